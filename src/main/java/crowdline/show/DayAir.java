@@ -12,7 +12,11 @@ import org.jspecify.annotations.Nullable;
  * @param cloudBaseFt cloud base above the datum in feet, or null if clear or unknown
  */
 public record DayAir(
-        double qnhHpa, double temperatureC, double windFromDeg, double windKt, @Nullable Double cloudBaseFt) {
+        double qnhHpa,
+        double temperatureC,
+        double windFromDeg,
+        double windKt,
+        @Nullable Double cloudBaseFt) {
 
     /** Standard pressure and temperature at sea level (ISO 2533), no wind. */
     public static final DayAir STANDARD = new DayAir(1013.25, 15, 0, 0, null);

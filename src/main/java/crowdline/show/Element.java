@@ -104,7 +104,8 @@ public sealed interface Element {
             implements Element {
         public Arc {
             if ((degrees == null) == (toPathDeg == null)) {
-                throw new IllegalArgumentException("an arc needs either degrees or toPathDeg, not both and not neither");
+                throw new IllegalArgumentException(
+                        "an arc needs either degrees or toPathDeg, not both and not neither");
             }
             if (degrees != null) {
                 Must.beWithin("arc degrees", degrees, 0, 3600);

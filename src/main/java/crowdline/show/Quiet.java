@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
  * @param toS seconds after the start of its figure, or null for the figure's end
  * @param why a word to the commentator, such as "let them hear the engine", or null
  */
-public record Quiet(double fromS, @Nullable Double toS, @Nullable String why) {
+public record Quiet(
+        double fromS, @Nullable Double toS, @Nullable String why) {
     public Quiet {
         Must.beAtLeast("quiet fromS", fromS, 0);
         if (toS != null && toS <= fromS) {

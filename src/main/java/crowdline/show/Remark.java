@@ -38,8 +38,7 @@ public record Remark(
             Must.beFinite("latestS", latestS);
         }
         if (earliestS != null && latestS != null && latestS <= earliestS) {
-            throw new IllegalArgumentException(
-                    "latestS is " + latestS + "; it must be after earliestS, " + earliestS);
+            throw new IllegalArgumentException("latestS is " + latestS + "; it must be after earliestS, " + earliestS);
         }
         Must.bePositive("weight", weight);
     }
