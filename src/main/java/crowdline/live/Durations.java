@@ -1,0 +1,11 @@
+package crowdline.live;
+
+/** How long each figure of the act being flown is expected to last. */
+@FunctionalInterface
+public interface Durations {
+    /**
+     * @param index place of the figure in the variant, from 0
+     * @return seconds, above 0
+     */
+    double secondsOf(int index);
+}
