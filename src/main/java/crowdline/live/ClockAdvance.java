@@ -44,7 +44,7 @@ public final class ClockAdvance {
     /** True if the clock would have left the figure when the hand said it was still being flown. */
     static boolean waitsForHand(LiveState state, Durations durations) {
         return state.source() == Source.CLOCK
-                && state.phase() instanceof Phase.Flying flying
+                && state.phase() instanceof Phase.Flying
                 && state.course().nextIndex().isPresent()
                 && nextDueS(state, durations).isEmpty();
     }

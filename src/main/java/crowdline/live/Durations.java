@@ -4,6 +4,8 @@ package crowdline.live;
 @FunctionalInterface
 public interface Durations {
     /**
+     * Expected length of one figure.
+     *
      * @param index place of the figure in the variant, from 0
      * @return seconds, above 0
      */

@@ -27,6 +27,12 @@ public record Talk(@Nullable Speaking speaking, List<RemarkEntry> entries) {
         return is(remarkId, RemarkEntry.Outcome.SKIPPED) && !said(remarkId);
     }
 
+    /** The remark being spoken if it is this one, or null. */
+    @Nullable
+    Speaking speaking(String remarkId) {
+        return speaking != null && speaking.remarkId().equals(remarkId) ? speaking : null;
+    }
+
     private boolean is(String remarkId, RemarkEntry.Outcome outcome) {
         return entries.stream().anyMatch(e -> e.remarkId().equals(remarkId) && e.outcome() == outcome);
     }

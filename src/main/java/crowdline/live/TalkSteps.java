@@ -1,7 +1,6 @@
 package crowdline.live;
 
 import crowdline.live.RemarkEntry.Outcome;
-import org.jspecify.annotations.Nullable;
 
 /** How remarks are begun, said and skipped. */
 final class TalkSteps {
@@ -21,8 +20,7 @@ final class TalkSteps {
     }
 
     private static Step begun(LiveState state, TalkEvent event, RemarkForm form, boolean filler) {
-        Speaking now = state.talk().speaking();
-        if (now != null && now.remarkId().equals(event.remarkId())) {
+        if (state.talk().speaking(event.remarkId()) != null) {
             return new Step.Refused("This remark is already being said.");
         }
         Talk talk = state.talk()
@@ -32,21 +30,20 @@ final class TalkSteps {
     }
 
     private static Step said(LiveState state, TalkEvent.RemarkSaid event) {
-        Speaking now = state.talk().speaking();
-        boolean wasSpeaking = now != null && now.remarkId().equals(event.remarkId());
-        if (!wasSpeaking && state.talk().said(event.remarkId())) {
+        Speaking mine = state.talk().speaking(event.remarkId());
+        if (mine == null && state.talk().said(event.remarkId())) {
             return new Step.Refused("This remark was already said.");
         }
         RemarkEntry entry = new RemarkEntry(
                 event.remarkId(),
                 event.form(),
                 Outcome.SAID,
-                wasSpeaking && now.filler(),
-                wasSpeaking ? now.startedAtS() : null,
-                wasSpeaking ? Math.max(event.atS(), now.startedAtS()) : event.atS(),
+                mine != null && mine.filler(),
+                mine == null ? null : mine.startedAtS(),
+                mine == null ? event.atS() : Math.max(event.atS(), mine.startedAtS()),
                 state.actId(),
                 state.figureId());
-        return moved(state, state.talk().with(wasSpeaking ? null : now, entry), "remark said");
+        return moved(state, state.talk().with(mine == null ? state.talk().speaking() : null, entry), "remark said");
     }
 
     private static Step skipped(LiveState state, TalkEvent event) {
@@ -56,9 +53,9 @@ final class TalkSteps {
         if (state.talk().skipped(event.remarkId())) {
             return new Step.Refused("This remark was already skipped.");
         }
-        @Nullable Speaking now = state.talk().speaking();
-        boolean wasSpeaking = now != null && now.remarkId().equals(event.remarkId());
-        Talk talk = wasSpeaking ? state.talk().cutShort(event.atS(), state.actId(), state.figureId()) : state.talk();
+        Talk talk = state.talk().speaking(event.remarkId()) == null
+                ? state.talk()
+                : state.talk().cutShort(event.atS(), state.actId(), state.figureId());
         RemarkEntry entry = new RemarkEntry(
                 event.remarkId(), null, Outcome.SKIPPED, false, null, event.atS(), state.actId(), state.figureId());
         return moved(state, talk.with(talk.speaking(), entry), "remark skipped");
