@@ -139,12 +139,12 @@ final class JsonParsing {
     }
 
     private JsonNode number(String written, String path, Where where) {
-        double value = Double.parseDouble(written.replace("INF", "Infinity").replace("Infinityinity", "Infinity"));
+        boolean none = written.indexOf('N') >= 0 || written.indexOf('I') >= 0;
+        double value = none ? Double.NaN : Double.parseDouble(written);
         if (!Double.isFinite(value)) {
-            boolean large = Character.isDigit(written.charAt(written.length() - 1));
             error(
                     "not-a-number",
-                    TreePath.spoken(path) + " is " + written + (large ? ", too large a number" : "")
+                    TreePath.spoken(path) + " is " + written + (none ? "" : ", too large a number")
                             + "; it must be an ordinary number",
                     path,
                     where);

@@ -34,7 +34,7 @@ final class SyntaxWords {
         if ((c == '"' || c == '{' || c == '[') && (before == '"' || before == '}' || before == ']')) {
             return "a comma or colon is missing before this " + c;
         }
-        if (c == '"' && (Character.isLetterOrDigit(before))) {
+        if (c == '"' && Character.isLetterOrDigit(before)) {
             return "a comma is missing before this " + c;
         }
         if (c == '/' || c == '#') {
