@@ -2,6 +2,8 @@ package crowdline.speech;
 
 import com.ibm.icu.text.RuleBasedNumberFormat;
 import com.ibm.icu.util.ULocale;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Numbers in British words ("one hundred and eighty", where the default rule set would say "one hundred eighty").
@@ -17,6 +19,9 @@ final class NumberWords {
     private static final int LONGEST_NUMBER = 12;
 
     private final RuleBasedNumberFormat format = new RuleBasedNumberFormat(ULocale.UK, RuleBasedNumberFormat.SPELLOUT);
+
+    private final List<String> digitNames =
+            IntStream.range(0, 10).mapToObj(this::cardinal).toList();
 
     /** A whole or decimal number without sign, thousands commas allowed: "1,250.5". */
     String quantity(String number) {
@@ -54,7 +59,7 @@ final class NumberWords {
     String digits(String digits) {
         StringBuilder words = new StringBuilder();
         for (int i = 0; i < digits.length(); i++) {
-            words.append(i == 0 ? "" : " ").append(cardinal(digits.charAt(i) - '0'));
+            words.append(i == 0 ? "" : " ").append(digitNames.get(digits.charAt(i) - '0'));
         }
         return words.toString();
     }
