@@ -122,7 +122,7 @@ public final class Breaths {
 
     private static List<String> words(String text, int maxChars) {
         List<String> words = new ArrayList<>();
-        for (String word : SPACES.split(text.strip())) {
+        for (String word : SPACES.splitAsStream(text.strip()).toList()) {
             String rest = word;
             while (length(rest) > maxChars) {
                 int cut = rest.offsetByCodePoints(0, maxChars);

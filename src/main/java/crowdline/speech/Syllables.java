@@ -121,7 +121,7 @@ public final class Syllables {
      */
     public static int count(String word) {
         int syllables = 0;
-        for (String part : SPLIT.split(word)) {
+        for (String part : SPLIT.splitAsStream(word).toList()) {
             syllables += part.isEmpty() ? 0 : ofPart(part.toLowerCase(Locale.UK));
         }
         return syllables;
