@@ -1,5 +1,6 @@
 # A screen for programs that open windows. Read by the scripts beside this folder, after java.sh.
-# shellcheck shell=bash
+# They read SCREEN, which the linter cannot see.
+# shellcheck shell=bash disable=SC2034
 
 # What a JDK needs on Debian to open a window that nobody looks at.
 SCREEN_PACKAGES="xvfb libxrender1 libxtst6 libxi6 libxext6 libfreetype6 fontconfig fonts-dejavu-core"
@@ -43,7 +44,7 @@ install_virtual_screen() {
     if [ -n "$missing" ]; then
         say "installing$missing"
         # shellcheck disable=SC2086 # one word per package
-        if ! { apt-get -qq update && DEBIAN_FRONTEND=noninteractive apt-get -qq -y install --no-install-recommends $missing; } >&2; then
+        if ! { apt-get -qq update && DEBIAN_FRONTEND=noninteractive apt-get -qq -y install --no-install-recommends $missing; } >/dev/null; then
             say "That failed."
         fi
     fi
