@@ -23,6 +23,7 @@ final class ArcLeg implements Leg {
         this.sign = sign;
         this.radiusM = radiusM;
         this.loadG = loadG;
+        this.atLimit = atLimit;
         this.power = power;
         sideMps2 = Units.G_MPS2 * from.rightWing().z();
     }
@@ -32,11 +33,17 @@ final class ArcLeg implements Leg {
      * @param loadG load factor felt, g
      */
     static ArcLeg byLoad(Forces forces, Moment from, double angleRad, int sign, double loadG, double power) {
-        return new ArcLeg(forces, from, angleRad, sign, 0, loadG, power);
+        return new ArcLeg(forces, from, angleRad, sign, 0, loadG, false, power);
+    }
+
+    /** As tight as the wing and the load limit allow. */
+    static ArcLeg tightest(Forces forces, Moment from, double angleRad, int sign, double power) {
+        double limit = sign > 0 ? forces.body.limitPositiveG() : forces.body.limitNegativeG();
+        return new ArcLeg(forces, from, angleRad, sign, 0, limit, true, power);
     }
 
     static ArcLeg byRadius(Forces forces, Moment from, double angleRad, int sign, double radiusM, double power) {
-        return new ArcLeg(forces, from, angleRad, sign, radiusM, 0, power);
+        return new ArcLeg(forces, from, angleRad, sign, radiusM, 0, false, power);
     }
 
     @Override
@@ -97,7 +104,7 @@ final class ArcLeg implements Leg {
         look.up(c * u.x() - s * d.x(), c * u.y() - s * d.y(), c * u.z() - s * d.z());
         double felt = felt(y[2], y[3], look.uz);
         forces.see(y[2], y[3], Math.hypot(Units.G_MPS2 * felt, sideMps2), power, 0, look);
-        look.load(felt, asked(y[3], look.uz));
+        look.load(felt, atLimit ? felt : asked(y[3], look.uz));
     }
 
     @Override
