@@ -126,8 +126,8 @@ final class PredictCommand implements Callable<Integer> {
                     : act.variant(wanted).orElse(actId == null ? act.variants().get(0) : null);
             if (variant == null) {
                 List<String> names = act.variants().stream().map(Variant::name).toList();
-                terminal.complain("act " + act.id() + " has no variant " + wanted + "; it has "
-                        + String.join(", ", names));
+                terminal.complain(
+                        "act " + act.id() + " has no variant " + wanted + "; it has " + String.join(", ", names));
                 return ExitCode.UNUSABLE;
             }
             Predictor predictor = predictor(show, catalogue, act, variant);

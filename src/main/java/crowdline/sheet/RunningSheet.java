@@ -59,10 +59,18 @@ public final class RunningSheet {
     }
 
     private static String row(FigureFlight f, Spread.Band band) {
-        String often = Double.isFinite(band.lowS()) ? String.format(Locale.UK, "%.1f-%.1f s", band.lowS(), band.highS()) : "";
+        String often =
+                Double.isFinite(band.lowS()) ? String.format(Locale.UK, "%.1f-%.1f s", band.lowS(), band.highS()) : "";
         if (!f.simulated()) {
             return row(
-                    minutes(f.startS()), f.name(), String.format(Locale.UK, "%.1f s", f.durationS()), "as given", "", "", "", "");
+                    minutes(f.startS()),
+                    f.name(),
+                    String.format(Locale.UK, "%.1f s", f.durationS()),
+                    "as given",
+                    "",
+                    "",
+                    "",
+                    "");
         }
         return row(
                 minutes(f.startS()),
@@ -94,6 +102,8 @@ public final class RunningSheet {
     }
 
     private static String trim(double minutes) {
-        return minutes == Math.rint(minutes) ? Long.toString((long) minutes) : String.format(Locale.UK, "%.1f", minutes);
+        return minutes == Math.rint(minutes)
+                ? Long.toString((long) minutes)
+                : String.format(Locale.UK, "%.1f", minutes);
     }
 }
