@@ -13,10 +13,19 @@ final class ArcLeg implements Leg {
     private final int sign;
     private final double radiusM;
     private final double loadG;
+    private final boolean atLimit;
     private final double power;
     private final double sideMps2;
 
-    private ArcLeg(Forces forces, Moment from, double angleRad, int sign, double radiusM, double loadG, double power) {
+    private ArcLeg(
+            Forces forces,
+            Moment from,
+            double angleRad,
+            int sign,
+            double radiusM,
+            double loadG,
+            boolean atLimit,
+            double power) {
         this.forces = forces;
         this.from = from;
         this.angleRad = angleRad;
