@@ -1,0 +1,57 @@
+package crowdline.show;
+
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One performer's slot.
+ *
+ * @param id stable, unique within the show
+ * @param title how the act is announced
+ * @param performer id of the performer
+ * @param airframe id of the airframe
+ * @param slotStart planned start by the clock at the venue
+ * @param slotMinutes planned length in minutes, above 0
+ * @param entry where the aircraft is when the first figure begins
+ * @param figures every figure any variant uses
+ * @param variants at least one; the first is the one meant to be flown
+ * @param remarks what can be said at any time in the act
+ */
+public record Act(
+        String id,
+        String title,
+        String performer,
+        String airframe,
+        LocalTime slotStart,
+        double slotMinutes,
+        Placing entry,
+        List<Figure> figures,
+        List<Variant> variants,
+        List<Remark> remarks) {
+
+    public Act {
+        Must.beSaid("act id", id);
+        Must.beSaid("act title", title);
+        Must.bePositive("slotMinutes", slotMinutes);
+        figures = List.copyOf(figures);
+        variants = List.copyOf(variants);
+        remarks = List.copyOf(remarks);
+        if (variants.isEmpty()) {
+            throw new IllegalArgumentException("act " + id + " has no variant; it needs at least one");
+        }
+    }
+
+    public Optional<Variant> variant(String name) {
+        return variants.stream().filter(v -> v.name().equals(name)).findFirst();
+    }
+
+    public Optional<Figure> figure(String figureId) {
+        return figures.stream().filter(f -> f.id().equals(figureId)).findFirst();
+    }
+
+    /** The figures of a variant in the order flown; ids the act does not have are left out. */
+    public List<Figure> inOrder(Variant variant) {
+        return variant.order().stream().flatMap(id -> figure(id).stream()).toList();
+    }
+}

@@ -1,0 +1,97 @@
+package crowdline.show;
+
+/**
+ * One aircraft as the prediction needs it.
+ *
+ * @param id stable name used by acts
+ * @param name how it is called to the crowd
+ * @param glider true if it has no engine; power must then be 0
+ * @param massKg mass as flown in the display, above 0
+ * @param wingAreaM2 wing area
+ * @param spanM wing span
+ * @param lengthM fuselage length
+ * @param powerKw shaft power at full throttle at sea level, 0 for a glider
+ * @param propellerDiameterM propeller diameter, 0 for a glider
+ * @param propellerRpm propeller speed at full throttle, 0 for a glider
+ * @param propellerTurns which way the propeller turns seen from the cockpit
+ * @param zeroLiftDrag drag coefficient without lift, referred to the wing area
+ * @param inducedDragFactor k in CD = CD0 + k CL²
+ * @param maxLiftUpright largest lift coefficient
+ * @param maxLiftInverted size of the largest lift coefficient upside down, above 0
+ * @param rollRateDegPerS greatest aileron roll rate at {@code rollRateKt}; it grows in proportion to speed below that and
+ *     stays constant above
+ * @param rollRateKt speed at which the roll rate was given
+ * @param flickRateDegPerS rotation rate in a flick roll
+ * @param spinRateDegPerS rotation rate in a settled upright spin
+ * @param spinDescentFtPerTurn height lost for each turn of a settled spin
+ * @param pivotS time for the half turn at the top of a stall turn
+ * @param tumbleRateDegPerS rotation rate in a tumble
+ * @param limitPositiveG load limit upright, above 1
+ * @param limitNegativeG load limit upside down, below 0
+ * @param neverExceedKt never-exceed speed
+ */
+public record Airframe(
+        String id,
+        String name,
+        boolean glider,
+        double massKg,
+        double wingAreaM2,
+        double spanM,
+        double lengthM,
+        double powerKw,
+        double propellerDiameterM,
+        double propellerRpm,
+        PropellerTurns propellerTurns,
+        double zeroLiftDrag,
+        double inducedDragFactor,
+        double maxLiftUpright,
+        double maxLiftInverted,
+        double rollRateDegPerS,
+        double rollRateKt,
+        double flickRateDegPerS,
+        double spinRateDegPerS,
+        double spinDescentFtPerTurn,
+        double pivotS,
+        double tumbleRateDegPerS,
+        double limitPositiveG,
+        double limitNegativeG,
+        double neverExceedKt) {
+
+    /** Which way a propeller turns, seen from the cockpit. */
+    public enum PropellerTurns {
+        CLOCKWISE,
+        ANTICLOCKWISE
+    }
+
+    public Airframe {
+        Must.beSaid("airframe id", id);
+        Must.beSaid("airframe name", name);
+        Must.bePositive("massKg", massKg);
+        Must.bePositive("wingAreaM2", wingAreaM2);
+        Must.bePositive("spanM", spanM);
+        Must.bePositive("lengthM", lengthM);
+        if (glider) {
+            if (powerKw != 0) {
+                throw new IllegalArgumentException("powerKw is " + powerKw + "; a glider has none, so it must be 0");
+            }
+        } else {
+            Must.bePositive("powerKw", powerKw);
+            Must.bePositive("propellerDiameterM", propellerDiameterM);
+            Must.bePositive("propellerRpm", propellerRpm);
+        }
+        Must.bePositive("zeroLiftDrag", zeroLiftDrag);
+        Must.bePositive("inducedDragFactor", inducedDragFactor);
+        Must.bePositive("maxLiftUpright", maxLiftUpright);
+        Must.bePositive("maxLiftInverted", maxLiftInverted);
+        Must.bePositive("rollRateDegPerS", rollRateDegPerS);
+        Must.bePositive("rollRateKt", rollRateKt);
+        Must.bePositive("flickRateDegPerS", flickRateDegPerS);
+        Must.bePositive("spinRateDegPerS", spinRateDegPerS);
+        Must.bePositive("spinDescentFtPerTurn", spinDescentFtPerTurn);
+        Must.bePositive("pivotS", pivotS);
+        Must.bePositive("tumbleRateDegPerS", tumbleRateDegPerS);
+        Must.beWithin("limitPositiveG", limitPositiveG, 1, 20);
+        Must.beWithin("limitNegativeG", limitNegativeG, -20, 0);
+        Must.bePositive("neverExceedKt", neverExceedKt);
+    }
+}

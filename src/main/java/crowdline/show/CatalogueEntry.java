@@ -1,0 +1,47 @@
+package crowdline.show;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One figure as the catalogue explains it.
+ *
+ * @param name the trade's name
+ * @param aliases other names for the same thing
+ * @param family such as "loops", "rolls", "turns", "stalled", "lines"
+ * @param whatItIs plain words for a family
+ * @param lookFor one sentence: what to look for
+ * @param whyHard why it is hard
+ * @param handsAndFeet what the pilot's hands and feet do
+ * @param pilotFeels what the pilot feels
+ * @param mixUps what it is commonly mixed up with, and how to tell
+ * @param sayIt how to say the name
+ * @param minEntryKt slowest usual entry speed for a light aerobatic aeroplane, or null; common practice, no source
+ * @param elements what is flown; empty if it is only timed, as a take-off is
+ */
+public record CatalogueEntry(
+        String name,
+        List<String> aliases,
+        String family,
+        String whatItIs,
+        String lookFor,
+        String whyHard,
+        String handsAndFeet,
+        String pilotFeels,
+        String mixUps,
+        String sayIt,
+        @Nullable Double minEntryKt,
+        List<Element> elements) {
+
+    public CatalogueEntry {
+        Must.beSaid("catalogue name", name);
+        Must.beSaid("catalogue family", family);
+        Must.beSaid("whatItIs of " + name, whatItIs);
+        Must.beSaid("lookFor of " + name, lookFor);
+        aliases = List.copyOf(aliases);
+        elements = List.copyOf(elements);
+        if (minEntryKt != null) {
+            Must.bePositive("minEntryKt", minEntryKt);
+        }
+    }
+}

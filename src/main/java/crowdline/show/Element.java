@@ -1,0 +1,225 @@
+package crowdline.show;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the aircraft does within a figure, spelled out in words. A figure is a list of these; each begins in the
+ * direction and attitude in which the one before it ended.
+ *
+ * <p>Angles are degrees, always positive: the way (pull, push) and the side (left, right) say which way round. Power is
+ * the share of full power, 0 to 1.
+ */
+public sealed interface Element {
+
+    /** The share of full power used while this element is flown, 0 to 1. */
+    double power();
+
+    /** What ends a straight line. */
+    enum Until {
+        /** After so many seconds. */
+        SECONDS,
+        /** After so many metres along the path. */
+        METRES,
+        /** On reaching so many knots true airspeed, from above or below. */
+        KNOTS,
+        /** On reaching so many feet above the display datum. */
+        FEET,
+        /** On passing this place on the A-axis, metres to the commentator's right of the datum. */
+        ALONG_M
+    }
+
+    /** Which way an arc bends, as the pilot sees it. */
+    enum Way {
+        PULL,
+        PUSH
+    }
+
+    /** How hard an arc is flown. */
+    enum Size {
+        /** Constant load factor felt, in g; negative for a push. The path is egg-shaped, as flown by feel. */
+        LOAD_G,
+        /** Constant radius in metres: a round arc. */
+        RADIUS_M,
+        /** A round arc whose radius follows from this load factor in g at its first moment. */
+        ROUND_FROM_G,
+        /** As tight as the wing allows: the largest lift there is, within the airframe's load limit. */
+        TIGHTEST
+    }
+
+    /** A side: the pilot's left or right, or, for what the crowd must see, away from the crowd or towards it. */
+    enum Side {
+        LEFT,
+        RIGHT,
+        AWAY,
+        CROWD
+    }
+
+    /** How a roll is flown. */
+    enum RollStyle {
+        /** At the airframe's own rate for the speed. */
+        AILERON,
+        /** Evenly in a given time. */
+        SLOW,
+        /** At the airframe's rate with pauses at points. */
+        HESITATION,
+        /** Round the outside of a barrel. */
+        BARREL
+    }
+
+    /** Which lift a flick stalls: positive (pulled in) or negative (pushed in). */
+    enum FlickKind {
+        POSITIVE,
+        NEGATIVE
+    }
+
+    /** How a spin sits. */
+    enum SpinKind {
+        UPRIGHT,
+        INVERTED,
+        FLAT
+    }
+
+    /** Which way the nose falls out of a tail slide: through the wheels' side or through the canopy's side. */
+    enum SlideKind {
+        WHEELS_DOWN,
+        WHEELS_UP
+    }
+
+    /** A straight line in the direction the aircraft already points, until something is reached. */
+    record Line(Until until, double value, double power) implements Element {
+        public Line {
+            Must.beFinite("line value", value);
+            if (until == Until.SECONDS || until == Until.METRES || until == Until.KNOTS) {
+                Must.beAtLeast("line value", value, 0);
+            }
+            Must.bePower(power);
+        }
+    }
+
+    /**
+     * A bend in the plane of the path and the pilot's up direction: through an angle, or until the path points so many
+     * degrees above the horizon. Exactly one of {@code degrees} and {@code toPathDeg} is given.
+     */
+    record Arc(Way way, @Nullable Double degrees, @Nullable Double toPathDeg, Size size, double value, double power)
+            implements Element {
+        public Arc {
+            if ((degrees == null) == (toPathDeg == null)) {
+                throw new IllegalArgumentException(
+                        "an arc needs either degrees or toPathDeg, not both and not neither");
+            }
+            if (degrees != null) {
+                Must.beWithin("arc degrees", degrees, 0, 3600);
+            }
+            if (toPathDeg != null) {
+                Must.beWithin("arc toPathDeg", toPathDeg, -90, 90);
+            }
+            Must.beFinite("arc size", value);
+            if (size == Size.RADIUS_M) {
+                Must.bePositive("arc radiusM", value);
+            }
+            Must.bePower(power);
+        }
+    }
+
+    /** A roll about the line being flown, or a barrel roll round it. */
+    record Roll(
+            RollStyle style,
+            Side toward,
+            double degrees,
+            @Nullable Double seconds,
+            int pointsPerTurn,
+            double pauseS,
+            double power)
+            implements Element {
+        public Roll {
+            Must.bePositive("roll degrees", degrees);
+            if (seconds != null) {
+                Must.bePositive("roll seconds", seconds);
+            }
+            if (style == RollStyle.SLOW && seconds == null) {
+                throw new IllegalArgumentException("a slow roll needs its seconds");
+            }
+            if (style == RollStyle.HESITATION && pointsPerTurn < 2) {
+                throw new IllegalArgumentException("a hesitation roll needs 2 or more points, not " + pointsPerTurn);
+            }
+            Must.beAtLeast("roll pauseS", pauseS, 0);
+            Must.bePower(power);
+        }
+    }
+
+    /** A flick (snap) roll: one wing stalled, rotating by itself. */
+    record Flick(FlickKind kind, Side toward, double degrees, double power) implements Element {
+        public Flick {
+            Must.bePositive("flick degrees", degrees);
+            Must.bePower(power);
+        }
+    }
+
+    /** A spin from the stall to the end of its rotation; it ends pointing straight down. */
+    record Spin(SpinKind kind, Side toward, double turns, double power) implements Element {
+        public Spin {
+            Must.bePositive("spin turns", turns);
+            Must.bePower(power);
+        }
+    }
+
+    /** Half a turn in yaw at the top of an up-line, as in a stall turn. */
+    record Pivot(Side toward, double power) implements Element {
+        public Pivot {
+            Must.bePower(power);
+        }
+    }
+
+    /** Up to rest, backwards under gravity, then the nose falls through until it points straight down. */
+    record Slide(SlideKind kind, double power) implements Element {
+        public Slide {
+            Must.bePower(power);
+        }
+    }
+
+    /** Hanging on the propeller on an up-line, rolled by its torque, for so many seconds. */
+    record HoverRoll(double seconds, double power) implements Element {
+        public HoverRoll {
+            Must.bePositive("hover roll seconds", seconds);
+            Must.bePower(power);
+        }
+    }
+
+    /** End over end and sideways at once, from a negative flick; ends falling. Predicted roughly. */
+    record Tumble(Side toward, double turns, double power) implements Element {
+        public Tumble {
+            Must.bePositive("tumble turns", turns);
+            Must.bePower(power);
+        }
+    }
+
+    /**
+     * A turn across the ground at a bank angle. {@code peakPathDeg} above zero makes it climb in its first half and
+     * descend in its second, as a wing-over does. {@code rolls} above zero makes it a rolling turn with so many full
+     * rolls, to the inside of the turn when positive and to the outside when negative.
+     */
+    record Turn(Side toward, double degrees, double bankDeg, double peakPathDeg, double rolls, double power)
+            implements Element {
+        public Turn {
+            Must.bePositive("turn degrees", degrees);
+            Must.beWithin("turn bankDeg", bankDeg, 1, 89);
+            Must.beWithin("turn peakPathDeg", peakPathDeg, 0, 85);
+            Must.beWithin("turn rolls", rolls, -36, 36);
+            Must.bePower(power);
+        }
+    }
+
+    /**
+     * Out, round and back on to the display line, flying the other way along it: at a place on the A-axis, a height and
+     * a speed. The bank is the steepest used.
+     */
+    record Reposition(double alongM, double heightFt, double kt, double bankDeg, double power) implements Element {
+        public Reposition {
+            Must.beFinite("reposition alongM", alongM);
+            Must.beFinite("reposition heightFt", heightFt);
+            Must.bePositive("reposition kt", kt);
+            Must.beWithin("reposition bankDeg", bankDeg, 10, 80);
+            Must.bePower(power);
+        }
+    }
+}

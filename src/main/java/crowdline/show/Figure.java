@@ -1,0 +1,55 @@
+package crowdline.show;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One named manoeuvre of an act.
+ *
+ * @param id stable, unique within the act
+ * @param figure the catalogue's name for it, or an alias; what is null below is taken from there
+ * @param title how it is called in this act, or null for the catalogue's name
+ * @param look the one sentence of what to look for, or null for the catalogue's
+ * @param elements its elements in place of the catalogue's, or null
+ * @param durationS given duration in seconds for a figure that is timed, not simulated; null if it is simulated
+ * @param exit where the aircraft is after a figure that is not simulated; null to go on from where it was
+ * @param minEntryKt slowest speed at which it can begin, or null for the catalogue's
+ * @param quiets stretches of silence on purpose
+ * @param remarks what can be said about it
+ */
+public record Figure(
+        String id,
+        String figure,
+        @Nullable String title,
+        @Nullable String look,
+        @Nullable List<Element> elements,
+        @Nullable Double durationS,
+        @Nullable Placing exit,
+        @Nullable Double minEntryKt,
+        List<Quiet> quiets,
+        List<Remark> remarks) {
+
+    public Figure {
+        Must.beSaid("figure id", id);
+        Must.beSaid("figure name", figure);
+        if (durationS != null) {
+            Must.bePositive("durationS", durationS);
+        }
+        if (minEntryKt != null) {
+            Must.bePositive("minEntryKt", minEntryKt);
+        }
+        elements = elements == null ? null : List.copyOf(elements);
+        quiets = List.copyOf(quiets);
+        remarks = List.copyOf(remarks);
+    }
+
+    /** A figure flown as the catalogue has it. */
+    public static Figure of(String id, String figure) {
+        return new Figure(id, figure, null, null, null, null, null, null, List.of(), List.of());
+    }
+
+    /** How the figure is called in this act. */
+    public String shownName() {
+        return title == null ? figure : title;
+    }
+}

@@ -1,0 +1,33 @@
+package crowdline.show;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is said and done when something goes wrong, in the organiser's own words.
+ *
+ * @param agreedWith who agreed these words, such as "display director, 2 May"; null if nobody has yet
+ * @param firstSteps what to do first, in order
+ * @param words what to say, paragraph by paragraph
+ * @param contacts whom to reach and how
+ */
+public record Incident(
+        @Nullable String agreedWith, List<String> firstSteps, List<String> words, List<Contact> contacts) {
+
+    /** Whom to reach and how. */
+    public record Contact(String role, String how) {
+        public Contact {
+            Must.beSaid("contact role", role);
+            Must.beSaid("contact how", how);
+        }
+    }
+
+    public Incident {
+        firstSteps = List.copyOf(firstSteps);
+        words = List.copyOf(words);
+        contacts = List.copyOf(contacts);
+        if (words.isEmpty()) {
+            throw new IllegalArgumentException("the incident page has no words; it needs the organiser's text");
+        }
+    }
+}

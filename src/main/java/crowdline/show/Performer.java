@@ -1,0 +1,29 @@
+package crowdline.show;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Who flies.
+ *
+ * @param id stable, unique within the show
+ * @param name as written
+ * @param sayAs how to say the name, or null if it is said as written
+ * @param facts what is known about them, each with where it comes from
+ */
+public record Performer(String id, String name, @Nullable String sayAs, List<SourcedFact> facts) {
+
+    /** A fact and who vouches for it. */
+    public record SourcedFact(String text, String source) {
+        public SourcedFact {
+            Must.beSaid("fact text", text);
+            Must.beSaid("fact source", source);
+        }
+    }
+
+    public Performer {
+        Must.beSaid("performer id", id);
+        Must.beSaid("performer name", name);
+        facts = List.copyOf(facts);
+    }
+}

@@ -1,0 +1,58 @@
+package crowdline.show;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One event day.
+ *
+ * @param title of the event
+ * @param date of the day
+ * @param venue where
+ * @param air the air of the day
+ * @param airframes every aircraft the acts use
+ * @param performers everybody who flies
+ * @param acts in running order
+ * @param remarks what can be said at any time of the day
+ * @param figures the show's own catalogue entries; one with the name of a shipped entry replaces it
+ * @param sayAs how to say names and words: as written, as spoken
+ * @param incident the organiser's words for when something goes wrong, or null if there are none yet
+ */
+public record Show(
+        String title,
+        LocalDate date,
+        Venue venue,
+        DayAir air,
+        List<Airframe> airframes,
+        List<Performer> performers,
+        List<Act> acts,
+        List<Remark> remarks,
+        List<CatalogueEntry> figures,
+        Map<String, String> sayAs,
+        @Nullable Incident incident) {
+
+    public Show {
+        Must.beSaid("show title", title);
+        airframes = List.copyOf(airframes);
+        performers = List.copyOf(performers);
+        acts = List.copyOf(acts);
+        remarks = List.copyOf(remarks);
+        figures = List.copyOf(figures);
+        sayAs = Map.copyOf(sayAs);
+    }
+
+    public Optional<Act> act(String id) {
+        return acts.stream().filter(a -> a.id().equals(id)).findFirst();
+    }
+
+    public Optional<Airframe> airframe(String id) {
+        return airframes.stream().filter(a -> a.id().equals(id)).findFirst();
+    }
+
+    public Optional<Performer> performer(String id) {
+        return performers.stream().filter(p -> p.id().equals(id)).findFirst();
+    }
+}

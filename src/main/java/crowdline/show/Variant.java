@@ -1,0 +1,21 @@
+package crowdline.show;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One way an act can be flown, chosen by the cloud base.
+ *
+ * @param name such as "full", "rolling", "flat"
+ * @param minCloudBaseFt lowest cloud base in feet for which this variant was agreed, or null if it was not given
+ * @param order ids of the act's figures in the order flown, each at most once
+ */
+public record Variant(String name, @Nullable Double minCloudBaseFt, List<String> order) {
+    public Variant {
+        Must.beSaid("variant name", name);
+        if (minCloudBaseFt != null) {
+            Must.beAtLeast("minCloudBaseFt", minCloudBaseFt, 0);
+        }
+        order = List.copyOf(order);
+    }
+}
