@@ -14,9 +14,20 @@ final class ArcLeg implements Leg {
     private final double radiusM;
     private final double loadG;
     private final double power;
+    /** True where as much as the wing gives is what was asked for. */
+    private final boolean tightest;
+
     private final double sideMps2;
 
-    private ArcLeg(Forces forces, Moment from, double angleRad, int sign, double radiusM, double loadG, double power) {
+    private ArcLeg(
+            Forces forces,
+            Moment from,
+            double angleRad,
+            int sign,
+            double radiusM,
+            double loadG,
+            double power,
+            boolean tightest) {
         this.forces = forces;
         this.from = from;
         this.angleRad = angleRad;
@@ -24,6 +35,7 @@ final class ArcLeg implements Leg {
         this.radiusM = radiusM;
         this.loadG = loadG;
         this.power = power;
+        this.tightest = tightest;
         sideMps2 = Units.G_MPS2 * from.rightWing().z();
     }
 
@@ -32,11 +44,16 @@ final class ArcLeg implements Leg {
      * @param loadG load factor felt, g
      */
     static ArcLeg byLoad(Forces forces, Moment from, double angleRad, int sign, double loadG, double power) {
-        return new ArcLeg(forces, from, angleRad, sign, 0, loadG, power);
+        return new ArcLeg(forces, from, angleRad, sign, 0, loadG, power, false);
     }
 
     static ArcLeg byRadius(Forces forces, Moment from, double angleRad, int sign, double radiusM, double power) {
-        return new ArcLeg(forces, from, angleRad, sign, radiusM, 0, power);
+        return new ArcLeg(forces, from, angleRad, sign, radiusM, 0, power, false);
+    }
+
+    /** As tight as the wing allows, and never beyond a load limit in g. */
+    static ArcLeg tightest(Forces forces, Moment from, double angleRad, int sign, double limitG, double power) {
+        return new ArcLeg(forces, from, angleRad, sign, 0, limitG, power, true);
     }
 
     @Override
@@ -97,7 +114,7 @@ final class ArcLeg implements Leg {
         look.up(c * u.x() - s * d.x(), c * u.y() - s * d.y(), c * u.z() - s * d.z());
         double felt = felt(y[2], y[3], look.uz);
         forces.see(y[2], y[3], Math.hypot(Units.G_MPS2 * felt, sideMps2), power, 0, look);
-        look.load(felt, asked(y[3], look.uz));
+        look.load(felt, tightest ? felt : asked(y[3], look.uz));
     }
 
     @Override

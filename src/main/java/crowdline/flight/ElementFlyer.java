@@ -145,7 +145,7 @@ final class ElementFlyer {
                 yield ArcLeg.byRadius(forces, from, angle, sign, from.speedMps() * from.speedMps() / bend, arc.power());
             }
             case TIGHTEST ->
-                ArcLeg.byLoad(
+                ArcLeg.tightest(
                         forces,
                         from,
                         angle,
