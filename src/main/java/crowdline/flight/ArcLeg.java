@@ -13,10 +13,8 @@ final class ArcLeg implements Leg {
     private final int sign;
     private final double radiusM;
     private final double loadG;
+    private final boolean atLimit;
     private final double power;
-    /** True where as much as the wing gives is what was asked for. */
-    private final boolean tightest;
-
     private final double sideMps2;
 
     private ArcLeg(
@@ -26,16 +24,16 @@ final class ArcLeg implements Leg {
             int sign,
             double radiusM,
             double loadG,
-            double power,
-            boolean tightest) {
+            boolean atLimit,
+            double power) {
         this.forces = forces;
         this.from = from;
         this.angleRad = angleRad;
         this.sign = sign;
         this.radiusM = radiusM;
         this.loadG = loadG;
+        this.atLimit = atLimit;
         this.power = power;
-        this.tightest = tightest;
         sideMps2 = Units.G_MPS2 * from.rightWing().z();
     }
 
@@ -44,16 +42,17 @@ final class ArcLeg implements Leg {
      * @param loadG load factor felt, g
      */
     static ArcLeg byLoad(Forces forces, Moment from, double angleRad, int sign, double loadG, double power) {
-        return new ArcLeg(forces, from, angleRad, sign, 0, loadG, power, false);
+        return new ArcLeg(forces, from, angleRad, sign, 0, loadG, false, power);
+    }
+
+    /** As tight as the wing and the load limit allow. */
+    static ArcLeg tightest(Forces forces, Moment from, double angleRad, int sign, double power) {
+        double limit = sign > 0 ? forces.body.limitPositiveG() : forces.body.limitNegativeG();
+        return new ArcLeg(forces, from, angleRad, sign, 0, limit, true, power);
     }
 
     static ArcLeg byRadius(Forces forces, Moment from, double angleRad, int sign, double radiusM, double power) {
-        return new ArcLeg(forces, from, angleRad, sign, radiusM, 0, power, false);
-    }
-
-    /** As tight as the wing allows, and never beyond a load limit in g. */
-    static ArcLeg tightest(Forces forces, Moment from, double angleRad, int sign, double limitG, double power) {
-        return new ArcLeg(forces, from, angleRad, sign, 0, limitG, power, true);
+        return new ArcLeg(forces, from, angleRad, sign, radiusM, 0, false, power);
     }
 
     @Override
@@ -114,7 +113,7 @@ final class ArcLeg implements Leg {
         look.up(c * u.x() - s * d.x(), c * u.y() - s * d.y(), c * u.z() - s * d.z());
         double felt = felt(y[2], y[3], look.uz);
         forces.see(y[2], y[3], Math.hypot(Units.G_MPS2 * felt, sideMps2), power, 0, look);
-        look.load(felt, tightest ? felt : asked(y[3], look.uz));
+        look.load(felt, atLimit ? felt : asked(y[3], look.uz));
     }
 
     @Override

@@ -144,14 +144,7 @@ final class ElementFlyer {
                 }
                 yield ArcLeg.byRadius(forces, from, angle, sign, from.speedMps() * from.speedMps() / bend, arc.power());
             }
-            case TIGHTEST ->
-                ArcLeg.tightest(
-                        forces,
-                        from,
-                        angle,
-                        sign,
-                        sign > 0 ? forces.body.limitPositiveG() : forces.body.limitNegativeG(),
-                        arc.power());
+            case TIGHTEST -> ArcLeg.tightest(forces, from, angle, sign, arc.power());
         };
         return run(leg, from, arc.way() == Element.Way.PULL ? "pull" : "push");
     }

@@ -35,8 +35,7 @@ final class FigureRule implements Rule {
                     path + ".figure"));
             return;
         }
-        List<Element> elements =
-                figure.elements() == null ? entry.orElseThrow().elements() : figure.elements();
+        List<Element> elements = figure.elements() == null ? entry.orElseThrow().elements() : figure.elements();
         if (elements.isEmpty() && figure.durationS() == null) {
             findings.accept(new Finding(
                     Severity.ERROR,

@@ -21,8 +21,9 @@ final class GlossaryRule implements Rule {
                     findings.accept(new Finding(
                             Severity.ERROR,
                             "name-claimed-twice",
-                            "the figure name " + At.quoted(name) + " is claimed by " + At.quoted(show.figures().get(other).name()) + " and by "
-                                    + At.quoted(entry.name()) + "; only one of them can have it",
+                            "the figure name " + At.quoted(name) + " is claimed by "
+                                    + At.quoted(show.figures().get(other).name()) + " and by " + At.quoted(entry.name())
+                                    + "; only one of them can have it",
                             "figures[" + e + "]"));
                 }
             }

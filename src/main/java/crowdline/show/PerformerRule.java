@@ -12,7 +12,8 @@ final class PerformerRule implements Rule {
                 findings.accept(new Finding(
                         Severity.NOTE,
                         "performer-without-facts",
-                        "there is no fact about " + performer.name() + "; ask for one and write down where it comes from",
+                        "there is no fact about " + performer.name()
+                                + "; ask for one and write down where it comes from",
                         "performers[" + p + "]"));
             }
         }

@@ -9,8 +9,7 @@ import java.util.stream.Stream;
 final class ReferenceRule implements Rule {
     @Override
     public void check(Show show, Catalogue catalogue, Consumer<Finding> findings) {
-        List<String> performers =
-                show.performers().stream().map(Performer::id).toList();
+        List<String> performers = show.performers().stream().map(Performer::id).toList();
         List<String> airframes = show.airframes().stream().map(Airframe::id).toList();
         if (show.acts().isEmpty()) {
             findings.accept(new Finding(

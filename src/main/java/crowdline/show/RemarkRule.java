@@ -13,7 +13,8 @@ final class RemarkRule implements Rule {
             for (int f = 0; f < act.figures().size(); f++) {
                 figure(act.figures().get(f), At.figure(a, f), findings);
             }
-            if (act.remarks().isEmpty() && act.figures().stream().allMatch(f -> f.remarks().isEmpty())) {
+            if (act.remarks().isEmpty()
+                    && act.figures().stream().allMatch(f -> f.remarks().isEmpty())) {
                 findings.accept(new Finding(
                         Severity.WARNING,
                         "act-without-remarks",
@@ -67,7 +68,6 @@ final class RemarkRule implements Rule {
                 show.remarks().stream(),
                 show.acts().stream()
                         .flatMap(act -> Stream.concat(
-                                act.remarks().stream(),
-                                act.figures().stream().flatMap(f -> f.remarks().stream()))));
+                                act.remarks().stream(), act.figures().stream().flatMap(f -> f.remarks().stream()))));
     }
 }

@@ -26,10 +26,11 @@ final class SayAsRule implements Rule {
 
     private static Stream<String> said(Show show) {
         Stream<String> people = show.performers().stream()
-                .flatMap(p -> Stream.concat(
-                        Stream.of(p.name()), p.facts().stream().map(Performer.SourcedFact::text)));
+                .flatMap(p ->
+                        Stream.concat(Stream.of(p.name()), p.facts().stream().map(Performer.SourcedFact::text)));
         Stream<String> things = Stream.concat(
-                Stream.of(show.title(), show.venue().name()), show.airframes().stream().map(Airframe::name));
+                Stream.of(show.title(), show.venue().name()),
+                show.airframes().stream().map(Airframe::name));
         Stream<String> acts = show.acts().stream().flatMap(SayAsRule::said);
         Stream<String> own = show.figures().stream().flatMap(e -> Stream.of(e.name(), e.whatItIs(), e.lookFor()));
         Incident incident = show.incident();
@@ -41,8 +42,7 @@ final class SayAsRule implements Rule {
     private static Stream<String> said(Act act) {
         Stream<String> figures = act.figures().stream()
                 .flatMap(f -> Stream.concat(
-                        Stream.of(f.shownName(), f.look() == null ? "" : f.look()),
-                        remarks(f.remarks().stream())));
+                        Stream.of(f.shownName(), f.look() == null ? "" : f.look()), remarks(f.remarks().stream())));
         return Stream.concat(Stream.concat(Stream.of(act.title()), figures), remarks(act.remarks().stream()));
     }
 

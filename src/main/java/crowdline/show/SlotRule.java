@@ -38,8 +38,8 @@ final class SlotRule implements Rule {
                 findings.accept(new Finding(
                         Severity.WARNING,
                         "acts-out-of-order",
-                        "the act " + At.quoted(acts.get(a).id()) + " begins before the one listed ahead of it; list acts"
-                                + " in running order",
+                        "the act " + At.quoted(acts.get(a).id())
+                                + " begins before the one listed ahead of it; list acts" + " in running order",
                         At.act(a) + ".slotStart"));
             }
         }

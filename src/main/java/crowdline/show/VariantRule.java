@@ -100,7 +100,10 @@ final class VariantRule implements Rule {
             String id = act.figures().get(f).id();
             if (!used.contains(id)) {
                 findings.accept(new Finding(
-                        Severity.NOTE, "unused-figure", "no variant flies the figure " + At.quoted(id), At.figure(a, f)));
+                        Severity.NOTE,
+                        "unused-figure",
+                        "no variant flies the figure " + At.quoted(id),
+                        At.figure(a, f)));
             }
         }
     }

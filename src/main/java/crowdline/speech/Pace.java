@@ -25,17 +25,19 @@ public record Pace(
      *       No published rate for public address was found.
      *   <li>Shape: a least-squares fit of letters, commas and stops to 30 commentary remarks spoken by a synthesiser (388
      *       words, 4.15 letters a word, 31 commas; espeak-ng 1.51 at 150): 0.032 s + 0.0694 s a letter + 0.254 s a comma +
-     *       0.422 s a stop, final silence of 0.405 s included. So a remark alone has 0.032 + 0.422 - 0.405 = 0.05 s fixed,
-     *       and a comma is 0.25 s (people: 511 ms at 44.7 % of commas, 0.23 s).
+     *       0.422 s a stop, final silence of 0.405 s included. A comma is 0.25 s (people: 511 ms at 44.7 % of commas, 0.23
+     *       s). Of the fixed time 0.05 s remain without the final silence; three voices on 60 other remarks needed 0.15 to
+     *       0.30 s, so 0.15 s (tuned).
      *   <li>Stops are people's: 734 ms at 94.2 % of full stops, 0.69 s (80 readers, Brigham Young University thesis
      *       etd-11313). Synthesisers pause too briefly there.
-     *   <li>The letter then follows: the same 388 words in 30 sentences take 388 / 160 minutes at 0.0714 s a letter.
+     *   <li>The letter then follows: the same 388 words as one text of 30 sentences take 388 / 160 minutes at 0.0731 s a
+     *       letter.
      *   <li>Error: 11.1 % is how much one person varies on single sentences of 14 words (Altpeter and others 2015, doi
      *       10.1007/s00417-015-3065-4); 10 % is for not knowing the person (speakers at public talks 133 to 188 words a
      *       minute, mean 163, as tabled by Six Minutes). Together 15 %.
      * </ul>
      */
-    public static final Pace DEFAULT = new Pace("default, 160 words a minute", 0.05, 0.0714, 0.25, 0.69, 0.15);
+    public static final Pace DEFAULT = new Pace("default, 160 words a minute", 0.15, 0.0731, 0.25, 0.69, 0.15);
 
     /** Standard normal quantile of 90 %, so that 80 % lie between its two signs. */
     static final double NORMAL_90 = 1.2815515655446004;

@@ -1,6 +1,7 @@
 package crowdline.speech;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -8,9 +9,8 @@ import java.util.List;
  *
  * <p>With fewer than {@value #ENOUGH} remarks one constant is learnt, how much slower or faster than
  * {@link Pace#DEFAULT} the speaker is: with three remarks a full regression goes wildly wrong. With more, the fixed
- * time and the times per letter, comma and stop are fitted, errors taken relative to the length of a remark. A pause
- * that the remarks do not tell (seen in fewer than three of them, always together with something else, or coming out
- * negative) keeps the default's value, scaled to the speaker.
+ * time and the times per letter, comma and stop are fitted, errors taken relative to the length of a remark, with the
+ * pauses drawn gently towards the default's, scaled to the speaker, so that what the remarks do not tell stays usual.
  */
 public final class PaceFit {
 
@@ -27,9 +27,17 @@ public final class PaceFit {
     private static final double FASTEST_LETTER_S = 0.02;
 
     private static final double SLOWEST_LETTER_S = 0.5;
-    private static final int REMARKS_THAT_TELL = 3;
     private static final int LETTERS = 1;
     private static final int COLUMNS = 4;
+
+    /** How far one remark lies from its fit; weighs timings against {@link #PAUSE_DOUBT_S}. Tuned on two synthesisers. */
+    private static final double ONE_REMARK = 0.07;
+
+    /** How far a speaker's pauses lie from the usual ones: fixed, (letter: nothing assumed), comma, stop. Tuned. */
+    private static final List<Double> PAUSE_DOUBT_S = List.of(0.2, Double.POSITIVE_INFINITY, 0.1, 0.3);
+
+    /** Of the four terms, held back by the usual pauses, about so many are free. Tuned: bands then hold 80 %. */
+    private static final int REALLY_FREE = 3;
 
     private PaceFit() {}
 
@@ -59,91 +67,70 @@ public final class PaceFit {
     }
 
     private static Pace scaled(String name, List<TimedRemark> timed) {
-        double factor = slowness(timed);
         int n = timed.size();
-        Pace base = Pace.DEFAULT;
-        Pace middle = pace(
-                name,
-                factor * base.fixedS(),
-                factor * base.perLetterS(),
-                factor * base.perCommaS(),
-                factor * base.perStopS(),
-                ONE_SENTENCE);
+        double[] usual = usual(slowness(timed));
+        Pace middle = pace(name, usual[0], usual[1], usual[2], usual[3], ONE_SENTENCE);
         double error = Math.max(spread(middle, timed, 1), ONE_SENTENCE) * Math.sqrt(1 + 1.0 / n);
         return withError(middle, error);
     }
 
     private static Pace regressed(String name, List<TimedRemark> timed) {
-        double factor = slowness(timed);
-        Pace base = Pace.DEFAULT;
-        double[] values = {
-            factor * base.fixedS(), factor * base.perLetterS(), factor * base.perCommaS(), factor * base.perStopS()
-        };
-        List<Integer> free = new ArrayList<>(List.of(0, LETTERS));
-        for (int column = LETTERS + 1; column < COLUMNS; column++) {
-            if (tells(timed, column)) {
-                free.add(column);
+        double[] usual = usual(slowness(timed));
+        double[] values = new double[COLUMNS];
+        List<Integer> free = new ArrayList<>(List.of(0, LETTERS, 2, 3));
+        int worst = LETTERS;
+        while (worst >= 0) {
+            LeastSquares fit = solve(timed, usual, free);
+            worst = -1;
+            Arrays.fill(values, 0);
+            for (int i = 0; i < free.size(); i++) {
+                values[free.get(i)] = fit.coefficient(i);
+                worst = fit.coefficient(i) < 0 && free.get(i) != LETTERS ? i : worst;
+            }
+            if (worst >= 0) {
+                free.remove(worst);
             }
         }
-        int fitted = settle(timed, values, free);
         Pace middle = pace(name, values[0], values[1], values[2], values[3], ONE_SENTENCE);
-        double spread = Math.max(spread(middle, timed, fitted), ONE_PARAGRAPH);
+        double spread = Math.max(spread(middle, timed, REALLY_FREE), ONE_PARAGRAPH);
         int n = timed.size();
-        double widening = StudentT.quantile90(n - fitted) / Pace.NORMAL_90 * Math.sqrt(1 + (double) fitted / n);
+        double widening =
+                StudentT.quantile90(n - REALLY_FREE) / Pace.NORMAL_90 * Math.sqrt(1 + (double) REALLY_FREE / n);
         return withError(middle, spread * widening);
     }
 
-    /** Fits the free columns, handing back to the default whatever cannot be told; returns how many were fitted. */
-    private static int settle(List<TimedRemark> timed, double[] values, List<Integer> free) {
-        while (true) {
-            LeastSquares fit = solve(timed, values, free);
-            if (!fit.separable()) {
-                if (free.size() == 1) {
-                    throw new IllegalArgumentException("the timed remarks tell nothing about the pace; time others");
-                }
-                free.remove(free.size() - 1);
-                continue;
-            }
-            int worst = -1;
-            for (int i = 0; i < free.size(); i++) {
-                if (fit.coefficient(i) < 0 && (worst < 0 || fit.coefficient(i) < fit.coefficient(worst))) {
-                    worst = i;
-                }
-            }
-            if (worst >= 0 && free.get(worst) != LETTERS) {
-                free.remove(worst);
-                continue;
-            }
-            for (int i = 0; i < free.size(); i++) {
-                values[free.get(i)] = fit.coefficient(i);
-            }
-            return free.size();
-        }
-    }
-
-    /** Relative errors: each remark's equation is divided by the seconds it took. */
-    private static LeastSquares solve(List<TimedRemark> timed, double[] held, List<Integer> free) {
-        double[][] rows = new double[timed.size()][free.size()];
-        double[] targets = new double[timed.size()];
-        for (int i = 0; i < timed.size(); i++) {
+    /**
+     * Relative errors: each remark's equation is divided by the seconds it took. One more equation for each pause says
+     * that it is about the usual one, as loosely as {@link #PAUSE_DOUBT_S}.
+     */
+    private static LeastSquares solve(List<TimedRemark> timed, double[] usual, List<Integer> free) {
+        int n = timed.size();
+        double[][] rows = new double[n + COLUMNS][free.size()];
+        double[] targets = new double[n + COLUMNS];
+        for (int i = 0; i < n; i++) {
             double[] counts = counts(timed.get(i).text());
             double seconds = timed.get(i).seconds();
-            double target = seconds;
-            for (int column = 0; column < COLUMNS; column++) {
-                int at = free.indexOf(column);
-                if (at >= 0) {
-                    rows[i][at] = counts[column] / seconds;
-                } else {
-                    target -= held[column] * counts[column];
-                }
+            for (int at = 0; at < free.size(); at++) {
+                rows[i][at] = counts[free.get(at)] / seconds;
             }
-            targets[i] = target / seconds;
+            targets[i] = 1;
+        }
+        for (int at = 0; at < free.size(); at++) {
+            int column = free.get(at);
+            if (column != LETTERS) {
+                double weight = ONE_REMARK / PAUSE_DOUBT_S.get(column);
+                rows[n + column][at] = weight;
+                targets[n + column] = weight * usual[column];
+            }
         }
         return LeastSquares.solve(rows, targets);
     }
 
-    private static boolean tells(List<TimedRemark> timed, int column) {
-        return timed.stream().filter(t -> counts(t.text())[column] > 0).count() >= REMARKS_THAT_TELL;
+    private static double[] usual(double factor) {
+        Pace base = Pace.DEFAULT;
+        return new double[] {
+            factor * base.fixedS(), factor * base.perLetterS(), factor * base.perCommaS(), factor * base.perStopS()
+        };
     }
 
     private static double[] counts(SpokenText text) {

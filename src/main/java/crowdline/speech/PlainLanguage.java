@@ -158,7 +158,7 @@ public final class PlainLanguage {
         Matcher matcher = tradePattern.matcher(text).region(sentence.fromChar(), sentence.toChar());
         while (matcher.find()) {
             String word = lower(matcher.group(1));
-            if (known.contains(word) || !reported.add(word)) {
+            if (known.contains(word) || isPartOfKnown(text, matcher, known) || !reported.add(word)) {
                 continue;
             }
             if (EXPLAINS.matcher(context.in(text)).find()) {
@@ -173,6 +173,18 @@ public final class PlainLanguage {
                     matcher.end(),
                     tradeWords.get(word)));
         }
+    }
+
+    /** "stall turn" may be explained where "stall" is not; within it, "stall" needs no explanation. */
+    private static boolean isPartOfKnown(String text, Matcher found, Set<String> known) {
+        String word = lower(found.group(1));
+        for (String phrase : known) {
+            int inside = phrase.length() > word.length() ? phrase.indexOf(word) : -1;
+            if (inside >= 0 && text.regionMatches(true, found.start() - inside, phrase, 0, phrase.length())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static void abbreviations(String text, TextSpan sentence, Set<String> known, List<SpeechFinding> findings) {

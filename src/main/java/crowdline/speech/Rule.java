@@ -19,6 +19,7 @@ record Rule(Pattern pattern, Saying saying) {
     }
 
     static Rule of(String regex, Saying saying) {
-        return new Rule(Pattern.compile(regex, Pattern.UNICODE_CHARACTER_CLASS), saying);
+        // Clean text has no other digits, and asking Unicode for each is slow.
+        return new Rule(Pattern.compile(regex.replace("\\d", "[0-9]"), Pattern.UNICODE_CHARACTER_CLASS), saying);
     }
 }

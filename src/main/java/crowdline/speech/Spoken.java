@@ -132,11 +132,15 @@ public final class Spoken {
 
         private boolean startsNumber(int at, char c, boolean wordStart) {
             return switch (c) {
-                case '+', '-', '±' -> (wordStart || c != '-') && !(at > 0 && text.charAt(at - 1) == ')');
-                case '.' -> wordStart;
-                case '£', '$', '€', '\'' -> true;
-                default -> (c >= '0' && c <= '9') || QuantityRules.isFractionSign(c);
+                case '-', '.' -> wordStart && numberFollows(at);
+                case '+', '±', '£', '$', '€', '\'' -> numberFollows(at);
+                default -> isDigit(c) || QuantityRules.isFractionSign(c);
             };
+        }
+
+        private boolean numberFollows(int at) {
+            int next = at + 1 < text.length() && text.charAt(at + 1) == ' ' ? at + 2 : at + 1;
+            return next < text.length() && (isDigit(text.charAt(next)) || text.charAt(next) == '.');
         }
 
         private int firstOf(List<Rule> rules, List<Matcher> matchers, int at) {
@@ -183,6 +187,10 @@ public final class Spoken {
         private Matcher matcher(Rule rule) {
             return rule.pattern().matcher(text).useTransparentBounds(true).useAnchoringBounds(false);
         }
+    }
+
+    private static boolean isDigit(char c) {
+        return c >= '0' && c <= '9';
     }
 
     private static boolean isShouting(String text) {

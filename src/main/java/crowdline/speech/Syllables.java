@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Counts the syllables of English words by groups of vowels, with corrections, and by a list of flying words that the
@@ -102,13 +103,13 @@ public final class Syllables {
     private static final Pattern SPLIT = Pattern.compile("[^\\p{L}\\p{M}'’]+");
 
     /** Two vowels written together and said apart. */
-    private static final Pattern APART = Pattern.compile(
-            "i[ao](?!u)(?<![cgst]i[ao])|[^cgstq]iu|ua[lt]|uou|uit(?:y|ou)|eo(?:u|r|l|n$)|[^aeo]ying|[aeiou]ying|ien[ct]"
-                    + "|iet|ism$|ea[tl](?:e[ds]?|ion|ity|i[sz])|oe[tm]|^rea[cdl][^dhkl]|^coop|^pree|^reen|[^q]uous");
+    private static final Pattern APART = Pattern.compile("i[ao](?!u)(?<![cgst]i[ao])|[^cgstq]iu|ua[lt]|uou|uit(?:y|ou)"
+            + "|eo(?:u|r|l|n$)|[aeiou]y(?:e(?!d$|s$|$)|[aiou])|[^cst]ien[ct]|iet|ism$|eali[tz]|[^cgstx]iou|[^l]i(?:er|est)s?$"
+            + "|[^aeiou]li(?:er|est)s?$|oe[tm]|^rea[cdl][^dhkl]|^coop|^pree|^reen|[^qo]uous|[^aeiou]ying");
 
     /** Vowels that are written and not said, beyond the final e. */
     private static final Pattern SILENT = Pattern.compile(
-            "[^aeiouytd]ed$|[^aeiou](?<![cgszx]|sh|ch)es$|[aeiouy][^aeiouyl]e(?:ly|ment|ments|ful|less|ness)$");
+            "(?:[^aeiouytdr]|[aeiou]r)ed$|ically$|[^aeiou](?<![cgszx]|sh|ch)es$|[aeiouy][^aeiouyl]e(?:ly|ment|ments|ful|less|ness)$");
 
     private static final Pattern FINAL_E = Pattern.compile("[^aeiou]e$");
     private static final Pattern SAID_FINAL_E = Pattern.compile("[^aeiouylrw]le[sd]?$|[bcdgptk]res?$");
@@ -134,7 +135,7 @@ public final class Syllables {
         return known != null ? known : Math.max(1, byRule(word));
     }
 
-    private static @org.jspecify.annotations.Nullable Integer known(String word) {
+    private static @Nullable Integer known(String word) {
         Integer count = KNOWN.get(word);
         if (count == null && word.endsWith("s")) {
             return KNOWN.get(word.substring(0, word.length() - 1));

@@ -37,7 +37,8 @@ final class Fields {
         return node.path(key).asString("");
     }
 
-    @Nullable String textOrNull(String key) {
+    @Nullable
+    String textOrNull(String key) {
         return has(key) ? text(key) : null;
     }
 
@@ -49,7 +50,8 @@ final class Fields {
         return has(key) ? number(key) : otherwise;
     }
 
-    @Nullable Double numberOrNull(String key) {
+    @Nullable
+    Double numberOrNull(String key) {
         return has(key) ? Double.valueOf(number(key)) : null;
     }
 
@@ -91,7 +93,9 @@ final class Fields {
 
     Map<String, String> textByKey(String key) {
         Map<String, String> texts = new LinkedHashMap<>();
-        node.path(key).properties().forEach(e -> texts.put(e.getKey(), e.getValue().asString("")));
+        node.path(key)
+                .properties()
+                .forEach(e -> texts.put(e.getKey(), e.getValue().asString("")));
         return texts;
     }
 }

@@ -20,8 +20,7 @@ public record IncidentTemplate(String notice, Incident incident) {
 
     /** The template that comes with the program. */
     public static IncidentTemplate shipped() {
-        try (InputStream in =
-                Objects.requireNonNull(IncidentTemplate.class.getResourceAsStream(RESOURCE), RESOURCE)) {
+        try (InputStream in = Objects.requireNonNull(IncidentTemplate.class.getResourceAsStream(RESOURCE), RESOURCE)) {
             ParsedJson parsed = JsonParsing.parse(new String(in.readAllBytes(), StandardCharsets.UTF_8));
             JsonNode root = Objects.requireNonNull(parsed.root(), RESOURCE);
             Fields fields = new Fields(root, "", new Refusals());

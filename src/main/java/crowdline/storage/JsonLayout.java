@@ -81,8 +81,6 @@ final class JsonLayout {
     }
 
     private static String key(String key) {
-        return JsonNodeFactory.instance
-                .stringNode(key)
-                .toString();
+        return JsonNodeFactory.instance.stringNode(key).toString();
     }
 }

@@ -116,8 +116,8 @@ final class JsonParsing {
                 Where first = places.getOrDefault(keyPath + ParsedJson.KEY_MARK, Where.START);
                 error(
                         "duplicate-key",
-                        "the key " + Quoted.text(key) + " stands twice in " + TreePath.spoken(path)
-                                + ", first in line " + first.line() + "; keep one of them",
+                        "the key " + Quoted.text(key) + " stands twice in " + TreePath.spoken(path) + ", first in line "
+                                + first.line() + "; keep one of them",
                         keyPath,
                         keyPlace);
                 // What is below the second one is read to find the end of it, under a path that names nothing.

@@ -86,24 +86,22 @@ final class SchemaWords {
 
     private static String type(String is, JsonNode value, JsonNode around) {
         String type = around.path("type").asString("");
-        String wanted =
-                switch (type) {
-                    case "number" -> "a number";
-                    case "integer" -> "a whole number";
-                    case "string" -> "text in double quotes";
-                    case "boolean" -> "true or false";
-                    case "array" -> "a list in [ ]";
-                    default -> "an object in { }";
-                };
+        String wanted = switch (type) {
+            case "number" -> "a number";
+            case "integer" -> "a whole number";
+            case "string" -> "text in double quotes";
+            case "boolean" -> "true or false";
+            case "array" -> "a list in [ ]";
+            default -> "an object in { }";
+        };
         if (value.isNull()) {
             return is + wanted + ", or left out if it may be";
         }
         boolean quotedNumber = value.isString()
                 && (type.equals("number") || type.equals("integer"))
                 && value.asString().matches("-?[0-9]+(\\.[0-9]+)?");
-        boolean quotedWord = value.isString()
-                && type.equals("boolean")
-                && value.asString().matches("true|false");
+        boolean quotedWord =
+                value.isString() && type.equals("boolean") && value.asString().matches("true|false");
         return is + wanted + (quotedNumber || quotedWord ? "; take the quotes away" : "");
     }
 

@@ -14,7 +14,10 @@ import org.jspecify.annotations.Nullable;
  * @param lastJournal journal of the last live show, or null
  */
 public record Settings(
-        List<Path> recentFiles, String theme, double zoom, @Nullable Path lastJournal) {
+        List<Path> recentFiles,
+        String theme,
+        double zoom,
+        @Nullable Path lastJournal) {
     /** As many as fit a menu; common practice, no source. */
     private static final int MOST_RECENT = 10;
 

@@ -75,7 +75,10 @@ public final class SettingsFile {
         ShowText text = ShowText.decode(bytes);
         ParsedJson parsed = JsonParsing.parse(text.text());
         JsonNode root = parsed.root();
-        if (text.fault() != null || root == null || !root.isObject() || !parsed.findings().isEmpty()) {
+        if (text.fault() != null
+                || root == null
+                || !root.isObject()
+                || !parsed.findings().isEmpty()) {
             throw new IllegalArgumentException("they are not JSON");
         }
         List<Path> recent = new ArrayList<>();
@@ -89,7 +92,8 @@ public final class SettingsFile {
 
     private static String aside(Path file, String why) {
         Path broken = file.resolveSibling(NAME + ".broken");
-        String message = "the settings could not be used (" + why + "); the default settings are used, and the old ones ";
+        String message =
+                "the settings could not be used (" + why + "); the default settings are used, and the old ones ";
         try {
             Files.move(file, broken, StandardCopyOption.REPLACE_EXISTING);
             return message + "are kept in " + broken;

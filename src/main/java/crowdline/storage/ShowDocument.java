@@ -32,7 +32,8 @@ public final class ShowDocument {
         return file;
     }
 
-    @Nullable JsonNode root() {
+    @Nullable
+    JsonNode root() {
         return root;
     }
 

@@ -101,7 +101,8 @@ final class ShowFromTree {
             return ZoneId.of(name);
         } catch (DateTimeException e) {
             throw new IllegalArgumentException(
-                    "there is no time zone " + Quoted.text(name) + hint(Nearest.hint(name, ZoneId.getAvailableZoneIds())),
+                    "there is no time zone " + Quoted.text(name)
+                            + hint(Nearest.hint(name, ZoneId.getAvailableZoneIds())),
                     e);
         }
     }

@@ -73,9 +73,7 @@ final class ShowSchema {
         JsonNode node = root;
         NodePath location = error.getInstanceLocation();
         for (int i = 0; i < location.getNameCount(); i++) {
-            node = location.getElement(i) instanceof Integer index
-                    ? node.path(index)
-                    : node.path(location.getName(i));
+            node = location.getElement(i) instanceof Integer index ? node.path(index) : node.path(location.getName(i));
         }
         return node;
     }

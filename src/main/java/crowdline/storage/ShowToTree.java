@@ -122,9 +122,13 @@ final class ShowToTree {
         return keys().text("id", performer.id())
                 .text("name", performer.name())
                 .text("sayAs", performer.sayAs())
-                .list("facts", performer.facts(), false, fact -> keys().text("text", fact.text())
-                        .text("source", fact.source())
-                        .node())
+                .list(
+                        "facts",
+                        performer.facts(),
+                        false,
+                        fact -> keys().text("text", fact.text())
+                                .text("source", fact.source())
+                                .node())
                 .node();
     }
 
@@ -217,9 +221,13 @@ final class ShowToTree {
         return keys().text("agreedWith", incident.agreedWith())
                 .texts("firstSteps", incident.firstSteps(), false)
                 .texts("words", incident.words(), true)
-                .list("contacts", incident.contacts(), false, contact -> keys().text("role", contact.role())
-                        .text("how", contact.how())
-                        .node())
+                .list(
+                        "contacts",
+                        incident.contacts(),
+                        false,
+                        contact -> keys().text("role", contact.role())
+                                .text("how", contact.how())
+                                .node())
                 .node();
     }
 }
