@@ -14,6 +14,7 @@ import crowdline.live.PlanAnchor;
 import crowdline.live.Step;
 import crowdline.storage.Journal;
 import crowdline.storage.JournalOpening;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -70,7 +71,7 @@ public final class LiveDesk implements Desk, AutoCloseable {
         this.journal = opening.journal();
         this.resumed = opening.resumed();
         this.notices = opening.notices();
-        this.durations = durations;
+        this.durations = new GuardedDurations(durations);
         this.state = opening.state();
         this.snapshot = new LiveSnapshot(1, state, journal.health(), resumed, notices, null);
         advanceClock(journal.nowS());
@@ -110,7 +111,7 @@ public final class LiveDesk implements Desk, AutoCloseable {
 
     @Override
     public void useDurations(ActDurations next) {
-        durations = next;
+        durations = new GuardedDurations(next);
         put(new Wake(new CompletableFuture<>()));
     }
 
@@ -160,7 +161,7 @@ public final class LiveDesk implements Desk, AutoCloseable {
                 open = !(command instanceof Close);
                 see(command);
             } catch (RuntimeException e) {
-                // The root of the thread: whatever a listener's or a duration's fault is, the show goes on.
+                // The root of the thread: whatever went wrong with one event, the show goes on.
                 LOG.log(System.Logger.Level.ERROR, "The live desk could not handle " + command, e);
                 if (command != null) {
                     command.done().complete(new Step.Refused("That could not be done; the reason is in the log."));
@@ -207,10 +208,21 @@ public final class LiveDesk implements Desk, AutoCloseable {
     }
 
     private void advanceClock(double nowS) {
+        List<LiveEvent> passed = new ArrayList<>();
         boolean more = true;
         while (more) {
             Optional<FlightEvent.ClockAdvanced> due = ClockAdvance.due(state, durations.of(state), nowS);
-            more = due.isPresent() && apply(due.get()) instanceof Step.Moved;
+            more = false;
+            if (due.isPresent() && Live.next(state, due.get()) instanceof Step.Moved moved) {
+                passed.add(due.get());
+                state = moved.state();
+                more = true;
+            }
+        }
+        if (!passed.isEmpty()) {
+            // Together, because after a long gap there are many and each visit to the disk takes its time.
+            journal.append(passed);
+            publish(null);
         }
     }
 

@@ -69,7 +69,15 @@ public final class Journal implements AutoCloseable {
 
     /** Writes what happened down; when this returns, either the disk has it or the health says that it has not. */
     public JournalHealth append(LiveEvent event) {
-        return put(new JournalLine.Event(machine.wall().instant(), nowS(), event));
+        return append(List.of(event));
+    }
+
+    /** Writes several events down at once, in this order, as after a long gap. */
+    public JournalHealth append(List<? extends LiveEvent> events) {
+        for (LiveEvent event : events) {
+            waiting.add(codec.write(new JournalLine.Event(machine.wall().instant(), nowS(), event)));
+        }
+        return retry();
     }
 
     JournalHealth put(JournalLine line) {
