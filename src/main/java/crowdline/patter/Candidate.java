@@ -12,7 +12,10 @@ import org.jspecify.annotations.Nullable;
  * @param shortForm length of the short form, or null if there is none
  */
 public record Candidate(
-        Remark remark, @Nullable String figureId, SpokenLength full, @Nullable SpokenLength shortForm) {
+        Remark remark,
+        @Nullable String figureId,
+        SpokenLength full,
+        @Nullable SpokenLength shortForm) {
 
     /** The length of a form, or null if there is no such form. */
     public @Nullable SpokenLength length(Form form) {

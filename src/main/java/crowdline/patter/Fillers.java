@@ -99,10 +99,10 @@ final class Fillers {
             return true;
         }
         int longer = Integer.compare(end - start, best.end() - best.start());
-        return longer > 0
-                || longer == 0
-                        && candidate.remark().weight()
-                                > best.candidate().remark().weight();
+        if (longer != 0) {
+            return longer > 0;
+        }
+        return candidate.remark().weight() > best.candidate().remark().weight();
     }
 
     private int firstStart(Candidate candidate) {

@@ -34,8 +34,7 @@ final class Reasons {
         int to = window == null ? horizon.end() : window.last() + needed;
         if (window != null && window.last() < window.first()) {
             int there = Math.max(0, to - from);
-            return unplaced(
-                    id, Unplaced.Why.TOO_LONG, length + "its own time is " + said(there), needed, there);
+            return unplaced(id, Unplaced.Why.TOO_LONG, length + "its own time is " + said(there), needed, there);
         }
         if (Math.max(from, horizon.freeFrom()) + needed > to) {
             int there = Math.max(0, to - Math.max(from, horizon.freeFrom()));

@@ -116,8 +116,7 @@ final class Relaxation {
             for (Choice choice : work.bound().get(stage).choices()) {
                 int start = choice.starts().earliest(moment);
                 if (start != Tick.NEVER) {
-                    best = Math.max(
-                            best, choice.value() + ahead(stage + 1, start + choice.length() + work.breath()));
+                    best = Math.max(best, choice.value() + ahead(stage + 1, start + choice.length() + work.breath()));
                 }
             }
         }
@@ -149,8 +148,8 @@ final class Relaxation {
         Horizon horizon = work.horizon();
         for (Priced p : all) {
             if (front.isEmpty() || p.value() > front.get(front.size() - 1).value()) {
-                Starts starts = Starts.within(
-                        horizon.freeFrom(), horizon.end() - p.length(), p.length(), horizon.quiets(), 0);
+                Starts starts =
+                        Starts.within(horizon.freeFrom(), horizon.end() - p.length(), p.length(), horizon.quiets(), 0);
                 front.add(new Priced(p.length(), p.value(), p.bit(), starts));
             }
         }
@@ -205,8 +204,7 @@ final class Relaxation {
     private @Nullable Priced afterFloating(int stage, int here, long best) {
         for (Priced choice : priced) {
             int start = choice.starts().earliest(here);
-            if (start != Tick.NEVER
-                    && best == choice.value() + ahead(stage, start + choice.length() + work.breath())) {
+            if (start != Tick.NEVER && best == choice.value() + ahead(stage, start + choice.length() + work.breath())) {
                 return choice;
             }
         }

@@ -36,7 +36,12 @@ final class Search {
     record Result(Sequence sequence, boolean provenBest) {}
 
     private record Label(
-            int free, long value, long used, long bound, @Nullable Label before, @Nullable Step step) {}
+            int free,
+            long value,
+            long used,
+            long bound,
+            @Nullable Label before,
+            @Nullable Step step) {}
 
     private final Workload work;
     private final List<Item> floating;
@@ -52,7 +57,8 @@ final class Search {
         this.work = work;
         best = known;
         bestValue = known.value();
-        floating = work.floating().subList(0, Math.min(MOST_FLOATING, work.floating().size()));
+        floating = work.floating()
+                .subList(0, Math.min(MOST_FLOATING, work.floating().size()));
         grain = grain(work);
         int choices = 3 + floating.stream().mapToInt(i -> i.choices().size()).sum();
         mostLabels = Math.max(FEWEST_LABELS, EFFORT / choices / (work.bound().size() + 1));
@@ -148,7 +154,8 @@ final class Search {
     }
 
     private long unitOfPrice() {
-        long[] values = floating.stream().mapToLong(Item::greatestValue).sorted().toArray();
+        long[] values =
+                floating.stream().mapToLong(Item::greatestValue).sorted().toArray();
         return values.length == 0 ? 0 : values[values.length / 2];
     }
 

@@ -14,8 +14,7 @@ import java.util.List;
  * @param endHighS upper end of the 80 % band of its end, not before {@code endS}
  * @param quiets stretches in it in which nothing is said on purpose, against its start
  */
-public record Slot(
-        String figureId, double startS, double endS, double endLowS, double endHighS, List<Quiet> quiets) {
+public record Slot(String figureId, double startS, double endS, double endLowS, double endHighS, List<Quiet> quiets) {
     public Slot {
         quiets = List.copyOf(quiets);
         if (!Double.isFinite(startS)

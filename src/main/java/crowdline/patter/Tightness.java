@@ -14,7 +14,8 @@ final class Tightness {
 
     Tightness(PlanRequest request, List<Placement.Timed> timed) {
         this.request = request;
-        int reserve = Tick.up(request.rules().callEndsAtLeastBeforeS()) + Tick.up(request.rules().breathS());
+        int reserve = Tick.up(request.rules().callEndsAtLeastBeforeS())
+                + Tick.up(request.rules().breathS());
         for (Placement.Timed t : timed) {
             Candidate candidate = t.step().item().candidate();
             if (candidate.remark().kind() == RemarkKind.CALL && candidate.figureId() != null) {
@@ -27,8 +28,11 @@ final class Tightness {
         List<Slot> slots = request.slots();
         for (int i = slots.size() - 1; i >= 0; i--) {
             Slot slot = slots.get(i);
-            if (Tick.at(slot.startS()) > start && !slot.figureId().equals(candidate.figureId())
-                    || isCall(candidate) && slot.figureId().equals(candidate.figureId())) {
+            boolean own = slot.figureId().equals(candidate.figureId());
+            boolean flown = isCall(candidate)
+                    ? !own && Tick.at(slot.startS()) <= start
+                    : own || Tick.at(slot.startS()) <= start;
+            if (!flown) {
                 continue;
             }
             int earliestEnd = Tick.at(slot.endLowS());

@@ -20,11 +20,7 @@ record Window(int first, int last, int spare, int wished, boolean insist) {
         // Nothing drifts at the near end, so what floats may begin at once; only the far end needs spare time.
         int spare = Tick.at(rules.spareS());
         return new Window(
-                horizon.freeFrom() - spare,
-                horizon.end() - length,
-                spare,
-                horizon.freeFrom(),
-                kind == RemarkKind.DUTY);
+                horizon.freeFrom() - spare, horizon.end() - length, spare, horizon.freeFrom(), kind == RemarkKind.DUTY);
     }
 
     static Window of(Remark remark, int length, Slot slot, PatterRules rules) {

@@ -48,7 +48,11 @@ record Workload(Horizon horizon, List<Item> bound, List<Item> floating, int brea
         for (Item item : floating) {
             numbered.add(new Item(item.candidate(), -1, numbered.size(), item.choices()));
         }
-        return new Workload(horizon, List.copyOf(bound), List.copyOf(numbered), Tick.up(request.rules().breathS()));
+        return new Workload(
+                horizon,
+                List.copyOf(bound),
+                List.copyOf(numbered),
+                Tick.up(request.rules().breathS()));
     }
 
     /**
