@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a plan is made from.
  *
- * @param nowS the moment, on the scale of the slots
+ * @param nowS the moment from which something new may be said, on the scale of the slots: now, or just after something
+ *     was said, a breath later
  * @param slots the figure being flown, if any, and those ahead, in the order of their starts
  * @param candidates every remark that may be said; those of one figure in the order written
  * @param alreadySaid ids of remarks never to be said again

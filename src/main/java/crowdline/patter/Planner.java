@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  *       at most {@link PatterRules#runPastS()} past the figure's end; its own times only ever narrow its window;
  *   <li>remarks of figures come in the order of figures; within a figure as written, the call before what is said of the
  *       figure once it flies;
+ *   <li>once a figure that is near has been spoken of, nothing more is said of those before it;
  *   <li>a remark that was not on the previous plan in the same form lies {@link PatterRules#spareS()} inside every edge
  *       that may drift: its window's, a quiet's, the far end of the plan. One that was there may also stay exactly where
  *       it was, as long as the rules above allow it. A call, a duty, and a remark with its own latest time may use the
@@ -117,7 +118,7 @@ public final class Planner {
                 form,
                 Tick.seconds(start),
                 Tick.seconds(end),
-                tightness.isTight(candidate, start, end));
+                tightness.isTight(candidate, form, start, end));
     }
 
     private static List<Unplaced> unplaced(PlanRequest request, List<Placed> placed, Reasons reasons) {

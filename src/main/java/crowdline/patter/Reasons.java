@@ -28,6 +28,10 @@ final class Reasons {
             if (slot == null) {
                 return unplaced(id, Unplaced.Why.FIGURE_NOT_AHEAD, "its figure is not ahead", needed, 0);
             }
+            boolean filler = candidate.remark().kind() == RemarkKind.FILLER;
+            if (!filler && Workload.isPassed(request, slot)) {
+                return unplaced(id, Unplaced.Why.PASSED_OVER, "a later figure has already been spoken of", needed, 0);
+            }
             window = Window.of(candidate.remark(), needed, slot, request.rules());
         }
         int from = window == null ? horizon.freeFrom() : window.first();

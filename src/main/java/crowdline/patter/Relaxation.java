@@ -31,7 +31,8 @@ final class Relaxation {
     private final int[] from;
     private final int[] to;
     private final long[][] ahead;
-    private List<Priced> priced = List.of();
+    private final Choice[][] bound;
+    private Priced[] priced = {};
 
     /**
      * @param floating the floating remarks to reckon with
@@ -42,6 +43,9 @@ final class Relaxation {
         this.floating = floating;
         this.cell = cell;
         stages = work.bound().size();
+        bound = work.bound().stream()
+                .map(item -> item.choices().toArray(Choice[]::new))
+                .toArray(Choice[][]::new);
         from = new int[stages + 1];
         to = new int[stages + 1];
         ahead = new long[stages + 1][];
@@ -88,7 +92,7 @@ final class Relaxation {
      * @return the bound on the whole plan
      */
     long solve(long[] prices) {
-        priced = price(prices);
+        priced = price(prices).toArray(Priced[]::new);
         for (int stage = stages; stage >= 0; stage--) {
             for (int i = ahead[stage].length - 1; i >= 0; i--) {
                 ahead[stage][i] = best(stage, from[stage] + i * cell);
@@ -113,7 +117,7 @@ final class Relaxation {
         long best = 0;
         if (stage < stages) {
             best = ahead(stage + 1, moment);
-            for (Choice choice : work.bound().get(stage).choices()) {
+            for (Choice choice : bound[stage]) {
                 int start = choice.starts().earliest(moment);
                 if (start != Tick.NEVER) {
                     best = Math.max(best, choice.value() + ahead(stage + 1, start + choice.length() + work.breath()));
@@ -191,7 +195,7 @@ final class Relaxation {
         if (best == ahead(stage + 1, here)) {
             return here;
         }
-        for (Choice choice : work.bound().get(stage).choices()) {
+        for (Choice choice : bound[stage]) {
             int start = choice.starts().earliest(here);
             int then = start == Tick.NEVER ? Tick.NEVER : start + choice.length() + work.breath();
             if (then != Tick.NEVER && best == choice.value() + ahead(stage + 1, then)) {

@@ -32,6 +32,9 @@ final class Search {
 
     private static final int MOST_SOLUTIONS = 30;
 
+    /** With how many of the latest labels a new one is compared; fewer only means less is thrown away. Tuned. */
+    private static final int MOST_COMPARED = 200;
+
     /** A sequence and whether it is certain that none is worth more. */
     record Result(Sequence sequence, boolean provenBest) {}
 
@@ -39,6 +42,7 @@ final class Search {
             int free,
             long value,
             long used,
+            long prices,
             long bound,
             @Nullable Label before,
             @Nullable Step step) {}
@@ -164,7 +168,7 @@ final class Search {
         List<Label> labels = new ArrayList<>();
         long given = Arrays.stream(prices).sum();
         int start = work.horizon().freeFrom();
-        labels.add(new Label(start, 0, 0, given + relaxation.ahead(0, start), null, null));
+        labels.add(new Label(start, 0, 0, given, given + relaxation.ahead(0, start), null, null));
         for (int stage = 0; stage <= work.bound().size(); stage++) {
             labels = throughStage(stage, labels);
         }
@@ -214,7 +218,7 @@ final class Search {
             }
             for (Choice choice : item.choices()) {
                 Label next = after(label, stage, item, choice, bit);
-                if (next != null && next.bound() >= bestValue + grain) {
+                if (next != null) {
                     queue.add(next);
                 }
             }
@@ -225,16 +229,18 @@ final class Search {
         Item item = work.bound().get(stage);
         for (Choice choice : item.choices()) {
             Label next = after(label, stage + 1, item, choice, 0);
-            if (next != null && next.bound() >= bestValue + grain) {
+            if (next != null) {
                 leaving.add(next);
             }
         }
-        long bound = label.value() + unused(label.used()) + relaxation.ahead(stage + 1, label.free());
+        long bound = label.value() + label.prices() + relaxation.ahead(stage + 1, label.free());
         if (bound >= bestValue + grain) {
-            leaving.add(new Label(label.free(), label.value(), label.used(), bound, label.before(), label.step()));
+            leaving.add(new Label(
+                    label.free(), label.value(), label.used(), label.prices(), bound, label.before(), label.step()));
         }
     }
 
+    /** The label after one more remark, or null if that does not fit or cannot lead to anything better. */
     private @Nullable Label after(Label label, int stage, Item item, Choice choice, long bit) {
         int start = choice.starts().earliest(label.free());
         if (start == Tick.NEVER) {
@@ -242,21 +248,17 @@ final class Search {
         }
         int free = start + choice.length() + work.breath();
         long value = label.value() + choice.value();
-        long used = label.used() | bit;
-        long bound = value + unused(used) + relaxation.ahead(stage, free);
-        return new Label(free, value, used, bound, label, new Step(item, choice));
-    }
-
-    private long unused(long used) {
-        long sum = 0;
-        for (int i = 0; i < prices.length; i++) {
-            sum += (used >>> i & 1) == 0 ? prices[i] : 0;
-        }
-        return sum;
+        long left = bit == 0 ? label.prices() : label.prices() - prices[item.bit()];
+        long bound = value + left + relaxation.ahead(stage, free);
+        return bound < bestValue + grain
+                ? null
+                : new Label(free, value, label.used() | bit, left, bound, label, new Step(item, choice));
     }
 
     private boolean isDominated(Label label, List<Label> settled) {
-        for (Label other : settled) {
+        int oldest = Math.max(0, settled.size() - MOST_COMPARED);
+        for (int i = settled.size() - 1; i >= oldest; i--) {
+            Label other = settled.get(i);
             long lead = other.value() - label.value();
             if (lead < 0) {
                 continue;

@@ -1,10 +1,12 @@
 package crowdline.patter;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Remarks in an order, each in a form, that can be said one after the other. For a given order saying each as early as
@@ -70,7 +72,8 @@ final class Sequence {
 
     private int indexOf(Item item) {
         for (int i = 0; i < steps.size(); i++) {
-            if (steps.get(i).item().equals(item)) {
+            if (steps.get(i).item().order() == item.order()
+                    && steps.get(i).item().bit() == item.bit()) {
                 return i;
             }
         }
@@ -135,19 +138,21 @@ final class Sequence {
 
     /** The best that can be said of items in a given order, leaving out what does not fit. */
     static Sequence bestOf(Workload work, List<Item> order) {
-        record Label(int free, long value, List<Step> steps) {}
+        record Label(
+                int free,
+                long value,
+                @Nullable Label before,
+                @Nullable Step step) {}
         List<Label> front = new ArrayList<>();
-        front.add(new Label(work.horizon().freeFrom(), 0, List.of()));
+        front.add(new Label(work.horizon().freeFrom(), 0, null, null));
         for (Item item : order) {
             List<Label> next = new ArrayList<>(front);
             for (Label label : front) {
                 for (Choice choice : item.choices()) {
                     int start = choice.starts().earliest(label.free());
                     if (start != Tick.NEVER) {
-                        List<Step> steps = new ArrayList<>(label.steps());
-                        steps.add(new Step(item, choice));
                         int free = start + choice.length() + work.breath();
-                        next.add(new Label(free, label.value() + choice.value(), steps));
+                        next.add(new Label(free, label.value() + choice.value(), label, new Step(item, choice)));
                     }
                 }
             }
@@ -162,7 +167,14 @@ final class Sequence {
                 }
             }
         }
-        return new Sequence(work, front.get(front.size() - 1).steps());
+        List<Step> steps = new ArrayList<>();
+        Label at = front.get(front.size() - 1);
+        while (at != null && at.step() != null) {
+            steps.add(at.step());
+            at = at.before();
+        }
+        Collections.reverse(steps);
+        return new Sequence(work, steps);
     }
 
     /** The order of a plan made before, as far as its remarks are still to be said and still in the order of figures. */

@@ -24,7 +24,21 @@ final class Tightness {
         }
     }
 
-    boolean isTight(Candidate candidate, int start, int end) {
+    /** What is on the screen changes its mark only once it is past the edge by more than the spare time. */
+    boolean isTight(Candidate candidate, Form form, int start, int end) {
+        int over = over(candidate, start, end);
+        Placed before = request.previous()
+                .flatMap(plan -> plan.find(candidate.remark().id()))
+                .orElse(null);
+        boolean same = before != null && before.form() == form && Tick.at(before.startS()) == start;
+        if (before != null && same && Math.abs(over) <= Tick.at(request.rules().spareS())) {
+            return before.tight();
+        }
+        return over > 0;
+    }
+
+    /** Ticks by which a remark would be too long if the figure flown meanwhile were a short one; below 0 if it is not. */
+    private int over(Candidate candidate, int start, int end) {
         List<Slot> slots = request.slots();
         for (int i = slots.size() - 1; i >= 0; i--) {
             Slot slot = slots.get(i);
@@ -37,13 +51,13 @@ final class Tightness {
             }
             int earliestEnd = Tick.at(slot.endLowS());
             if (isCall(candidate)) {
-                return end > earliestEnd;
+                return end - earliestEnd;
             }
             Integer call = i + 1 < slots.size() ? callNeeds.get(slots.get(i + 1).figureId()) : null;
             int room = call == null ? Tick.at(request.rules().runPastS()) : -call;
-            return end > earliestEnd + room;
+            return end - earliestEnd - room;
         }
-        return false;
+        return -Tick.NEVER;
     }
 
     private static boolean isCall(Candidate candidate) {

@@ -14,6 +14,8 @@ public record Unplaced(String remarkId, Why why, String reason, double neededS, 
     public enum Why {
         /** Its figure is not among those being flown or ahead. */
         FIGURE_NOT_AHEAD,
+        /** A later figure that is near has already been spoken of. */
+        PASSED_OVER,
         /** Its time has passed. */
         TOO_LATE,
         /** It is longer than its own window. */

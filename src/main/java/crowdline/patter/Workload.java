@@ -24,10 +24,13 @@ record Workload(Horizon horizon, List<Item> bound, List<Item> floating, int brea
         Builder builder = new Builder(request, horizon);
         List<Item> bound = new ArrayList<>();
         for (Slot slot : request.slots()) {
+            if (isPassed(request, slot)) {
+                continue;
+            }
             for (Candidate candidate : inOrder(request, slot)) {
                 List<Choice> choices = builder.choices(candidate, slot);
                 if (!choices.isEmpty()) {
-                    bound.add(new Item(candidate, bound.size(), -1, choices));
+                    bound.add(Item.of(candidate, bound.size(), -1, choices));
                 }
             }
         }
@@ -36,7 +39,7 @@ record Workload(Horizon horizon, List<Item> bound, List<Item> floating, int brea
             if (candidate.figureId() == null && builder.isWanted(candidate)) {
                 List<Choice> choices = builder.choices(candidate, null);
                 if (!choices.isEmpty()) {
-                    floating.add(new Item(candidate, -1, 0, choices));
+                    floating.add(Item.of(candidate, -1, 0, choices));
                 }
             }
         }
@@ -46,7 +49,7 @@ record Workload(Horizon horizon, List<Item> bound, List<Item> floating, int brea
                 .thenComparing(Item::id));
         List<Item> numbered = new ArrayList<>();
         for (Item item : floating) {
-            numbered.add(new Item(item.candidate(), -1, numbered.size(), item.choices()));
+            numbered.add(Item.of(item.candidate(), -1, numbered.size(), item.choices()));
         }
         return new Workload(
                 horizon,
@@ -79,6 +82,27 @@ record Workload(Horizon horizon, List<Item> bound, List<Item> floating, int brea
         before.addAll(calls);
         before.addAll(after);
         return before;
+    }
+
+    /** True if a later figure that is near has already been spoken of: then nothing more is said of this one. */
+    static boolean isPassed(PlanRequest request, Slot slot) {
+        double nearS = request.nowS() + request.rules().callStartsAtMostBeforeS();
+        Set<String> laterNear = new HashSet<>();
+        boolean later = false;
+        for (Slot other : request.slots()) {
+            if (later && other.startS() <= nearS) {
+                laterNear.add(other.figureId());
+            }
+            later |= other.equals(slot);
+        }
+        Speaking speaking = request.speaking();
+        return request.candidates().stream()
+                .filter(c -> c.figureId() != null
+                        && laterNear.contains(c.figureId())
+                        && c.remark().kind() != RemarkKind.FILLER)
+                .map(c -> c.remark().id())
+                .anyMatch(id -> request.alreadySaid().contains(id)
+                        || (speaking != null && speaking.remarkId().equals(id)));
     }
 
     private static boolean isWanted(PlanRequest request, Candidate candidate) {
