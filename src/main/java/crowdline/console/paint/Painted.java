@@ -1,6 +1,7 @@
 package crowdline.console.paint;
 
 import crowdline.console.theme.Appearance;
+import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -49,6 +50,11 @@ public abstract class Painted<V> extends JComponent implements Accessible {
         }
     }
 
+    /** Changes sizes only, as when the window has grown. */
+    public void rescale(double windowScale) {
+        wear(appearance, windowScale);
+    }
+
     public @Nullable V shown() {
         return view;
     }
@@ -60,7 +66,7 @@ public abstract class Painted<V> extends JComponent implements Accessible {
     protected abstract void paint(Pen pen, V shown, Box box);
 
     /** The colour behind the view. */
-    protected java.awt.Color ground(Appearance worn) {
+    protected Color ground(Appearance worn) {
         return worn.palette().ground();
     }
 
