@@ -4,6 +4,7 @@ import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandAction;
 import crowdline.console.keys.CommandActions;
 import crowdline.console.paint.PlainText;
+import java.awt.Insets;
 import java.awt.event.ActionEvent;
 import java.nio.file.Path;
 import java.util.EnumMap;
@@ -70,6 +71,7 @@ final class ConsoleMenus {
                     each.command().label() + "  " + actions.of(each.command()).keyInWords());
             button.setFocusable(false);
             button.putClientProperty("JButton.buttonType", "toolBarButton");
+            button.setMargin(new Insets(2, 12, 2, 12));
             group.add(button);
             places.put(each, button);
             bar.add(button);

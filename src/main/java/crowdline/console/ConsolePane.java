@@ -37,6 +37,7 @@ final class ConsolePane extends JPanel {
     private Place place = Place.PREPARE;
     private boolean prepared;
     private boolean keysShown;
+    private transient List<Mark> banners = List.of();
     private transient Appearance appearance;
 
     ConsolePane(Appearance appearance, CommandActions actions, Action demo) {
@@ -104,7 +105,8 @@ final class ConsolePane extends JPanel {
     }
 
     void showBanners(List<Mark> marks) {
-        foot.show(List.copyOf(marks));
+        banners = List.copyOf(marks);
+        allow();
     }
 
     void wear(Appearance next) {
@@ -151,5 +153,6 @@ final class ConsolePane extends JPanel {
             }
         }
         actions.allow(possible);
+        foot.show(new FootBar.Foot(banners, incident ? "" : FootBar.HINT));
     }
 }

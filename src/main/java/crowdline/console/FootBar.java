@@ -14,14 +14,28 @@ import java.util.stream.Collectors;
  * The line along the bottom: messages at the left, where a dialog would be elsewhere, and the caution that is always
  * there at the right. Its height never changes, so no message moves a row.
  */
-final class FootBar extends Painted<List<Mark>> {
+final class FootBar extends Painted<FootBar.Foot> {
     static final String CAUTION =
             "Predictions are for commentary only; the display director, local rules and the pilot decide.";
+    static final String HINT = "F1 shows the keys";
+
+    /**
+     * What the line shows at its left.
+     *
+     * @param marks messages, the most pressing first
+     * @param hint what stands there when there are none
+     */
+    record Foot(List<Mark> marks, String hint) {
+        Foot {
+            marks = List.copyOf(marks);
+        }
+    }
+
     private static final int HEIGHT_PX = 34;
 
     FootBar(Appearance appearance) {
         super("Messages", appearance);
-        show(List.of());
+        show(new Foot(List.of(), HINT));
         dress(appearance);
     }
 
@@ -34,12 +48,12 @@ final class FootBar extends Painted<List<Mark>> {
     }
 
     @Override
-    protected String spoken(List<Mark> shown) {
-        return shown.stream().map(Mark::word).collect(Collectors.joining(". ", "", ". ")) + CAUTION;
+    protected String spoken(Foot shown) {
+        return shown.marks().stream().map(Mark::word).collect(Collectors.joining(". ", "", ". ")) + CAUTION;
     }
 
     @Override
-    protected void paint(Pen pen, List<Mark> shown, Box box) {
+    protected void paint(Pen pen, Foot shown, Box box) {
         pen.fill(box.top(1), pen.palette().rule());
         Box inner = box.inset(20, 3);
         double cautionWidth = inner.w() * 0.47;
@@ -49,14 +63,16 @@ final class FootBar extends Painted<List<Mark>> {
                 right,
                 pen.palette().soft());
         Box left = inner.leftOf(cautionWidth + 16);
-        if (shown.isEmpty()) {
+        if (shown.marks().isEmpty()) {
             pen.midway(
-                    pen.line("F1 shows the keys", TextRole.LABEL, false, left),
+                    pen.line(shown.hint(), TextRole.LABEL, false, left),
                     left,
                     pen.palette().soft());
         } else {
-            Mark mark = shown.get(0);
-            String more = shown.size() > 1 ? mark.word() + "  (and " + (shown.size() - 1) + " more)" : mark.word();
+            Mark mark = shown.marks().get(0);
+            String more = shown.marks().size() > 1
+                    ? mark.word() + "  (and " + (shown.marks().size() - 1) + " more)"
+                    : mark.word();
             pen.mark(new Mark(mark.form(), mark.tone(), more), TextRole.SMALL, left);
         }
     }

@@ -58,7 +58,7 @@ final class EntryPage extends JScrollPane {
             boolean drawn = !shown.drawing().isEmpty();
             sheet.setLayout(new MigLayout(
                     "insets " + inset + ", fillx, gap " + appearance.px(24) + " " + appearance.px(4),
-                    drawn ? "[grow 62,fill][grow 38,fill]" : "[grow,fill]"));
+                    drawn ? "[0:0:,grow 60,fill][0:0:,grow 40,fill]" : "[0:0:,grow,fill]"));
             sheet.add(
                     text(
                             "Figure",

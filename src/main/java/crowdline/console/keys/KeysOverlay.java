@@ -53,7 +53,7 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
                 .filter(c -> c.scope() == scope)
                 .map(c -> new Entry(
                         c.keys().stream()
-                                .filter(k -> !k.startsWith("NUMPAD"))
+                                .filter(k -> !k.startsWith("NUMPAD") && !k.endsWith("EQUALS") && !k.equals("ctrl T"))
                                 .map(Keys::inWords)
                                 .distinct()
                                 .toList(),
@@ -82,8 +82,8 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
                 pen.palette().soft());
         Box rest = inner.belowTop(pen.px(52));
         double left = rest.w() * 0.56;
-        column(pen, "Live", v.live(), rest.left(left - pen.px(20)), 0.37);
-        column(pen, "Everywhere", v.window(), rest.rightOf(left + pen.px(20)), 0.36);
+        column(pen, "Live", v.live(), rest.left(left - pen.px(20)), 0.32);
+        column(pen, "Everywhere", v.window(), rest.rightOf(left + pen.px(20)), 0.27);
     }
 
     private static void column(Pen pen, String caption, List<Entry> entries, Box box, double keysShare) {
@@ -100,7 +100,7 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
             Box words = row.rightOf(row.w() * keysShare + pen.px(14));
             TextBlock label = pen.line(entry.label(), TextRole.SMALL, true, words.left(words.w() * 0.36));
             pen.midway(label, words, pen.palette().text());
-            Box help = words.rightOf(words.w() * 0.38);
+            Box help = words.rightOf(words.w() * 0.4);
             pen.midway(
                     pen.lines(entry.help(), TextRole.BODY, false, help.inset(0, pen.px(2)), 2),
                     help,

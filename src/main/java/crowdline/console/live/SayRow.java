@@ -45,7 +45,7 @@ final class SayRow extends Painted<SayView> {
         double captionHeight = Math.min(pen.sizePx(TextRole.VALUE) * 1.3, inner.h() * 0.14);
         caption(pen, v, inner.top(captionHeight));
         double barsHeight = Math.min(pen.sizePx(TextRole.VALUE) * 2.5, inner.h() * 0.27);
-        Box text = inner.belowTop(captionHeight).aboveBottom(barsHeight + pen.px(4));
+        Box text = inner.belowTop(captionHeight).aboveBottom(barsHeight).inset(0, pen.px(4));
         words(pen, v, text);
         Bars bars = v.bars();
         if (bars != null) {

@@ -132,7 +132,8 @@ public final class SidePainter {
             }
             double pxPerM = Math.min(box.w() / (right - left), box.h() / high);
             double originX = box.x() + box.w() / 2 - pxPerM * (left + right) / 2;
-            return new Frame(originX, box.maxY(), pxPerM);
+            double slack = Math.max(0, box.h() - pxPerM * high);
+            return new Frame(originX, box.maxY() - slack / 2, pxPerM);
         }
 
         double x(double alongM) {

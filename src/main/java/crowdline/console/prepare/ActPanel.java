@@ -63,8 +63,8 @@ final class ActPanel extends JPanel {
         removeAll();
         setLayout(new MigLayout(
                 "insets 0, gap " + worn.px(10) + " " + worn.px(6),
-                "[grow 58,fill][grow 42,fill]",
-                "[][]" + worn.px(4) + "[grow 58,fill][][grow 42,fill]"));
+                "[0:0:,grow 56,fill][0:0:,grow 44,fill]",
+                "[][]" + worn.px(4) + "[0:0:,grow 57,fill][][0:0:,grow 43,fill]"));
         title.setFont(worn.strong(TextRole.VALUE));
         total.setForeground(worn.palette().soft());
         choice.setForeground(worn.palette().soft());
@@ -81,7 +81,10 @@ final class ActPanel extends JPanel {
         add(label, "growx 0, gapleft " + worn.px(14));
         add(cloudBase, "growx 0, w " + worn.px(80) + "!");
         add(choice, "wmin 0, growx, wrap");
-        add(new JScrollPane(table), "spanx, grow, wmin 0, hmin 0, wrap");
+        JScrollPane tableScroll = new JScrollPane(table);
+        // Swing does this by itself only in a window on screen; pictures are drawn without one.
+        tableScroll.setColumnHeaderView(table.getTableHeader());
+        add(tableScroll, "spanx, grow, wmin 0, hmin 0, wrap");
         add(remarksTitle, "spanx, wmin 0, wrap");
         JScrollPane scroll = new JScrollPane(remarkList);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);

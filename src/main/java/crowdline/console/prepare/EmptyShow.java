@@ -32,7 +32,7 @@ public final class EmptyShow extends JPanel {
         removeAll();
         setLayout(new MigLayout(
                 "insets " + appearance.px(40) + ", align center center",
-                "[" + appearance.px(60) + "::" + appearance.px(860) + ",fill]"));
+                "[60:" + appearance.px(760) + ":" + appearance.px(860) + ",fill]"));
         JLabel title = new JLabel("No show is open");
         title.setFont(appearance.strong(TextRole.NEXT));
         add(title, "wmin 0, wrap " + appearance.px(18));

@@ -11,6 +11,7 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
@@ -19,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 public final class PreparePanel extends JPanel {
     private final JLabel title = PlainText.plain(new JLabel());
     private final JLabel where = PlainText.plain(new JLabel());
-    private final JLabel air = PlainText.plain(new JLabel());
+    private final JTextArea air = PlainText.wrapped("The air of the day", "");
     private final JLabel findingsTitle = new JLabel();
     private final DefaultListModel<ActView> acts = new DefaultListModel<>();
     private final JList<ActView> actList = new JList<>(acts);
@@ -69,7 +70,7 @@ public final class PreparePanel extends JPanel {
         setLayout(new MigLayout(
                 "insets " + gap + ", gap " + gap + " " + appearance.px(4),
                 "[" + appearance.px(310) + "!][grow,fill]",
-                "[][][]" + appearance.px(8) + "[grow 55,fill]" + appearance.px(8) + "[][grow 45,fill]"));
+                "[][][]" + appearance.px(8) + "[0:0:,grow 55,fill]" + appearance.px(8) + "[][0:0:,grow 45,fill]"));
         title.setFont(appearance.strong(TextRole.VALUE));
         where.setFont(appearance.plain(TextRole.BODY));
         air.setFont(appearance.plain(TextRole.BODY));
@@ -83,7 +84,7 @@ public final class PreparePanel extends JPanel {
         add(title, "wmin 0");
         add(act, "spany 6, grow, wrap, wmin 0, hmin 0");
         add(where, "wmin 0, wrap");
-        add(air, "wmin 0, wrap");
+        add(air, "wmin 0, growx, wrap");
         add(scroll(actList), "grow, wmin 0, hmin 0, wrap");
         add(findingsTitle, "wmin 0, wrap");
         add(scroll(findingList), "grow, wmin 0, hmin 0");

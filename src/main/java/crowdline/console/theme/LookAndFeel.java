@@ -31,6 +31,10 @@ public final class LookAndFeel {
         defaults.put("@selectionBackground", hex(palette.accent()));
         defaults.put("@selectionForeground", hex(palette.onAccent()));
         defaults.put("@disabledForeground", hex(palette.soft()));
+        for (String kind : new String[] {"ToggleButton.", "ToggleButton.toolbar."}) {
+            defaults.put(kind + "selectedBackground", hex(palette.accent()));
+            defaults.put(kind + "selectedForeground", hex(palette.onAccent()));
+        }
         FlatLaf.setGlobalExtraDefaults(defaults);
         if (appearance.theme().dark()) {
             FlatDarkLaf.setup();
