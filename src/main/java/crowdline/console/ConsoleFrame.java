@@ -32,13 +32,13 @@ import org.jspecify.annotations.Nullable;
 /**
  * The window. Made and shown on the event thread; what it shows may be sent from any thread.
  *
- * <p>While Live is shown it asks the desk for the present moment 20 times a second. Rows whose part of the moment has
+ * <p>While Live is shown it asks the host for the present moment 20 times a second. Rows whose part of the moment has
  * not changed are not painted again, so only what means something moves.
  */
 public final class ConsoleFrame extends JFrame {
     private static final int FRAME_MS = 50;
 
-    private final transient Desk desk;
+    private final transient Host host;
     private final transient CommandActions actions = new CommandActions(this::carryOut);
     private final transient ConsoleMenus menus;
     private final ConsolePane pane;
@@ -50,24 +50,24 @@ public final class ConsoleFrame extends JFrame {
     private final transient Courier<Boolean> liveCourier = new Courier<>(now -> refresh());
     private transient @Nullable Rectangle windowed;
 
-    public ConsoleFrame(Desk desk, Appearance appearance) {
+    public ConsoleFrame(Host host, Appearance appearance) {
         super("Crowdline");
-        this.desk = desk;
-        Action demo = new OpenDemo(desk);
-        menus = new ConsoleMenus(actions, demo, desk::recent, desk::open);
+        this.host = host;
+        Action demo = new OpenDemo(host);
+        menus = new ConsoleMenus(actions, demo, host::recent, host::open);
         pane = new ConsolePane(appearance, actions, demo);
         prepareCourier = new Courier<>(pane::showPrepare);
         glossaryCourier = new Courier<>(pane::showGlossary);
         bannerCourier = new Courier<>(pane::showBanners);
         setJMenuBar(menus.bar());
         setContentPane(pane);
-        pane.setTransferHandler(new FileDrop(desk::open));
+        pane.setTransferHandler(new FileDrop(host::open));
         dispatcher = new KeyDispatcher(actions, this::isOurs, ConsoleFrame::isWriting, this::takeFirst);
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosing(WindowEvent event) {
-                desk.quit();
+                host.quit();
             }
 
             @Override
@@ -128,7 +128,7 @@ public final class ConsoleFrame extends JFrame {
 
     private void refresh() {
         if (pane.place() == Place.LIVE) {
-            pane.showLive(desk.live());
+            pane.showLive(host.live());
         }
     }
 
@@ -150,9 +150,9 @@ public final class ConsoleFrame extends JFrame {
                         pane.appearance().theme(), pane.appearance().zoom().smaller()));
             case FULL_SCREEN -> fullScreen();
             case HELP -> pane.showKeys(!pane.keysShown());
-            case QUIT -> desk.quit();
+            case QUIT -> host.quit();
             default -> {
-                desk.command(command);
+                host.command(command);
                 refresh();
             }
         }
@@ -161,14 +161,14 @@ public final class ConsoleFrame extends JFrame {
     private void wear(Appearance appearance) {
         LookAndFeel.wear(appearance);
         pane.wear(appearance);
-        desk.keep(appearance);
+        host.keep(appearance);
     }
 
     private void choose() {
         JFileChooser chooser = new JFileChooser();
         chooser.setDialogTitle("Open a show");
         if (chooser.showOpenDialog(this) == JFileChooser.APPROVE_OPTION) {
-            desk.open(chooser.getSelectedFile().toPath());
+            host.open(chooser.getSelectedFile().toPath());
         }
     }
 
@@ -203,7 +203,7 @@ public final class ConsoleFrame extends JFrame {
                 return false;
             }
             if (pane.live().type(event)) {
-                desk.resume();
+                host.resume();
                 refresh();
             }
             return true;
@@ -217,16 +217,16 @@ public final class ConsoleFrame extends JFrame {
 
     /** Opens the demo show. */
     private static final class OpenDemo extends AbstractAction {
-        private final transient Desk desk;
+        private final transient Host host;
 
-        OpenDemo(Desk desk) {
+        OpenDemo(Host host) {
             super("Open the demo show");
-            this.desk = desk;
+            this.host = host;
         }
 
         @Override
         public void actionPerformed(ActionEvent event) {
-            desk.openDemo();
+            host.openDemo();
         }
     }
 }

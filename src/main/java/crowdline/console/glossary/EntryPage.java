@@ -54,10 +54,10 @@ final class EntryPage extends JScrollPane {
         getViewport().setBackground(appearance.palette().stage());
         EntryView shown = entry;
         if (shown != null) {
-            int inset = appearance.px(24);
+            String inset = appearance.room(24);
             boolean drawn = !shown.drawing().isEmpty();
             sheet.setLayout(new MigLayout(
-                    "insets " + inset + ", fillx, gap " + appearance.px(24) + " " + appearance.px(4),
+                    "insets " + inset + ", fillx, gap " + appearance.room(24) + " " + appearance.room(4),
                     drawn ? "[0:0:,grow 60,fill][0:0:,grow 40,fill]" : "[0:0:,grow,fill]"));
             sheet.add(
                     text(
@@ -69,7 +69,7 @@ final class EntryPage extends JScrollPane {
             if (drawn) {
                 Drawing drawing = new Drawing(appearance);
                 drawing.show(shown.drawing());
-                sheet.add(drawing, "spany 3, grow, wrap, wmin 0, h " + appearance.px(200) + "!");
+                sheet.add(drawing, "spany 3, grow, wrap, wmin 0, h " + appearance.room(200) + "!");
             }
             if (!shown.others().isBlank()) {
                 sheet.add(
@@ -86,7 +86,7 @@ final class EntryPage extends JScrollPane {
                             shown.lookFor(),
                             appearance.strong(TextRole.READ),
                             appearance.palette().text()),
-                    "wmin 0, aligny top, wrap " + appearance.px(14));
+                    "wmin 0, aligny top, wrap " + appearance.room(14));
             for (Section section : shown.sections()) {
                 JLabel title = PlainText.plain(new JLabel(section.title()));
                 title.setFont(appearance.strong(TextRole.SMALL));
@@ -98,7 +98,7 @@ final class EntryPage extends JScrollPane {
                                 section.text(),
                                 appearance.plain(TextRole.VALUE),
                                 appearance.palette().text()),
-                        "spanx, growx, wmin 0, wrap " + appearance.px(16));
+                        "spanx, growx, wmin 0, wrap " + appearance.room(16));
             }
         }
         sheet.revalidate();

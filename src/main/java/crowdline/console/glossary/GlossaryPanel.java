@@ -59,11 +59,11 @@ public final class GlossaryPanel extends JPanel {
 
     public void wear(Appearance appearance) {
         removeAll();
-        int gap = appearance.px(16);
+        String gap = appearance.room(16);
         setLayout(new MigLayout(
-                "insets " + gap + ", gap " + gap + " " + appearance.px(8),
-                "[" + appearance.px(280) + "!][grow,fill]",
-                "[][grow,fill][]"));
+                "insets " + gap + ", gap " + gap + " " + appearance.room(8),
+                "[24%!][0:0:,grow,fill]",
+                "[][0:0:,grow,fill][]"));
         search.setFont(appearance.plain(TextRole.SMALL));
         list.setCellRenderer(new CellPainter<>(appearance, 46, e -> e.name() + ", " + e.family(), GlossaryPanel::cell));
         list.setBackground(appearance.palette().stage());
@@ -86,12 +86,12 @@ public final class GlossaryPanel extends JPanel {
         pen.midway(
                 pen.line(entry.name(), TextRole.SMALL, true, left),
                 left,
-                chosen ? pen.palette().onAccent() : pen.palette().text());
+                chosen ? pen.palette().onChosen() : pen.palette().text());
         Box right = inner.right(family);
         pen.atRight(
                 pen.line(entry.family(), TextRole.BODY, false, right),
                 right,
-                chosen ? pen.palette().onAccent() : pen.palette().soft());
+                chosen ? pen.palette().onChosen() : pen.palette().soft());
     }
 
     private void choose(EntryView entry) {

@@ -120,7 +120,7 @@ public final class IncidentPanel extends Painted<IncidentPanel.Shown> {
             RoundRectangle2D frame =
                     new RoundRectangle2D.Double(square.x(), square.y(), cell, cell, pen.px(8), pen.px(8));
             boolean done = i < typed;
-            pen.surface().setColor(done ? pen.palette().accent() : pen.palette().soft());
+            pen.surface().setColor(done ? pen.palette().chosen() : pen.palette().soft());
             pen.surface().setStroke(new BasicStroke((float) pen.px(1.6)));
             if (done) {
                 pen.surface().fill(frame);
@@ -136,7 +136,7 @@ public final class IncidentPanel extends Painted<IncidentPanel.Shown> {
                     pen.surface(),
                     square.x() + (cell - letter.widthPx()) / 2,
                     square.y() + (cell - letter.heightPx()) / 2,
-                    done ? pen.palette().onAccent() : pen.palette().text());
+                    done ? pen.palette().onChosen() : pen.palette().text());
         }
     }
 }

@@ -92,20 +92,42 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
                 pen.line(caption, TextRole.VALUE, true, top), top, pen.palette().text());
         Box rest = box.belowTop(pen.px(32));
         double each = Math.min(rest.h() / entries.size(), pen.px(46));
+        Box words = new Box(0, 0, rest.w() * (1 - keysShare) - pen.px(14), each - pen.px(4));
+        double labelWidth = words.w() * 0.38;
+        double helpWidth = words.w() * 0.6;
+        // One size for every row, the largest at which the longest fits.
+        double labelPx = pen.sizePx(TextRole.SMALL);
+        double helpPx = pen.sizePx(TextRole.BODY);
+        for (Entry entry : entries) {
+            labelPx = Math.min(
+                    labelPx,
+                    block(pen, entry.label(), true, labelPx, words.left(labelWidth), 1)
+                            .sizePx());
+            helpPx = Math.min(
+                    helpPx,
+                    block(pen, entry.help(), false, helpPx, words.left(helpWidth), 2)
+                            .sizePx());
+        }
         for (int i = 0; i < entries.size(); i++) {
             Entry entry = entries.get(i);
             Box row = rest.belowTop(i * each).top(each);
             pen.fill(row.top(pen.px(1)), pen.palette().rule());
             caps(pen, entry.keys(), row.left(row.w() * keysShare));
-            Box words = row.rightOf(row.w() * keysShare + pen.px(14));
-            TextBlock label = pen.line(entry.label(), TextRole.SMALL, true, words.left(words.w() * 0.36));
-            pen.midway(label, words, pen.palette().text());
-            Box help = words.rightOf(words.w() * 0.4);
+            Box label = row.rightOf(row.w() * keysShare + pen.px(14)).left(labelWidth);
             pen.midway(
-                    pen.lines(entry.help(), TextRole.BODY, false, help.inset(0, pen.px(2)), 2),
+                    block(pen, entry.label(), true, labelPx, label, 1),
+                    label,
+                    pen.palette().text());
+            Box help = row.right(helpWidth);
+            pen.midway(
+                    block(pen, entry.help(), false, helpPx, help, 2),
                     help,
                     pen.palette().text());
         }
+    }
+
+    private static TextBlock block(Pen pen, String text, boolean strong, double mostPx, Box box, int mostLines) {
+        return pen.block(List.of(text), strong ? pen.strong() : pen.plain(), mostPx, pen.leastPx(), box, mostLines);
     }
 
     private static void caps(Pen pen, List<String> keys, Box box) {

@@ -72,7 +72,7 @@ public final class CellPainter<V> implements ListCellRenderer<V> {
 
         @Override
         protected Color ground(Appearance now) {
-            return chosen ? now.palette().accent() : now.palette().stage();
+            return chosen ? now.palette().chosen() : now.palette().stage();
         }
 
         @Override
@@ -81,7 +81,7 @@ public final class CellPainter<V> implements ListCellRenderer<V> {
             if (focused) {
                 pen.fill(
                         box.left(3),
-                        chosen ? pen.palette().onAccent() : pen.palette().accent());
+                        chosen ? pen.palette().onChosen() : pen.palette().accent());
             }
             pen.fill(box.bottom(1), pen.palette().rule());
         }

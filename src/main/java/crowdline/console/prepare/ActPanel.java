@@ -62,9 +62,9 @@ final class ActPanel extends JPanel {
         appearance = worn;
         removeAll();
         setLayout(new MigLayout(
-                "insets 0, gap " + worn.px(10) + " " + worn.px(6),
+                "insets 0, gap " + worn.room(10) + " " + worn.room(6),
                 "[0:0:,grow 56,fill][0:0:,grow 44,fill]",
-                "[][]" + worn.px(4) + "[0:0:,grow 57,fill][][0:0:,grow 43,fill]"));
+                "[][]" + worn.room(4) + "[0:0:,grow 57,fill][][0:0:,grow 43,fill]"));
         title.setFont(worn.strong(TextRole.VALUE));
         total.setForeground(worn.palette().soft());
         choice.setForeground(worn.palette().soft());
@@ -78,8 +78,8 @@ final class ActPanel extends JPanel {
         JLabel label = new JLabel("Cloud base, ft");
         label.setLabelFor(cloudBase);
         add(variants, "spanx, split 4, growx 0, wmin 0");
-        add(label, "growx 0, gapleft " + worn.px(14));
-        add(cloudBase, "growx 0, w " + worn.px(80) + "!");
+        add(label, "growx 0, gapleft " + worn.room(14));
+        add(cloudBase, "growx 0, w " + worn.room(80) + "!");
         add(choice, "wmin 0, growx, wrap");
         JScrollPane tableScroll = new JScrollPane(table);
         // Swing does this by itself only in a window on screen; pictures are drawn without one.
@@ -108,7 +108,7 @@ final class ActPanel extends JPanel {
 
     private void fillVariants() {
         variants.removeAll();
-        variants.setLayout(new MigLayout("insets 0, gap " + appearance.px(4) + " 0"));
+        variants.setLayout(new MigLayout("insets 0, gap " + appearance.room(4) + " 0"));
         ButtonGroup group = new ButtonGroup();
         ActView shown = act;
         if (shown != null) {

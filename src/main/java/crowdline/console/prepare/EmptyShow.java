@@ -31,25 +31,25 @@ public final class EmptyShow extends JPanel {
     public void wear(Appearance appearance) {
         removeAll();
         setLayout(new MigLayout(
-                "insets " + appearance.px(40) + ", align center center",
-                "[60:" + appearance.px(760) + ":" + appearance.px(860) + ",fill]"));
+                "insets " + appearance.room(40) + ", align center center",
+                "[60px:" + appearance.room(760) + ":" + appearance.room(860) + ",fill]"));
         JLabel title = new JLabel("No show is open");
         title.setFont(appearance.strong(TextRole.NEXT));
-        add(title, "wmin 0, wrap " + appearance.px(18));
+        add(title, "wmin 0, wrap " + appearance.room(18));
         for (String step : STEPS) {
             JTextArea line = PlainText.wrapped("Step", step);
             line.setFont(appearance.plain(TextRole.SMALL));
             line.setForeground(appearance.palette().text());
             line.setFocusable(false);
-            add(line, "wmin 0, growx, wrap " + appearance.px(8));
+            add(line, "wmin 0, growx, wrap " + appearance.room(8));
         }
         JButton openButton = new JButton(open);
         openButton.setFont(appearance.strong(TextRole.SMALL));
         openButton.putClientProperty("JButton.buttonType", "default");
         JButton demoButton = new JButton(demo);
         demoButton.setFont(appearance.plain(TextRole.SMALL));
-        add(openButton, "split 2, growx 0, gaptop " + appearance.px(14));
-        add(demoButton, "growx 0, gapleft " + appearance.px(10));
+        add(openButton, "split 2, growx 0, gaptop " + appearance.room(14));
+        add(demoButton, "growx 0, gapleft " + appearance.room(10));
         revalidate();
         repaint();
     }

@@ -34,8 +34,8 @@ final class PrepareCells {
     }
 
     private static void act(Pen pen, ActView act, Box box, boolean chosen) {
-        Color text = chosen ? pen.palette().onAccent() : pen.palette().text();
-        Color soft = chosen ? pen.palette().onAccent() : pen.palette().soft();
+        Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
+        Color soft = chosen ? pen.palette().onChosen() : pen.palette().soft();
         Box inner = box.inset(box.h() * 0.18, box.h() * 0.1);
         Box top = inner.top(inner.h() * 0.3);
         pen.midway(pen.line(act.slot(), TextRole.LABEL, false, top), top, soft);
@@ -48,7 +48,7 @@ final class PrepareCells {
     private static void finding(Pen pen, FindingView finding, Box box, boolean chosen) {
         Box inner = box.inset(box.h() * 0.15, box.h() * 0.08);
         Box top = inner.top(inner.h() * 0.32);
-        Color text = chosen ? pen.palette().onAccent() : pen.palette().text();
+        Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
         if (chosen) {
             pen.midway(pen.line(finding.mark().word(), TextRole.BODY, true, top), top, text);
         } else {
@@ -64,8 +64,8 @@ final class PrepareCells {
     }
 
     private static void remark(Pen pen, RemarkView remark, Box box, boolean chosen) {
-        Color text = chosen ? pen.palette().onAccent() : pen.palette().text();
-        Color soft = chosen ? pen.palette().onAccent() : pen.palette().soft();
+        Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
+        Color soft = chosen ? pen.palette().onChosen() : pen.palette().soft();
         Box inner = box.inset(box.h() * 0.14, box.h() * 0.09);
         Box top = inner.top(inner.h() * 0.27);
         TextBlock kind = pen.line(remark.kind(), TextRole.LABEL, false, top.left(inner.w() * 0.4));

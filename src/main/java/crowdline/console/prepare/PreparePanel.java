@@ -66,11 +66,11 @@ public final class PreparePanel extends JPanel {
 
     public void wear(Appearance appearance) {
         removeAll();
-        int gap = appearance.px(16);
+        String gap = appearance.room(16);
         setLayout(new MigLayout(
-                "insets " + gap + ", gap " + gap + " " + appearance.px(4),
-                "[" + appearance.px(310) + "!][grow,fill]",
-                "[][][]" + appearance.px(8) + "[0:0:,grow 55,fill]" + appearance.px(8) + "[][0:0:,grow 45,fill]"));
+                "insets " + gap + ", gap " + gap + " " + appearance.room(4),
+                "[25%!][0:0:,grow,fill]",
+                "[][][]" + appearance.room(8) + "[0:0:,grow 55,fill]" + appearance.room(8) + "[][0:0:,grow 45,fill]"));
         title.setFont(appearance.strong(TextRole.VALUE));
         where.setFont(appearance.plain(TextRole.BODY));
         air.setFont(appearance.plain(TextRole.BODY));

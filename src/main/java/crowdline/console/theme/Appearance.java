@@ -29,6 +29,11 @@ public record Appearance(Theme theme, Zoom zoom) {
         return theme.typeface().strong(sizePx(role, 1));
     }
 
+    /** The same for a layout's constraint: in its own words for screen pixels, so that nothing scales it twice. */
+    public String room(double designedPx) {
+        return px(designedPx) + "px";
+    }
+
     /** So many designed pixels at this zoom. */
     public int px(double designedPx) {
         return (int) Math.round(designedPx * zoom.factor());

@@ -28,12 +28,12 @@ public final class LookAndFeel {
         defaults.put("@foreground", hex(palette.text()));
         defaults.put("@componentBackground", hex(palette.stage()));
         defaults.put("@accentColor", hex(palette.accent()));
-        defaults.put("@selectionBackground", hex(palette.accent()));
-        defaults.put("@selectionForeground", hex(palette.onAccent()));
+        defaults.put("@selectionBackground", hex(palette.chosen()));
+        defaults.put("@selectionForeground", hex(palette.onChosen()));
         defaults.put("@disabledForeground", hex(palette.soft()));
         for (String kind : new String[] {"ToggleButton.", "ToggleButton.toolbar."}) {
-            defaults.put(kind + "selectedBackground", hex(palette.accent()));
-            defaults.put(kind + "selectedForeground", hex(palette.onAccent()));
+            defaults.put(kind + "selectedBackground", hex(palette.chosen()));
+            defaults.put(kind + "selectedForeground", hex(palette.onChosen()));
         }
         FlatLaf.setGlobalExtraDefaults(defaults);
         if (appearance.theme().dark()) {

@@ -12,8 +12,9 @@ import java.awt.Color;
  * @param text words to be read
  * @param soft words that only label others
  * @param past words already said
- * @param accent what is chosen, and the time there is
- * @param onAccent words on the accent
+ * @param accent the time there is, and what stands out
+ * @param chosen behind what is chosen
+ * @param onChosen words on what is chosen
  * @param good nothing to do
  * @param caution worth a look
  * @param alarm act now
@@ -29,7 +30,8 @@ public record Palette(
         Color soft,
         Color past,
         Color accent,
-        Color onAccent,
+        Color chosen,
+        Color onChosen,
         Color good,
         Color caution,
         Color alarm,

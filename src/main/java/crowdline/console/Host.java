@@ -9,9 +9,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What the window asks of the rest of the program. Every method is called on the event thread and must return at once;
- * longer work belongs elsewhere and answers through {@link ConsolePane}'s couriers.
+ * longer work belongs elsewhere and answers through {@link ConsoleFrame}'s couriers.
  */
-public interface Desk {
+public interface Host {
 
     /** Carries out a command of the Live place; {@link Command.Scope#LIVE} only. */
     void command(Command command);
