@@ -168,7 +168,7 @@ final class PredictCommand implements Callable<Integer> {
             return;
         }
         try {
-            Files.write(to, (Iterable<String>) TraceTable.lines(flight.samples())::iterator);
+            Files.write(to, TraceTable.lines(flight.samples()));
         } catch (IOException e) {
             throw new ShowFileException("the trace cannot be written to " + to + "; choose a folder you may write to");
         }

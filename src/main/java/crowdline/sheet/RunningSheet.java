@@ -21,7 +21,6 @@ public final class RunningSheet {
             + " The display director, local rules and the pilot decide.";
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
-    private static final String ROW = "%6s  %-30s %7s  %-11s  %9s  %-11s  %-12s  %s";
 
     private RunningSheet() {}
 
@@ -84,7 +83,8 @@ public final class RunningSheet {
     }
 
     private static String row(Object... cells) {
-        return String.format(Locale.UK, ROW, cells).stripTrailing();
+        return String.format(Locale.UK, "%6s  %-30s %7s  %-11s  %9s  %-11s  %-12s  %s", cells)
+                .stripTrailing();
     }
 
     private static String kt(double mps) {

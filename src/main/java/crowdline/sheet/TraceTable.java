@@ -12,8 +12,9 @@ public final class TraceTable {
     private TraceTable() {}
 
     /** The head and one line for each sample. */
-    public static Stream<String> lines(List<Sample> samples) {
-        return Stream.concat(Stream.of(HEAD), samples.stream().map(TraceTable::row));
+    public static List<String> lines(List<Sample> samples) {
+        return Stream.concat(Stream.of(HEAD), samples.stream().map(TraceTable::row))
+                .toList();
     }
 
     private static String row(Sample s) {

@@ -25,6 +25,7 @@ public final class Breaths {
     private static final double BEFORE_JOINT = 0.8;
     private static final double ANYWHERE = 2.0;
     private static final double TORN = 4.0;
+    private static final double BEFORE_ITS_NAME = 8.0;
 
     private static final Set<String> JOINTS = Set.of(
             "and", "but", "or", "so", "because", "while", "when", "where", "which", "who", "that", "then", "as", "if",
@@ -99,8 +100,12 @@ public final class Breaths {
         if (after.equals("–") || after.equals("—") || after.equals("-")) {
             return TORN;
         }
+        boolean title = before.endsWith(".") && HELD.contains(before.toLowerCase(Locale.UK));
         boolean number = Character.isDigit(before.charAt(0)) || Character.isDigit(last);
-        if (number || HELD.contains(before.toLowerCase(Locale.UK))) {
+        if (number || title) {
+            return BEFORE_ITS_NAME;
+        }
+        if (HELD.contains(before.toLowerCase(Locale.UK))) {
             return TORN;
         }
         return JOINTS.contains(after) || after.startsWith("(") ? BEFORE_JOINT : ANYWHERE;

@@ -34,25 +34,6 @@ class CatalogueFlightTest {
         Double usual = entry.minEntryKt();
         Flight flight = fly(entry, usual == null ? 120 : usual);
         FigureFlight f = flight.figures().get(0);
-        System.out.printf(
-                "%-34s %5.1f s  %3.0f>%3.0f kt (%3.0f..%3.0f) %5.0f..%5.0f>%5.0f ft  %+.1f..%+.1f g  x %5.0f y %4.0f  %s%n",
-                entry.name(),
-                f.durationS(),
-                Units.ktFromMps(f.entryMps()),
-                Units.ktFromMps(f.exitMps()),
-                Units.ktFromMps(f.leastMps()),
-                Units.ktFromMps(f.greatestMps()),
-                Units.ftFromM(f.lowestM()),
-                Units.ftFromM(f.highestM()),
-                Units.ftFromM(flight.samples()
-                        .get(flight.samples().size() - 1)
-                        .place()
-                        .z()),
-                f.leastG(),
-                f.greatestG(),
-                f.exitAlongM(),
-                f.exitAwayM(),
-                flight.findings().stream().map(FlightFinding::message).toList());
         assertThat(f.completed()).as(flight.findings().toString()).isTrue();
     }
 

@@ -18,9 +18,8 @@ class PaceFitTest {
     private static final Pace PUBLISHED = new Pace("published", 0.049, 0.0694, 0.254, 0.422, 0.04);
 
     private static SpokenText text(int letters, int commas, int stops) {
-        StringBuilder spoken = new StringBuilder("w".repeat(letters - commas - stops));
-        spoken.append(", ww".substring(0, 3).repeat(commas).replace("w", "w")).append(". W".repeat(stops));
-        String plain = spoken.toString().replace(", w", ", ww").replace(". W", ". Ww");
+        int first = Math.max(1, letters - 2 * commas - 2 * stops);
+        String plain = "w".repeat(first) + ", ww".repeat(commas) + ". Ww".repeat(stops);
         return new SpokenText(plain, plain);
     }
 

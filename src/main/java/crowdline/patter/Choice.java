@@ -1,0 +1,11 @@
+package crowdline.patter;
+
+/**
+ * One form of one remark with the starts it may have.
+ *
+ * @param length ticks it takes
+ * @param value what it is worth
+ * @param starts when it may begin
+ * @param wishedStart when it would best begin if nothing stands against it
+ */
+record Choice(Form form, int length, long value, Starts starts, int wishedStart) {}

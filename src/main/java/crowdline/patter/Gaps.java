@@ -1,0 +1,53 @@
+package crowdline.patter;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The stretches in which a remark could still be said, in ticks: what is left of the horizon without quiets, and without
+ * what is placed and a breath around it.
+ */
+final class Gaps {
+    private final Horizon horizon;
+    private final int breath;
+    private final List<Starts.Stretch> taken = new ArrayList<>();
+
+    Gaps(Horizon horizon, int breath) {
+        this.horizon = horizon;
+        this.breath = breath;
+    }
+
+    void take(int start, int end) {
+        taken.add(new Starts.Stretch(start - breath, end + breath));
+    }
+
+    List<Starts.Stretch> all() {
+        return within(horizon.freeFrom(), horizon.end());
+    }
+
+    /** The stretches inside a range, in the order of time. */
+    List<Starts.Stretch> within(int from, int to) {
+        List<Starts.Stretch> blocked = new ArrayList<>(taken);
+        blocked.addAll(horizon.quiets());
+        blocked.sort(Comparator.comparingInt(Starts.Stretch::from));
+        List<Starts.Stretch> free = new ArrayList<>();
+        int at = Math.max(from, horizon.freeFrom());
+        int end = Math.min(to, horizon.end());
+        for (Starts.Stretch stretch : blocked) {
+            if (Math.min(end, stretch.from()) > at) {
+                free.add(new Starts.Stretch(at, Math.min(end, stretch.from())));
+            }
+            at = Math.max(at, stretch.to());
+        }
+        if (end > at) {
+            free.add(new Starts.Stretch(at, end));
+        }
+        return free;
+    }
+
+    /** The longest stretch inside a range, 0 if there is none. */
+    int longest(int from, int to) {
+        return within(from, to).stream().mapToInt(s -> s.to() - s.from()).max().orElse(0);
+    }
+}

@@ -1,0 +1,56 @@
+package crowdline.patter;
+
+import crowdline.show.Quiet;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The time a plan has, in ticks.
+ *
+ * @param freeFrom when the next remark may begin
+ * @param end when the last must be over
+ * @param quiets stretches in which nothing is said, in the order of their starts, none overlapping
+ */
+record Horizon(int freeFrom, int end, List<Starts.Stretch> quiets) {
+
+    static Horizon of(PlanRequest request, @Nullable Placed speaking) {
+        PatterRules rules = request.rules();
+        int now = Tick.up(request.nowS());
+        int freeFrom = speaking == null ? now : Math.max(now, Tick.up(speaking.endS() + rules.breathS()));
+        int end = now + Tick.at(rules.openEndS());
+        if (!request.slots().isEmpty()) {
+            double lastEndS =
+                    request.slots().stream().mapToDouble(Slot::endS).max().orElseThrow();
+            end = Math.max(now, Tick.at(lastEndS + rules.runPastS()));
+        }
+        return new Horizon(freeFrom, end, quiets(request.slots()));
+    }
+
+    private static List<Starts.Stretch> quiets(List<Slot> slots) {
+        List<Starts.Stretch> all = new ArrayList<>();
+        for (Slot slot : slots) {
+            for (Quiet quiet : slot.quiets()) {
+                Double toS = quiet.toS();
+                double endS = toS == null ? slot.endS() : Math.min(slot.endS(), slot.startS() + toS);
+                int from = Tick.at(slot.startS() + quiet.fromS());
+                if (from < Tick.at(endS)) {
+                    all.add(new Starts.Stretch(from, Tick.at(endS)));
+                }
+            }
+        }
+        all.sort(Comparator.comparingInt(Starts.Stretch::from));
+        List<Starts.Stretch> merged = new ArrayList<>();
+        for (Starts.Stretch quiet : all) {
+            int last = merged.size() - 1;
+            if (last >= 0 && quiet.from() <= merged.get(last).to()) {
+                Starts.Stretch before = merged.get(last);
+                merged.set(last, new Starts.Stretch(before.from(), Math.max(before.to(), quiet.to())));
+            } else {
+                merged.add(quiet);
+            }
+        }
+        return List.copyOf(merged);
+    }
+}

@@ -1,0 +1,52 @@
+package crowdline.patter;
+
+/**
+ * The rules a plan keeps.
+ *
+ * @param breathS silence between two remarks, seconds, 0 or more
+ * @param callEndsAtLeastBeforeS how long before its figure a call has ended at the latest, seconds, 0 or more
+ * @param callEndsAtMostBeforeS how long before its figure a call has ended at the earliest, seconds, above the former
+ * @param callStartsAtMostBeforeS how long before its figure a call starts at the earliest, seconds
+ * @param runPastS how far a figure's remark may run past the end of the figure, seconds, 0 or more
+ * @param spareS how far inside its window a remark new to the plan must lie, so that a drift of this size moves nothing,
+ *     seconds, 0 or more
+ * @param leastFillerGapS shortest stretch without anything else that a filler may go into, seconds, above 0
+ * @param openEndS how far ahead to plan when no figure is ahead, seconds, above 0
+ */
+public record PatterRules(
+        double breathS,
+        double callEndsAtLeastBeforeS,
+        double callEndsAtMostBeforeS,
+        double callStartsAtMostBeforeS,
+        double runPastS,
+        double spareS,
+        double leastFillerGapS,
+        double openEndS) {
+
+    /**
+     * Breath 0.6 s: the pause between sentences judged most natural (Liu et al., Frontiers in Psychology 13:778018,
+     * 2022). A call ends 1 to 2 s before its figure: a design choice, from about 1 s between looking and naming and 1 to
+     * 2 s to look up and refocus (FAA AC 90-48E); it starts at most 8 s before: a design choice, for the last spoken
+     * instruction drivers preferred came 7.7 s ahead (Green &amp; George 1995). The rest are design choices without a
+     * source: 3 s past a figure is still about that figure; 0.5 s is the drift nobody wants to see on a screen; 6 s
+     * without a word is long enough for a filler; 60 s is as far as an open end is planned.
+     */
+    public static final PatterRules DEFAULT = new PatterRules(0.6, 1, 2, 8, 3, 0.5, 6, 60);
+
+    public PatterRules {
+        atLeast("breathS", breathS, 0);
+        atLeast("callEndsAtLeastBeforeS", callEndsAtLeastBeforeS, 0);
+        atLeast("callEndsAtMostBeforeS", callEndsAtMostBeforeS, callEndsAtLeastBeforeS + 0.1);
+        atLeast("callStartsAtMostBeforeS", callStartsAtMostBeforeS, callEndsAtMostBeforeS);
+        atLeast("runPastS", runPastS, 0);
+        atLeast("spareS", spareS, 0);
+        atLeast("leastFillerGapS", leastFillerGapS, 0.1);
+        atLeast("openEndS", openEndS, 0.1);
+    }
+
+    private static void atLeast(String what, double value, double least) {
+        if (!(value >= least) || !Double.isFinite(value)) {
+            throw new IllegalArgumentException(what + " is " + value + "; it must be " + least + " or more");
+        }
+    }
+}

@@ -1,0 +1,136 @@
+package crowdline.patter;
+
+import crowdline.show.RemarkKind;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Chooses what to say when.
+ *
+ * <p><b>What is decided.</b> A plan is a set of remarks, each at most once, each in one form with one start, counted in
+ * tenths of a second, such that
+ *
+ * <ul>
+ *   <li>no two overlap, and a {@linkplain PatterRules#breathS() breath} lies between any two; none overlaps a quiet;
+ *   <li>none starts before now, nor before what is being said is over and a breath taken;
+ *   <li>a call ends from {@link PatterRules#callEndsAtMostBeforeS()} to {@link PatterRules#callEndsAtLeastBeforeS()}
+ *       before its figure and starts at most {@link PatterRules#callStartsAtMostBeforeS()} before it;
+ *   <li>any other remark of a figure starts at its earliest time or the figure's start, and ends by its latest time and
+ *       at most {@link PatterRules#runPastS()} past the figure's end; its own times only ever narrow its window;
+ *   <li>remarks of figures come in the order of figures; within a figure as written, the call before what is said of the
+ *       figure once it flies;
+ *   <li>once a figure that is near has been spoken of, nothing more is said of those before it;
+ *   <li>a remark that was not on the previous plan in the same form lies {@link PatterRules#spareS()} inside every edge
+ *       that may drift: its window's, a quiet's, the far end of the plan. One that was there may also stay exactly where
+ *       it was, as long as the rules above allow it. A call, a duty, and a remark with its own latest time may use the
+ *       whole window if they fit no other way.
+ * </ul>
+ *
+ * <p><b>What is best.</b> Among all such plans the greatest sum of worths; {@link Worth} says what counts how much.
+ * {@link Plan#provenBest()} tells whether that was shown or the search was cut short; up to about ten floating remarks it
+ * is shown in practice, beyond that it depends. Fillers take no part in it: they go into what is left over afterwards
+ * ({@link Fillers}).
+ *
+ * <p><b>What stays.</b> Of plans worth the same, the one already on the screen is kept; starts stay where they are as
+ * long as the rules allow.
+ */
+public final class Planner {
+    public Plan plan(PlanRequest request) {
+        Placed speaking = speaking(request);
+        Horizon horizon = Horizon.of(request, speaking);
+        Workload work = Workload.of(request, horizon);
+        Search.Result result = Search.improve(work, known(work, request));
+        Sequence sequence = result.sequence().filled();
+        List<Placement.Timed> timed = Placement.of(sequence, work);
+
+        Gaps gaps = new Gaps(horizon, work.breath());
+        timed.forEach(t -> gaps.take(t.start(), t.end()));
+        List<Fillers.Filled> fillers = Fillers.into(gaps, request);
+
+        List<Placed> placed = new ArrayList<>();
+        Tightness tightness = new Tightness(request, timed);
+        for (Placement.Timed t : timed) {
+            placed.add(placed(t.step().item().candidate(), t.step().choice().form(), t.start(), t.end(), tightness));
+        }
+        for (Fillers.Filled f : fillers) {
+            placed.add(placed(f.candidate(), f.form(), f.start(), f.end(), tightness));
+        }
+        placed.sort(Comparator.comparingDouble(Placed::startS));
+        if (speaking != null) {
+            placed.add(0, speaking);
+        }
+        double talkS = placed.stream()
+                .mapToDouble(p -> p.endS() - Math.max(p.startS(), Math.min(p.endS(), request.nowS())))
+                .sum();
+        double wholeS = Math.max(0, Tick.seconds(horizon.end()) - request.nowS());
+        return new Plan(
+                placed,
+                unplaced(request, placed, new Reasons(request, horizon, gaps)),
+                Math.max(0, wholeS - talkS),
+                talkS,
+                result.provenBest());
+    }
+
+    /** The best plan found without search; where two are worth the same, the one closer to the screen. */
+    private static Sequence known(Workload work, PlanRequest request) {
+        Sequence fresh = Sequence.bestOf(work, work.bound()).filled();
+        if (request.previous().isEmpty()) {
+            return fresh;
+        }
+        List<Item> order = Sequence.orderOf(request.previous().get(), work);
+        Sequence kept = Sequence.bestOf(work, order).filled();
+        return kept.value() >= fresh.value() ? kept : fresh;
+    }
+
+    private static @Nullable Placed speaking(PlanRequest request) {
+        Speaking speaking = request.speaking();
+        if (speaking == null) {
+            return null;
+        }
+        for (Candidate candidate : request.candidates()) {
+            if (candidate.remark().id().equals(speaking.remarkId())) {
+                SpokenLength length = candidate.length(speaking.form());
+                double seconds = (length == null ? candidate.full() : length).seconds();
+                double endS = Math.max(request.nowS(), speaking.startedS() + seconds);
+                RemarkKind kind = candidate.remark().kind();
+                return new Placed(
+                        speaking.remarkId(),
+                        candidate.figureId(),
+                        kind,
+                        speaking.form(),
+                        speaking.startedS(),
+                        endS,
+                        false);
+            }
+        }
+        return null;
+    }
+
+    private static Placed placed(Candidate candidate, Form form, int start, int end, Tightness tightness) {
+        return new Placed(
+                candidate.remark().id(),
+                candidate.figureId(),
+                candidate.remark().kind(),
+                form,
+                Tick.seconds(start),
+                Tick.seconds(end),
+                tightness.isTight(candidate, form, start, end));
+    }
+
+    private static List<Unplaced> unplaced(PlanRequest request, List<Placed> placed, Reasons reasons) {
+        Set<String> done = new HashSet<>(request.alreadySaid());
+        placed.forEach(p -> done.add(p.remarkId()));
+        Speaking speaking = request.speaking();
+        if (speaking != null) {
+            done.add(speaking.remarkId());
+        }
+        return request.candidates().stream()
+                .filter(c -> !done.contains(c.remark().id()))
+                .map(reasons::of)
+                .toList();
+    }
+}

@@ -1,0 +1,81 @@
+package crowdline.patter;
+
+import crowdline.show.RemarkKind;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** Says why a remark found no place. */
+final class Reasons {
+    private final PlanRequest request;
+    private final Horizon horizon;
+    private final Gaps gaps;
+
+    Reasons(PlanRequest request, Horizon horizon, Gaps gaps) {
+        this.request = request;
+        this.horizon = horizon;
+        this.gaps = gaps;
+    }
+
+    Unplaced of(Candidate candidate) {
+        String id = candidate.remark().id();
+        SpokenLength shortForm = candidate.shortForm();
+        int full = Tick.up(candidate.full().seconds());
+        int needed = shortForm == null ? full : Math.min(full, Tick.up(shortForm.seconds()));
+        String length = length(full, needed);
+        @Nullable Window window = null;
+        if (candidate.figureId() != null) {
+            Slot slot = slot(candidate.figureId());
+            if (slot == null) {
+                return unplaced(id, Unplaced.Why.FIGURE_NOT_AHEAD, "its figure is not ahead", needed, 0);
+            }
+            boolean filler = candidate.remark().kind() == RemarkKind.FILLER;
+            if (!filler && Workload.isPassed(request, slot)) {
+                return unplaced(id, Unplaced.Why.PASSED_OVER, "a later figure has already been spoken of", needed, 0);
+            }
+            window = Window.of(candidate.remark(), needed, slot, request.rules());
+        }
+        int from = window == null ? horizon.freeFrom() : window.first();
+        int to = window == null ? horizon.end() : window.last() + needed;
+        if (window != null && window.last() < window.first()) {
+            int there = Math.max(0, to - from);
+            return unplaced(id, Unplaced.Why.TOO_LONG, length + "its own time is " + said(there), needed, there);
+        }
+        if (Math.max(from, horizon.freeFrom()) + needed > to) {
+            int there = Math.max(0, to - Math.max(from, horizon.freeFrom()));
+            String reason = there == 0 ? "its time has passed" : length + said(there) + " left of its time";
+            return unplaced(id, Unplaced.Why.TOO_LATE, reason, needed, there);
+        }
+        int withoutOthers = new Gaps(horizon, 0).longest(from, to);
+        if (withoutOthers < needed) {
+            return unplaced(
+                    id, Unplaced.Why.QUIET, length + said(withoutOthers) + " beside the quiet", needed, withoutOthers);
+        }
+        int there = gaps.longest(from, to);
+        Unplaced.Why why =
+                candidate.remark().kind() == RemarkKind.FILLER ? Unplaced.Why.NO_GAP : Unplaced.Why.CROWDED_OUT;
+        String reason = length + said(there) + " there";
+        if (there >= needed) {
+            reason += why == Unplaced.Why.NO_GAP ? ", too short a gap to fill" : ", with nothing to spare";
+        }
+        return unplaced(id, why, reason, needed, there);
+    }
+
+    private @Nullable Slot slot(String figureId) {
+        return request.slots().stream()
+                .filter(s -> s.figureId().equals(figureId))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static Unplaced unplaced(String id, Unplaced.Why why, String reason, int needed, int there) {
+        return new Unplaced(id, why, reason, Tick.seconds(needed), Tick.seconds(there));
+    }
+
+    private static String length(int full, int needed) {
+        return needed < full ? said(full) + " needed, " + said(needed) + " in short, " : said(full) + " needed, ";
+    }
+
+    private static String said(int ticks) {
+        return String.format(Locale.ROOT, "%.1f s", Tick.seconds(ticks));
+    }
+}

@@ -1,0 +1,195 @@
+package crowdline.patter;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Remarks in an order, each in a form, that can be said one after the other. For a given order saying each as early as
+ * possible leaves most room, so two arrays tell whether a change still fits: when the next could begin at the earliest,
+ * and how late a step may begin without spoiling what follows.
+ */
+final class Sequence {
+    private final Workload work;
+    private final List<Step> steps;
+
+    /** Moment from which step i may begin; the last entry is for what comes after all steps. */
+    private final int[] free;
+
+    /** Latest start of step i that leaves the following ones possible; the last entry is without limit. */
+    private final int[] latest;
+
+    Sequence(Workload work, List<Step> steps) {
+        this.work = work;
+        this.steps = List.copyOf(steps);
+        free = new int[steps.size() + 1];
+        latest = new int[steps.size() + 1];
+        free[0] = work.horizon().freeFrom();
+        for (int i = 0; i < steps.size(); i++) {
+            Choice choice = steps.get(i).choice();
+            int start = choice.starts().earliest(free[i]);
+            if (start == Tick.NEVER) {
+                throw new IllegalStateException("step " + i + " of the sequence has no start");
+            }
+            free[i + 1] = start + choice.length() + work.breath();
+        }
+        latest[steps.size()] = Tick.NEVER;
+        for (int i = steps.size() - 1; i >= 0; i--) {
+            Choice choice = steps.get(i).choice();
+            int limit = latest[i + 1] == Tick.NEVER ? Tick.NEVER : latest[i + 1] - choice.length() - work.breath();
+            latest[i] = choice.starts().latest(limit);
+        }
+    }
+
+    List<Step> steps() {
+        return steps;
+    }
+
+    long value() {
+        return steps.stream().mapToLong(step -> step.choice().value()).sum();
+    }
+
+    int latestStart(int index) {
+        return latest[index];
+    }
+
+    /** This sequence with all that still fits in, the most valuable first, each where it leaves the least time over. */
+    Sequence filled() {
+        Sequence best = this;
+        List<Item> items = new ArrayList<>(work.bound());
+        items.addAll(work.floating());
+        items.sort(Comparator.comparingLong(Item::greatestValue).reversed());
+        for (Item item : items) {
+            int at = best.indexOf(item);
+            best = at >= 0 ? best.improved(at, item) : best.inserted(item);
+        }
+        return best;
+    }
+
+    private int indexOf(Item item) {
+        for (int i = 0; i < steps.size(); i++) {
+            if (steps.get(i).item().order() == item.order()
+                    && steps.get(i).item().bit() == item.bit()) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private Sequence improved(int at, Item item) {
+        Choice now = steps.get(at).choice();
+        for (Choice choice : item.choices()) {
+            if (choice.value() > now.value() && slackAfter(at, at + 1, choice) >= 0) {
+                List<Step> changed = new ArrayList<>(steps);
+                changed.set(at, new Step(item, choice));
+                return new Sequence(work, changed);
+            }
+        }
+        return this;
+    }
+
+    private Sequence inserted(Item item) {
+        int from = 0;
+        int to = steps.size();
+        for (int i = 0; i < steps.size() && !item.floats(); i++) {
+            int order = steps.get(i).item().order();
+            if (order >= 0 && order < item.order()) {
+                from = i + 1;
+            } else if (order > item.order()) {
+                to = Math.min(to, i);
+            }
+        }
+        for (Choice choice : item.choices()) {
+            int bestAt = -1;
+            int bestSlack = Tick.NEVER;
+            for (int at = from; at <= to; at++) {
+                int slack = slackAfter(at, at, choice);
+                if (slack >= 0 && (bestAt < 0 || slack < bestSlack)) {
+                    bestAt = at;
+                    bestSlack = slack;
+                }
+            }
+            if (bestAt >= 0) {
+                List<Step> longer = new ArrayList<>(steps);
+                longer.add(bestAt, new Step(item, choice));
+                return new Sequence(work, longer);
+            }
+        }
+        return this;
+    }
+
+    /** How much later the step at {@code next} could begin if a choice came after the first {@code at}; below 0 if not. */
+    private int slackAfter(int at, int next, Choice choice) {
+        int start = choice.starts().earliest(free[at]);
+        if (start == Tick.NEVER) {
+            return -1;
+        }
+        int then = start + choice.length() + work.breath();
+        if (next == steps.size()) {
+            return work.horizon().end() + work.breath() - then;
+        }
+        int nextStart = steps.get(next).choice().starts().earliest(then);
+        return nextStart == Tick.NEVER ? -1 : latest[next] - nextStart;
+    }
+
+    /** The best that can be said of items in a given order, leaving out what does not fit. */
+    static Sequence bestOf(Workload work, List<Item> order) {
+        record Label(
+                int free,
+                long value,
+                @Nullable Label before,
+                @Nullable Step step) {}
+        List<Label> front = new ArrayList<>();
+        front.add(new Label(work.horizon().freeFrom(), 0, null, null));
+        for (Item item : order) {
+            List<Label> next = new ArrayList<>(front);
+            for (Label label : front) {
+                for (Choice choice : item.choices()) {
+                    int start = choice.starts().earliest(label.free());
+                    if (start != Tick.NEVER) {
+                        int free = start + choice.length() + work.breath();
+                        next.add(new Label(free, label.value() + choice.value(), label, new Step(item, choice)));
+                    }
+                }
+            }
+            next.sort(Comparator.comparingInt(Label::free)
+                    .thenComparing(Comparator.comparingLong(Label::value).reversed()));
+            front.clear();
+            long best = -1;
+            for (Label label : next) {
+                if (label.value() > best) {
+                    best = label.value();
+                    front.add(label);
+                }
+            }
+        }
+        List<Step> steps = new ArrayList<>();
+        Label at = front.get(front.size() - 1);
+        while (at != null && at.step() != null) {
+            steps.add(at.step());
+            at = at.before();
+        }
+        Collections.reverse(steps);
+        return new Sequence(work, steps);
+    }
+
+    /** The order of a plan made before, as far as its remarks are still to be said and still in the order of figures. */
+    static List<Item> orderOf(Plan plan, Workload work) {
+        var byId = work.byId();
+        List<Item> order = new ArrayList<>();
+        Set<String> taken = new HashSet<>();
+        int last = -1;
+        for (Placed placed : plan.placed()) {
+            Item item = byId.get(placed.remarkId());
+            if (item != null && (item.floats() || item.order() > last) && taken.add(item.id())) {
+                order.add(item);
+                last = item.floats() ? last : item.order();
+            }
+        }
+        return order;
+    }
+}

@@ -1,0 +1,66 @@
+package crowdline.patter;
+
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where one form of a remark may lie by the rules of its kind and its own times, in ticks, before quiets and the moment
+ * now are looked at.
+ *
+ * @param first earliest start
+ * @param last latest start; below {@code first} if it does not fit at all
+ * @param spare how far inside a remark new to the plan must lie
+ * @param wished the best start
+ * @param insist true if it may use the whole window where it does not fit well inside
+ */
+record Window(int first, int last, int spare, int wished, boolean insist) {
+
+    static Window floating(RemarkKind kind, int length, Horizon horizon, PatterRules rules) {
+        // Nothing drifts at the near end, so what floats may begin at once; only the far end needs spare time.
+        int spare = Tick.at(rules.spareS());
+        return new Window(
+                horizon.freeFrom() - spare, horizon.end() - length, spare, horizon.freeFrom(), kind == RemarkKind.DUTY);
+    }
+
+    static Window of(Remark remark, int length, Slot slot, PatterRules rules) {
+        int start = Tick.at(slot.startS());
+        @Nullable Integer earliest = against(start, remark.earliestS());
+        @Nullable Integer latest = against(start, remark.latestS());
+        int spare = Tick.at(rules.spareS());
+        int first;
+        int lastEnd;
+        if (remark.kind() == RemarkKind.CALL) {
+            int endsFrom = start - Tick.at(rules.callEndsAtMostBeforeS());
+            lastEnd = start - Tick.at(rules.callEndsAtLeastBeforeS());
+            first = Math.max(endsFrom - length, start - Tick.at(rules.callStartsAtMostBeforeS()));
+            first = earliest == null ? first : Math.max(first, earliest);
+            spare = Math.min(spare, (lastEnd - endsFrom) / 2);
+        } else {
+            first = earliest == null ? start : earliest;
+            lastEnd = Tick.at(slot.endS() + rules.runPastS());
+        }
+        boolean ownEnd = latest != null && latest <= lastEnd;
+        lastEnd = latest == null ? lastEnd : Math.min(latest, lastEnd);
+        int last = lastEnd - length;
+        boolean insist = ownEnd || remark.kind() == RemarkKind.CALL || remark.kind() == RemarkKind.DUTY;
+        int wished = remark.kind() == RemarkKind.CALL ? (first + last) / 2 : first + spare;
+        return new Window(first, last, spare, wished, insist);
+    }
+
+    private static @Nullable Integer against(int start, @Nullable Double seconds) {
+        return seconds == null ? null : start + Tick.at(seconds);
+    }
+
+    /** Every start the rules allow a remark of a length. */
+    Starts all(int length, Horizon horizon) {
+        return Starts.within(Math.max(first, horizon.freeFrom()), last, length, horizon.quiets(), 0);
+    }
+
+    /** The starts for a remark new to the plan: clear of every edge that drifts, or all if it insists and must. */
+    Starts forNewcomer(int length, Horizon horizon) {
+        int low = Math.max(first + spare, horizon.freeFrom());
+        Starts clear = Starts.within(low, last - spare, length, horizon.quiets(), spare);
+        return clear.isEmpty() && insist ? all(length, horizon) : clear;
+    }
+}

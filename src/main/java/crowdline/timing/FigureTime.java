@@ -1,0 +1,39 @@
+package crowdline.timing;
+
+/**
+ * When one figure is flown.
+ *
+ * @param figureId which figure of the act
+ * @param startS start on the act's time scale, seconds
+ * @param durationS most likely duration, seconds, above 0
+ * @param lowS lower end of the 80 % band of the duration, seconds, above 0 and at most {@code durationS}
+ * @param highS upper end of the 80 % band of the duration, seconds, at least {@code durationS}
+ */
+public record FigureTime(String figureId, double startS, double durationS, double lowS, double highS) {
+    public FigureTime {
+        if (figureId.isBlank()) {
+            throw new IllegalArgumentException("the figure id is empty; it needs some text");
+        }
+        if (!Double.isFinite(startS)) {
+            throw new IllegalArgumentException("startS of " + figureId + " is " + startS + "; it must be a number");
+        }
+        if (!Double.isFinite(durationS) || durationS <= 0) {
+            throw new IllegalArgumentException(
+                    "durationS of " + figureId + " is " + durationS + "; it must be above 0");
+        }
+        if (!(lowS > 0 && lowS <= durationS && highS >= durationS && Double.isFinite(highS))) {
+            throw new IllegalArgumentException("the band of " + figureId + " is " + lowS + " to " + highS
+                    + "; it must lie above 0 and hold the duration, " + durationS);
+        }
+    }
+
+    /** When the figure most likely ends, seconds on the act's time scale. */
+    public double endS() {
+        return startS + durationS;
+    }
+
+    /** The same figure, begun at another time. */
+    public FigureTime startingAt(double newStartS) {
+        return new FigureTime(figureId, newStartS, durationS, lowS, highS);
+    }
+}
