@@ -189,7 +189,7 @@ class BadInputTest {
         assertThat(reading.findings())
                 .singleElement()
                 .satisfies(f -> assertThat(f.asLine())
-                        .isEqualTo("day.json:30:40: note: the key \"titel\" in acts[0].figures[1] means nothing to this"
+                        .isEqualTo("day.json:30:41: note: the key \"titel\" in acts[0].figures[1] means nothing to this"
                                 + " program; did you mean \"title\"?"));
         assertThat(reading.show()).isNotNull();
     }
@@ -228,6 +228,6 @@ class BadInputTest {
         assertThat(reading.findings())
                 .singleElement()
                 .satisfies(f -> assertThat(f.asLine())
-                        .isEqualTo("day.json:49:27: error: sayAs[\"St. Ives\"] is empty; it needs some text"));
+                        .isEqualTo("day.json:49:25: error: sayAs[\"St. Ives\"] is empty; it needs some text"));
     }
 }

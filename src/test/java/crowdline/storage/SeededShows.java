@@ -264,7 +264,7 @@ final class SeededShows {
         return switch (random.nextInt(4)) {
             case 0 -> least;
             case 1 -> most;
-            case 2 -> Math.rint(random.nextDouble(least, most));
+            case 2 -> Math.rint(random.nextDouble(least, most)) + 0.0; // not -0.0, which is written as 0
             default -> random.nextDouble(least, most);
         };
     }
