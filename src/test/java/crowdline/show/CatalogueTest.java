@@ -21,8 +21,7 @@ class CatalogueTest {
 
     @Test
     void twoShippedEntriesCannotShareAName() {
-        assertThatThrownBy(() -> new Catalogue(
-                        List.of(LOOP, ShowRulesTest.entry("ring", List.of("Loop"), List.of()))))
+        assertThatThrownBy(() -> new Catalogue(List.of(LOOP, ShowRulesTest.entry("ring", List.of("Loop"), List.of()))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("the catalogue name Loop is claimed by loop and by ring");
     }

@@ -10,7 +10,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 class NearestTest {
     /** Worked by hand from the definition: one for each letter inserted, dropped, changed, or pair swapped. */
     @ParameterizedTest
-    @CsvSource({"loop,loop,0", "lop,loop,1", "lopo,loop,1", "kitten,sitting,3", "'',abc,3", "heigth,height,1", "ca,abc,3"})
+    @CsvSource({
+        "loop,loop,0",
+        "lop,loop,1",
+        "lopo,loop,1",
+        "kitten,sitting,3",
+        "'',abc,3",
+        "heigth,height,1",
+        "ca,abc,3"
+    })
     void distanceCountsLettersAndSwaps(String a, String b, int distance) {
         assertThat(Nearest.distance(a, b)).isEqualTo(distance);
         assertThat(Nearest.distance(b, a)).isEqualTo(distance);

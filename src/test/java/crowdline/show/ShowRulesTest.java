@@ -35,8 +35,7 @@ class ShowRulesTest {
     }
 
     private static Act act(String id, String start, double minutes, List<Figure> figures, List<Variant> variants) {
-        return new Act(
-                id, "Ada", "ada", "wren", LocalTime.parse(start), minutes, ENTRY, figures, variants, List.of());
+        return new Act(id, "Ada", "ada", "wren", LocalTime.parse(start), minutes, ENTRY, figures, variants, List.of());
     }
 
     private static Act act(List<Figure> figures, Variant... variants) {
@@ -116,8 +115,9 @@ class ShowRulesTest {
                 .containsExactly("ERROR unknown-figure acts[0].figures[0].figure: the figure \"lop\" is not in the"
                         + " catalogue; did you mean \"loop\"?");
         assertThat(foundIn(act(List.of(figure("one", "pirouette")), FULL)))
-                .containsExactly("ERROR unknown-figure acts[0].figures[0].figure: the figure \"pirouette\" is not in the"
-                        + " catalogue; name one that is, or add it to the show's own figures");
+                .containsExactly(
+                        "ERROR unknown-figure acts[0].figures[0].figure: the figure \"pirouette\" is not in the"
+                                + " catalogue; name one that is, or add it to the show's own figures");
     }
 
     @Test
@@ -129,8 +129,9 @@ class ShowRulesTest {
     @Test
     void figureNeitherSimulatedNorTimedBlocks() {
         assertThat(foundIn(act(List.of(figure("one", "landing")), FULL)))
-                .containsExactly("ERROR figure-without-length acts[0].figures[0]: the figure \"one\" has neither elements"
-                        + " to predict it from nor a durationS; give it one of them");
+                .containsExactly(
+                        "ERROR figure-without-length acts[0].figures[0]: the figure \"one\" has neither elements"
+                                + " to predict it from nor a durationS; give it one of them");
     }
 
     @Test
@@ -204,11 +205,13 @@ class ShowRulesTest {
         Variant none = new Variant("any", null, List.of("one"));
         assertThat(foundIn(act(figures, high, low))).isEmpty();
         assertThat(foundIn(act(figures, high, same)))
-                .containsExactly("WARNING variants-alike acts[0].variants[1].minCloudBaseFt: the variants \"full\" and"
-                        + " \"rolling\" have the same minCloudBaseFt, 3000.0, so the cloud base cannot choose between them");
+                .containsExactly(
+                        "WARNING variants-alike acts[0].variants[1].minCloudBaseFt: the variants \"full\" and"
+                                + " \"rolling\" have the same minCloudBaseFt, 3000.0, so the cloud base cannot choose between them");
         assertThat(foundIn(act(figures, low, high)))
-                .containsExactly("WARNING variants-out-of-order acts[0].variants[1].minCloudBaseFt: the variant \"full\""
-                        + " needs a higher cloud base, 3000.0, than the one before it, 1000.0; put the highest first");
+                .containsExactly(
+                        "WARNING variants-out-of-order acts[0].variants[1].minCloudBaseFt: the variant \"full\""
+                                + " needs a higher cloud base, 3000.0, than the one before it, 1000.0; put the highest first");
         assertThat(foundIn(act(figures, high, none)))
                 .containsExactly("WARNING variant-without-cloud-base acts[0].variants[1]: the variant \"any\" has no"
                         + " minCloudBaseFt, so the cloud base cannot choose between it and the others");
@@ -217,9 +220,10 @@ class ShowRulesTest {
     @Test
     void overlappingSlotsAreFoundWhateverTheirOrder() {
         Act long1 = act("long", "14:00", 40, List.of(figure("one", "loop")), List.of(FULL));
-        Act mid = act("mid", "14:05", 5, List.of(figure("two", "loop")), List.of(new Variant("f", null, List.of("two"))));
-        Act late =
-                act("late", "14:30", 5, List.of(figure("six", "loop")), List.of(new Variant("f", null, List.of("six"))));
+        Act mid =
+                act("mid", "14:05", 5, List.of(figure("two", "loop")), List.of(new Variant("f", null, List.of("two"))));
+        Act late = act(
+                "late", "14:30", 5, List.of(figure("six", "loop")), List.of(new Variant("f", null, List.of("six"))));
         assertThat(foundIn(long1, mid, late))
                 .containsExactly(
                         "WARNING slots-overlap acts[1].slotStart: the slot of \"mid\" begins at 14:05, before that of"
@@ -227,14 +231,16 @@ class ShowRulesTest {
                         "WARNING slots-overlap acts[2].slotStart: the slot of \"late\" begins at 14:30, before that of"
                                 + " \"long\" ends (14:00 and 40.0 minutes); move one of them");
         assertThat(foundIn(late, mid))
-                .containsExactly("WARNING acts-out-of-order acts[1].slotStart: the act \"mid\" begins before the one listed"
-                        + " ahead of it; list acts in running order");
+                .containsExactly(
+                        "WARNING acts-out-of-order acts[1].slotStart: the act \"mid\" begins before the one listed"
+                                + " ahead of it; list acts in running order");
     }
 
     @Test
     void backToBackSlotsDoNotOverlap() {
         Act first = act("first", "14:00", 5, List.of(figure("one", "loop")), List.of(FULL));
-        Act next = act("next", "14:05", 5, List.of(figure("two", "loop")), List.of(new Variant("f", null, List.of("two"))));
+        Act next = act(
+                "next", "14:05", 5, List.of(figure("two", "loop")), List.of(new Variant("f", null, List.of("two"))));
         assertThat(foundIn(first, next)).isEmpty();
     }
 
@@ -258,8 +264,7 @@ class ShowRulesTest {
     void whatIsMissingForSpeakingIsNoted() {
         Figure silent = Figure.of("one", "loop");
         Remark fact = Remark.of("fact", RemarkKind.FACT, "It is round.");
-        Figure uncalled =
-                new Figure("two", "loop", null, null, null, null, null, null, List.of(), List.of(fact));
+        Figure uncalled = new Figure("two", "loop", null, null, null, null, null, null, List.of(), List.of(fact));
         Act act = act(List.of(silent, uncalled), new Variant("full", null, List.of("one", "two")));
         Remark timed = new Remark("filler", RemarkKind.FILLER, "Well.", null, 1.0, null, 1, false);
         assertThat(found(show(
@@ -283,8 +288,9 @@ class ShowRulesTest {
         Act act = act(List.of(figure("one", "loop")), FULL);
         Venue.Limits crossed = new Venue.Limits(1000.0, 900.0, null, null);
         assertThat(found(show(List.of(act), List.of(DUTY), List.of(), Map.of(), crossed, INCIDENT)))
-                .containsExactly("ERROR limits-crossed venue.limits.ceilingFt: the ceilingFt is 900.0; it must be above the"
-                        + " baseFt, 1000.0");
+                .containsExactly(
+                        "ERROR limits-crossed venue.limits.ceilingFt: the ceilingFt is 900.0; it must be above the"
+                                + " baseFt, 1000.0");
     }
 
     @Test
@@ -293,7 +299,8 @@ class ShowRulesTest {
         List<CatalogueEntry> own =
                 List.of(entry("wheel", List.of(), List.of()), entry("round", List.of("Wheel"), List.of()));
         assertThat(found(show(List.of(act), List.of(DUTY), own, Map.of(), LIMITS, INCIDENT)))
-                .containsExactly("ERROR name-claimed-twice figures[1]: the figure name \"Wheel\" is claimed by \"wheel\" and"
-                        + " by \"round\"; only one of them can have it");
+                .containsExactly(
+                        "ERROR name-claimed-twice figures[1]: the figure name \"Wheel\" is claimed by \"wheel\" and"
+                                + " by \"round\"; only one of them can have it");
     }
 }

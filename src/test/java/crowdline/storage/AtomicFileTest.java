@@ -144,7 +144,8 @@ class AtomicFileTest {
         new AtomicFile().write(link, NEW);
         assertThat(link).isSymbolicLink();
         assertThat(file()).hasContent("new");
-        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file()))).isEqualTo("rw-rw----");
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file())))
+                .isEqualTo("rw-rw----");
     }
 
     @Test

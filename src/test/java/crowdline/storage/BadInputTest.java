@@ -13,7 +13,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 class BadInputTest {
     private static Stream<Arguments> changes() {
         return Stream.of(
-                arguments("\"massKg\": 640", "\"massKg\": -640", "12:50", "airframes[0].massKg is -640; it must be above 0"),
+                arguments(
+                        "\"massKg\": 640",
+                        "\"massKg\": -640",
+                        "12:50",
+                        "airframes[0].massKg is -640; it must be above 0"),
                 arguments(
                         "\"massKg\": 640",
                         "\"massKg\": NaN",
@@ -91,12 +95,12 @@ class BadInputTest {
                         "32:18",
                         "acts[0].figures[1].elements[0].do is \"lien\"; it must be one of line, arc, roll, flick, spin,"
                                 + " pivot, slide, hover-roll, tumble, turn, reposition; did you mean \"line\"?"),
+                arguments("\"seconds\": 8, ", "", "34:11", "acts[0].figures[1].elements[2] has no \"seconds\"; add it"),
                 arguments(
-                        "\"seconds\": 8, ",
-                        "",
-                        "34:11",
-                        "acts[0].figures[1].elements[2] has no \"seconds\"; add it"),
-                arguments("\"14:30\"", "\"14.30\"", "25:19", "acts[0].slotStart is \"14.30\"; it must be written like 14:30"),
+                        "\"14:30\"",
+                        "\"14.30\"",
+                        "25:19",
+                        "acts[0].slotStart is \"14.30\"; it must be written like 14:30"),
                 arguments("2027-06-12", "2027-02-30", "4:11", "date: \"2027-02-30\" is not a day of the calendar"),
                 arguments(
                         "Europe/London",
@@ -218,8 +222,9 @@ class BadInputTest {
     void htmlInATextIsKeptAsText() {
         ShowReading reading = Fixture.read(Fixture.changed("Harrowmere Air Day", "<html><b>Air</b> & Day"));
         assertThat(reading.findings()).isEmpty();
-        assertThat(reading.show()).isNotNull().satisfies(s -> assertThat(s.title())
-                .isEqualTo("<html><b>Air</b> & Day"));
+        assertThat(reading.show())
+                .isNotNull()
+                .satisfies(s -> assertThat(s.title()).isEqualTo("<html><b>Air</b> & Day"));
     }
 
     @Test

@@ -25,8 +25,7 @@ class HostileInputTest {
 
     @Test
     void emptyFileIsSaidToBeEmpty() {
-        assertThat(only(Fixture.read("")))
-                .isEqualTo("day.json:1:1: error: the file is empty; it must begin with {");
+        assertThat(only(Fixture.read(""))).isEqualTo("day.json:1:1: error: the file is empty; it must begin with {");
     }
 
     @Test
@@ -34,14 +33,16 @@ class HostileInputTest {
         String cut = Fixture.FULL.substring(0, Fixture.FULL.indexOf("\"entry\""));
         assertThat(only(Fixture.read(cut)))
                 .startsWith("day.json:26:")
-                .endsWith("error: the file ends before every bracket and quote is closed; it may have been cut short, so"
-                        + " get it again or go back to the .previous file beside it");
+                .endsWith(
+                        "error: the file ends before every bracket and quote is closed; it may have been cut short, so"
+                                + " get it again or go back to the .previous file beside it");
     }
 
     @Test
     void webPageIsNamedAsOne() {
         assertThat(only(Fixture.read("<!doctype html>\n<html></html>")))
-                .isEqualTo("day.json:1:1: error: this is a web page or XML, not a show file; a show file begins with {");
+                .isEqualTo(
+                        "day.json:1:1: error: this is a web page or XML, not a show file; a show file begins with {");
     }
 
     @Test
@@ -53,15 +54,17 @@ class HostileInputTest {
     @Test
     void textAfterTheEndIsShown() {
         assertThat(only(Fixture.read(Fixture.FULL + "{}")))
-                .isEqualTo("day.json:55:1: error: something follows the end of the file's outermost bracket; take it out");
+                .isEqualTo(
+                        "day.json:55:1: error: something follows the end of the file's outermost bracket; take it out");
     }
 
     @Test
     void olderEncodingIsPointedAt() {
         byte[] latin = "{\n \"title\": \"Café\"}".getBytes(StandardCharsets.ISO_8859_1);
         assertThat(only(Fixture.read(latin)))
-                .isEqualTo("day.json:2:15: error: the byte 0xE9 here is not UTF-8; the file may be in an older encoding,"
-                        + " so save it as UTF-8");
+                .isEqualTo(
+                        "day.json:2:15: error: the byte 0xE9 here is not UTF-8; the file may be in an older encoding,"
+                                + " so save it as UTF-8");
     }
 
     @Test
@@ -80,8 +83,9 @@ class HostileInputTest {
         String deep = "[".repeat(19_000_000);
         String said = assertTimeoutPreemptively(Duration.ofSeconds(20), () -> only(Fixture.read(deep)));
         assertThat(said)
-                .isEqualTo("day.json:1:65: error: the file nests brackets deeper than 64 levels; a show file needs about"
-                        + " 10, so this is something else");
+                .isEqualTo(
+                        "day.json:1:65: error: the file nests brackets deeper than 64 levels; a show file needs about"
+                                + " 10, so this is something else");
     }
 
     @Test

@@ -117,7 +117,8 @@ class RoundTripTest {
 
     @Test
     void unknownKeysStayAtTheirPlaceWhileValuesChange() {
-        String text = Fixture.changed("\"title\": \"Ada's own\",", "\"draft\": {\"by\": [1]}, \"title\": \"Ada's own\",")
+        String text = Fixture.changed(
+                        "\"title\": \"Ada's own\",", "\"draft\": {\"by\": [1]}, \"title\": \"Ada's own\",")
                 .replace("{\"do\": \"arc\",", "{\"note\": \"hold it\", \"do\": \"arc\",")
                 .replace("\"crowdline\": 1,", "\"$schema\": \"show-schema.json\", \"crowdline\": 1, \"season\": 3,");
         ShowReading reading = Fixture.read(text);
@@ -150,7 +151,9 @@ class RoundTripTest {
             figures.set(1, Figure.of(own.id(), own.figure()));
             return figures;
         });
-        assertThat(written(changed, reading.document())).doesNotContain("Ada's own").doesNotContain("Watch the smoke");
+        assertThat(written(changed, reading.document()))
+                .doesNotContain("Ada's own")
+                .doesNotContain("Watch the smoke");
     }
 
     @Test
@@ -167,7 +170,8 @@ class RoundTripTest {
 
     @Test
     void sayAsKeepsItsOrder() {
-        ShowReading reading = Fixture.read(Fixture.changed("\"Quillan\": \"K", "\"Zed\": \"zee\", \"Ada\": \"AY\", \"Quillan\": \"K"));
+        ShowReading reading = Fixture.read(
+                Fixture.changed("\"Quillan\": \"K", "\"Zed\": \"zee\", \"Ada\": \"AY\", \"Quillan\": \"K"));
         Show show = sound(reading);
         assertThat(show.sayAs()).isEqualTo(Map.of("Zed", "zee", "Ada", "AY", "Quillan", "KWIL-an"));
         assertThat(written(show, reading.document()))

@@ -29,7 +29,12 @@ import org.jspecify.annotations.Nullable;
 /** Shows of every shape that can be written, from a seed. */
 final class SeededShows {
     private static final List<String> TEXTS = List.of(
-            "Here it comes.", "“Café” & <b>µ</b> \\ \"quoted\"", "line\nbreak\ttab", "😀 ünïcode", "\u0001 control", "0");
+            "Here it comes.",
+            "“Café” & <b>µ</b> \\ \"quoted\"",
+            "line\nbreak\ttab",
+            "😀 ünïcode",
+            "\u0001 control",
+            "0");
 
     private final SplittableRandom random;
     private int ids;
@@ -179,8 +184,7 @@ final class SeededShows {
     private Incident incident() {
         List<String> words = new ArrayList<>(some(i -> text()));
         words.add(text());
-        return new Incident(
-                or(this::text), some(i -> text()), words, some(i -> new Incident.Contact(text(), text())));
+        return new Incident(or(this::text), some(i -> text()), words, some(i -> new Incident.Contact(text(), text())));
     }
 
     private Element element() {
@@ -212,8 +216,7 @@ final class SeededShows {
                         chance() ? 0 : within(0, 85),
                         chance() ? 0 : within(-9, 9),
                         power);
-            case 10 ->
-                new Element.Reposition(any(), any(), positive(), chance() ? 45 : within(10, 80), power);
+            case 10 -> new Element.Reposition(any(), any(), positive(), chance() ? 45 : within(10, 80), power);
             default -> new Element.Roll(Element.RollStyle.AILERON, side, 360, null, 0, 0.5, power);
         };
     }

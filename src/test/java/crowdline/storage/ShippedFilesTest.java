@@ -74,7 +74,9 @@ class ShippedFilesTest {
         Path file = folder.resolve("pace.json");
         Map<String, String> saidOf = new LinkedHashMap<>();
         saidOf.put("{}", file + " is no pace file; one has \"crowdlinePace\": 1 in it");
-        saidOf.put("{\"crowdlinePace\": 1, \"fixedSS\": 1}", "the pace file " + file + " has no fixedS; is \"fixedSS\" meant for it?");
+        saidOf.put(
+                "{\"crowdlinePace\": 1, \"fixedSS\": 1}",
+                "the pace file " + file + " has no fixedS; is \"fixedSS\" meant for it?");
         saidOf.put("{\"crowdlinePace\": 1}", "the pace file " + file + " has no fixedS; add it as a number");
         saidOf.put("", file + " is no pace file: the file is empty; it must begin with {");
         saidOf.put(
