@@ -11,17 +11,22 @@ import java.util.Optional;
 /** The figures that are known by name or alias, whatever the case of the letters. */
 public final class Catalogue {
     private final List<CatalogueEntry> entries;
-    private final Map<String, CatalogueEntry> byName = new LinkedHashMap<>();
+    private final Map<String, CatalogueEntry> byName;
 
     /**
      * @throws IllegalArgumentException if two entries claim the same name or alias
      */
     public Catalogue(List<CatalogueEntry> entries) {
-        this.entries = List.copyOf(entries);
+        this(List.copyOf(entries), new LinkedHashMap<>());
         for (CatalogueEntry entry : this.entries) {
             claim(entry.name(), entry);
             entry.aliases().forEach(alias -> claim(alias, entry));
         }
+    }
+
+    private Catalogue(List<CatalogueEntry> entries, Map<String, CatalogueEntry> byName) {
+        this.entries = entries;
+        this.byName = byName;
     }
 
     private void claim(String name, CatalogueEntry entry) {
@@ -32,16 +37,30 @@ public final class Catalogue {
         }
     }
 
-    /** This catalogue with a show's own entries; one with the name of an entry here replaces it. */
+    /**
+     * This catalogue with a show's own entries. A name or alias of theirs wins over the same name or alias here; an
+     * entry with the name of one here takes its place, and what was an alias of that one leads to the new one. Where two
+     * of them claim the same name the first has it.
+     */
     public Catalogue with(List<CatalogueEntry> additions) {
-        List<CatalogueEntry> merged = new ArrayList<>(additions);
+        Map<String, CatalogueEntry> names = new LinkedHashMap<>();
+        additions.forEach(entry -> names.putIfAbsent(key(entry.name()), entry));
+        Map<String, CatalogueEntry> newNames = Map.copyOf(names);
+        additions.forEach(entry -> entry.aliases().forEach(alias -> names.putIfAbsent(key(alias), entry)));
+        List<CatalogueEntry> merged = new ArrayList<>(newNames.size() + entries.size());
+        additions.stream()
+                .filter(entry -> entry.equals(newNames.get(key(entry.name()))))
+                .forEach(merged::add);
         for (CatalogueEntry entry : entries) {
-            boolean replaced = additions.stream().anyMatch(a -> key(a.name()).equals(key(entry.name())));
-            if (!replaced) {
+            CatalogueEntry replacement = newNames.get(key(entry.name()));
+            if (replacement == null) {
                 merged.add(entry);
             }
+            CatalogueEntry meant = replacement == null ? entry : replacement;
+            names.putIfAbsent(key(entry.name()), meant);
+            entry.aliases().forEach(alias -> names.putIfAbsent(key(alias), meant));
         }
-        return new Catalogue(merged);
+        return new Catalogue(List.copyOf(merged), names);
     }
 
     public List<CatalogueEntry> entries() {
@@ -57,7 +76,8 @@ public final class Catalogue {
         return Collections.unmodifiableList(new ArrayList<>(byName.keySet()));
     }
 
-    private static String key(String name) {
+    /** Two names with the same key are the same name. */
+    static String key(String name) {
         return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ");
     }
 }

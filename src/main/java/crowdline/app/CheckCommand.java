@@ -1,0 +1,70 @@
+package crowdline.app;
+
+import crowdline.show.Severity;
+import crowdline.show.Show;
+import crowdline.show.ShowRules;
+import crowdline.storage.CatalogueFile;
+import crowdline.storage.JsonOut;
+import crowdline.storage.LocatedFinding;
+import crowdline.storage.ShowFile;
+import crowdline.storage.ShowFileException;
+import crowdline.storage.ShowReading;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Says everything there is to say about a show file. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        description = "Checks a show file and says what is missing or wrong, with line and column.",
+        footer = "Ends with 0 if nothing blocks, 1 if an error was found, 2 if the file cannot be read.")
+final class CheckCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "SHOW", description = "The show file.")
+    private @Nullable Path show;
+
+    @Option(names = "--json", description = "Print the findings as JSON.")
+    private boolean json;
+
+    CheckCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws ShowFileException {
+        ShowReading reading = checked(Objects.requireNonNull(show));
+        List<LocatedFinding> findings = reading.findings();
+        if (json) {
+            terminal.json(JsonOut.findings(findings));
+        } else {
+            findings.forEach(finding -> terminal.line(finding.asLine()));
+            terminal.line(summary(findings));
+        }
+        return reading.blocked() ? ExitCode.BLOCKED : ExitCode.FINE;
+    }
+
+    private static ShowReading checked(Path file) throws ShowFileException {
+        ShowReading reading = new ShowFile().read(file);
+        Show read = reading.show();
+        return read == null ? reading : reading.with(ShowRules.check(read, CatalogueFile.shipped()));
+    }
+
+    private static String summary(List<LocatedFinding> findings) {
+        return findings.isEmpty()
+                ? "nothing found"
+                : count(findings, Severity.ERROR, "error") + ", " + count(findings, Severity.WARNING, "warning") + ", "
+                        + count(findings, Severity.NOTE, "note");
+    }
+
+    private static String count(List<LocatedFinding> findings, Severity severity, String word) {
+        long count = findings.stream().filter(f -> f.severity() == severity).count();
+        return count + " " + word + (count == 1 ? "" : "s");
+    }
+}

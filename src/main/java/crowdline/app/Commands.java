@@ -1,0 +1,122 @@
+package crowdline.app;
+
+import crowdline.show.Nearest;
+import crowdline.storage.ShowFileException;
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
+import java.nio.charset.Charset;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** The command line: {@code crowdline [SHOW]} and its commands. */
+@Command(
+        name = "crowdline",
+        mixinStandardHelpOptions = true,
+        versionProvider = VersionLine.class,
+        description = "The desk of the person who talks to the crowd while an aeroplane performs.",
+        footer = "Predictions are for commentary only; the display director and local rules decide.")
+final class Commands implements Callable<Integer> {
+    private static final Logger LOG = System.getLogger(Commands.class.getName());
+
+    private final Terminal terminal;
+    private final Opening opening;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @Parameters(paramLabel = "SHOW", arity = "0..1", description = "The show file to open.")
+    private @Nullable String show;
+
+    private Commands(Terminal terminal, Opening opening) {
+        this.terminal = terminal;
+        this.opening = opening;
+    }
+
+    /** Every command, in the order help lists them. A new one is added here and nowhere else. */
+    private static List<Object> all(Terminal terminal) {
+        return List.of(new CheckCommand(terminal), new PredictCommand(terminal), new SpeakCommand(terminal));
+    }
+
+    /** Runs a command line and answers its exit code. */
+    static int run(String[] args, Terminal terminal, Opening opening) {
+        Commands root = new Commands(terminal, opening);
+        CommandLine line = new CommandLine(root);
+        all(terminal).forEach(line::addSubcommand);
+        line.setOut(writer(terminal.out()));
+        line.setErr(writer(terminal.err()));
+        line.setParameterExceptionHandler((e, given) -> root.wrongUse(e, given));
+        line.setExecutionExceptionHandler((e, command, parsed) -> root.failed(e));
+        return line.execute(args);
+    }
+
+    @Override
+    public Integer call() {
+        String named = show;
+        if (named == null || isThere(named)) {
+            return opening.open(named == null ? null : Path.of(named), terminal);
+        }
+        String hint = spec == null ? "" : Nearest.hint(named, spec.subcommands().keySet());
+        terminal.complain("there is no file or command " + named
+                + (hint.isEmpty() ? "; crowdline --help lists the commands" : hint));
+        return ExitCode.UNUSABLE;
+    }
+
+    private static PrintWriter writer(PrintStream stream) {
+        return new PrintWriter(new OutputStreamWriter(stream, Charset.defaultCharset()), true);
+    }
+
+    private static boolean isThere(String name) {
+        try {
+            return Files.exists(Path.of(name));
+        } catch (InvalidPathException e) {
+            return false;
+        }
+    }
+
+    private int wrongUse(ParameterException e, String[] given) {
+        CommandLine command = e.getCommandLine();
+        CommandLine root = command;
+        while (root.getParent() != null) {
+            root = root.getParent();
+        }
+        boolean misspelt = command.equals(root) && given.length > 0 && !given[0].startsWith("-") && !isThere(given[0]);
+        String hint = misspelt ? Nearest.hint(given[0], root.getSubcommands().keySet()) : suggestion(e);
+        String what = misspelt ? "there is no command " + given[0] : e.getMessage();
+        terminal.complain(
+                what + (hint.isEmpty() ? "; see " + command.getCommandSpec().qualifiedName() + " --help" : hint));
+        return ExitCode.UNUSABLE;
+    }
+
+    private static String suggestion(ParameterException e) {
+        return e instanceof UnmatchedArgumentException unmatched
+                ? unmatched.getSuggestions().stream()
+                        .findFirst()
+                        .map(name -> "; did you mean " + name + "?")
+                        .orElse("")
+                : "";
+    }
+
+    private int failed(Exception e) {
+        if (e instanceof ShowFileException) {
+            terminal.complain(String.valueOf(e.getMessage()));
+        } else {
+            LOG.log(Level.ERROR, "a command failed", e);
+            terminal.complain("this went wrong inside the program (" + e + "); the log has the details");
+        }
+        return ExitCode.UNUSABLE;
+    }
+}

@@ -1,0 +1,252 @@
+package crowdline.app;
+
+import crowdline.live.ActDurations;
+import crowdline.live.ClockAdvance;
+import crowdline.live.Desk;
+import crowdline.live.FlightEvent;
+import crowdline.live.JournalHealth;
+import crowdline.live.Live;
+import crowdline.live.LiveEvent;
+import crowdline.live.LiveNow;
+import crowdline.live.LiveSnapshot;
+import crowdline.live.LiveState;
+import crowdline.live.PlanAnchor;
+import crowdline.live.Step;
+import crowdline.storage.Journal;
+import crowdline.storage.JournalOpening;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.function.DoubleFunction;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Owns the running show: one thread, {@code live}, takes events from one queue, writes each down and then publishes an
+ * immutable snapshot. Every method may be called from any thread and none waits for the disk, except {@link #close}.
+ */
+public final class LiveDesk implements Desk, AutoCloseable {
+    private static final System.Logger LOG = System.getLogger(LiveDesk.class.getName());
+    private static final double NANOS_PER_S = 1e9;
+    /** How often a journal that cannot be written is tried again. */
+    private static final double RETRY_S = 2;
+
+    private static final double IDLE_S = 60;
+    private static final Step CLOSED = new Step.Refused("The desk is closed.");
+
+    private sealed interface Command {
+        CompletableFuture<Step> done();
+    }
+
+    private record Post(LiveEvent event, CompletableFuture<Step> done) implements Command {}
+
+    private record Wake(CompletableFuture<Step> done) implements Command {}
+
+    private record Close(CompletableFuture<Step> done) implements Command {}
+
+    private final Journal journal;
+    private final boolean resumed;
+    private final List<String> notices;
+    private final BlockingQueue<Command> queue = new LinkedBlockingQueue<>();
+    private final List<Consumer<LiveSnapshot>> listeners = new CopyOnWriteArrayList<>();
+    private final CompletableFuture<Step> ended = new CompletableFuture<>();
+    private volatile ActDurations durations;
+    private volatile LiveSnapshot snapshot;
+    /** Written by the {@code live} thread alone, once it runs. */
+    private LiveState state;
+
+    /**
+     * Takes the show up where the journal left it, with the clock where it is by now, and starts the thread.
+     *
+     * @param opening an open journal; the desk closes it
+     * @param durations what the clock goes by
+     */
+    public LiveDesk(JournalOpening opening, ActDurations durations) {
+        this.journal = opening.journal();
+        this.resumed = opening.resumed();
+        this.notices = opening.notices();
+        this.durations = new GuardedDurations(durations);
+        this.state = opening.state();
+        this.snapshot = new LiveSnapshot(1, state, journal.health(), resumed, notices, null);
+        advanceClock(journal.nowS());
+        Thread thread = new Thread(this::run, "live");
+        // Nothing is lost when the process ends: what was shown as done is on the disk.
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    @Override
+    public LiveSnapshot snapshot() {
+        return snapshot;
+    }
+
+    @Override
+    public double nowS() {
+        return journal.nowS();
+    }
+
+    @Override
+    public LiveNow now(PlanAnchor anchor) {
+        LiveState latest = snapshot.state();
+        return LiveNow.of(latest, durations.of(latest), anchor, nowS());
+    }
+
+    @Override
+    public CompletableFuture<Step> submit(LiveEvent event) {
+        CompletableFuture<Step> done = new CompletableFuture<>();
+        put(new Post(event, done));
+        return done;
+    }
+
+    @Override
+    public void post(DoubleFunction<? extends LiveEvent> event) {
+        put(new Post(event.apply(nowS()), new CompletableFuture<>()));
+    }
+
+    @Override
+    public void useDurations(ActDurations next) {
+        durations = new GuardedDurations(next);
+        put(new Wake(new CompletableFuture<>()));
+    }
+
+    /** Looks at the clock and the journal now; the future is done when that has been seen to. */
+    public CompletableFuture<Step> wake() {
+        CompletableFuture<Step> done = new CompletableFuture<>();
+        put(new Wake(done));
+        return done;
+    }
+
+    @Override
+    public void onChange(Consumer<LiveSnapshot> listener) {
+        listeners.add(listener);
+    }
+
+    @Override
+    public void forget(Consumer<LiveSnapshot> listener) {
+        listeners.remove(listener);
+    }
+
+    /** Sees to everything posted before, closes the journal and ends the thread. More than once is once. */
+    @Override
+    public void close() {
+        put(new Close(new CompletableFuture<>()));
+        ended.join();
+    }
+
+    private void put(Command command) {
+        queue.add(command);
+        if (ended.isDone()) {
+            refuseTheRest();
+        }
+    }
+
+    private void refuseTheRest() {
+        for (Command left = queue.poll(); left != null; left = queue.poll()) {
+            left.done().complete(CLOSED);
+        }
+    }
+
+    private void run() {
+        boolean open = true;
+        while (open) {
+            Command command = null;
+            try {
+                command = next();
+                open = !(command instanceof Close);
+                see(command);
+            } catch (RuntimeException e) {
+                // The root of the thread: whatever went wrong with one event, the show goes on.
+                LOG.log(System.Logger.Level.ERROR, "The live desk could not handle " + command, e);
+                if (command != null) {
+                    command.done().complete(new Step.Refused("That could not be done; the reason is in the log."));
+                }
+            } catch (InterruptedException e) {
+                open = false;
+            }
+        }
+        journal.close();
+        ended.complete(CLOSED);
+        refuseTheRest();
+    }
+
+    /** What was posted comes first: a key pressed before a boundary was due must be seen before the clock. */
+    private @Nullable Command next() throws InterruptedException {
+        Command posted = queue.poll();
+        if (posted != null) {
+            return posted;
+        }
+        double waitS = IDLE_S;
+        if (journal.health() instanceof JournalHealth.NotWriting) {
+            waitS = RETRY_S;
+        }
+        OptionalDouble dueS = ClockAdvance.nextDueS(state, durations.of(state));
+        if (dueS.isPresent()) {
+            waitS = Math.min(waitS, dueS.getAsDouble() - nowS());
+        }
+        return queue.poll(Math.max(0, (long) Math.ceil(waitS * NANOS_PER_S)), TimeUnit.NANOSECONDS);
+    }
+
+    private void see(@Nullable Command command) {
+        if (command instanceof Post post) {
+            advanceClock(post.event().atS());
+            post.done().complete(apply(post.event()));
+            return;
+        }
+        advanceClock(nowS());
+        if (journal.health() instanceof JournalHealth.NotWriting && journal.retry() instanceof JournalHealth.Writing) {
+            publish(snapshot.refusal());
+        }
+        if (command != null) {
+            command.done().complete(new Step.Moved(state));
+        }
+    }
+
+    private void advanceClock(double nowS) {
+        List<LiveEvent> passed = new ArrayList<>();
+        boolean more = true;
+        while (more) {
+            Optional<FlightEvent.ClockAdvanced> due = ClockAdvance.due(state, durations.of(state), nowS);
+            more = false;
+            if (due.isPresent() && Live.next(state, due.get()) instanceof Step.Moved moved) {
+                passed.add(due.get());
+                state = moved.state();
+                more = true;
+            }
+        }
+        if (!passed.isEmpty()) {
+            // Together, because after a long gap there are many and each visit to the disk takes its time.
+            journal.append(passed);
+            publish(null);
+        }
+    }
+
+    private Step apply(LiveEvent event) {
+        Step step = Live.next(state, event);
+        if (step instanceof Step.Moved moved) {
+            journal.append(event);
+            state = moved.state();
+            publish(null);
+        } else if (step instanceof Step.Refused refused) {
+            publish(refused.reason());
+        }
+        return step;
+    }
+
+    private void publish(@Nullable String refusal) {
+        LiveSnapshot next = new LiveSnapshot(snapshot.number() + 1, state, journal.health(), resumed, notices, refusal);
+        snapshot = next;
+        for (Consumer<LiveSnapshot> listener : listeners) {
+            try {
+                listener.accept(next);
+            } catch (RuntimeException e) {
+                LOG.log(System.Logger.Level.ERROR, "A listener of the live desk failed", e);
+            }
+        }
+    }
+}

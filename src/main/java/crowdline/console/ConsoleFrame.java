@@ -1,0 +1,232 @@
+package crowdline.console;
+
+import crowdline.console.glossary.GlossaryView;
+import crowdline.console.keys.Command;
+import crowdline.console.keys.CommandActions;
+import crowdline.console.keys.KeyDispatcher;
+import crowdline.console.paint.Mark;
+import crowdline.console.prepare.PrepareView;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.LookAndFeel;
+import crowdline.console.theme.Themes;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.GraphicsDevice;
+import java.awt.KeyboardFocusManager;
+import java.awt.Rectangle;
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.util.List;
+import javax.swing.AbstractAction;
+import javax.swing.Action;
+import javax.swing.JFileChooser;
+import javax.swing.JFrame;
+import javax.swing.SwingUtilities;
+import javax.swing.Timer;
+import javax.swing.WindowConstants;
+import javax.swing.text.JTextComponent;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The window. Made and shown on the event thread; what it shows may be sent from any thread.
+ *
+ * <p>While Live is shown it asks the host for the present moment 20 times a second. Rows whose part of the moment has
+ * not changed are not painted again, so only what means something moves.
+ */
+public final class ConsoleFrame extends JFrame {
+    private static final int FRAME_MS = 50;
+
+    private final transient Host host;
+    private final transient CommandActions actions = new CommandActions(this::carryOut);
+    private final transient ConsoleMenus menus;
+    private final ConsolePane pane;
+    private final transient KeyDispatcher dispatcher;
+    private final Timer ticker = new Timer(FRAME_MS, e -> refresh());
+    private final transient Courier<PrepareView> prepareCourier;
+    private final transient Courier<GlossaryView> glossaryCourier;
+    private final transient Courier<List<Mark>> bannerCourier;
+    private final transient Courier<Boolean> liveCourier = new Courier<>(now -> refresh());
+    private transient @Nullable Rectangle windowed;
+
+    public ConsoleFrame(Host host, Appearance appearance) {
+        super("Crowdline");
+        this.host = host;
+        Action demo = new OpenDemo(host);
+        menus = new ConsoleMenus(actions, demo, host::recent, host::open);
+        pane = new ConsolePane(appearance, actions, demo);
+        prepareCourier = new Courier<>(pane::showPrepare);
+        glossaryCourier = new Courier<>(pane::showGlossary);
+        bannerCourier = new Courier<>(pane::showBanners);
+        setJMenuBar(menus.bar());
+        setContentPane(pane);
+        pane.setTransferHandler(new FileDrop(host::open));
+        dispatcher = new KeyDispatcher(actions, this::isOurs, ConsoleFrame::isWriting, this::takeFirst);
+        setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
+        addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent event) {
+                host.quit();
+            }
+
+            @Override
+            public void windowDeactivated(WindowEvent event) {
+                dispatcher.forget();
+            }
+        });
+        setSize(1280, 800);
+        setMinimumSize(new Dimension(800, 500));
+        setLocationByPlatform(true);
+        go(Place.PREPARE);
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().addKeyEventDispatcher(dispatcher);
+    }
+
+    @Override
+    public void removeNotify() {
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(dispatcher);
+        ticker.stop();
+        super.removeNotify();
+    }
+
+    /** Shows the show at a glance; from any thread. */
+    public void showPrepare(PrepareView view) {
+        prepareCourier.send(view);
+    }
+
+    /** Shows the glossary; from any thread. */
+    public void showGlossary(GlossaryView view) {
+        glossaryCourier.send(view);
+    }
+
+    /** Shows messages in the foot line, the most pressing first; none clears it; from any thread. */
+    public void showBanners(List<Mark> marks) {
+        bannerCourier.send(List.copyOf(marks));
+    }
+
+    /** Says that the running show has changed, so that Live shows it without waiting for its next frame. */
+    public void liveChanged() {
+        liveCourier.send(Boolean.TRUE);
+    }
+
+    /** Goes to a place; on the event thread. */
+    public void go(Place place) {
+        pane.go(place);
+        menus.chosen(place);
+        if (place == Place.LIVE) {
+            refresh();
+            ticker.start();
+        } else {
+            ticker.stop();
+        }
+    }
+
+    private void refresh() {
+        if (pane.place() == Place.LIVE) {
+            pane.showLive(host.live());
+        }
+    }
+
+    private void carryOut(Command command) {
+        switch (command) {
+            case OPEN -> choose();
+            case PREPARE -> go(Place.PREPARE);
+            case LIVE -> go(Place.LIVE);
+            case GLOSSARY -> go(Place.GLOSSARY);
+            case THEME ->
+                wear(new Appearance(
+                        Themes.after(pane.appearance().theme()),
+                        pane.appearance().zoom()));
+            case LARGER ->
+                wear(new Appearance(
+                        pane.appearance().theme(), pane.appearance().zoom().larger()));
+            case SMALLER ->
+                wear(new Appearance(
+                        pane.appearance().theme(), pane.appearance().zoom().smaller()));
+            case FULL_SCREEN -> fullScreen();
+            case HELP -> pane.showKeys(!pane.keysShown());
+            case QUIT -> host.quit();
+            default -> {
+                host.command(command);
+                refresh();
+            }
+        }
+    }
+
+    private void wear(Appearance appearance) {
+        LookAndFeel.wear(appearance);
+        pane.wear(appearance);
+        host.keep(appearance);
+    }
+
+    private void choose() {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setDialogTitle("Open a show");
+        if (chooser.showOpenDialog(this) == JFileChooser.APPROVE_OPTION) {
+            host.open(chooser.getSelectedFile().toPath());
+        }
+    }
+
+    private void fullScreen() {
+        GraphicsDevice screen = getGraphicsConfiguration().getDevice();
+        Rectangle before = windowed;
+        if (before == null) {
+            windowed = getBounds();
+            screen.setFullScreenWindow(this);
+        } else {
+            screen.setFullScreenWindow(null);
+            setBounds(before);
+            windowed = null;
+        }
+    }
+
+    private boolean isOurs(KeyEvent event) {
+        Component source = event.getComponent();
+        return source != null && (source == this || SwingUtilities.getWindowAncestor(source) == this);
+    }
+
+    private static boolean isWriting() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        return owner instanceof JTextComponent text && text.isEditable() && text.isShowing();
+    }
+
+    /** Keys that belong to what is in front of everything: the incident page, the sheet of keys. */
+    private boolean takeFirst(KeyEvent event) {
+        boolean letters = (event.getModifiersEx() & (KeyEvent.CTRL_DOWN_MASK | KeyEvent.ALT_DOWN_MASK)) == 0;
+        if (pane.place() == Place.LIVE && pane.live().inIncident() && letters) {
+            if (event.getKeyCode() == KeyEvent.VK_F11) {
+                return false;
+            }
+            if (pane.live().type(event)) {
+                host.resume();
+                refresh();
+            }
+            return true;
+        }
+        if (event.getKeyCode() == KeyEvent.VK_ESCAPE && pane.keysShown()) {
+            pane.showKeys(false);
+            return true;
+        }
+        return false;
+    }
+
+    /** Opens the demo show. */
+    private static final class OpenDemo extends AbstractAction {
+        private final transient Host host;
+
+        OpenDemo(Host host) {
+            super("Open the demo show");
+            this.host = host;
+        }
+
+        @Override
+        public void actionPerformed(ActionEvent event) {
+            host.openDemo();
+        }
+    }
+}

@@ -1,0 +1,149 @@
+package crowdline.console;
+
+import crowdline.console.keys.Command;
+import crowdline.console.keys.CommandAction;
+import crowdline.console.keys.CommandActions;
+import crowdline.console.paint.PlainText;
+import java.awt.Insets;
+import java.awt.event.ActionEvent;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.AbstractAction;
+import javax.swing.Action;
+import javax.swing.Box;
+import javax.swing.ButtonGroup;
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
+import javax.swing.JToggleButton;
+import javax.swing.event.MenuEvent;
+import javax.swing.event.MenuListener;
+
+/** The menu bar, with the places as buttons at its right end. */
+final class ConsoleMenus {
+    private final JMenuBar bar = new JMenuBar();
+    private final Map<Place, JToggleButton> places = new EnumMap<>(Place.class);
+    private final CommandActions actions;
+
+    ConsoleMenus(CommandActions actions, Action demo, Supplier<List<Path>> recent, Consumer<Path> open) {
+        this.actions = actions;
+        JMenu show = menu("Show", 'S');
+        show.add(item(Command.OPEN));
+        show.add(new JMenuItem(demo));
+        show.add(recent(recent, open));
+        show.addSeparator();
+        show.add(item(Command.QUIT));
+        bar.add(show);
+        JMenu place = menu("Place", 'P');
+        for (Place each : Place.values()) {
+            place.add(item(each.command()));
+        }
+        bar.add(place);
+        JMenu live = menu("Live", 'L');
+        for (Command command : Command.values()) {
+            if (command.scope() == Command.Scope.LIVE) {
+                if (command == Command.SAID || command == Command.BY_HAND || command == Command.INCIDENT) {
+                    live.addSeparator();
+                }
+                live.add(item(command));
+            }
+        }
+        bar.add(live);
+        JMenu view = menu("View", 'V');
+        view.add(item(Command.THEME));
+        view.add(item(Command.LARGER));
+        view.add(item(Command.SMALLER));
+        view.addSeparator();
+        view.add(item(Command.FULL_SCREEN));
+        bar.add(view);
+        JMenu help = menu("Help", 'H');
+        help.add(item(Command.HELP));
+        bar.add(help);
+        bar.add(Box.createHorizontalGlue());
+        ButtonGroup group = new ButtonGroup();
+        for (Place each : Place.values()) {
+            JToggleButton button = new JToggleButton(actions.of(each.command()));
+            button.setText(
+                    each.command().label() + "  " + actions.of(each.command()).keyInWords());
+            button.setFocusable(false);
+            button.putClientProperty("JButton.buttonType", "toolBarButton");
+            button.setMargin(new Insets(2, 12, 2, 12));
+            group.add(button);
+            places.put(each, button);
+            bar.add(button);
+        }
+    }
+
+    JMenuBar bar() {
+        return bar;
+    }
+
+    void chosen(Place place) {
+        JToggleButton button = places.get(place);
+        if (button != null) {
+            button.setSelected(true);
+        }
+    }
+
+    private static JMenu menu(String label, char mnemonic) {
+        JMenu menu = new JMenu(label);
+        menu.setMnemonic(mnemonic);
+        return menu;
+    }
+
+    /** The key is part of the label: the dispatcher hears it, so an accelerator would give the command twice. */
+    private JMenuItem item(Command command) {
+        CommandAction action = actions.of(command);
+        JMenuItem item = new JMenuItem(action);
+        item.setText(command.label() + "   " + action.keyInWords());
+        item.getAccessibleContext().setAccessibleName(command.label());
+        return item;
+    }
+
+    private static JMenu recent(Supplier<List<Path>> recent, Consumer<Path> open) {
+        JMenu menu = new JMenu("Open again");
+        menu.addMenuListener(new MenuListener() {
+            @Override
+            public void menuSelected(MenuEvent event) {
+                menu.removeAll();
+                for (Path path : recent.get()) {
+                    JMenuItem item = PlainText.plain(new JMenuItem());
+                    item.setAction(new OpenAgain(path, open));
+                    menu.add(item);
+                }
+                if (menu.getItemCount() == 0) {
+                    JMenuItem none = new JMenuItem("No show was opened yet");
+                    none.setEnabled(false);
+                    menu.add(none);
+                }
+            }
+
+            @Override
+            public void menuDeselected(MenuEvent event) {}
+
+            @Override
+            public void menuCanceled(MenuEvent event) {}
+        });
+        return menu;
+    }
+
+    private static final class OpenAgain extends AbstractAction {
+        private final transient Path path;
+        private final transient Consumer<Path> open;
+
+        OpenAgain(Path path, Consumer<Path> open) {
+            super(path.toString());
+            this.path = path;
+            this.open = open;
+        }
+
+        @Override
+        public void actionPerformed(ActionEvent event) {
+            open.accept(path);
+        }
+    }
+}

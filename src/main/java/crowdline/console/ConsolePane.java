@@ -1,0 +1,158 @@
+package crowdline.console;
+
+import crowdline.console.glossary.GlossaryPanel;
+import crowdline.console.glossary.GlossaryView;
+import crowdline.console.keys.Command;
+import crowdline.console.keys.CommandActions;
+import crowdline.console.keys.KeysOverlay;
+import crowdline.console.live.LiveView;
+import crowdline.console.paint.Mark;
+import crowdline.console.prepare.EmptyShow;
+import crowdline.console.prepare.PreparePanel;
+import crowdline.console.prepare.PrepareView;
+import crowdline.console.theme.Appearance;
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import javax.swing.Action;
+import javax.swing.JPanel;
+import org.jspecify.annotations.Nullable;
+
+/** Everything in the window but its frame: the places, the foot line, and the sheet of keys over them. */
+final class ConsolePane extends JPanel {
+    private static final String NO_SHOW = "NO_SHOW";
+    private static final String KEYS = "KEYS";
+
+    private final CardLayout cards = new CardLayout();
+    private final JPanel stage = new JPanel(cards);
+    private final LivePlace live;
+    private final PreparePanel prepare;
+    private final EmptyShow empty;
+    private final GlossaryPanel glossary;
+    private final KeysOverlay keys;
+    private final FootBar foot;
+    private final transient CommandActions actions;
+    private Place place = Place.PREPARE;
+    private boolean prepared;
+    private boolean keysShown;
+    private transient List<Mark> banners = List.of();
+    private transient Appearance appearance;
+
+    ConsolePane(Appearance appearance, CommandActions actions, Action demo) {
+        super(new BorderLayout());
+        this.appearance = appearance;
+        this.actions = actions;
+        Action open = actions.of(Command.OPEN);
+        live = new LivePlace(appearance, open, demo);
+        prepare = new PreparePanel(appearance);
+        empty = new EmptyShow(appearance, open, demo);
+        glossary = new GlossaryPanel(appearance);
+        keys = new KeysOverlay(appearance);
+        foot = new FootBar(appearance);
+        stage.add(prepare, Place.PREPARE.name());
+        stage.add(live, Place.LIVE.name());
+        stage.add(glossary, Place.GLOSSARY.name());
+        stage.add(empty, NO_SHOW);
+        stage.add(keys, KEYS);
+        add(stage, BorderLayout.CENTER);
+        add(foot, BorderLayout.SOUTH);
+        turn();
+        wear(appearance);
+    }
+
+    Place place() {
+        return place;
+    }
+
+    Appearance appearance() {
+        return appearance;
+    }
+
+    LivePlace live() {
+        return live;
+    }
+
+    boolean keysShown() {
+        return keysShown;
+    }
+
+    void go(Place next) {
+        place = next;
+        keysShown = false;
+        turn();
+    }
+
+    void showKeys(boolean shown) {
+        keysShown = shown;
+        turn();
+    }
+
+    void showLive(@Nullable LiveView view) {
+        live.show(view);
+        allow();
+    }
+
+    void showPrepare(PrepareView view) {
+        prepared = true;
+        prepare.show(view);
+        turn();
+    }
+
+    void showGlossary(GlossaryView view) {
+        glossary.show(view);
+    }
+
+    void showBanners(List<Mark> marks) {
+        banners = List.copyOf(marks);
+        allow();
+    }
+
+    void wear(Appearance next) {
+        appearance = next;
+        setBackground(next.palette().ground());
+        stage.setBackground(next.palette().ground());
+        live.wear(next);
+        prepare.wear(next);
+        empty.wear(next);
+        glossary.wear(next);
+        keys.wear(next, keysScale());
+        foot.dress(next);
+        revalidate();
+        repaint();
+    }
+
+    @Override
+    public void doLayout() {
+        super.doLayout();
+        keys.rescale(keysScale());
+    }
+
+    private double keysScale() {
+        // The sheet holds so much that its own words leave the zoom little room; they shrink to fit where they must.
+        return Math.max(0.5, Math.min(stage.getWidth() / 1280.0, stage.getHeight() / 736.0));
+    }
+
+    private void turn() {
+        String card = place == Place.PREPARE && !prepared ? NO_SHOW : place.name();
+        cards.show(stage, keysShown ? KEYS : card);
+        allow();
+    }
+
+    /** What can be given follows from the place and from whether the incident page is up. */
+    private void allow() {
+        Set<Command> possible = EnumSet.noneOf(Command.class);
+        boolean incident = place == Place.LIVE && live.inIncident();
+        for (Command command : Command.values()) {
+            boolean here = command.scope() == Command.Scope.LIVE
+                    ? place == Place.LIVE && live.hasShow() && !incident
+                    : !incident || command == Command.FULL_SCREEN || command == Command.QUIT;
+            if (here) {
+                possible.add(command);
+            }
+        }
+        actions.allow(possible);
+        foot.show(new FootBar.Foot(banners, incident ? "" : FootBar.HINT));
+    }
+}

@@ -1,0 +1,40 @@
+package crowdline.console;
+
+import crowdline.console.keys.Command;
+import crowdline.console.live.LiveView;
+import crowdline.console.theme.Appearance;
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the window asks of the rest of the program. Every method is called on the event thread and must return at once;
+ * longer work belongs elsewhere and answers through {@link ConsoleFrame}'s couriers.
+ */
+public interface Host {
+
+    /** Carries out a command of the Live place; {@link Command.Scope#LIVE} only. */
+    void command(Command command);
+
+    /** The commentator has typed the word that leaves the incident page. */
+    void resume();
+
+    /** What Live shows at this moment, or null if no show is open; asked about 20 times a second while Live is shown. */
+    @Nullable
+    LiveView live();
+
+    /** Opens a show file and answers with views or a banner. */
+    void open(Path file);
+
+    /** Opens the demo show. */
+    void openDemo();
+
+    /** Show files opened before, the newest first. */
+    List<Path> recent();
+
+    /** The look the commentator chose, to be kept. */
+    void keep(Appearance appearance);
+
+    /** The commentator wants to close the console. */
+    void quit();
+}

@@ -1,0 +1,129 @@
+package crowdline.console;
+
+import crowdline.console.glossary.GlossaryView;
+import crowdline.console.keys.CommandActions;
+import crowdline.console.live.LiveView;
+import crowdline.console.prepare.PrepareView;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.LookAndFeel;
+import crowdline.console.theme.Theme;
+import crowdline.console.theme.Themes;
+import crowdline.console.theme.Zoom;
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.event.ActionEvent;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import javax.imageio.ImageIO;
+import javax.swing.AbstractAction;
+import javax.swing.JPanel;
+
+/** Paints every screen into picture files without opening a window, to look at and to compare. */
+public final class Pictures {
+    /** How large a window is drawn and at which zoom. */
+    public record Setting(int widthPx, int heightPx, int zoomPercent) {}
+
+    /** A small and a large window, as designed and at the largest zoom. */
+    public static final List<Setting> SETTINGS = List.of(
+            new Setting(1280, 800, 100),
+            new Setting(1280, 800, 200),
+            new Setting(1920, 1080, 100),
+            new Setting(1920, 1080, 200));
+
+    /**
+     * What is drawn.
+     *
+     * @param moments moments of Live, each under the name of its picture
+     * @param prepare the show at a glance
+     * @param glossary the glossary
+     */
+    public record Screens(Map<String, LiveView> moments, PrepareView prepare, GlossaryView glossary) {
+        public Screens {
+            moments = Collections.unmodifiableMap(new LinkedHashMap<>(moments));
+        }
+    }
+
+    private Pictures() {}
+
+    /**
+     * Draws every screen in every theme and setting; on the event thread, or with no window open.
+     *
+     * @return the files written
+     */
+    public static List<Path> renderAll(Path out, Screens screens, List<Theme> themes, List<Setting> settings)
+            throws IOException {
+        Files.createDirectories(out);
+        LookAndFeel.loadType();
+        List<Path> written = new ArrayList<>();
+        for (Theme theme : themes) {
+            for (Setting setting : settings) {
+                Appearance appearance = new Appearance(theme, new Zoom(setting.zoomPercent()));
+                LookAndFeel.wear(appearance);
+                for (Map.Entry<String, Consumer<ConsolePane>> screen :
+                        screens(screens).entrySet()) {
+                    BufferedImage image = draw(appearance, setting, screen.getValue());
+                    String name = screen.getKey() + "-" + theme.id() + "-" + setting.widthPx() + "x"
+                            + setting.heightPx() + "-" + setting.zoomPercent() + ".png";
+                    Path file = out.resolve(name);
+                    ImageIO.write(image, "png", file.toFile());
+                    written.add(file);
+                }
+            }
+        }
+        return List.copyOf(written);
+    }
+
+    /** Draws every screen in all themes at the usual settings. */
+    public static List<Path> renderAll(Path out, Screens screens) throws IOException {
+        return renderAll(out, screens, Themes.all(), SETTINGS);
+    }
+
+    private static Map<String, Consumer<ConsolePane>> screens(Screens screens) {
+        Map<String, Consumer<ConsolePane>> all = new LinkedHashMap<>();
+        screens.moments()
+                .forEach((name, view) -> all.put(name, pane -> {
+                    pane.go(Place.LIVE);
+                    pane.showLive(view);
+                }));
+        all.put("prepare", pane -> pane.showPrepare(screens.prepare()));
+        all.put("prepare-empty", pane -> pane.go(Place.PREPARE));
+        all.put("glossary", pane -> {
+            pane.go(Place.GLOSSARY);
+            pane.showGlossary(screens.glossary());
+        });
+        all.put("keys", pane -> pane.showKeys(true));
+        return all;
+    }
+
+    private static BufferedImage draw(Appearance appearance, Setting setting, Consumer<ConsolePane> scene) {
+        CommandActions actions = new CommandActions(command -> {});
+        Nothing demo = new Nothing();
+        ConsoleMenus menus = new ConsoleMenus(actions, demo, List::of, path -> {});
+        ConsolePane pane = new ConsolePane(appearance, actions, demo);
+        JPanel window = new JPanel(new BorderLayout());
+        window.add(menus.bar(), BorderLayout.NORTH);
+        window.add(pane, BorderLayout.CENTER);
+        window.setPreferredSize(new Dimension(setting.widthPx(), setting.heightPx()));
+        scene.accept(pane);
+        menus.chosen(pane.place());
+        return Snapshot.of(window, setting.widthPx(), setting.heightPx());
+    }
+
+    /** Stands for the button that opens the demo show in a picture nobody can press. */
+    private static final class Nothing extends AbstractAction {
+        Nothing() {
+            super("Open the demo show");
+        }
+
+        @Override
+        public void actionPerformed(ActionEvent event) {}
+    }
+}

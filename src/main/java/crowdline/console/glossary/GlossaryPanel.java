@@ -1,0 +1,134 @@
+package crowdline.console.glossary;
+
+import crowdline.console.glossary.GlossaryView.EntryView;
+import crowdline.console.paint.Box;
+import crowdline.console.paint.CellPainter;
+import crowdline.console.paint.Pen;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import javax.swing.DefaultListModel;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextField;
+import javax.swing.ListSelectionModel;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import net.miginfocom.swing.MigLayout;
+
+/** The Glossary place: search and list at the left, the chosen figure large at the right. */
+public final class GlossaryPanel extends JPanel {
+    private final JTextField search = new JTextField();
+    private final DefaultListModel<EntryView> model = new DefaultListModel<>();
+    private final JList<EntryView> list = new JList<>(model);
+    private final JLabel count = new JLabel();
+    private final EntryPage page;
+    private transient GlossaryView view = new GlossaryView(java.util.List.of());
+
+    public GlossaryPanel(Appearance appearance) {
+        page = new EntryPage(appearance);
+        search.putClientProperty("JTextField.placeholderText", "Search a figure");
+        search.putClientProperty("JTextField.showClearButton", true);
+        search.getAccessibleContext().setAccessibleName("Search a figure");
+        search.getDocument().addDocumentListener(new Refill());
+        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        list.getAccessibleContext().setAccessibleName("Figures");
+        list.addListSelectionListener(e -> choose(list.getSelectedValue()));
+        getAccessibleContext().setAccessibleName("Glossary");
+        wear(appearance);
+    }
+
+    public void show(GlossaryView next) {
+        if (!next.equals(view)) {
+            view = next;
+            refill();
+        }
+    }
+
+    /** Chooses a figure by name, as when another place asks what it is. */
+    public void choose(String name) {
+        for (int i = 0; i < model.size(); i++) {
+            if (model.get(i).name().equals(name)) {
+                list.setSelectedIndex(i);
+                list.ensureIndexIsVisible(i);
+                return;
+            }
+        }
+    }
+
+    public void wear(Appearance appearance) {
+        removeAll();
+        String gap = appearance.room(16);
+        setLayout(new MigLayout(
+                "insets " + gap + ", gap " + gap + " " + appearance.room(8),
+                "[24%!][0:0:,grow,fill]",
+                "[][0:0:,grow,fill][]"));
+        search.setFont(appearance.plain(TextRole.SMALL));
+        list.setCellRenderer(new CellPainter<>(appearance, 46, e -> e.name() + ", " + e.family(), GlossaryPanel::cell));
+        list.setBackground(appearance.palette().stage());
+        JScrollPane scroll = new JScrollPane(list);
+        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        count.setForeground(appearance.palette().soft());
+        page.wear(appearance);
+        add(search, "growx");
+        add(page, "spany 3, grow, wrap, wmin 0, hmin 0");
+        add(scroll, "grow, wrap, wmin 0, hmin 0");
+        add(count);
+        revalidate();
+        repaint();
+    }
+
+    private static void cell(Pen pen, EntryView entry, Box box, boolean chosen) {
+        Box inner = box.inset(pen.px(12), pen.px(4));
+        double family = inner.w() * 0.3;
+        Box left = inner.leftOf(family + pen.px(8));
+        pen.midway(
+                pen.line(entry.name(), TextRole.SMALL, true, left),
+                left,
+                chosen ? pen.palette().onChosen() : pen.palette().text());
+        Box right = inner.right(family);
+        pen.atRight(
+                pen.line(entry.family(), TextRole.BODY, false, right),
+                right,
+                chosen ? pen.palette().onChosen() : pen.palette().soft());
+    }
+
+    private void choose(EntryView entry) {
+        if (entry != null) {
+            page.show(entry);
+        }
+    }
+
+    private void refill() {
+        EntryView before = list.getSelectedValue();
+        model.clear();
+        view.matching(search.getText()).forEach(model::addElement);
+        count.setText(
+                model.isEmpty()
+                        ? "No figure is called that; try fewer letters"
+                        : model.size() + (model.size() == 1 ? " figure" : " figures"));
+        int index = before == null ? -1 : model.indexOf(before);
+        if (!model.isEmpty()) {
+            list.setSelectedIndex(Math.max(0, index));
+        }
+    }
+
+    /** Fills the list again at every letter. */
+    private final class Refill implements DocumentListener {
+        @Override
+        public void insertUpdate(DocumentEvent event) {
+            refill();
+        }
+
+        @Override
+        public void removeUpdate(DocumentEvent event) {
+            refill();
+        }
+
+        @Override
+        public void changedUpdate(DocumentEvent event) {
+            refill();
+        }
+    }
+}

@@ -1,0 +1,156 @@
+package crowdline.console.keys;
+
+import crowdline.console.paint.Box;
+import crowdline.console.paint.Painted;
+import crowdline.console.paint.Pen;
+import crowdline.console.paint.TextBlock;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import java.awt.BasicStroke;
+import java.awt.geom.RoundRectangle2D;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Paints what every key does, over the whole place. The keys go on working while it is shown. */
+public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
+
+    /**
+     * What is on it.
+     *
+     * @param title the headline
+     * @param live commands of the Live place
+     * @param window commands of the window
+     */
+    public record Sheet(String title, List<Entry> live, List<Entry> window) {
+        public Sheet {
+            live = List.copyOf(live);
+            window = List.copyOf(window);
+        }
+    }
+
+    /** One command: its keys in words, its name, what it does. */
+    public record Entry(List<String> keys, String label, String help) {
+        public Entry {
+            keys = List.copyOf(keys);
+        }
+    }
+
+    public KeysOverlay(Appearance appearance) {
+        super("Keys", appearance);
+        show(sheet());
+    }
+
+    /** The sheet made from the table of commands, so that it cannot differ from what the keys do. */
+    public static Sheet sheet() {
+        return new Sheet(
+                "Keys go on working while this is shown. F1 or Esc closes it.",
+                entries(Command.Scope.LIVE),
+                entries(Command.Scope.WINDOW));
+    }
+
+    private static List<Entry> entries(Command.Scope scope) {
+        return java.util.Arrays.stream(Command.values())
+                .filter(c -> c.scope() == scope)
+                .map(c -> new Entry(
+                        c.keys().stream()
+                                .filter(k -> !k.startsWith("NUMPAD") && !k.endsWith("EQUALS") && !k.equals("ctrl T"))
+                                .map(Keys::inWords)
+                                .distinct()
+                                .toList(),
+                        c.label(),
+                        c.help()))
+                .toList();
+    }
+
+    @Override
+    protected String spoken(Sheet v) {
+        return java.util.stream.Stream.concat(v.live().stream(), v.window().stream())
+                .map(e -> String.join(" or ", e.keys()) + ": " + e.label() + ".")
+                .collect(Collectors.joining(" "));
+    }
+
+    @Override
+    protected void paint(Pen pen, Sheet v, Box box) {
+        Box inner = box.inset(pen.px(32), pen.px(18));
+        Box top = inner.top(pen.px(40));
+        TextBlock title = pen.line("Keys", TextRole.NEXT, true, top);
+        pen.midway(title, top, pen.palette().text());
+        Box how = top.rightOf(title.widthPx() + pen.px(24));
+        pen.midway(
+                pen.line(v.title(), TextRole.SMALL, false, how),
+                how,
+                pen.palette().soft());
+        Box rest = inner.belowTop(pen.px(52));
+        double left = rest.w() * 0.56;
+        column(pen, "Live", v.live(), rest.left(left - pen.px(20)), 0.32);
+        column(pen, "Everywhere", v.window(), rest.rightOf(left + pen.px(20)), 0.27);
+    }
+
+    private static void column(Pen pen, String caption, List<Entry> entries, Box box, double keysShare) {
+        Box top = box.top(pen.px(26));
+        pen.midway(
+                pen.line(caption, TextRole.VALUE, true, top), top, pen.palette().text());
+        Box rest = box.belowTop(pen.px(32));
+        double each = Math.min(rest.h() / entries.size(), pen.px(46));
+        Box words = new Box(0, 0, rest.w() * (1 - keysShare) - pen.px(14), each - pen.px(4));
+        double labelWidth = words.w() * 0.38;
+        double helpWidth = words.w() * 0.6;
+        // One size for every row, the largest at which the longest fits.
+        double labelPx = pen.sizePx(TextRole.SMALL);
+        double helpPx = pen.sizePx(TextRole.BODY);
+        for (Entry entry : entries) {
+            labelPx = Math.min(
+                    labelPx,
+                    block(pen, entry.label(), true, labelPx, words.left(labelWidth), 1)
+                            .sizePx());
+            helpPx = Math.min(
+                    helpPx,
+                    block(pen, entry.help(), false, helpPx, words.left(helpWidth), 2)
+                            .sizePx());
+        }
+        for (int i = 0; i < entries.size(); i++) {
+            Entry entry = entries.get(i);
+            Box row = rest.belowTop(i * each).top(each);
+            pen.fill(row.top(pen.px(1)), pen.palette().rule());
+            caps(pen, entry.keys(), row.left(row.w() * keysShare));
+            Box label = row.rightOf(row.w() * keysShare + pen.px(14)).left(labelWidth);
+            pen.midway(
+                    block(pen, entry.label(), true, labelPx, label, 1),
+                    label,
+                    pen.palette().text());
+            Box help = row.right(helpWidth);
+            pen.midway(
+                    block(pen, entry.help(), false, helpPx, help, 2),
+                    help,
+                    pen.palette().text());
+        }
+    }
+
+    private static TextBlock block(Pen pen, String text, boolean strong, double mostPx, Box box, int mostLines) {
+        return pen.block(List.of(text), strong ? pen.strong() : pen.plain(), mostPx, pen.leastPx(), box, mostLines);
+    }
+
+    private static void caps(Pen pen, List<String> keys, Box box) {
+        double height = Math.min(box.h() * 0.66, pen.px(28));
+        double x = box.x();
+        for (String key : keys) {
+            double room = Math.max(0, box.maxX() - x - height * 0.6);
+            Box inside = new Box(x, box.midY() - height / 2, room, height);
+            TextBlock word = pen.line(key, TextRole.BODY, true, inside);
+            if (!word.whole()) {
+                return;
+            }
+            double width = Math.max(height, word.widthPx() + height * 0.6);
+            pen.surface().setColor(pen.palette().soft());
+            pen.surface().setStroke(new BasicStroke((float) pen.px(1.3)));
+            pen.surface()
+                    .draw(new RoundRectangle2D.Double(x, box.midY() - height / 2, width, height, pen.px(7), pen.px(7)));
+            word.draw(
+                    pen.surface(),
+                    x + (width - word.widthPx()) / 2,
+                    box.midY() - word.heightPx() / 2,
+                    pen.palette().text());
+            x += width + pen.px(6);
+        }
+    }
+}

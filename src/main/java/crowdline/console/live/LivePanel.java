@@ -1,0 +1,70 @@
+package crowdline.console.live;
+
+import crowdline.console.theme.Appearance;
+import java.awt.Dimension;
+import javax.swing.JPanel;
+
+/** The Live place: four rows, each with its share of the height whatever they hold. */
+public final class LivePanel extends JPanel {
+    private static final double STRIP = 0.07;
+    private static final double NOW = 0.33;
+    private static final double SAY = 0.38;
+    /** The room the design was drawn for: a window of 1280 by 800 less its menu bar and caution line. */
+    private static final double DESIGNED_WIDTH_PX = 1280;
+
+    private static final double DESIGNED_HEIGHT_PX = 736;
+
+    private final StripRow strip;
+    private final NowRow now;
+    private final SayRow say;
+    private final NextRow next;
+    private transient Appearance appearance;
+
+    public LivePanel(Appearance appearance) {
+        super(null);
+        this.appearance = appearance;
+        strip = new StripRow(appearance);
+        now = new NowRow(appearance);
+        say = new SayRow(appearance);
+        next = new NextRow(appearance);
+        add(strip);
+        add(now);
+        add(say);
+        add(next);
+        setPreferredSize(new Dimension((int) DESIGNED_WIDTH_PX, (int) DESIGNED_HEIGHT_PX));
+        getAccessibleContext().setAccessibleName("Live");
+    }
+
+    /** Shows a view; rows whose part has not changed are not painted again. */
+    public void show(LiveView view) {
+        strip.show(view.strip());
+        now.show(view.now());
+        say.show(view.say());
+        next.show(view.next());
+    }
+
+    /** Changes colours and sizes. */
+    public void wear(Appearance worn) {
+        appearance = worn;
+        setBackground(worn.palette().ground());
+        doLayout();
+    }
+
+    @Override
+    public void doLayout() {
+        int w = getWidth();
+        int h = getHeight();
+        int a = (int) Math.round(h * STRIP);
+        int b = (int) Math.round(h * (STRIP + NOW));
+        int c = (int) Math.round(h * (STRIP + NOW + SAY));
+        strip.setBounds(0, 0, w, a);
+        now.setBounds(0, a, w, b - a);
+        say.setBounds(0, b, w, c - b);
+        next.setBounds(0, c, w, h - c);
+        double scale = Math.max(0.4, Math.min(w / DESIGNED_WIDTH_PX, h / DESIGNED_HEIGHT_PX));
+        strip.wear(appearance, scale);
+        now.wear(appearance, scale);
+        say.wear(appearance, scale);
+        next.wear(appearance, scale);
+    }
+}

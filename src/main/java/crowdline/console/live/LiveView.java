@@ -1,0 +1,25 @@
+package crowdline.console.live;
+
+import crowdline.console.incident.IncidentView;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Everything the Live place shows at one moment, decided.
+ *
+ * @param strip act, time, early or late, source, hour
+ * @param now what is being flown
+ * @param say what to say
+ * @param next what comes
+ * @param incident the incident page in place of all the rest, or null
+ */
+public record LiveView(
+        StripView strip,
+        NowView now,
+        SayView say,
+        NextView next,
+        @Nullable IncidentView incident) {
+
+    public LiveView withIncident(IncidentView page) {
+        return new LiveView(strip, now, say, next, page);
+    }
+}

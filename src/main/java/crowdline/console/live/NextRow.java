@@ -1,0 +1,127 @@
+package crowdline.console.live;
+
+import crowdline.console.live.NextView.FactView;
+import crowdline.console.live.NextView.Later;
+import crowdline.console.paint.Box;
+import crowdline.console.paint.Painted;
+import crowdline.console.paint.Pen;
+import crowdline.console.paint.TextBlock;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import java.awt.BasicStroke;
+import java.awt.geom.RoundRectangle2D;
+import java.util.stream.Collectors;
+
+/** Paints what comes: the next figure with its call, the two after it, and three facts with their numbers. */
+final class NextRow extends Painted<NextView> {
+    /** Below this many designed pixels across, the figures after the next give up their place; tuned by looking. */
+    private static final double ROOM_FOR_LATER_PX = 800;
+
+    NextRow(Appearance appearance) {
+        super("Next", appearance);
+    }
+
+    @Override
+    protected String spoken(NextView v) {
+        return v.caption() + " " + v.in() + ": " + v.name() + ". " + v.call()
+                + v.later().stream().map(l -> " Then " + l.name() + ".").collect(Collectors.joining())
+                + v.facts().stream()
+                        .map(f -> " Fact " + f.key() + ": " + f.text())
+                        .collect(Collectors.joining());
+    }
+
+    @Override
+    protected void paint(Pen pen, NextView v, Box box) {
+        Box inner = box.inset(pen.px(20), pen.px(10));
+        boolean roomy = inner.w() / (pen.px(1) * pen.appearance().zoom().factor()) > ROOM_FOR_LATER_PX;
+        double factsWidth = inner.w() * 0.31;
+        double laterWidth = roomy ? inner.w() * 0.2 : 0;
+        double gap = pen.px(22);
+        next(pen, v, inner.leftOf(factsWidth + laterWidth + gap * (roomy ? 2 : 1)));
+        Box right = inner.right(factsWidth);
+        if (roomy) {
+            later(pen, v, inner.leftOf(factsWidth + gap).right(laterWidth));
+        }
+        facts(pen, v, right);
+    }
+
+    private static void next(Pen pen, NextView v, Box box) {
+        double captionHeight = Math.min(pen.sizePx(TextRole.VALUE) * 1.3, box.h() * 0.22);
+        Box top = box.top(captionHeight);
+        TextBlock caption = pen.line(v.caption(), TextRole.VALUE, false, top);
+        pen.midway(caption, top, pen.palette().soft());
+        Box in = top.rightOf(caption.widthPx() + pen.px(8));
+        pen.midway(pen.line(v.in(), TextRole.VALUE, true, in), in, pen.palette().text());
+        double nameHeight = Math.min(pen.sizePx(TextRole.NEXT) * 1.3, box.h() * 0.34);
+        Box name = box.belowTop(captionHeight).top(nameHeight);
+        pen.midway(
+                pen.line(v.name(), TextRole.NEXT, true, name),
+                name,
+                pen.palette().text());
+        Box call = box.belowTop(captionHeight + nameHeight + pen.px(2));
+        pen.atTop(
+                pen.lines(v.call(), TextRole.READ, false, call, 3),
+                call,
+                pen.palette().text());
+    }
+
+    private static void later(Pen pen, NextView v, Box box) {
+        double captionHeight = Math.min(pen.sizePx(TextRole.VALUE) * 1.3, box.h() * 0.22);
+        if (v.later().isEmpty()) {
+            return;
+        }
+        Box top = box.top(captionHeight);
+        pen.midway(
+                pen.line("Then", TextRole.VALUE, false, top), top, pen.palette().soft());
+        Box rest = box.belowTop(captionHeight);
+        double each = rest.h() / 2;
+        for (int i = 0; i < Math.min(2, v.later().size()); i++) {
+            Later later = v.later().get(i);
+            Box cell = rest.belowTop(i * each).top(each - pen.px(4));
+            double inHeight = cell.h() * 0.36;
+            Box name = cell.aboveBottom(inHeight);
+            pen.midway(
+                    pen.lines(later.name(), TextRole.SMALL, true, name, 2),
+                    name,
+                    pen.palette().text());
+            Box in = cell.bottom(inHeight);
+            pen.midway(
+                    pen.line(later.in(), TextRole.SMALL, false, in),
+                    in,
+                    pen.palette().soft());
+        }
+    }
+
+    private static void facts(Pen pen, NextView v, Box box) {
+        double each = box.h() / 3;
+        for (int i = 0; i < Math.min(3, v.facts().size()); i++) {
+            fact(pen, v.facts().get(i), box.belowTop(i * each).top(each - pen.px(5)));
+        }
+    }
+
+    private static void fact(Pen pen, FactView fact, Box cell) {
+        double cap = Math.min(cell.h(), pen.px(34));
+        Box key = new Box(cell.x(), cell.midY() - cap / 2, cap, cap);
+        pen.surface().setColor(pen.palette().text());
+        pen.surface().setStroke(new BasicStroke((float) pen.px(1.6)));
+        pen.surface().draw(new RoundRectangle2D.Double(key.x(), key.y(), cap, cap, pen.px(8), pen.px(8)));
+        Box inside = key.inset(cap * 0.2, cap * 0.08);
+        TextBlock number = pen.line(Integer.toString(fact.key()), TextRole.VALUE, true, inside);
+        number.draw(
+                pen.surface(),
+                key.x() + (cap - number.widthPx()) / 2,
+                key.y() + (cap - number.heightPx()) / 2,
+                pen.palette().text());
+        double takesWidth = pen.px(44);
+        Box words = cell.rightOf(cap + pen.px(10)).leftOf(takesWidth + pen.px(6));
+        pen.midway(
+                pen.lines(fact.text(), TextRole.SMALL, false, words, 2),
+                words,
+                pen.palette().text());
+        Box takes = cell.right(takesWidth);
+        pen.atRight(
+                pen.line(fact.takes(), TextRole.SMALL, false, takes),
+                takes,
+                pen.palette().soft());
+    }
+}

@@ -1,0 +1,33 @@
+package crowdline.console.live;
+
+import java.util.List;
+
+/**
+ * What comes.
+ *
+ * @param caption such as "Next in"
+ * @param in such as "12 s"
+ * @param name the next figure
+ * @param call its call, ready to read; empty if it has none
+ * @param later the figures after it
+ * @param facts facts to take with the keys 1 to 3
+ */
+public record NextView(String caption, String in, String name, String call, List<Later> later, List<FactView> facts) {
+
+    /** A figure further on. */
+    public record Later(String name, String in) {}
+
+    /**
+     * A fact within reach.
+     *
+     * @param key the number of its key
+     * @param text the words
+     * @param takes such as "6 s"
+     */
+    public record FactView(int key, String text, String takes) {}
+
+    public NextView {
+        later = List.copyOf(later);
+        facts = List.copyOf(facts);
+    }
+}

@@ -1,0 +1,125 @@
+package crowdline.console.paint;
+
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.Palette;
+import crowdline.console.theme.TextRole;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
+import java.util.List;
+
+/** What a row paints with: its surface, the appearance, and the window's scale against the designed one. */
+public final class Pen {
+    /** Nothing is ever set smaller than this at scale 1; tuned: the smallest that reads at arm's length. */
+    private static final double LEAST_PX = 11;
+
+    private final Graphics2D g;
+    private final Appearance appearance;
+    private final double scale;
+    private final TextFit fit;
+
+    public Pen(Graphics2D g, Appearance appearance, double scale, TextFit fit) {
+        this.g = g;
+        this.appearance = appearance;
+        this.scale = scale;
+        this.fit = fit;
+    }
+
+    public Graphics2D surface() {
+        return g;
+    }
+
+    public Palette palette() {
+        return appearance.palette();
+    }
+
+    public Appearance appearance() {
+        return appearance;
+    }
+
+    /** So many designed pixels in this window; gaps do not grow with the zoom, words do. */
+    public double px(double designedPx) {
+        return designedPx * scale;
+    }
+
+    /** A role's size in this window at this zoom. */
+    public double sizePx(TextRole role) {
+        return appearance.sizePx(role, scale);
+    }
+
+    public double leastPx() {
+        return LEAST_PX * scale;
+    }
+
+    public Font plain() {
+        return appearance.theme().typeface().plain(12);
+    }
+
+    public Font strong() {
+        return appearance.theme().typeface().strong(12);
+    }
+
+    /** One line of words at most as large as its role, laid out to fit across and down. */
+    public TextBlock line(String text, TextRole role, boolean strong, Box box) {
+        return block(List.of(text), strong ? strong() : plain(), sizePx(role), leastPx(), box, 1);
+    }
+
+    /** Several lines of words at most as large as their role. */
+    public TextBlock lines(String text, TextRole role, boolean strong, Box box, int mostLines) {
+        return block(List.of(text), strong ? strong() : plain(), sizePx(role), leastPx(), box, mostLines);
+    }
+
+    /** Words in breaths, as large as fits between two sizes. */
+    public TextBlock block(List<String> breaths, Font font, double mostPx, double leastPx, Box box, int mostLines) {
+        return fit.fit(new TextFit.Wish(breaths, font, mostPx, leastPx, box.w(), box.h(), mostLines));
+    }
+
+    /** Draws a block at the top left of a box. */
+    public void atTop(TextBlock block, Box box, Color colour) {
+        block.draw(g, box.x(), box.y(), colour);
+    }
+
+    /** Draws a block at the left, midway down a box. */
+    public void midway(TextBlock block, Box box, Color colour) {
+        block.draw(g, box.x(), box.y() + (box.h() - block.heightPx()) / 2, colour);
+    }
+
+    /** Draws a block at the right, midway down a box. */
+    public void atRight(TextBlock block, Box box, Color colour) {
+        block.draw(g, box.maxX() - block.widthPx(), box.y() + (box.h() - block.heightPx()) / 2, colour);
+    }
+
+    /** Draws a shape and its word midway down a box; returns the width used. */
+    public double mark(Mark mark, TextRole role, Box box) {
+        Color colour = appearance.theme().tone(mark.tone());
+        double shape = Math.min(sizePx(role) * 0.74, box.h() * 0.8);
+        double wide = shape * Forms.aspect(mark.form());
+        double gap = shape * 0.45;
+        TextBlock word = line(mark.word(), role, true, box.rightOf(wide + gap));
+        g.setColor(colour);
+        Forms.draw(g, mark.form(), box.x(), box.midY() - shape / 2, shape);
+        midway(word, box.rightOf(wide + gap), colour);
+        return wide + gap + word.widthPx();
+    }
+
+    /** A bar of which a share is filled from the left. */
+    public void bar(Box box, double share, Color filled, Color empty) {
+        double round = Math.min(box.h(), px(6));
+        RoundRectangle2D whole = new RoundRectangle2D.Double(box.x(), box.y(), box.w(), box.h(), round, round);
+        g.setColor(empty);
+        g.fill(whole);
+        double clamped = Math.max(0, Math.min(1, share));
+        if (clamped > 0) {
+            g.setColor(filled);
+            g.fill(new RoundRectangle2D.Double(
+                    box.x(), box.y(), Math.max(round, box.w() * clamped), box.h(), round, round));
+        }
+    }
+
+    public void fill(Box box, Color colour) {
+        g.setColor(colour);
+        g.fill(new Rectangle2D.Double(box.x(), box.y(), box.w(), box.h()));
+    }
+}

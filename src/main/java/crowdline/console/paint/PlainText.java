@@ -1,0 +1,44 @@
+package crowdline.console.paint;
+
+import java.awt.Component;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.JComponent;
+import javax.swing.JList;
+import javax.swing.JTextArea;
+
+/** Text from files shown as it is: never read as HTML, never editable where it is only shown. */
+public final class PlainText {
+    private PlainText() {}
+
+    /** Switches HTML off for a component that shows text from files. */
+    public static <C extends JComponent> C plain(C component) {
+        component.putClientProperty("html.disable", true);
+        return component;
+    }
+
+    /** A wrapped text that can be read by screen readers and copied, under an accessible name. */
+    public static JTextArea wrapped(String name, String text) {
+        JTextArea area = plain(new JTextArea(text));
+        area.setEditable(false);
+        area.setLineWrap(true);
+        area.setWrapStyleWord(true);
+        area.setOpaque(false);
+        area.setBorder(null);
+        area.getAccessibleContext().setAccessibleName(name);
+        return area;
+    }
+
+    /** A renderer of list cells with HTML off. */
+    public static DefaultListCellRenderer cells() {
+        return new PlainCells();
+    }
+
+    private static final class PlainCells extends DefaultListCellRenderer {
+        @Override
+        public Component getListCellRendererComponent(
+                JList<?> list, Object value, int index, boolean isSelected, boolean cellHasFocus) {
+            plain(this);
+            return super.getListCellRendererComponent(list, value, index, isSelected, cellHasFocus);
+        }
+    }
+}

@@ -1,0 +1,60 @@
+package crowdline.console.paint;
+
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.util.List;
+
+/**
+ * Text already broken into lines at a size.
+ *
+ * @param lines from the top
+ * @param font type at the size found
+ * @param ascentPx from the top of a line to its baseline
+ * @param heightPx of everything
+ * @param widthPx of the widest line
+ * @param whole true if nothing had to be cut off
+ */
+public record TextBlock(List<Line> lines, Font font, double ascentPx, double heightPx, double widthPx, boolean whole) {
+
+    /**
+     * One line.
+     *
+     * @param text its words
+     * @param from how many letters of the text stand before it
+     * @param topPx its top within the block
+     * @param widthPx its width
+     */
+    public record Line(String text, int from, double topPx, double widthPx) {}
+
+    public TextBlock {
+        lines = List.copyOf(lines);
+    }
+
+    /** Draws the block with its top left corner here. */
+    public void draw(Graphics2D g, double x, double y, Color colour) {
+        draw(g, x, y, colour, colour, 0);
+    }
+
+    /** Draws the block, its first {@code pastLetters} letters in the colour of what was said. */
+    public void draw(Graphics2D g, double x, double y, Color colour, Color past, int pastLetters) {
+        g.setFont(font);
+        for (Line line : lines) {
+            float baseline = (float) (y + line.topPx() + ascentPx);
+            int cut = Math.max(0, Math.min(line.text().length(), pastLetters - line.from()));
+            String said = line.text().substring(0, cut);
+            if (!said.isEmpty()) {
+                g.setColor(past);
+                g.drawString(said, (float) x, baseline);
+            }
+            if (cut < line.text().length()) {
+                g.setColor(colour);
+                g.drawString(line.text().substring(cut), (float) (x + TextFit.widthPx(font, said)), baseline);
+            }
+        }
+    }
+
+    public double sizePx() {
+        return font.getSize2D();
+    }
+}

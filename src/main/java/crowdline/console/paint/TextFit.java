@@ -1,0 +1,160 @@
+package crowdline.console.paint;
+
+import java.awt.Font;
+import java.awt.font.FontRenderContext;
+import java.awt.font.LineMetrics;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Finds the largest size at which words fit their place, and breaks them into lines there. Remembers what it found. */
+public final class TextFit {
+    private static final FontRenderContext FLAT = new FontRenderContext(null, true, true);
+    private static final int REMEMBERED = 24;
+    /** Extra space between breaths as a share of a line; tuned so that a breath is seen, not read. */
+    private static final double BREATH_GAP = 0.24;
+
+    private final Map<Wish, TextBlock> found = new LinkedHashMap<>(32, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Wish, TextBlock> eldest) {
+            return size() > REMEMBERED;
+        }
+    };
+
+    /**
+     * What is wanted.
+     *
+     * @param breaths stretches that each begin a line of their own
+     * @param font the type at any size
+     * @param mostPx largest size
+     * @param leastPx smallest size
+     * @param widthPx room across
+     * @param heightPx room down
+     * @param mostLines how many lines there may be
+     */
+    public record Wish(
+            List<String> breaths,
+            Font font,
+            double mostPx,
+            double leastPx,
+            double widthPx,
+            double heightPx,
+            int mostLines) {
+        public Wish {
+            breaths = List.copyOf(breaths);
+        }
+    }
+
+    /** The block that fits; if even the smallest size does not, it is cut with an ellipsis. */
+    public TextBlock fit(Wish wish) {
+        return found.computeIfAbsent(wish, TextFit::search);
+    }
+
+    /** Width of a line of text in pixels. */
+    public static double widthPx(Font font, String text) {
+        return text.isEmpty() ? 0 : font.getStringBounds(text, FLAT).getWidth();
+    }
+
+    private static TextBlock search(Wish wish) {
+        double most = Math.max(wish.mostPx(), wish.leastPx());
+        TextBlock block = lay(wish, most);
+        if (fits(block, wish)) {
+            return block;
+        }
+        double low = wish.leastPx();
+        double high = most;
+        TextBlock best = lay(wish, low);
+        if (!fits(best, wish)) {
+            return cut(best, wish);
+        }
+        while (high - low > 0.5) {
+            double middle = (low + high) / 2;
+            TextBlock trial = lay(wish, middle);
+            if (fits(trial, wish)) {
+                best = trial;
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return best;
+    }
+
+    private static boolean fits(TextBlock block, Wish wish) {
+        return block.lines().size() <= wish.mostLines()
+                && block.heightPx() <= wish.heightPx()
+                && block.widthPx() <= wish.widthPx();
+    }
+
+    private static TextBlock lay(Wish wish, double sizePx) {
+        Font font = wish.font().deriveFont((float) sizePx);
+        LineMetrics metrics = font.getLineMetrics("Ag", FLAT);
+        double lineHeight = metrics.getAscent() + metrics.getDescent();
+        List<TextBlock.Line> lines = new ArrayList<>();
+        double top = 0;
+        double widest = 0;
+        int from = 0;
+        for (String breath : wish.breaths()) {
+            if (!lines.isEmpty()) {
+                top += BREATH_GAP * lineHeight;
+            }
+            for (String text : wrap(breath, font, wish.widthPx())) {
+                double width = widthPx(font, text);
+                lines.add(new TextBlock.Line(text, from, top, width));
+                from += text.length();
+                top += lineHeight;
+                widest = Math.max(widest, width);
+            }
+        }
+        return new TextBlock(lines, font, metrics.getAscent(), top, widest, true);
+    }
+
+    private static List<String> wrap(String text, Font font, double widthPx) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.strip().split("\\s+", -1)) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && widthPx(font, longer) > widthPx) {
+                lines.add(line.toString());
+                line.setLength(0);
+                line.append(word);
+            } else {
+                line.setLength(0);
+                line.append(longer);
+            }
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    private static TextBlock cut(TextBlock block, Wish wish) {
+        List<TextBlock.Line> kept = new ArrayList<>();
+        double lineHeight = block.heightPx() / Math.max(1, block.lines().size());
+        for (TextBlock.Line line : block.lines()) {
+            boolean room = line.topPx() + lineHeight <= wish.heightPx() + 0.5;
+            if (kept.isEmpty() || (room && kept.size() < wish.mostLines())) {
+                kept.add(shorten(line, block.font(), wish.widthPx(), false));
+            }
+        }
+        if (kept.size() < block.lines().size()) {
+            int last = kept.size() - 1;
+            kept.set(last, shorten(kept.get(last), block.font(), wish.widthPx(), true));
+        }
+        double height = kept.get(kept.size() - 1).topPx() + lineHeight;
+        double width = kept.stream().mapToDouble(TextBlock.Line::widthPx).max().orElse(0);
+        return new TextBlock(kept, block.font(), block.ascentPx(), height, width, false);
+    }
+
+    private static TextBlock.Line shorten(TextBlock.Line line, Font font, double widthPx, boolean always) {
+        if (!always && line.widthPx() <= widthPx) {
+            return line;
+        }
+        String text = line.text();
+        while (!text.isEmpty() && widthPx(font, text + "…") > widthPx) {
+            text = text.substring(0, text.offsetByCodePoints(text.length(), -1));
+        }
+        String shortened = text.stripTrailing() + "…";
+        return new TextBlock.Line(shortened, line.from(), line.topPx(), widthPx(font, shortened));
+    }
+}

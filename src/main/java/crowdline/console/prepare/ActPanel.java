@@ -1,0 +1,156 @@
+package crowdline.console.prepare;
+
+import crowdline.console.live.SideView;
+import crowdline.console.paint.PlainText;
+import crowdline.console.prepare.PrepareView.ActView;
+import crowdline.console.prepare.PrepareView.FigureView;
+import crowdline.console.prepare.PrepareView.RemarkView;
+import crowdline.console.prepare.PrepareView.VariantView;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.swing.ButtonGroup;
+import javax.swing.DefaultListModel;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextField;
+import javax.swing.JToggleButton;
+import javax.swing.ListSelectionModel;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/** One act: its variants, the figures of the chosen one, and what can be said of the chosen figure. */
+final class ActPanel extends JPanel {
+    private final JLabel title = PlainText.plain(new JLabel());
+    private final JLabel total = PlainText.plain(new JLabel());
+    private final JLabel choice = PlainText.plain(new JLabel(" "));
+    private final JTextField cloudBase = new JTextField(6);
+    private final JPanel variants = new JPanel();
+    private final FigureTable table = new FigureTable(this::chooseFigure);
+    private final DefaultListModel<RemarkView> remarks = new DefaultListModel<>();
+    private final JList<RemarkView> remarkList = new JList<>(remarks);
+    private final JLabel remarksTitle = PlainText.plain(new JLabel(" "));
+    private final PathPicture path;
+    private transient Appearance appearance;
+    private transient @Nullable ActView act;
+    private transient @Nullable VariantView variant;
+
+    ActPanel(Appearance appearance) {
+        this.appearance = appearance;
+        path = new PathPicture(appearance);
+        remarkList.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        remarkList.getAccessibleContext().setAccessibleName("Remarks of the figure");
+        cloudBase.getAccessibleContext().setAccessibleName("Cloud base in feet");
+        cloudBase.addActionListener(e -> chooseByCloudBase());
+        wear(appearance);
+    }
+
+    void show(ActView next) {
+        if (next.equals(act)) {
+            return;
+        }
+        act = next;
+        title.setText(next.title());
+        choice.setText(" ");
+        choose(next.variants().get(0));
+    }
+
+    void wear(Appearance worn) {
+        appearance = worn;
+        removeAll();
+        setLayout(new MigLayout(
+                "insets 0, gap " + worn.room(10) + " " + worn.room(6),
+                "[0:0:,grow 56,fill][0:0:,grow 44,fill]",
+                "[][]" + worn.room(4) + "[0:0:,grow 57,fill][][0:0:,grow 43,fill]"));
+        title.setFont(worn.strong(TextRole.VALUE));
+        total.setForeground(worn.palette().soft());
+        choice.setForeground(worn.palette().soft());
+        remarksTitle.setFont(worn.strong(TextRole.BODY));
+        table.wear(worn);
+        remarkList.setCellRenderer(PrepareCells.remarks(worn));
+        remarkList.setBackground(worn.palette().stage());
+        path.wear(worn, worn.zoom().factor());
+        add(title, "split 2, wmin 0, growx 0");
+        add(total, "wmin 0, spanx, wrap");
+        JLabel label = new JLabel("Cloud base, ft");
+        label.setLabelFor(cloudBase);
+        add(variants, "spanx, split 4, growx 0, wmin 0");
+        add(label, "growx 0, gapleft " + worn.room(14));
+        add(cloudBase, "growx 0, w " + worn.room(80) + "!");
+        add(choice, "wmin 0, growx, wrap");
+        JScrollPane tableScroll = new JScrollPane(table);
+        // Swing does this by itself only in a window on screen; pictures are drawn without one.
+        tableScroll.setColumnHeaderView(table.getTableHeader());
+        add(tableScroll, "spanx, grow, wmin 0, hmin 0, wrap");
+        add(remarksTitle, "spanx, wmin 0, wrap");
+        JScrollPane scroll = new JScrollPane(remarkList);
+        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        add(scroll, "grow, wmin 0, hmin 0");
+        add(path, "grow, wmin 0, hmin 0");
+        fillVariants();
+        revalidate();
+        repaint();
+    }
+
+    private void choose(VariantView next) {
+        variant = next;
+        total.setText(next.total());
+        fillVariants();
+        table.show(next.figures());
+        if (next.figures().isEmpty()) {
+            remarks.clear();
+            path.show(SideView.NONE);
+        }
+    }
+
+    private void fillVariants() {
+        variants.removeAll();
+        variants.setLayout(new MigLayout("insets 0, gap " + appearance.room(4) + " 0"));
+        ButtonGroup group = new ButtonGroup();
+        ActView shown = act;
+        if (shown != null) {
+            for (VariantView each : shown.variants()) {
+                JToggleButton button = PlainText.plain(new JToggleButton(each.name() + ", " + each.base()));
+                button.setFont(appearance.plain(TextRole.BODY));
+                button.setSelected(each.equals(variant));
+                button.addActionListener(e -> choose(each));
+                group.add(button);
+                variants.add(button);
+            }
+        }
+        variants.revalidate();
+        variants.repaint();
+    }
+
+    private void chooseFigure(int index) {
+        VariantView shown = variant;
+        if (shown == null || index >= shown.figures().size()) {
+            return;
+        }
+        FigureView figure = shown.figures().get(index);
+        remarks.clear();
+        figure.remarks().forEach(remarks::addElement);
+        remarksTitle.setText(
+                figure.name() + ": " + (figure.remarks().isEmpty() ? "nothing to say yet" : figure.look()));
+        path.show(new SideView(shown.path().stretches(), index, null));
+    }
+
+    private void chooseByCloudBase() {
+        ActView shown = act;
+        OptionalDouble baseFt = CloudBase.read(cloudBase.getText());
+        if (shown == null || baseFt.isEmpty()) {
+            choice.setText(shown == null ? " " : CloudBase.HOW);
+            return;
+        }
+        Optional<VariantView> agreed = shown.under(baseFt.getAsDouble());
+        if (agreed.isPresent()) {
+            choice.setText("The first variant agreed for this base; the pilot decides");
+            choose(agreed.get());
+        } else {
+            choice.setText("No variant was agreed for this base; ask the pilot");
+        }
+    }
+}

@@ -1,0 +1,31 @@
+package crowdline.console.prepare;
+
+import crowdline.console.live.SidePainter;
+import crowdline.console.live.SideView;
+import crowdline.console.paint.Box;
+import crowdline.console.paint.Painted;
+import crowdline.console.paint.Pen;
+import crowdline.console.theme.Appearance;
+import java.awt.Color;
+
+/** The act's path with the chosen figure's part of it drawn strongly. */
+final class PathPicture extends Painted<SideView> {
+    PathPicture(Appearance appearance) {
+        super("The act seen from the crowd", appearance);
+    }
+
+    @Override
+    protected Color ground(Appearance worn) {
+        return worn.palette().stage();
+    }
+
+    @Override
+    protected String spoken(SideView shown) {
+        return "The predicted path; the chosen figure is number " + (shown.current() + 1);
+    }
+
+    @Override
+    protected void paint(Pen pen, SideView shown, Box box) {
+        SidePainter.paint(pen, shown, box.inset(pen.px(10), pen.px(8)));
+    }
+}

@@ -1,0 +1,94 @@
+package crowdline.console.prepare;
+
+import crowdline.console.paint.Box;
+import crowdline.console.paint.CellPainter;
+import crowdline.console.paint.Pen;
+import crowdline.console.paint.TextBlock;
+import crowdline.console.prepare.PrepareView.ActView;
+import crowdline.console.prepare.PrepareView.FindingView;
+import crowdline.console.prepare.PrepareView.RemarkView;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import java.awt.Color;
+
+/** How the lists of the Prepare place paint their cells. */
+final class PrepareCells {
+    private PrepareCells() {}
+
+    static CellPainter<ActView> acts(Appearance appearance) {
+        return new CellPainter<>(
+                appearance, 66, a -> a.slot() + ", " + a.title() + ", " + a.performer(), PrepareCells::act);
+    }
+
+    static CellPainter<FindingView> findings(Appearance appearance) {
+        return new CellPainter<>(
+                appearance, 76, f -> f.mark().word() + ", " + f.where() + ": " + f.message(), PrepareCells::finding);
+    }
+
+    static CellPainter<RemarkView> remarks(Appearance appearance) {
+        return new CellPainter<>(
+                appearance,
+                86,
+                r -> r.kind() + ": " + r.text() + " " + r.verdict().word(),
+                PrepareCells::remark);
+    }
+
+    private static void act(Pen pen, ActView act, Box box, boolean chosen) {
+        Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
+        Color soft = chosen ? pen.palette().onChosen() : pen.palette().soft();
+        Box inner = box.inset(box.h() * 0.18, box.h() * 0.1);
+        Box top = inner.top(inner.h() * 0.3);
+        pen.midway(pen.line(act.slot(), TextRole.LABEL, false, top), top, soft);
+        Box middle = inner.belowTop(inner.h() * 0.3).top(inner.h() * 0.4);
+        pen.midway(pen.line(act.title(), TextRole.SMALL, true, middle), middle, text);
+        Box bottom = inner.bottom(inner.h() * 0.3);
+        pen.midway(pen.line(act.performer() + ", " + act.airframe(), TextRole.LABEL, false, bottom), bottom, soft);
+    }
+
+    private static void finding(Pen pen, FindingView finding, Box box, boolean chosen) {
+        Box inner = box.inset(box.h() * 0.15, box.h() * 0.08);
+        Box top = inner.top(inner.h() * 0.32);
+        Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
+        if (chosen) {
+            pen.midway(pen.line(finding.mark().word(), TextRole.BODY, true, top), top, text);
+        } else {
+            pen.mark(finding.mark(), TextRole.BODY, top.left(inner.w() * 0.6));
+        }
+        Box where = top.right(inner.w() * 0.38);
+        pen.atRight(
+                pen.line(finding.where(), TextRole.LABEL, false, where),
+                where,
+                chosen ? text : pen.palette().soft());
+        Box words = inner.belowTop(inner.h() * 0.34);
+        pen.atTop(pen.lines(finding.message(), TextRole.BODY, false, words, 3), words, text);
+    }
+
+    private static void remark(Pen pen, RemarkView remark, Box box, boolean chosen) {
+        Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
+        Color soft = chosen ? pen.palette().onChosen() : pen.palette().soft();
+        Box inner = box.inset(box.h() * 0.14, box.h() * 0.09);
+        Box top = inner.top(inner.h() * 0.27);
+        TextBlock kind = pen.line(remark.kind(), TextRole.LABEL, false, top.left(inner.w() * 0.4));
+        pen.midway(kind, top, soft);
+        Box verdict = top.right(inner.w() * 0.5);
+        if (chosen) {
+            pen.atRight(pen.line(remark.verdict().word(), TextRole.LABEL, true, verdict), verdict, text);
+        } else {
+            pen.mark(remark.verdict(), TextRole.LABEL, verdict);
+        }
+        double barsHeight = inner.h() * 0.2;
+        Box words = inner.belowTop(inner.h() * 0.29).aboveBottom(barsHeight);
+        pen.atTop(pen.lines(remark.text(), TextRole.BODY, false, words, 2), words, text);
+        Box bars = inner.bottom(barsHeight);
+        double scaleS = Math.max(1, Math.max(remark.thereIsS(), remark.takesAtMostS()));
+        double thick = bars.h() * 0.28;
+        if (remark.thereIsS() > 0) {
+            pen.fill(
+                    new Box(bars.x(), bars.y() + bars.h() * 0.2, bars.w() * remark.thereIsS() / scaleS, thick),
+                    chosen ? text : pen.palette().accent());
+        }
+        double y = bars.y() + bars.h() * 0.66;
+        pen.fill(new Box(bars.x(), y, bars.w() * remark.takesS() / scaleS, thick), text);
+        pen.fill(new Box(bars.x(), y + thick * 0.35, bars.w() * remark.takesAtMostS() / scaleS, thick * 0.3), text);
+    }
+}

@@ -1,0 +1,41 @@
+package crowdline.console.theme;
+
+import java.awt.Font;
+
+/**
+ * Theme and zoom together: what a view needs to paint.
+ *
+ * @param theme colours and type
+ * @param zoom how much larger than designed
+ */
+public record Appearance(Theme theme, Zoom zoom) {
+
+    public Palette palette() {
+        return theme.palette();
+    }
+
+    /** A role's size in pixels at this zoom, in a window {@code windowScale} times the designed one. */
+    public double sizePx(TextRole role, double windowScale) {
+        return theme.typeface().sizePx(role) * zoom.factor() * windowScale;
+    }
+
+    /** Ordinary type for a role in places that scroll and so depend on the zoom alone. */
+    public Font plain(TextRole role) {
+        return theme.typeface().plain(sizePx(role, 1));
+    }
+
+    /** Heavier type for a role in places that scroll and so depend on the zoom alone. */
+    public Font strong(TextRole role) {
+        return theme.typeface().strong(sizePx(role, 1));
+    }
+
+    /** The same for a layout's constraint: in its own words for screen pixels, so that nothing scales it twice. */
+    public String room(double designedPx) {
+        return px(designedPx) + "px";
+    }
+
+    /** So many designed pixels at this zoom. */
+    public int px(double designedPx) {
+        return (int) Math.round(designedPx * zoom.factor());
+    }
+}

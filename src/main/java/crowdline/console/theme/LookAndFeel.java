@@ -1,0 +1,52 @@
+package crowdline.console.theme;
+
+import com.formdev.flatlaf.FlatDarkLaf;
+import com.formdev.flatlaf.FlatLaf;
+import com.formdev.flatlaf.FlatLightLaf;
+import com.formdev.flatlaf.fonts.inter.FlatInterFont;
+import java.awt.Color;
+import java.util.HashMap;
+import java.util.Map;
+import javax.swing.UIManager;
+import javax.swing.plaf.ColorUIResource;
+import javax.swing.plaf.FontUIResource;
+
+/** Dresses Swing's own components in a theme. */
+public final class LookAndFeel {
+    private LookAndFeel() {}
+
+    /** Makes the console's type known to Java; before anything is painted. */
+    public static void loadType() {
+        FlatInterFont.install();
+    }
+
+    /** Puts the theme and zoom on every component there is and will be. On the event thread. */
+    public static void wear(Appearance appearance) {
+        Palette palette = appearance.palette();
+        Map<String, String> defaults = new HashMap<>();
+        defaults.put("@background", hex(palette.ground()));
+        defaults.put("@foreground", hex(palette.text()));
+        defaults.put("@componentBackground", hex(palette.stage()));
+        defaults.put("@accentColor", hex(palette.accent()));
+        defaults.put("@selectionBackground", hex(palette.chosen()));
+        defaults.put("@selectionForeground", hex(palette.onChosen()));
+        defaults.put("@disabledForeground", hex(palette.soft()));
+        for (String kind : new String[] {"ToggleButton.", "ToggleButton.toolbar."}) {
+            defaults.put(kind + "selectedBackground", hex(palette.chosen()));
+            defaults.put(kind + "selectedForeground", hex(palette.onChosen()));
+        }
+        FlatLaf.setGlobalExtraDefaults(defaults);
+        if (appearance.theme().dark()) {
+            FlatDarkLaf.setup();
+        } else {
+            FlatLightLaf.setup();
+        }
+        UIManager.put("defaultFont", new FontUIResource(appearance.plain(TextRole.BODY)));
+        UIManager.put("Table.gridColor", new ColorUIResource(palette.rule()));
+        FlatLaf.updateUI();
+    }
+
+    private static String hex(Color colour) {
+        return String.format("#%06x", colour.getRGB() & 0xffffff);
+    }
+}

@@ -1,0 +1,17 @@
+package crowdline.flight;
+
+import crowdline.show.DayAir;
+import crowdline.show.Venue;
+
+/** The air an act is flown in. */
+public record Air(Atmosphere atmosphere, Wind wind) {
+    /** Sea level on a standard day without wind. */
+    public static final Air STANDARD = new Air(new StandardAtmosphere(), Wind.CALM);
+
+    /** The air of a day at a venue. */
+    public static Air of(DayAir day, Venue venue) {
+        return new Air(
+                new StandardAtmosphere(day.qnhHpa(), day.temperatureC(), Units.mFromFt(venue.elevationFt())),
+                Wind.steady(day.windFromDeg(), day.windKt(), venue.axisBearingDeg()));
+    }
+}

@@ -1,0 +1,312 @@
+package crowdline.flight;
+
+import crowdline.show.Element;
+import java.util.Objects;
+import java.util.function.Function;
+
+/** Flies one element after another: turns each into legs, and says when one cannot be flown. */
+final class ElementFlyer {
+    /** Thrown inside the prediction when an element cannot be flown; carries what to tell the user. */
+    static final class CannotFly extends Exception {
+        private static final long serialVersionUID = 1;
+        private final String why;
+        private final transient Moment where;
+
+        CannotFly(String why, Moment where) {
+            super(why);
+            this.why = why;
+            this.where = where;
+        }
+
+        String why() {
+            return why;
+        }
+
+        Moment where() {
+            return where;
+        }
+    }
+
+    private final Forces forces;
+    private final Integrator integrator;
+    private final Variation variation;
+
+    ElementFlyer(Forces forces, Integrator integrator, Variation variation) {
+        this.forces = forces;
+        this.integrator = integrator;
+        this.variation = variation;
+    }
+
+    /**
+     * Flies an element.
+     *
+     * @throws CannotFly when it has no way of being flown from there
+     */
+    Moment fly(Element element, Moment from) throws CannotFly {
+        if (element instanceof Element.Line line) {
+            return line(line, from);
+        } else if (element instanceof Element.Arc arc) {
+            return arc(arc, from);
+        } else if (element instanceof Element.Roll roll) {
+            return roll(roll, from);
+        } else if (element instanceof Element.Flick flick) {
+            return flick(flick, from);
+        } else if (element instanceof Element.Spin spin) {
+            return spin(spin, from);
+        } else if (element instanceof Element.Pivot pivot) {
+            return pivot(pivot, from);
+        } else if (element instanceof Element.Slide slide) {
+            return slide(slide, from);
+        } else if (element instanceof Element.HoverRoll hover) {
+            return hoverRoll(hover, from);
+        } else if (element instanceof Element.Tumble tumble) {
+            return tumble(tumble, from);
+        } else if (element instanceof Element.Turn turn) {
+            return turn(turn, from);
+        } else {
+            return reposition((Element.Reposition) element, from);
+        }
+    }
+
+    private Moment run(Leg leg, Moment from, String what) throws CannotFly {
+        Integrator.Result result = integrator.fly(leg, from.tS());
+        return switch (result.outcome()) {
+            case FLOWN -> result.moment();
+            case OUT_OF_SPEED ->
+                throw new CannotFly(
+                        "runs out of speed in the " + what + ", at " + knots(result.moment()), result.moment());
+            case NEVER_ENDS ->
+                throw new CannotFly(
+                        "the " + what + " never reaches its end; after " + Math.round(leg.longestS()) + " s it is at "
+                                + knots(result.moment()) + " and " + feet(result.moment()),
+                        result.moment());
+        };
+    }
+
+    private static String knots(Moment m) {
+        return Math.round(Units.ktFromMps(m.speedMps())) + " kt";
+    }
+
+    private static String feet(Moment m) {
+        return Math.round(Units.ftFromM(m.place().z())) + " ft";
+    }
+
+    private Moment line(Element.Line line, Moment from) throws CannotFly {
+        StraightLeg.EndLaw end = endOf(line, from);
+        return run(StraightLeg.line(forces, from, line.power(), end), from, "line");
+    }
+
+    private StraightLeg.EndLaw endOf(Element.Line line, Moment from) {
+        return switch (line.until()) {
+            case SECONDS -> {
+                double seconds = line.value() * variation.pause();
+                yield (t, y) -> t - seconds;
+            }
+            case METRES -> {
+                Vec start = from.place();
+                yield (t, y) -> new Vec(y[0] - start.x(), y[1] - start.y(), y[2] - start.z()).length() - line.value();
+            }
+            case KNOTS -> {
+                double target = Units.mpsFromKt(line.value());
+                Vec d = from.direction();
+                double across = Units.G_MPS2 * Math.hypot(d.x(), d.y());
+                double trend = forces.alongMps2(
+                        from.place().z(), from.speedMps(), d.x(), d.y(), d.z(), across, line.power(), 0);
+                yield trend >= 0 ? (t, y) -> y[3] - target : (t, y) -> target - y[3];
+            }
+            case FEET ->
+                reaching(2, Units.mFromFt(line.value()), from.direction().z());
+            case ALONG_M -> reaching(0, line.value(), from.direction().x());
+        };
+    }
+
+    /** Ends when a coordinate passes a value in the direction it is going; at once when it is not going there. */
+    private static StraightLeg.EndLaw reaching(int coordinate, double value, double going) {
+        if (Math.abs(going) < 1e-6) {
+            return (t, y) -> 0;
+        }
+        double sign = Math.signum(going);
+        return (t, y) -> sign * (y[coordinate] - value);
+    }
+
+    private Moment arc(Element.Arc arc, Moment from) throws CannotFly {
+        int sign = arc.way() == Element.Way.PULL ? 1 : -1;
+        double angle = angleOf(arc, from, sign);
+        Leg leg = switch (arc.size()) {
+            case LOAD_G -> ArcLeg.byLoad(forces, from, angle, sign, pulled(arc.value(), from), arc.power());
+            case RADIUS_M -> ArcLeg.byRadius(forces, from, angle, sign, arc.value() / variation.pull(), arc.power());
+            case ROUND_FROM_G -> {
+                double g = pulled(arc.value(), from);
+                double bend = sign * (g - from.up().z()) * Units.G_MPS2;
+                if (bend <= 0) {
+                    throw new CannotFly(
+                            "a load of " + arc.value() + " g does not bend the path that way from here", from);
+                }
+                yield ArcLeg.byRadius(forces, from, angle, sign, from.speedMps() * from.speedMps() / bend, arc.power());
+            }
+            case TIGHTEST -> ArcLeg.tightest(forces, from, angle, sign, arc.power());
+        };
+        return run(leg, from, arc.way() == Element.Way.PULL ? "pull" : "push");
+    }
+
+    /** The load this pilot pulls where the plan says so many g. */
+    private double pulled(double g, Moment from) {
+        double still = from.up().z();
+        return still + (g - still) * variation.pull();
+    }
+
+    private static double angleOf(Element.Arc arc, Moment from, int sign) throws CannotFly {
+        Double degrees = arc.degrees();
+        if (degrees != null) {
+            return Math.toRadians(degrees);
+        }
+        // Along the arc, T_z = cos θ T0_z ± sin θ U0_z = r cos(θ − φ0): the first θ ahead where it is as wanted.
+        double toPath = Objects.requireNonNull(arc.toPathDeg());
+        double wanted = Math.sin(Math.toRadians(toPath));
+        double reach = Math.hypot(from.direction().z(), from.up().z());
+        double phase = Math.atan2(sign * from.up().z(), from.direction().z());
+        double ratio = reach < 1e-12 ? 2 : wanted / reach;
+        if (Math.abs(ratio) > 1 + 1e-9) {
+            throw new CannotFly("the arc never points " + Math.round(toPath) + "° from here", from);
+        }
+        double half = Math.acos(Math.min(Math.max(ratio, -1), 1));
+        double first = ahead(phase - half);
+        double second = ahead(phase + half);
+        return Math.min(first, second);
+    }
+
+    /** The same angle brought into (0, 2π]; what is already reached to a millionth counts as a whole turn's zero. */
+    private static double ahead(double angle) {
+        double turn = 2 * Math.PI;
+        double a = angle % turn;
+        if (a < -1e-6) {
+            a += turn;
+        }
+        return a < 1e-6 || turn - a < 1e-6 ? 0 : a;
+    }
+
+    private Moment roll(Element.Roll roll, Moment from) throws CannotFly {
+        int side = Sides.of(roll.toward(), from);
+        double angle = side * Math.toRadians(roll.degrees());
+        return switch (roll.style()) {
+            case AILERON -> aileron(from, angle, roll.power());
+            case SLOW -> {
+                double rate = angle / (Objects.requireNonNull(roll.seconds()) / variation.rollRate());
+                yield run(StraightLeg.roll(forces, from, roll.power(), angle, v -> rate), from, "slow roll");
+            }
+            case HESITATION -> hesitation(roll, from, side);
+            case BARREL -> barrel(roll, from, side);
+        };
+    }
+
+    private Moment aileron(Moment from, double angle, double power) throws CannotFly {
+        double sign = Math.signum(angle);
+        StraightLeg.RollLaw law = v -> sign * forces.body.rollRateAt(v);
+        return run(StraightLeg.roll(forces, from, power, angle, law), from, "roll");
+    }
+
+    private Moment hesitation(Element.Roll roll, Moment from, int side) throws CannotFly {
+        double part = 360.0 / roll.pointsPerTurn();
+        Moment at = from;
+        double left = roll.degrees();
+        while (left > 1e-9) {
+            double now = Math.min(part, left);
+            at = aileron(at, side * Math.toRadians(now), roll.power());
+            left -= now;
+            if (left > 1e-9) {
+                double pause = roll.pauseS() * variation.pause();
+                at = run(StraightLeg.line(forces, at, roll.power(), (t, y) -> t - pause), at, "pause");
+            }
+        }
+        return at;
+    }
+
+    private Moment barrel(Element.Roll roll, Moment from, int side) throws CannotFly {
+        Double given = roll.seconds();
+        double seconds = given == null ? BarrelCurve.USUAL_S : given;
+        double rate = 2 * Math.PI / seconds * variation.rollRate();
+        Leg leg = new SteeredLeg(
+                forces, from, new BarrelCurve(from, side, rate), Math.toRadians(roll.degrees()), 0, roll.power());
+        return run(leg, from, "barrel roll");
+    }
+
+    private Moment flick(Element.Flick flick, Moment from) throws CannotFly {
+        double angle = Sides.of(flick.toward(), from) * Math.toRadians(flick.degrees());
+        int sign = flick.kind() == Element.FlickKind.POSITIVE ? 1 : -1;
+        return run(StraightLeg.flick(forces, from, flick.power(), angle, sign), from, "flick");
+    }
+
+    private Moment spin(Element.Spin spin, Moment from) throws CannotFly {
+        double stall = forces.body.stallMps(forces.rho(from.place().z()));
+        double slow = spin.kind() == Element.SpinKind.INVERTED
+                ? stall * Math.sqrt(forces.body.clMaxUpright() / forces.body.clMaxInverted())
+                : stall;
+        Moment slowed = run(
+                StraightLeg.line(forces, from, spin.power(), (t, y) -> slow - y[3]), from, "line down to the stall");
+        int side = Sides.of(spin.toward(), slowed);
+        return run(new SpinLeg(forces, slowed, spin.kind(), side, spin.turns()), slowed, "spin");
+    }
+
+    /** Up until half the time of the half turn takes the rest of the speed away, then round. */
+    private Moment pivot(Element.Pivot pivot, Moment from) throws CannotFly {
+        double slow = Units.G_MPS2 * forces.body.pivotS() / 2;
+        Moment top =
+                run(StraightLeg.line(forces, from, pivot.power(), (t, y) -> slow - y[3]), from, "line up to the pivot");
+        int side = Sides.of(pivot.toward(), top);
+        Moment after = run(FallLeg.pivot(forces, top, side, pivot.power()), top, "pivot");
+        return pointing(after, Vec.DOWN);
+    }
+
+    private Moment slide(Element.Slide slide, Moment from) throws CannotFly {
+        Moment top =
+                run(StraightLeg.line(forces, from, slide.power(), (t, y) -> 0.2 - y[3]), from, "line up to the slide");
+        int wheelsDown = slide.kind() == Element.SlideKind.WHEELS_DOWN ? 1 : -1;
+        Moment after = run(FallLeg.slide(forces, top, wheelsDown, slide.power()), top, "slide");
+        return pointing(after, Vec.DOWN);
+    }
+
+    private Moment hoverRoll(Element.HoverRoll hover, Moment from) throws CannotFly {
+        return run(new HoverLeg(forces, from, hover.seconds(), hover.power()), from, "hover roll");
+    }
+
+    private Moment tumble(Element.Tumble tumble, Moment from) throws CannotFly {
+        int side = Sides.of(tumble.toward(), from);
+        return run(FallLeg.tumble(forces, from, side, tumble.turns(), tumble.power()), from, "tumble");
+    }
+
+    /** Settles small leftovers of a direction that is meant exactly. */
+    private static Moment pointing(Moment m, Vec direction) {
+        Moment turned = m.facing(direction, m.up());
+        return new Moment(m.tS(), m.place(), Math.max(m.speedMps(), 0), turned.direction(), turned.up());
+    }
+
+    private Moment turn(Element.Turn turn, Moment from) throws CannotFly {
+        int side = Sides.of(turn.toward(), from);
+        double bank = Math.toRadians(turn.bankDeg());
+        double through = Math.toRadians(turn.degrees());
+        boolean rolling = turn.rolls() != 0;
+        boolean wingOver = turn.peakPathDeg() > 0;
+        Moment at = rolling || wingOver ? from : aileron(from, side * bank, turn.power());
+        Moment level = from.up().z() < 0 ? at.facing(from.direction(), Vec.DOWN) : at.facing(from.direction(), Vec.UP);
+        TurnCurve curve = new TurnCurve(level.headingRad(), side, bank, through, Math.toRadians(turn.peakPathDeg()));
+        double rolls = 2 * Math.PI * turn.rolls() / through * side;
+        Moment round = run(new SteeredLeg(forces, level, curve, through, rolls, turn.power()), level, "turn");
+        if (rolling || wingOver) {
+            return round;
+        }
+        // Out of the bank: the same roll back, starting banked.
+        Function<Vec, Vec> banked = u -> u.turnedAbout(round.direction(), side * bank);
+        Moment inBank =
+                new Moment(round.tS(), round.place(), round.speedMps(), round.direction(), banked.apply(round.up()));
+        return aileron(inBank, -side * bank, turn.power());
+    }
+
+    private Moment reposition(Element.Reposition r, Moment from) throws CannotFly {
+        return new Repositioning(forces, r).fly(from, this::run);
+    }
+
+    /** Runs a leg for somebody else. */
+    interface Runner {
+        Moment run(Leg leg, Moment from, String what) throws CannotFly;
+    }
+}

@@ -1,0 +1,249 @@
+package crowdline.flight;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A fall in which the nose points elsewhere than the path: the top of a stall turn, a tail slide, a tumble. Gravity,
+ * thrust along the nose, and the drag of whatever is broadside act on the path; the nose turns about one axis.
+ *
+ * <p>Coordinates: x, y, z, three velocities through the air, angle turned by the nose, its rate.
+ */
+final class FallLeg implements Leg {
+    /** How the nose turns. */
+    interface Swing {
+        /** The rate of the angle, rad/s: prescribed, or the coordinate itself. */
+        double rateRadPerS(double angleRateRadPerS);
+
+        /**
+         * The acceleration of the angle, rad/s².
+         *
+         * @param sine of the angle from the nose to the motion, in the sense in which the nose turns
+         */
+        double radPerS2(double angleRateRadPerS, double speedMps, double sine);
+    }
+
+    private final Forces forces;
+    private final Moment from;
+    private final Vec axis;
+    private final double startAngleRad;
+    private final double angleRad;
+    private final Swing swing;
+    private final double broadsideCd;
+    private final double power;
+    /** Where the nose ends up when the fall is over, or null for where it has turned to. */
+    private final @Nullable Vec exit;
+
+    private FallLeg(
+            Forces forces,
+            Moment from,
+            Vec axis,
+            double startAngleRad,
+            double angleRad,
+            Swing swing,
+            double broadsideCd,
+            double power,
+            @Nullable Vec exit) {
+        this.forces = forces;
+        this.from = from;
+        this.axis = axis;
+        this.startAngleRad = startAngleRad;
+        this.angleRad = angleRad;
+        this.swing = swing;
+        this.broadsideCd = broadsideCd;
+        this.power = power;
+        this.exit = exit;
+    }
+
+    /** Half a turn in yaw in the airframe's own time, to the right for +1. */
+    static FallLeg pivot(Forces forces, Moment from, int side, double power) {
+        // Turning from T towards S = T × U is a turn about −U.
+        return prescribed(
+                forces,
+                from,
+                from.up().times(-side),
+                Math.PI,
+                Math.PI / forces.body.pivotS(),
+                SIDEWAYS_CD,
+                power,
+                null);
+    }
+
+    /** End over end about a slanting axis at the airframe's own rate, as after a negative flick. */
+    static FallLeg tumble(Forces forces, Moment from, int side, double turns, double power) {
+        double lean = Math.toRadians(35);
+        Vec axis = from.rightWing()
+                .times(Math.cos(lean))
+                .plus(from.direction().times(-side * Math.sin(lean)))
+                .unit();
+        double rate = forces.body.tumbleRateRadPerS();
+        return prescribed(forces, from, axis.times(-1), 2 * Math.PI * turns, rate, FLAT_CD / 2, power, Vec.DOWN);
+    }
+
+    private static FallLeg prescribed(
+            Forces forces,
+            Moment from,
+            Vec axis,
+            double angle,
+            double rate,
+            double cd,
+            double power,
+            @Nullable Vec exit) {
+        Swing steady = new Swing() {
+            @Override
+            public double rateRadPerS(double angleRate) {
+                return rate;
+            }
+
+            @Override
+            public double radPerS2(double angleRate, double speed, double sine) {
+                return 0;
+            }
+        };
+        return new FallLeg(forces, from, axis, 0, angle, steady, cd, power, exit);
+    }
+
+    /**
+     * Backwards from rest until the nose has fallen through: tail first is unstable, and the growing wind from behind
+     * throws the nose over.
+     *
+     * <p>φ'' = κ (v/L)² sin(angle from nose to motion) − c (v/L) φ', from a few degrees off the vertical. κ is tail area
+     * times arm times lift slope over the moment of inertia, about 0.5 for a light aeroplane with the stick held in the
+     * middle, and more with the elevator over; 2 is tuned so that the slide runs a couple of fuselage lengths, which is
+     * common practice, no source.
+     *
+     * @param wheelsDown +1 to fall through with the wheels below, −1 with the canopy below
+     */
+    static FallLeg slide(Forces forces, Moment from, int wheelsDown, double power) {
+        double length = forces.body.lengthM();
+        Swing weathercock = new Swing() {
+            @Override
+            public double rateRadPerS(double angleRate) {
+                return angleRate;
+            }
+
+            @Override
+            public double radPerS2(double angleRate, double speed, double sine) {
+                double perS = speed / length;
+                return WEATHERCOCK * perS * perS * sine - SWING_DAMPING * perS * angleRate;
+            }
+        };
+        // T turning towards U is a turn about S = T × U, so towards −U it is one about −S.
+        return new FallLeg(
+                forces,
+                from,
+                from.rightWing().times(-wheelsDown),
+                Math.toRadians(3),
+                Math.PI,
+                weathercock,
+                FLAT_CD,
+                power,
+                null);
+    }
+
+    /** Drag coefficient of the wing flat against the wind, referred to its area; from memory of flat-plate data. */
+    static final double FLAT_CD = 1.2;
+    /** Drag coefficient of the whole aircraft sideways, referred to the wing area; rough. */
+    static final double SIDEWAYS_CD = 0.3;
+
+    private static final double WEATHERCOCK = 2;
+    private static final double SWING_DAMPING = 0.6;
+    private static final double FALLING_MPS = 3;
+
+    @Override
+    public double[] start() {
+        Vec p = from.place();
+        Vec v = from.direction().times(from.speedMps());
+        return new double[] {p.x(), p.y(), p.z(), v.x(), v.y(), v.z(), startAngleRad, 0};
+    }
+
+    @Override
+    public void rates(double t, double[] y, double[] dy) {
+        dy[0] = y[3];
+        dy[1] = y[4];
+        dy[2] = y[5];
+        forces.drift(y[2], dy);
+        Vec nose = nose(y[6]);
+        Vec v = velocity(y);
+        double speed = v.length();
+        Vec push = pushMps2(y[2], nose, v, speed);
+        dy[3] = push.x();
+        dy[4] = push.y();
+        dy[5] = push.z() - Units.G_MPS2;
+        double sine = speed < 1e-9 ? 0 : nose.cross(v).dot(axis) / speed;
+        dy[6] = swing.rateRadPerS(y[7]);
+        dy[7] = swing.radPerS2(y[7], speed, sine);
+    }
+
+    /** Thrust and drag over mass: everything the pilot can feel. */
+    private Vec pushMps2(double zM, Vec nose, Vec v, double speed) {
+        double rho = forces.rho(zM);
+        Body body = forces.body;
+        double thrust = body.propeller().thrustN(v.dot(nose), rho, power);
+        double cos = speed < 1e-9 ? 1 : v.dot(nose) / speed;
+        double cd = body.cd0() + broadsideCd * (1 - cos * cos);
+        double dragPerSpeed = 0.5 * rho * speed * body.areaM2() * cd;
+        return nose.times(thrust / body.massKg()).plus(v.times(-dragPerSpeed / body.massKg()));
+    }
+
+    private Vec heading() {
+        double h = from.headingRad();
+        return new Vec(Math.cos(h), Math.sin(h), 0);
+    }
+
+    private static Vec velocity(double[] y) {
+        return new Vec(y[3], y[4], y[5]);
+    }
+
+    private Vec nose(double angle) {
+        return from.direction().turnedAbout(axis, angle);
+    }
+
+    private Vec up(double angle) {
+        return from.up().turnedAbout(axis, angle);
+    }
+
+    @Override
+    public double end(double t, double[] y) {
+        double turned = y[6] - angleRad;
+        // A tumble also goes on until it is falling.
+        return exit == null ? turned : Math.min(turned, -y[5] - FALLING_MPS);
+    }
+
+    @Override
+    public void look(double t, double[] y, Look look) {
+        Vec nose = nose(y[6]);
+        Vec up = up(y[6]);
+        Vec v = velocity(y);
+        double speed = v.length();
+        Vec push = pushMps2(y[2], nose, v, speed);
+        look.direction(nose.x(), nose.y(), nose.z());
+        look.up(up.x(), up.y(), up.z());
+        look.speedMps = speed;
+        look.rhoKgM3 = forces.rho(y[2]);
+        look.thrustN = forces.body.propeller().thrustN(v.dot(nose), look.rhoKgM3, power);
+        look.dragN =
+                nose.times(look.thrustN).plus(push.times(-forces.body.massKg())).length();
+        double g = push.dot(up) / Units.G_MPS2;
+        look.load(g, g);
+        look.stalledOnPurpose = true;
+    }
+
+    /** Hands over pointing where the nose points; what speed there was across it is lost. */
+    @Override
+    public Moment after(double tS, double t, double[] y) {
+        Vec nose = exit == null ? nose(y[6]).unit() : exit;
+        Vec belly = exit == null ? up(y[6]) : heading();
+        Vec up = belly.across(nose).unit();
+        return new Moment(tS, new Vec(y[0], y[1], y[2]), velocity(y).dot(nose), nose, up);
+    }
+
+    @Override
+    public double stepS() {
+        return 0.05;
+    }
+
+    @Override
+    public double longestS() {
+        return 20;
+    }
+}

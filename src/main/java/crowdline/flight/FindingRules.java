@@ -1,0 +1,185 @@
+package crowdline.flight;
+
+import crowdline.show.Severity;
+import crowdline.show.Venue;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What is worth telling about a predicted figure: what, where, by how much, what usually helps. */
+final class FindingRules {
+    /** How far short of the load asked for counts, g: less is rounding. */
+    private static final double SHORT_G = 0.15;
+    /** How far over the display line towards the crowd counts, m: less is the prediction's own roughness. */
+    private static final double OVER_LINE_M = 10;
+
+    private final Body body;
+    private final Venue.Limits limits;
+
+    FindingRules(Body body, Venue.Limits limits) {
+        this.body = body;
+        this.limits = limits;
+    }
+
+    FlightFinding cannotFly(String figureId, String name, String why) {
+        return new FlightFinding(
+                Severity.ERROR,
+                "cannot-be-flown",
+                figureId,
+                name + " " + why + "; what follows is predicted as if it had been left out after that time."
+                        + " More speed at its start usually helps");
+    }
+
+    List<FlightFinding> check(FigureFlight f, Extremes e, double minEntryKt) {
+        List<FlightFinding> found = new ArrayList<>();
+        speeds(f, minEntryKt, found);
+        if (f.completed()) {
+            loads(f, e, found);
+            heights(f, found);
+            area(f, e, found);
+        }
+        return found;
+    }
+
+    private void speeds(FigureFlight f, double minEntryKt, List<FlightFinding> found) {
+        double entryKt = Units.ktFromMps(f.entryMps());
+        if (entryKt < minEntryKt - 0.5) {
+            add(
+                    found,
+                    Severity.WARNING,
+                    "slow-to-begin",
+                    f,
+                    "begins at %.0f kt; it usually needs %.0f kt. A line to gain speed before it usually helps",
+                    entryKt,
+                    minEntryKt);
+        }
+        if (f.greatestMps() > body.neverExceedMps()) {
+            add(
+                    found,
+                    Severity.ERROR,
+                    "over-never-exceed",
+                    f,
+                    "reaches %.0f kt; the never-exceed speed given is %.0f kt. A shorter or shallower line down usually"
+                            + " helps",
+                    Units.ktFromMps(f.greatestMps()),
+                    Units.ktFromMps(body.neverExceedMps()));
+        }
+    }
+
+    private void loads(FigureFlight f, Extremes e, List<FlightFinding> found) {
+        if (e.shortG > SHORT_G) {
+            add(
+                    found,
+                    Severity.WARNING,
+                    "would-stall",
+                    f,
+                    "asks for %.1f g at %.0f kt, where the wing gives %.1f g; it is flown at that. More speed or a"
+                            + " gentler pull usually helps",
+                    e.shortAskedG,
+                    Units.ktFromMps(e.shortMps),
+                    e.shortGaveG);
+        }
+        if (f.greatestG() > body.limitPositiveG() + 0.05) {
+            add(
+                    found,
+                    Severity.ERROR,
+                    "over-load-limit",
+                    f,
+                    "feels %+.1f g; the limit given is %+.1f g. A wider pull or less speed usually helps",
+                    f.greatestG(),
+                    body.limitPositiveG());
+        }
+        if (f.leastG() < body.limitNegativeG() - 0.05) {
+            add(
+                    found,
+                    Severity.ERROR,
+                    "over-load-limit",
+                    f,
+                    "feels %+.1f g; the limit given is %+.1f g. A wider push or less speed usually helps",
+                    f.leastG(),
+                    body.limitNegativeG());
+        }
+    }
+
+    private void heights(FigureFlight f, List<FlightFinding> found) {
+        double lowestFt = Units.ftFromM(f.lowestM());
+        double highestFt = Units.ftFromM(f.highestM());
+        Double base = limits.baseFt();
+        Double ceiling = limits.ceilingFt();
+        if (lowestFt < 0) {
+            add(
+                    found,
+                    Severity.ERROR,
+                    "below-ground",
+                    f,
+                    "comes to %.0f ft, below the ground. More height before it usually helps",
+                    lowestFt);
+        } else if (base != null && lowestFt < base - 0.5) {
+            add(
+                    found,
+                    Severity.ERROR,
+                    "below-base",
+                    f,
+                    "comes down to %.0f ft, %.0f ft below the base of %.0f ft that was given. More height before it"
+                            + " usually helps",
+                    lowestFt,
+                    base - lowestFt,
+                    base);
+        }
+        if (ceiling != null && highestFt > ceiling + 0.5) {
+            add(
+                    found,
+                    Severity.WARNING,
+                    "above-ceiling",
+                    f,
+                    "climbs to %.0f ft, %.0f ft above the %.0f ft that was given. A lower start usually helps",
+                    highestFt,
+                    highestFt - ceiling,
+                    ceiling);
+        }
+    }
+
+    private void area(FigureFlight f, Extremes e, List<FlightFinding> found) {
+        Double half = limits.halfLengthM();
+        Double depth = limits.depthM();
+        double farAlong = Math.max(Math.abs(e.leastAlongM), Math.abs(e.greatestAlongM));
+        if (half != null && farAlong > half + 0.5) {
+            boolean right = Math.abs(e.greatestAlongM) >= Math.abs(e.leastAlongM);
+            add(
+                    found,
+                    Severity.WARNING,
+                    "leaves-display-area",
+                    f,
+                    "goes %.0f m to the %s, %.0f m beyond the display area given. Turning round earlier usually helps",
+                    farAlong,
+                    right ? "right" : "left",
+                    farAlong - half);
+        }
+        if (depth != null && e.farthestM > depth + 0.5) {
+            add(
+                    found,
+                    Severity.WARNING,
+                    "leaves-display-area",
+                    f,
+                    "goes %.0f m beyond the display line, %.0f m further than the area given. A tighter turn usually"
+                            + " helps",
+                    e.farthestM,
+                    e.farthestM - depth);
+        }
+        if (e.nearestM < -OVER_LINE_M) {
+            add(
+                    found,
+                    Severity.WARNING,
+                    "crosses-display-line",
+                    f,
+                    "comes %.0f m over the display line towards the crowd. Turning away from the crowd usually helps",
+                    -e.nearestM);
+        }
+    }
+
+    private static void add(
+            List<FlightFinding> found, Severity severity, String code, FigureFlight f, String what, Object... values) {
+        found.add(new FlightFinding(
+                severity, code, f.figureId(), f.name() + " " + String.format(Locale.UK, what, values)));
+    }
+}

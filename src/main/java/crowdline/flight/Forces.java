@@ -1,0 +1,85 @@
+package crowdline.flight;
+
+/** Everything that pulls and pushes in one flight: body, air and this flight's wind. */
+final class Forces {
+    final Body body;
+    private final Atmosphere atmosphere;
+    private final Wind wind;
+    private final boolean calm;
+
+    Forces(Body body, Atmosphere atmosphere, Wind wind) {
+        this.body = body;
+        this.atmosphere = atmosphere;
+        this.wind = wind;
+        calm = wind.alongMps() == 0 && wind.awayMps() == 0;
+    }
+
+    double rho(double zM) {
+        return atmosphere.densityKgM3(zM);
+    }
+
+    /** Writes the rates of the place for an airspeed along a direction, carried by the wind. */
+    void move(double[] y, double speedMps, double tx, double ty, double tz, double[] dy) {
+        dy[0] = speedMps * tx;
+        dy[1] = speedMps * ty;
+        dy[2] = speedMps * tz;
+        drift(y[2], dy);
+    }
+
+    /** Adds the wind to the rates of the place. */
+    void drift(double zM, double[] dy) {
+        if (!calm) {
+            double share = wind.share(zM);
+            dy[0] += share * wind.alongMps();
+            dy[1] += share * wind.awayMps();
+        }
+    }
+
+    /**
+     * Rate of change of airspeed along the path, m/s².
+     *
+     * @param acrossMps2 acceleration the air must give across the path, m/s²
+     * @param power share of full power
+     * @param extraCd drag coefficient of what is stalled or broadside
+     */
+    double alongMps2(
+            double zM,
+            double speedMps,
+            double tx,
+            double ty,
+            double tz,
+            double acrossMps2,
+            double power,
+            double extraCd) {
+        double rho = rho(zM);
+        double net = body.propeller().thrustN(speedMps, rho, power)
+                - drag(rho, speedMps, acrossMps2, extraCd) * Math.signum(speedMps);
+        double rate = net / body.massKg() - Units.G_MPS2 * tz;
+        if (!calm) {
+            // The air itself changes speed along the path when the wind grows with height.
+            double climbMps = speedMps * tz;
+            rate -= wind.shareSlope(zM) * climbMps * (wind.alongMps() * tx + wind.awayMps() * ty);
+        }
+        return rate;
+    }
+
+    double drag(double rho, double speedMps, double acrossMps2, double extraCd) {
+        double q = 0.5 * rho * speedMps * speedMps;
+        return body.dragN(q, body.massKg() * acrossMps2) + q * body.areaM2() * extraCd;
+    }
+
+    /** The load factor the wing gives when asked for one, at this speed. */
+    double capG(double rho, double speedMps, double askedG) {
+        double q = 0.5 * rho * speedMps * speedMps;
+        return Math.min(Math.max(askedG, body.leastG(q)), body.mostG(q));
+    }
+
+    /** Writes thrust, drag and speed of an instant; direction must be there already. */
+    void see(double zM, double speedMps, double acrossMps2, double power, double extraCd, Look look) {
+        look.speedMps = speedMps;
+        look.rhoKgM3 = rho(zM);
+        look.thrustN = body.propeller().thrustN(speedMps, look.rhoKgM3, power);
+        look.dragN = drag(look.rhoKgM3, speedMps, acrossMps2, extraCd);
+        look.stalledOnPurpose = false;
+    }
+}

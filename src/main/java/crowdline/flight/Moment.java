@@ -1,0 +1,35 @@
+package crowdline.flight;
+
+/**
+ * What one element hands to the next.
+ *
+ * @param tS seconds since the act began
+ * @param place in the display frame, metres
+ * @param speedMps airspeed along {@code direction}, m/s; negative when sliding backwards
+ * @param direction T, a unit vector
+ * @param up U, a unit vector at a right angle to T
+ */
+record Moment(double tS, Vec place, double speedMps, Vec direction, Vec up) {
+    Vec rightWing() {
+        return direction.cross(up);
+    }
+
+    Moment facing(Vec newDirection, Vec newUp) {
+        Vec t = newDirection.unit();
+        return new Moment(tS, place, speedMps, t, newUp.across(t).unit());
+    }
+
+    /** Height plus speed as height, metres. */
+    double energyHeightM() {
+        return place.z() + speedMps * speedMps / (2 * Units.G_MPS2);
+    }
+
+    /** Level direction closest to where it points; when it points straight up or down, where the top of it faces. */
+    double headingRad() {
+        if (Math.hypot(direction.x(), direction.y()) > 1e-9) {
+            return Math.atan2(direction.y(), direction.x());
+        }
+        double facing = direction.z() > 0 ? -1 : 1;
+        return Math.atan2(facing * up.y(), facing * up.x());
+    }
+}

@@ -1,0 +1,237 @@
+package crowdline.flight;
+
+import crowdline.show.Act;
+import crowdline.show.Airframe;
+import crowdline.show.Catalogue;
+import crowdline.show.CatalogueEntry;
+import crowdline.show.Element;
+import crowdline.show.Figure;
+import crowdline.show.Placing;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.show.Venue;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Predicts a variant of an act by integrating every element of every figure. One instance serves any number of flights
+ * and may be used from several threads at once.
+ */
+public final class Predictor {
+    /** Time between samples, seconds. */
+    public static final double SAMPLE_S = 0.1;
+
+    private final Airframe airframe;
+    private final Atmosphere atmosphere;
+    private final Wind wind;
+    private final Venue.Limits limits;
+    private final List<PlannedFigure> plan;
+    private final Act act;
+    private final Variant variant;
+
+    /** A figure with everything the catalogue adds to it. */
+    private record PlannedFigure(Figure figure, String name, List<Element> elements, double minEntryKt) {}
+
+    /**
+     * @throws IllegalArgumentException if the act names an airframe the show does not have
+     */
+    public Predictor(Show show, Catalogue catalogue, Act act, Variant variant) {
+        this(show, catalogue, act, variant, Air.of(show.air(), show.venue()));
+    }
+
+    /** With other air than the show's own. */
+    public Predictor(Show show, Catalogue catalogue, Act act, Variant variant, Air air) {
+        this.airframe = show.airframe(act.airframe())
+                .orElseThrow(() -> new IllegalArgumentException("act " + act.id() + " names the airframe "
+                        + act.airframe() + ", which the show does not have"));
+        this.atmosphere = new DensityTable(air.atmosphere());
+        this.wind = air.wind();
+        this.limits = show.venue().limits();
+        this.act = act;
+        this.variant = variant;
+        Catalogue all = catalogue.with(show.figures());
+        this.plan = act.inOrder(variant).stream().map(f -> planned(f, all)).toList();
+    }
+
+    private static PlannedFigure planned(Figure figure, Catalogue catalogue) {
+        CatalogueEntry entry = catalogue.find(figure.figure()).orElse(null);
+        List<Element> own = figure.elements();
+        List<Element> elements = own != null ? own : entry == null ? List.of() : entry.elements();
+        Double ownEntry = figure.minEntryKt();
+        Double usual = entry == null ? null : entry.minEntryKt();
+        double minEntry = ownEntry != null ? ownEntry : own != null || usual == null ? 0 : usual;
+        String title = figure.title();
+        String name = title != null ? title : entry == null ? figure.figure() : entry.name();
+        return new PlannedFigure(figure, name, figure.durationS() != null ? List.of() : elements, minEntry);
+    }
+
+    /** The flight as planned, with samples and findings. */
+    public Flight predict() {
+        Recorder recorder = new Recorder(SAMPLE_S);
+        return fly(Variation.NONE, recorder, new Integrator(SAMPLE_S, 1, recorder));
+    }
+
+    /**
+     * When each figure of a varied flight begins and ends, without samples: the durations in seconds, NaN from the first
+     * figure on that could not be flown.
+     */
+    public double[] durations(Variation variation) {
+        Integrator integrator = new Integrator(0, COARSE, (leg, tS, legS, y) -> {});
+        Forces forces = forces(variation);
+        ElementFlyer flyer = new ElementFlyer(forces, integrator, variation);
+        double[] durations = new double[plan.size()];
+        Moment at = entry(variation);
+        boolean broken = false;
+        for (int i = 0; i < durations.length; i++) {
+            PlannedFigure planned = plan.get(i);
+            double start = at.tS();
+            try {
+                at = broken ? at : flyFigure(planned, at, flyer);
+                durations[i] = broken ? Double.NaN : at.tS() - start;
+            } catch (ElementFlyer.CannotFly e) {
+                broken = true;
+                durations[i] = Double.NaN;
+            }
+        }
+        return durations;
+    }
+
+    /** Steps of a varied flight over those of the predicted one: durations stay within a millisecond. */
+    private static final double COARSE = 2;
+
+    private Forces forces(Variation v) {
+        Wind varied = new Wind(
+                wind.alongMps() + v.windAlongMps(),
+                wind.awayMps() + v.windAwayMps(),
+                wind.referenceM(),
+                wind.exponent());
+        return new Forces(Body.of(airframe, v), atmosphere, varied);
+    }
+
+    private Moment entry(Variation v) {
+        Moment m = placed(act.entry(), 0);
+        return new Moment(0, m.place(), Math.max(m.speedMps() + v.entryMps(), 1), m.direction(), m.up());
+    }
+
+    private static Moment placed(Placing p, double tS) {
+        Vec direction = switch (p.heading()) {
+            case RIGHT -> new Vec(1, 0, 0);
+            case LEFT -> new Vec(-1, 0, 0);
+            case AWAY -> new Vec(0, 1, 0);
+            case CROWD -> new Vec(0, -1, 0);
+        };
+        Vec place = new Vec(p.alongM(), p.awayM(), Units.mFromFt(p.heightFt()));
+        return new Moment(tS, place, Units.mpsFromKt(p.kt()), direction, Vec.UP);
+    }
+
+    private Moment flyFigure(PlannedFigure planned, Moment from, ElementFlyer flyer) throws ElementFlyer.CannotFly {
+        if (planned.elements().isEmpty()) {
+            return timed(planned, from);
+        }
+        Moment at = from;
+        for (Element element : planned.elements()) {
+            at = flyer.fly(element, at);
+        }
+        return at;
+    }
+
+    private static Moment timed(PlannedFigure planned, Moment from) {
+        Double given = planned.figure().durationS();
+        double end = from.tS() + (given == null ? 0 : given);
+        Placing exit = planned.figure().exit();
+        return exit != null
+                ? placed(exit, end)
+                : new Moment(end, from.place(), from.speedMps(), from.direction(), from.up());
+    }
+
+    private Flight fly(Variation variation, Recorder recorder, Integrator integrator) {
+        Forces forces = forces(variation);
+        ElementFlyer flyer = new ElementFlyer(forces, integrator, variation);
+        FindingRules rules = new FindingRules(forces.body, limits);
+        List<FigureFlight> figures = new ArrayList<>();
+        List<FlightFinding> findings = new ArrayList<>();
+        Moment at = entry(variation);
+        for (PlannedFigure planned : plan) {
+            if (planned.elements().isEmpty()) {
+                Moment to = timed(planned, at);
+                recorder.coast(at, to);
+                figures.add(summary(planned, at, to, restingExtremes(at, to), true, List.of()));
+                at = to;
+                continue;
+            }
+            List<ElementFlight> elements = new ArrayList<>();
+            Moment now = at;
+            boolean completed = true;
+            try {
+                for (int i = 0; i < planned.elements().size(); i++) {
+                    Element element = planned.elements().get(i);
+                    Moment then = flyer.fly(element, now);
+                    elements.add(new ElementFlight(i, ElementWords.of(element), now.tS(), then.tS()));
+                    now = then;
+                }
+            } catch (ElementFlyer.CannotFly e) {
+                completed = false;
+                now = new Moment(e.where().tS(), at.place(), at.speedMps(), at.direction(), at.up());
+                findings.add(rules.cannotFly(planned.figure().id(), planned.name(), e.why()));
+            }
+            Extremes extremes = recorder.next();
+            FigureFlight flown = summary(planned, at, now, extremes, completed, elements);
+            figures.add(flown);
+            findings.addAll(rules.check(flown, extremes, planned.minEntryKt()));
+            at = now;
+        }
+        return new Flight(act.id(), variant.name(), figures, recorder.samples(), findings);
+    }
+
+    private static Extremes restingExtremes(Moment from, Moment to) {
+        Extremes e = new Extremes();
+        e.leastMps = Math.min(from.speedMps(), to.speedMps());
+        e.greatestMps = Math.max(from.speedMps(), to.speedMps());
+        e.lowestM = Math.min(from.place().z(), to.place().z());
+        e.highestM = Math.max(from.place().z(), to.place().z());
+        e.leastG = 1;
+        e.greatestG = 1;
+        return e;
+    }
+
+    private static FigureFlight summary(
+            PlannedFigure planned,
+            Moment from,
+            Moment to,
+            Extremes e,
+            boolean completed,
+            List<ElementFlight> elements) {
+        return new FigureFlight(
+                planned.figure().id(),
+                planned.name(),
+                !planned.elements().isEmpty(),
+                completed,
+                from.tS(),
+                to.tS(),
+                from.speedMps(),
+                to.speedMps(),
+                e.leastMps,
+                e.greatestMps,
+                e.lowestM,
+                e.highestM,
+                e.greatestG,
+                e.leastG,
+                from.energyHeightM(),
+                to.energyHeightM(),
+                to.place().x(),
+                to.place().y(),
+                e.upsideDownS,
+                elements);
+    }
+
+    /** Names of the figures in the order flown, as they are called in this act. */
+    public List<String> names() {
+        return plan.stream().map(PlannedFigure::name).toList();
+    }
+
+    @Override
+    public String toString() {
+        return String.format(Locale.ROOT, "Predictor of %s, %s, %d figures", act.id(), variant.name(), plan.size());
+    }
+}

@@ -1,0 +1,22 @@
+package crowdline.flight;
+
+import crowdline.show.Element.Side;
+
+/** Which way round a side is from where the aircraft flies. */
+final class Sides {
+    private Sides() {}
+
+    /** +1 for the pilot's right, −1 for the left. */
+    static int of(Side side, Moment from) {
+        return switch (side) {
+            case RIGHT -> 1;
+            case LEFT -> -1;
+            case AWAY -> towardsAway(from);
+            case CROWD -> -towardsAway(from);
+        };
+    }
+
+    private static int towardsAway(Moment from) {
+        return from.rightWing().y() >= 0 ? 1 : -1;
+    }
+}

@@ -1,0 +1,139 @@
+package crowdline.flight;
+
+/**
+ * A straight line, with or without a roll about it. Whatever force across the path holds it straight; the pilot feels
+ * its part along U, so a slow roll on a level line feels +1, 0, −1, 0, +1 by itself.
+ *
+ * <p>Coordinates: x, y, z, airspeed, roll angle (right wing down is positive).
+ */
+final class StraightLeg implements Leg {
+    /** How fast it rolls, rad/s, signed; may depend on airspeed in m/s. */
+    interface RollLaw {
+        double rateRadPerS(double speedMps);
+    }
+
+    /** Ends the line when it rises through zero. */
+    interface EndLaw {
+        double beyond(double t, double[] y);
+    }
+
+    static final RollLaw NO_ROLL = v -> 0;
+
+    private final Forces forces;
+    private final Moment from;
+    private final Vec wing;
+    private final double power;
+    private final RollLaw roll;
+    private final EndLaw end;
+    /** Share of the wing's largest lift held along U by a flick; 0 where the wing flies. */
+    private final double stalledLift;
+
+    private final double extraCd;
+    private final double acrossMps2;
+    private final double stepS;
+
+    private StraightLeg(
+            Forces forces,
+            Moment from,
+            double power,
+            RollLaw roll,
+            EndLaw end,
+            double stalledLift,
+            double extraCd,
+            double stepS) {
+        this.forces = forces;
+        this.from = from;
+        this.wing = from.rightWing();
+        this.power = power;
+        this.roll = roll;
+        this.end = end;
+        this.stalledLift = stalledLift;
+        this.extraCd = extraCd;
+        this.stepS = stepS;
+        double tz = from.direction().z();
+        acrossMps2 = Units.G_MPS2 * Math.sqrt(Math.max(0, 1 - tz * tz));
+    }
+
+    /** A line without a roll. */
+    static StraightLeg line(Forces forces, Moment from, double power, EndLaw end) {
+        return new StraightLeg(forces, from, power, NO_ROLL, end, 0, 0, 0.1);
+    }
+
+    /** A line with a roll through an angle in radians, positive to the right. */
+    static StraightLeg roll(Forces forces, Moment from, double power, double angleRad, RollLaw law) {
+        double size = Math.abs(angleRad);
+        return new StraightLeg(forces, from, power, law, (t, y) -> Math.abs(y[4]) - size, 0, 0, 0.05);
+    }
+
+    /**
+     * A flick: autorotation at the airframe's own rate.
+     *
+     * @param angleRad how far round, positive to the right
+     * @param sign +1 for a positive flick, −1 for a negative one
+     */
+    static StraightLeg flick(Forces forces, Moment from, double power, double angleRad, int sign) {
+        double size = Math.abs(angleRad);
+        double rate = Math.copySign(forces.body.flickRateRadPerS(), angleRad);
+        return new StraightLeg(forces, from, power, v -> rate, (t, y) -> Math.abs(y[4]) - size, sign, STALLED_CD, 0.05);
+    }
+
+    /**
+     * Drag coefficient a stalled wing adds, referred to the wing area: a plate at about 25° (CD about 2 sin³ 25° + the
+     * lost suction, from memory of flat-plate data), tuned to give the loss of some 15 kt in one flick that is common
+     * practice, no source.
+     */
+    static final double STALLED_CD = 0.45;
+
+    @Override
+    public double[] start() {
+        Vec p = from.place();
+        return new double[] {p.x(), p.y(), p.z(), from.speedMps(), 0};
+    }
+
+    @Override
+    public void rates(double t, double[] y, double[] dy) {
+        Vec d = from.direction();
+        forces.move(y, y[3], d.x(), d.y(), d.z(), dy);
+        dy[3] = forces.alongMps2(y[2], y[3], d.x(), d.y(), d.z(), acrossMps2, power, extraCd);
+        dy[4] = roll.rateRadPerS(y[3]);
+    }
+
+    @Override
+    public double end(double t, double[] y) {
+        return end.beyond(t, y);
+    }
+
+    @Override
+    public void look(double t, double[] y, Look look) {
+        Vec d = from.direction();
+        look.direction(d.x(), d.y(), d.z());
+        writeUp(y[4], look);
+        forces.see(y[2], y[3], acrossMps2, power, extraCd, look);
+        double asked = look.uz;
+        if (stalledLift == 0) {
+            look.load(forces.capG(look.rhoKgM3, y[3], asked), asked);
+        } else {
+            double most = forces.capG(look.rhoKgM3, y[3], stalledLift > 0 ? 99 : -99);
+            look.load(most, most);
+            look.stalledOnPurpose = true;
+        }
+    }
+
+    private void writeUp(double rollRad, Look look) {
+        double c = Math.cos(rollRad);
+        double s = Math.sin(rollRad);
+        Vec u = from.up();
+        look.up(c * u.x() + s * wing.x(), c * u.y() + s * wing.y(), c * u.z() + s * wing.z());
+    }
+
+    @Override
+    public Moment after(double tS, double t, double[] y) {
+        Vec up = from.up().times(Math.cos(y[4])).plus(wing.times(Math.sin(y[4])));
+        return new Moment(tS, new Vec(y[0], y[1], y[2]), y[3], from.direction(), up.unit());
+    }
+
+    @Override
+    public double stepS() {
+        return stepS;
+    }
+}

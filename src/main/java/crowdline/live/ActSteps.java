@@ -1,0 +1,134 @@
+package crowdline.live;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+
+/** How acts are chosen, start and end; what happens to single figures is in {@link FigureSteps}. */
+final class ActSteps {
+    private ActSteps() {}
+
+    static Turn next(Course course, FlightEvent event) {
+        if (event instanceof FlightEvent.ActChosen chosen) {
+            return chosen(course, chosen);
+        }
+        if (event instanceof FlightEvent.SourceChosen source) {
+            if (course.source() == source.source()) {
+                return new Turn.No("That source already moves the position.");
+            }
+            // The figure on screen is right at this moment; the new source starts from here.
+            return new Turn.To(FigureSteps.confirmed(course.withSource(source.source()), event.atS()), "source");
+        }
+        if (course.actId() == null) {
+            return new Turn.No("No act is chosen; choose one first.");
+        }
+        if (event instanceof FlightEvent.SlotMoved moved) {
+            return new Turn.To(course.withSlot(moved.slotStartS()), "time of the slot");
+        }
+        if (event instanceof FlightEvent.VariantChosen variant) {
+            return variant(course, variant);
+        }
+        if (event instanceof FlightEvent.ActStarted) {
+            return started(course, event.atS());
+        }
+        if (event instanceof FlightEvent.ActEnded) {
+            return course.inTheAir() ? ended(course, event.atS()) : new Turn.No(notInTheAir(course));
+        }
+        return FigureSteps.next(course, event);
+    }
+
+    static String notInTheAir(Course course) {
+        return course.phase() instanceof Phase.Waiting ? "The act has not started." : "The act is over.";
+    }
+
+    private static Turn chosen(Course course, FlightEvent.ActChosen event) {
+        if (course.inTheAir()) {
+            return new Turn.No("Act " + course.actId() + " is in the air; end it first.");
+        }
+        if (hasTwice(event.figureIds())) {
+            return new Turn.No("Variant " + event.variant() + " names a figure twice.");
+        }
+        Course chosen = new Course(
+                event.actId(),
+                event.variant(),
+                event.figureIds(),
+                event.slotStartS(),
+                null,
+                new Phase.Waiting(),
+                course.source(),
+                List.of(),
+                List.of(),
+                course.flownActs());
+        return new Turn.To(chosen, "choice of the act");
+    }
+
+    private static Turn variant(Course course, FlightEvent.VariantChosen event) {
+        if (!course.inTheAir() && !(course.phase() instanceof Phase.Waiting)) {
+            return new Turn.No(notInTheAir(course));
+        }
+        if (hasTwice(event.figureIds())) {
+            return new Turn.No("Variant " + event.variant() + " names a figure twice.");
+        }
+        Course next = course.withVariant(event.variant(), event.figureIds());
+        String figureId = course.figureId();
+        if (course.phase() instanceof Phase.Waiting) {
+            return new Turn.To(next, "choice of the variant");
+        }
+        int index = figureId == null ? -1 : event.figureIds().indexOf(figureId);
+        if (index >= 0 && course.phase() instanceof Phase.Flying flying) {
+            next = next.withPhase(new Phase.Flying(index, flying.startedAtS(), flying.heldS(), flying.confirmedAtS()));
+        } else if (index >= 0 && course.phase() instanceof Phase.Held held) {
+            next = next.withPhase(new Phase.Held(index, held.startedAtS(), held.heldS(), held.heldSinceS()));
+        } else {
+            // What is being flown is not in this variant: off its plan, after the last figure both have.
+            double sinceS = course.phase() instanceof Phase.OffPlan off
+                    ? off.sinceS()
+                    : FigureSteps.notBeforeFigure(course, event.atS());
+            next = FigureSteps.figureEnded(course, sinceS)
+                    .withVariant(event.variant(), event.figureIds())
+                    .withPhase(new Phase.OffPlan(lastShared(course, event.figureIds()), sinceS));
+        }
+        return new Turn.To(next, "choice of the variant");
+    }
+
+    private static int lastShared(Course course, List<String> figureIds) {
+        for (int i = course.flown().size() - 1; i >= 0; i--) {
+            int index = figureIds.indexOf(course.flown().get(i).figureId());
+            if (index >= 0) {
+                return index;
+            }
+        }
+        return -1;
+    }
+
+    private static Turn started(Course course, double atS) {
+        if (!(course.phase() instanceof Phase.Waiting)) {
+            return new Turn.No(course.inTheAir() ? "The act has already started." : "The act is over.");
+        }
+        Course started = course.withActStart(atS);
+        int first = started.nextIndex().orElse(-1);
+        Course flying = first >= 0
+                ? FigureSteps.begun(started, first, atS, Source.HAND)
+                : started.withPhase(new Phase.OffPlan(-1, atS));
+        return new Turn.To(flying, "start of the act");
+    }
+
+    /** The act over; the course must be in the air. */
+    static Turn ended(Course course, double atS) {
+        double endS = FigureSteps.notBeforeFigure(course, atS);
+        Course over = FigureSteps.figureEnded(course, endS).withPhase(new Phase.ActDone(endS));
+        Double startS = over.actStartedAtS();
+        String actId = over.actId();
+        String variant = over.variant();
+        if (startS == null || actId == null || variant == null) {
+            return new Turn.No("The act has not started.");
+        }
+        List<FlownAct> acts = new ArrayList<>(over.flownActs());
+        acts.add(new FlownAct(actId, variant, over.figureIds(), startS, endS, over.droppedIds(), over.flown()));
+        return new Turn.To(over.withFlownActs(acts), "end of the act");
+    }
+
+    private static boolean hasTwice(List<String> ids) {
+        return new HashSet<>(ids).size() < ids.size();
+    }
+}

@@ -1,0 +1,132 @@
+package crowdline.live;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where the aircraft is in its act, and how it got there.
+ *
+ * @param actId the act chosen, or null
+ * @param variant the variant flown, or null if no act is chosen
+ * @param figureIds the variant's figures in the order flown
+ * @param slotStartS when the act's slot begins on the session's scale, negative if before the session, or null if unknown
+ * @param actStartedAtS when the act began, or null if it has not
+ * @param phase where it is
+ * @param source what moves the position
+ * @param droppedIds figures left out on purpose, in the order they were dropped
+ * @param flown what was flown in this act so far, the current figure last
+ * @param flownActs acts that are over, oldest first
+ */
+public record Course(
+        @Nullable String actId,
+        @Nullable String variant,
+        List<String> figureIds,
+        @Nullable Double slotStartS,
+        @Nullable Double actStartedAtS,
+        Phase phase,
+        Source source,
+        List<String> droppedIds,
+        List<Flown> flown,
+        List<FlownAct> flownActs) {
+
+    static final Course NONE = new Course(
+            null, null, List.of(), null, null, new Phase.Waiting(), Source.HAND, List.of(), List.of(), List.of());
+
+    public Course {
+        figureIds = List.copyOf(figureIds);
+        droppedIds = List.copyOf(droppedIds);
+        flown = List.copyOf(flown);
+        flownActs = List.copyOf(flownActs);
+    }
+
+    /** The place of the current figure, of the last one when off the plan, −1 before the act, the count after it. */
+    public int position() {
+        if (phase instanceof Phase.Flying flying) {
+            return flying.index();
+        }
+        if (phase instanceof Phase.Held held) {
+            return held.index();
+        }
+        if (phase instanceof Phase.OffPlan off) {
+            return off.lastIndex();
+        }
+        return phase instanceof Phase.Waiting ? -1 : figureIds.size();
+    }
+
+    /** The figure being flown, held or not; null if there is none. */
+    public @Nullable String figureId() {
+        return phase instanceof Phase.Flying || phase instanceof Phase.Held ? figureIds.get(position()) : null;
+    }
+
+    /** The next figure that is not dropped. */
+    public OptionalInt nextIndex() {
+        return nextIndexAfter(position());
+    }
+
+    /** The first figure after {@code index} that is not dropped. */
+    public OptionalInt nextIndexAfter(int index) {
+        for (int i = index + 1; i < figureIds.size(); i++) {
+            if (!droppedIds.contains(figureIds.get(i))) {
+                return OptionalInt.of(i);
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    /** True from the start of the act to its end. */
+    public boolean inTheAir() {
+        return phase instanceof Phase.Flying || phase instanceof Phase.Held || phase instanceof Phase.OffPlan;
+    }
+
+    Course withPhase(Phase next) {
+        return new Course(
+                actId, variant, figureIds, slotStartS, actStartedAtS, next, source, droppedIds, flown, flownActs);
+    }
+
+    Course withSource(Source next) {
+        return new Course(
+                actId, variant, figureIds, slotStartS, actStartedAtS, phase, next, droppedIds, flown, flownActs);
+    }
+
+    Course withSlot(@Nullable Double nextS) {
+        return new Course(actId, variant, figureIds, nextS, actStartedAtS, phase, source, droppedIds, flown, flownActs);
+    }
+
+    Course withVariant(String next, List<String> order) {
+        return new Course(actId, next, order, slotStartS, actStartedAtS, phase, source, droppedIds, flown, flownActs);
+    }
+
+    Course withDropped(List<String> next) {
+        return new Course(actId, variant, figureIds, slotStartS, actStartedAtS, phase, source, next, flown, flownActs);
+    }
+
+    Course withFlown(List<Flown> next) {
+        return new Course(
+                actId, variant, figureIds, slotStartS, actStartedAtS, phase, source, droppedIds, next, flownActs);
+    }
+
+    Course withActStart(@Nullable Double atS) {
+        return new Course(actId, variant, figureIds, slotStartS, atS, phase, source, droppedIds, flown, flownActs);
+    }
+
+    Course withFlownActs(List<FlownAct> next) {
+        return new Course(actId, variant, figureIds, slotStartS, actStartedAtS, phase, source, droppedIds, flown, next);
+    }
+
+    /** The last flown figure with another in its place, or none. */
+    Course withLastFlown(@Nullable Flown last) {
+        List<Flown> next = new ArrayList<>(flown.subList(0, flown.size() - 1));
+        if (last != null) {
+            next.add(last);
+        }
+        return withFlown(next);
+    }
+
+    Course plusFlown(Flown more) {
+        List<Flown> next = new ArrayList<>(flown);
+        next.add(more);
+        return withFlown(next);
+    }
+}

@@ -1,0 +1,211 @@
+package crowdline.live;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+
+/** How figures begin, are held and left out. */
+final class FigureSteps {
+    private FigureSteps() {}
+
+    static Turn next(Course course, FlightEvent event) {
+        double atS = event.atS();
+        if (event instanceof FlightEvent.NextDropped) {
+            return nextDropped(course);
+        }
+        if (event instanceof FlightEvent.DropUndone) {
+            return dropUndone(course);
+        }
+        if (event instanceof FlightEvent.SteppedBack) {
+            return StepBack.from(course, atS);
+        }
+        if (!course.inTheAir()) {
+            return new Turn.No(ActSteps.notInTheAir(course));
+        }
+        if (event instanceof FlightEvent.Stepped) {
+            return stepped(course, atS);
+        }
+        if (event instanceof FlightEvent.ClockAdvanced clock) {
+            return clockAdvanced(course, clock);
+        }
+        if (event instanceof FlightEvent.AircraftSeen seen) {
+            return aircraftSeen(course, seen);
+        }
+        if (event instanceof FlightEvent.Held) {
+            return course.phase() instanceof Phase.Flying
+                    ? new Turn.To(stopped(course, atS), "hold")
+                    : new Turn.No("The clock of the figure already stands still.");
+        }
+        if (event instanceof FlightEvent.Released) {
+            return released(course, atS);
+        }
+        if (event instanceof FlightEvent.WentOffPlan) {
+            return offPlan(course, atS);
+        }
+        if (event instanceof FlightEvent.CameBack back) {
+            return course.phase() instanceof Phase.OffPlan
+                    ? jumped(course, back.index(), atS, Source.HAND, "return to the plan")
+                    : new Turn.No("The aircraft is not off the plan.");
+        }
+        if (event instanceof FlightEvent.JumpedTo jump) {
+            return jumped(course, jump.index(), atS, Source.HAND, "jump");
+        }
+        return new Turn.No("That cannot be done now.");
+    }
+
+    private static Turn stepped(Course course, double atS) {
+        if (course.phase() instanceof Phase.Flying flying && marksSameBoundary(course, flying, atS)) {
+            return new Turn.To(sameBoundary(course, flying, atS), "next figure");
+        }
+        OptionalInt next = course.nextIndex();
+        return next.isPresent()
+                ? new Turn.To(begun(course, next.getAsInt(), atS, Source.HAND), "next figure")
+                : ActSteps.ended(course, atS);
+    }
+
+    private static boolean marksSameBoundary(Course course, Phase.Flying flying, double atS) {
+        Flown last = course.flown().get(course.flown().size() - 1);
+        return last.mark() != Source.HAND && atS - flying.startedAtS() < Live.SAME_BOUNDARY_S;
+    }
+
+    private static Course sameBoundary(Course course, Phase.Flying flying, double atS) {
+        int count = course.flown().size();
+        Flown last = course.flown().get(count - 1);
+        double startS = atS;
+        List<Flown> flown = new ArrayList<>(course.flown());
+        if (count > 1) {
+            Flown before = flown.get(count - 2);
+            startS = Math.max(atS, before.startedAtS());
+            Double beforeEndS = before.endedAtS();
+            // Off the plan in between, the figure before ended on its own.
+            if (beforeEndS != null && beforeEndS >= last.startedAtS()) {
+                flown.set(count - 2, before.ended(startS, before.heldS()));
+            }
+        }
+        flown.set(count - 1, new Flown(last.figureId(), startS, last.heldS(), null, Source.HAND));
+        return course.withFlown(flown).withPhase(new Phase.Flying(flying.index(), startS, flying.heldS(), startS));
+    }
+
+    private static Turn clockAdvanced(Course course, FlightEvent.ClockAdvanced event) {
+        if (course.source() != Source.CLOCK) {
+            return new Turn.No("The clock does not move the position now.");
+        }
+        OptionalInt next = course.nextIndex();
+        if (!(course.phase() instanceof Phase.Flying flying)
+                || next.isEmpty()
+                || next.getAsInt() != event.index()
+                || event.atS() < flying.startedAtS()) {
+            return new Turn.No("The clock's step does not fit where the act is.");
+        }
+        return new Turn.To(begun(course, event.index(), event.atS(), Source.CLOCK), "clock");
+    }
+
+    private static Turn aircraftSeen(Course course, FlightEvent.AircraftSeen event) {
+        if (course.source() != Source.AIRCRAFT) {
+            return new Turn.No("The aircraft does not move the position now.");
+        }
+        if (course.phase() instanceof Phase.Held) {
+            return new Turn.No("The figure is held.");
+        }
+        return jumped(course, event.index(), event.atS(), Source.AIRCRAFT, "aircraft");
+    }
+
+    private static Turn jumped(Course course, int index, double atS, Source mark, String what) {
+        int count = course.figureIds().size();
+        if (index >= count) {
+            return new Turn.No("There is no figure " + (index + 1) + "; the variant has " + count + ".");
+        }
+        List<String> dropped =
+                ShowSteps.without(course.droppedIds(), course.figureIds().get(index));
+        return new Turn.To(begun(course.withDropped(dropped), index, atS, mark), what);
+    }
+
+    private static Turn released(Course course, double atS) {
+        if (!(course.phase() instanceof Phase.Held held)) {
+            return new Turn.No("The figure is not held.");
+        }
+        double releaseS = Math.max(atS, held.heldSinceS());
+        return new Turn.To(
+                course.withPhase(new Phase.Flying(held.index(), held.startedAtS(), heldAt(course, releaseS), releaseS)),
+                "release");
+    }
+
+    private static Turn offPlan(Course course, double atS) {
+        if (course.phase() instanceof Phase.OffPlan) {
+            return new Turn.No("The aircraft is already off the plan.");
+        }
+        double sinceS = notBeforeFigure(course, atS);
+        return new Turn.To(
+                figureEnded(course, sinceS).withPhase(new Phase.OffPlan(course.position(), sinceS)), "off the plan");
+    }
+
+    private static Turn nextDropped(Course course) {
+        OptionalInt next = course.nextIndex();
+        if (next.isEmpty()) {
+            return new Turn.No("There is no next figure to drop.");
+        }
+        List<String> dropped = new ArrayList<>(course.droppedIds());
+        dropped.add(course.figureIds().get(next.getAsInt()));
+        return new Turn.To(course.withDropped(dropped), "drop");
+    }
+
+    private static Turn dropUndone(Course course) {
+        for (int i = course.droppedIds().size() - 1; i >= 0; i--) {
+            String id = course.droppedIds().get(i);
+            if (course.figureIds().indexOf(id) > course.position()) {
+                return new Turn.To(course.withDropped(ShowSteps.without(course.droppedIds(), id)), "drop undone");
+            }
+        }
+        return new Turn.No("No figure ahead is dropped.");
+    }
+
+    /** A figure begins, whatever was before it. */
+    static Course begun(Course course, int index, double atS, Source mark) {
+        double startS = notBeforeFigure(course, atS);
+        return figureEnded(course, startS)
+                .plusFlown(new Flown(course.figureIds().get(index), startS, 0, null, mark))
+                .withPhase(new Phase.Flying(index, startS, 0, startS));
+    }
+
+    /** The current figure, if there is one, ends. */
+    static Course figureEnded(Course course, double atS) {
+        return course.figureId() == null
+                ? course
+                : course.withLastFlown(
+                        course.flown().get(course.flown().size() - 1).ended(atS, heldAt(course, atS)));
+    }
+
+    /** The figure's clock stands still from here; other phases stay. */
+    static Course stopped(Course course, double atS) {
+        return course.phase() instanceof Phase.Flying flying
+                ? course.withPhase(new Phase.Held(
+                        flying.index(), flying.startedAtS(), flying.heldS(), notBeforeFigure(course, atS)))
+                : course;
+    }
+
+    /** The hand says that the figure on screen is the right one. */
+    static Course confirmed(Course course, double atS) {
+        return course.phase() instanceof Phase.Flying flying
+                ? course.withPhase(new Phase.Flying(
+                        flying.index(), flying.startedAtS(), flying.heldS(), Math.max(flying.confirmedAtS(), atS)))
+                : course;
+    }
+
+    /** The time, or the start of what is being flown if that is later: keys and clock may cross by milliseconds. */
+    static double notBeforeFigure(Course course, double atS) {
+        if (course.phase() instanceof Phase.Flying flying) {
+            return Math.max(atS, flying.startedAtS());
+        }
+        if (course.phase() instanceof Phase.Held held) {
+            return Math.max(atS, held.heldSinceS());
+        }
+        return course.phase() instanceof Phase.OffPlan off ? Math.max(atS, off.sinceS()) : atS;
+    }
+
+    private static double heldAt(Course course, double atS) {
+        if (course.phase() instanceof Phase.Held held) {
+            return held.heldS() + Math.max(0, atS - held.heldSinceS());
+        }
+        return course.phase() instanceof Phase.Flying flying ? flying.heldS() : 0;
+    }
+}

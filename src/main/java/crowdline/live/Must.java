@@ -1,0 +1,32 @@
+package crowdline.live;
+
+import org.jspecify.annotations.Nullable;
+
+/** What values must be; every refusal names the value and what is allowed. */
+final class Must {
+    private Must() {}
+
+    static void beTime(String what, double atS) {
+        if (!Double.isFinite(atS) || atS < 0) {
+            throw new IllegalArgumentException(what + " is " + atS + "; it must be 0 or more seconds");
+        }
+    }
+
+    static void beFinite(String what, @Nullable Double value) {
+        if (value != null && !Double.isFinite(value)) {
+            throw new IllegalArgumentException(what + " is " + value + "; it must be a number");
+        }
+    }
+
+    static void beSaid(String what, String text) {
+        if (text.isBlank()) {
+            throw new IllegalArgumentException(what + " is empty; it needs some text");
+        }
+    }
+
+    static void beIndex(String what, int index) {
+        if (index < 0) {
+            throw new IllegalArgumentException(what + " is " + index + "; it must be 0 or more");
+        }
+    }
+}

@@ -1,0 +1,34 @@
+package crowdline.live;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What became of a remark.
+ *
+ * @param remarkId its id
+ * @param form which form was spoken, or null if it was skipped
+ * @param outcome what became of it
+ * @param filler true if it was asked for to fill a gap
+ * @param startedAtS when it was begun, or null if that was not marked
+ * @param endedAtS when it ended or was skipped, seconds on the session's scale
+ * @param actId the act at that moment, or null
+ * @param figureId the figure at that moment, or null
+ */
+public record RemarkEntry(
+        String remarkId,
+        @Nullable RemarkForm form,
+        Outcome outcome,
+        boolean filler,
+        @Nullable Double startedAtS,
+        double endedAtS,
+        @Nullable String actId,
+        @Nullable String figureId) {
+
+    /** What became of a remark. */
+    public enum Outcome {
+        SAID,
+        SKIPPED,
+        /** Begun, and another remark or an incident began before it was marked as said. */
+        CUT_SHORT
+    }
+}

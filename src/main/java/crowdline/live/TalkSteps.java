@@ -1,0 +1,67 @@
+package crowdline.live;
+
+import crowdline.live.RemarkEntry.Outcome;
+
+/** How remarks are begun, said and skipped. */
+final class TalkSteps {
+    private TalkSteps() {}
+
+    static Step next(LiveState state, TalkEvent event) {
+        if (event instanceof TalkEvent.RemarkStarted started) {
+            return begun(state, started, started.form(), false);
+        }
+        if (event instanceof TalkEvent.FillerTaken taken) {
+            return begun(state, taken, taken.form(), true);
+        }
+        if (event instanceof TalkEvent.RemarkSaid said) {
+            return said(state, said);
+        }
+        return skipped(state, event);
+    }
+
+    private static Step begun(LiveState state, TalkEvent event, RemarkForm form, boolean filler) {
+        if (state.talk().speaking(event.remarkId()) != null) {
+            return new Step.Refused("This remark is already being said.");
+        }
+        Talk talk = state.talk()
+                .cutShort(event.atS(), state.actId(), state.figureId())
+                .with(new Speaking(event.remarkId(), form, event.atS(), filler), null);
+        return moved(state, talk, filler ? "filler" : "start of the remark");
+    }
+
+    private static Step said(LiveState state, TalkEvent.RemarkSaid event) {
+        Speaking mine = state.talk().speaking(event.remarkId());
+        if (mine == null && state.talk().said(event.remarkId())) {
+            return new Step.Refused("This remark was already said.");
+        }
+        RemarkEntry entry = new RemarkEntry(
+                event.remarkId(),
+                event.form(),
+                Outcome.SAID,
+                mine != null && mine.filler(),
+                mine == null ? null : mine.startedAtS(),
+                mine == null ? event.atS() : Math.max(event.atS(), mine.startedAtS()),
+                state.actId(),
+                state.figureId());
+        return moved(state, state.talk().with(mine == null ? state.talk().speaking() : null, entry), "remark said");
+    }
+
+    private static Step skipped(LiveState state, TalkEvent event) {
+        if (state.talk().said(event.remarkId())) {
+            return new Step.Refused("This remark was already said.");
+        }
+        if (state.talk().skipped(event.remarkId())) {
+            return new Step.Refused("This remark was already skipped.");
+        }
+        Talk talk = state.talk().speaking(event.remarkId()) == null
+                ? state.talk()
+                : state.talk().cutShort(event.atS(), state.actId(), state.figureId());
+        RemarkEntry entry = new RemarkEntry(
+                event.remarkId(), null, Outcome.SKIPPED, false, null, event.atS(), state.actId(), state.figureId());
+        return moved(state, talk.with(talk.speaking(), entry), "remark skipped");
+    }
+
+    private static Step moved(LiveState state, Talk talk, String what) {
+        return new Step.Moved(state.withTalk(talk).plusTakeBack(new TakeBack(what, null, state.talk())));
+    }
+}

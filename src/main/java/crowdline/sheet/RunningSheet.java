@@ -1,0 +1,109 @@
+package crowdline.sheet;
+
+import crowdline.flight.FigureFlight;
+import crowdline.flight.Flight;
+import crowdline.flight.FlightFinding;
+import crowdline.flight.Spread;
+import crowdline.flight.Units;
+import crowdline.show.Act;
+import crowdline.show.Airframe;
+import crowdline.show.Performer;
+import crowdline.show.Show;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** The predicted act as text: what comes when, how long, how fast, how high, how heavy. */
+public final class RunningSheet {
+    /** The caution every page carries. */
+    public static final String CAUTION = "Predicted for commentary only, never for planning or judging a flight."
+            + " The display director, local rules and the pilot decide.";
+
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
+
+    private RunningSheet() {}
+
+    /**
+     * The lines of the sheet.
+     *
+     * @param bands one for each figure of the flight
+     * @param notes lines to print under the figure with the same place, such as what is said in it; may be empty
+     */
+    public static List<String> lines(
+            Show show, Act act, Flight flight, List<Spread.Band> bands, List<List<String>> notes) {
+        List<String> lines = new ArrayList<>();
+        String pilot = show.performer(act.performer()).map(Performer::name).orElse(act.performer());
+        String aircraft = show.airframe(act.airframe()).map(Airframe::name).orElse(act.airframe());
+        lines.add(act.title());
+        lines.add(pilot + ", " + aircraft + ". Slot " + CLOCK.format(act.slotStart()) + ", " + trim(act.slotMinutes())
+                + " min. Variant \"" + flight.variant() + "\", predicted " + minutes(flight.totalS()) + ".");
+        lines.add("");
+        lines.add(row("starts", "figure", "lasts", "most often", "kt in/out", "kt min-max", "ft low-high", "g felt"));
+        for (int i = 0; i < flight.figures().size(); i++) {
+            lines.add(row(flight.figures().get(i), bands.get(i)));
+            if (i < notes.size()) {
+                lines.addAll(notes.get(i));
+            }
+        }
+        if (!flight.findings().isEmpty()) {
+            lines.add("");
+            for (FlightFinding finding : flight.findings()) {
+                lines.add(finding.severity().name().toLowerCase(Locale.ROOT) + ": " + finding.message());
+            }
+        }
+        lines.add("");
+        lines.add(CAUTION);
+        return lines;
+    }
+
+    private static String row(FigureFlight f, Spread.Band band) {
+        String often =
+                Double.isFinite(band.lowS()) ? String.format(Locale.UK, "%.1f-%.1f s", band.lowS(), band.highS()) : "";
+        if (!f.simulated()) {
+            return row(
+                    minutes(f.startS()),
+                    f.name(),
+                    String.format(Locale.UK, "%.1f s", f.durationS()),
+                    "as given",
+                    "",
+                    "",
+                    "",
+                    "");
+        }
+        return row(
+                minutes(f.startS()),
+                f.name(),
+                String.format(Locale.UK, "%.1f s", f.durationS()),
+                often,
+                kt(f.entryMps()) + "/" + kt(f.exitMps()),
+                kt(f.leastMps()) + "-" + kt(f.greatestMps()),
+                ft(f.lowestM()) + "-" + ft(f.highestM()),
+                String.format(Locale.UK, "%+.1f to %+.1f", f.leastG() + 0.0, f.greatestG()));
+    }
+
+    private static String row(Object... cells) {
+        return String.format(Locale.UK, "%6s  %-30s %7s  %-11s  %9s  %-11s  %-12s  %s", cells)
+                .stripTrailing();
+    }
+
+    private static String kt(double mps) {
+        return Long.toString(Math.round(Units.ktFromMps(mps)));
+    }
+
+    private static String ft(double m) {
+        return Long.toString(Math.round(Units.ftFromM(m) / 10) * 10);
+    }
+
+    /** Minutes and seconds, such as 3:07. */
+    public static String minutes(double seconds) {
+        long whole = Math.round(seconds);
+        return String.format(Locale.UK, "%d:%02d", whole / 60, whole % 60);
+    }
+
+    private static String trim(double minutes) {
+        return minutes == Math.rint(minutes)
+                ? Long.toString((long) minutes)
+                : String.format(Locale.UK, "%.1f", minutes);
+    }
+}

@@ -1,0 +1,73 @@
+package crowdline.show;
+
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+/** There is something to say: a call for each figure, something for each act, the duties of the day. */
+final class RemarkRule implements Rule {
+    @Override
+    public void check(Show show, Catalogue catalogue, Consumer<Finding> findings) {
+        for (int a = 0; a < show.acts().size(); a++) {
+            Act act = show.acts().get(a);
+            for (int f = 0; f < act.figures().size(); f++) {
+                figure(act.figures().get(f), At.figure(a, f), findings);
+            }
+            if (act.remarks().isEmpty()
+                    && act.figures().stream().allMatch(f -> f.remarks().isEmpty())) {
+                findings.accept(new Finding(
+                        Severity.WARNING,
+                        "act-without-remarks",
+                        "the act " + At.quoted(act.id()) + " has no remark at all; there is nothing to say in it",
+                        At.act(a)));
+            }
+            timed(act.remarks(), At.act(a) + ".remarks", findings);
+        }
+        timed(show.remarks(), "remarks", findings);
+        if (all(show).noneMatch(r -> r.kind() == RemarkKind.DUTY)) {
+            findings.accept(new Finding(
+                    Severity.NOTE,
+                    "no-duties",
+                    "no remark is a duty; if somebody must be thanked or told something today, mark it as one",
+                    "remarks"));
+        }
+    }
+
+    private static void figure(Figure figure, String path, Consumer<Finding> findings) {
+        if (figure.remarks().isEmpty()) {
+            findings.accept(new Finding(
+                    Severity.NOTE,
+                    "figure-without-remarks",
+                    "the figure " + At.quoted(figure.id()) + " has no remark; the catalogue's sentence is all there is",
+                    path));
+        } else if (figure.remarks().stream().noneMatch(r -> r.kind() == RemarkKind.CALL)) {
+            findings.accept(new Finding(
+                    Severity.NOTE,
+                    "figure-without-call",
+                    "no remark of the figure " + At.quoted(figure.id()) + " is a call, so nothing announces it",
+                    path + ".remarks"));
+        }
+    }
+
+    private static void timed(List<Remark> remarks, String path, Consumer<Finding> findings) {
+        for (int r = 0; r < remarks.size(); r++) {
+            Remark remark = remarks.get(r);
+            if (remark.earliestS() != null || remark.latestS() != null) {
+                findings.accept(new Finding(
+                        Severity.NOTE,
+                        "time-without-figure",
+                        "the remark " + At.quoted(remark.id())
+                                + " belongs to no figure, so its earliestS and latestS mean nothing",
+                        path + "[" + r + "]"));
+            }
+        }
+    }
+
+    private static Stream<Remark> all(Show show) {
+        return Stream.concat(
+                show.remarks().stream(),
+                show.acts().stream()
+                        .flatMap(act -> Stream.concat(
+                                act.remarks().stream(), act.figures().stream().flatMap(f -> f.remarks().stream()))));
+    }
+}

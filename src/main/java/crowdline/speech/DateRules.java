@@ -1,0 +1,135 @@
+package crowdline.speech;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import org.jspecify.annotations.Nullable;
+
+/** Dates, years, decades, ordinals and the time of day. */
+final class DateRules {
+
+    private static final List<String> MONTHS = List.of(
+            "January",
+            "February",
+            "March",
+            "April",
+            "May",
+            "June",
+            "July",
+            "August",
+            "September",
+            "October",
+            "November",
+            "December");
+    private static final String MONTH = "(Jan(?:uary|\\b\\.?)|Feb(?:ruary|\\b\\.?)|Mar(?:ch|\\b\\.?)|Apr(?:il|\\b\\.?)"
+            + "|May|June?|July?|Aug(?:ust|\\b\\.?)|Sept?(?:ember|\\b\\.?)|Oct(?:ober|\\b\\.?)|Nov(?:ember|\\b\\.?)"
+            + "|Dec(?:ember|\\b\\.?))";
+    private static final String DAY = "([12]\\d|3[01]|0?[1-9])(?:st|nd|rd|th)?";
+    private static final String YEAR_AFTER = "(?:,? ((?:1\\d|20)\\d\\d)(?![\\d,.]?\\d))?";
+
+    /** Four digits before one of these count something. */
+    private static final String COUNTED = "(?! ?(?:feet|foot|met(?:re|er)s?|miles?|kilomet\\p{L}+|knots?|horsepower"
+            + "|kilo\\p{L}*|pounds?|tonnes?|tons?|people|spectators|visitors|members|seconds?|minutes?|hours?|days"
+            + "|revs?|revolutions|litres?|gallons?|degrees?|newtons?|watts?|times|aircraft|aeroplanes|planes|pilots"
+            + "|volunteers|flights|rivets|parts|turns|rolls|examples|nautical|square|cubic|per|a second|an hour)\\b)";
+
+    private final NumberWords words;
+
+    DateRules(NumberWords words) {
+        this.words = words;
+    }
+
+    /** Asked before quantities: what a quantity would misread. */
+    List<Rule> timesAndDates() {
+        List<Rule> rules = new ArrayList<>();
+        rules.add(Rule.of(
+                "((?:1\\d|20)\\d\\d)-(0\\d|1[0-2])-([0-2]\\d|3[01])(?![\\d-])",
+                m -> day("the ", intOf(m, 3), MONTHS.get(Math.max(0, intOf(m, 2) - 1)), m.group(1))));
+        rules.add(Rule.of(
+                "(\\d{1,2})([/.-])(\\d{1,2})\\2((?:19|20)?\\d\\d)(?![\\d/-])(?!\\.\\d)",
+                // Which number is the month is not said: readers differ, and a wrong guess would be heard.
+                m -> cardinal(m, 1) + " " + cardinal(m, 3) + " "
+                        + (m.group(4).length() == 4 ? words.year(intOf(m, 4)) : words.inName(m.group(4)))));
+        rules.add(Rule.of(
+                "(?<=\\b[Tt]he )" + DAY + " (?:of )?" + MONTH + YEAR_AFTER + "(?!\\p{L})",
+                m -> day("", intOf(m, 1), month(m.group(2)), m.group(3))));
+        rules.add(Rule.of(
+                DAY + " (?:of )?" + MONTH + YEAR_AFTER + "(?!\\p{L})",
+                m -> day("the ", intOf(m, 1), month(m.group(2)), m.group(3))));
+        rules.add(Rule.of(
+                "([01]?\\d|2[0-3]):([0-5]\\d)(?::[0-5]\\d)?(?!\\d)(?: ?([ap])\\.?m\\b(?:\\.(?! \\p{Lu}|$))?)?",
+                this::clock));
+        rules.add(Rule.of("(1[0-2]|0?[1-9])\\.([0-5]\\d) ?([ap])\\.?m\\b(?:\\.(?! \\p{Lu}|$))?", this::clock));
+        rules.add(Rule.of(
+                "(1[0-2]|0?[1-9]) ?([ap])\\.?m\\b(?:\\.(?! \\p{Lu}|$))?",
+                m -> cardinal(m, 1) + " " + m.group(2) + " m"));
+        rules.add(Rule.of("(\\d{1,4}):(\\d{1,4})(?![:\\d])", m -> cardinal(m, 1) + " to " + cardinal(m, 2)));
+        rules.add(Rule.of("((?:1\\d|20)\\d0)'?s(?!\\p{L})", m -> words.decade(intOf(m, 1))));
+        rules.add(Rule.of("'(\\d0)s(?!\\p{L})", m -> words.decade(intOf(m, 1))));
+        rules.add(Rule.of(
+                "(?<=(?:the|The|mid|early|late|her|his|their)[ -])([2-9]0)s(?!\\p{L})",
+                m -> words.decade(intOf(m, 1))));
+        rules.add(Rule.of(
+                "((?:19|20)\\d\\d) ?[-–] ?((?:19|20)?\\d\\d)(?![\\d,.]?\\d)(?![ -]?" + Units.REGEX + ")" + COUNTED,
+                m -> words.year(intOf(m, 1)) + " to "
+                        + (m.group(2).length() == 4 ? words.year(intOf(m, 2)) : words.inName(m.group(2)))));
+        rules.add(Rule.of(
+                "(\\d{1,12}|\\d{1,3}(?:,\\d{3}){1,3})(?:st|nd|rd|th)(?!\\p{L})",
+                m -> words.ordinal(Long.parseLong(m.group(1).replace(",", "")))));
+        return rules;
+    }
+
+    /** Asked after quantities: four digits without a unit. */
+    List<Rule> years() {
+        return List.of(
+                Rule.of("((?:19|20)\\d\\d)(?!\\d|[.,]\\d|\\p{L}|[-/]\\d)" + COUNTED, m -> words.year(intOf(m, 1))),
+                Rule.of(
+                        "(?<=\\b(?:[Ii]n|[Ss]ince|[Uu]ntil|[Bb]efore|[Aa]fter|[Ff]rom|[Bb]y|[Cc]irca|of) )"
+                                + "(1[1-8]\\d\\d)(?!\\d|[.,]\\d|\\p{L}|[-/]\\d)" + COUNTED,
+                        m -> words.year(intOf(m, 1))));
+    }
+
+    /** Asked where a word starts: "June 12, 1944", "June 1944" is left to the year. */
+    List<Rule> monthFirst() {
+        return List.of(
+                Rule.of(
+                        MONTH + " " + DAY + YEAR_AFTER + "(?![\\p{L}\\d]|[:.,]\\d)",
+                        m -> month(m.group(1)) + " the " + words.ordinal(intOf(m, 2))
+                                + (m.group(3) == null ? "" : ", " + words.year(intOf(m, 3)))),
+                Rule.of("(?:Jan|Feb|Aug|Sept|Sep|Oct|Nov|Dec)(?!\\p{L})\\.?(?= \\d{4})", m -> month(m.group())));
+    }
+
+    private String day(String article, int day, String month, @Nullable String year) {
+        String date = article + words.ordinal(day) + " of " + month;
+        return year == null ? date : date + " " + words.year(Integer.parseInt(year));
+    }
+
+    private String clock(Matcher m) {
+        int minute = intOf(m, 2);
+        String half = m.group(3);
+        String minutes;
+        if (minute == 0) {
+            minutes = half == null ? " hundred" : "";
+        } else {
+            minutes = minute < 10 ? " oh " + words.cardinal(minute) : " " + words.cardinal(minute);
+        }
+        return cardinal(m, 1) + minutes + (half == null ? "" : " " + half + " m");
+    }
+
+    private String cardinal(Matcher m, int group) {
+        return words.cardinal(intOf(m, group));
+    }
+
+    private static int intOf(Matcher m, int group) {
+        return Integer.parseInt(m.group(group));
+    }
+
+    private static String month(String written) {
+        String start = written.substring(0, 3).toLowerCase(Locale.ROOT);
+        return MONTHS.stream()
+                .filter(month -> month.toLowerCase(Locale.ROOT).startsWith(start))
+                .findFirst()
+                .orElse(written);
+    }
+}

@@ -1,0 +1,114 @@
+package crowdline.speech;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** Unit symbols and how they are said: "kg" is kilograms, or kilogram after one and before the thing ("a 90-kg"). */
+final class Units {
+
+    private record Name(String one, String many) {}
+
+    private static final Map<String, Name> NAMES = names();
+
+    /** Matches a unit symbol with nothing of a word behind it; no groups. */
+    static final String REGEX = "(?:"
+            + NAMES.keySet().stream()
+                    .sorted(Comparator.comparingInt(String::length).reversed())
+                    .map(Pattern::quote)
+                    .collect(Collectors.joining("|"))
+            + ")(?![\\p{L}\\p{N}°²³])(?!/\\p{L})";
+
+    private Units() {}
+
+    static String say(String symbol, boolean one) {
+        Name name = NAMES.get(symbol);
+        if (name == null) {
+            throw new IllegalArgumentException("no unit is written \"" + symbol + "\"");
+        }
+        return one ? name.one() : name.many();
+    }
+
+    static boolean isUnit(String symbol) {
+        return NAMES.containsKey(symbol);
+    }
+
+    private static Map<String, Name> names() {
+        Map<String, Name> names = new LinkedHashMap<>();
+        lengths(names);
+        speeds(names);
+        masses(names);
+        others(names);
+        return Map.copyOf(names);
+    }
+
+    private static void lengths(Map<String, Name> names) {
+        put(names, new Name("foot", "feet"), "ft", "FT", "Ft");
+        regular(names, "metre", "m");
+        regular(names, "kilometre", "km", "KM", "Km");
+        regular(names, "centimetre", "cm");
+        regular(names, "millimetre", "mm");
+        regular(names, "mile", "mi");
+        regular(names, "nautical mile", "nm", "NM", "nmi");
+        regular(names, "square metre", "m²", "m2", "sq m");
+        put(names, new Name("square foot", "square feet"), "ft²", "ft2", "sq ft");
+        regular(names, "cubic metre", "m³", "m3");
+        regular(names, "hectare", "ha");
+    }
+
+    private static void speeds(Map<String, Name> names) {
+        regular(names, "knot", "kt", "kts", "kn", "KT", "KTS", "Kts");
+        put(names, new Name("mile an hour", "miles an hour"), "mph", "MPH", "m.p.h.", "m.p.h", "mi/h");
+        put(names, new Name("kilometre an hour", "kilometres an hour"), "km/h", "kph", "kmh", "KPH");
+        put(names, new Name("metre a second", "metres a second"), "m/s");
+        put(names, new Name("metre a second squared", "metres a second squared"), "m/s²", "m/s2");
+        put(names, new Name("foot a second", "feet a second"), "ft/s", "fps");
+        put(names, new Name("foot a minute", "feet a minute"), "ft/min", "fpm");
+        put(names, new Name("degree a second", "degrees a second"), "°/s", "deg/s", "°/sec");
+        put(names, new Name("revolution a minute", "revolutions a minute"), "rpm", "RPM", "r.p.m.", "r.p.m", "rev/min");
+    }
+
+    private static void masses(Map<String, Name> names) {
+        regular(names, "kilogram", "kg", "KG", "Kg");
+        put(names, new Name("kilogram a square metre", "kilograms a square metre"), "kg/m²", "kg/m2");
+        put(names, new Name("g", "g"), "g", "G");
+        regular(names, "pound", "lb", "lbs", "LB", "LBS");
+        regular(names, "tonne", "t");
+    }
+
+    private static void others(Map<String, Name> names) {
+        put(names, new Name("horsepower", "horsepower"), "hp", "HP", "Hp", "h.p.", "h.p");
+        put(names, new Name("brake horsepower", "brake horsepower"), "bhp", "BHP");
+        regular(names, "kilowatt", "kW", "KW", "kw");
+        regular(names, "watt", "W");
+        regular(names, "newton", "N");
+        regular(names, "kilonewton", "kN");
+        regular(names, "newton metre", "Nm");
+        regular(names, "degree", "°");
+        put(names, new Name("degree Celsius", "degrees Celsius"), "°C", "° C");
+        put(names, new Name("degree Fahrenheit", "degrees Fahrenheit"), "°F", "° F");
+        put(names, new Name("per cent", "per cent"), "%");
+        regular(names, "second", "s", "sec", "secs");
+        regular(names, "minute", "min", "mins");
+        regular(names, "hour", "h", "hr", "hrs");
+        regular(names, "litre", "l", "L");
+        regular(names, "gallon", "gal");
+        put(names, new Name("hectopascal", "hectopascals"), "hPa");
+        regular(names, "millibar", "mb", "mbar");
+        put(names, new Name("megahertz", "megahertz"), "MHz");
+        put(names, new Name("kilohertz", "kilohertz"), "kHz");
+        regular(names, "decibel", "dB");
+    }
+
+    private static void regular(Map<String, Name> names, String one, String... symbols) {
+        put(names, new Name(one, one + "s"), symbols);
+    }
+
+    private static void put(Map<String, Name> names, Name name, String... symbols) {
+        for (String symbol : symbols) {
+            names.put(symbol, name);
+        }
+    }
+}

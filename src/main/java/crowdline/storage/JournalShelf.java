@@ -1,0 +1,217 @@
+package crowdline.storage;
+
+import crowdline.live.LiveState;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The folder of journals: takes up the newest unfinished one of a show, or begins another. Journals are numbered, so that
+ * which is newest does not hang on a clock.
+ */
+public final class JournalShelf {
+    private static final System.Logger LOG = System.getLogger(JournalShelf.class.getName());
+    private static final Pattern NAME = Pattern.compile("(\\d{4,9})-.*\\.journal");
+
+    private final Path folder;
+    private final JournalMachine machine;
+    private final double forgetAfterS;
+    private final JournalFile.Opener opener;
+    private final JournalCodec codec = new JournalCodec();
+
+    /**
+     * @param folder where the journals are; it need not exist
+     * @param forgetAfterS a show that was left this long ago is not gone on with
+     */
+    public JournalShelf(Path folder, JournalMachine machine, double forgetAfterS) {
+        this(folder, machine, forgetAfterS, JournalDiskFile::open);
+    }
+
+    JournalShelf(Path folder, JournalMachine machine, double forgetAfterS, JournalFile.Opener opener) {
+        this.folder = folder;
+        this.machine = machine;
+        this.forgetAfterS = forgetAfterS;
+        this.opener = opener;
+    }
+
+    /**
+     * Goes on with the newest journal of this show if it is unfinished, else begins a new one. Asks nothing and does not
+     * fail: what went wrong is in the notices and in the journal's health.
+     */
+    public JournalOpening open(JournalShow show) {
+        List<String> notices = new ArrayList<>();
+        Path newest = newest(show, notices);
+        if (newest != null) {
+            try {
+                JournalOpening resumed = resume(newest, show, notices);
+                if (resumed != null) {
+                    return resumed;
+                }
+            } catch (JournalInUseException inUse) {
+                notices.add("Another Crowdline is running this show; this one keeps a journal of its own.");
+            } catch (IOException e) {
+                LOG.log(System.Logger.Level.WARNING, "Reading " + newest, e);
+                notices.add("The journal " + newest.getFileName() + " cannot be read; the show starts afresh.");
+            }
+        }
+        return begin(show, notices);
+    }
+
+    /** Begins a new journal, whatever is there. */
+    public JournalOpening begin(JournalShow show) {
+        return begin(show, List.of());
+    }
+
+    /** A session that is not kept, for walking an act through. */
+    public static JournalOpening unkept(JournalMachine machine) {
+        Journal journal = new Journal(
+                Path.of("not kept"),
+                new JournalNowhere(),
+                path -> new JournalNowhere(),
+                machine,
+                machine.ticker().nanos(),
+                0,
+                new JournalCodec());
+        return new JournalOpening(journal, LiveState.initial(), false, 0, List.of());
+    }
+
+    private JournalOpening begin(JournalShow show, List<String> notices) {
+        long nanos = machine.ticker().nanos();
+        int number =
+                1 + journals().stream().mapToInt(JournalShelf::number).max().orElse(0);
+        String day =
+                machine.wall().instant().atZone(ZoneOffset.UTC).toLocalDate().toString();
+        Path path = folder.resolve(name(number, day));
+        while (Files.exists(path)) {
+            number++;
+            path = folder.resolve(name(number, day));
+        }
+        Journal journal = new Journal(path, null, opener, machine, nanos, 0, codec);
+        journal.put(new JournalLine.Header(
+                JournalCodec.VERSION,
+                show,
+                new JournalLine.Base(machine.bootId(), nanos, machine.wall().instant(), 0)));
+        return new JournalOpening(journal, LiveState.initial(), false, 0, notices);
+    }
+
+    private static String name(int number, String day) {
+        return String.format(Locale.ROOT, "%04d-%s.journal", number, day);
+    }
+
+    private @Nullable JournalOpening resume(Path path, JournalShow show, List<String> notices) throws IOException {
+        JournalFile file = opener.open(path);
+        JournalReplay replay;
+        try {
+            replay = JournalReplay.of(Files.readAllBytes(path), codec);
+        } catch (IOException e) {
+            file.close();
+            throw e;
+        }
+        JournalLine.Header header = replay.header();
+        JournalLine.Base base = replay.base();
+        JournalLine.Base last = replay.last();
+        if (header == null || base == null || last == null || replay.state().over()) {
+            file.close();
+            return null;
+        }
+        JournalTime time = JournalTime.of(base, last, machine);
+        if (time.sessionS() - last.sessionS() > forgetAfterS) {
+            file.close();
+            return null;
+        }
+        time.told().ifPresent(notices::add);
+        if (!header.show().sha256().equals(show.sha256())) {
+            notices.add("The show file has changed since this show was started.");
+        }
+        long length = replay.goodLength();
+        if (!replay.damagedLines().isEmpty()) {
+            length = mended(path, file, replay, notices);
+        }
+        Journal journal = new Journal(path, file, opener, machine, time.zeroNanos(), length, codec);
+        journal.put(new JournalLine.Resumed(new JournalLine.Base(
+                machine.bootId(), time.nanos(), machine.wall().instant(), time.sessionS())));
+        return new JournalOpening(journal, replay.state(), true, replay.events(), notices);
+    }
+
+    /** Keeps the damaged journal aside and leaves only what can be read in its place; the length of that. */
+    private static long mended(Path path, JournalFile file, JournalReplay replay, List<String> notices) {
+        Path aside = path.resolveSibling(path.getFileName() + ".damaged");
+        try {
+            for (int i = 2; Files.exists(aside); i++) {
+                aside = path.resolveSibling(path.getFileName() + ".damaged" + i);
+            }
+            Files.copy(path, aside);
+            StringBuilder text = new StringBuilder();
+            replay.good().forEach(line -> text.append(line).append('\n'));
+            byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
+            file.put(0, bytes);
+            notices.add(damage(replay) + " The damaged file is kept as " + aside.getFileName() + ".");
+            return bytes.length;
+        } catch (IOException e) {
+            LOG.log(System.Logger.Level.WARNING, "Mending " + path, e);
+            notices.add(damage(replay) + " It could not be mended and is written on as it is.");
+            return replay.goodLength();
+        }
+    }
+
+    private static String damage(JournalReplay replay) {
+        List<Integer> lines = replay.damagedLines();
+        return lines.size() == 1
+                ? "Line " + lines.get(0) + " of the journal cannot be read; everything else was used."
+                : lines.size() + " lines of the journal cannot be read, the first is line " + lines.get(0)
+                        + "; everything else was used.";
+    }
+
+    private @Nullable Path newest(JournalShow show, List<String> notices) {
+        for (Path path : journals()) {
+            try (BufferedReader reader = Files.newBufferedReader(path)) {
+                String first = reader.readLine();
+                JournalLine.Header header = first == null
+                        ? null
+                        : JournalReplay.header(first, codec).orElse(null);
+                if (header != null && header.show().same(show)) {
+                    return path;
+                }
+                if (header == null && first != null) {
+                    notices.add("The journal " + path.getFileName() + " cannot be read; it is left as it is.");
+                }
+            } catch (IOException e) {
+                LOG.log(System.Logger.Level.WARNING, "Reading " + path, e);
+                notices.add("The journal " + path.getFileName() + " cannot be read; it is left as it is.");
+            }
+        }
+        return null;
+    }
+
+    /** Newest first. */
+    private List<Path> journals() {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(
+                            p -> NAME.matcher(String.valueOf(p.getFileName())).matches())
+                    .sorted(Comparator.comparingInt(JournalShelf::number).reversed())
+                    .toList();
+        } catch (NoSuchFileException none) {
+            return List.of();
+        } catch (IOException e) {
+            LOG.log(System.Logger.Level.WARNING, "Listing " + folder, e);
+            return List.of();
+        }
+    }
+
+    private static int number(Path path) {
+        Matcher matcher = NAME.matcher(String.valueOf(path.getFileName()));
+        return matcher.matches() ? Integer.parseInt(matcher.group(1)) : 0;
+    }
+}

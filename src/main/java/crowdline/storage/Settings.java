@@ -1,0 +1,55 @@
+package crowdline.storage;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the program remembers from one start to the next.
+ *
+ * @param recentFiles show files, the last opened first
+ * @param theme name of the screen theme
+ * @param zoom size of the screen text against the ordinary, 0.5 to 4
+ * @param lastJournal journal of the last live show, or null
+ */
+public record Settings(
+        List<Path> recentFiles,
+        String theme,
+        double zoom,
+        @Nullable Path lastJournal) {
+    /** As many as fit a menu; common practice, no source. */
+    private static final int MOST_RECENT = 10;
+
+    public static final Settings DEFAULT = new Settings(List.of(), "day", 1, null);
+
+    public Settings {
+        recentFiles = List.copyOf(recentFiles);
+        if (theme.isBlank()) {
+            throw new IllegalArgumentException("theme is empty; it must be the name of one");
+        }
+        if (!(zoom >= 0.5 && zoom <= 4)) {
+            throw new IllegalArgumentException("zoom is " + zoom + "; it must be from 0.5 to 4");
+        }
+    }
+
+    /** With a file opened just now. */
+    public Settings withRecent(Path file) {
+        List<Path> files = new ArrayList<>(recentFiles);
+        files.remove(file);
+        files.add(0, file);
+        return new Settings(files.subList(0, Math.min(MOST_RECENT, files.size())), theme, zoom, lastJournal);
+    }
+
+    public Settings withTheme(String newTheme) {
+        return new Settings(recentFiles, newTheme, zoom, lastJournal);
+    }
+
+    public Settings withZoom(double newZoom) {
+        return new Settings(recentFiles, theme, newZoom, lastJournal);
+    }
+
+    public Settings withLastJournal(@Nullable Path journal) {
+        return new Settings(recentFiles, theme, zoom, journal);
+    }
+}

@@ -1,0 +1,104 @@
+package crowdline.storage;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The settings, in a folder of their own. Settings that cannot be read never stop the program. */
+public final class SettingsFile {
+    private static final String NAME = "settings.json";
+
+    private final Path folder;
+    private final AtomicFile saves = new AtomicFile();
+
+    /**
+     * Settings as read.
+     *
+     * @param settings what is to be used
+     * @param said one sentence for the user if the file was broken, else null
+     */
+    public record Reading(Settings settings, @Nullable String said) {}
+
+    /** @param folder where the settings are kept; it need not exist yet */
+    public SettingsFile(Path folder) {
+        this.folder = folder;
+    }
+
+    /** The settings; the defaults if there are none, or if they are broken, which are then kept aside. */
+    public Reading read() {
+        Path file = folder.resolve(NAME);
+        if (!Files.exists(file)) {
+            return new Reading(Settings.DEFAULT, null);
+        }
+        try {
+            return new Reading(settings(ShowText.bytes(file)), null);
+        } catch (ShowFileException e) {
+            return new Reading(Settings.DEFAULT, e.getMessage() + "; the default settings are used");
+        } catch (IllegalArgumentException e) {
+            return new Reading(Settings.DEFAULT, aside(file, String.valueOf(e.getMessage())));
+        }
+    }
+
+    /**
+     * Saves the settings.
+     *
+     * @throws ShowFileException if they cannot be saved, with one sentence for the user
+     */
+    public void write(Settings settings) throws ShowFileException {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        ArrayNode recent = node.putArray("recentFiles");
+        settings.recentFiles().forEach(path -> recent.add(path.toString()));
+        node.put("theme", settings.theme());
+        node.put("zoom", settings.zoom());
+        Path journal = settings.lastJournal();
+        if (journal != null) {
+            node.put("lastJournal", journal.toString());
+        }
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new ShowFileException("the settings folder " + folder + " cannot be made; check its parent", e);
+        }
+        saves.write(folder.resolve(NAME), JsonLayout.text(node).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static Settings settings(byte[] bytes) {
+        ShowText text = ShowText.decode(bytes);
+        ParsedJson parsed = JsonParsing.parse(text.text());
+        JsonNode root = parsed.root();
+        if (text.fault() != null
+                || root == null
+                || !root.isObject()
+                || !parsed.findings().isEmpty()) {
+            throw new IllegalArgumentException("they are not JSON");
+        }
+        List<Path> recent = new ArrayList<>();
+        root.path("recentFiles").forEach(path -> recent.add(Path.of(path.asString(""))));
+        return new Settings(
+                recent,
+                root.path("theme").asString(Settings.DEFAULT.theme()),
+                root.path("zoom").asDouble(Settings.DEFAULT.zoom()),
+                root.has("lastJournal") ? Path.of(root.path("lastJournal").asString("")) : null);
+    }
+
+    private static String aside(Path file, String why) {
+        Path broken = file.resolveSibling(NAME + ".broken");
+        String message =
+                "the settings could not be used (" + why + "); the default settings are used, and the old ones ";
+        try {
+            Files.move(file, broken, StandardCopyOption.REPLACE_EXISTING);
+            return message + "are kept in " + broken;
+        } catch (IOException e) {
+            return message + "stay in " + file + " until the next save";
+        }
+    }
+}

@@ -1,0 +1,83 @@
+package crowdline.storage;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A file's bytes as text.
+ *
+ * @param text what could be decoded
+ * @param fault where and why decoding stopped, or null
+ */
+record ShowText(String text, @Nullable Fault fault) {
+    /** 20 MB: a hundred times a large show. */
+    static final int MOST_BYTES = 20_000_000;
+
+    /** Why bytes are not text. */
+    record Fault(String message, Where where) {}
+
+    /** @throws ShowFileException if there is no such file, it is a folder, it may not be read, or it is too large */
+    static byte[] bytes(Path file) throws ShowFileException {
+        if (Files.isDirectory(file)) {
+            throw new ShowFileException(file + " is a folder; name the file in it");
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+            if (bytes.length > MOST_BYTES) {
+                throw new ShowFileException(
+                        file + " is larger than 20 MB, so it is no show file; check that you named the right one");
+            }
+            return bytes;
+        } catch (ShowFileException e) {
+            throw e;
+        } catch (NoSuchFileException e) {
+            throw new ShowFileException("there is no file " + file + "; check its name and folder", e);
+        } catch (AccessDeniedException e) {
+            throw new ShowFileException(file + " may not be read; check who is allowed to read it", e);
+        } catch (IOException e) {
+            throw new ShowFileException(
+                    file + " cannot be read (" + e.getMessage() + "); check the disk and try again", e);
+        }
+    }
+
+    static ShowText decode(byte[] bytes) {
+        if (bytes.length >= 2 && ((bytes[0] == -1 && bytes[1] == -2) || (bytes[0] == -2 && bytes[1] == -1))) {
+            return new ShowText("", new Fault("the file is UTF-16 text; save it as UTF-8", Where.START));
+        }
+        int start = bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB && bytes[2] == (byte) 0xBF
+                ? 3
+                : 0;
+        ByteBuffer in = ByteBuffer.wrap(bytes, start, bytes.length - start);
+        CharBuffer out = CharBuffer.allocate(bytes.length - start);
+        CharsetDecoder decoder = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        CoderResult result = decoder.decode(in, out, true);
+        String text = out.flip().toString();
+        if (!result.isError()) {
+            return new ShowText(text, null);
+        }
+        int value = bytes[in.position()] & 0xFF;
+        String message = "the byte 0x" + Integer.toHexString(value).toUpperCase(Locale.ROOT)
+                + " here is not UTF-8; the file may be in an older encoding, so save it as UTF-8";
+        return new ShowText(text, new Fault(message, end(text)));
+    }
+
+    private static Where end(String text) {
+        int line = 1 + (int) text.chars().filter(c -> c == '\n').count();
+        return new Where(line, text.length() - text.lastIndexOf('\n'));
+    }
+}

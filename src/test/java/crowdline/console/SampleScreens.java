@@ -1,0 +1,161 @@
+package crowdline.console;
+
+import crowdline.console.glossary.GlossaryView;
+import crowdline.console.glossary.GlossaryView.EntryView;
+import crowdline.console.glossary.GlossaryView.Section;
+import crowdline.console.live.LiveView;
+import crowdline.console.live.SampleLiveViews;
+import crowdline.console.live.SideView;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.prepare.PrepareView;
+import crowdline.console.prepare.PrepareView.ActView;
+import crowdline.console.prepare.PrepareView.FigureView;
+import crowdline.console.prepare.PrepareView.FindingView;
+import crowdline.console.prepare.PrepareView.RemarkView;
+import crowdline.console.prepare.PrepareView.VariantView;
+import crowdline.console.theme.Tone;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** A made-up show on every screen. */
+final class SampleScreens {
+    private static final String[] NAMES = {
+        "Loop", "Half Cuban", "Reposition", "Stall turn", "Four-point hesitation roll", "Avalanche", "Spin", "Low pass"
+    };
+
+    private SampleScreens() {}
+
+    public static void main(String[] args) throws IOException {
+        Pictures.renderAll(Path.of(args[0]), all());
+    }
+
+    static Pictures.Screens all() {
+        Map<String, LiveView> moments = new LinkedHashMap<>(SampleLiveViews.all());
+        moments.put("incident", SampleLiveViews.incident());
+        return new Pictures.Screens(moments, prepare(), glossary());
+    }
+
+    static PrepareView prepare() {
+        return new PrepareView(
+                "Marram Field Air Day",
+                "Marram Field, Saturday 6 June 2026",
+                "1013 hPa, 18 °C, wind 240° 12 kt, cloud base 2,200 ft",
+                List.of(
+                        act("Rosa Vent, Calder 200", "Rosa Vent", "Calder 200", "14:30, 12 min"),
+                        act("The Tern Pair", "Ida and Otto Tern", "Heron glider", "14:45, 10 min"),
+                        act("<html><b>Bold</b> as written", "Max Unlikely", "Shrike", "15:00, 8 min")),
+                List.of(
+                        new FindingView(
+                                new Mark(Form.STOP, Tone.ALARM, "Blocks"),
+                                "The figure \"Humpty bum\" is not in the catalogue; the nearest name is \"Humpty bump\".",
+                                "line 214"),
+                        new FindingView(
+                                new Mark(Form.DIAMOND, Tone.CAUTION, "Mend"),
+                                "The remark r-17 takes 9 s but its figure has 6 s; shorten it or give it a short form.",
+                                "line 187"),
+                        new FindingView(
+                                new Mark(Form.RING, Tone.CALM, "Note"),
+                                "The incident words were agreed with nobody yet.",
+                                "line 402")));
+    }
+
+    private static ActView act(String title, String performer, String airframe, String slot) {
+        List<FigureView> figures = new ArrayList<>();
+        for (int i = 0; i < NAMES.length; i++) {
+            figures.add(new FigureView(
+                    NAMES[i],
+                    "Watch the top of it: everything happens there.",
+                    i / 4 + ":" + (10 + 11 * (i % 4)),
+                    (8 + i) + " s",
+                    (7 + i) + "–" + (10 + i) + " s",
+                    Integer.toString(140 + i),
+                    "360–1,540",
+                    "−0.5 to +4.6",
+                    remarks()));
+        }
+        List<SideView.Stretch> path = SampleLiveViews.incident().now().side().stretches();
+        return new ActView(
+                title,
+                performer,
+                airframe,
+                slot,
+                List.of(
+                        new VariantView(
+                                "full",
+                                2000.0,
+                                "from 2,000 ft",
+                                "8 figures, 2 min 10 s",
+                                figures,
+                                new SideView(path, 0, null)),
+                        new VariantView(
+                                "rolling",
+                                1200.0,
+                                "from 1,200 ft",
+                                "5 figures, 1 min 20 s",
+                                figures.subList(2, 7),
+                                new SideView(path, 0, null)),
+                        new VariantView(
+                                "flat",
+                                null,
+                                "any base",
+                                "2 figures, 40 s",
+                                figures.subList(6, 8),
+                                new SideView(path, 0, null))));
+    }
+
+    private static List<RemarkView> remarks() {
+        return List.of(
+                new RemarkView(
+                        "Call",
+                        "And up it goes, into a loop.",
+                        2.1,
+                        2.5,
+                        4,
+                        new Mark(Form.DISC, Tone.GOOD, "Fits: 2 s of 4 s")),
+                new RemarkView(
+                        "Explanation",
+                        "A loop is a circle drawn with an aeroplane, and the trick is to make it round although the"
+                                + " speed changes all the way.",
+                        9.2,
+                        10.4,
+                        8,
+                        new Mark(Form.STOP, Tone.ALARM, "Too long: 9 s of 8 s")),
+                new RemarkView(
+                        "Fact",
+                        "At the bottom she weighs four and a half times as much as on the ground.",
+                        5.2,
+                        5.9,
+                        8,
+                        new Mark(Form.DISC, Tone.GOOD, "Fits: 5 s of 8 s")));
+    }
+
+    static GlossaryView glossary() {
+        List<EntryView> entries = new ArrayList<>();
+        for (String name : NAMES) {
+            entries.add(new EntryView(
+                    name,
+                    "ring, circle",
+                    "loops",
+                    "Watch whether the top is as round as the bottom.",
+                    List.of(
+                            new Section(
+                                    "What it is",
+                                    "The aeroplane flies a full circle standing on its edge: up, over on its back, and"
+                                            + " down again to where it began."),
+                            new Section(
+                                    "Why it is hard",
+                                    "The speed falls all the way up and grows all the way down, so an even pull gives an"
+                                            + " egg. To make it round the pilot must let go a little over the top."),
+                            new Section(
+                                    "Hands and feet", "Stick back, less of it over the top; feet keep it straight."),
+                            new Section("What the pilot feels", "Heavy, light, heavy.")),
+                    SampleLiveViews.incident().now().side()));
+        }
+        return new GlossaryView(entries);
+    }
+}

@@ -1,0 +1,138 @@
+package crowdline.flight;
+
+import crowdline.show.Airframe;
+import crowdline.show.Element;
+
+/** Flies single elements and legs for tests, in air and with bodies made for the purpose. */
+final class Rig {
+    static final Atmosphere SEA_LEVEL = z -> 1.225;
+    static final Atmosphere VACUUM = z -> 1e-12;
+
+    private Rig() {}
+
+    /** A body without power whose wing never stalls. */
+    static Body body(double massKg, double areaM2, double cd0, double k) {
+        return new Body(
+                massKg,
+                areaM2,
+                8,
+                6,
+                new Propeller(0, 1, 1, true),
+                cd0,
+                k,
+                1e14,
+                1e14,
+                Math.toRadians(200),
+                60,
+                Math.toRadians(400),
+                Math.toRadians(150),
+                40,
+                1.8,
+                Math.toRadians(400),
+                10,
+                -10,
+                200);
+    }
+
+    /** A body in no air at all: only gravity and the force across the path are left, as when thrust equals drag. */
+    static Forces dragFree() {
+        return new Forces(body(500, 9, 0, 0), VACUUM, Wind.CALM);
+    }
+
+    static Moment level(double speedMps, double heightM) {
+        return new Moment(0, new Vec(0, 0, heightM), speedMps, new Vec(1, 0, 0), Vec.UP);
+    }
+
+    static Moment fly(Forces forces, Moment from, Element... elements) {
+        return fly(forces, new Integrator(0, 1, (leg, tS, legS, y) -> {}), from, elements);
+    }
+
+    static Moment fly(Forces forces, Integrator integrator, Moment from, Element... elements) {
+        ElementFlyer flyer = new ElementFlyer(forces, integrator, Variation.NONE);
+        Moment at = from;
+        try {
+            for (Element element : elements) {
+                at = flyer.fly(element, at);
+            }
+        } catch (ElementFlyer.CannotFly e) {
+            throw new AssertionError(e.why(), e);
+        }
+        return at;
+    }
+
+    static Element pullG(double degrees, double g) {
+        return new Element.Arc(Element.Way.PULL, degrees, null, Element.Size.LOAD_G, g, 1);
+    }
+
+    static Element pullRound(double degrees, double radiusM) {
+        return new Element.Arc(Element.Way.PULL, degrees, null, Element.Size.RADIUS_M, radiusM, 1);
+    }
+
+    static Element line(Element.Until until, double value) {
+        return new Element.Line(until, value, 1);
+    }
+
+    /** An invented light biplane of 180 hp; plausible numbers for its class. */
+    static Airframe biplane() {
+        return new Airframe(
+                "biplane",
+                "Invented biplane",
+                false,
+                475,
+                9.15,
+                5.28,
+                4.8,
+                134,
+                1.93,
+                2700,
+                Airframe.PropellerTurns.CLOCKWISE,
+                0.045,
+                0.11,
+                1.3,
+                1.1,
+                200,
+                120,
+                420,
+                200,
+                250,
+                1.8,
+                400,
+                6,
+                -4,
+                175);
+    }
+
+    /** An invented 300 hp monoplane; plausible numbers for its class. */
+    static Airframe monoplane() {
+        return new Airframe(
+                "monoplane",
+                "Invented monoplane",
+                false,
+                869.6,
+                10.44,
+                7.5,
+                6.9,
+                223.7,
+                2.0,
+                2700,
+                Airframe.PropellerTurns.CLOCKWISE,
+                0.030,
+                0.075,
+                1.5,
+                1.4,
+                400,
+                150,
+                500,
+                200,
+                300,
+                1.6,
+                450,
+                10,
+                -10,
+                220);
+    }
+
+    static Forces seaLevel(Airframe airframe) {
+        return new Forces(Body.of(airframe, Variation.NONE), SEA_LEVEL, Wind.CALM);
+    }
+}

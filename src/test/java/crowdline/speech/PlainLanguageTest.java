@@ -1,0 +1,120 @@
+package crowdline.speech;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class PlainLanguageTest {
+
+    private static final PlainLanguage PLAIN = new PlainLanguage();
+
+    private static List<String> codes(String text) {
+        return PLAIN.check(text, Set.of()).stream().map(SpeechFinding::code).toList();
+    }
+
+    /** "25 words is our limit", Inside GOV.UK, 4 August 2014. */
+    @Test
+    void sentenceOverTwentyFiveWordsIsFound() {
+        String limit = "Up and ".repeat(12) + "down.";
+        assertThat(codes(limit)).isEmpty();
+        String over = "Up and ".repeat(12) + "down now.";
+        assertThat(codes("Look. " + over)).containsExactly(PlainLanguage.LONG_SENTENCE);
+        SpeechFinding finding = PLAIN.check("Look. " + over, Set.of()).get(0);
+        assertThat(finding.message()).contains("26 words");
+        assertThat(finding.fromChar()).isEqualTo(6);
+    }
+
+    @Test
+    void unexplainedTradeWordIsFoundWithAPlainWayToSayIt() {
+        String text = "Watch the ailerons now.";
+        assertThat(PLAIN.check(text, Set.of())).singleElement().satisfies(f -> {
+            assertThat(f.code()).isEqualTo(PlainLanguage.TRADE_WORD);
+            assertThat(text.substring(f.fromChar(), f.toChar())).isEqualTo("ailerons");
+            assertThat(f.suggestion()).contains("rolls the aeroplane");
+        });
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Now it is inverted, that is, upside down.",
+                "It stalls. That means the wing stops lifting.",
+                "The ailerons (the panels near the wing tips) go up.",
+                "We call the turn of the nose yaw."
+            })
+    void explainedTradeWordIsNotFound(String text) {
+        assertThat(codes(text)).isEmpty();
+    }
+
+    @Test
+    void glossaryExplainsWordsAndTheWordsWithin() {
+        assertThat(PLAIN.check("Next, the Stall Turn.", Set.of("stall turn"))).isEmpty();
+        assertThat(PLAIN.check("Next, the rudder.", Set.of("Rudder"))).isEmpty();
+        assertThat(PLAIN.check("Next, a stall.", Set.of("stall turn"))).hasSize(1);
+    }
+
+    @Test
+    void wordsWithinOtherWordsAreNotTradeWords() {
+        assertThat(codes("The energetic pitcher ran to the stallholder.")).isEmpty();
+    }
+
+    @Test
+    void inAnActATradeWordIsFoundOnceAtItsFirstUse() {
+        List<List<SpeechFinding>> act = PLAIN.checkAct(
+                List.of("Full rudder.", "More rudder.", "Yaw: a swing of the nose.", "Yaw again."), Set.of());
+        assertThat(act.stream().map(List::size)).containsExactly(1, 0, 0, 0);
+    }
+
+    @Test
+    void unusualAbbreviationIsFoundAndAUsualOneIsNot() {
+        assertThat(codes("The pilot calls QNH now.")).containsExactly(PlainLanguage.ABBREVIATION);
+        assertThat(codes("An RAF pilot in a Kestrel Mk IX, look NOW!")).isEmpty();
+        assertThat(codes("LOOK UP AT THE QNH NOW")).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "It has 300 hp.",
+                "It weighs 580 kg today.",
+                "The engine turns at 2,700 rpm.",
+                "It flew 12,000 metres."
+            })
+    void numberWithoutAPictureIsFound(String text) {
+        assertThat(codes(text)).containsExactly(PlainLanguage.NUMBER_WITHOUT_PICTURE);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "It has 300 hp, twice the power of a family car.",
+                "It weighs 580 kg. That is about the weight of a horse.",
+                "She built it in 1944.",
+                "At 200 mph it comes back.",
+                "Three turns in 4 seconds."
+            })
+    void numberWithAPictureIsNotFound(String text) {
+        assertThat(codes(text)).isEmpty();
+    }
+
+    @Test
+    void ownTradeWordsReplaceTheBuiltInOnes() {
+        PlainLanguage own = new PlainLanguage(Map.of("Widget", "a thing"));
+        assertThat(own.check("The widget and the rudder.", Set.of()))
+                .singleElement()
+                .extracting(SpeechFinding::suggestion)
+                .isEqualTo("a thing");
+        assertThat(new PlainLanguage(Map.of()).check("The rudder.", Set.of())).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", " ", "🛩️", "\u0000", "<b>&amp;</b>", "שלום"})
+    void oddTextsGiveNoFinding(String text) {
+        assertThat(codes(text)).isEmpty();
+    }
+}
