@@ -46,7 +46,7 @@ final class ConsoleMenus {
         JMenu live = menu("Live", 'L');
         for (Command command : Command.values()) {
             if (command.scope() == Command.Scope.LIVE) {
-                if (command == Command.SAID || command == Command.BY_HAND || command == Command.INCIDENT) {
+                if (command == Command.SAID || command == Command.BY_HAND || command == Command.NEXT_ACT) {
                     live.addSeparator();
                 }
                 live.add(item(command));

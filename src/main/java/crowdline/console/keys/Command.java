@@ -26,6 +26,9 @@ public enum Command {
     BY_HAND("By hand", Scope.LIVE, "Only the keys move the position", "M"),
     BY_CLOCK("By clock", Scope.LIVE, "The clock moves the position", "C"),
     BY_AIRCRAFT("By aircraft", Scope.LIVE, "Readings from the aircraft move the position", "A"),
+    NEXT_ACT("Next act", Scope.LIVE, "Choose the act that comes next", "N"),
+    END_ACT("Act over", Scope.LIVE, "The act has ended", "E"),
+    TAKE_BACK("Take back", Scope.LIVE, "Undo the last thing done by hand", "Z", "ctrl Z"),
     INCIDENT("Incident page", Scope.LIVE, "Everything stops; the organiser's words", "I"),
 
     OPEN("Open a show…", Scope.WINDOW, "Choose a show file", "ctrl O"),

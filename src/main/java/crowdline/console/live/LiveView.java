@@ -11,15 +11,17 @@ import org.jspecify.annotations.Nullable;
  * @param say what to say
  * @param next what comes
  * @param incident the incident page in place of all the rest, or null
+ * @param handles what the keys take hold of in this view
  */
 public record LiveView(
         StripView strip,
         NowView now,
         SayView say,
         NextView next,
-        @Nullable IncidentView incident) {
+        @Nullable IncidentView incident,
+        Handles handles) {
 
     public LiveView withIncident(IncidentView page) {
-        return new LiveView(strip, now, say, next, page);
+        return new LiveView(strip, now, say, next, page, handles);
     }
 }

@@ -61,7 +61,8 @@ public final class SampleLiveViews {
                         "Watch the very top: the aeroplane stops, hangs, and turns on its own wing tip.",
                         List.of(new Later("Four-point hesitation roll", "in 21 s"), new Later("Avalanche", "in 34 s")),
                         facts()),
-                null);
+                null,
+                Handles.NONE);
     }
 
     public static LiveView listen() {
@@ -90,7 +91,8 @@ public final class SampleLiveViews {
                         "And straight into a loop, the oldest figure of them all.",
                         List.of(new Later("Spin", "in 19 s"), new Later("Low pass", "in 40 s")),
                         facts()),
-                null);
+                null,
+                Handles.NONE);
     }
 
     public static LiveView longWords() {
@@ -134,7 +136,8 @@ public final class SampleLiveViews {
                                 new Later("Quarter clover with a half roll on the up-line", "in 26 s"),
                                 new Later("Eight-point hesitation roll", "in 48 s")),
                         facts()),
-                null);
+                null,
+                Handles.NONE);
     }
 
     public static LiveView holding() {
@@ -162,7 +165,8 @@ public final class SampleLiveViews {
                         null,
                         null),
                 flying.next(),
-                null);
+                null,
+                Handles.NONE);
     }
 
     public static LiveView before() {
@@ -198,7 +202,8 @@ public final class SampleLiveViews {
                         "The engine you hear is Rosa.",
                         List.of(new Later("Loop", "in 5:40"), new Later("Half Cuban", "in 5:52")),
                         facts()),
-                null);
+                null,
+                Handles.NONE);
     }
 
     public static LiveView after() {
@@ -228,7 +233,8 @@ public final class SampleLiveViews {
                         null,
                         null),
                 new NextView("Then", "14:45", "The Tern Pair", "", List.of(), List.of()),
-                null);
+                null,
+                Handles.NONE);
     }
 
     public static LiveView incident() {

@@ -1,0 +1,80 @@
+package crowdline.console.live;
+
+import crowdline.console.live.SideView.Craft;
+import crowdline.console.live.SideView.Spot;
+import crowdline.console.live.SideView.Stretch;
+import crowdline.flight.FigureFlight;
+import crowdline.flight.Flight;
+import crowdline.flight.Sample;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** A predicted flight as the side view needs it. Made once for each variant, for it goes through every sample. */
+public final class ActSheet {
+    /** A variant nobody has predicted. */
+    public static final ActSheet NONE = new ActSheet(List.of(), List.of(), List.of());
+
+    private final List<FigureFlight> figures;
+    private final List<List<Sample>> samples;
+    private final List<Stretch> stretches;
+
+    private ActSheet(List<FigureFlight> figures, List<List<Sample>> samples, List<Stretch> stretches) {
+        this.figures = figures;
+        this.samples = samples;
+        this.stretches = stretches;
+    }
+
+    /** The sheet of a flight; figures that are only timed have no path of their own. */
+    public static ActSheet of(Flight flight) {
+        List<List<Sample>> samples = new ArrayList<>();
+        List<Stretch> stretches = new ArrayList<>();
+        for (FigureFlight figure : flight.figures()) {
+            List<Sample> own = flight.samples().stream()
+                    .filter(s -> figure.simulated() && s.tS() >= figure.startS() && s.tS() <= figure.endS())
+                    .toList();
+            samples.add(own);
+            stretches.add(new Stretch(own.stream().map(ActSheet::spot).toList()));
+        }
+        return new ActSheet(flight.figures(), samples, List.copyOf(stretches));
+    }
+
+    /** The whole path, with no aircraft. */
+    public SideView path(int current) {
+        return new SideView(stretches, current, null);
+    }
+
+    /**
+     * The path with the aircraft where the plan has it after a share of the figure's time, or where it was read to be.
+     *
+     * @param index of the figure being flown, or −1
+     * @param share of its time that has gone, 0 to 1
+     */
+    SideView at(int index, double share, @Nullable Craft read) {
+        if (read != null) {
+            return new SideView(stretches, index, read);
+        }
+        if (index < 0 || index >= samples.size() || samples.get(index).size() < 2) {
+            return path(index);
+        }
+        FigureFlight figure = figures.get(index);
+        double tS = figure.startS() + figure.durationS() * Math.max(0, Math.min(1, share));
+        List<Sample> own = samples.get(index);
+        int i = 0;
+        while (i < own.size() - 2 && own.get(i + 1).tS() < tS) {
+            i++;
+        }
+        Spot a = spot(own.get(i));
+        Spot b = spot(own.get(i + 1));
+        double stepS = own.get(i + 1).tS() - own.get(i).tS();
+        double part = stepS <= 0 ? 0 : Math.max(0, Math.min(1, (tS - own.get(i).tS()) / stepS));
+        Spot here = new Spot(
+                a.alongM() + part * (b.alongM() - a.alongM()), a.heightM() + part * (b.heightM() - a.heightM()));
+        double pathRad = Math.atan2(b.heightM() - a.heightM(), b.alongM() - a.alongM());
+        return new SideView(stretches, index, new Craft(here, pathRad, true));
+    }
+
+    private static Spot spot(Sample sample) {
+        return new Spot(sample.place().x(), sample.place().z());
+    }
+}

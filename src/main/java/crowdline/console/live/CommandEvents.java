@@ -1,0 +1,86 @@
+package crowdline.console.live;
+
+import crowdline.console.keys.Command;
+import crowdline.live.FlightEvent;
+import crowdline.live.IncidentEvent;
+import crowdline.live.LiveEvent;
+import crowdline.live.LiveState;
+import crowdline.live.Phase;
+import crowdline.live.RemarkForm;
+import crowdline.live.Source;
+import crowdline.live.TalkEvent;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+
+/** What a command of the Live place means in the state and the view in which it was given. */
+public final class CommandEvents {
+    private CommandEvents() {}
+
+    /**
+     * The event to post, made for a time; empty if the command means nothing here, or needs what only the program knows, as
+     * {@link Command#NEXT_ACT} needs the wall clock.
+     */
+    public static Optional<DoubleFunction<LiveEvent>> of(Command command, LiveState state, Handles handles) {
+        Phase phase = state.phase();
+        return switch (command) {
+            case NEXT -> next(phase, handles);
+            case BACK -> Optional.of(FlightEvent.SteppedBack::new);
+            case HOLD -> Optional.of(phase instanceof Phase.Held ? FlightEvent.Released::new : FlightEvent.Held::new);
+            case DROP -> Optional.of(FlightEvent.NextDropped::new);
+            case UNDROP -> Optional.of(FlightEvent.DropUndone::new);
+            case OFF_PLAN ->
+                phase instanceof Phase.OffPlan ? next(phase, handles) : Optional.of(FlightEvent.WentOffPlan::new);
+            case SAID -> said(handles);
+            case NOT_SAID -> {
+                String id = handles.sayId();
+                yield id == null ? Optional.empty() : Optional.of(atS -> new TalkEvent.RemarkSkipped(atS, id));
+            }
+            case FILLER -> {
+                String id = handles.fillerId();
+                yield id == null
+                        ? Optional.empty()
+                        : Optional.of(atS -> new TalkEvent.FillerTaken(atS, id, RemarkForm.FULL));
+            }
+            case FACT_1 -> fact(handles, 0);
+            case FACT_2 -> fact(handles, 1);
+            case FACT_3 -> fact(handles, 2);
+            case BY_HAND -> Optional.of(atS -> new FlightEvent.SourceChosen(atS, Source.HAND));
+            case BY_CLOCK -> Optional.of(atS -> new FlightEvent.SourceChosen(atS, Source.CLOCK));
+            case BY_AIRCRAFT -> Optional.of(atS -> new FlightEvent.SourceChosen(atS, Source.AIRCRAFT));
+            case END_ACT -> Optional.of(FlightEvent.ActEnded::new);
+            case TAKE_BACK -> Optional.of(LiveEvent.Undone::new);
+            case INCIDENT -> Optional.of(IncidentEvent.IncidentOpened::new);
+            default -> Optional.empty();
+        };
+    }
+
+    /** The event of having typed the word that leaves the incident page. */
+    public static DoubleFunction<LiveEvent> resume() {
+        return atS -> new IncidentEvent.IncidentClosed(atS, true);
+    }
+
+    private static Optional<DoubleFunction<LiveEvent>> next(Phase phase, Handles handles) {
+        if (phase instanceof Phase.Waiting) {
+            return Optional.of(FlightEvent.ActStarted::new);
+        }
+        Integer index = handles.nextIndex();
+        if (phase instanceof Phase.OffPlan) {
+            return index == null ? Optional.empty() : Optional.of(atS -> new FlightEvent.CameBack(atS, index));
+        }
+        return Optional.of(FlightEvent.Stepped::new);
+    }
+
+    private static Optional<DoubleFunction<LiveEvent>> said(Handles handles) {
+        String id = handles.sayId();
+        RemarkForm form = handles.sayShort() ? RemarkForm.SHORT : RemarkForm.FULL;
+        return id == null ? Optional.empty() : Optional.of(atS -> new TalkEvent.RemarkSaid(atS, id, form));
+    }
+
+    private static Optional<DoubleFunction<LiveEvent>> fact(Handles handles, int place) {
+        if (place >= handles.factIds().size()) {
+            return Optional.empty();
+        }
+        String id = handles.factIds().get(place);
+        return Optional.of(atS -> new TalkEvent.RemarkStarted(atS, id, RemarkForm.FULL));
+    }
+}

@@ -1,0 +1,28 @@
+package crowdline.console.live;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the keys take hold of in a view: the remarks behind the words on the screen. It is part of the view so that a key
+ * always means what was shown when it was pressed.
+ *
+ * @param sayId id of the remark in Say now, or null
+ * @param sayShort true if its short form is shown
+ * @param factIds ids of the facts, in the order of their keys
+ * @param fillerId id of the filler that would be taken, or null
+ * @param nextIndex place in the variant of the next figure, or null
+ */
+public record Handles(
+        @Nullable String sayId,
+        boolean sayShort,
+        List<String> factIds,
+        @Nullable String fillerId,
+        @Nullable Integer nextIndex) {
+
+    public static final Handles NONE = new Handles(null, false, List.of(), null, null);
+
+    public Handles {
+        factIds = List.copyOf(factIds);
+    }
+}

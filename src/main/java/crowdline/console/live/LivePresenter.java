@@ -1,0 +1,147 @@
+package crowdline.console.live;
+
+import crowdline.console.incident.IncidentView;
+import crowdline.console.incident.IncidentView.ContactView;
+import crowdline.console.live.NextView.FactView;
+import crowdline.console.live.NextView.Later;
+import crowdline.live.FigureNow;
+import crowdline.live.LiveNow;
+import crowdline.live.LiveState;
+import crowdline.live.Talk;
+import crowdline.live.Upcoming;
+import crowdline.show.Act;
+import crowdline.show.Incident;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/** Decides what the Live screen shows. Pure: the same moment gives the same view. */
+public final class LivePresenter {
+    private static final int FACTS = 3;
+
+    private final ShowWords words;
+
+    public LivePresenter(ShowWords words) {
+        this.words = words;
+    }
+
+    public LiveView view(Moment moment) {
+        Act act = words.act(moment.state().actId()).orElse(null);
+        SayWords.Saying saying = SayWords.of(moment, words);
+        List<Remark> facts = unsaid(moment, act, RemarkKind.FACT, saying.remarkId());
+        facts = facts.subList(0, Math.min(FACTS, facts.size()));
+        List<Remark> fillers = unsaid(moment, act, RemarkKind.FILLER, saying.remarkId());
+        List<Upcoming> upcoming = moment.now().upcoming();
+        return new LiveView(
+                StripWords.of(moment, words),
+                NowWords.of(moment, words),
+                saying.view(),
+                next(moment, act, facts),
+                incident(moment),
+                new Handles(
+                        saying.remarkId(),
+                        saying.shortForm(),
+                        facts.stream().map(Remark::id).toList(),
+                        fillers.isEmpty() ? null : fillers.get(0).id(),
+                        upcoming.isEmpty() ? null : upcoming.get(0).index()));
+    }
+
+    private NextView next(Moment moment, @Nullable Act act, List<Remark> facts) {
+        List<FactView> factViews = IntStream.range(0, facts.size())
+                .mapToObj(i -> new FactView(
+                        i + 1,
+                        facts.get(i).text(),
+                        Seconds.left(words.time(facts.get(i), false).seconds())))
+                .toList();
+        List<Upcoming> upcoming = moment.now().upcoming();
+        if (upcoming.isEmpty()) {
+            Act after = words.act(moment.now().nextActId()).orElse(null);
+            return after == null
+                    ? new NextView("Then", "", "The end of the show", "", List.of(), factViews)
+                    : new NextView(
+                            "Then, at",
+                            after.slotStart().toString(),
+                            after.title(),
+                            words.who(after),
+                            List.of(),
+                            factViews);
+        }
+        Upcoming first = upcoming.get(0);
+        Double inS = first.inS();
+        String caption = moment.state().course().inTheAir() ? "Next" : "First";
+        List<Later> later = upcoming.stream()
+                .skip(1)
+                .limit(2)
+                .map(u -> new Later(words.name(act, u.figureId()), in(u.inS())))
+                .toList();
+        return new NextView(
+                caption + (inS == null ? "" : " in"),
+                inS == null ? "" : Seconds.left(inS),
+                words.name(act, first.figureId()),
+                call(act, first.figureId()),
+                later,
+                factViews);
+    }
+
+    private static String in(@Nullable Double inS) {
+        return inS == null ? "" : "in " + Seconds.left(inS);
+    }
+
+    private String call(@Nullable Act act, String figureId) {
+        return words.figure(act, figureId)
+                .flatMap(f -> f.remarks().stream()
+                        .filter(r -> r.kind() == RemarkKind.CALL)
+                        .findFirst())
+                .map(Remark::text)
+                .orElse("");
+    }
+
+    private List<Remark> unsaid(Moment moment, @Nullable Act act, RemarkKind kind, @Nullable String shownId) {
+        LiveNow now = moment.now();
+        List<String> figures = new ArrayList<>();
+        FigureNow figure = now.figure();
+        if (figure != null) {
+            figures.add(figure.figureId());
+        }
+        if (!now.upcoming().isEmpty()) {
+            figures.add(now.upcoming().get(0).figureId());
+        }
+        Talk talk = moment.state().talk();
+        return words.within(act, figures, kind).stream()
+                .filter(r -> !talk.said(r.id()) && !talk.skipped(r.id()) && !r.id().equals(shownId))
+                .toList();
+    }
+
+    private @Nullable IncidentView incident(Moment moment) {
+        LiveState state = moment.state();
+        Double openS = moment.now().incidentS();
+        if (!state.incidentOpen() || openS == null) {
+            return null;
+        }
+        String noted = "Noted " + StripWords.hour(moment.hour().minusNanos((long) (openS * 1e9)));
+        String since = Seconds.left(openS) + " ago";
+        Incident incident = words.show().incident();
+        if (incident == null) {
+            return new IncidentView(
+                    "This show has no words of its organiser for this page; nobody has agreed to anything here.",
+                    noted,
+                    since,
+                    List.of("Stop talking.", "Look to the display director.", "Say only what the director gives you."),
+                    List.of("No words were written for this show. Wait for the display director."),
+                    List.of());
+        }
+        String agreed = incident.agreedWith();
+        return new IncidentView(
+                agreed == null ? "Nobody has agreed to these words yet" : "Agreed with " + agreed,
+                noted,
+                since,
+                incident.firstSteps(),
+                incident.words(),
+                incident.contacts().stream()
+                        .map(c -> new ContactView(c.role(), c.how()))
+                        .toList());
+    }
+}

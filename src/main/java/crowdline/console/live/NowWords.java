@@ -1,0 +1,119 @@
+package crowdline.console.live;
+
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.theme.Tone;
+import crowdline.live.FigureNow;
+import crowdline.live.LiveNow;
+import crowdline.live.Phase;
+import crowdline.show.Act;
+import org.jspecify.annotations.Nullable;
+
+/** Says what is being flown, or what the wait is for. */
+final class NowWords {
+    /** A countdown's bar is full at this many seconds; tuned: as long as one would stand ready. */
+    private static final double COUNTDOWN_S = 600;
+    /** The bar is told in so many steps, so that it is painted again only when one could see it. */
+    private static final double STEPS = 400;
+
+    private NowWords() {}
+
+    static NowView of(Moment moment, ShowWords words) {
+        Act act = words.act(moment.state().actId()).orElse(null);
+        ActSheet sheet = words.sheet(moment.state().actId(), moment.state().variant());
+        LiveNow now = moment.now();
+        FigureNow figure = now.figure();
+        if (figure != null) {
+            return flying(moment, words, act, sheet, figure);
+        }
+        Phase phase = moment.state().phase();
+        if (phase instanceof Phase.OffPlan) {
+            Double offS = now.offPlanS();
+            String since = offS == null ? "" : "For " + Seconds.left(offS) + ". ";
+            return new NowView(
+                    "Flying now",
+                    new Mark(Form.CROSS, Tone.CAUTION, "Off plan"),
+                    "Off plan",
+                    since + "Space when the next figure of the plan begins.",
+                    0,
+                    "",
+                    sheet.at(-1, 0, moment.tracking().craft()));
+        }
+        if (phase instanceof Phase.Waiting && act != null) {
+            return waiting(now, words, act, sheet);
+        }
+        return between(moment, words);
+    }
+
+    private static NowView flying(Moment moment, ShowWords words, @Nullable Act act, ActSheet sheet, FigureNow figure) {
+        String name = words.name(act, figure.figureId());
+        String other = moment.tracking().otherName();
+        double wholeS = figure.timeInS() + figure.leftS() - figure.overS();
+        double leftShare = wholeS <= 0 ? 0 : figure.leftS() / wholeS;
+        String left = figure.held()
+                ? "held"
+                : figure.overS() > 0 ? Seconds.left(figure.overS()) + " over" : tenths(figure.leftS());
+        Mark state = null;
+        if (figure.held()) {
+            state = new Mark(Form.BARS, Tone.CAUTION, "Holding: H goes on");
+        } else if (figure.waitsForHand()) {
+            state = new Mark(Form.DIAMOND, Tone.CAUTION, "The clock waits for your step");
+        }
+        double gone = wholeS <= 0 ? 1 : Math.min(1, figure.timeInS() / wholeS);
+        return new NowView(
+                "Flying now",
+                state,
+                other == null ? name : name + " or " + lowerFirst(other),
+                words.look(act, figure.figureId()),
+                steps(leftShare),
+                left,
+                sheet.at(figure.index(), gone, moment.tracking().craft()));
+    }
+
+    private static NowView waiting(LiveNow now, ShowWords words, Act act, ActSheet sheet) {
+        Double toSlotS = now.toSlotS();
+        Mark slot = new Mark(Form.RING, Tone.CALM, "Slot " + act.slotStart());
+        String look = act.title() + ": " + words.who(act) + ". Space when the first figure begins.";
+        if (toSlotS == null || toSlotS <= 0) {
+            return new NowView("Before the act", slot, "On any moment", look, 0, "", sheet.path(-1));
+        }
+        return new NowView(
+                "Before the act",
+                slot,
+                "On in " + Seconds.left(toSlotS),
+                look,
+                steps(Math.min(1, toSlotS / COUNTDOWN_S)),
+                Seconds.left(toSlotS),
+                sheet.path(-1));
+    }
+
+    private static NowView between(Moment moment, ShowWords words) {
+        Act next = words.act(moment.now().nextActId()).orElse(null);
+        Phase phase = moment.state().phase();
+        String caption = phase instanceof Phase.ActDone ? "After the act" : "Between acts";
+        Mark over = new Mark(Form.DISC, Tone.GOOD, phase instanceof Phase.ActDone ? "Act over" : "Nothing in the air");
+        if (next == null) {
+            return new NowView(caption, over, "No more acts", "The running order is done.", 0, "", SideView.NONE);
+        }
+        return new NowView(
+                caption,
+                over,
+                "Next: " + next.title(),
+                words.who(next) + ", slot " + next.slotStart() + ". N chooses it.",
+                0,
+                "",
+                SideView.NONE);
+    }
+
+    private static String tenths(double seconds) {
+        return seconds < 10 ? String.format(java.util.Locale.ROOT, "%.1f s", seconds) : Seconds.left(seconds);
+    }
+
+    private static double steps(double share) {
+        return Math.max(0, Math.min(1, Math.round(share * STEPS) / STEPS));
+    }
+
+    private static String lowerFirst(String name) {
+        return name.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + name.substring(1);
+    }
+}

@@ -1,0 +1,169 @@
+package crowdline.console.live;
+
+import crowdline.console.live.SayView.Bars;
+import crowdline.console.live.SayView.What;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.theme.Tone;
+import crowdline.live.FigureNow;
+import crowdline.live.LiveNow;
+import crowdline.live.RemarkForm;
+import crowdline.live.Speaking;
+import crowdline.patter.Placed;
+import crowdline.show.Act;
+import crowdline.show.Figure;
+import crowdline.show.Quiet;
+import crowdline.show.Remark;
+import crowdline.speech.Breaths;
+import crowdline.speech.SpokenTime;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Says what to say now, from what is being spoken, the quiets and the plan, in this order. */
+final class SayWords {
+    /** The longest line a breath may fill, in letters; it fits the row at its designed size. */
+    private static final int BREATH_CHARS = 54;
+    /** A remark whose time has come stays this long after its end, for the commentator to mark it. Tuned. */
+    private static final double LINGER_S = 3;
+    /** Within this it is time to speak; before it the words wait. Tuned: a breath in. */
+    private static final double NOW_S = 1;
+    /** The part gone is told in steps of this, so that it is painted again only when one could see it. */
+    private static final double STEP_S = 0.1;
+
+    private SayWords() {}
+
+    /** What is said, and the remark behind it. */
+    record Saying(SayView view, @Nullable String remarkId, boolean shortForm) {}
+
+    /** A remark in its time. */
+    private record Turn(Remark remark, boolean shortForm, double startS, double endS, boolean tight, boolean begun) {}
+
+    static Saying of(Moment moment, ShowWords words) {
+        double nowS = moment.now().nowS();
+        Turn turn = turn(moment, words);
+        Act act = words.act(moment.state().actId()).orElse(null);
+        Speaking speaking = moment.state().talk().speaking();
+        QuietNow quiet = QuietNow.of(moment.now(), act, words);
+        if (speaking == null && quiet != null && (turn == null || turn.startS() > nowS - NOW_S)) {
+            return new Saying(listen(quiet, nowS), null, false);
+        }
+        if (turn == null) {
+            return new Saying(nothing(moment, words, act), null, false);
+        }
+        return new Saying(words(moment, words, turn, nowS), turn.remark().id(), turn.shortForm());
+    }
+
+    private static @Nullable Turn turn(Moment moment, ShowWords words) {
+        double nowS = moment.now().nowS();
+        Speaking speaking = moment.state().talk().speaking();
+        if (speaking != null) {
+            Remark remark = words.remark(speaking.remarkId()).orElse(null);
+            if (remark != null) {
+                boolean shortForm = speaking.form() == RemarkForm.SHORT;
+                double endS =
+                        speaking.startedAtS() + words.time(remark, shortForm).seconds();
+                return new Turn(remark, shortForm, speaking.startedAtS(), endS, false, true);
+            }
+        }
+        for (Placed placed : moment.plan().placed()) {
+            Remark remark = words.remark(placed.remarkId()).orElse(null);
+            boolean done = moment.state().talk().said(placed.remarkId())
+                    || moment.state().talk().skipped(placed.remarkId());
+            if (remark != null && !done && placed.endS() + LINGER_S > nowS) {
+                boolean shortForm = placed.form() == crowdline.patter.Form.SHORT;
+                return new Turn(remark, shortForm, placed.startS(), placed.endS(), placed.tight(), false);
+            }
+        }
+        return null;
+    }
+
+    private static SayView words(Moment moment, ShowWords words, Turn turn, double nowS) {
+        SpokenTime time = words.time(turn.remark(), turn.shortForm());
+        double goneS = steps(Math.max(0, nowS - turn.startS()));
+        double takesS = Math.max(0.1, time.seconds());
+        double thereIsS = Math.max(0, windowEndS(moment, words, turn) - turn.startS());
+        double waitS = turn.startS() - nowS;
+        String caption = waitS > NOW_S ? "Say in " + Seconds.left(waitS) : turn.begun() ? "Saying" : "Say now";
+        String kind = ShowWords.word(turn.remark().kind()) + (turn.shortForm() ? ", short form" : "");
+        return new SayView(
+                What.WORDS,
+                caption,
+                kind,
+                Breaths.lines(ShowWords.text(turn.remark(), turn.shortForm()), BREATH_CHARS),
+                Math.min(1, goneS / takesS),
+                verdict(takesS, thereIsS, turn.tight()),
+                new Bars(
+                        thereIsS,
+                        takesS,
+                        time.highS(),
+                        goneS,
+                        Seconds.left(thereIsS - goneS) + " left",
+                        goneS >= takesS ? "S when said" : Seconds.left(takesS - goneS) + " to say"));
+    }
+
+    private static Mark verdict(double takesS, double thereIsS, boolean tight) {
+        double spareS = thereIsS - takesS;
+        if (spareS < -0.5) {
+            return new Mark(Form.STOP, Tone.ALARM, Seconds.left(-spareS) + " too long");
+        }
+        if (tight || spareS < 1) {
+            return new Mark(Form.DIAMOND, Tone.CAUTION, "Just fits");
+        }
+        return new Mark(Form.DISC, Tone.GOOD, "Fits, " + Seconds.left(Math.floor(spareS)) + " to spare");
+    }
+
+    /** The first moment at which something else wants the air: the next remark, a quiet, the end of its figure. */
+    private static double windowEndS(Moment moment, ShowWords words, Turn turn) {
+        double endS = Double.POSITIVE_INFINITY;
+        for (Placed placed : moment.plan().placed()) {
+            if (!placed.remarkId().equals(turn.remark().id()) && placed.startS() > turn.startS()) {
+                endS = Math.min(endS, placed.startS());
+            }
+        }
+        LiveNow now = moment.now();
+        FigureNow figure = now.figure();
+        Act act = words.act(moment.state().actId()).orElse(null);
+        if (figure != null) {
+            double figureEndS = now.nowS() + figure.leftS();
+            Optional<Figure> own = words.figure(act, figure.figureId());
+            if (own.isPresent()) {
+                boolean ownRemark = own.get().remarks().contains(turn.remark());
+                endS = ownRemark && figureEndS > turn.startS() ? Math.min(endS, figureEndS) : endS;
+                double figureStartS = now.nowS() - figure.timeInS();
+                for (Quiet quiet : own.get().quiets()) {
+                    double quietS = figureStartS + quiet.fromS();
+                    endS = quietS > turn.startS() ? Math.min(endS, quietS) : endS;
+                }
+            }
+            if (endS == Double.POSITIVE_INFINITY && figureEndS > turn.startS()) {
+                endS = figureEndS;
+            }
+        }
+        return endS == Double.POSITIVE_INFINITY ? Math.max(turn.endS(), now.nowS()) : endS;
+    }
+
+    private static SayView listen(QuietNow quiet, double nowS) {
+        double goneS = steps(nowS - quiet.fromS());
+        return new SayView(
+                What.LISTEN,
+                "Quiet",
+                quiet.why(),
+                List.of("Let them listen"),
+                0,
+                null,
+                new Bars(quiet.toS() - quiet.fromS(), 0, 0, goneS, Seconds.left(quiet.toS() - nowS) + " of quiet", ""));
+    }
+
+    private static SayView nothing(Moment moment, ShowWords words, @Nullable Act act) {
+        String text = moment.now().upcoming().isEmpty()
+                ? "Nothing waits to be said. F takes a filler."
+                : "Nothing planned until "
+                        + words.name(act, moment.now().upcoming().get(0).figureId()) + ". F takes a filler.";
+        return new SayView(What.NOTHING, "Say now", "", List.of(text), 0, null, null);
+    }
+
+    private static double steps(double seconds) {
+        return Math.max(0, Math.round(seconds / STEP_S) * STEP_S);
+    }
+}

@@ -1,0 +1,25 @@
+package crowdline.console.live;
+
+import java.util.Locale;
+
+/** Seconds in the few letters there is room for. */
+public final class Seconds {
+    private Seconds() {}
+
+    /** Whole seconds, from a minute on minutes: "9 s", "1:05". A time that is up is "0 s". */
+    public static String left(double seconds) {
+        long whole = Math.max(0, Math.round(seconds));
+        return whole < 60 ? whole + " s" : clock(whole);
+    }
+
+    /** Minutes and seconds: "0:07", "12:30". */
+    public static String clock(double seconds) {
+        long whole = Math.max(0, (long) Math.floor(seconds));
+        return whole / 60 + ":" + String.format(Locale.ROOT, "%02d", whole % 60);
+    }
+
+    /** The age of a reading: tenths below ten seconds, where they say whether it is fresh. */
+    public static String age(double seconds) {
+        return seconds < 10 ? String.format(Locale.ROOT, "%.1f s old", Math.max(0, seconds)) : left(seconds) + " old";
+    }
+}

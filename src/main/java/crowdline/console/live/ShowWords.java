@@ -1,0 +1,147 @@
+package crowdline.console.live;
+
+import crowdline.show.Act;
+import crowdline.show.Catalogue;
+import crowdline.show.CatalogueEntry;
+import crowdline.show.Figure;
+import crowdline.show.Performer;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.speech.SpokenTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** The words of a show as the Live screen looks them up: names, sentences, remarks and how long they take. */
+public final class ShowWords {
+    private final Show show;
+    private final Catalogue catalogue;
+    private final Map<String, Remark> remarks = new HashMap<>();
+    private final Map<String, SpokenTime> fullTimes = new HashMap<>();
+    private final Map<String, SpokenTime> shortTimes = new HashMap<>();
+    private final Map<String, ActSheet> sheets = new HashMap<>();
+
+    /**
+     * @param times how long a text takes this speaker
+     * @param flights the predicted path of an act in a variant
+     */
+    public ShowWords(
+            Show show,
+            Catalogue catalogue,
+            Function<String, SpokenTime> times,
+            BiFunction<Act, Variant, ActSheet> flights) {
+        this.show = show;
+        this.catalogue = catalogue.with(show.figures());
+        List<Remark> all = new ArrayList<>(show.remarks());
+        for (Act act : show.acts()) {
+            all.addAll(act.remarks());
+            act.figures().forEach(f -> all.addAll(f.remarks()));
+            act.variants().forEach(v -> sheets.put(act.id() + "\n" + v.name(), flights.apply(act, v)));
+        }
+        for (Remark remark : all) {
+            remarks.put(remark.id(), remark);
+            fullTimes.put(remark.id(), times.apply(remark.text()));
+            String shorter = remark.shortText();
+            if (shorter != null) {
+                shortTimes.put(remark.id(), times.apply(shorter));
+            }
+        }
+    }
+
+    Show show() {
+        return show;
+    }
+
+    Optional<Act> act(@Nullable String id) {
+        return id == null ? Optional.empty() : show.act(id);
+    }
+
+    /** "Rosa Vent, Calder 200": who flies what. */
+    String who(Act act) {
+        String performer = show.performer(act.performer()).map(Performer::name).orElse(act.performer());
+        String airframe = show.airframe(act.airframe()).map(a -> a.name()).orElse(act.airframe());
+        return performer + ", " + airframe;
+    }
+
+    String name(@Nullable Act act, String figureId) {
+        return figure(act, figureId)
+                .map(f -> {
+                    String title = f.title();
+                    return title != null
+                            ? title
+                            : catalogue
+                                    .find(f.figure())
+                                    .map(CatalogueEntry::name)
+                                    .orElse(f.figure());
+                })
+                .orElse(figureId);
+    }
+
+    String look(@Nullable Act act, String figureId) {
+        return figure(act, figureId)
+                .map(f -> {
+                    String look = f.look();
+                    return look != null
+                            ? look
+                            : catalogue
+                                    .find(f.figure())
+                                    .map(CatalogueEntry::lookFor)
+                                    .orElse("");
+                })
+                .orElse("");
+    }
+
+    Optional<Figure> figure(@Nullable Act act, String figureId) {
+        return act == null ? Optional.empty() : act.figure(figureId);
+    }
+
+    Optional<Remark> remark(String id) {
+        return Optional.ofNullable(remarks.get(id));
+    }
+
+    /** The words of a remark in a form; the full ones if there is no short form. */
+    static String text(Remark remark, boolean shortForm) {
+        String shorter = remark.shortText();
+        return shortForm && shorter != null ? shorter : remark.text();
+    }
+
+    SpokenTime time(Remark remark, boolean shortForm) {
+        SpokenTime full = fullTimes.getOrDefault(remark.id(), SpokenTime.NONE);
+        return shortForm ? shortTimes.getOrDefault(remark.id(), full) : full;
+    }
+
+    ActSheet sheet(@Nullable String actId, @Nullable String variant) {
+        return sheets.getOrDefault(actId + "\n" + variant, ActSheet.NONE);
+    }
+
+    /** Every remark of a kind within reach: the figure's first, then those of the one after it, the act's, the show's. */
+    List<Remark> within(@Nullable Act act, List<String> figureIds, RemarkKind kind) {
+        List<Remark> all = new ArrayList<>();
+        for (String figureId : figureIds) {
+            figure(act, figureId).ifPresent(f -> all.addAll(f.remarks()));
+        }
+        if (act != null) {
+            all.addAll(act.remarks());
+        }
+        all.addAll(show.remarks());
+        return all.stream().filter(r -> r.kind() == kind).toList();
+    }
+
+    /** A kind of remark in a word. */
+    public static String word(RemarkKind kind) {
+        return switch (kind) {
+            case DUTY -> "Duty";
+            case CALL -> "Call";
+            case EXPLANATION -> "Explanation";
+            case FACT -> "Fact";
+            case FILLER -> "Filler";
+        };
+    }
+}
