@@ -25,7 +25,7 @@ class ConvergenceTest {
     }
 
     private static double loop(Forces forces, Moment start, double stepFactor) {
-        return Rig.fly(forces, new Integrator(0, stepFactor, (leg, tS, legS, y) -> {}), start, Rig.pullG(300, 3))
+        return Rig.fly(forces, new Integrator(0, stepFactor, (leg, tS, legS, y) -> {}), start, Rig.pullRound(300, 150))
                 .speedMps();
     }
 
@@ -34,7 +34,7 @@ class ConvergenceTest {
     void anotherIntegratorAgreesToAMillionth() {
         Forces forces = Rig.seaLevel(Rig.monoplane());
         Moment start = Rig.level(Units.mpsFromKt(180), 300);
-        Leg leg = ArcLeg.byLoad(forces, start, Math.toRadians(300), 1, 3, 1);
+        Leg leg = ArcLeg.byRadius(forces, start, Math.toRadians(300), 1, 150, 1);
         Integrator.Result ours = new Integrator(0, 1, (l, tS, legS, y) -> {}).fly(leg, 0);
         double[] theirs = hipparchus(leg, ours.moment().tS());
         assertThat(theirs[3]).isCloseTo(ours.moment().speedMps(), MILLIONTH);
