@@ -9,7 +9,7 @@ public final class Seconds {
     /** Whole seconds, from a minute on minutes: "9 s", "1:05". A time that is up is "0 s". */
     public static String left(double seconds) {
         long whole = Math.max(0, Math.round(seconds));
-        return whole < 60 ? whole + " s" : clock(whole);
+        return whole < 60 ? whole + " s" : clock((double) whole);
     }
 
     /** Minutes and seconds: "0:07", "12:30". */
