@@ -7,5 +7,6 @@ package crowdline.patter;
  * @param value what it is worth
  * @param starts when it may begin
  * @param wishedStart when it would best begin if nothing stands against it
+ * @param kept true if it was on the plan before
  */
-record Choice(Form form, int length, long value, Starts starts, int wishedStart) {}
+record Choice(Form form, int length, long value, Starts starts, int wishedStart, boolean kept) {}

@@ -36,7 +36,8 @@ import org.jspecify.annotations.Nullable;
  * ({@link Fillers}).
  *
  * <p><b>What stays.</b> Of plans worth the same, the one already on the screen is kept; starts stay where they are as
- * long as the rules allow.
+ * long as the rules allow. In a plan that is new, duties that float come as early as they can at no loss, for an act may
+ * be cut short.
  */
 public final class Planner {
     public Plan plan(PlanRequest request) {
@@ -44,7 +45,8 @@ public final class Planner {
         Horizon horizon = Horizon.of(request, speaking);
         Workload work = Workload.of(request, horizon);
         Search.Result result = Search.improve(work, known(work, request));
-        Sequence sequence = result.sequence().filled();
+        Sequence sequence =
+                result.sequence().filled().dutiesEarly(Tick.at(request.rules().spareS()));
         List<Placement.Timed> timed = Placement.of(sequence, work);
 
         Gaps gaps = new Gaps(horizon, work.breath());

@@ -14,21 +14,27 @@ import org.jspecify.annotations.Nullable;
  * <p>Label setting in the order of time: a label is a way to fill the time up to a moment, with the floating remarks used.
  * It is dropped if another label is no later and worth at least as much even after giving back all that it used and the
  * first did not (whatever follows the first can follow the other too), or if its value and the {@link Relaxation}'s
- * bound on what follows do not exceed what is known. Where more labels are left than {@link #EFFORT} allows, the most
+ * bound on what follows do not exceed what is known. Where more labels are left than the effort allows, the most
  * promising go on and the result is no longer certain to be best.
  */
 final class Search {
     /** How many floating remarks one label can tell apart. */
     static final int MOST_FLOATING = 64;
 
-    /** Extensions of labels per search, about; tuned to about 2 ms on a desk machine of 2020. */
-    private static final int EFFORT = 60_000;
+    /** Extensions of labels per search, about, for a small workload; tuned so that most such are decided. */
+    private static final int EFFORT_SMALL = 60_000;
+
+    /** The same for a large one; tuned to stay under 5 ms on one core of an ordinary desk machine. */
+    private static final int EFFORT_LARGE = 16_000;
+
+    /** Stages times choices up to which a workload is small. */
+    private static final int SMALL = 500;
 
     /** Fewest labels that go on at each stage however many choices there are. */
-    private static final int FEWEST_LABELS = 8;
+    private static final int FEWEST_LABELS = 6;
 
-    /** Numbers the relaxation may fill in all its solutions, times choices; tuned like {@link #EFFORT}. */
-    private static final long RELAXATION_EFFORT = 300_000;
+    /** Numbers the relaxation may fill in all its solutions, times choices; tuned likewise. */
+    private static final long RELAXATION_EFFORT = 120_000;
 
     private static final int MOST_SOLUTIONS = 30;
 
@@ -49,6 +55,8 @@ final class Search {
 
     private final Workload work;
     private final List<Item> floating;
+    private final Item[] items;
+    private final Choice[][] choices;
     private final long grain;
     private final int mostLabels;
     private final Relaxation relaxation;
@@ -63,11 +71,16 @@ final class Search {
         bestValue = known.value();
         floating = work.floating()
                 .subList(0, Math.min(MOST_FLOATING, work.floating().size()));
+        items = floating.toArray(Item[]::new);
+        choices = floating.stream()
+                .map(item -> item.choices().toArray(Choice[]::new))
+                .toArray(Choice[][]::new);
         grain = grain(work);
-        int choices = 3 + floating.stream().mapToInt(i -> i.choices().size()).sum();
-        mostLabels = Math.max(FEWEST_LABELS, EFFORT / choices / (work.bound().size() + 1));
+        int ways = 3 + floating.stream().mapToInt(i -> i.choices().size()).sum();
+        int size = ways * (work.bound().size() + 1);
+        mostLabels = Math.max(FEWEST_LABELS, (size <= SMALL ? EFFORT_SMALL : EFFORT_LARGE) / size);
         Relaxation fine = new Relaxation(work, floating, 1);
-        int coarse = (int) Math.min(Math.max(1, work.breath()), 1 + fine.cells() / 3000);
+        int coarse = (int) Math.min(Math.max(1, work.breath()), 1 + fine.cells() / 2000);
         relaxation = coarse == 1 ? fine : new Relaxation(work, floating, coarse);
         prices = new long[floating.size()];
     }
@@ -211,13 +224,13 @@ final class Search {
     }
 
     private void addFloating(int stage, Label label, PriorityQueue<Label> queue) {
-        for (Item item : floating) {
-            long bit = 1L << item.bit();
+        for (int i = 0; i < items.length; i++) {
+            long bit = 1L << i;
             if ((label.used() & bit) != 0) {
                 continue;
             }
-            for (Choice choice : item.choices()) {
-                Label next = after(label, stage, item, choice, bit);
+            for (Choice choice : choices[i]) {
+                Label next = after(label, stage, items[i], choice, bit);
                 if (next != null) {
                     queue.add(next);
                 }

@@ -1,5 +1,6 @@
 package crowdline.patter;
 
+import crowdline.show.RemarkKind;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -70,6 +71,63 @@ final class Sequence {
         return best;
     }
 
+    /**
+     * This sequence with every duty that floats as early as it can be said without losing anything: an act may be cut
+     * short. A duty already on the screen moves only if that leaves some time to spare.
+     *
+     * @param spare that time, ticks
+     */
+    Sequence dutiesEarly(int spare) {
+        Sequence best = this;
+        for (Step step : steps) {
+            if (step.item().floats() && isDuty(step)) {
+                best = best.earlier(best.indexOf(step.item()), step.choice().kept() ? spare : 0);
+            }
+        }
+        return best;
+    }
+
+    private Sequence earlier(int from, int spare) {
+        Step duty = steps.get(from);
+        Sequence others = without(from);
+        int first = from;
+        while (first > 0 && !(steps.get(first - 1).item().floats() && isDuty(steps.get(first - 1)))) {
+            first--;
+        }
+        for (int at = first; at < from; at++) {
+            if (others.slackAfter(at, at, duty.choice()) >= spare) {
+                return others.with(at, duty);
+            }
+            Step there = steps.get(at);
+            if (!duty.choice().kept() && there.item().floats() && !isDuty(there)) {
+                Sequence less = others.without(at);
+                if (less.slackAfter(at, at, duty.choice()) >= 0) {
+                    Sequence swapped = less.with(at, duty).inserted(there.item());
+                    if (swapped.value() >= value()) {
+                        return swapped;
+                    }
+                }
+            }
+        }
+        return this;
+    }
+
+    private static boolean isDuty(Step step) {
+        return step.item().candidate().remark().kind() == RemarkKind.DUTY;
+    }
+
+    private Sequence without(int index) {
+        List<Step> fewer = new ArrayList<>(steps);
+        fewer.remove(index);
+        return new Sequence(work, fewer);
+    }
+
+    private Sequence with(int index, Step step) {
+        List<Step> more = new ArrayList<>(steps);
+        more.add(index, step);
+        return new Sequence(work, more);
+    }
+
     private int indexOf(Item item) {
         for (int i = 0; i < steps.size(); i++) {
             if (steps.get(i).item().order() == item.order()
@@ -114,9 +172,7 @@ final class Sequence {
                 }
             }
             if (bestAt >= 0) {
-                List<Step> longer = new ArrayList<>(steps);
-                longer.add(bestAt, new Step(item, choice));
-                return new Sequence(work, longer);
+                return with(bestAt, new Step(item, choice));
             }
         }
         return this;

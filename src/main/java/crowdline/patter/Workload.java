@@ -188,7 +188,7 @@ record Workload(Horizon horizon, List<Item> bound, List<Item> floating, int brea
                 return Optional.empty();
             }
             long value = Worth.of(kind, candidate.remark().weight(), form, kept);
-            return Optional.of(new Choice(form, length, value, starts, wished));
+            return Optional.of(new Choice(form, length, value, starts, wished, kept));
         }
 
         /** What is on the plan may stay where it is, or move as far as the whole plan lags, or else as little as it must. */

@@ -55,7 +55,7 @@ final class JsonParsing {
     private ParsedJson parse() {
         try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), text)) {
             if (parser.nextToken() == null) {
-                throw new Stopped("empty-file", "the file is empty; a show file begins with {", Where.START);
+                throw new Stopped("empty-file", "the file is empty; it must begin with {", Where.START);
             }
             JsonNode root = value(parser, "", 1);
             if (parser.nextToken() != null) {

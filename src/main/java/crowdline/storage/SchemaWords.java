@@ -45,11 +45,11 @@ final class SchemaWords {
         List<String> keys = new ArrayList<>();
         options.forEach(option -> option.path("required").forEach(key -> keys.add(key.asString())));
         List<String> given = keys.stream().filter(value::has).toList();
-        String has = given.isEmpty() ? "none of them" : String.join(" and ", given);
-        return error(
-                "choose-one",
-                TreePath.spoken(path) + " has " + has + "; it needs exactly one of " + String.join(", ", keys),
-                path);
+        String all = String.join(", ", keys);
+        String message = given.isEmpty()
+                ? " has none of " + all + "; it needs exactly one of them"
+                : " has " + String.join(" and ", given) + "; it needs exactly one of " + all;
+        return error("choose-one", TreePath.spoken(path) + message, path);
     }
 
     private static Finding missing(Error error, String path, JsonNode around) {

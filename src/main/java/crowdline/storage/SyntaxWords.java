@@ -10,7 +10,9 @@ final class SyntaxWords {
     private SyntaxWords() {}
 
     static String of(String text, JacksonException e, Where where) {
-        if (e instanceof UnexpectedEndOfInputException || where.line() > lines(text)) {
+        String said = String.valueOf(e.getOriginalMessage());
+        boolean ended = e instanceof UnexpectedEndOfInputException || said.startsWith("Unexpected end-of-input");
+        if (ended || where.line() > lines(text)) {
             return "the file ends before every bracket and quote is closed; it may have been cut short, so get it again"
                     + " or go back to the .previous file beside it";
         }
@@ -21,7 +23,7 @@ final class SyntaxWords {
         char c = at < text.length() ? text.charAt(at) : ' ';
         char before = lastBefore(text, at);
         String plain = plain(text, c, before);
-        return plain != null ? plain : "this is not JSON: " + tidy(e.getOriginalMessage());
+        return plain != null ? plain : "this is not JSON: " + tidy(said);
     }
 
     private static @Nullable String plain(String text, char c, char before) {
@@ -56,7 +58,7 @@ final class SyntaxWords {
         String first = message.lines().findFirst().orElse(message);
         return first.replaceAll(" \\(code \\d+[^)]*\\)", "")
                 .replaceAll(": maybe a \\(non-standard\\).*", "")
-                .replaceAll(" ?\\(enable `[^`]*`[^)]*\\)", "");
+                .replaceAll("[:,]? ?\\(?enable `.*", "");
     }
 
     private static long lines(String text) {

@@ -25,8 +25,8 @@ final class ChildProcess implements AutoCloseable {
     /** What the child says about where it is. */
     record Where(String actId, int index, long startNanos, long nowNanos, int remarks) {}
 
-    /** What the child says when it is ready, and how long it took from its first instruction. */
-    record Ready(int events, int notices, Where where, long ownMillis) {}
+    /** What the child says when it is ready, and the processor time it took from its start. */
+    record Ready(int events, int notices, Where where, long cpuMillis) {}
 
     private final Process process;
     private final BufferedReader out;

@@ -18,6 +18,7 @@ import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
@@ -32,14 +33,17 @@ final class LiveChild {
     private LiveChild() {}
 
     public static void main(String[] args) throws IOException {
-        long begunNanos = System.nanoTime();
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         double figureS = Double.parseDouble(args[1]);
         JournalOpening opening = new JournalShelf(Path.of(args[0]), JournalMachine.here(new MonotonicTicker()), 3600)
                 .open(new JournalShow("/shows/harbour.json", "aa"));
         try (LiveDesk desk = new LiveDesk(opening, (act, variant, figures) -> index -> figureS)) {
             out.println("READY " + opening.events() + " " + opening.notices().size() + " " + where(desk) + " "
-                    + (System.nanoTime() - begunNanos) / 1_000_000);
+                    + ProcessHandle.current()
+                            .info()
+                            .totalCpuDuration()
+                            .orElse(Duration.ZERO)
+                            .toMillis());
             BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
             for (String word = in.readLine(); word != null; word = in.readLine()) {
                 LiveEvent event = event(word).apply(desk.nowS());

@@ -129,9 +129,7 @@ class PlannerTest {
         assertThat(placed(plan, "brief").startS()).isGreaterThanOrEqualTo(17);
         assertThat(unplaced(plan, "long").why()).isEqualTo(Unplaced.Why.QUIET);
         // After the quiet the figure and what may run past it last until 28 s.
-        assertThat(unplaced(plan, "long").reason())
-                .isEqualTo("11.0 s needed, 11.0 s there")
-                .isNotEmpty();
+        assertThat(unplaced(plan, "long").reason()).isEqualTo("12.0 s needed, 11.0 s beside the quiet");
     }
 
     @Test
@@ -146,6 +144,31 @@ class PlannerTest {
         assertThat(plan.placed()).extracting(Placed::remarkId).containsExactly("thanks");
         assertThat(unplaced(plan, "a").why()).isEqualTo(Unplaced.Why.CROWDED_OUT);
         assertThat(unplaced(plan, "a").reason()).startsWith("4.0 s needed, 0.").endsWith(" s there");
+    }
+
+    @Test
+    void dutyIsSaidAsEarlyAsItCanBe() {
+        Plan plan = planner.plan(request(
+                0,
+                loop,
+                candidate("a", RemarkKind.FACT, null, 6),
+                candidate("b", RemarkKind.FACT, null, 5),
+                candidate("thanks", RemarkKind.DUTY, null, 5.5)));
+        assertThat(plan.placed().get(0).remarkId()).isEqualTo("thanks");
+        assertThat(plan.placed()).hasSize(3);
+    }
+
+    @Test
+    void onceTheNextFigureIsCalledTheLastIsPassedOver() {
+        List<Slot> slots = List.of(slot("loop", 0, 10), slot("roll", 10, 16));
+        PlanRequest request = request(
+                8,
+                slots,
+                candidate("what", RemarkKind.EXPLANATION, "loop", 3),
+                candidate("call", RemarkKind.CALL, "roll", 2));
+        Plan plan = planner.plan(new PlanRequest(
+                8.9, slots, request.candidates(), Set.of("call"), Optional.empty(), null, PatterRules.DEFAULT));
+        assertThat(unplaced(plan, "what").why()).isEqualTo(Unplaced.Why.PASSED_OVER);
     }
 
     @Test

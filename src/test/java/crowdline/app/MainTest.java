@@ -1,0 +1,164 @@
+package crowdline.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The whole program in process: what it prints and what it ends with. */
+class MainTest {
+    @TempDir
+    Path folder;
+
+    private final List<String> opened = new ArrayList<>();
+
+    /** What a run ended with. */
+    private record Ran(int code, String out, String err) {}
+
+    private Ran run(String... args) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Terminal terminal = new Terminal(
+                new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
+        int code = Main.run(args, terminal, (show, where) -> {
+            opened.add(String.valueOf(show));
+            return Opening.STAYS_OPEN;
+        });
+        return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    private static String sound() throws IOException {
+        try (InputStream in =
+                Objects.requireNonNull(MainTest.class.getResourceAsStream("/crowdline/storage/full.json"))) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    private String file(String text) throws IOException {
+        return Files.writeString(folder.resolve("day.json"), text).toString();
+    }
+
+    @Test
+    void soundShowEndsWithZero() throws IOException {
+        assertThat(run("check", file(sound()))).isEqualTo(new Ran(0, "nothing found" + System.lineSeparator(), ""));
+    }
+
+    @Test
+    void errorsEndWithOneAndAreListed() throws IOException {
+        String show = file(sound().replaceFirst("\"figure\": \"loop\"", "\"figure\": \"lop\""));
+        Ran ran = run("check", show);
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.out())
+                .isEqualToNormalizingNewlines(show
+                        + ":28:35: error: the figure \"lop\" is not in the catalogue; did you mean \"loop\"?\n"
+                        + "1 error, 0 warnings, 0 notes\n");
+        assertThat(ran.err()).isEmpty();
+    }
+
+    @Test
+    void notesAloneEndWithZero() throws IOException {
+        Ran ran = run("check", file(sound().replace("\"title\": \"Ada's own\"", "\"titel\": \"é\"")));
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("0 errors, 0 warnings, 1 note");
+    }
+
+    @Test
+    void jsonHasEveryKeyOfAFinding() throws IOException {
+        String show = file(sound().replace("\"massKg\": 640", "\"massKg\": -640"));
+        Ran ran = run("check", show, "--json");
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.out().replaceAll("\\s+", " "))
+                .isEqualTo("{ \"findings\": [ { \"severity\": \"error\", \"code\": \"out-of-range\", \"message\":"
+                        + " \"airframes[0].massKg is -640; it must be above 0\", \"file\": \"" + show
+                        + "\", \"line\": 12, \"column\": 50, \"path\": \"airframes[0].massKg\" } ] } ");
+    }
+
+    @Test
+    void jsonOfASoundShowIsAnEmptyList() throws IOException {
+        assertThat(run("check", "--json", file(sound()))).isEqualTo(new Ran(0, "{\"findings\": []}\n", ""));
+    }
+
+    @Test
+    void missingFileEndsWithTwoAndPrintsNothingElse() {
+        assertThat(run("check", "gone.json", "--json"))
+                .isEqualTo(new Ran(
+                        2,
+                        "",
+                        "crowdline: there is no file gone.json; check its name and folder" + System.lineSeparator()));
+    }
+
+    @Test
+    void wrongUseEndsWithTwoAndSaysWhatToDo() {
+        assertThat(run("check"))
+                .isEqualTo(new Ran(
+                        2,
+                        "",
+                        "crowdline: Missing required parameter: 'SHOW'; see crowdline check --help"
+                                + System.lineSeparator()));
+        assertThat(run("check", "--jsn", "x").err()).contains("did you mean --json?");
+        assertThat(run("chekc", "x").err().strip())
+                .isEqualTo("crowdline: there is no command chekc; did you mean \"check\"?");
+        assertThat(run("chekc").err().strip())
+                .isEqualTo("crowdline: there is no file or command chekc; did you mean \"check\"?");
+        assertThat(run("chekc").code()).isEqualTo(2);
+        assertThat(run("speak").err()).contains("there is nothing to time; give a text or --file");
+    }
+
+    @Test
+    void helpListsTheCommandsAndEndsWithZero() {
+        Ran ran = run("--help");
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("check").contains("speak").contains("the display director and local rules");
+    }
+
+    @Test
+    void windowOpensWithAndWithoutAShow() throws IOException {
+        String show = file(sound());
+        assertThat(run().code()).isEqualTo(Opening.STAYS_OPEN);
+        assertThat(run(show).code()).isEqualTo(Opening.STAYS_OPEN);
+        assertThat(opened).containsExactly("null", show);
+    }
+
+    @Test
+    void speakTimesATextAndTheLinesOfAFile() throws IOException {
+        Path lines = Files.writeString(folder.resolve("lines.txt"), "Pull 6 g.\n\n  A loop.  \n");
+        Ran ran = run("speak", "--json", "--file", lines.toString(), "at", "150", "kt");
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
+                .contains("\"text\": \"at 150 kt\"")
+                .contains("\"spoken\": \"at one hundred and fifty knots\"")
+                .contains("\"text\": \"Pull 6 g.\"")
+                .contains("\"text\": \"A loop.\"")
+                .contains("\"seconds\": ")
+                .contains("\"lowS\": ")
+                .contains("\"highS\": ");
+    }
+
+    @Test
+    void slowerPaceTakesLonger() throws IOException {
+        Path pace = Files.writeString(
+                folder.resolve("pace.json"),
+                "{\"crowdlinePace\": 1, \"name\": \"slow\", \"fixedS\": 0, \"perLetterS\": 0.5, \"perCommaS\": 0,"
+                        + " \"perStopS\": 0, \"relativeError\": 0}");
+        assertThat(run("speak", "--pace", pace.toString(), "loop").out().strip())
+                .isEqualTo("2.0 s (2.0 to 2.0)  loop");
+    }
+
+    @Test
+    void brokenPaceEndsWithTwo() throws IOException {
+        Path pace = Files.writeString(folder.resolve("pace.json"), "{}");
+        Ran ran = run("speak", "--pace", pace.toString(), "loop");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains("is no pace file; one has \"crowdlinePace\": 1 in it");
+    }
+}

@@ -1,0 +1,60 @@
+package crowdline.storage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SettingsFileTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void settingsAreReadAsWritten() throws ShowFileException {
+        Settings settings = Settings.DEFAULT
+                .withRecent(Path.of("a.json"))
+                .withRecent(Path.of("b.json"))
+                .withRecent(Path.of("a.json"))
+                .withTheme("night")
+                .withZoom(1.25)
+                .withLastJournal(Path.of("j.log"));
+        SettingsFile file = new SettingsFile(folder.resolve("made").resolve("for it"));
+        file.write(settings);
+        assertThat(file.read()).isEqualTo(new SettingsFile.Reading(settings, null));
+        assertThat(settings.recentFiles()).containsExactly(Path.of("a.json"), Path.of("b.json"));
+    }
+
+    @Test
+    void noSettingsAreTheDefaults() {
+        assertThat(new SettingsFile(folder).read()).isEqualTo(new SettingsFile.Reading(Settings.DEFAULT, null));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "{", "[]", "{\"zoom\": 99}", "{\"theme\": \" \"}", "{\"zoom\": NaN}"})
+    void brokenSettingsAreKeptAsideAndSaid(String broken) throws IOException {
+        Files.writeString(folder.resolve("settings.json"), broken);
+        SettingsFile.Reading reading = new SettingsFile(folder).read();
+        assertThat(reading.settings()).isEqualTo(Settings.DEFAULT);
+        assertThat(reading.said())
+                .startsWith("the settings could not be used (")
+                .endsWith("are kept in " + folder.resolve("settings.json.broken"));
+        assertThat(folder.resolve("settings.json.broken")).hasContent(broken);
+        assertThat(folder.resolve("settings.json")).doesNotExist();
+    }
+
+    @Test
+    void tenRecentFilesAreRemembered() {
+        Settings settings = Settings.DEFAULT;
+        for (int i = 0; i < 15; i++) {
+            settings = settings.withRecent(Path.of(i + ".json"));
+        }
+        assertThat(settings.recentFiles()).hasSize(10).startsWith(Path.of("14.json"));
+        assertThat(settings.recentFiles()).isNotEqualTo(List.of());
+    }
+}
