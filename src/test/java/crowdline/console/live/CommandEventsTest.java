@@ -16,7 +16,9 @@ class CommandEventsTest {
     private static final Handles HANDLES = new Handles("r1", true, List.of("f1", "f2"), "fill", 2);
 
     private static @Nullable LiveEvent event(Command command, LiveState state) {
-        return CommandEvents.of(command, state, HANDLES).map(make -> make.apply(7)).orElse(null);
+        return CommandEvents.of(command, state, HANDLES)
+                .map(make -> make.apply(7))
+                .orElse(null);
     }
 
     @Test
@@ -32,8 +34,7 @@ class CommandEventsTest {
 
     @Test
     void nextOffThePlanComesBackToTheNextFigure() {
-        assertThat(event(
-                        Command.NEXT, SmallShow.after(new FlightEvent.ActStarted(1), new FlightEvent.WentOffPlan(2))))
+        assertThat(event(Command.NEXT, SmallShow.after(new FlightEvent.ActStarted(1), new FlightEvent.WentOffPlan(2))))
                 .isEqualTo(new FlightEvent.CameBack(7, 2));
     }
 
@@ -47,7 +48,8 @@ class CommandEventsTest {
 
     @Test
     void saidMeansTheRemarkOnTheScreenInItsForm() {
-        assertThat(event(Command.SAID, SmallShow.after())).isEqualTo(new TalkEvent.RemarkSaid(7, "r1", RemarkForm.SHORT));
+        assertThat(event(Command.SAID, SmallShow.after()))
+                .isEqualTo(new TalkEvent.RemarkSaid(7, "r1", RemarkForm.SHORT));
     }
 
     @Test

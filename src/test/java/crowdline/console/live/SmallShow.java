@@ -53,7 +53,10 @@ public final class SmallShow {
                 List.of(),
                 List.of(
                         Remark.of("r-call-1", RemarkKind.CALL, "Now a loop."),
-                        Remark.of("r-say-1", RemarkKind.EXPLANATION, "Up, over the top, and round, back to where it began."),
+                        Remark.of(
+                                "r-say-1",
+                                RemarkKind.EXPLANATION,
+                                "Up, over the top, and round, back to where it began."),
                         Remark.of("r-fact-1", RemarkKind.FACT, "It is two hundred metres high.")));
         Figure stall = new Figure(
                 "f2",
@@ -66,8 +69,7 @@ public final class SmallShow {
                 null,
                 List.of(new Quiet(2, 8.0, "hear it fade")),
                 List.of(Remark.of("r-call-2", RemarkKind.CALL, "And now it stops.")));
-        Figure pass = new Figure(
-                "f3", "low pass", "Low pass", "Wave.", null, 10.0, null, null, List.of(), List.of());
+        Figure pass = new Figure("f3", "low pass", "Low pass", "Wave.", null, 10.0, null, null, List.of(), List.of());
         Act act = new Act(
                 "a1",
                 "The Calder display",
@@ -77,7 +79,9 @@ public final class SmallShow {
                 12,
                 new Placing(0, 0, 500, 120, Placing.Heading.RIGHT),
                 List.of(loop, stall, pass),
-                List.of(new Variant("full", 2000.0, List.of("f1", "f2", "f3")), new Variant("flat", null, List.of("f3"))),
+                List.of(
+                        new Variant("full", 2000.0, List.of("f1", "f2", "f3")),
+                        new Variant("flat", null, List.of("f3"))),
                 List.of(Remark.of("r-fact-act", RemarkKind.FACT, "Rosa built it herself.")));
         return new Show(
                 "Marram Field Air Day",
@@ -90,13 +94,37 @@ public final class SmallShow {
                 List.of(Remark.of("r-fill", RemarkKind.FILLER, "The smoke is only paraffin.")),
                 List.of(),
                 Map.of(),
-                new Incident("the director, 2 May", List.of("Breathe."), List.of("The display has stopped."), List.of()));
+                new Incident(
+                        "the director, 2 May", List.of("Breathe."), List.of("The display has stopped."), List.of()));
     }
 
     private static Airframe airframe() {
         return new Airframe(
-                "c200", "Calder 200", false, 700, 11, 8, 6.5, 220, 2, 2600, Airframe.PropellerTurns.CLOCKWISE, 0.03,
-                0.06, 1.5, 1.2, 300, 120, 400, 360, 300, 1.5, 300, 8, -6, 200);
+                "c200",
+                "Calder 200",
+                false,
+                700,
+                11,
+                8,
+                6.5,
+                220,
+                2,
+                2600,
+                Airframe.PropellerTurns.CLOCKWISE,
+                0.03,
+                0.06,
+                1.5,
+                1.2,
+                300,
+                120,
+                400,
+                360,
+                300,
+                1.5,
+                300,
+                8,
+                -6,
+                200);
     }
 
     static ShowWords words() {

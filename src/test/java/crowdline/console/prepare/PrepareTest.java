@@ -62,8 +62,7 @@ class PrepareTest {
 
     @Test
     void theWorstFindingComesFirstWithItsLine() {
-        PrepareView view =
-                view(new Found(Severity.NOTE, "small", 3), new Found(Severity.ERROR, "large", 9));
+        PrepareView view = view(new Found(Severity.NOTE, "small", 3), new Found(Severity.ERROR, "large", 9));
         assertThat(view.findings().get(0).message()).isEqualTo("large");
         assertThat(view.findings().get(0).where()).isEqualTo("line 9");
     }
