@@ -7,6 +7,7 @@ import crowdline.live.FigureNow;
 import crowdline.live.LiveNow;
 import crowdline.live.Phase;
 import crowdline.show.Act;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Says what is being flown, or what the wait is for. */
@@ -106,7 +107,7 @@ final class NowWords {
     }
 
     private static String tenths(double seconds) {
-        return seconds < 10 ? String.format(java.util.Locale.ROOT, "%.1f s", seconds) : Seconds.left(seconds);
+        return seconds < 10 ? String.format(Locale.ROOT, "%.1f s", seconds) : Seconds.left(seconds);
     }
 
     private static double steps(double share) {
@@ -114,6 +115,6 @@ final class NowWords {
     }
 
     private static String lowerFirst(String name) {
-        return name.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + name.substring(1);
+        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
     }
 }

@@ -3,7 +3,9 @@ package crowdline.console.live;
 import crowdline.live.FigureNow;
 import crowdline.live.LiveNow;
 import crowdline.show.Act;
+import crowdline.show.Figure;
 import crowdline.show.Quiet;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,7 +26,7 @@ record QuietNow(double fromS, double toS, String why) {
         double startS = now.nowS() - figure.timeInS();
         double endS = now.nowS() + figure.leftS();
         for (Quiet quiet :
-                words.figure(act, figure.figureId()).map(f -> f.quiets()).orElse(java.util.List.of())) {
+                words.figure(act, figure.figureId()).map(Figure::quiets).orElse(List.of())) {
             Double to = quiet.toS();
             double fromS = startS + quiet.fromS();
             double toS = to == null ? endS : Math.min(endS, startS + to);

@@ -43,14 +43,14 @@ public final class Themes {
                     rgb(0xbdbab0),
                     rgb(0x17202a),
                     rgb(0x4d5560),
-                    rgb(0x6c7178),
+                    rgb(0x62676e),
                     rgb(0x0d4a80),
                     rgb(0x0d4a80),
                     rgb(0xffffff),
                     rgb(0x0b5230),
                     rgb(0x6f3d00),
                     rgb(0x8f1016),
-                    rgb(0x8b949e),
+                    rgb(0x7a838d),
                     rgb(0x0d4a80)),
             new Typeface(PLAIN, STRONG, false, Typeface.SIZES_PX));
 

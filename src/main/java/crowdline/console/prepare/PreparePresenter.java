@@ -1,0 +1,186 @@
+package crowdline.console.prepare;
+
+import crowdline.console.live.ActSheet;
+import crowdline.console.live.Seconds;
+import crowdline.console.live.ShowWords;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.prepare.PrepareView.ActView;
+import crowdline.console.prepare.PrepareView.FigureView;
+import crowdline.console.prepare.PrepareView.FindingView;
+import crowdline.console.prepare.PrepareView.RemarkView;
+import crowdline.console.prepare.PrepareView.VariantView;
+import crowdline.console.theme.Tone;
+import crowdline.flight.FigureFlight;
+import crowdline.flight.Flight;
+import crowdline.show.Act;
+import crowdline.show.Catalogue;
+import crowdline.show.CatalogueEntry;
+import crowdline.show.DayAir;
+import crowdline.show.Figure;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.show.Severity;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.speech.SpokenTime;
+import crowdline.timing.ActTimes;
+import crowdline.timing.FigureTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Puts a show, its prediction, its times and its findings into the words of the Prepare place. */
+public final class PreparePresenter {
+    /** Metres a second in one knot: 1852 m an hour (ISO 80000-3). */
+    private static final double MPS_PER_KT = 1852.0 / 3600;
+    /** Metres in one foot (ISO 80000-3, Annex). */
+    private static final double M_PER_FT = 0.3048;
+
+    private static final String UNKNOWN = "–";
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.UK);
+
+    /** What is predicted for a variant of an act. */
+    public interface Predictions {
+        Optional<Flight> flight(Act act, Variant variant);
+
+        Optional<ActTimes> times(Act act, Variant variant);
+    }
+
+    /**
+     * A finding and where it stands.
+     *
+     * @param line of the show file, from 1; 0 if it stands in no line
+     */
+    public record Found(Severity severity, String message, int line) {}
+
+    private final Catalogue catalogue;
+    private final Function<String, SpokenTime> spoken;
+    private final Predictions predictions;
+
+    public PreparePresenter(Catalogue catalogue, Function<String, SpokenTime> spoken, Predictions predictions) {
+        this.catalogue = catalogue;
+        this.spoken = spoken;
+        this.predictions = predictions;
+    }
+
+    public PrepareView view(Show show, List<Found> findings) {
+        Catalogue all = catalogue.with(show.figures());
+        return new PrepareView(
+                show.title(),
+                show.venue().name() + ", " + DAY.format(show.date()),
+                air(show.air()),
+                show.acts().stream().map(a -> act(show, all, a)).toList(),
+                findings.stream()
+                        .sorted(Comparator.comparing(Found::severity).thenComparing(Found::line))
+                        .map(PreparePresenter::finding)
+                        .toList());
+    }
+
+    private static String air(DayAir air) {
+        Double cloudBaseFt = air.cloudBaseFt();
+        String wind = air.windKt() == 0
+                ? "no wind"
+                : String.format(Locale.UK, "wind %.0f° %.0f kt", air.windFromDeg(), air.windKt());
+        String cloud = cloudBaseFt == null
+                ? "no cloud base given"
+                : String.format(Locale.UK, "cloud base %,.0f ft", cloudBaseFt);
+        return String.format(Locale.UK, "%.0f hPa, %.0f °C, ", air.qnhHpa(), air.temperatureC()) + wind + ", " + cloud;
+    }
+
+    private static FindingView finding(Found found) {
+        Mark mark = switch (found.severity()) {
+            case ERROR -> new Mark(Form.STOP, Tone.ALARM, "Blocks");
+            case WARNING -> new Mark(Form.DIAMOND, Tone.CAUTION, "Mend");
+            case NOTE -> new Mark(Form.RING, Tone.CALM, "Note");
+        };
+        return new FindingView(mark, found.message(), found.line() > 0 ? "line " + found.line() : "");
+    }
+
+    private ActView act(Show show, Catalogue all, Act act) {
+        return new ActView(
+                act.title(),
+                show.performer(act.performer()).map(p -> p.name()).orElse(act.performer()),
+                show.airframe(act.airframe()).map(a -> a.name()).orElse(act.airframe()),
+                String.format(Locale.UK, "%s, %.0f min", act.slotStart(), act.slotMinutes()),
+                act.variants().stream().map(v -> variant(all, act, v)).toList());
+    }
+
+    private VariantView variant(Catalogue all, Act act, Variant variant) {
+        Optional<Flight> flight = predictions.flight(act, variant);
+        Optional<ActTimes> times = predictions.times(act, variant);
+        List<FigureView> figures = new ArrayList<>();
+        for (Figure figure : act.inOrder(variant)) {
+            figures.add(figure(
+                    all,
+                    figure,
+                    flight.flatMap(f -> f.figure(figure.id())),
+                    times.flatMap(t -> t.figures().stream()
+                            .filter(x -> x.figureId().equals(figure.id()))
+                            .findFirst())));
+        }
+        Double baseFt = variant.minCloudBaseFt();
+        String total = figures.size()
+                + (figures.size() == 1 ? " figure" : " figures")
+                + times.map(t -> ", " + Seconds.clock(t.totalS()) + " min").orElse("");
+        return new VariantView(
+                variant.name(),
+                baseFt,
+                baseFt == null ? "any cloud base" : String.format(Locale.UK, "from %,.0f ft", baseFt),
+                total,
+                figures,
+                flight.map(ActSheet::of).orElse(ActSheet.NONE).path(-1));
+    }
+
+    private FigureView figure(Catalogue all, Figure figure, Optional<FigureFlight> flight, Optional<FigureTime> time) {
+        Optional<CatalogueEntry> entry = all.find(figure.figure());
+        String title = figure.title();
+        String look = figure.look();
+        Optional<FigureFlight> flown = flight.filter(FigureFlight::simulated);
+        return new FigureView(
+                title != null ? title : entry.map(CatalogueEntry::name).orElse(figure.figure()),
+                look != null ? look : entry.map(CatalogueEntry::lookFor).orElse(""),
+                time.map(t -> Seconds.clock(t.startS())).orElse(UNKNOWN),
+                time.map(t -> String.format(Locale.UK, "%.0f s", t.durationS())).orElse(UNKNOWN),
+                time.map(t -> String.format(Locale.UK, "%.0f–%.0f s", t.lowS(), t.highS()))
+                        .orElse(UNKNOWN),
+                flown.map(f -> String.format(Locale.UK, "%.0f", f.entryMps() / MPS_PER_KT))
+                        .orElse(UNKNOWN),
+                flown.map(f -> String.format(Locale.UK, "%,.0f–%,.0f", f.lowestM() / M_PER_FT, f.highestM() / M_PER_FT))
+                        .orElse(UNKNOWN),
+                flown.map(f -> signed(f.leastG()) + " to " + signed(f.greatestG()))
+                        .orElse(UNKNOWN),
+                figure.remarks().stream()
+                        .map(r -> remark(r, time.map(FigureTime::durationS).orElse(0.0)))
+                        .toList());
+    }
+
+    private static String signed(double g) {
+        return String.format(Locale.UK, "%+.1f", g).replace('-', '−');
+    }
+
+    private RemarkView remark(Remark remark, double figureS) {
+        SpokenTime time = spoken.apply(remark.text());
+        // A call is spoken before its figure, so the figure's own time is no measure for it.
+        double thereIsS = remark.kind() == RemarkKind.CALL ? 0 : figureS;
+        String takes = String.format(Locale.UK, "%.0f s", time.seconds());
+        Mark verdict;
+        if (thereIsS <= 0) {
+            verdict = new Mark(Form.RING, Tone.CALM, takes);
+        } else if (time.seconds() > thereIsS) {
+            verdict = new Mark(
+                    Form.STOP, Tone.ALARM, String.format(Locale.UK, "Too long: %s of %.0f s", takes, thereIsS));
+        } else if (time.highS() > thereIsS) {
+            verdict = new Mark(
+                    Form.DIAMOND, Tone.CAUTION, String.format(Locale.UK, "Just fits: %s of %.0f s", takes, thereIsS));
+        } else {
+            verdict = new Mark(Form.DISC, Tone.GOOD, String.format(Locale.UK, "Fits: %s of %.0f s", takes, thereIsS));
+        }
+        return new RemarkView(
+                ShowWords.word(remark.kind()), remark.text(), time.seconds(), time.highS(), thereIsS, verdict);
+    }
+}

@@ -1,0 +1,176 @@
+package crowdline.console;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
+
+import crowdline.console.keys.Command;
+import crowdline.console.live.LiveView;
+import crowdline.console.live.SampleLiveViews;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.LookAndFeel;
+import crowdline.console.theme.Themes;
+import crowdline.console.theme.Zoom;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.GraphicsEnvironment;
+import java.awt.KeyboardFocusManager;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+@Tag("window")
+class ConsoleFrameTest {
+    private final FakeHost host = new FakeHost();
+    private @Nullable ConsoleFrame frame;
+
+    @BeforeEach
+    void open() throws Exception {
+        assumeThat(GraphicsEnvironment.isHeadless()).as("there is a screen").isFalse();
+        SwingUtilities.invokeAndWait(() -> {
+            LookAndFeel.loadType();
+            Appearance appearance = new Appearance(Themes.DAY, Zoom.NONE);
+            LookAndFeel.wear(appearance);
+            ConsoleFrame opened = new ConsoleFrame(host, appearance);
+            opened.setVisible(true);
+            opened.showPrepare(SampleScreens.prepare());
+            opened.showGlossary(SampleScreens.glossary());
+            opened.go(Place.LIVE);
+            frame = opened;
+        });
+        SwingUtilities.invokeAndWait(() -> {});
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        ConsoleFrame opened = frame;
+        if (opened != null) {
+            SwingUtilities.invokeAndWait(opened::dispose);
+        }
+    }
+
+    private ConsoleFrame frame() {
+        ConsoleFrame opened = frame;
+        assertThat(opened).isNotNull();
+        return opened;
+    }
+
+    private void press(Component on, int code, char typed, long whenMs) {
+        KeyboardFocusManager manager = KeyboardFocusManager.getCurrentKeyboardFocusManager();
+        manager.dispatchEvent(new KeyEvent(on, KeyEvent.KEY_PRESSED, whenMs, 0, code, typed));
+        manager.dispatchEvent(new KeyEvent(on, KeyEvent.KEY_RELEASED, whenMs + 50, 0, code, typed));
+    }
+
+    private static List<Component> all(Container container) {
+        List<Component> found = new ArrayList<>();
+        for (Component child : container.getComponents()) {
+            found.add(child);
+            if (child instanceof Container inner) {
+                found.addAll(all(inner));
+            }
+        }
+        return found;
+    }
+
+    @Test
+    void spaceStepsFromEveryComponentOfTheWindow() throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            long whenMs = 10_000;
+            for (Component component : all(frame().getRootPane())) {
+                host.given.clear();
+                whenMs += 1000;
+                press(component, KeyEvent.VK_SPACE, ' ', whenMs);
+                assertThat(host.given).as("from %s", component.getClass()).containsExactly(Command.NEXT);
+            }
+        });
+    }
+
+    @Test
+    void theIncidentPageIsLeftOnlyByTypingTheWord() throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            host.view = SampleLiveViews.incident();
+            frame().go(Place.LIVE);
+            press(frame(), KeyEvent.VK_SPACE, ' ', 1000);
+            press(frame(), KeyEvent.VK_ESCAPE, '\u001b', 2000);
+            press(frame(), KeyEvent.VK_F5, KeyEvent.CHAR_UNDEFINED, 3000);
+            press(frame(), KeyEvent.VK_F2, KeyEvent.CHAR_UNDEFINED, 4000);
+            assertThat(host.given).isEmpty();
+            assertThat(host.resumed).isZero();
+            long whenMs = 5000;
+            for (int i = 0; i < "resume".length(); i++) {
+                char letter = "resume".charAt(i);
+                whenMs += 200;
+                press(frame(), KeyEvent.getExtendedKeyCodeForChar(letter), letter, whenMs);
+            }
+            assertThat(host.resumed).isEqualTo(1);
+        });
+    }
+
+    @Test
+    void everythingThatTakesTheFocusHasAName() throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            for (Place place : Place.values()) {
+                frame().go(place);
+                frame().validate();
+                for (Component component : all(frame().getContentPane())) {
+                    boolean reached = component.isFocusable()
+                            && component.isShowing()
+                            && component.getFocusTraversalKeysEnabled()
+                            && (component instanceof javax.swing.JList
+                                    || component instanceof javax.swing.JTable
+                                    || component instanceof javax.swing.AbstractButton
+                                    || component instanceof javax.swing.text.JTextComponent);
+                    if (reached && !component.getClass().getName().contains("ScrollBar")) {
+                        assertThat(component.getAccessibleContext().getAccessibleName())
+                                .as("name of %s in %s", component.getClass(), place)
+                                .isNotBlank();
+                    }
+                }
+            }
+        });
+    }
+
+    private static final class FakeHost implements Host {
+        private final List<Command> given = new ArrayList<>();
+        private LiveView view = SampleLiveViews.flying();
+        private int resumed;
+
+        @Override
+        public void command(Command command) {
+            given.add(command);
+        }
+
+        @Override
+        public void resume() {
+            resumed++;
+        }
+
+        @Override
+        public LiveView live() {
+            return view;
+        }
+
+        @Override
+        public void open(Path file) {}
+
+        @Override
+        public void openDemo() {}
+
+        @Override
+        public List<Path> recent() {
+            return List.of();
+        }
+
+        @Override
+        public void keep(Appearance appearance) {}
+
+        @Override
+        public void quit() {}
+    }
+}

@@ -1,0 +1,61 @@
+package crowdline.console.live;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.console.keys.Command;
+import crowdline.live.FlightEvent;
+import crowdline.live.LiveEvent;
+import crowdline.live.LiveState;
+import crowdline.live.RemarkForm;
+import crowdline.live.TalkEvent;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+class CommandEventsTest {
+    private static final Handles HANDLES = new Handles("r1", true, List.of("f1", "f2"), "fill", 2);
+
+    private static @Nullable LiveEvent event(Command command, LiveState state) {
+        return CommandEvents.of(command, state, HANDLES)
+                .map(make -> make.apply(7))
+                .orElse(null);
+    }
+
+    @Test
+    void nextStartsAnActThatWaits() {
+        assertThat(event(Command.NEXT, SmallShow.after())).isEqualTo(new FlightEvent.ActStarted(7));
+    }
+
+    @Test
+    void nextStepsInTheAir() {
+        assertThat(event(Command.NEXT, SmallShow.after(new FlightEvent.ActStarted(1))))
+                .isEqualTo(new FlightEvent.Stepped(7));
+    }
+
+    @Test
+    void nextOffThePlanComesBackToTheNextFigure() {
+        assertThat(event(Command.NEXT, SmallShow.after(new FlightEvent.ActStarted(1), new FlightEvent.WentOffPlan(2))))
+                .isEqualTo(new FlightEvent.CameBack(7, 2));
+    }
+
+    @Test
+    void holdReleasesWhatIsHeld() {
+        LiveState flying = SmallShow.after(new FlightEvent.ActStarted(1));
+        LiveState held = SmallShow.after(new FlightEvent.ActStarted(1), new FlightEvent.Held(2));
+        assertThat(event(Command.HOLD, flying)).isEqualTo(new FlightEvent.Held(7));
+        assertThat(event(Command.HOLD, held)).isEqualTo(new FlightEvent.Released(7));
+    }
+
+    @Test
+    void saidMeansTheRemarkOnTheScreenInItsForm() {
+        assertThat(event(Command.SAID, SmallShow.after()))
+                .isEqualTo(new TalkEvent.RemarkSaid(7, "r1", RemarkForm.SHORT));
+    }
+
+    @Test
+    void aFactThatIsNotThereMeansNothing() {
+        assertThat(event(Command.FACT_2, SmallShow.after()))
+                .isEqualTo(new TalkEvent.RemarkStarted(7, "f2", RemarkForm.FULL));
+        assertThat(event(Command.FACT_3, SmallShow.after())).isNull();
+    }
+}

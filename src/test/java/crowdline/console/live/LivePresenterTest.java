@@ -1,0 +1,133 @@
+package crowdline.console.live;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import crowdline.console.live.SayView.What;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.live.FlightEvent;
+import crowdline.live.IncidentEvent;
+import crowdline.live.RemarkForm;
+import crowdline.live.TalkEvent;
+import crowdline.patter.Plan;
+import crowdline.show.RemarkKind;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+
+class LivePresenterTest {
+    private final LivePresenter presenter = new LivePresenter(SmallShow.words());
+
+    private static Mark verdict(LiveView view) {
+        return Objects.requireNonNull(view.say().verdict(), "a verdict is shown");
+    }
+
+    private static SayView.Bars bars(LiveView view) {
+        return Objects.requireNonNull(view.say().bars(), "bars are shown");
+    }
+
+    @Test
+    void beforeTheActItCountsDownToTheSlot() {
+        LiveView view = presenter.view(SmallShow.moment(40, Plan.EMPTY, SmallShow.after()));
+        assertThat(view.now().name()).isEqualTo("On in 1:00");
+        assertThat(view.next().name()).isEqualTo("Loop");
+        assertThat(view.next().caption()).isEqualTo("First in");
+        assertThat(view.next().call()).isEqualTo("Now a loop.");
+    }
+
+    @Test
+    void aFigureIsShownWithItsTimeLeft() {
+        LiveView view =
+                presenter.view(SmallShow.moment(104, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100))));
+        assertThat(view.now().name()).isEqualTo("Loop");
+        assertThat(view.now().look()).isEqualTo("Look at the top.");
+        assertThat(view.now().left()).isEqualTo("6.0 s");
+        assertThat(view.now().leftShare()).isCloseTo(0.6, within(0.01));
+        assertThat(view.next().name()).isEqualTo("Stall turn");
+        assertThat(view.next().in()).isEqualTo("6 s");
+        assertThat(view.next().later()).extracting(NextView.Later::name).containsExactly("Low pass");
+    }
+
+    @Test
+    void beingLateIsAWordAndAShape() {
+        LiveView view =
+                presenter.view(SmallShow.moment(126, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(120))));
+        assertThat(view.strip().drift().word()).isEqualTo("20 s late");
+        assertThat(view.strip().drift().form()).isEqualTo(Form.DOWN);
+    }
+
+    @Test
+    void theRemarkWhoseTimeHasComeIsSaidWithItsProgress() {
+        Plan plan = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 103));
+        LiveView view = presenter.view(SmallShow.moment(104, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
+        assertThat(view.say().what()).isEqualTo(What.WORDS);
+        assertThat(view.say().caption()).isEqualTo("Say now");
+        assertThat(view.say().saidShare()).isCloseTo(0.25, within(1e-9));
+        assertThat(bars(view).thereIsS()).isCloseTo(7, within(1e-9));
+        assertThat(verdict(view).word()).isEqualTo("Fits, 3 s to spare");
+        assertThat(view.handles().sayId()).isEqualTo("r-say-1");
+    }
+
+    @Test
+    void aRemarkThatCannotFitSaysByHowMuch() {
+        Plan plan = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 108));
+        LiveView view = presenter.view(SmallShow.moment(108, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
+        assertThat(verdict(view).word()).isEqualTo("2 s too long");
+        assertThat(verdict(view).form()).isEqualTo(Form.STOP);
+    }
+
+    @Test
+    void aRemarkToComeIsReadyWithItsSeconds() {
+        Plan plan = SmallShow.plan(SmallShow.placed("r-call-2", "f2", RemarkKind.CALL, 107));
+        LiveView view = presenter.view(SmallShow.moment(102, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
+        assertThat(view.say().caption()).isEqualTo("Say in 5 s");
+        assertThat(view.say().saidShare()).isZero();
+    }
+
+    @Test
+    void inAQuietTheyAreToListen() {
+        LiveView view = presenter.view(SmallShow.moment(
+                114, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100), new FlightEvent.Stepped(110))));
+        assertThat(view.say().what()).isEqualTo(What.LISTEN);
+        assertThat(view.say().kind()).isEqualTo("hear it fade");
+        assertThat(bars(view).thereIs()).isEqualTo("4 s of quiet");
+    }
+
+    @Test
+    void factsOfTheFigureComeFirstAndSaidOnesGo() {
+        LiveView before =
+                presenter.view(SmallShow.moment(102, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100))));
+        assertThat(before.handles().factIds()).containsExactly("r-fact-1", "r-fact-act");
+        LiveView after = presenter.view(SmallShow.moment(
+                106,
+                Plan.EMPTY,
+                SmallShow.after(
+                        new FlightEvent.ActStarted(100), new TalkEvent.RemarkSaid(105, "r-fact-1", RemarkForm.FULL))));
+        assertThat(after.handles().factIds()).containsExactly("r-fact-act");
+    }
+
+    @Test
+    void holdingIsToldInWords() {
+        LiveView view = presenter.view(SmallShow.moment(
+                110, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100), new FlightEvent.Held(104))));
+        assertThat(view.now().left()).isEqualTo("held");
+        assertThat(view.strip().drift().word()).isEqualTo("Held 6 s");
+    }
+
+    @Test
+    void anIncidentShowsTheOrganisersWordsAndTheTimeNoted() {
+        LiveView view = presenter.view(SmallShow.moment(
+                109,
+                Plan.EMPTY,
+                SmallShow.after(new FlightEvent.ActStarted(100), new IncidentEvent.IncidentOpened(104))));
+        assertThat(view.incident()).isNotNull();
+        assertThat(view.incident().words()).containsExactly("The display has stopped.");
+        assertThat(view.incident().noted()).isEqualTo("Noted 14:31:00");
+    }
+
+    @Test
+    void theSameMomentGivesTheSameView() {
+        Moment moment = SmallShow.moment(104, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100)));
+        assertThat(presenter.view(moment)).isEqualTo(presenter.view(moment));
+    }
+}

@@ -1,0 +1,168 @@
+package crowdline.console.live;
+
+import crowdline.live.Durations;
+import crowdline.live.FlightEvent;
+import crowdline.live.Live;
+import crowdline.live.LiveEvent;
+import crowdline.live.LiveNow;
+import crowdline.live.LiveState;
+import crowdline.live.PlanAnchor;
+import crowdline.live.ShowEvent;
+import crowdline.live.Step;
+import crowdline.patter.Form;
+import crowdline.patter.Placed;
+import crowdline.patter.Plan;
+import crowdline.show.Act;
+import crowdline.show.Airframe;
+import crowdline.show.Catalogue;
+import crowdline.show.DayAir;
+import crowdline.show.Figure;
+import crowdline.show.Incident;
+import crowdline.show.Performer;
+import crowdline.show.Placing;
+import crowdline.show.Quiet;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.show.Venue;
+import crowdline.speech.SpokenTime;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+
+/** A made-up show of one act with three figures of ten seconds, and moments of it reached by events. */
+public final class SmallShow {
+    static final Durations TEN_SECONDS = index -> 10;
+
+    private SmallShow() {}
+
+    /** One figure with a call, an explanation and a fact; one with a quiet; one plain. */
+    public static Show show() {
+        Figure loop = new Figure(
+                "f1",
+                "loop",
+                "Loop",
+                "Look at the top.",
+                null,
+                10.0,
+                null,
+                null,
+                List.of(),
+                List.of(
+                        Remark.of("r-call-1", RemarkKind.CALL, "Now a loop."),
+                        Remark.of(
+                                "r-say-1",
+                                RemarkKind.EXPLANATION,
+                                "Up, over the top, and round, back to where it began."),
+                        Remark.of("r-fact-1", RemarkKind.FACT, "It is two hundred metres high.")));
+        Figure stall = new Figure(
+                "f2",
+                "stall turn",
+                "Stall turn",
+                "Look at the stop.",
+                null,
+                10.0,
+                null,
+                null,
+                List.of(new Quiet(2, 8.0, "hear it fade")),
+                List.of(Remark.of("r-call-2", RemarkKind.CALL, "And now it stops.")));
+        Figure pass = new Figure("f3", "low pass", "Low pass", "Wave.", null, 10.0, null, null, List.of(), List.of());
+        Act act = new Act(
+                "a1",
+                "The Calder display",
+                "p1",
+                "c200",
+                LocalTime.of(14, 30),
+                12,
+                new Placing(0, 0, 500, 120, Placing.Heading.RIGHT),
+                List.of(loop, stall, pass),
+                List.of(
+                        new Variant("full", 2000.0, List.of("f1", "f2", "f3")),
+                        new Variant("flat", null, List.of("f3"))),
+                List.of(Remark.of("r-fact-act", RemarkKind.FACT, "Rosa built it herself.")));
+        return new Show(
+                "Marram Field Air Day",
+                LocalDate.of(2026, 6, 6),
+                new Venue("Marram Field", 52, 1, 30, 240, 230, ZoneId.of("UTC"), Venue.Limits.NONE),
+                DayAir.STANDARD,
+                List.of(airframe()),
+                List.of(new Performer("p1", "Rosa Vent", null, List.of())),
+                List.of(act),
+                List.of(Remark.of("r-fill", RemarkKind.FILLER, "The smoke is only paraffin.")),
+                List.of(),
+                Map.of(),
+                new Incident(
+                        "the director, 2 May", List.of("Breathe."), List.of("The display has stopped."), List.of()));
+    }
+
+    private static Airframe airframe() {
+        return new Airframe(
+                "c200",
+                "Calder 200",
+                false,
+                700,
+                11,
+                8,
+                6.5,
+                220,
+                2,
+                2600,
+                Airframe.PropellerTurns.CLOCKWISE,
+                0.03,
+                0.06,
+                1.5,
+                1.2,
+                300,
+                120,
+                400,
+                360,
+                300,
+                1.5,
+                300,
+                8,
+                -6,
+                200);
+    }
+
+    static ShowWords words() {
+        return new ShowWords(
+                show(), new Catalogue(List.of()), text -> new SpokenTime(4, 3.5, 4.5), (act, variant) -> ActSheet.NONE);
+    }
+
+    static LiveState after(LiveEvent... events) {
+        LiveState state = LiveState.initial();
+        state = step(state, new ShowEvent.ShowOpened(0, "Marram Field Air Day", List.of("a1")));
+        state = step(state, new FlightEvent.ActChosen(0, "a1", "full", List.of("f1", "f2", "f3"), 100.0));
+        for (LiveEvent event : events) {
+            state = step(state, event);
+        }
+        return state;
+    }
+
+    private static LiveState step(LiveState state, LiveEvent event) {
+        if (Live.next(state, event) instanceof Step.Moved moved) {
+            return moved.state();
+        }
+        throw new IllegalStateException(event + " was refused: " + Live.next(state, event));
+    }
+
+    static Moment moment(double nowS, Plan plan, LiveState state) {
+        return new Moment(
+                state,
+                LiveNow.of(state, TEN_SECONDS, PlanAnchor.SLOT, nowS),
+                plan,
+                LocalTime.of(14, 31, 5),
+                Tracking.NONE);
+    }
+
+    static Plan plan(Placed... placed) {
+        return new Plan(List.of(placed), List.of(), 0, 0, true);
+    }
+
+    static Placed placed(String id, String figureId, RemarkKind kind, double startS) {
+        return new Placed(id, figureId, kind, Form.FULL, startS, startS + 4, false);
+    }
+}

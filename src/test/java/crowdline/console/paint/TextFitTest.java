@@ -1,0 +1,59 @@
+package crowdline.console.paint;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Font;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class TextFitTest {
+    private static final Font FONT = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
+    private final TextFit fit = new TextFit();
+
+    private TextBlock fit(List<String> breaths, double most, double least, double w, double h, int lines) {
+        return fit.fit(new TextFit.Wish(breaths, FONT, most, least, w, h, lines));
+    }
+
+    @Test
+    void shortWordsAreSetAtTheLargestSize() {
+        assertThat(fit(List.of("Loop"), 100, 20, 1000, 200, 1).sizePx()).isEqualTo(100);
+    }
+
+    @Test
+    void longWordsShrinkUntilTheyFit() {
+        TextBlock block = fit(List.of("Reverse half Cuban"), 100, 10, 300, 200, 1);
+        assertThat(block.whole()).isTrue();
+        assertThat(block.widthPx()).isLessThanOrEqualTo(300);
+        assertThat(block.sizePx()).isLessThan(100);
+    }
+
+    @Test
+    void wordsThatFitAtNoSizeEndInAnEllipsis() {
+        TextBlock block =
+                fit(List.of("a very long sentence that cannot fit into so small a place"), 40, 20, 120, 50, 2);
+        assertThat(block.whole()).isFalse();
+        assertThat(block.widthPx()).isLessThanOrEqualTo(120);
+        assertThat(block.lines().get(block.lines().size() - 1).text()).endsWith("…");
+    }
+
+    @Test
+    void everyBreathBeginsALine() {
+        TextBlock block = fit(List.of("one two", "three"), 20, 20, 1000, 200, 9);
+        assertThat(block.lines()).extracting(TextBlock.Line::text).containsExactly("one two", "three");
+    }
+
+    @Test
+    void markUpIsText() {
+        assertThat(fit(List.of("<html><b>x"), 20, 20, 1000, 200, 1)
+                        .lines()
+                        .get(0)
+                        .text())
+                .isEqualTo("<html><b>x");
+    }
+
+    @Test
+    void lettersBeforeALineAreCounted() {
+        TextBlock block = fit(List.of("one two", "three"), 20, 20, 1000, 200, 9);
+        assertThat(block.lines().get(1).from()).isEqualTo("one two".length());
+    }
+}

@@ -1,0 +1,77 @@
+package crowdline.console.theme;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.Color;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Contrast as WCAG 2.2 counts it: success criteria 1.4.3 (4.5:1), 1.4.6 (7:1) and 1.4.11 (3:1 for shapes). */
+class ThemesTest {
+    static Stream<Theme> themes() {
+        return Themes.all().stream();
+    }
+
+    @Test
+    void contrastOfBlackOnWhiteIsTwentyOne() {
+        assertThat(Contrast.ratio(Color.BLACK, Color.WHITE)).isCloseTo(21, within(1e-9));
+    }
+
+    @Test
+    void contrastOfTheGreyThatJustPassesIsFourAndAHalf() {
+        // #767676 on white is the well-known darkest-needed grey at 4.54:1 (W3C, Understanding SC 1.4.3).
+        assertThat(Contrast.ratio(new Color(0x767676), Color.WHITE)).isCloseTo(4.54, within(0.005));
+    }
+
+    @ParameterizedTest
+    @MethodSource("themes")
+    void everyWordCanBeRead(Theme theme) {
+        Palette p = theme.palette();
+        for (Color ground : List.of(p.ground(), p.stage())) {
+            for (Color word : List.of(p.text(), p.soft(), p.past(), p.accent())) {
+                assertThat(Contrast.ratio(word, ground)).isGreaterThanOrEqualTo(4.5);
+            }
+        }
+        assertThat(Contrast.ratio(p.onChosen(), p.chosen())).isGreaterThanOrEqualTo(4.5);
+    }
+
+    @ParameterizedTest
+    @MethodSource("themes")
+    void stateAndLiveWordsHaveSevenToOne(Theme theme) {
+        Palette p = theme.palette();
+        for (Color ground : List.of(p.ground(), p.stage())) {
+            assertThat(Contrast.ratio(p.text(), ground)).isGreaterThanOrEqualTo(7);
+            for (Tone tone : Tone.values()) {
+                assertThat(Contrast.ratio(theme.tone(tone), ground)).isGreaterThanOrEqualTo(7);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("themes")
+    void barsAndPathsStandOut(Theme theme) {
+        Palette p = theme.palette();
+        assertThat(Contrast.ratio(p.accent(), p.sunk())).isGreaterThanOrEqualTo(3);
+        assertThat(Contrast.ratio(p.path(), p.ground())).isGreaterThanOrEqualTo(3);
+        assertThat(Contrast.ratio(p.pathNow(), p.ground())).isGreaterThanOrEqualTo(4.5);
+    }
+
+    @Test
+    void sunlightHasTheMostContrast() {
+        Palette p = Themes.SUNLIGHT.palette();
+        assertThat(Contrast.ratio(p.text(), p.ground())).isCloseTo(21, within(1e-9));
+    }
+
+    @Test
+    void themesComeRoundAgain() {
+        Theme theme = Themes.DAY;
+        for (int i = 0; i < Themes.all().size(); i++) {
+            theme = Themes.after(theme);
+        }
+        assertThat(theme).isEqualTo(Themes.DAY);
+    }
+}
