@@ -47,15 +47,19 @@ final class Commands implements Callable<Integer> {
     }
 
     /** Every command, in the order help lists them. A new one is added here and nowhere else. */
-    private static List<Object> all(Terminal terminal) {
-        return List.of(new CheckCommand(terminal), new PredictCommand(terminal), new SpeakCommand(terminal));
+    private static List<Object> all(Terminal terminal, Opening opening) {
+        return List.of(
+                new CheckCommand(terminal),
+                new PredictCommand(terminal),
+                new SpeakCommand(terminal),
+                new DemoCommand(terminal, opening, Folders.here()));
     }
 
     /** Runs a command line and answers its exit code. */
     static int run(String[] args, Terminal terminal, Opening opening) {
         Commands root = new Commands(terminal, opening);
         CommandLine line = new CommandLine(root);
-        all(terminal).forEach(line::addSubcommand);
+        all(terminal, opening).forEach(line::addSubcommand);
         line.setOut(writer(terminal.out()));
         line.setErr(writer(terminal.err()));
         line.setParameterExceptionHandler((e, given) -> root.wrongUse(e, given));

@@ -10,7 +10,7 @@ public final class Main {
 
     /** Runs the program; see {@code crowdline --help}. */
     public static void main(String[] args) {
-        int code = run(args, new Terminal(System.out, System.err), new NoWindow());
+        int code = run(args, new Terminal(System.out, System.err), new ConsoleOpening(Folders.here()));
         if (code != Opening.STAYS_OPEN) {
             System.exit(code);
         }

@@ -75,10 +75,19 @@ public final class PreparePresenter {
                 show.venue().name() + ", " + DAY.format(show.date()),
                 air(show.air()),
                 show.acts().stream().map(a -> act(show, all, a)).toList(),
-                findings.stream()
-                        .sorted(Comparator.comparing(Found::severity).thenComparing(Found::line))
-                        .map(PreparePresenter::finding)
-                        .toList());
+                findings(findings));
+    }
+
+    /** A file that is no usable show: only what was found in it. */
+    public static PrepareView unusable(String name, List<Found> findings) {
+        return new PrepareView(name, "not usable until what is listed is mended", "", List.of(), findings(findings));
+    }
+
+    private static List<FindingView> findings(List<Found> findings) {
+        return findings.stream()
+                .sorted(Comparator.comparing(Found::severity).thenComparing(Found::line))
+                .map(PreparePresenter::finding)
+                .toList();
     }
 
     private static String air(DayAir air) {

@@ -1,0 +1,86 @@
+package crowdline.app;
+
+import crowdline.console.ConsoleFrame;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.LookAndFeel;
+import crowdline.console.theme.Themes;
+import crowdline.console.theme.Zoom;
+import crowdline.show.Catalogue;
+import crowdline.speech.Pace;
+import crowdline.storage.CatalogueFile;
+import crowdline.storage.Settings;
+import crowdline.storage.SettingsFile;
+import java.awt.AWTError;
+import java.awt.GraphicsEnvironment;
+import java.awt.Toolkit;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
+
+/** Opens the console window and wires it, top to bottom. */
+final class ConsoleOpening implements Opening {
+    private final Folders folders;
+
+    ConsoleOpening(Folders folders) {
+        this.folders = folders;
+    }
+
+    /** Why no window can be opened here, or null if one can. */
+    static @Nullable String whyNoWindow() {
+        if (GraphicsEnvironment.isHeadless()) {
+            return "there is no display here";
+        }
+        try {
+            Toolkit.getDefaultToolkit().getScreenSize();
+            return null;
+        } catch (AWTError | java.awt.HeadlessException e) {
+            return "the display named in DISPLAY does not answer";
+        }
+    }
+
+    @Override
+    public int open(@Nullable Path show, Terminal terminal) {
+        String why = whyNoWindow();
+        if (why != null) {
+            terminal.complain(why + ", so the window cannot open; start it where there is a screen, or see crowdline"
+                    + " --help for what works without one");
+            return ExitCode.UNUSABLE;
+        }
+        ExecutorService io = Executors.newSingleThreadExecutor(work -> new Thread(work, "io"));
+        SettingsFile settingsFile = new SettingsFile(folders.settings());
+        SettingsFile.Reading reading = settingsFile.read();
+        Settings settings = reading.settings();
+        Catalogue catalogue = CatalogueFile.shipped();
+        ShowLoader loader = new ShowLoader(catalogue, Pace.DEFAULT);
+        ConsoleHost host = new ConsoleHost(folders, settingsFile, settings, catalogue, loader, io, Clock.systemUTC());
+        Path first = show != null ? show : lastOpened(settings);
+        SwingUtilities.invokeLater(() -> {
+            Appearance appearance = appearance(settings);
+            LookAndFeel.wear(appearance);
+            ConsoleFrame frame = new ConsoleFrame(host, appearance);
+            frame.setVisible(true);
+            host.shown(frame, reading.said());
+            if (first != null) {
+                host.open(first);
+            }
+        });
+        return STAYS_OPEN;
+    }
+
+    /** The show that was open last: what was running goes on without a question. */
+    private static @Nullable Path lastOpened(Settings settings) {
+        return settings.recentFiles().stream()
+                .findFirst()
+                .filter(Files::isRegularFile)
+                .orElse(null);
+    }
+
+    private static Appearance appearance(Settings settings) {
+        int percent = (int) Math.round(settings.zoom() * 100);
+        return new Appearance(Themes.byId(settings.theme()), new Zoom(Math.min(200, Math.max(100, percent))));
+    }
+}

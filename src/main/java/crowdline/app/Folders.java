@@ -1,0 +1,36 @@
+package crowdline.app;
+
+import java.nio.file.Path;
+import java.util.Map;
+
+/**
+ * Where the program keeps its own files, and where it was installed.
+ *
+ * @param settings folder of the settings
+ * @param journals folder of the journals
+ * @param demoShow the demo show
+ */
+record Folders(Path settings, Path journals, Path demoShow) {
+    private static final String DEMO = "demo-shows/fenmarsh-air-day.json";
+
+    /** The folders for this user: XDG base directories, or the system's own places where there are none. */
+    static Folders here() {
+        return of(System.getenv(), Path.of(System.getProperty("user.home", ".")), home());
+    }
+
+    private static Path home() {
+        return Path.of(System.getProperty("crowdline.home", "."));
+    }
+
+    static Folders of(Map<String, String> environment, Path userHome, Path home) {
+        String windows = environment.getOrDefault("APPDATA", "");
+        Path config = environment.containsKey("XDG_CONFIG_HOME")
+                ? Path.of(environment.get("XDG_CONFIG_HOME"))
+                : windows.isEmpty() ? userHome.resolve(".config") : Path.of(windows);
+        Path state = environment.containsKey("XDG_STATE_HOME")
+                ? Path.of(environment.get("XDG_STATE_HOME"))
+                : windows.isEmpty() ? userHome.resolve(".local").resolve("state") : Path.of(windows);
+        return new Folders(
+                config.resolve("crowdline"), state.resolve("crowdline").resolve("journals"), home.resolve(DEMO));
+    }
+}

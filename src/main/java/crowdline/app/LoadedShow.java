@@ -1,0 +1,127 @@
+package crowdline.app;
+
+import crowdline.console.live.ActSheet;
+import crowdline.console.live.ShowWords;
+import crowdline.console.prepare.PreparePresenter;
+import crowdline.console.prepare.PrepareView;
+import crowdline.flight.Flight;
+import crowdline.flight.Predictor;
+import crowdline.flight.Spread;
+import crowdline.live.ActDurations;
+import crowdline.live.PlanAhead;
+import crowdline.show.Act;
+import crowdline.show.Catalogue;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.speech.Pace;
+import crowdline.speech.Spoken;
+import crowdline.speech.SpokenTime;
+import crowdline.timing.ActTimes;
+import crowdline.timing.FigureTime;
+import crowdline.timing.PredictedTimes;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** A show with everything that was computed from it once: flights, times, spoken times. Immutable once made. */
+final class LoadedShow {
+    /** Varied flights behind each band: enough for a tenth and nine tenths to settle within a few per cent. */
+    static final int FLIGHTS = 200;
+
+    private static final long SEED = 1;
+
+    private final Show show;
+    private final Catalogue catalogue;
+    private final Map<String, Prediction> predictions = new LinkedHashMap<>();
+    private final Function<String, SpokenTime> spoken;
+
+    /** What was predicted for one variant of an act. */
+    record Prediction(Flight flight, List<Spread.Band> bands, ActTimes times) {}
+
+    LoadedShow(Show show, Catalogue catalogue, Pace pace, int flights) {
+        this.show = show;
+        this.catalogue = catalogue;
+        Spoken words = new Spoken(show.sayAs());
+        Map<String, SpokenTime> known = new ConcurrentHashMap<>();
+        spoken = text -> known.computeIfAbsent(text, t -> pace.time(words.expand(t)));
+        for (Act act : show.acts()) {
+            for (Variant variant : act.variants()) {
+                if (show.airframe(act.airframe()).isPresent()) {
+                    predictions.put(key(act.id(), variant.name()), predict(act, variant, flights));
+                }
+            }
+        }
+    }
+
+    private Prediction predict(Act act, Variant variant, int flights) {
+        Predictor predictor = new Predictor(show, catalogue, act, variant);
+        Flight flight = predictor.predict();
+        List<Spread.Band> bands =
+                new Spread(predictor, SEED).fly(flights, share -> {}).bands();
+        return new Prediction(flight, bands, PredictedTimes.of(flight, bands));
+    }
+
+    private static String key(String actId, String variant) {
+        return actId + "\n" + variant;
+    }
+
+    Show show() {
+        return show;
+    }
+
+    Function<String, SpokenTime> spoken() {
+        return spoken;
+    }
+
+    Optional<Prediction> prediction(@Nullable String actId, @Nullable String variant) {
+        return Optional.ofNullable(predictions.get(actId + "\n" + variant));
+    }
+
+    ShowWords words() {
+        return new ShowWords(
+                show,
+                catalogue,
+                spoken,
+                (act, variant) -> prediction(act.id(), variant.name())
+                        .map(p -> ActSheet.of(p.flight()))
+                        .orElse(ActSheet.NONE));
+    }
+
+    PlanAhead planAhead() {
+        return new PlanAhead(show, spoken);
+    }
+
+    /** What the clock goes by; a figure nobody predicted has no length, and the clock waits for the hand. */
+    ActDurations durations() {
+        Map<String, Map<String, Double>> lengths = new HashMap<>();
+        predictions.forEach((key, prediction) -> {
+            Map<String, Double> own = new HashMap<>();
+            for (FigureTime time : prediction.times().figures()) {
+                own.put(time.figureId(), time.durationS());
+            }
+            lengths.put(key, own);
+        });
+        return (actId, variant, figureIds) -> index ->
+                lengths.getOrDefault(key(actId, variant), Map.of()).getOrDefault(figureIds.get(index), Double.NaN);
+    }
+
+    PrepareView prepareView(List<PreparePresenter.Found> findings) {
+        PreparePresenter.Predictions predicted = new PreparePresenter.Predictions() {
+            @Override
+            public Optional<Flight> flight(Act act, Variant variant) {
+                return prediction(act.id(), variant.name()).map(Prediction::flight);
+            }
+
+            @Override
+            public Optional<ActTimes> times(Act act, Variant variant) {
+                return prediction(act.id(), variant.name()).map(Prediction::times);
+            }
+        };
+        return new PreparePresenter(catalogue, spoken, predicted).view(show, findings);
+    }
+}

@@ -1,0 +1,183 @@
+package crowdline.app;
+
+import crowdline.console.keys.Command;
+import crowdline.console.live.CommandEvents;
+import crowdline.console.live.Handles;
+import crowdline.console.live.LivePresenter;
+import crowdline.console.live.LiveView;
+import crowdline.console.live.Moment;
+import crowdline.console.live.Tracking;
+import crowdline.live.FlightEvent;
+import crowdline.live.LiveEvent;
+import crowdline.live.LiveNow;
+import crowdline.live.LiveState;
+import crowdline.live.PlanAhead;
+import crowdline.live.PlanAnchor;
+import crowdline.live.ShowEvent;
+import crowdline.patter.Plan;
+import crowdline.patter.Planner;
+import crowdline.show.Act;
+import crowdline.show.Figure;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.storage.JournalOpening;
+import java.time.Duration;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.DoubleFunction;
+import java.util.function.Supplier;
+
+/**
+ * One show being run: the desk, what is planned to be said, and the screen's view of both. The plan is made anew on a
+ * thread of its own at every event and every second, and handed over whole.
+ */
+final class RunningShow implements AutoCloseable {
+    private static final System.Logger LOG = System.getLogger(RunningShow.class.getName());
+    private static final long REPLAN_MS = 1000;
+
+    private final LoadedShow loaded;
+    private final LiveDesk desk;
+    private final LivePresenter presenter;
+    private final PlanAhead ahead;
+    private final Planner planner = new Planner();
+    private final Supplier<LocalTime> hour;
+    private final AtomicBoolean asked = new AtomicBoolean();
+    private final ScheduledExecutorService planning = Executors.newSingleThreadScheduledExecutor(work -> {
+        Thread thread = new Thread(work, "plan");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private volatile Plan plan = Plan.EMPTY;
+
+    /** @param hour the clock at the venue */
+    RunningShow(LoadedShow loaded, JournalOpening opening, Supplier<LocalTime> hour) {
+        this.loaded = loaded;
+        this.hour = hour;
+        presenter = new LivePresenter(loaded.words());
+        ahead = loaded.planAhead();
+        desk = new LiveDesk(opening, loaded.durations());
+        desk.onChange(snapshot -> replanSoon());
+        if (!opening.resumed()) {
+            Show show = loaded.show();
+            desk.post(atS -> new ShowEvent.ShowOpened(
+                    atS, show.title(), show.acts().stream().map(Act::id).toList()));
+            show.acts().stream().findFirst().ifPresent(this::choose);
+        }
+        var unused = planning.scheduleWithFixedDelay(this::replan, 0, REPLAN_MS, TimeUnit.MILLISECONDS);
+    }
+
+    LiveDesk desk() {
+        return desk;
+    }
+
+    private void replanSoon() {
+        if (!asked.getAndSet(true)) {
+            planning.execute(this::replan);
+        }
+    }
+
+    private void replan() {
+        asked.set(false);
+        try {
+            LiveState state = desk.snapshot().state();
+            LiveNow now = desk.now(PlanAnchor.ACT_START);
+            LoadedShow.Prediction prediction =
+                    loaded.prediction(state.actId(), state.variant()).orElse(null);
+            if (prediction != null) {
+                plan = planner.plan(ahead.request(state, now, prediction.times(), Optional.of(plan)));
+            }
+        } catch (RuntimeException e) {
+            // The root of the thread: without a new plan the old one stays, and the show goes on.
+            LOG.log(System.Logger.Level.ERROR, "What to say could not be planned", e);
+        }
+    }
+
+    /** What the screen shows now. */
+    LiveView view() {
+        Moment moment =
+                new Moment(desk.snapshot().state(), desk.now(PlanAnchor.ACT_START), plan, hour.get(), Tracking.NONE);
+        return presenter.view(moment);
+    }
+
+    /** Carries out a command, given while a view was shown. */
+    void command(Command command, Handles handles) {
+        LiveState state = desk.snapshot().state();
+        if (command == Command.NEXT_ACT) {
+            Optional.ofNullable(state.nextActId().orElse(null))
+                    .flatMap(loaded.show()::act)
+                    .ifPresent(this::choose);
+        } else if (command == Command.VARIANT) {
+            nextVariant(state);
+        } else {
+            CommandEvents.of(command, state, handles).ifPresent(this::post);
+        }
+    }
+
+    void resume() {
+        post(CommandEvents.resume());
+    }
+
+    private void post(DoubleFunction<LiveEvent> event) {
+        desk.post(event);
+    }
+
+    private void choose(Act act) {
+        Variant variant = underTheCloud(act);
+        double toSlotS = secondsTo(act.slotStart());
+        desk.post(atS -> new FlightEvent.ActChosen(atS, act.id(), variant.name(), ids(act, variant), atS + toSlotS));
+    }
+
+    private Variant underTheCloud(Act act) {
+        Double cloud = loaded.show().air().cloudBaseFt();
+        return act.variants().stream()
+                .filter(v -> cloud == null || v.minCloudBaseFt() == null || v.minCloudBaseFt() <= cloud)
+                .findFirst()
+                .orElse(act.variants().get(act.variants().size() - 1));
+    }
+
+    private void nextVariant(LiveState state) {
+        Act act = Optional.ofNullable(state.actId()).flatMap(loaded.show()::act).orElse(null);
+        if (act == null) {
+            return;
+        }
+        List<String> names = act.variants().stream().map(Variant::name).toList();
+        int at = names.indexOf(state.variant());
+        Variant next = act.variants().get((at + 1) % names.size());
+        desk.post(atS -> new FlightEvent.VariantChosen(atS, next.name(), ids(act, next)));
+    }
+
+    private static List<String> ids(Act act, Variant variant) {
+        return act.inOrder(variant).stream().map(Figure::id).toList();
+    }
+
+    /** The nearest such hour, before or after now. */
+    private double secondsTo(LocalTime slot) {
+        double seconds = Duration.between(hour.get(), slot).toMillis() / 1000.0;
+        double day = TimeUnit.DAYS.toSeconds(1);
+        return seconds > day / 2 ? seconds - day : seconds < -day / 2 ? seconds + day : seconds;
+    }
+
+    /** Says that the show is over, so that it is not gone on with next time. */
+    void end() {
+        try {
+            var unused = desk.submit(new ShowEvent.ShowEnded(desk.nowS())).get(2, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } catch (ExecutionException | TimeoutException e) {
+            LOG.log(System.Logger.Level.WARNING, "The end of the show was not written down", e);
+        }
+    }
+
+    @Override
+    public void close() {
+        planning.shutdownNow();
+        desk.close();
+    }
+}

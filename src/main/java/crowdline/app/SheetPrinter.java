@@ -1,0 +1,82 @@
+package crowdline.app;
+
+import crowdline.flight.Flight;
+import crowdline.patter.Form;
+import crowdline.patter.Placed;
+import crowdline.patter.Plan;
+import crowdline.patter.Planner;
+import crowdline.sheet.RunningSheet;
+import crowdline.show.Act;
+import crowdline.show.Remark;
+import crowdline.show.Show;
+import crowdline.speech.Pace;
+import crowdline.storage.CatalogueFile;
+import crowdline.storage.ShowFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Prints the timed running sheet of a show with what to say when. */
+final class SheetPrinter {
+    private final Terminal terminal;
+
+    SheetPrinter(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    void print(Path file) throws ShowFileException {
+        LoadedShow loaded =
+                new ShowLoader(CatalogueFile.shipped(), Pace.DEFAULT).load(file).loaded();
+        if (loaded == null) {
+            throw new ShowFileException("the show " + file + " has errors; crowdline check " + file + " lists them");
+        }
+        Show show = loaded.show();
+        terminal.line(show.title() + ", " + show.venue().name() + ", " + show.date());
+        terminal.line("");
+        for (Act act : show.acts()) {
+            loaded.prediction(act.id(), act.variants().get(0).name()).ifPresent(p -> {
+                Plan plan = new Planner().plan(loaded.planAhead().wholeAct(act, p.times()));
+                RunningSheet.lines(show, act, p.flight(), p.bands(), notes(show, act, p.flight(), plan))
+                        .forEach(terminal::line);
+                terminal.line("");
+            });
+        }
+    }
+
+    private static List<List<String>> notes(Show show, Act act, Flight flight, Plan plan) {
+        Map<String, Remark> remarks = new HashMap<>();
+        show.remarks().forEach(r -> remarks.put(r.id(), r));
+        act.remarks().forEach(r -> remarks.put(r.id(), r));
+        act.figures().forEach(f -> f.remarks().forEach(r -> remarks.put(r.id(), r)));
+        List<List<String>> notes = new ArrayList<>();
+        for (int i = 0; i < flight.figures().size(); i++) {
+            double from =
+                    i == 0 ? Double.NEGATIVE_INFINITY : flight.figures().get(i).startS();
+            double to = i + 1 < flight.figures().size()
+                    ? flight.figures().get(i + 1).startS()
+                    : Double.POSITIVE_INFINITY;
+            notes.add(plan.placed().stream()
+                    .filter(p -> p.startS() >= from && p.startS() < to && remarks.containsKey(p.remarkId()))
+                    .map(p -> note(p, remarks.get(p.remarkId())))
+                    .toList());
+        }
+        return notes;
+    }
+
+    private static String note(Placed placed, Remark remark) {
+        String shorter = remark.shortText();
+        String text = placed.form() == Form.SHORT && shorter != null ? shorter : remark.text();
+        String start = (placed.startS() < 0 ? "-" : "") + RunningSheet.minutes(Math.abs(placed.startS()));
+        return String.format(
+                Locale.UK,
+                "%6s    %s, %.0f s%s: %s",
+                start,
+                placed.kind().name().toLowerCase(Locale.ROOT),
+                placed.endS() - placed.startS(),
+                placed.tight() ? ", tight" : "",
+                text);
+    }
+}

@@ -1,0 +1,67 @@
+package crowdline.app;
+
+import crowdline.console.prepare.PreparePresenter.Found;
+import crowdline.flight.FlightFinding;
+import crowdline.show.Catalogue;
+import crowdline.show.Show;
+import crowdline.show.ShowRules;
+import crowdline.speech.Pace;
+import crowdline.storage.LocatedFinding;
+import crowdline.storage.ShowFile;
+import crowdline.storage.ShowFileException;
+import crowdline.storage.ShowReading;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Reads a show, checks it and computes everything the console needs from it. Takes a moment; off the event thread. */
+final class ShowLoader {
+    private final Catalogue catalogue;
+    private final Pace pace;
+
+    ShowLoader(Catalogue catalogue, Pace pace) {
+        this.catalogue = catalogue;
+        this.pace = pace;
+    }
+
+    /**
+     * A show that was read.
+     *
+     * @param file where it is
+     * @param loaded the show, or null if findings stand in its way
+     * @param findings what was found, of the file first, then of the flights
+     */
+    record Result(Path file, @Nullable LoadedShow loaded, List<Found> findings) {
+        Result {
+            findings = List.copyOf(findings);
+        }
+    }
+
+    Result load(Path file) throws ShowFileException {
+        ShowReading reading = new ShowFile().read(file);
+        Show show = reading.show();
+        List<Found> findings = new ArrayList<>();
+        if (show == null) {
+            reading.findings().forEach(f -> findings.add(found(f)));
+            return new Result(file, null, findings);
+        }
+        reading.with(ShowRules.check(show, catalogue)).findings().forEach(f -> findings.add(found(f)));
+        LoadedShow loaded = new LoadedShow(show, catalogue, pace, LoadedShow.FLIGHTS);
+        for (var act : show.acts()) {
+            for (var variant : act.variants()) {
+                loaded.prediction(act.id(), variant.name())
+                        .ifPresent(p -> p.flight().findings().forEach(f -> findings.add(found(act.title(), f))));
+            }
+        }
+        return new Result(file, loaded, findings);
+    }
+
+    private static Found found(LocatedFinding f) {
+        return new Found(f.severity(), f.message(), f.line());
+    }
+
+    private static Found found(String act, FlightFinding f) {
+        return new Found(f.severity(), act + ": " + f.message(), 0);
+    }
+}

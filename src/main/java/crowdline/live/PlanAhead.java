@@ -1,0 +1,163 @@
+package crowdline.live;
+
+import crowdline.patter.Candidate;
+import crowdline.patter.Form;
+import crowdline.patter.PatterRules;
+import crowdline.patter.Plan;
+import crowdline.patter.PlanRequest;
+import crowdline.patter.Slot;
+import crowdline.patter.SpokenLength;
+import crowdline.show.Act;
+import crowdline.show.Figure;
+import crowdline.show.Quiet;
+import crowdline.show.Remark;
+import crowdline.show.Show;
+import crowdline.speech.SpokenTime;
+import crowdline.timing.ActTimes;
+import crowdline.timing.FigureTime;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** Turns the running show at one moment into the question what to say when. */
+public final class PlanAhead {
+    /** Shortest a text counts for, seconds: a word. */
+    private static final double LEAST_S = 0.2;
+
+    private final Show show;
+    private final Function<String, SpokenTime> spoken;
+
+    /** @param spoken how long a text takes this speaker */
+    public PlanAhead(Show show, Function<String, SpokenTime> spoken) {
+        this.show = show;
+        this.spoken = spoken;
+    }
+
+    /**
+     * What to plan at this moment.
+     *
+     * @param times of the variant being flown
+     * @param previous the plan on the screen, if any
+     */
+    public PlanRequest request(LiveState state, LiveNow now, ActTimes times, Optional<Plan> previous) {
+        Act act = Optional.ofNullable(state.actId()).flatMap(show::act).orElse(null);
+        List<Slot> slots = act == null ? List.of() : slots(act, now, times);
+        Speaking speaking = state.talk().speaking();
+        return new PlanRequest(
+                now.nowS(),
+                slots,
+                candidates(act, slots),
+                done(state),
+                previous,
+                speaking == null
+                        ? null
+                        : new crowdline.patter.Speaking(
+                                speaking.remarkId(), form(speaking.form()), speaking.startedAtS()),
+                PatterRules.DEFAULT);
+    }
+
+    /** The whole act from its start, as on paper: nothing said, nothing dropped. */
+    public PlanRequest wholeAct(Act act, ActTimes times) {
+        List<Slot> slots = times.figures().stream()
+                .map(t -> Slot.of(t, quiets(act, t.figureId())))
+                .toList();
+        double startS = slots.isEmpty() ? 0 : slots.get(0).startS();
+        return new PlanRequest(
+                startS - PatterRules.DEFAULT.callStartsAtMostBeforeS(),
+                slots,
+                candidates(act, slots),
+                Set.of(),
+                Optional.empty(),
+                null,
+                PatterRules.DEFAULT);
+    }
+
+    private static Form form(RemarkForm form) {
+        return form == RemarkForm.SHORT ? Form.SHORT : Form.FULL;
+    }
+
+    private static List<Slot> slots(Act act, LiveNow now, ActTimes times) {
+        List<Slot> slots = new ArrayList<>();
+        FigureNow figure = now.figure();
+        if (figure != null) {
+            double startS = now.nowS() - figure.timeInS();
+            double endS = now.nowS() + figure.leftS();
+            FigureTime time = time(times, figure.figureId());
+            double lowS = time == null ? endS : Math.max(now.nowS(), startS + time.lowS());
+            double highS = time == null ? endS : startS + time.highS();
+            slots.add(new Slot(
+                    figure.figureId(),
+                    startS,
+                    endS,
+                    Math.min(lowS, endS),
+                    Math.max(highS, endS),
+                    quiets(act, figure.figureId())));
+        }
+        for (Upcoming ahead : now.upcoming()) {
+            Double inS = ahead.inS();
+            FigureTime time = time(times, ahead.figureId());
+            if (inS != null && time != null) {
+                slots.add(Slot.of(time.startingAt(now.nowS() + inS), quiets(act, ahead.figureId())));
+            }
+        }
+        return slots;
+    }
+
+    private static @Nullable FigureTime time(ActTimes times, String figureId) {
+        return times.figures().stream()
+                .filter(t -> t.figureId().equals(figureId))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static List<Quiet> quiets(Act act, String figureId) {
+        return act.figure(figureId).map(Figure::quiets).orElse(List.of());
+    }
+
+    private List<Candidate> candidates(@Nullable Act act, List<Slot> slots) {
+        List<Candidate> all = new ArrayList<>();
+        for (Slot slot : slots) {
+            if (act != null) {
+                act.figure(slot.figureId())
+                        .ifPresent(f -> f.remarks().forEach(r -> all.add(candidate(r, slot.figureId()))));
+            }
+        }
+        if (act != null) {
+            act.remarks().forEach(r -> all.add(candidate(r, null)));
+        }
+        show.remarks().forEach(r -> all.add(candidate(r, null)));
+        return all;
+    }
+
+    private Candidate candidate(Remark remark, @Nullable String figureId) {
+        String shorter = remark.shortText();
+        return new Candidate(remark, figureId, length(remark.text()), shorter == null ? null : length(shorter));
+    }
+
+    private SpokenLength length(String text) {
+        SpokenTime time = spoken.apply(text);
+        double seconds = Math.max(LEAST_S, time.seconds());
+        return new SpokenLength(
+                seconds, Math.max(LEAST_S / 2, Math.min(time.lowS(), seconds)), Math.max(time.highS(), seconds));
+    }
+
+    /** What was said or skipped in this act, and what may be said only once and was. */
+    private Set<String> done(LiveState state) {
+        Set<String> ids = new HashSet<>();
+        Set<String> once = new HashSet<>();
+        show.remarks().stream().filter(Remark::once).forEach(r -> once.add(r.id()));
+        for (RemarkEntry entry : state.talk().entries()) {
+            boolean here = Objects.equals(entry.actId(), state.actId());
+            boolean finished = entry.outcome() != RemarkEntry.Outcome.CUT_SHORT;
+            if (finished && (here || once.contains(entry.remarkId()))) {
+                ids.add(entry.remarkId());
+            }
+        }
+        return ids;
+    }
+}
