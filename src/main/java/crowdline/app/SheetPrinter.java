@@ -58,10 +58,14 @@ final class SheetPrinter {
             double to = i + 1 < flight.figures().size()
                     ? flight.figures().get(i + 1).startS()
                     : Double.POSITIVE_INFINITY;
-            notes.add(plan.placed().stream()
-                    .filter(p -> p.startS() >= from && p.startS() < to && remarks.containsKey(p.remarkId()))
-                    .map(p -> note(p, remarks.get(p.remarkId())))
-                    .toList());
+            List<String> own = new ArrayList<>();
+            for (Placed placed : plan.placed()) {
+                Remark remark = remarks.get(placed.remarkId());
+                if (remark != null && placed.startS() >= from && placed.startS() < to) {
+                    own.add(note(placed, remark));
+                }
+            }
+            notes.add(own);
         }
         return notes;
     }
