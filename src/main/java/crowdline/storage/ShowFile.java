@@ -18,8 +18,8 @@ public final class ShowFile {
     private static final int MOST_FINDINGS = 500;
     private static final String VERSION_KEY = "crowdline";
 
-    private final ShowSchema schema = new ShowSchema();
     private final AtomicFile saves;
+    private @Nullable ShowSchema schema;
 
     public ShowFile() {
         this(new AtomicFile());
@@ -57,7 +57,7 @@ public final class ShowFile {
             ShowDocument document = new ShowDocument(file, null, parsed.places(), Set.of());
             return reading(null, document, parsed, List.of(version));
         }
-        ShowSchema.Verdict verdict = schema.judge(root, parsed.spoilt());
+        ShowSchema.Verdict verdict = schema().judge(root, parsed.spoilt());
         ShowDocument document = new ShowDocument(file, root, parsed.places(), verdict.unknownKeys());
         List<Finding> findings = new ArrayList<>(verdict.findings());
         boolean clean = parsed.findings().isEmpty()
@@ -98,6 +98,16 @@ public final class ShowFile {
         Set<String> unknown = document == null ? Set.of() : document.unknownKeys();
         JsonNode root = Overlay.lay(ShowToTree.fresh(show), original, unknown);
         return JsonLayout.text(root).getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** Loading the schema takes most of a second on a slow machine, so it waits until a file needs it. */
+    private synchronized ShowSchema schema() {
+        ShowSchema loaded = schema;
+        if (loaded == null) {
+            loaded = new ShowSchema();
+            schema = loaded;
+        }
+        return loaded;
     }
 
     private static @Nullable Finding version(JsonNode root) {

@@ -132,6 +132,36 @@ final class Rig {
                 220);
     }
 
+    /** An invented vintage trainer of 145 hp; plausible numbers for its class, spin as the handbook has it. */
+    static Airframe trainer() {
+        return new Airframe(
+                "trainer",
+                "Invented trainer",
+                false,
+                850,
+                16,
+                10.46,
+                7.75,
+                108,
+                2.0,
+                2200,
+                Airframe.PropellerTurns.CLOCKWISE,
+                0.033,
+                0.06,
+                1.6,
+                1.1,
+                75,
+                110,
+                200,
+                120,
+                500,
+                2.2,
+                250,
+                6,
+                -3,
+                155);
+    }
+
     static Forces seaLevel(Airframe airframe) {
         return new Forces(Body.of(airframe, Variation.NONE), SEA_LEVEL, Wind.CALM);
     }
