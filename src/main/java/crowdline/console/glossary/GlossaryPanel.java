@@ -60,10 +60,10 @@ public final class GlossaryPanel extends JPanel {
     public void wear(Appearance appearance) {
         removeAll();
         String gap = appearance.room(16);
-        setLayout(new MigLayout(
-                "insets " + gap + ", gap " + gap + " " + appearance.room(8),
-                "[24%!][0:0:,grow,fill]",
-                "[][0:0:,grow,fill][]"));
+        setLayout(
+                new MigLayout("insets " + gap + ", gap " + gap + " 0px", "[24%!][0:0:,grow,fill]", "[0:0:,grow,fill]"));
+        JPanel left = new JPanel(
+                new MigLayout("insets 0, gap 0px " + appearance.room(8), "[0:0:,grow,fill]", "[][0:0:,grow,fill][]"));
         search.setFont(appearance.plain(TextRole.SMALL));
         list.setCellRenderer(new CellPainter<>(appearance, 46, e -> e.name() + ", " + e.family(), GlossaryPanel::cell));
         list.setBackground(appearance.palette().stage());
@@ -71,10 +71,11 @@ public final class GlossaryPanel extends JPanel {
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         count.setForeground(appearance.palette().soft());
         page.wear(appearance);
-        add(search, "growx");
-        add(page, "spany 3, grow, wrap, wmin 0, hmin 0");
-        add(scroll, "grow, wrap, wmin 0, hmin 0");
-        add(count);
+        left.add(search, "wrap");
+        left.add(scroll, "grow, wrap, hmin 0");
+        left.add(count, "wmin 0");
+        add(left, "grow, wmin 0");
+        add(page, "grow, wmin 0, hmin 0");
         revalidate();
         repaint();
     }
@@ -84,7 +85,7 @@ public final class GlossaryPanel extends JPanel {
         double family = inner.w() * 0.3;
         Box left = inner.leftOf(family + pen.px(8));
         pen.midway(
-                pen.line(entry.name(), TextRole.SMALL, true, left),
+                pen.lines(entry.name(), TextRole.SMALL, true, left, 2),
                 left,
                 chosen ? pen.palette().onChosen() : pen.palette().text());
         Box right = inner.right(family);

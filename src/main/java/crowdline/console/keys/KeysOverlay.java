@@ -8,8 +8,10 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import java.awt.BasicStroke;
 import java.awt.geom.RoundRectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Paints what every key does, over the whole place. The keys go on working while it is shown. */
 public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
@@ -49,22 +51,29 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
     }
 
     private static List<Entry> entries(Command.Scope scope) {
-        return java.util.Arrays.stream(Command.values())
-                .filter(c -> c.scope() == scope)
-                .map(c -> new Entry(
-                        c.keys().stream()
-                                .filter(k -> !k.startsWith("NUMPAD") && !k.endsWith("EQUALS") && !k.equals("ctrl T"))
-                                .map(Keys::inWords)
-                                .distinct()
-                                .toList(),
-                        c.label(),
-                        c.help()))
+        List<Entry> entries = new ArrayList<>();
+        for (Command command : Command.values()) {
+            if (command == Command.FACT_1 && scope == command.scope()) {
+                entries.add(new Entry(List.of("1", "2", "3"), "Fact", "Take the fact with that number"));
+            } else if (command.scope() == scope && command != Command.FACT_2 && command != Command.FACT_3) {
+                entries.add(new Entry(shown(command), command.label(), command.help()));
+            }
+        }
+        return entries;
+    }
+
+    /** The keys worth showing: not the second way to type a plus sign. */
+    private static List<String> shown(Command command) {
+        return command.keys().stream()
+                .filter(k -> !k.startsWith("NUMPAD") && !k.endsWith("EQUALS") && !k.equals("ctrl T"))
+                .map(Keys::inWords)
+                .distinct()
                 .toList();
     }
 
     @Override
     protected String spoken(Sheet v) {
-        return java.util.stream.Stream.concat(v.live().stream(), v.window().stream())
+        return Stream.concat(v.live().stream(), v.window().stream())
                 .map(e -> String.join(" or ", e.keys()) + ": " + e.label() + ".")
                 .collect(Collectors.joining(" "));
     }

@@ -18,6 +18,9 @@ final class SayRow extends Painted<SayView> {
     /** The column at the right for the verdict and the seconds, wide enough for the longest of them. */
     private static final double WORDS_SHARE = 0.22;
 
+    /** Below this the breaths are given up for larger words, whatever the zoom. */
+    private static final double LEAST_IN_BREATHS_PX = 28;
+
     SayRow(Appearance appearance) {
         super("Say now", appearance);
     }
@@ -77,7 +80,7 @@ final class SayRow extends Painted<SayView> {
                 * (v.what() == What.LISTEN ? 0.75 : 1);
         boolean strong = v.what() != What.NOTHING;
         TextBlock block = pen.block(
-                v.breaths(), strong ? pen.strong() : pen.plain(), most, pen.sizePx(TextRole.REMARK) * 0.7, box, 12);
+                v.breaths(), strong ? pen.strong() : pen.plain(), most, pen.px(LEAST_IN_BREATHS_PX), box, 12);
         if (!block.whole()) {
             block = pen.block(List.of(String.join(" ", v.breaths())), pen.strong(), most, pen.leastPx() * 1.4, box, 12);
         }

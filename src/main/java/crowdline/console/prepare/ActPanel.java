@@ -16,6 +16,7 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.JToggleButton;
 import javax.swing.ListSelectionModel;
@@ -24,7 +25,10 @@ import org.jspecify.annotations.Nullable;
 
 /** One act: its variants, the figures of the chosen one, and what can be said of the chosen figure. */
 final class ActPanel extends JPanel {
-    private final JLabel title = PlainText.plain(new JLabel());
+    /** From this zoom on the variants take a line of their own; tuned for a window 1280 wide. */
+    private static final double ROOMY_ZOOM = 1.3;
+
+    private final JTextArea title = PlainText.wrapped("Act", "");
     private final JLabel total = PlainText.plain(new JLabel());
     private final JLabel choice = PlainText.plain(new JLabel(" "));
     private final JTextField cloudBase = new JTextField(6);
@@ -64,7 +68,8 @@ final class ActPanel extends JPanel {
         setLayout(new MigLayout(
                 "insets 0, gap " + worn.room(10) + " " + worn.room(6),
                 "[0:0:,grow 56,fill][0:0:,grow 44,fill]",
-                "[][]" + worn.room(4) + "[0:0:,grow 57,fill][][0:0:,grow 43,fill]"));
+                (worn.zoom().factor() < ROOMY_ZOOM ? "[][]" : "[][][]") + worn.room(4)
+                        + "[0:0:,grow 57,fill][][0:0:,grow 43,fill]"));
         title.setFont(worn.strong(TextRole.VALUE));
         total.setForeground(worn.palette().soft());
         choice.setForeground(worn.palette().soft());
@@ -73,14 +78,15 @@ final class ActPanel extends JPanel {
         remarkList.setCellRenderer(PrepareCells.remarks(worn));
         remarkList.setBackground(worn.palette().stage());
         path.wear(worn, worn.zoom().factor());
-        add(title, "split 2, wmin 0, growx 0");
-        add(total, "wmin 0, spanx, wrap");
+        boolean roomy = worn.zoom().factor() < ROOMY_ZOOM;
+        add(title, "spanx, wmin 0, wrap");
         JLabel label = new JLabel("Cloud base, ft");
         label.setLabelFor(cloudBase);
-        add(variants, "spanx, split 4, growx 0, wmin 0");
-        add(label, "growx 0, gapleft " + worn.room(14));
+        add(variants, "spanx, growx 0, wmin 0, " + (roomy ? "split 5" : "wrap"));
+        add(label, roomy ? "growx 0, gapleft " + worn.room(14) : "spanx, split 4, growx 0");
         add(cloudBase, "growx 0, w " + worn.room(80) + "!");
-        add(choice, "wmin 0, growx, wrap");
+        add(choice, "wmin 0, growx");
+        add(total, "wmin 0, growx 0, wrap");
         JScrollPane tableScroll = new JScrollPane(table);
         // Swing does this by itself only in a window on screen; pictures are drawn without one.
         tableScroll.setColumnHeaderView(table.getTableHeader());

@@ -48,8 +48,11 @@ public final class EmptyShow extends JPanel {
         openButton.putClientProperty("JButton.buttonType", "default");
         JButton demoButton = new JButton(demo);
         demoButton.setFont(appearance.plain(TextRole.SMALL));
-        add(openButton, "split 2, growx 0, gaptop " + appearance.room(14));
-        add(demoButton, "growx 0, gapleft " + appearance.room(10));
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gap " + appearance.room(10) + " 0px"));
+        buttons.setOpaque(false);
+        buttons.add(openButton);
+        buttons.add(demoButton);
+        add(buttons, "gaptop " + appearance.room(14));
         revalidate();
         repaint();
     }

@@ -35,6 +35,12 @@ final class FigureTable extends JTable {
         setShowHorizontalLines(true);
     }
 
+    /** Fills the width if its columns have room there; otherwise it scrolls sideways instead of cutting numbers off. */
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return getParent() == null || getParent().getWidth() >= getPreferredSize().width;
+    }
+
     void show(List<FigureView> figures) {
         rows.figures = List.copyOf(figures);
         rows.fireTableDataChanged();
@@ -50,10 +56,9 @@ final class FigureTable extends JTable {
         setGridColor(appearance.palette().rule());
         for (int i = 0; i < WIDTHS_PX.length; i++) {
             TableColumn column = getColumnModel().getColumn(i);
+            column.setMinWidth(0);
             column.setPreferredWidth(appearance.px(WIDTHS_PX[i]));
-            if (i != 1) {
-                column.setMinWidth(appearance.px(WIDTHS_PX[i] * 0.6));
-            }
+            column.setMinWidth(column.getPreferredWidth());
             column.setHeaderRenderer(null);
         }
         DefaultTableCellRenderer header =

@@ -18,8 +18,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The Prepare place: the running order and the findings at the left, the chosen act at the right. */
 public final class PreparePanel extends JPanel {
-    private final JLabel title = PlainText.plain(new JLabel());
-    private final JLabel where = PlainText.plain(new JLabel());
+    private final JTextArea title = PlainText.wrapped("Show", "");
+    private final JTextArea where = PlainText.wrapped("Where and when", "");
     private final JTextArea air = PlainText.wrapped("The air of the day", "");
     private final JLabel findingsTitle = new JLabel();
     private final DefaultListModel<ActView> acts = new DefaultListModel<>();
@@ -67,10 +67,13 @@ public final class PreparePanel extends JPanel {
     public void wear(Appearance appearance) {
         removeAll();
         String gap = appearance.room(16);
-        setLayout(new MigLayout(
-                "insets " + gap + ", gap " + gap + " " + appearance.room(4),
-                "[25%!][0:0:,grow,fill]",
-                "[][][]" + appearance.room(8) + "[0:0:,grow 55,fill]" + appearance.room(8) + "[][0:0:,grow 45,fill]"));
+        setLayout(
+                new MigLayout("insets " + gap + ", gap " + gap + " 0px", "[25%!][0:0:,grow,fill]", "[0:0:,grow,fill]"));
+        String between = appearance.room(8);
+        JPanel left = new JPanel(new MigLayout(
+                "insets 0, gap 0px " + appearance.room(4),
+                "[0:0:,grow,fill]",
+                "[][][]" + between + "[0:0:,grow 55,fill]" + between + "[][0:0:,grow 45,fill]"));
         title.setFont(appearance.strong(TextRole.VALUE));
         where.setFont(appearance.plain(TextRole.BODY));
         air.setFont(appearance.plain(TextRole.BODY));
@@ -81,13 +84,14 @@ public final class PreparePanel extends JPanel {
         findingList.setCellRenderer(PrepareCells.findings(appearance));
         findingList.setBackground(appearance.palette().stage());
         act.wear(appearance);
-        add(title, "wmin 0");
-        add(act, "spany 6, grow, wrap, wmin 0, hmin 0");
-        add(where, "wmin 0, wrap");
-        add(air, "wmin 0, growx, wrap");
-        add(scroll(actList), "grow, wmin 0, hmin 0, wrap");
-        add(findingsTitle, "wmin 0, wrap");
-        add(scroll(findingList), "grow, wmin 0, hmin 0");
+        left.add(title, "wmin 0, wrap");
+        left.add(where, "wmin 0, wrap");
+        left.add(air, "wmin 0, wrap");
+        left.add(scroll(actList), "grow, hmin 0, wrap");
+        left.add(findingsTitle, "wmin 0, wrap");
+        left.add(scroll(findingList), "grow, hmin 0");
+        add(left, "grow, wmin 0, hmin 0");
+        add(act, "grow, wmin 0, hmin 0");
         revalidate();
         repaint();
     }
