@@ -64,7 +64,10 @@ final class ChildProcess implements AutoCloseable {
 
     private static String home(Class<?> type) {
         try {
-            return Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI())
+            return Path.of(type.getProtectionDomain()
+                            .getCodeSource()
+                            .getLocation()
+                            .toURI())
                     .toString();
         } catch (URISyntaxException e) {
             throw new IllegalStateException("cannot find " + type, e);

@@ -27,10 +27,18 @@ class KillTest {
     Path folder;
 
     /** One word sent to the child; when, and what it answered if it did. */
-    private record Sent(String word, long sentNanos, long answeredNanos, @Nullable Where answer) {}
+    private record Sent(
+            String word,
+            long sentNanos,
+            long answeredNanos,
+            @Nullable Where answer) {}
 
     /** A figure the model is in, begun between two moments of this process's clock. */
-    private record Begun(int index, long notBeforeNanos, long notAfterNanos, @Nullable Long toldNanos) {}
+    private record Begun(
+            int index,
+            long notBeforeNanos,
+            long notAfterNanos,
+            @Nullable Long toldNanos) {}
 
     @Test
     void killedAtAnyMomentItStartsAgainOnTheSameFigure() throws Exception {

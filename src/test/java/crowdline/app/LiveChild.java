@@ -35,8 +35,7 @@ final class LiveChild {
         long begunNanos = System.nanoTime();
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         double figureS = Double.parseDouble(args[1]);
-        JournalOpening opening = new JournalShelf(
-                        Path.of(args[0]), JournalMachine.here(new MonotonicTicker()), 3600)
+        JournalOpening opening = new JournalShelf(Path.of(args[0]), JournalMachine.here(new MonotonicTicker()), 3600)
                 .open(new JournalShow("/shows/harbour.json", "aa"));
         try (LiveDesk desk = new LiveDesk(opening, (act, variant, figures) -> index -> figureS)) {
             out.println("READY " + opening.events() + " " + opening.notices().size() + " " + where(desk) + " "
@@ -56,7 +55,8 @@ final class LiveChild {
         double nowS = desk.nowS();
         long nowNanos = System.nanoTime();
         if (!(state.phase() instanceof Phase.Flying flying)) {
-            return state.actId() + " -1 0 " + nowNanos + " " + state.talk().entries().size();
+            return state.actId() + " -1 0 " + nowNanos + " "
+                    + state.talk().entries().size();
         }
         long startNanos = nowNanos - Math.round((nowS - flying.startedAtS()) * 1e9);
         return state.actId() + " " + flying.index() + " " + startNanos + " " + nowNanos + " "

@@ -45,8 +45,7 @@ class LiveDeskTest {
     }
 
     private LiveDesk desk(Path where) {
-        JournalMachine machine =
-                new JournalMachine(nanos::get, () -> Instant.parse("2026-05-02T12:00:00Z"), "boot-1");
+        JournalMachine machine = new JournalMachine(nanos::get, () -> Instant.parse("2026-05-02T12:00:00Z"), "boot-1");
         return new LiveDesk(new JournalShelf(where, machine, 3600).open(SHOW), TEN);
     }
 
@@ -233,8 +232,7 @@ class LiveDeskTest {
     @Test
     void closedDeskRefuses() {
         LiveDesk desk = desk();
-        CompletableFuture<Step> before =
-                desk.submit(new ShowEvent.ShowOpened(0, "Harbour Day", List.of()));
+        CompletableFuture<Step> before = desk.submit(new ShowEvent.ShowOpened(0, "Harbour Day", List.of()));
         desk.close();
         desk.close();
 

@@ -29,9 +29,10 @@ class JournalReplayTest {
             JournalWorld world = new JournalWorld(folder.resolve("seed" + seed));
             List<LiveState> states;
             try (Journal journal = world.open().journal()) {
-                List<LiveEvent> events = new RandomEvents(seed).next(60).stream()
-                        .filter(e -> !(e instanceof ShowEvent.ShowEnded))
-                        .toList();
+                List<LiveEvent> events = new RandomEvents(seed)
+                        .next(60).stream()
+                                .filter(e -> !(e instanceof ShowEvent.ShowEnded))
+                                .toList();
                 states = JournalWorld.play(
                         new JournalOpening(journal, LiveState.initial(), false, 0, List.of()), events);
             }
@@ -63,11 +64,35 @@ class JournalReplayTest {
     void namesInJournalsStayAsTheyAre() {
         assertThat(new JournalCodec().eventTypes().keySet())
                 .containsExactlyInAnyOrder(
-                        "ShowOpened", "ActCancelled", "ActReinstated", "ShowEnded", "ActChosen", "SlotMoved",
-                        "VariantChosen", "SourceChosen", "ActStarted", "Stepped", "SteppedBack", "Held", "Released",
-                        "NextDropped", "DropUndone", "WentOffPlan", "CameBack", "JumpedTo", "ClockAdvanced",
-                        "AircraftSeen", "ActEnded", "RemarkStarted", "RemarkSaid", "RemarkSkipped", "FillerTaken",
-                        "IncidentOpened", "IncidentClosed", "NoteMade", "Undone");
+                        "ShowOpened",
+                        "ActCancelled",
+                        "ActReinstated",
+                        "ShowEnded",
+                        "ActChosen",
+                        "SlotMoved",
+                        "VariantChosen",
+                        "SourceChosen",
+                        "ActStarted",
+                        "Stepped",
+                        "SteppedBack",
+                        "Held",
+                        "Released",
+                        "NextDropped",
+                        "DropUndone",
+                        "WentOffPlan",
+                        "CameBack",
+                        "JumpedTo",
+                        "ClockAdvanced",
+                        "AircraftSeen",
+                        "ActEnded",
+                        "RemarkStarted",
+                        "RemarkSaid",
+                        "RemarkSkipped",
+                        "FillerTaken",
+                        "IncidentOpened",
+                        "IncidentClosed",
+                        "NoteMade",
+                        "Undone");
     }
 
     @Test

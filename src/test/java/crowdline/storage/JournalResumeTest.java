@@ -136,8 +136,7 @@ class JournalResumeTest {
     void finishedShowIsNotGoneOnWith() {
         JournalOpening opening = world.open();
         JournalWorld.play(
-                opening,
-                List.of(new ShowEvent.ShowOpened(0, "Harbour Day", List.of()), new ShowEvent.ShowEnded(4)));
+                opening, List.of(new ShowEvent.ShowOpened(0, "Harbour Day", List.of()), new ShowEvent.ShowEnded(4)));
         opening.journal().close();
 
         JournalOpening again = world.open();
@@ -168,10 +167,7 @@ class JournalResumeTest {
     @Test
     void journalsOfOtherShowsArePassedOver() {
         Path path = leftInTheSecondFigure();
-        world.shelf()
-                .open(new JournalShow("/shows/other.json", "bb"))
-                .journal()
-                .close();
+        world.shelf().open(new JournalShow("/shows/other.json", "bb")).journal().close();
 
         JournalOpening again = world.open();
 

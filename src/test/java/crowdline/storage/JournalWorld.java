@@ -23,7 +23,9 @@ final class JournalWorld {
     final Path folder;
     long nanos = -7_000_000_000_000L;
     Instant wall = Instant.parse("2026-05-02T12:00:00Z");
-    @Nullable String bootId = "boot-1";
+
+    @Nullable
+    String bootId = "boot-1";
     /** Bytes the disk still takes, over all files; a write that does not fit is cut in the middle. */
     long room = Long.MAX_VALUE;
 
@@ -67,7 +69,9 @@ final class JournalWorld {
 
     static List<LiveEvent> someEvents() {
         return new RandomEvents(5)
-                .next(40).stream().filter(e -> !(e instanceof ShowEvent.ShowEnded)).toList();
+                .next(40).stream()
+                        .filter(e -> !(e instanceof ShowEvent.ShowEnded))
+                        .toList();
     }
 
     static List<String> lines(Path path) throws IOException {
