@@ -79,9 +79,16 @@ final class Sequence {
      */
     Sequence dutiesEarly(int spare) {
         Sequence best = this;
-        for (Step step : steps) {
-            if (step.item().floats() && isDuty(step)) {
-                best = best.earlier(best.indexOf(step.item()), step.choice().kept() ? spare : 0);
+        // One duty may make room for another, so look again while anything moves.
+        for (int round = 0; round < steps.size(); round++) {
+            Sequence before = best;
+            for (Step step : before.steps) {
+                if (step.item().floats() && isDuty(step)) {
+                    best = best.earlier(best.indexOf(step.item()), step.choice().kept() ? spare : 0);
+                }
+            }
+            if (best == before) {
+                break;
             }
         }
         return best;
@@ -103,7 +110,7 @@ final class Sequence {
                 Sequence less = others.without(at);
                 if (less.slackAfter(at, at, duty.choice()) >= 0) {
                     Sequence swapped = less.with(at, duty).inserted(there.item());
-                    if (swapped.value() >= value()) {
+                    if (swapped.value() >= value() && swapped.indexOf(duty.item()) < from) {
                         return swapped;
                     }
                 }
