@@ -59,6 +59,7 @@ final class ConsoleOpening implements Opening {
         ConsoleHost host = new ConsoleHost(folders, settingsFile, settings, catalogue, loader, io, Clock.systemUTC());
         Path first = show != null ? show : lastOpened(settings);
         SwingUtilities.invokeLater(() -> {
+            LookAndFeel.loadType();
             Appearance appearance = appearance(settings);
             LookAndFeel.wear(appearance);
             ConsoleFrame frame = new ConsoleFrame(host, appearance);

@@ -7,6 +7,7 @@ import crowdline.console.live.LivePresenter;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.Moment;
 import crowdline.console.live.Tracking;
+import crowdline.live.Aired;
 import crowdline.live.FlightEvent;
 import crowdline.live.LiveEvent;
 import crowdline.live.LiveNow;
@@ -54,6 +55,9 @@ final class RunningShow implements AutoCloseable {
         thread.setDaemon(true);
         return thread;
     });
+    /** On the plan thread only. */
+    private final Aired aired = new Aired();
+
     private volatile Plan plan = Plan.EMPTY;
 
     /** @param hour the clock at the venue */
@@ -91,7 +95,8 @@ final class RunningShow implements AutoCloseable {
             LoadedShow.Prediction prediction =
                     loaded.prediction(state.actId(), state.variant()).orElse(null);
             if (prediction != null) {
-                plan = planner.plan(ahead.request(state, now, prediction.times(), Optional.of(plan)));
+                aired.follow(state, plan, now.nowS());
+                plan = planner.plan(aired.request(ahead.request(state, now, prediction.times(), Optional.of(plan))));
             }
         } catch (RuntimeException e) {
             // The root of the thread: without a new plan the old one stays, and the show goes on.

@@ -58,6 +58,8 @@ final class ConsolePane extends JPanel {
         stage.add(keys, KEYS);
         add(stage, BorderLayout.CENTER);
         add(foot, BorderLayout.SOUTH);
+        setFocusable(true);
+        getAccessibleContext().setAccessibleName("Crowdline");
         turn();
         wear(appearance);
     }
@@ -137,6 +139,10 @@ final class ConsolePane extends JPanel {
     private void turn() {
         String card = place == Place.PREPARE && !prepared ? NO_SHOW : place.name();
         cards.show(stage, keysShown ? KEYS : card);
+        if (place == Place.LIVE || keysShown) {
+            // What had the focus is hidden now, and a window without a focus hears no keys.
+            requestFocusInWindow();
+        }
         allow();
     }
 

@@ -66,14 +66,24 @@ final class SayWords {
                 return new Turn(remark, shortForm, speaking.startedAtS(), endS, false, true);
             }
         }
+        Turn over = null;
         for (Placed placed : moment.plan().placed()) {
             Remark remark = words.remark(placed.remarkId()).orElse(null);
             boolean done = moment.state().talk().said(placed.remarkId())
                     || moment.state().talk().skipped(placed.remarkId());
-            if (remark != null && !done && placed.endS() + LINGER_S > nowS) {
-                boolean shortForm = placed.form() == crowdline.patter.Form.SHORT;
-                return new Turn(remark, shortForm, placed.startS(), placed.endS(), placed.tight(), false);
+            if (remark == null || done || placed.endS() + LINGER_S <= nowS) {
+                continue;
             }
+            boolean shortForm = placed.form() == crowdline.patter.Form.SHORT;
+            Turn turn = new Turn(remark, shortForm, placed.startS(), placed.endS(), placed.tight(), false);
+            if (placed.endS() <= nowS) {
+                over = turn;
+            } else {
+                return over != null && placed.startS() > nowS ? over : turn;
+            }
+        }
+        if (over != null) {
+            return over;
         }
         return null;
     }
