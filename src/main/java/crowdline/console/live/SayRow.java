@@ -79,8 +79,8 @@ final class SayRow extends Painted<SayView> {
         double most = pen.sizePx(v.what() == What.LISTEN ? TextRole.FIGURE : TextRole.REMARK)
                 * (v.what() == What.LISTEN ? 0.75 : 1);
         boolean strong = v.what() != What.NOTHING;
-        TextBlock block = pen.block(
-                v.breaths(), strong ? pen.strong() : pen.plain(), most, pen.px(LEAST_IN_BREATHS_PX), box, 12);
+        TextBlock block =
+                pen.block(v.breaths(), strong ? pen.strong() : pen.plain(), most, pen.px(LEAST_IN_BREATHS_PX), box, 12);
         if (!block.whole()) {
             block = pen.block(List.of(String.join(" ", v.breaths())), pen.strong(), most, pen.leastPx() * 1.4, box, 12);
         }
