@@ -13,11 +13,14 @@ import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Appearance;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import javax.swing.Action;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 
 /** Everything in the window but its frame: the places, the foot line, and the sheet of keys over them. */
@@ -136,13 +139,18 @@ final class ConsolePane extends JPanel {
         return Math.max(0.5, Math.min(stage.getWidth() / 1280.0, stage.getHeight() / 736.0));
     }
 
+    /** What had the focus may be hidden now, and a window in which nothing has the focus hears no keys. */
+    private void keepFocus() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        if (place == Place.LIVE || keysShown || owner == null || !owner.isShowing()) {
+            requestFocusInWindow();
+        }
+    }
+
     private void turn() {
         String card = place == Place.PREPARE && !prepared ? NO_SHOW : place.name();
         cards.show(stage, keysShown ? KEYS : card);
-        if (place == Place.LIVE || keysShown) {
-            // What had the focus is hidden now, and a window without a focus hears no keys.
-            requestFocusInWindow();
-        }
+        SwingUtilities.invokeLater(this::keepFocus);
         allow();
     }
 
