@@ -52,7 +52,8 @@ final class Commands implements Callable<Integer> {
                 new CheckCommand(terminal),
                 new PredictCommand(terminal),
                 new SpeakCommand(terminal),
-                new DemoCommand(terminal, opening, Folders.here()));
+                new DemoCommand(terminal, opening, Folders.here()),
+                new PicturesCommand(terminal, Folders.here()));
     }
 
     /** Runs a command line and answers its exit code. */

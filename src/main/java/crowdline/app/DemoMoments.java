@@ -1,0 +1,108 @@
+package crowdline.app;
+
+import crowdline.console.live.LivePresenter;
+import crowdline.console.live.LiveView;
+import crowdline.console.live.Moment;
+import crowdline.console.live.Tracking;
+import crowdline.live.FlightEvent;
+import crowdline.live.IncidentEvent;
+import crowdline.live.Live;
+import crowdline.live.LiveEvent;
+import crowdline.live.LiveNow;
+import crowdline.live.LiveState;
+import crowdline.live.PlanAhead;
+import crowdline.live.PlanAnchor;
+import crowdline.live.ShowEvent;
+import crowdline.live.Source;
+import crowdline.live.Step;
+import crowdline.patter.Plan;
+import crowdline.patter.Planner;
+import crowdline.show.Act;
+import crowdline.show.Figure;
+import crowdline.show.Variant;
+import java.time.LocalTime;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** Moments of a show's first act as the real state machine, planner and presenter have them, for pictures. */
+final class DemoMoments {
+    private static final double BEFORE_S = 240;
+
+    private final LoadedShow loaded;
+    private final Act act;
+    private final LoadedShow.Prediction prediction;
+    private final LivePresenter presenter;
+    private final PlanAhead ahead;
+    private LiveState state = LiveState.initial();
+
+    DemoMoments(LoadedShow loaded) {
+        this.loaded = loaded;
+        act = loaded.show().acts().get(0);
+        Variant variant = act.variants().get(0);
+        prediction = loaded.prediction(act.id(), variant.name()).orElseThrow();
+        presenter = new LivePresenter(loaded.words());
+        ahead = loaded.planAhead();
+        happens(new ShowEvent.ShowOpened(
+                0,
+                loaded.show().title(),
+                loaded.show().acts().stream().map(Act::id).toList()));
+        happens(new FlightEvent.ActChosen(
+                1,
+                act.id(),
+                variant.name(),
+                act.inOrder(variant).stream().map(Figure::id).toList(),
+                BEFORE_S));
+    }
+
+    private void happens(LiveEvent event) {
+        if (Live.next(state, event) instanceof Step.Moved moved) {
+            state = moved.state();
+        } else {
+            throw new IllegalStateException(event + " was refused");
+        }
+    }
+
+    /** The views, each under the name of its picture. */
+    Map<String, LiveView> views() {
+        Map<String, LiveView> views = new LinkedHashMap<>();
+        views.put("live-before", view(BEFORE_S - 95));
+        happens(new FlightEvent.ActStarted(BEFORE_S));
+        int figures = Math.min(6, prediction.times().figures().size());
+        for (int i = 1; i < figures; i++) {
+            happens(new FlightEvent.Stepped(at(i)));
+            if (i == 3) {
+                views.put("live-flying", view(at(i) + 4));
+            } else if (i == 2) {
+                views.put("live-quiet", view(at(i) + 1));
+            }
+        }
+        double last = at(figures - 1);
+        happens(new FlightEvent.SourceChosen(last + 1, Source.CLOCK));
+        views.put("live-by-clock", view(last + 9));
+        happens(new FlightEvent.Held(last + 10));
+        views.put("live-held", view(last + 14));
+        happens(new FlightEvent.Released(last + 15));
+        happens(new FlightEvent.WentOffPlan(last + 20));
+        views.put("live-off-plan", view(last + 23));
+        happens(new IncidentEvent.IncidentOpened(last + 25));
+        views.put("live-incident", view(last + 60));
+        happens(new IncidentEvent.IncidentClosed(last + 80, true));
+        happens(new FlightEvent.ActEnded(last + 90));
+        views.put("live-after", view(last + 95));
+        return views;
+    }
+
+    private double at(int index) {
+        return BEFORE_S + prediction.times().figures().get(index).startS();
+    }
+
+    private LiveView view(double nowS) {
+        LiveNow now = LiveNow.of(state, loaded.durations().of(state), PlanAnchor.ACT_START, nowS);
+        // As the console does: planned a few seconds ago, then kept.
+        LiveNow before = LiveNow.of(state, loaded.durations().of(state), PlanAnchor.ACT_START, nowS - 3);
+        Plan plan = new Planner().plan(ahead.request(state, before, prediction.times(), Optional.empty()));
+        LocalTime hour = act.slotStart().minusSeconds((long) BEFORE_S).plusNanos((long) (nowS * 1e9));
+        return presenter.view(new Moment(state, now, plan, hour, Tracking.NONE));
+    }
+}

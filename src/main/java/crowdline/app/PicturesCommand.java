@@ -1,0 +1,62 @@
+package crowdline.app;
+
+import crowdline.console.Pictures;
+import crowdline.console.glossary.GlossaryView;
+import crowdline.console.theme.LookAndFeel;
+import crowdline.show.Catalogue;
+import crowdline.speech.Pace;
+import crowdline.storage.CatalogueFile;
+import crowdline.storage.ShowFileException;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Draws every screen with the demo show. */
+@Command(
+        name = "pictures",
+        mixinStandardHelpOptions = true,
+        description = "Draws every screen with the demo show, in every theme, into PNG files.")
+final class PicturesCommand implements Callable<Integer> {
+    private final Terminal terminal;
+    private final Folders folders;
+
+    @Option(names = "--out", paramLabel = "DIR", required = true, description = "The folder to draw into.")
+    private @Nullable Path out;
+
+    PicturesCommand(Terminal terminal, Folders folders) {
+        this.terminal = terminal;
+        this.folders = folders;
+    }
+
+    @Override
+    public Integer call() throws ShowFileException {
+        Path to = out;
+        String why = ConsoleOpening.whyNoWindow();
+        if (to == null || why != null) {
+            terminal.complain(why + ", and pictures of windows need one");
+            return ExitCode.UNUSABLE;
+        }
+        Catalogue catalogue = CatalogueFile.shipped();
+        ShowLoader.Result result = new ShowLoader(catalogue, Pace.DEFAULT).load(folders.demoShow());
+        LoadedShow loaded = result.loaded();
+        if (loaded == null) {
+            terminal.complain("the demo show has errors; crowdline check lists them");
+            return ExitCode.UNUSABLE;
+        }
+        LookAndFeel.loadType();
+        Pictures.Screens screens = new Pictures.Screens(
+                new DemoMoments(loaded).views(), loaded.prepareView(result.findings()), GlossaryView.of(catalogue));
+        try {
+            List<Path> files = Pictures.renderAll(to, screens);
+            terminal.line(files.size() + " pictures in " + to);
+            return ExitCode.FINE;
+        } catch (IOException e) {
+            throw new ShowFileException(
+                    "the pictures cannot be written to " + to + "; choose a folder you may write to");
+        }
+    }
+}
