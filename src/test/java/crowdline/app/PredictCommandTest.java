@@ -1,0 +1,123 @@
+package crowdline.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PredictCommandTest {
+    private static final String DEMO = "demo-shows/fenmarsh-air-day.json";
+
+    @TempDir
+    private Path folder;
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    private int run(String... args) {
+        Terminal terminal = new Terminal(
+                new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
+        return Main.run(args, terminal, (show, t) -> ExitCode.UNUSABLE);
+    }
+
+    private String printed() {
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    private String complained() {
+        return err.toString(StandardCharsets.UTF_8);
+    }
+
+    @Test
+    void demoActIsPredictedWithoutAFindingThatBlocks() {
+        assertThat(run("predict", DEMO, "--flights", "5")).isEqualTo(ExitCode.FINE);
+        assertThat(printed()).contains("stall turn", "Predicted for commentary only");
+    }
+
+    @Test
+    void jsonHasItsStableKeys() {
+        assertThat(run("predict", DEMO, "--act", "jackanapes-solo", "--json", "--flights", "5"))
+                .isEqualTo(ExitCode.FINE);
+        for (String key : List.of(
+                "acts",
+                "id",
+                "variant",
+                "figures",
+                "name",
+                "startS",
+                "endS",
+                "durationS",
+                "bandLowS",
+                "bandHighS",
+                "entryKt",
+                "exitKt",
+                "minKt",
+                "maxKt",
+                "lowestFt",
+                "highestFt",
+                "maxG",
+                "minG",
+                "energyInFt",
+                "energyOutFt",
+                "alongAM",
+                "alongBM",
+                "findings")) {
+            assertThat(printed()).contains("\"" + key + "\"");
+        }
+    }
+
+    @Test
+    void sameSeedGivesTheSameJson() {
+        run("predict", DEMO, "--act", "thistledown-glider", "--json", "--flights", "20", "--seed", "7");
+        String first = printed();
+        out.reset();
+        run("predict", DEMO, "--act", "thistledown-glider", "--json", "--flights", "20", "--seed", "7");
+        assertThat(printed()).isEqualTo(first);
+    }
+
+    @Test
+    void traceHasARowEveryTenthOfASecond() throws IOException {
+        Path trace = folder.resolve("trace.csv");
+        assertThat(run("predict", DEMO, "--act", "thistledown-glider", "--flights", "1", "--trace", trace.toString()))
+                .isEqualTo(ExitCode.FINE);
+        List<String> lines = Files.readAllLines(trace);
+        assertThat(lines.get(0)).isEqualTo("tS,xM,yM,zM,speedMps,pathAngleDeg,rollDeg,g,thrustN,dragN");
+        for (int i = 1; i < 1000; i++) {
+            String time = lines.get(i).substring(0, lines.get(i).indexOf(','));
+            assertThat(Double.parseDouble(time)).isCloseTo((i - 1) / 10.0, within(1e-9));
+        }
+    }
+
+    @Test
+    void unknownActIsRefusedWithTheNearest() {
+        assertThat(run("predict", DEMO, "--act", "jackanapes-sole")).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(complained()).contains("there is no act jackanapes-sole", "did you mean", "jackanapes-solo");
+    }
+
+    @Test
+    void noFlightsAreRefused() {
+        assertThat(run("predict", DEMO, "--flights", "0")).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(complained()).contains("--flights is 0; it must be from 1 to 100000");
+    }
+
+    @Test
+    void loopFromFortyKnotsIsToldPlainly() throws IOException {
+        String show = Files.readString(Path.of(DEMO))
+                .replaceFirst("\"kt\": *115", "\"kt\": 40")
+                .replaceFirst("\"dive-in\",\\s*\"first-loop\"", "\"first-loop\"");
+        Path slow = folder.resolve("slow.json");
+        Files.writeString(slow, show);
+        int code = run("predict", slow.toString(), "--act", "jackanapes-solo", "--flights", "1");
+        assertThat(printed()).contains("runs out of speed in the pull");
+        assertThat(code).isEqualTo(ExitCode.BLOCKED);
+        assertThat(complained()).doesNotContain("Exception");
+    }
+}

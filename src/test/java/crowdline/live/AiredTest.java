@@ -1,0 +1,84 @@
+package crowdline.live;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.patter.Candidate;
+import crowdline.patter.Form;
+import crowdline.patter.PatterRules;
+import crowdline.patter.Placed;
+import crowdline.patter.Plan;
+import crowdline.patter.PlanRequest;
+import crowdline.patter.SpokenLength;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class AiredTest {
+    private static final Plan PLAN =
+            new Plan(List.of(placed("first", 10, 14), placed("second", 20, 25)), List.of(), 0, 0, true);
+
+    private final LiveState state = act(LiveState.initial(), 0, "one");
+    private final Aired aired = new Aired();
+
+    @Test
+    void whatStoodOnTheScreenInItsTimeIsNotPlannedAgain() {
+        aired.follow(state, PLAN, 15);
+        assertThat(aired.request(request()).alreadySaid()).containsExactly("first");
+    }
+
+    @Test
+    void whatIsOnTheScreenNowCountsAsBeingSaid() {
+        aired.follow(state, PLAN, 21);
+        assertThat(aired.request(request()).speaking())
+                .isEqualTo(new crowdline.patter.Speaking("second", Form.FULL, 20));
+    }
+
+    @Test
+    void nothingCountsBeforeItsTime() {
+        aired.follow(state, PLAN, 5);
+        PlanRequest request = aired.request(request());
+        assertThat(request.alreadySaid()).isEmpty();
+        assertThat(request.speaking()).isNull();
+    }
+
+    @Test
+    void anotherActForgets() {
+        aired.follow(state, PLAN, 15);
+        aired.follow(act(state, 16, "two"), Plan.EMPTY, 17);
+        assertThat(aired.request(request()).alreadySaid()).isEmpty();
+    }
+
+    @Test
+    void nothingIsTakenAsSaidWhileTheIncidentPageIsOpen() {
+        Step step = Live.next(state, new IncidentEvent.IncidentOpened(9));
+        aired.follow(((Step.Moved) step).state(), PLAN, 15);
+        assertThat(aired.request(request()).alreadySaid()).isEmpty();
+    }
+
+    private static LiveState act(LiveState from, double atS, String id) {
+        LiveState open = from.showTitle() == null
+                ? moved(from, new ShowEvent.ShowOpened(atS, "Show", List.of("one", "two")))
+                : from;
+        return moved(open, new FlightEvent.ActChosen(atS, id, "full", List.of("a", "b"), null));
+    }
+
+    private static LiveState moved(LiveState from, LiveEvent event) {
+        return ((Step.Moved) Live.next(from, event)).state();
+    }
+
+    private static Placed placed(String id, double startS, double endS) {
+        return new Placed(id, null, RemarkKind.FACT, Form.FULL, startS, endS, false);
+    }
+
+    private static PlanRequest request() {
+        List<Candidate> candidates = List.of(candidate("first"), candidate("second"));
+        return new PlanRequest(30, List.of(), candidates, Set.of(), Optional.empty(), null, PatterRules.DEFAULT);
+    }
+
+    private static Candidate candidate(String id) {
+        return new Candidate(Remark.of(id, RemarkKind.FACT, "Words."), null, SpokenLength.of(4), null);
+    }
+}
