@@ -1,0 +1,187 @@
+package crowdline.flight;
+
+import crowdline.show.Act;
+import crowdline.show.Catalogue;
+import crowdline.show.CatalogueEntry;
+import crowdline.show.Element;
+import crowdline.show.Figure;
+import crowdline.show.Placing;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.storage.CatalogueFile;
+import crowdline.storage.ShowFile;
+import crowdline.storage.ShowFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.TimeUnit;
+import org.hipparchus.ode.ODEState;
+import org.hipparchus.ode.OrdinaryDifferentialEquation;
+import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** Predicting the demo act and a 40-figure act made from it, and the same equations on a general adaptive integrator. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 3, time = 1)
+@Measurement(iterations = 3, time = 1)
+@Fork(1)
+@SuppressWarnings("NullAway.Init") // JMH calls the set-up before anything else
+public class PredictBench {
+    private static final int FIGURES = 40;
+
+    private Predictor demo;
+    private Predictor forty;
+    private final Map<Leg, Double> legs = new LinkedHashMap<>();
+
+    @Setup
+    public void read() throws ShowFileException, ElementFlyer.CannotFly {
+        Show show = Objects.requireNonNull(
+                new ShowFile().read(Path.of("demo-shows/fenmarsh-air-day.json")).show());
+        Catalogue catalogue = CatalogueFile.shipped();
+        Act act = show.acts().get(0);
+        Variant variant = act.variants().get(0);
+        demo = new Predictor(show, catalogue, act, variant);
+        Act longer = longer(act, variant);
+        forty = new Predictor(show, catalogue, longer, longer.variants().get(0));
+        collectLegs(show, catalogue.with(show.figures()), act, variant);
+    }
+
+    /** The act's simulated figures over and over, each time from a given place again. */
+    private static Act longer(Act act, Variant variant) {
+        List<Figure> all = new ArrayList<>();
+        List<Figure> order = act.inOrder(variant);
+        Placing again = Objects.requireNonNull(order.get(0).exit());
+        for (int i = 0; all.size() < FIGURES; i++) {
+            Figure f = order.get(i % order.size());
+            String id = f.id() + "-" + i;
+            Double given = f.durationS();
+            all.add(new Figure(
+                    id,
+                    f.figure(),
+                    f.title(),
+                    f.look(),
+                    f.elements(),
+                    given,
+                    given == null ? null : again,
+                    f.minEntryKt(),
+                    List.of(),
+                    List.of()));
+        }
+        Variant whole = new Variant("forty", null, all.stream().map(Figure::id).toList());
+        return new Act(
+                "forty",
+                act.title(),
+                act.performer(),
+                act.airframe(),
+                act.slotStart(),
+                act.slotMinutes(),
+                act.entry(),
+                all,
+                List.of(whole),
+                List.of());
+    }
+
+    private void collectLegs(Show show, Catalogue catalogue, Act act, Variant variant) throws ElementFlyer.CannotFly {
+        Air air = Air.of(show.air(), show.venue());
+        Body body = Body.of(show.airframe(act.airframe()).orElseThrow(), Variation.NONE);
+        Forces forces = new Forces(body, new DensityTable(air.atmosphere()), air.wind());
+        Integrator integrator = new Integrator(0, 1, (leg, tS, legS, y) -> legs.merge(leg, legS, Math::max));
+        ElementFlyer flyer = new ElementFlyer(forces, integrator, Variation.NONE);
+        Placing start = Objects.requireNonNull(act.inOrder(variant).get(0).exit());
+        Moment at = new Moment(
+                0,
+                new Vec(start.alongM(), start.awayM(), Units.mFromFt(start.heightFt())),
+                Units.mpsFromKt(start.kt()),
+                new Vec(-1, 0, 0),
+                Vec.UP);
+        for (Figure figure : act.inOrder(variant)) {
+            List<Element> own = figure.elements();
+            List<Element> elements = own != null
+                    ? own
+                    : catalogue
+                            .find(figure.figure())
+                            .map(CatalogueEntry::elements)
+                            .orElse(List.of());
+            for (Element element : figure.durationS() != null ? List.<Element>of() : elements) {
+                at = flyer.fly(element, at);
+            }
+        }
+    }
+
+    @Benchmark
+    public Flight demoAct() {
+        return demo.predict();
+    }
+
+    @Benchmark
+    public Flight fortyFigures() {
+        return forty.predict();
+    }
+
+    @Benchmark
+    public double[] oneVariedFlightOfFortyFigures() {
+        return forty.durations(Variation.NONE);
+    }
+
+    @Benchmark
+    public Spread.Bands thousandFlightsOfFortyFigures() {
+        return new Spread(forty, 1).fly(1000, share -> {});
+    }
+
+    /** Every leg of the demo act with our integrator, ends found. */
+    @Benchmark
+    public double legsOurs() {
+        double sum = 0;
+        Integrator integrator = new Integrator(0, 1, (leg, tS, legS, y) -> {});
+        for (Leg leg : legs.keySet()) {
+            sum += integrator.fly(leg, 0).moment().tS();
+        }
+        return sum;
+    }
+
+    /** The same legs for the same times on Dormand–Prince 8(5,3) at 1e-8; it is given the ends and need not find them. */
+    @Benchmark
+    public double legsHipparchus() {
+        double sum = 0;
+        for (Map.Entry<Leg, Double> entry : legs.entrySet()) {
+            Leg leg = entry.getKey();
+            if (entry.getValue() > 1e-6) {
+                DormandPrince853Integrator integrator = new DormandPrince853Integrator(1e-9, 10, 1e-8, 1e-8);
+                sum += integrator.integrate(equations(leg), new ODEState(0, leg.start()), entry.getValue())
+                        .getPrimaryState()[2];
+            }
+        }
+        return sum;
+    }
+
+    private static OrdinaryDifferentialEquation equations(Leg leg) {
+        int dimension = leg.start().length;
+        return new OrdinaryDifferentialEquation() {
+            @Override
+            public int getDimension() {
+                return dimension;
+            }
+
+            @Override
+            public double[] computeDerivatives(double t, double[] y) {
+                double[] dy = new double[dimension];
+                leg.rates(t, y, dy);
+                return dy;
+            }
+        };
+    }
+}
