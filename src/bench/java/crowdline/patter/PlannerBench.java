@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -56,11 +57,7 @@ public class PlannerBench {
     }
 
     private static Candidate candidate(
-            String id,
-            RemarkKind kind,
-            @org.jspecify.annotations.Nullable String figure,
-            double seconds,
-            Random random) {
+            String id, RemarkKind kind, @Nullable String figure, double seconds, Random random) {
         boolean hasShort = random.nextInt(3) == 0;
         Remark remark = new Remark(id, kind, id, hasShort ? id : null, null, null, 1, false);
         SpokenLength shortForm = hasShort ? SpokenLength.of(seconds * 0.6) : null;
