@@ -12,6 +12,7 @@ import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -270,5 +271,13 @@ class PlannerTest {
         assertThatThrownBy(() -> request(
                         0, loop, candidate("a", RemarkKind.FACT, null, 3), candidate("a", RemarkKind.FACT, null, 3)))
                 .hasMessage("two candidates have the id a; ids must differ");
+    }
+
+    @Test
+    void moreFloatingRemarksThanCanBeToldApartStillMakeAPlan() {
+        PlanRequest request = Acts.random(new Random(5), 6, 2, 100);
+        Plan plan = planner.plan(request);
+        Judge.check("many", request, plan);
+        assertThat(plan.provenBest()).isFalse();
     }
 }
