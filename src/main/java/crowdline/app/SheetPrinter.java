@@ -42,6 +42,7 @@ final class SheetPrinter {
                 RunningSheet.lines(show, act, p.flight(), p.bands(), notes(show, act, p.flight(), plan))
                         .forEach(terminal::line);
                 terminal.line("");
+                unplaced(plan).forEach(terminal::line);
             });
         }
     }
@@ -68,6 +69,17 @@ final class SheetPrinter {
             notes.add(own);
         }
         return notes;
+    }
+
+    /** What found no place, and why, so that nothing is lost in silence. */
+    private static List<String> unplaced(Plan plan) {
+        List<String> lines = new ArrayList<>();
+        if (!plan.unplaced().isEmpty()) {
+            lines.add("Not placed:");
+            plan.unplaced().forEach(u -> lines.add("  " + u.remarkId() + ": " + u.reason()));
+            lines.add("");
+        }
+        return lines;
     }
 
     private static String note(Placed placed, Remark remark) {

@@ -11,7 +11,7 @@ final class IncidentRule implements Rule {
             findings.accept(new Finding(
                     Severity.ERROR,
                     "no-incident-page",
-                    "the show has no incident page; start from the template that comes with the program, put your own"
+                    "the show has no incident page; start from what crowdline incident-template prints, put your own"
                             + " words in, and agree them with the display director",
                     ""));
             return;

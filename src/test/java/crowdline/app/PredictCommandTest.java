@@ -103,6 +103,15 @@ class PredictCommandTest {
     }
 
     @Test
+    void incidentTemplateSaysItMustBeAgreed() {
+        assertThat(run("incident-template")).isEqualTo(ExitCode.FINE);
+        assertThat(printed())
+                .contains("\"incident\"", "\"words\"", "\"contacts\"")
+                .doesNotContain("agreedWith");
+        assertThat(complained()).contains("agreed", "display director");
+    }
+
+    @Test
     void noFlightsAreRefused() {
         assertThat(run("predict", DEMO, "--flights", "0")).isEqualTo(ExitCode.UNUSABLE);
         assertThat(complained()).contains("--flights is 0; it must be from 1 to 100000");

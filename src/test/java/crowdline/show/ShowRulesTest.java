@@ -248,8 +248,8 @@ class ShowRulesTest {
     void incidentPageMustBeThereAndAgreed() {
         Act act = act(List.of(figure("one", "loop")), FULL);
         assertThat(found(show(List.of(act), List.of(DUTY), List.of(), Map.of(), LIMITS, null)))
-                .containsExactly("ERROR no-incident-page : the show has no incident page; start from the template that"
-                        + " comes with the program, put your own words in, and agree them with the display director");
+                .containsExactly("ERROR no-incident-page : the show has no incident page; start from what crowdline"
+                        + " incident-template prints, put your own words in, and agree them with the display director");
         Incident bare = new Incident(null, List.of(), List.of("Words."), List.of());
         assertThat(found(show(List.of(act), List.of(DUTY), List.of(), Map.of(), LIMITS, bare)))
                 .containsExactly(

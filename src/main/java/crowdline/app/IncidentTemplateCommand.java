@@ -1,0 +1,35 @@
+package crowdline.app;
+
+import crowdline.show.Incident;
+import crowdline.storage.IncidentTemplate;
+import crowdline.storage.JsonOut;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+
+/** Prints a neutral incident page to start from. */
+@Command(
+        name = "incident-template",
+        mixinStandardHelpOptions = true,
+        description = "Prints a neutral incident page to put into a show file and to agree with the display director.")
+final class IncidentTemplateCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    IncidentTemplateCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        IncidentTemplate template = IncidentTemplate.shipped();
+        Incident incident = template.incident();
+        Map<String, Object> page = new LinkedHashMap<>();
+        page.put("firstSteps", incident.firstSteps());
+        page.put("words", incident.words());
+        page.put("contacts", incident.contacts());
+        terminal.json(JsonOut.of(Map.of("incident", page)));
+        terminal.err().println(template.notice());
+        return ExitCode.FINE;
+    }
+}
