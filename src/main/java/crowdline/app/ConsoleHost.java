@@ -139,6 +139,11 @@ final class ConsoleHost implements Host {
             start(file, loaded, window);
             window.showPrepare(loaded.prepareView(result.findings()));
             keep(settings.withRecent(file));
+            // What is running must not wait for better bands.
+            io.execute(() -> {
+                loaded.refine(LoadedShow.FLIGHTS);
+                window.showPrepare(loaded.prepareView(result.findings()));
+            });
         } catch (ShowFileException e) {
             say(List.of(new Mark(Form.STOP, Tone.ALARM, String.valueOf(e.getMessage()))));
         } catch (IOException e) {

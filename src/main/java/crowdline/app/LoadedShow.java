@@ -20,7 +20,6 @@ import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
 import crowdline.timing.PredictedTimes;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,16 +27,21 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
-/** A show with everything that was computed from it once: flights, times, spoken times. Immutable once made. */
+/**
+ * A show with everything that was computed from it once: flights, times, spoken times. Only the bands change, when
+ * {@link #refine} has flown more flights; it may be asked from any thread meanwhile.
+ */
 final class LoadedShow {
     /** Varied flights behind each band: enough for a tenth and nine tenths to settle within a few per cent. */
     static final int FLIGHTS = 200;
+    /** As many as a start can wait for. */
+    static final int FIRST_FLIGHTS = 5;
 
     private static final long SEED = 1;
 
     private final Show show;
     private final Catalogue catalogue;
-    private final Map<String, Prediction> predictions = new LinkedHashMap<>();
+    private final Map<String, Prediction> predictions = new ConcurrentHashMap<>();
     private final Function<String, SpokenTime> spoken;
 
     /** What was predicted for one variant of an act. */
@@ -54,6 +58,16 @@ final class LoadedShow {
                 if (show.airframe(act.airframe()).isPresent()) {
                     predictions.put(key(act.id(), variant.name()), predict(act, variant, flights));
                 }
+            }
+        }
+    }
+
+    /** Flies more flights for the bands; takes a moment. */
+    void refine(int flights) {
+        for (Act act : show.acts()) {
+            for (Variant variant : act.variants()) {
+                predictions.computeIfPresent(
+                        key(act.id(), variant.name()), (key, before) -> predict(act, variant, flights));
             }
         }
     }

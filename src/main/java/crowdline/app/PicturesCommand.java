@@ -47,6 +47,7 @@ final class PicturesCommand implements Callable<Integer> {
             terminal.complain("the demo show has errors; crowdline check lists them");
             return ExitCode.UNUSABLE;
         }
+        loaded.refine(LoadedShow.FLIGHTS);
         LookAndFeel.loadType();
         Pictures.Screens screens = new Pictures.Screens(
                 new DemoMoments(loaded).views(), loaded.prepareView(result.findings()), GlossaryView.of(catalogue));

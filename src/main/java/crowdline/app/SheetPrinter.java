@@ -33,6 +33,7 @@ final class SheetPrinter {
         if (loaded == null) {
             throw new ShowFileException("the show " + file + " has errors; crowdline check " + file + " lists them");
         }
+        loaded.refine(LoadedShow.FLIGHTS);
         Show show = loaded.show();
         terminal.line(show.title() + ", " + show.venue().name() + ", " + show.date());
         terminal.line("");

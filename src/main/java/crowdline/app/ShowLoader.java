@@ -47,7 +47,7 @@ final class ShowLoader {
             return new Result(file, null, findings);
         }
         reading.with(ShowRules.check(show, catalogue)).findings().forEach(f -> findings.add(found(f)));
-        LoadedShow loaded = new LoadedShow(show, catalogue, pace, LoadedShow.FLIGHTS);
+        LoadedShow loaded = new LoadedShow(show, catalogue, pace, LoadedShow.FIRST_FLIGHTS);
         for (var act : show.acts()) {
             for (var variant : act.variants()) {
                 loaded.prediction(act.id(), variant.name())
