@@ -2,6 +2,7 @@ package crowdline.app;
 
 import java.nio.file.Path;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where the program keeps its own files, and where it was installed.
@@ -24,13 +25,17 @@ record Folders(Path settings, Path journals, Path demoShow) {
 
     static Folders of(Map<String, String> environment, Path userHome, Path home) {
         String windows = environment.getOrDefault("APPDATA", "");
-        Path config = environment.containsKey("XDG_CONFIG_HOME")
-                ? Path.of(environment.get("XDG_CONFIG_HOME"))
-                : windows.isEmpty() ? userHome.resolve(".config") : Path.of(windows);
-        Path state = environment.containsKey("XDG_STATE_HOME")
-                ? Path.of(environment.get("XDG_STATE_HOME"))
-                : windows.isEmpty() ? userHome.resolve(".local").resolve("state") : Path.of(windows);
+        Path config = base(
+                environment.get("XDG_CONFIG_HOME"), windows.isEmpty() ? userHome.resolve(".config") : Path.of(windows));
+        Path state = base(
+                environment.get("XDG_STATE_HOME"),
+                windows.isEmpty() ? userHome.resolve(".local").resolve("state") : Path.of(windows));
         return new Folders(
                 config.resolve("crowdline"), state.resolve("crowdline").resolve("journals"), home.resolve(DEMO));
+    }
+
+    /** An empty base directory counts as none, and one that is not absolute is ignored: XDG Base Directory Specification. */
+    private static Path base(@Nullable String given, Path otherwise) {
+        return given != null && !given.isEmpty() && Path.of(given).isAbsolute() ? Path.of(given) : otherwise;
     }
 }

@@ -27,6 +27,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -96,7 +97,7 @@ final class PredictCommand implements Callable<Integer> {
             terminal.complain("--trace writes one act; name it with --act");
             return ExitCode.UNUSABLE;
         }
-        return predict(show, acts);
+        return knowsVariant(acts) ? predict(show, acts) : ExitCode.UNUSABLE;
     }
 
     private @Nullable List<Act> chosen(Show show) {
@@ -114,22 +115,35 @@ final class PredictCommand implements Callable<Integer> {
         return List.of(act);
     }
 
+    private Optional<Variant> variant(Act act) {
+        return Optional.ofNullable(variantName).flatMap(act::variant);
+    }
+
+    /** Complains about a variant that none of the acts has; an act without it flies its first. */
+    private boolean knowsVariant(List<Act> acts) {
+        String wanted = variantName;
+        if (wanted == null || acts.stream().anyMatch(act -> variant(act).isPresent())) {
+            return true;
+        }
+        List<String> names = acts.stream()
+                .flatMap(act -> act.variants().stream())
+                .map(Variant::name)
+                .distinct()
+                .toList();
+        String who = acts.size() == 1
+                ? "act " + acts.get(0).id() + " has no variant " + wanted + "; it has "
+                : "no act has a variant " + wanted + "; there are ";
+        terminal.complain(who + String.join(", ", names) + Nearest.hint(wanted, names));
+        return false;
+    }
+
     private int predict(Show show, List<Act> acts) throws ShowFileException {
         Catalogue catalogue = CatalogueFile.shipped();
         List<Object> rows = new ArrayList<>();
         List<Object> findings = new ArrayList<>();
         boolean blocked = false;
         for (Act act : acts) {
-            String wanted = variantName;
-            Variant variant = wanted == null
-                    ? act.variants().get(0)
-                    : act.variant(wanted).orElse(actId == null ? act.variants().get(0) : null);
-            if (variant == null) {
-                List<String> names = act.variants().stream().map(Variant::name).toList();
-                terminal.complain(
-                        "act " + act.id() + " has no variant " + wanted + "; it has " + String.join(", ", names));
-                return ExitCode.UNUSABLE;
-            }
+            Variant variant = variant(act).orElse(act.variants().get(0));
             Predictor predictor = predictor(show, catalogue, act, variant);
             Flight flight = predictor.predict();
             List<Spread.Band> bands =

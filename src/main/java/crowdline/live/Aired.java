@@ -29,8 +29,7 @@ public final class Aired {
         airing = null;
         boolean stopped = state.incidentOpen() || state.talk().speaking() != null;
         for (Placed placed : plan.placed()) {
-            boolean settled =
-                    state.talk().said(placed.remarkId()) || state.talk().skipped(placed.remarkId());
+            boolean settled = settledHere(state, placed.remarkId());
             if (stopped || settled || placed.startS() > nowS) {
                 continue;
             }
@@ -40,6 +39,14 @@ public final class Aired {
                 airing = placed;
             }
         }
+    }
+
+    /** True if a key settled it in this act; what was said in an earlier one may come again. */
+    private static boolean settledHere(LiveState state, String remarkId) {
+        return state.talk().entries().stream()
+                .anyMatch(e -> e.remarkId().equals(remarkId)
+                        && e.outcome() != RemarkEntry.Outcome.CUT_SHORT
+                        && Objects.equals(e.actId(), state.actId()));
     }
 
     /** The request with all that in it: what is on the screen counts as being said, as long as its figure is still ahead. */

@@ -129,4 +129,59 @@ class PredictCommandTest {
         assertThat(code).isEqualTo(ExitCode.BLOCKED);
         assertThat(complained()).doesNotContain("Exception");
     }
+
+    @Test
+    void unknownVariantIsRefusedWithTheNearest() {
+        assertThat(run("predict", DEMO, "--act", "jackanapes-solo", "--variant", "rollin", "--flights", "1"))
+                .isEqualTo(ExitCode.UNUSABLE);
+        assertThat(printed()).isEmpty();
+        assertThat(complained())
+                .contains("act jackanapes-solo has no variant rollin; it has full, rolling, flat")
+                .contains("did you mean \"rolling\"?");
+    }
+
+    @Test
+    void variantNoActHasIsRefusedToo() {
+        assertThat(run("predict", DEMO, "--variant", "sideways", "--flights", "1"))
+                .isEqualTo(ExitCode.UNUSABLE);
+        assertThat(printed()).isEmpty();
+        assertThat(complained()).contains("no act has a variant sideways; there are full, rolling, flat");
+    }
+
+    @Test
+    void variantIsFlownWhereAnActHasItAndTheFirstElsewhere() {
+        assertThat(run("predict", DEMO, "--variant", "flat", "--flights", "1")).isEqualTo(ExitCode.FINE);
+        assertThat(printed()).contains("Variant \"flat\"", "Variant \"full\"");
+    }
+
+    @Test
+    void traceOfSeveralActsIsRefused() {
+        Path trace = folder.resolve("trace.csv");
+        assertThat(run("predict", DEMO, "--flights", "1", "--trace", trace.toString()))
+                .isEqualTo(ExitCode.UNUSABLE);
+        assertThat(complained()).contains("--trace writes one act; name it with --act");
+        assertThat(trace).doesNotExist();
+    }
+
+    @Test
+    void traceThatCannotBeWrittenIsRefusedPlainly() {
+        Path trace = folder.resolve("nowhere").resolve("trace.csv");
+        assertThat(run("predict", DEMO, "--act", "thistledown-glider", "--flights", "1", "--trace", trace.toString()))
+                .isEqualTo(ExitCode.UNUSABLE);
+        assertThat(complained())
+                .contains("the trace cannot be written to " + trace + "; choose a folder you may write to")
+                .doesNotContain("Exception");
+    }
+
+    @Test
+    void unreadableShowIsRefusedPlainly() throws IOException {
+        Path broken = Files.writeString(folder.resolve("broken.json"), "{\"crowdline\": 1, ");
+        assertThat(run("predict", broken.toString())).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(complained()).contains(broken.toString()).doesNotContain("Exception");
+
+        err.reset();
+        assertThat(run("predict", folder.resolve("gone.json").toString())).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(complained()).contains("there is no file").doesNotContain("Exception");
+        assertThat(printed()).isEmpty();
+    }
 }

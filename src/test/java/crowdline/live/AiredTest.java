@@ -58,6 +58,30 @@ class AiredTest {
         assertThat(aired.request(request()).alreadySaid()).isEmpty();
     }
 
+    @Test
+    void whatAKeySettledIsLeftToTheRecord() {
+        LiveState said = moved(state, new TalkEvent.RemarkSaid(9, "first", RemarkForm.FULL));
+        LiveState skipped = moved(said, new TalkEvent.RemarkSkipped(9, "second"));
+        aired.follow(skipped, PLAN, 21);
+        PlanRequest request = aired.request(request());
+        assertThat(request.alreadySaid()).isEmpty();
+        assertThat(request.speaking()).isNull();
+    }
+
+    @Test
+    void whatAKeySaidInAnEarlierActStillCountsWhenItStandsOnTheScreenAgain() {
+        LiveState said = moved(state, new TalkEvent.RemarkSaid(4, "first", RemarkForm.FULL));
+        aired.follow(act(said, 8, "two"), PLAN, 15);
+        assertThat(aired.request(request()).alreadySaid()).containsExactly("first");
+    }
+
+    @Test
+    void whatIsReallyBeingSaidGoesFirst() {
+        LiveState speaking = moved(state, new TalkEvent.RemarkStarted(19, "other", RemarkForm.FULL));
+        aired.follow(speaking, PLAN, 21);
+        assertThat(aired.request(request()).speaking()).isNull();
+    }
+
     private static LiveState act(LiveState from, double atS, String id) {
         LiveState open = from.showTitle() == null
                 ? moved(from, new ShowEvent.ShowOpened(atS, "Show", List.of("one", "two")))

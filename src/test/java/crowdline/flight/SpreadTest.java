@@ -1,0 +1,137 @@
+package crowdline.flight;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import crowdline.show.Act;
+import crowdline.show.DayAir;
+import crowdline.show.Figure;
+import crowdline.show.Placing;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.show.Venue;
+import crowdline.storage.CatalogueFile;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import org.junit.jupiter.api.Test;
+
+class SpreadTest {
+    private static final Figure TIMED =
+            new Figure("timed", "take-off", null, null, null, 80.0, null, null, List.of(), List.of());
+    private static final Figure LOOP = Figure.of("loop", "loop");
+    private static final Figure ROLL = Figure.of("roll", "slow roll");
+
+    private final Predictor flyable = predictor(125, LOOP, ROLL);
+
+    @Test
+    void sameSeedGivesTheSameBands() {
+        assertThat(fly(flyable, 7, 40)).isEqualTo(fly(flyable, 7, 40));
+    }
+
+    @Test
+    void anotherSeedGivesOtherBands() {
+        assertThat(fly(flyable, 8, 40).bands()).isNotEqualTo(fly(flyable, 7, 40).bands());
+    }
+
+    @Test
+    void bandsAreInOrderHoweverManyFly() {
+        for (int flights : new int[] {2, 3, 10, 11, 150}) {
+            Spread.Bands bands = fly(flyable, 1, flights);
+            assertThat(bands.flights()).isEqualTo(flights);
+            assertThat(bands.complete()).isEqualTo(flights);
+            assertThat(bands.bands()).hasSize(2).allSatisfy(band -> {
+                assertThat(band.lowS()).isPositive().isLessThan(band.middleS());
+                assertThat(band.middleS()).isLessThan(band.highS());
+            });
+        }
+    }
+
+    @Test
+    void oneFlightIsItsOwnBand() {
+        assertThat(fly(flyable, 1, 1).bands()).allSatisfy(band -> {
+            assertThat(band.lowS()).isEqualTo(band.middleS());
+            assertThat(band.highS()).isEqualTo(band.middleS());
+        });
+    }
+
+    @Test
+    void bandsHoldTheFlightAsPlanned() {
+        Flight planned = flyable.predict();
+        List<Spread.Band> bands = fly(flyable, 1, 150).bands();
+        for (int i = 0; i < bands.size(); i++) {
+            assertThat(planned.figures().get(i).durationS())
+                    .isBetween(bands.get(i).lowS(), bands.get(i).highS());
+        }
+    }
+
+    @Test
+    void figureThatIsOnlyTimedDoesNotVary() {
+        assertThat(fly(predictor(60, TIMED), 1, 20).bands()).containsExactly(new Spread.Band(80, 80, 80));
+    }
+
+    @Test
+    void figureNobodyCanFlyAndAllBehindItHaveNoBand() {
+        Spread.Bands bands = fly(predictor(40, TIMED, LOOP, ROLL), 1, 20);
+
+        assertThat(bands.flights()).isEqualTo(20);
+        assertThat(bands.complete()).isZero();
+        assertThat(bands.bands().get(0)).isEqualTo(new Spread.Band(80, 80, 80));
+        assertThat(bands.bands().subList(1, 3)).allSatisfy(band -> {
+            assertThat(band.lowS()).isNaN();
+            assertThat(band.middleS()).isNaN();
+            assertThat(band.highS()).isNaN();
+        });
+    }
+
+    @Test
+    void progressIsToldOncePerFlightUpToTheWhole() {
+        ConcurrentLinkedQueue<Double> told = new ConcurrentLinkedQueue<>();
+        new Spread(flyable, 1).fly(8, told::add);
+        assertThat(told).containsExactlyInAnyOrder(0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1.0);
+    }
+
+    @Test
+    void noFlightsAreRefused() {
+        assertThatThrownBy(() -> fly(flyable, 1, 0))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("the number of flights is 0; it must be 1 or more");
+    }
+
+    private static Spread.Bands fly(Predictor predictor, long seed, int flights) {
+        return new Spread(predictor, seed).fly(flights, share -> {});
+    }
+
+    /** The light biplane, level at 1500 ft. */
+    private static Predictor predictor(double kt, Figure... figures) {
+        List<String> order = List.of(figures).stream().map(Figure::id).toList();
+        Act act = new Act(
+                "act",
+                "Test act",
+                "pilot",
+                "biplane",
+                LocalTime.NOON,
+                10,
+                new Placing(0, 0, 1500, kt, Placing.Heading.RIGHT),
+                List.of(figures),
+                List.of(new Variant("full", null, order)),
+                List.of());
+        Venue venue = new Venue("Nowhere", 52, 0, 0, 90, 200, ZoneId.of("UTC"), Venue.Limits.NONE);
+        Show show = new Show(
+                "Test",
+                LocalDate.of(2027, 6, 1),
+                venue,
+                DayAir.STANDARD,
+                List.of(Rig.biplane()),
+                List.of(),
+                List.of(act),
+                List.of(),
+                List.of(),
+                Map.of(),
+                null);
+        return new Predictor(show, CatalogueFile.shipped(), act, act.variants().get(0));
+    }
+}

@@ -1,0 +1,191 @@
+package crowdline.live;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.patter.Form;
+import crowdline.patter.Plan;
+import crowdline.patter.PlanRequest;
+import crowdline.patter.Slot;
+import crowdline.patter.SpokenLength;
+import crowdline.show.Act;
+import crowdline.show.DayAir;
+import crowdline.show.Figure;
+import crowdline.show.Placing;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.show.Venue;
+import crowdline.speech.SpokenTime;
+import crowdline.timing.ActTimes;
+import crowdline.timing.FigureTime;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Worked by hand with figures of 10, 8, 20 and 6 s, each give or take a second, and an act started at 100 s. */
+class PlanAheadTest {
+    private static final ActTimes TIMES = new ActTimes(
+            "first",
+            "full",
+            List.of(
+                    new FigureTime("loop", 0, 10, 9, 11),
+                    new FigureTime("roll", 10, 8, 7, 9),
+                    new FigureTime("spin", 18, 20, 19, 21),
+                    new FigureTime("pass", 38, 6, 5, 7)));
+
+    private final PlanAhead ahead = new PlanAhead(show(), text -> new SpokenTime(4, 3, 5));
+
+    @Test
+    void slotsAreTheFigureBeingFlownAndThoseAhead() {
+        assertThat(request(Played.flying(), 104).slots())
+                .containsExactly(
+                        new Slot("loop", 100, 110, 109, 111, List.of()),
+                        new Slot("roll", 110, 118, 117, 119, List.of()),
+                        new Slot("spin", 118, 138, 137, 139, List.of()),
+                        new Slot("pass", 138, 144, 143, 145, List.of()));
+    }
+
+    @Test
+    void heldFigureEndsLaterByTheHoldAndSoDoTheRest() {
+        List<Slot> slots =
+                request(Played.flying().with(new FlightEvent.Held(104)), 110).slots();
+
+        assertThat(slots).extracting(Slot::endS).containsExactly(116.0, 124.0, 144.0, 150.0);
+        assertThat(slots).extracting(Slot::startS).startsWith(106.0, 116.0);
+        assertThat(slots.get(0).endLowS()).isEqualTo(115);
+        assertThat(slots.get(0).endHighS()).isEqualTo(117);
+    }
+
+    @Test
+    void figureOverItsTimeEndsNowAtTheEarliest() {
+        Slot loop = request(Played.flying(), 113).slots().get(0);
+        assertThat(loop).isEqualTo(new Slot("loop", 100, 113, 113, 113, List.of()));
+    }
+
+    @Test
+    void droppedFigureHasNoSlotAndNothingIsSaidOfIt() {
+        PlanRequest request = request(Played.flying().with(new FlightEvent.NextDropped(101)), 104);
+
+        assertThat(request.slots()).extracting(Slot::figureId).containsExactly("loop", "spin", "pass");
+        assertThat(candidates(request)).contains("loop-say").doesNotContain("roll-say");
+    }
+
+    @Test
+    void beforeTheActItsFiguresAreCountedFromTheSlot() {
+        assertThat(request(Played.waiting(), 45).slots().get(0)).isEqualTo(new Slot("loop", 60, 70, 69, 71, List.of()));
+    }
+
+    @Test
+    void offPlanNoFigureHasATimeAndOnlyLooseRemarksAreLeft() {
+        PlanRequest request = request(Played.flying().with(new FlightEvent.WentOffPlan(106)), 111);
+
+        assertThat(request.slots()).isEmpty();
+        assertThat(candidates(request)).containsExactly("act-say", "once", "again");
+    }
+
+    @Test
+    void remarksTakeWhatTheSpeakerTakes() {
+        assertThat(request(Played.flying(), 104).candidates())
+                .allSatisfy(c -> assertThat(c.full()).isEqualTo(new SpokenLength(4, 3, 5)));
+    }
+
+    @Test
+    void whatWasSaidOrSkippedInThisActIsDone() {
+        Played played = Played.flying().with(said(101, "again"), new TalkEvent.RemarkSkipped(102, "loop-say"));
+        assertThat(request(played, 104).alreadySaid()).containsExactlyInAnyOrder("again", "loop-say");
+    }
+
+    @Test
+    void whatWasCutShortIsNotDone() {
+        Played played = Played.flying()
+                .with(
+                        new TalkEvent.RemarkStarted(101, "again", RemarkForm.FULL),
+                        new TalkEvent.RemarkStarted(102, "loop-say", RemarkForm.SHORT));
+        PlanRequest request = request(played, 104);
+
+        assertThat(request.alreadySaid()).isEmpty();
+        assertThat(request.speaking()).isEqualTo(new crowdline.patter.Speaking("loop-say", Form.SHORT, 102));
+    }
+
+    @Test
+    void inTheNextActOnlyWhatIsForOnceStaysDone() {
+        Played played = Played.flying()
+                .with(
+                        said(101, "once"),
+                        said(102, "again"),
+                        new FlightEvent.ActEnded(150),
+                        new FlightEvent.ActChosen(160, "second", "full", Played.FIGURES, 200.0),
+                        new FlightEvent.ActStarted(200));
+        PlanRequest request = request(played, 204);
+
+        assertThat(request.alreadySaid()).containsExactly("once");
+        assertThat(candidates(request)).contains("again");
+    }
+
+    @Test
+    void wholeActStartsWithNothingSaid() {
+        PlanRequest request = ahead.wholeAct(show().acts().get(0), TIMES);
+
+        assertThat(request.alreadySaid()).isEmpty();
+        assertThat(request.speaking()).isNull();
+        assertThat(request.slots()).extracting(Slot::startS).containsExactly(0.0, 10.0, 18.0, 38.0);
+        assertThat(request.nowS()).isNegative();
+        assertThat(candidates(request))
+                .containsExactly("loop-say", "roll-say", "spin-say", "pass-say", "act-say", "once", "again");
+    }
+
+    private PlanRequest request(Played played, double nowS) {
+        return ahead.request(played.state, played.at(nowS), TIMES, Optional.of(Plan.EMPTY));
+    }
+
+    private static List<String> candidates(PlanRequest request) {
+        return request.candidates().stream().map(c -> c.remark().id()).toList();
+    }
+
+    private static TalkEvent said(double atS, String id) {
+        return new TalkEvent.RemarkSaid(atS, id, RemarkForm.FULL);
+    }
+
+    private static Show show() {
+        Venue venue = new Venue("Nowhere", 52, 0, 0, 90, 200, ZoneId.of("UTC"), Venue.Limits.NONE);
+        Remark once = new Remark("once", RemarkKind.FACT, "Once only.", null, null, null, 1, true);
+        Remark again = Remark.of("again", RemarkKind.FILLER, "As often as you like.");
+        return new Show(
+                "Harbour Day",
+                LocalDate.of(2027, 6, 1),
+                venue,
+                DayAir.STANDARD,
+                List.of(),
+                List.of(),
+                List.of(act("first"), act("second")),
+                List.of(once, again),
+                List.of(),
+                Map.of(),
+                null);
+    }
+
+    private static Act act(String id) {
+        List<Figure> figures = new ArrayList<>();
+        for (String figure : Played.FIGURES) {
+            Remark remark = Remark.of(figure + "-say", RemarkKind.EXPLANATION, "A word on it.");
+            figures.add(new Figure(figure, figure, null, null, null, null, null, null, List.of(), List.of(remark)));
+        }
+        return new Act(
+                id,
+                "Act " + id,
+                "pilot",
+                "biplane",
+                LocalTime.NOON,
+                10,
+                new Placing(0, 0, 1500, 120, Placing.Heading.RIGHT),
+                figures,
+                List.of(new Variant("full", null, Played.FIGURES)),
+                List.of(Remark.of("act-say", RemarkKind.FACT, "A word on the act.")));
+    }
+}
