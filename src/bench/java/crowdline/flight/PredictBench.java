@@ -13,8 +13,10 @@ import crowdline.storage.ShowFile;
 import crowdline.storage.ShowFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.TimeUnit;
@@ -36,12 +38,19 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 3, time = 1)
+@Warmup(iterations = 2, time = 1)
 @Measurement(iterations = 3, time = 1)
 @Fork(1)
 @SuppressWarnings("NullAway.Init") // JMH calls the set-up before anything else
 public class PredictBench {
     private static final int FIGURES = 40;
+    /** A leg that is over before it began has nothing to integrate. */
+    private static final double SHORTEST_S = 1e-6;
+
+    /** Every way a flight may vary, at once, well inside what {@link Spread} draws. */
+    private static final Variation VARIED = new Variation(1.02, 0.97, 1.05, 1.05, 0.95, 1.1, 2, 1.5, -1.5);
+    /** Both integrators must come to the same place, or their times say nothing: metres and m/s. */
+    private static final double SAME = 0.01;
 
     private Predictor demo;
     private Predictor forty;
@@ -58,6 +67,40 @@ public class PredictBench {
         Act longer = longer(act, variant);
         forty = new Predictor(show, catalogue, longer, longer.variants().get(0));
         collectLegs(show, catalogue.with(show.figures()), act, variant);
+        checkThatAllIsFlown();
+        checkThatBothAgree();
+    }
+
+    /** A flight that breaks off early would be quick for the wrong reason. */
+    private void checkThatAllIsFlown() {
+        double[] durations = forty.durations(VARIED);
+        if (durations.length != FIGURES || Arrays.stream(durations).anyMatch(Double::isNaN)) {
+            throw new IllegalStateException("the varied flight breaks off: " + Arrays.toString(durations));
+        }
+        List<FigureFlight> flown = forty.predict().figures();
+        if (flown.size() != FIGURES || !flown.stream().allMatch(FigureFlight::completed)) {
+            throw new IllegalStateException("the flight of " + FIGURES + " figures breaks off");
+        }
+    }
+
+    private void checkThatBothAgree() {
+        double most = 0;
+        for (Map.Entry<Leg, Double> entry : legs.entrySet()) {
+            if (entry.getValue() > SHORTEST_S) {
+                double[] ours = new double[8];
+                Integrator integrator =
+                        new Integrator(0, 1, (leg, tS, inLegS, y) -> System.arraycopy(y, 0, ours, 0, y.length));
+                integrator.fly(entry.getKey(), 0);
+                double[] theirs = integrated(entry.getKey(), entry.getValue());
+                for (int i = 0; i < theirs.length; i++) {
+                    most = Math.max(most, Math.abs(ours[i] - theirs[i]));
+                }
+            }
+        }
+        System.out.printf(Locale.ROOT, "%n%d legs; largest difference at an end %.2e%n", legs.size(), most);
+        if (!(most < SAME)) {
+            throw new IllegalStateException("the integrators differ by " + most);
+        }
     }
 
     /** The act's simulated figures over and over, each time from a given place again. */
@@ -99,7 +142,7 @@ public class PredictBench {
         Air air = Air.of(show.air(), show.venue());
         Body body = Body.of(show.airframe(act.airframe()).orElseThrow(), Variation.NONE);
         Forces forces = new Forces(body, new DensityTable(air.atmosphere()), air.wind());
-        Integrator integrator = new Integrator(0, 1, (leg, tS, legS, y) -> legs.merge(leg, legS, Math::max));
+        Integrator integrator = new Integrator(0, 1, (leg, tS, inLegS, y) -> legs.merge(leg, inLegS, Math::max));
         ElementFlyer flyer = new ElementFlyer(forces, integrator, Variation.NONE);
         Placing start = Objects.requireNonNull(act.inOrder(variant).get(0).exit());
         Moment at = new Moment(
@@ -134,7 +177,7 @@ public class PredictBench {
 
     @Benchmark
     public double[] oneVariedFlightOfFortyFigures() {
-        return forty.durations(Variation.NONE);
+        return forty.durations(VARIED);
     }
 
     @Benchmark
@@ -146,7 +189,7 @@ public class PredictBench {
     @Benchmark
     public double legsOurs() {
         double sum = 0;
-        Integrator integrator = new Integrator(0, 1, (leg, tS, legS, y) -> {});
+        Integrator integrator = new Integrator(0, 1, (leg, tS, inLegS, y) -> {});
         for (Leg leg : legs.keySet()) {
             sum += integrator.fly(leg, 0).moment().tS();
         }
@@ -158,14 +201,18 @@ public class PredictBench {
     public double legsHipparchus() {
         double sum = 0;
         for (Map.Entry<Leg, Double> entry : legs.entrySet()) {
-            Leg leg = entry.getKey();
-            if (entry.getValue() > 1e-6) {
-                DormandPrince853Integrator integrator = new DormandPrince853Integrator(1e-9, 10, 1e-8, 1e-8);
-                sum += integrator.integrate(equations(leg), new ODEState(0, leg.start()), entry.getValue())
-                        .getPrimaryState()[2];
+            if (entry.getValue() > SHORTEST_S) {
+                sum += integrated(entry.getKey(), entry.getValue())[2];
             }
         }
         return sum;
+    }
+
+    private static double[] integrated(Leg leg, double seconds) {
+        DormandPrince853Integrator integrator = new DormandPrince853Integrator(1e-9, 10, 1e-8, 1e-8);
+        return integrator
+                .integrate(equations(leg), new ODEState(0, leg.start()), seconds)
+                .getPrimaryState();
     }
 
     private static OrdinaryDifferentialEquation equations(Leg leg) {
