@@ -31,6 +31,7 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
+import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 
@@ -42,12 +43,14 @@ final class ConsoleHost implements Host {
     private static final System.Logger LOG = System.getLogger(ConsoleHost.class.getName());
     /** A show left this long ago is begun afresh: longer than any show day's pause. */
     private static final double FORGET_AFTER_S = 12 * 3600.0;
-    /** How long a refusal stays on the screen, seconds. */
-    private static final double REFUSAL_S = 6;
+    /** What was found on opening the journal is shown this long into a session, seconds. */
+    private static final double NOTICES_S = 6;
+    /** A session that goes on shows it until this snapshot, however old it is. */
+    private static final int NOTICES_SNAPSHOT = 4;
 
     private final Folders folders;
     private final SettingsFile settingsFile;
-    private final Catalogue catalogue;
+    private final Supplier<Catalogue> catalogue;
     private final ShowLoader loader;
     private final ExecutorService io;
     private final Clock clock;
@@ -62,7 +65,7 @@ final class ConsoleHost implements Host {
             Folders folders,
             SettingsFile settingsFile,
             Settings settings,
-            Catalogue catalogue,
+            Supplier<Catalogue> catalogue,
             ShowLoader loader,
             ExecutorService io,
             Clock clock) {
@@ -78,7 +81,7 @@ final class ConsoleHost implements Host {
     /** The window has been made. */
     void shown(ConsoleFrame window, @Nullable String said) {
         frame = window;
-        io.execute(() -> window.showGlossary(GlossaryView.of(catalogue)));
+        io.execute(() -> window.showGlossary(GlossaryView.of(catalogue.get())));
         if (said != null) {
             window.showBanners(List.of(new Mark(Form.DIAMOND, Tone.CAUTION, said)));
         }
@@ -124,7 +127,7 @@ final class ConsoleHost implements Host {
 
     private void read(Path file) {
         try {
-            ShowLoader.Result result = loader.load(file);
+            ShowLoader.Result result = loader.load(file, LoadedShow.FIRST_FLIGHTS);
             LoadedShow loaded = result.loaded();
             ConsoleFrame window = frame;
             if (window == null) {
@@ -141,8 +144,11 @@ final class ConsoleHost implements Host {
             keep(settings.withRecent(file));
             // What is running must not wait for better bands.
             io.execute(() -> {
-                loaded.refine(LoadedShow.FLIGHTS);
-                window.showPrepare(loaded.prepareView(result.findings()));
+                // Another show may have been opened before its turn came.
+                if (file.equals(openFile)) {
+                    loaded.refine(LoadedShow.FLIGHTS);
+                    window.showPrepare(loaded.prepareView(result.findings()));
+                }
             });
         } catch (ShowFileException e) {
             say(List.of(new Mark(Form.STOP, Tone.ALARM, String.valueOf(e.getMessage()))));
@@ -168,12 +174,12 @@ final class ConsoleHost implements Host {
         RunningShow now = new RunningShow(loaded, opening, () -> hour(loaded.show()));
         openFile = file;
         running = now;
-        Banners banners = new Banners(now);
-        now.desk().onChange(snapshot -> {
+        LiveDesk desk = now.desk();
+        desk.onChange(snapshot -> {
             window.liveChanged();
-            say(banners.of(snapshot));
+            say(banners(snapshot, desk.nowS()));
         });
-        say(banners.of(now.desk().snapshot()));
+        say(banners(desk.snapshot(), desk.nowS()));
         if (opening.resumed()) {
             SwingUtilities.invokeLater(() -> window.go(Place.LIVE));
         }
@@ -191,27 +197,19 @@ final class ConsoleHost implements Host {
     }
 
     /** What the foot line says of a running show. */
-    private static final class Banners {
-        private final RunningShow show;
-
-        Banners(RunningShow show) {
-            this.show = show;
+    private static List<Mark> banners(LiveSnapshot snapshot, double nowS) {
+        List<Mark> marks = new ArrayList<>();
+        if (snapshot.journal() instanceof JournalHealth.NotWriting not) {
+            marks.add(new Mark(Form.STOP, Tone.ALARM, not.reason()));
         }
-
-        List<Mark> of(LiveSnapshot snapshot) {
-            List<Mark> marks = new ArrayList<>();
-            if (snapshot.journal() instanceof JournalHealth.NotWriting not) {
-                marks.add(new Mark(Form.STOP, Tone.ALARM, not.reason()));
-            }
-            String refusal = snapshot.refusal();
-            if (refusal != null) {
-                marks.add(new Mark(Form.DIAMOND, Tone.CAUTION, refusal));
-            }
-            if (show.desk().nowS() < REFUSAL_S || snapshot.number() < 4) {
-                snapshot.notices().forEach(n -> marks.add(new Mark(Form.DIAMOND, Tone.CAUTION, n)));
-            }
-            return marks;
+        String refusal = snapshot.refusal();
+        if (refusal != null) {
+            marks.add(new Mark(Form.DIAMOND, Tone.CAUTION, refusal));
         }
+        if (nowS < NOTICES_S || snapshot.number() < NOTICES_SNAPSHOT) {
+            snapshot.notices().forEach(n -> marks.add(new Mark(Form.DIAMOND, Tone.CAUTION, n)));
+        }
+        return marks;
     }
 
     @Override

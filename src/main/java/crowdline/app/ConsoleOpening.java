@@ -16,8 +16,10 @@ import java.awt.Toolkit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 
@@ -54,7 +56,8 @@ final class ConsoleOpening implements Opening {
         SettingsFile settingsFile = new SettingsFile(folders.settings());
         SettingsFile.Reading reading = settingsFile.read();
         Settings settings = reading.settings();
-        Catalogue catalogue = CatalogueFile.shipped();
+        // Read beside the making of the window; whoever asks for it is on the io thread, where it is done first.
+        Supplier<Catalogue> catalogue = CompletableFuture.supplyAsync(CatalogueFile::shipped, io)::join;
         ShowLoader loader = new ShowLoader(catalogue, Pace.DEFAULT);
         ConsoleHost host = new ConsoleHost(folders, settingsFile, settings, catalogue, loader, io, Clock.systemUTC());
         Path first = show != null ? show : lastOpened(settings);

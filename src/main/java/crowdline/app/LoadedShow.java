@@ -44,8 +44,19 @@ final class LoadedShow {
     private final Map<String, Prediction> predictions = new ConcurrentHashMap<>();
     private final Function<String, SpokenTime> spoken;
 
-    /** What was predicted for one variant of an act. */
-    record Prediction(Flight flight, List<Spread.Band> bands, ActTimes times) {}
+    /** What was predicted for one variant of an act, and what predicted it. */
+    record Prediction(Predictor predictor, Flight flight, List<Spread.Band> bands, ActTimes times) {
+        static Prediction of(Predictor predictor, Flight flight, int flights) {
+            List<Spread.Band> bands =
+                    new Spread(predictor, SEED).fly(flights, share -> {}).bands();
+            return new Prediction(predictor, flight, bands, PredictedTimes.of(flight, bands));
+        }
+
+        /** The same flight with bands from so many varied ones. */
+        Prediction withBands(int flights) {
+            return of(predictor, flight, flights);
+        }
+    }
 
     LoadedShow(Show show, Catalogue catalogue, Pace pace, int flights) {
         this.show = show;
@@ -64,23 +75,15 @@ final class LoadedShow {
 
     /** Flies more flights for the bands; takes a moment. */
     void refine(int flights) {
-        for (Act act : show.acts()) {
-            for (Variant variant : act.variants()) {
-                predictions.computeIfPresent(
-                        key(act.id(), variant.name()), (key, before) -> predict(act, variant, flights));
-            }
-        }
+        predictions.replaceAll((key, prediction) -> prediction.withBands(flights));
     }
 
     private Prediction predict(Act act, Variant variant, int flights) {
         Predictor predictor = new Predictor(show, catalogue, act, variant);
-        Flight flight = predictor.predict();
-        List<Spread.Band> bands =
-                new Spread(predictor, SEED).fly(flights, share -> {}).bands();
-        return new Prediction(flight, bands, PredictedTimes.of(flight, bands));
+        return Prediction.of(predictor, predictor.predict(), flights);
     }
 
-    private static String key(String actId, String variant) {
+    private static String key(@Nullable String actId, @Nullable String variant) {
         return actId + "\n" + variant;
     }
 
@@ -93,7 +96,7 @@ final class LoadedShow {
     }
 
     Optional<Prediction> prediction(@Nullable String actId, @Nullable String variant) {
-        return Optional.ofNullable(predictions.get(actId + "\n" + variant));
+        return Optional.ofNullable(predictions.get(key(actId, variant)));
     }
 
     ShowWords words() {

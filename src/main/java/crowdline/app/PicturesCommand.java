@@ -41,13 +41,13 @@ final class PicturesCommand implements Callable<Integer> {
             return ExitCode.UNUSABLE;
         }
         Catalogue catalogue = CatalogueFile.shipped();
-        ShowLoader.Result result = new ShowLoader(catalogue, Pace.DEFAULT).load(folders.demoShow());
+        ShowLoader.Result result =
+                new ShowLoader(() -> catalogue, Pace.DEFAULT).load(folders.demoShow(), LoadedShow.FLIGHTS);
         LoadedShow loaded = result.loaded();
         if (loaded == null) {
             terminal.complain("the demo show has errors; crowdline check lists them");
             return ExitCode.UNUSABLE;
         }
-        loaded.refine(LoadedShow.FLIGHTS);
         LookAndFeel.loadType();
         Pictures.Screens screens = new Pictures.Screens(
                 new DemoMoments(loaded).views(), loaded.prepareView(result.findings()), GlossaryView.of(catalogue));

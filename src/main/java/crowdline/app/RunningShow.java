@@ -115,9 +115,7 @@ final class RunningShow implements AutoCloseable {
     void command(Command command, Handles handles) {
         LiveState state = desk.snapshot().state();
         if (command == Command.NEXT_ACT) {
-            Optional.ofNullable(state.nextActId().orElse(null))
-                    .flatMap(loaded.show()::act)
-                    .ifPresent(this::choose);
+            state.nextActId().flatMap(loaded.show()::act).ifPresent(this::choose);
         } else if (command == Command.VARIANT) {
             nextVariant(state);
         } else {

@@ -28,12 +28,12 @@ final class SheetPrinter {
     }
 
     void print(Path file) throws ShowFileException {
-        LoadedShow loaded =
-                new ShowLoader(CatalogueFile.shipped(), Pace.DEFAULT).load(file).loaded();
+        LoadedShow loaded = new ShowLoader(CatalogueFile::shipped, Pace.DEFAULT)
+                .load(file, LoadedShow.FLIGHTS)
+                .loaded();
         if (loaded == null) {
             throw new ShowFileException("the show " + file + " has errors; crowdline check " + file + " lists them");
         }
-        loaded.refine(LoadedShow.FLIGHTS);
         Show show = loaded.show();
         terminal.line(show.title() + ", " + show.venue().name() + ", " + show.date());
         terminal.line("");

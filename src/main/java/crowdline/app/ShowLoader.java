@@ -13,14 +13,16 @@ import crowdline.storage.ShowReading;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a show, checks it and computes everything the console needs from it. Takes a moment; off the event thread. */
 final class ShowLoader {
-    private final Catalogue catalogue;
+    private final Supplier<Catalogue> catalogue;
     private final Pace pace;
 
-    ShowLoader(Catalogue catalogue, Pace pace) {
+    /** @param catalogue asked for when a show is loaded, and not before */
+    ShowLoader(Supplier<Catalogue> catalogue, Pace pace) {
         this.catalogue = catalogue;
         this.pace = pace;
     }
@@ -38,7 +40,8 @@ final class ShowLoader {
         }
     }
 
-    Result load(Path file) throws ShowFileException {
+    /** @param flights varied flights behind each band, 1 or more */
+    Result load(Path file, int flights) throws ShowFileException {
         ShowReading reading = new ShowFile().read(file);
         Show show = reading.show();
         List<Found> findings = new ArrayList<>();
@@ -46,8 +49,9 @@ final class ShowLoader {
             reading.findings().forEach(f -> findings.add(found(f)));
             return new Result(file, null, findings);
         }
-        reading.with(ShowRules.check(show, catalogue)).findings().forEach(f -> findings.add(found(f)));
-        LoadedShow loaded = new LoadedShow(show, catalogue, pace, LoadedShow.FIRST_FLIGHTS);
+        Catalogue known = catalogue.get();
+        reading.with(ShowRules.check(show, known)).findings().forEach(f -> findings.add(found(f)));
+        LoadedShow loaded = new LoadedShow(show, known, pace, flights);
         for (var act : show.acts()) {
             for (var variant : act.variants()) {
                 loaded.prediction(act.id(), variant.name())
