@@ -2,7 +2,6 @@ package crowdline.flight;
 
 import crowdline.show.Element;
 import java.util.Objects;
-import java.util.function.Function;
 
 /** Flies one element after another: turns each into legs, and says when one cannot be flown. */
 final class ElementFlyer {
@@ -295,9 +294,8 @@ final class ElementFlyer {
             return round;
         }
         // Out of the bank: the same roll back, starting banked.
-        Function<Vec, Vec> banked = u -> u.turnedAbout(round.direction(), side * bank);
-        Moment inBank =
-                new Moment(round.tS(), round.place(), round.speedMps(), round.direction(), banked.apply(round.up()));
+        Vec banked = round.up().turnedAbout(round.direction(), side * bank);
+        Moment inBank = new Moment(round.tS(), round.place(), round.speedMps(), round.direction(), banked);
         return aileron(inBank, -side * bank, turn.power());
     }
 

@@ -15,7 +15,6 @@ final class HoverLeg implements Leg {
 
     private final Forces forces;
     private final Moment from;
-    private final Vec wing;
     private final double seconds;
     private final double power;
     private final double inertiaKgM2;
@@ -25,7 +24,6 @@ final class HoverLeg implements Leg {
     HoverLeg(Forces forces, Moment from, double seconds, double power) {
         this.forces = forces;
         this.from = from;
-        this.wing = from.rightWing();
         this.seconds = seconds;
         this.power = power;
         Body body = forces.body;
@@ -67,10 +65,7 @@ final class HoverLeg implements Leg {
     public void look(double t, double[] y, Look look) {
         Vec d = from.direction();
         look.direction(d.x(), d.y(), d.z());
-        double c = Math.cos(y[4]);
-        double s = Math.sin(y[4]);
-        Vec u = from.up();
-        look.up(c * u.x() + s * wing.x(), c * u.y() + s * wing.y(), c * u.z() + s * wing.z());
+        look.up(from.rolledUp(y[4]));
         forces.see(y[2], y[3], 0, power, 0, look);
         look.load(0, 0);
         look.stalledOnPurpose = true;
@@ -78,8 +73,12 @@ final class HoverLeg implements Leg {
 
     @Override
     public Moment after(double tS, double t, double[] y) {
-        Vec up = from.up().times(Math.cos(y[4])).plus(wing.times(Math.sin(y[4])));
-        return new Moment(tS, new Vec(y[0], y[1], y[2]), y[3], from.direction(), up.unit());
+        return new Moment(
+                tS,
+                new Vec(y[0], y[1], y[2]),
+                y[3],
+                from.direction(),
+                from.rolledUp(y[4]).unit());
     }
 
     @Override

@@ -32,6 +32,10 @@ final class Look {
         uz = z;
     }
 
+    void up(Vec u) {
+        up(u.x(), u.y(), u.z());
+    }
+
     void load(double felt, double asked) {
         g = felt;
         askedG = asked;

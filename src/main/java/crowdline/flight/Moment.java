@@ -14,6 +14,11 @@ record Moment(double tS, Vec place, double speedMps, Vec direction, Vec up) {
         return direction.cross(up);
     }
 
+    /** The pilot's up after a roll about the direction, right wing down for a positive angle. */
+    Vec rolledUp(double rollRad) {
+        return up.times(Math.cos(rollRad)).plus(rightWing().times(Math.sin(rollRad)));
+    }
+
     Moment facing(Vec newDirection, Vec newUp) {
         Vec t = newDirection.unit();
         return new Moment(tS, place, speedMps, t, newUp.across(t).unit());

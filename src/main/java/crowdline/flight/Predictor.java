@@ -12,7 +12,6 @@ import crowdline.show.Variant;
 import crowdline.show.Venue;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Predicts a variant of an act by integrating every element of every figure. One instance serves any number of flights
@@ -21,6 +20,8 @@ import java.util.Locale;
 public final class Predictor {
     /** Time between samples, seconds. */
     public static final double SAMPLE_S = 0.1;
+    /** Steps of a varied flight over those of the predicted one: durations of the catalogue's figures stay within 2 ms. */
+    private static final double COARSE = 2;
 
     private final Airframe airframe;
     private final Atmosphere atmosphere;
@@ -96,9 +97,6 @@ public final class Predictor {
         }
         return durations;
     }
-
-    /** Steps of a varied flight over those of the predicted one: durations stay within a millisecond. */
-    private static final double COARSE = 2;
 
     private Forces forces(Variation v) {
         Wind varied = new Wind(
@@ -223,15 +221,5 @@ public final class Predictor {
                 to.place().y(),
                 e.upsideDownS,
                 elements);
-    }
-
-    /** Names of the figures in the order flown, as they are called in this act. */
-    public List<String> names() {
-        return plan.stream().map(PlannedFigure::name).toList();
-    }
-
-    @Override
-    public String toString() {
-        return String.format(Locale.ROOT, "Predictor of %s, %s, %d figures", act.id(), variant.name(), plan.size());
     }
 }

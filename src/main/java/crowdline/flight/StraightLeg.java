@@ -21,7 +21,6 @@ final class StraightLeg implements Leg {
 
     private final Forces forces;
     private final Moment from;
-    private final Vec wing;
     private final double power;
     private final RollLaw roll;
     private final EndLaw end;
@@ -43,7 +42,6 @@ final class StraightLeg implements Leg {
             double stepS) {
         this.forces = forces;
         this.from = from;
-        this.wing = from.rightWing();
         this.power = power;
         this.roll = roll;
         this.end = end;
@@ -107,7 +105,7 @@ final class StraightLeg implements Leg {
     public void look(double t, double[] y, Look look) {
         Vec d = from.direction();
         look.direction(d.x(), d.y(), d.z());
-        writeUp(y[4], look);
+        look.up(from.rolledUp(y[4]));
         forces.see(y[2], y[3], acrossMps2, power, extraCd, look);
         double asked = look.uz;
         if (stalledLift == 0) {
@@ -119,17 +117,14 @@ final class StraightLeg implements Leg {
         }
     }
 
-    private void writeUp(double rollRad, Look look) {
-        double c = Math.cos(rollRad);
-        double s = Math.sin(rollRad);
-        Vec u = from.up();
-        look.up(c * u.x() + s * wing.x(), c * u.y() + s * wing.y(), c * u.z() + s * wing.z());
-    }
-
     @Override
     public Moment after(double tS, double t, double[] y) {
-        Vec up = from.up().times(Math.cos(y[4])).plus(wing.times(Math.sin(y[4])));
-        return new Moment(tS, new Vec(y[0], y[1], y[2]), y[3], from.direction(), up.unit());
+        return new Moment(
+                tS,
+                new Vec(y[0], y[1], y[2]),
+                y[3],
+                from.direction(),
+                from.rolledUp(y[4]).unit());
     }
 
     @Override

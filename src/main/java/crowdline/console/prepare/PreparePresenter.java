@@ -13,6 +13,7 @@ import crowdline.console.prepare.PrepareView.VariantView;
 import crowdline.console.theme.Tone;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
+import crowdline.flight.Units;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
@@ -36,11 +37,6 @@ import java.util.function.Function;
 
 /** Puts a show, its prediction, its times and its findings into the words of the Prepare place. */
 public final class PreparePresenter {
-    /** Metres a second in one knot: 1852 m an hour (ISO 80000-3). */
-    private static final double MPS_PER_KT = 1852.0 / 3600;
-    /** Metres in one foot (ISO 80000-3, Annex). */
-    private static final double M_PER_FT = 0.3048;
-
     private static final String UNKNOWN = "–";
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.UK);
 
@@ -157,9 +153,10 @@ public final class PreparePresenter {
                 time.map(t -> String.format(Locale.UK, "%.0f s", t.durationS())).orElse(UNKNOWN),
                 time.map(t -> String.format(Locale.UK, "%.0f–%.0f s", t.lowS(), t.highS()))
                         .orElse(UNKNOWN),
-                flown.map(f -> String.format(Locale.UK, "%.0f", f.entryMps() / MPS_PER_KT))
+                flown.map(f -> String.format(Locale.UK, "%.0f", Units.ktFromMps(f.entryMps())))
                         .orElse(UNKNOWN),
-                flown.map(f -> String.format(Locale.UK, "%,.0f–%,.0f", f.lowestM() / M_PER_FT, f.highestM() / M_PER_FT))
+                flown.map(f -> String.format(
+                                Locale.UK, "%,.0f–%,.0f", Units.ftFromM(f.lowestM()), Units.ftFromM(f.highestM())))
                         .orElse(UNKNOWN),
                 flown.map(f -> signed(f.leastG()) + " to " + signed(f.greatestG()))
                         .orElse(UNKNOWN),
