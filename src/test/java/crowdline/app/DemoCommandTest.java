@@ -3,9 +3,6 @@ package crowdline.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,10 +13,7 @@ class DemoCommandTest {
     @TempDir
     private Path folder;
 
-    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
-    private final Terminal terminal = new Terminal(
-            new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
+    private final CaughtTerminal caught = new CaughtTerminal();
     private final List<String> opened = new ArrayList<>();
     private final Opening opening = (show, t) -> {
         opened.add(String.valueOf(show));
@@ -30,9 +24,9 @@ class DemoCommandTest {
     void withoutADisplayItSaysWhyAndPrintsTheSheetWithWhatToSay() {
         assumeThat(ConsoleOpening.whyNoWindow()).isNotNull();
 
-        assertThat(Main.run(new String[] {"demo"}, terminal, opening)).isEqualTo(ExitCode.FINE);
+        assertThat(Main.run(new String[] {"demo"}, caught.terminal(), opening)).isEqualTo(ExitCode.FINE);
 
-        List<String> lines = out.toString(StandardCharsets.UTF_8).lines().toList();
+        List<String> lines = caught.out().lines().toList();
         assertThat(lines.get(0)).startsWith("No window: ").contains("display", "running sheet");
         assertThat(lines.get(1)).contains("xvfb-run");
         assertThat(lines)
@@ -42,7 +36,7 @@ class DemoCommandTest {
                 .anyMatch(line -> line.matches(" *-?\\d+:\\d\\d +explanation, \\d+ s.*: .+"))
                 .contains(crowdline.sheet.RunningSheet.CAUTION);
         assertThat(opened).isEmpty();
-        assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
+        assertThat(caught.err()).isEmpty();
     }
 
     @Test
@@ -50,7 +44,7 @@ class DemoCommandTest {
         assumeThat(ConsoleOpening.whyNoWindow()).isNull();
         Path show = Path.of("demo-shows/fenmarsh-air-day.json");
 
-        assertThat(new DemoCommand(terminal, opening, new Folders(folder, folder, show)).call())
+        assertThat(new DemoCommand(caught.terminal(), opening, new Folders(folder, folder, show)).call())
                 .isEqualTo(Opening.STAYS_OPEN);
         assertThat(opened).containsExactly(show.toString());
     }
@@ -59,9 +53,9 @@ class DemoCommandTest {
     void demoShowThatIsNotThereIsToldPlainly() throws Exception {
         Path gone = folder.resolve("gone.json");
 
-        assertThat(new DemoCommand(terminal, opening, new Folders(folder, folder, gone)).call())
+        assertThat(new DemoCommand(caught.terminal(), opening, new Folders(folder, folder, gone)).call())
                 .isEqualTo(ExitCode.UNUSABLE);
-        assertThat(err.toString(StandardCharsets.UTF_8)).contains("the demo show " + gone + " is not there; run ");
+        assertThat(caught.err()).contains("the demo show " + gone + " is not there; run ");
         assertThat(opened).isEmpty();
     }
 }

@@ -2,10 +2,8 @@ package crowdline.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,15 +24,12 @@ class MainTest {
     private record Ran(int code, String out, String err) {}
 
     private Ran run(String... args) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Terminal terminal = new Terminal(
-                new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
-        int code = Main.run(args, terminal, (show, where) -> {
+        CaughtTerminal caught = new CaughtTerminal();
+        int code = Main.run(args, caught.terminal(), (show, where) -> {
             opened.add(String.valueOf(show));
             return Opening.STAYS_OPEN;
         });
-        return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        return new Ran(code, caught.out(), caught.err());
     }
 
     private static String sound() throws IOException {

@@ -3,10 +3,7 @@ package crowdline.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -19,21 +16,18 @@ class PredictCommandTest {
     @TempDir
     private Path folder;
 
-    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+    private final CaughtTerminal caught = new CaughtTerminal();
 
     private int run(String... args) {
-        Terminal terminal = new Terminal(
-                new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
-        return Main.run(args, terminal, (show, t) -> ExitCode.UNUSABLE);
+        return Main.run(args, caught.terminal(), (show, t) -> ExitCode.UNUSABLE);
     }
 
     private String printed() {
-        return out.toString(StandardCharsets.UTF_8);
+        return caught.out();
     }
 
     private String complained() {
-        return err.toString(StandardCharsets.UTF_8);
+        return caught.err();
     }
 
     @Test
@@ -78,7 +72,7 @@ class PredictCommandTest {
     void sameSeedGivesTheSameJson() {
         run("predict", DEMO, "--act", "thistledown-glider", "--json", "--flights", "20", "--seed", "7");
         String first = printed();
-        out.reset();
+        caught.clear();
         run("predict", DEMO, "--act", "thistledown-glider", "--json", "--flights", "20", "--seed", "7");
         assertThat(printed()).isEqualTo(first);
     }
@@ -179,7 +173,7 @@ class PredictCommandTest {
         assertThat(run("predict", broken.toString())).isEqualTo(ExitCode.UNUSABLE);
         assertThat(complained()).contains(broken.toString()).doesNotContain("Exception");
 
-        err.reset();
+        caught.clear();
         assertThat(run("predict", folder.resolve("gone.json").toString())).isEqualTo(ExitCode.UNUSABLE);
         assertThat(complained()).contains("there is no file").doesNotContain("Exception");
         assertThat(printed()).isEmpty();

@@ -3,10 +3,7 @@ package crowdline.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -24,13 +21,10 @@ class PredictJsonTest {
     private int code;
 
     private JsonNode json(String... args) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Terminal terminal = new Terminal(
-                new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
-        code = Main.run(args, terminal, (show, t) -> ExitCode.UNUSABLE);
-        assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
-        return new JsonMapper().readTree(out.toByteArray());
+        CaughtTerminal caught = new CaughtTerminal();
+        code = Main.run(args, caught.terminal(), (show, t) -> ExitCode.UNUSABLE);
+        assertThat(caught.err()).isEmpty();
+        return new JsonMapper().readTree(caught.out());
     }
 
     private JsonNode solo() {

@@ -1,7 +1,20 @@
 package crowdline.flight;
 
+import crowdline.show.Act;
 import crowdline.show.Airframe;
+import crowdline.show.Catalogue;
+import crowdline.show.DayAir;
 import crowdline.show.Element;
+import crowdline.show.Figure;
+import crowdline.show.Placing;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.show.Venue;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
 
 /** Flies single elements and legs for tests, in air and with bodies made for the purpose. */
 final class Rig {
@@ -164,5 +177,35 @@ final class Rig {
 
     static Forces seaLevel(Airframe airframe) {
         return new Forces(Body.of(airframe, Variation.NONE), SEA_LEVEL, Wind.CALM);
+    }
+
+    /** The light biplane flying these figures one after another, level and to the right at first. */
+    static Predictor predictor(Catalogue catalogue, double heightFt, double kt, Figure... figures) {
+        List<Figure> order = List.of(figures);
+        Act act = new Act(
+                "act",
+                "Test act",
+                "pilot",
+                "biplane",
+                LocalTime.NOON,
+                10,
+                new Placing(0, 0, heightFt, kt, Placing.Heading.RIGHT),
+                order,
+                List.of(new Variant("full", null, order.stream().map(Figure::id).toList())),
+                List.of());
+        Venue venue = new Venue("Nowhere", 52, 0, 0, 90, 200, ZoneId.of("UTC"), Venue.Limits.NONE);
+        Show show = new Show(
+                "Test",
+                LocalDate.of(2027, 6, 1),
+                venue,
+                DayAir.STANDARD,
+                List.of(biplane()),
+                List.of(),
+                List.of(act),
+                List.of(),
+                List.of(),
+                Map.of(),
+                null);
+        return new Predictor(show, catalogue, act, act.variants().get(0));
     }
 }

@@ -3,19 +3,9 @@ package crowdline.flight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import crowdline.show.Act;
-import crowdline.show.DayAir;
 import crowdline.show.Figure;
-import crowdline.show.Placing;
-import crowdline.show.Show;
-import crowdline.show.Variant;
-import crowdline.show.Venue;
 import crowdline.storage.CatalogueFile;
-import java.time.LocalDate;
-import java.time.LocalTime;
-import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import org.junit.jupiter.api.Test;
 
@@ -107,31 +97,6 @@ class SpreadTest {
 
     /** The light biplane, level at 1500 ft. */
     private static Predictor predictor(double kt, Figure... figures) {
-        List<String> order = List.of(figures).stream().map(Figure::id).toList();
-        Act act = new Act(
-                "act",
-                "Test act",
-                "pilot",
-                "biplane",
-                LocalTime.NOON,
-                10,
-                new Placing(0, 0, 1500, kt, Placing.Heading.RIGHT),
-                List.of(figures),
-                List.of(new Variant("full", null, order)),
-                List.of());
-        Venue venue = new Venue("Nowhere", 52, 0, 0, 90, 200, ZoneId.of("UTC"), Venue.Limits.NONE);
-        Show show = new Show(
-                "Test",
-                LocalDate.of(2027, 6, 1),
-                venue,
-                DayAir.STANDARD,
-                List.of(Rig.biplane()),
-                List.of(),
-                List.of(act),
-                List.of(),
-                List.of(),
-                Map.of(),
-                null);
-        return new Predictor(show, CatalogueFile.shipped(), act, act.variants().get(0));
+        return Rig.predictor(CatalogueFile.shipped(), 1500, kt, figures);
     }
 }
