@@ -143,10 +143,10 @@ final class ActFacts {
         double deg = 0;
         for (FigureScene scene : scenes) {
             for (ElementFlight e : scene.elements(FigureScene.ROLLS)) {
-                deg += scene.path().turnedDeg(FlownPath.Turning.ROLL, e.startS(), e.endS());
+                deg += scene.path().turnedDeg(Turning.ROLL, e.startS(), e.endS());
             }
             for (ElementFlight e : scene.elements(FigureScene.FLICKS)) {
-                deg += scene.path().turnedDeg(FlownPath.Turning.ATTITUDE, e.startS(), e.endS());
+                deg += scene.path().turnedDeg(Turning.ATTITUDE, e.startS(), e.endS());
             }
         }
         double turns = deg / 360;

@@ -1,5 +1,6 @@
 package crowdline.sight;
 
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -67,8 +68,7 @@ public record CrowdFact(
 
     static CrowdFact of(Subject about, Kind kind, Said said, double share, String text, String shortText) {
         double telling = kind.best() * Math.min(share, 1);
-        String id = about.id() + "."
-                + kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        String id = about.id() + "." + kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
         return new CrowdFact(
                 id, about.figureId(), kind, said.value(), said.unit(), said.rounded(), text, shortText, telling);
     }

@@ -1,7 +1,7 @@
 package crowdline.sight;
 
 /** Everyday things to compare with, each with its source. Where only memory stands behind a value, it says so. */
-public enum Everyday {
+enum Everyday {
     MOTORWAY_LIMIT(70, "mph", "national speed limits as in the Highway Code, bedfordshire.police.uk"),
     TOWN_LIMIT(30, "mph", "national speed limits as in the Highway Code, bedfordshire.police.uk"),
     WALKING(4, "mph", "from memory: a brisk walk"),
@@ -39,15 +39,15 @@ public enum Everyday {
         this.source = source;
     }
 
-    public double value() {
+    double value() {
         return value;
     }
 
-    public String unit() {
+    String unit() {
         return unit;
     }
 
-    public String source() {
+    String source() {
         return source;
     }
 }

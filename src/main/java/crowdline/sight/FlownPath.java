@@ -154,28 +154,6 @@ final class FlownPath {
         return length(bend);
     }
 
-    /** How the aircraft can turn from one sample to the next, in degrees, either way counted as positive. */
-    enum Turning {
-        /** About the nose. */
-        ROLL,
-        /** The nose round the compass, as in a spin. */
-        COMPASS,
-        /** The whole attitude about whatever axis, as in a tumble. */
-        ATTITUDE;
-
-        private double deg(Sample from, Sample to) {
-            return switch (this) {
-                case ROLL -> rollDeg(from, to);
-                case COMPASS -> compassDeg(from, to);
-                case ATTITUDE -> attitudeDeg(from, to);
-            };
-        }
-
-        private double rate(Sample from, Sample to) {
-            return deg(from, to) / (to.tS() - from.tS());
-        }
-    }
-
     /** Degrees turned between two times; the first and the last rate are carried on to the ends. */
     double turnedDeg(Turning turning, double fromS, double toS) {
         List<Sample> inside = between(fromS, toS).samples();
@@ -209,40 +187,12 @@ final class FlownPath {
                 toS - fromS);
     }
 
-    /** The roll that is left when the turn of the nose alone has been taken out. */
-    private static double rollDeg(Sample from, Sample to) {
-        Vec a = from.nose();
-        Vec b = to.nose();
-        double share = dot(from.up(), b) / Math.max(1 + dot(a, b), 1e-9);
-        Vec carried =
-                minus(from.up(), new Vec(share * (a.x() + b.x()), share * (a.y() + b.y()), share * (a.z() + b.z())));
-        return Math.toDegrees(Math.abs(Math.atan2(dot(cross(carried, to.up()), b), dot(carried, to.up()))));
-    }
-
-    private static double compassDeg(Sample from, Sample to) {
-        Vec a = from.nose();
-        Vec b = to.nose();
-        return Math.toDegrees(Math.abs(Math.atan2(a.x() * b.y() - a.y() * b.x(), a.x() * b.x() + a.y() * b.y())));
-    }
-
-    /** From the trace of the rotation: 1 + 2 cos. */
-    private static double attitudeDeg(Sample from, Sample to) {
-        double trace = dot(from.nose(), to.nose())
-                + dot(from.up(), to.up())
-                + dot(cross(from.nose(), from.up()), cross(to.nose(), to.up()));
-        return Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, (trace - 1) / 2))));
-    }
-
     private static Vec minus(Vec a, Vec b) {
         return new Vec(a.x() - b.x(), a.y() - b.y(), a.z() - b.z());
     }
 
     private static double dot(Vec a, Vec b) {
         return a.x() * b.x() + a.y() * b.y() + a.z() * b.z();
-    }
-
-    private static Vec cross(Vec a, Vec b) {
-        return new Vec(a.y() * b.z() - a.z() * b.y(), a.z() * b.x() - a.x() * b.z(), a.x() * b.y() - a.y() * b.x());
     }
 
     private static double length(Vec a) {

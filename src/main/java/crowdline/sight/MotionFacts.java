@@ -90,7 +90,7 @@ final class MotionFacts {
     }
 
     private static Optional<CrowdFact> spin(FigureScene scene) {
-        Round spin = Round.of(scene, FigureScene.SPINS, FlownPath.Turning.COMPASS);
+        Round spin = Round.of(scene, FigureScene.SPINS, Turning.COMPASS);
         if (spin.turns() < 0.9) {
             return Optional.empty();
         }
@@ -108,7 +108,7 @@ final class MotionFacts {
     }
 
     private static Optional<CrowdFact> tumble(FigureScene scene) {
-        Round tumble = Round.of(scene, FigureScene.TUMBLES, FlownPath.Turning.ATTITUDE);
+        Round tumble = Round.of(scene, FigureScene.TUMBLES, Turning.ATTITUDE);
         if (tumble.turns() < 0.9) {
             return Optional.empty();
         }
@@ -127,7 +127,7 @@ final class MotionFacts {
     }
 
     private static Optional<CrowdFact> flick(FigureScene scene) {
-        Round flick = Round.of(scene, FigureScene.FLICKS, FlownPath.Turning.ATTITUDE);
+        Round flick = Round.of(scene, FigureScene.FLICKS, Turning.ATTITUDE);
         if (flick.turns() < 0.9) {
             return Optional.empty();
         }
@@ -141,7 +141,7 @@ final class MotionFacts {
     }
 
     private static double rolledDeg(FigureScene scene, ElementFlight e) {
-        return scene.path().turnedDeg(FlownPath.Turning.ROLL, e.startS(), e.endS());
+        return scene.path().turnedDeg(Turning.ROLL, e.startS(), e.endS());
     }
 
     private static String rolling(String element) {
@@ -176,7 +176,7 @@ final class MotionFacts {
      * @param lastsS how long they took together
      */
     private record Round(double turns, double lastsS) {
-        static Round of(FigureScene scene, Set<String> names, FlownPath.Turning turning) {
+        static Round of(FigureScene scene, Set<String> names, Turning turning) {
             double deg = 0;
             double lastsS = 0;
             for (ElementFlight e : scene.elements(names)) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import crowdline.show.Venue;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
@@ -152,7 +153,7 @@ class SunTest {
         Daylight light = Daylight.of(venue(39.742476, -105.1786, "-07:00"), LocalDate.of(2003, 10, 17));
         assertMinute(light.sunrise(), "06:13");
         assertMinute(light.sunset(), "17:19");
-        assertThat(Objects.requireNonNull(light.sunset()).toLocalTime()).isBefore(java.time.LocalTime.of(17, 20));
+        assertThat(Objects.requireNonNull(light.sunset()).toLocalTime()).isBefore(LocalTime.of(17, 20));
     }
 
     @Test
@@ -164,7 +165,7 @@ class SunTest {
     private static void assertMinute(@Nullable ZonedDateTime found, @Nullable String expected) {
         if (expected != null) {
             double minutes = Objects.requireNonNull(found).toLocalTime().toSecondOfDay() / 60.0;
-            double wanted = java.time.LocalTime.parse(expected).toSecondOfDay() / 60.0;
+            double wanted = LocalTime.parse(expected).toSecondOfDay() / 60.0;
             assertThat(minutes).isCloseTo(wanted, within(1.0));
         }
     }
