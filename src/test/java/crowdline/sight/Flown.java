@@ -87,7 +87,12 @@ final class Flown {
                 155);
     }
 
-    static Show show(Airframe airframe, Act act) {
+    /** A show whose crowd looks north, 200 m from the display line. */
+    static Show show(Airframe airframe) {
+        return show(airframe, act(airframe, 1000, 100, List.of(Figure.of("it", "it"))));
+    }
+
+    private static Show show(Airframe airframe, Act act) {
         return new Show(
                 "Test",
                 LocalDate.of(2027, 6, 1),
