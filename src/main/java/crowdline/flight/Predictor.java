@@ -20,8 +20,6 @@ import java.util.List;
 public final class Predictor {
     /** Time between samples, seconds. */
     public static final double SAMPLE_S = 0.1;
-    /** Steps of a varied flight over those of the predicted one: durations of the catalogue's figures stay within 2 ms. */
-    private static final double COARSE = 2;
 
     private final Airframe airframe;
     private final Atmosphere atmosphere;
@@ -70,7 +68,7 @@ public final class Predictor {
     /** The flight as planned, with samples and findings. */
     public Flight predict() {
         Recorder recorder = new Recorder(SAMPLE_S);
-        return fly(Variation.NONE, recorder, new Integrator(SAMPLE_S, 1, recorder));
+        return fly(Variation.NONE, recorder, new Integrator(SAMPLE_S, Integrator.FINE, recorder));
     }
 
     /**
@@ -78,7 +76,7 @@ public final class Predictor {
      * figure on that could not be flown.
      */
     public double[] durations(Variation variation) {
-        Integrator integrator = new Integrator(0, COARSE, (leg, tS, legS, y) -> {});
+        Integrator integrator = new Integrator(Integrator.NO_GRID, Integrator.COARSE, (leg, tS, legS, y) -> {});
         Forces forces = forces(variation);
         ElementFlyer flyer = new ElementFlyer(forces, integrator, variation);
         double[] durations = new double[plan.size()];
