@@ -195,8 +195,7 @@ final class Rig {
     }
 
     /** Another airframe flying these figures one after another, level and to the right at first. */
-    static Predictor predictor(
-            Airframe airframe, Catalogue catalogue, double heightFt, double kt, Figure... figures) {
+    static Predictor predictor(Airframe airframe, Catalogue catalogue, double heightFt, double kt, Figure... figures) {
         List<Figure> order = List.of(figures);
         Act act = new Act(
                 "act",
