@@ -13,6 +13,8 @@ import crowdline.storage.ShowReading;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -40,18 +42,40 @@ final class ShowLoader {
         }
     }
 
+    /**
+     * A show whose content was found sound before; empty if it has to be checked first.
+     *
+     * @param flights varied flights behind each band, 1 or more
+     */
+    Optional<LoadedShow> soundBefore(byte[] content, int flights) {
+        return ShowFile.soundBefore(content).map(show -> new LoadedShow(show, catalogue.get(), pace, flights));
+    }
+
     /** @param flights varied flights behind each band, 1 or more */
     Result load(Path file, int flights) throws ShowFileException {
-        ShowReading reading = new ShowFile().read(file);
+        return load(file, ShowFile.bytes(file), known -> new LoadedShow(known, catalogue.get(), pace, flights));
+    }
+
+    /** Checks content of which a show was already loaded. */
+    Result check(Path file, byte[] content, LoadedShow loaded) {
+        return load(file, content, known -> loaded);
+    }
+
+    /** Checks content, and loads the show in it if nothing stands in its way. */
+    Result load(Path file, byte[] content, int flights) {
+        return load(file, content, known -> new LoadedShow(known, catalogue.get(), pace, flights));
+    }
+
+    private Result load(Path file, byte[] content, Function<Show, LoadedShow> loading) {
+        ShowReading reading = new ShowFile().read(file, content);
         Show show = reading.show();
         List<Found> findings = new ArrayList<>();
         if (show == null) {
             reading.findings().forEach(f -> findings.add(found(f)));
             return new Result(file, null, findings);
         }
-        Catalogue known = catalogue.get();
-        reading.with(ShowRules.check(show, known)).findings().forEach(f -> findings.add(found(f)));
-        LoadedShow loaded = new LoadedShow(show, known, pace, flights);
+        reading.with(ShowRules.check(show, catalogue.get())).findings().forEach(f -> findings.add(found(f)));
+        LoadedShow loaded = loading.apply(show);
         for (var act : show.acts()) {
             for (var variant : act.variants()) {
                 loaded.prediction(act.id(), variant.name())

@@ -78,12 +78,12 @@ public final class ConsoleFrame extends JFrame {
         setSize(1280, 800);
         setMinimumSize(new Dimension(800, 500));
         setLocationByPlatform(true);
-        go(Place.PREPARE);
     }
 
     @Override
     public void addNotify() {
         super.addNotify();
+        go(pane.place());
         KeyboardFocusManager.getCurrentKeyboardFocusManager().addKeyEventDispatcher(dispatcher);
     }
 

@@ -31,10 +31,10 @@ final class ConsolePane extends JPanel {
     private final CardLayout cards = new CardLayout();
     private final JPanel stage = new JPanel(cards);
     private final LivePlace live;
-    private final PreparePanel prepare;
-    private final EmptyShow empty;
-    private final GlossaryPanel glossary;
-    private final KeysOverlay keys;
+    private final Later<PrepareView, PreparePanel> prepare;
+    private final Later<Void, EmptyShow> empty;
+    private final Later<GlossaryView, GlossaryPanel> glossary;
+    private final Later<Void, KeysOverlay> keys;
     private final FootBar foot;
     private final transient CommandActions actions;
     private Place place = Place.PREPARE;
@@ -49,10 +49,10 @@ final class ConsolePane extends JPanel {
         this.actions = actions;
         Action open = actions.of(Command.OPEN);
         live = new LivePlace(appearance, open, demo);
-        prepare = new PreparePanel(appearance);
-        empty = new EmptyShow(appearance, open, demo);
-        glossary = new GlossaryPanel(appearance);
-        keys = new KeysOverlay(appearance);
+        prepare = new Later<>(appearance, PreparePanel::new, PreparePanel::show, PreparePanel::wear);
+        empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), (e, none) -> {}, EmptyShow::wear);
+        glossary = new Later<>(appearance, GlossaryPanel::new, GlossaryPanel::show, GlossaryPanel::wear);
+        keys = new Later<>(appearance, KeysOverlay::new, (k, none) -> {}, (k, a) -> k.wear(a, keysScale()));
         foot = new FootBar(appearance);
         stage.add(prepare, Place.PREPARE.name());
         stage.add(live, Place.LIVE.name());
@@ -63,8 +63,7 @@ final class ConsolePane extends JPanel {
         add(foot, BorderLayout.SOUTH);
         setFocusable(true);
         getAccessibleContext().setAccessibleName("Crowdline");
-        turn();
-        wear(appearance);
+        colour(appearance);
     }
 
     Place place() {
@@ -116,22 +115,26 @@ final class ConsolePane extends JPanel {
 
     void wear(Appearance next) {
         appearance = next;
-        setBackground(next.palette().ground());
-        stage.setBackground(next.palette().ground());
+        colour(next);
         live.wear(next);
         prepare.wear(next);
         empty.wear(next);
         glossary.wear(next);
-        keys.wear(next, keysScale());
+        keys.wear(next);
         foot.dress(next);
         revalidate();
         repaint();
     }
 
+    private void colour(Appearance worn) {
+        setBackground(worn.palette().ground());
+        stage.setBackground(worn.palette().ground());
+    }
+
     @Override
     public void doLayout() {
         super.doLayout();
-        keys.rescale(keysScale());
+        keys.ifMade(k -> k.rescale(keysScale()));
     }
 
     private double keysScale() {
