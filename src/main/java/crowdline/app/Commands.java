@@ -51,6 +51,7 @@ final class Commands implements Callable<Integer> {
         return List.of(
                 new CheckCommand(terminal),
                 new PredictCommand(terminal),
+                new PlanCommand(terminal),
                 new SpeakCommand(terminal),
                 new DemoCommand(terminal, opening, Folders.here()),
                 new IncidentTemplateCommand(terminal),
