@@ -3,6 +3,7 @@ package crowdline.app;
 import crowdline.console.ConsoleFrame;
 import crowdline.console.Host;
 import crowdline.console.Place;
+import crowdline.console.edit.WordsHost;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.Command;
 import crowdline.console.live.Handles;
@@ -31,6 +32,7 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
@@ -54,6 +56,7 @@ final class ConsoleHost implements Host {
     private final ShowLoader loader;
     private final ExecutorService io;
     private final Clock clock;
+    private final WordsDesk words;
     private volatile Settings settings;
     private volatile @Nullable RunningShow running;
     private volatile @Nullable Path openFile;
@@ -76,6 +79,7 @@ final class ConsoleHost implements Host {
         this.loader = loader;
         this.io = io;
         this.clock = clock;
+        words = new WordsDesk(catalogue, () -> running, () -> openFile, this::inWindow, io);
     }
 
     /** The window has been made. */
@@ -115,6 +119,18 @@ final class ConsoleHost implements Host {
     }
 
     @Override
+    public WordsHost words() {
+        return words;
+    }
+
+    private void inWindow(Consumer<ConsoleFrame> work) {
+        ConsoleFrame window = frame;
+        if (window != null) {
+            work.accept(window);
+        }
+    }
+
+    @Override
     public void open(Path file) {
         say(List.of(new Mark(Form.RING, Tone.CALM, "Opening " + file.getFileName())));
         io.execute(() -> read(file.toAbsolutePath()));
@@ -140,6 +156,7 @@ final class ConsoleHost implements Host {
                 return;
             }
             start(file, loaded, window);
+            window.forgetWords();
             window.showPrepare(loaded.prepareView(result.findings()));
             keep(settings.withRecent(file));
             // What is running must not wait for better bands.

@@ -41,7 +41,8 @@ final class LoadedShow {
 
     private final Show show;
     private final Catalogue catalogue;
-    private final Map<String, Prediction> predictions = new ConcurrentHashMap<>();
+    private final Pace pace;
+    private final Map<String, Prediction> predictions;
     private final Function<String, SpokenTime> spoken;
 
     /** What was predicted for one variant of an act, and what predicted it. */
@@ -61,6 +62,8 @@ final class LoadedShow {
     LoadedShow(Show show, Catalogue catalogue, Pace pace, int flights) {
         this.show = show;
         this.catalogue = catalogue;
+        this.pace = pace;
+        predictions = new ConcurrentHashMap<>();
         Spoken words = new Spoken(show.sayAs());
         Map<String, SpokenTime> known = new ConcurrentHashMap<>();
         spoken = text -> known.computeIfAbsent(text, t -> pace.time(words.expand(t)));
@@ -71,6 +74,25 @@ final class LoadedShow {
                 }
             }
         }
+    }
+
+    private LoadedShow(LoadedShow same, Show words) {
+        show = words;
+        catalogue = same.catalogue;
+        pace = same.pace;
+        predictions = same.predictions;
+        Spoken said = new Spoken(words.sayAs());
+        Map<String, SpokenTime> known = new ConcurrentHashMap<>();
+        spoken = text -> known.computeIfAbsent(text, t -> pace.time(said.expand(t)));
+    }
+
+    /** The same with other remarks, which fly nothing anew. */
+    LoadedShow withWords(Show words) {
+        return new LoadedShow(this, words);
+    }
+
+    Pace pace() {
+        return pace;
     }
 
     /** Flies more flights for the bands; takes a moment. */

@@ -1,23 +1,19 @@
 package crowdline.app;
 
+import crowdline.app.ActPlans.Planned;
 import crowdline.patter.Margins;
 import crowdline.patter.Placed;
-import crowdline.patter.Plan;
-import crowdline.patter.PlanRequest;
-import crowdline.patter.Planner;
 import crowdline.patter.Unplaced;
 import crowdline.show.Act;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import crowdline.show.Show;
-import crowdline.show.Variant;
 import crowdline.speech.Pace;
 import crowdline.storage.CatalogueFile;
 import crowdline.storage.JsonOut;
 import crowdline.storage.PaceFile;
 import crowdline.storage.ShowFileException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -58,13 +54,6 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print the plan as JSON.")
     private boolean json;
 
-    /** One act with what is planned to be said in it. */
-    record Planned(Act act, Variant variant, PlanRequest request, Plan plan) {
-        Margins margins() {
-            return new Margins(request, plan);
-        }
-    }
-
     PlanCommand(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -77,7 +66,14 @@ final class PlanCommand implements Callable<Integer> {
         if (acts == null) {
             return ExitCode.UNUSABLE;
         }
-        List<Planned> planned = planned(loaded, acts);
+        for (Act act : acts) {
+            String variant = choice.variant(act).name();
+            if (loaded.prediction(act.id(), variant).isEmpty()) {
+                throw new ShowFileException("the act " + act.id()
+                        + " cannot be predicted, so nothing can be planned in it; crowdline check says why");
+            }
+        }
+        List<Planned> planned = ActPlans.of(loaded, acts, choice::variant);
         if (json) {
             terminal.json(JsonOut.of(
                     Map.of("acts", planned.stream().map(PlanCommand::row).toList())));
@@ -100,29 +96,6 @@ final class PlanCommand implements Callable<Integer> {
             throw new ShowFileException("the show " + file + " has errors; crowdline check " + file + " lists them");
         }
         return loaded;
-    }
-
-    /** What is said once in the show at most is not planned again after the act that says it. */
-    private List<Planned> planned(LoadedShow loaded, List<Act> acts) throws ShowFileException {
-        List<Planned> all = new ArrayList<>();
-        Set<String> saidOnce = new HashSet<>();
-        for (Act act : acts) {
-            Variant variant = choice.variant(act);
-            LoadedShow.Prediction prediction = loaded.prediction(act.id(), variant.name())
-                    .orElseThrow(() -> new ShowFileException("the act " + act.id()
-                            + " cannot be predicted, so nothing can be planned in it; crowdline check says why"));
-            PlanRequest whole = loaded.planAhead().wholeAct(act, prediction.times());
-            PlanRequest request = new PlanRequest(
-                    whole.nowS(), whole.slots(), whole.candidates(), saidOnce, whole.previous(), null, whole.rules());
-            Plan plan = new Planner().plan(request);
-            all.add(new Planned(act, variant, request, plan));
-            loaded.show().remarks().stream()
-                    .filter(Remark::once)
-                    .map(Remark::id)
-                    .filter(id -> plan.find(id).isPresent())
-                    .forEach(saidOnce::add);
-        }
-        return all;
     }
 
     /** Duties that no act has room for. */

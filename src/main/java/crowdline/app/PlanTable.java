@@ -17,7 +17,7 @@ import java.util.Objects;
 final class PlanTable {
     private PlanTable() {}
 
-    static List<String> lines(Show show, PlanCommand.Planned planned) {
+    static List<String> lines(Show show, ActPlans.Planned planned) {
         Map<String, Remark> remarks = RemarksOf.byId(show);
         Margins margins = planned.margins();
         List<String> lines = new ArrayList<>();
