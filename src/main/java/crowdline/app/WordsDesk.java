@@ -13,6 +13,7 @@ import crowdline.show.CatalogueEntry;
 import crowdline.show.Show;
 import crowdline.show.ShowRules;
 import crowdline.speech.Spoken;
+import crowdline.storage.JournalShow;
 import crowdline.storage.ShowDocument;
 import crowdline.storage.ShowFile;
 import crowdline.storage.ShowFileException;
@@ -22,7 +23,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -52,7 +52,7 @@ final class WordsDesk implements WordsHost {
     private @Nullable Edited edited;
 
     /** The file that is edited, as it stood when it was last read or written here. */
-    private record Edited(Path file, byte[] bytes, ShowDocument document, LoadedShow loaded) {}
+    private record Edited(Path file, String sha256, ShowDocument document, LoadedShow loaded) {}
 
     /**
      * @param running the show being run, if any
@@ -137,7 +137,7 @@ final class WordsDesk implements WordsHost {
                     file.getFileName() + " was changed since it was opened, so open it again to write its words");
         }
         LoadedShow loaded = live.loaded().withWords(show);
-        edited = new Edited(file, bytes, reading.document(), loaded);
+        edited = new Edited(file, sha256(file, bytes), reading.document(), loaded);
         WordsOpened opened = new WordsOpened(String.valueOf(file.getFileName()), show, basis(loaded, catalogue.get()));
         window.accept(frame -> frame.showWords(opened));
         judge(show);
@@ -200,7 +200,7 @@ final class WordsDesk implements WordsHost {
             return;
         }
         Path file = before.file();
-        if (Files.exists(file) && !Arrays.equals(Files.readAllBytes(file), before.bytes())) {
+        if (Files.exists(file) && !sha256(file, Files.readAllBytes(file)).equals(before.sha256())) {
             throw new ShowFileException(file.getFileName()
                     + " was changed by something else meanwhile, so it was not saved over; save as another file");
         }
@@ -209,9 +209,13 @@ final class WordsDesk implements WordsHost {
 
     private void put(Show show, Path file, Edited before) throws ShowFileException, IOException {
         ShowDocument document = shows.write(file, show, before.document());
-        edited = new Edited(file, Files.readAllBytes(file), document, before.loaded());
+        edited = new Edited(file, sha256(file, Files.readAllBytes(file)), document, before.loaded());
         window.accept(frame -> frame.wordsSaved(show, String.valueOf(file.getFileName())));
         say(Form.DISC, Tone.GOOD, "Saved " + file.getFileName());
+    }
+
+    private static String sha256(Path file, byte[] content) {
+        return JournalShow.of(file, content).sha256();
     }
 
     /** Work on the io thread that may fail. */

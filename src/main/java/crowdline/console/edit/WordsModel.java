@@ -189,7 +189,7 @@ public final class WordsModel {
     }
 
     private void step(EditedShow next) {
-        if (next != show) {
+        if (!next.now().equals(show.now())) {
             show = next;
             choose(at);
             edited.accept(show.now());
@@ -198,7 +198,7 @@ public final class WordsModel {
 
     private void change(List<Remark> remarks, String about) {
         EditedShow next = show.changed(place.with(show.now(), remarks), about);
-        if (next != show) {
+        if (!next.now().equals(show.now())) {
             show = next;
             edited.accept(show.now());
         }
