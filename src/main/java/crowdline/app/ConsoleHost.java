@@ -2,16 +2,19 @@ package crowdline.app;
 
 import crowdline.console.ConsoleFrame;
 import crowdline.console.Host;
+import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.Handles;
 import crowdline.console.live.LiveView;
 import crowdline.console.theme.Appearance;
+import crowdline.show.Catalogue;
 import crowdline.storage.Settings;
 import crowdline.storage.SettingsFile;
 import crowdline.storage.ShowFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** Answers the window. What takes time runs on the {@code io} thread. */
@@ -23,6 +26,7 @@ final class ConsoleHost implements Host {
     private final ShowOpening opening;
     private final WindowAhead window;
     private final ExecutorService io;
+    private final WordsDesk words;
     private volatile Settings settings;
     /** On the event thread only: what the keys take hold of. */
     private Handles handles = Handles.NONE;
@@ -33,6 +37,7 @@ final class ConsoleHost implements Host {
             Settings settings,
             ShowOpening opening,
             WindowAhead window,
+            Supplier<Catalogue> catalogue,
             ExecutorService io) {
         this.demoShow = demoShow.toAbsolutePath();
         this.settingsFile = settingsFile;
@@ -40,6 +45,7 @@ final class ConsoleHost implements Host {
         this.opening = opening;
         this.window = window;
         this.io = io;
+        words = new WordsDesk(catalogue, opening::running, opening::openFile, window::send, io);
     }
 
     @Override
@@ -67,6 +73,11 @@ final class ConsoleHost implements Host {
         LiveView view = show.view();
         handles = view.handles();
         return view;
+    }
+
+    @Override
+    public WordsHost words() {
+        return words;
     }
 
     @Override

@@ -66,7 +66,7 @@ final class ConsoleOpening implements Opening {
         ShowLoader loader = new ShowLoader(catalogue, Pace.DEFAULT);
         WindowAhead window = new WindowAhead();
         ShowOpening opening = new ShowOpening(folders.journals(), catalogue, loader, window, io, Clock.systemUTC());
-        ConsoleHost host = new ConsoleHost(folders.demoShow(), settingsFile, settings, opening, window, io);
+        ConsoleHost host = new ConsoleHost(folders.demoShow(), settingsFile, settings, opening, window, catalogue, io);
         Path first = show != null ? show : lastOpened(settings);
         // The show is read while the window is made, and the window shown when it is known what it shows first.
         if (first != null) {

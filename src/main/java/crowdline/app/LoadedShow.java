@@ -35,8 +35,9 @@ final class LoadedShow {
 
     private final Show show;
     private final Catalogue catalogue;
+    private final Pace pace;
     private final int flights;
-    private final Map<Flown, Prediction> predictions = new ConcurrentHashMap<>();
+    private final Map<Flown, Prediction> predictions;
     private final Function<String, SpokenTime> spoken;
 
     /** Which variant of which act. */
@@ -46,7 +47,9 @@ final class LoadedShow {
     LoadedShow(Show show, Catalogue catalogue, Pace pace, int flights) {
         this.show = show;
         this.catalogue = catalogue;
+        this.pace = pace;
         this.flights = flights;
+        predictions = new ConcurrentHashMap<>();
         Spoken words = new Spoken(show.sayAs());
         Map<String, SpokenTime> known = new ConcurrentHashMap<>();
         spoken = text -> known.computeIfAbsent(text, t -> pace.time(words.expand(t)));
@@ -59,6 +62,26 @@ final class LoadedShow {
                 prediction(act.id(), variant.name()).ifPresent(p -> p.refine(moreFlights));
             }
         }
+    }
+
+    private LoadedShow(LoadedShow same, Show words) {
+        show = words;
+        catalogue = same.catalogue;
+        pace = same.pace;
+        flights = same.flights;
+        predictions = same.predictions;
+        Spoken said = new Spoken(words.sayAs());
+        Map<String, SpokenTime> known = new ConcurrentHashMap<>();
+        spoken = text -> known.computeIfAbsent(text, t -> pace.time(said.expand(t)));
+    }
+
+    /** The same with other remarks, which fly nothing anew. */
+    LoadedShow withWords(Show words) {
+        return new LoadedShow(this, words);
+    }
+
+    Pace pace() {
+        return pace;
     }
 
     Show show() {

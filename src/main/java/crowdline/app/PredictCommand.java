@@ -10,7 +10,6 @@ import crowdline.sheet.RunningSheet;
 import crowdline.sheet.TraceTable;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
-import crowdline.show.Nearest;
 import crowdline.show.Severity;
 import crowdline.show.Show;
 import crowdline.show.Variant;
@@ -27,10 +26,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -50,11 +49,8 @@ final class PredictCommand implements Callable<Integer> {
     @Parameters(paramLabel = "SHOW", description = "The show file.")
     private @Nullable Path file;
 
-    @Option(names = "--act", paramLabel = "ID", description = "Only this act.")
-    private @Nullable String actId;
-
-    @Option(names = "--variant", paramLabel = "NAME", description = "This variant instead of each act's first.")
-    private @Nullable String variantName;
+    @Mixin
+    private final ActChoice choice = new ActChoice();
 
     @Option(names = "--json", description = "Print the prediction as JSON.")
     private boolean json;
@@ -89,7 +85,7 @@ final class PredictCommand implements Callable<Integer> {
             terminal.complain("--flights is " + flights + "; it must be from 1 to 100000");
             return ExitCode.UNUSABLE;
         }
-        List<Act> acts = chosen(show);
+        List<Act> acts = choice.of(show, terminal).orElse(null);
         if (acts == null) {
             return ExitCode.UNUSABLE;
         }
@@ -97,44 +93,7 @@ final class PredictCommand implements Callable<Integer> {
             terminal.complain("--trace writes one act; name it with --act");
             return ExitCode.UNUSABLE;
         }
-        return knowsVariant(acts) ? predict(show, acts) : ExitCode.UNUSABLE;
-    }
-
-    private @Nullable List<Act> chosen(Show show) {
-        String wanted = actId;
-        if (wanted == null) {
-            return show.acts();
-        }
-        Act act = show.act(wanted).orElse(null);
-        if (act == null) {
-            List<String> ids = show.acts().stream().map(Act::id).toList();
-            terminal.complain("there is no act " + wanted + " in this show; it has " + String.join(", ", ids)
-                    + Nearest.hint(wanted, ids));
-            return null;
-        }
-        return List.of(act);
-    }
-
-    private Optional<Variant> variant(Act act) {
-        return Optional.ofNullable(variantName).flatMap(act::variant);
-    }
-
-    /** Complains about a variant that none of the acts has; an act without it flies its first. */
-    private boolean knowsVariant(List<Act> acts) {
-        String wanted = variantName;
-        if (wanted == null || acts.stream().anyMatch(act -> variant(act).isPresent())) {
-            return true;
-        }
-        List<String> names = acts.stream()
-                .flatMap(act -> act.variants().stream())
-                .map(Variant::name)
-                .distinct()
-                .toList();
-        String who = acts.size() == 1
-                ? "act " + acts.get(0).id() + " has no variant " + wanted + "; it has "
-                : "no act has a variant " + wanted + "; there are ";
-        terminal.complain(who + String.join(", ", names) + Nearest.hint(wanted, names));
-        return false;
+        return predict(show, acts);
     }
 
     private int predict(Show show, List<Act> acts) throws ShowFileException {
@@ -143,7 +102,7 @@ final class PredictCommand implements Callable<Integer> {
         List<Object> findings = new ArrayList<>();
         boolean blocked = false;
         for (Act act : acts) {
-            Variant variant = variant(act).orElse(act.variants().get(0));
+            Variant variant = choice.variant(act);
             Predictor predictor = predictor(show, catalogue, act, variant);
             Flight flight = predictor.predict();
             List<Spread.Band> bands =

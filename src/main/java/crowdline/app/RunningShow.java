@@ -43,10 +43,10 @@ final class RunningShow implements AutoCloseable {
     private static final System.Logger LOG = System.getLogger(RunningShow.class.getName());
     private static final long REPLAN_MS = 1000;
 
-    private final LoadedShow loaded;
+    private volatile LoadedShow loaded;
     private final LiveDesk desk;
-    private final LivePresenter presenter;
-    private final PlanAhead ahead;
+    private volatile LivePresenter presenter;
+    private volatile PlanAhead ahead;
     private final Planner planner = new Planner();
     private final Supplier<LocalTime> hour;
     private final AtomicBoolean asked = new AtomicBoolean();
@@ -75,6 +75,18 @@ final class RunningShow implements AutoCloseable {
             show.acts().stream().findFirst().ifPresent(this::choose);
         }
         var unused = planning.scheduleWithFixedDelay(this::replan, 0, REPLAN_MS, TimeUnit.MILLISECONDS);
+    }
+
+    LoadedShow loaded() {
+        return loaded;
+    }
+
+    /** Says other words from now on; the act, its position and the journal go on as they are. */
+    void take(LoadedShow words) {
+        loaded = words;
+        presenter = new LivePresenter(words.words());
+        ahead = words.planAhead();
+        replanSoon();
     }
 
     LiveDesk desk() {

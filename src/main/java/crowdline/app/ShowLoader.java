@@ -76,16 +76,23 @@ final class ShowLoader {
         }
         reading.with(ShowRules.check(show, catalogue.get())).findings().forEach(f -> findings.add(found(f)));
         LoadedShow loaded = loading.apply(show);
-        for (var act : show.acts()) {
+        findings.addAll(flightFindings(loaded));
+        return new Result(file, loaded, findings);
+    }
+
+    /** What was found in flying every variant of every act. */
+    static List<Found> flightFindings(LoadedShow loaded) {
+        List<Found> findings = new ArrayList<>();
+        for (var act : loaded.show().acts()) {
             for (var variant : act.variants()) {
                 loaded.prediction(act.id(), variant.name())
                         .ifPresent(p -> p.flight().findings().forEach(f -> findings.add(found(act.title(), f))));
             }
         }
-        return new Result(file, loaded, findings);
+        return findings;
     }
 
-    private static Found found(LocatedFinding f) {
+    static Found found(LocatedFinding f) {
         return new Found(f.severity(), f.message(), f.line());
     }
 

@@ -180,6 +180,7 @@ final class ShowOpening {
         if (before != null) {
             running = null;
             before.close();
+            window.send(ConsoleFrame::forgetWords);
         }
         RunningShow now = new RunningShow(loaded, opening, () -> hour(loaded.show()));
         // Looked at once here, so that the event thread finds everything worked out.

@@ -43,6 +43,16 @@ final class ConsoleMenus {
             place.add(item(each.command()));
         }
         bar.add(place);
+        JMenu words = menu("Words", 'W');
+        for (Command command : Command.values()) {
+            if (command.scope() == Command.Scope.WORDS) {
+                if (command == Command.UNDO || command == Command.ADD_REMARK || command == Command.INTO_LIVE) {
+                    words.addSeparator();
+                }
+                words.add(item(command));
+            }
+        }
+        bar.add(words);
         JMenu live = menu("Live", 'L');
         for (Command command : Command.values()) {
             if (command.scope() == Command.Scope.LIVE) {

@@ -1,5 +1,6 @@
 package crowdline.console;
 
+import crowdline.console.edit.WordsPanel;
 import crowdline.console.glossary.GlossaryPanel;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.Command;
@@ -32,6 +33,7 @@ final class ConsolePane extends JPanel {
     private final JPanel stage = new JPanel(cards);
     private final LivePlace live;
     private final Later<PrepareView, PreparePanel> prepare;
+    private final WordsPanel words;
     private final Later<Void, EmptyShow> empty;
     private final Later<GlossaryView, GlossaryPanel> glossary;
     private final Later<Void, KeysOverlay> keys;
@@ -50,11 +52,14 @@ final class ConsolePane extends JPanel {
         Action open = actions.of(Command.OPEN);
         live = new LivePlace(appearance, open, demo);
         prepare = new Later<>(appearance, PreparePanel::new, PreparePanel::show, PreparePanel::wear);
+        words = new WordsPanel(appearance);
+        words.onChange(this::allow);
         empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), (e, none) -> {}, EmptyShow::wear);
         glossary = new Later<>(appearance, GlossaryPanel::new, GlossaryPanel::show, GlossaryPanel::wear);
         keys = new Later<>(appearance, KeysOverlay::new, (k, none) -> {}, (k, a) -> k.wear(a, keysScale()));
         foot = new FootBar(appearance);
         stage.add(prepare, Place.PREPARE.name());
+        stage.add(words, Place.WORDS.name());
         stage.add(live, Place.LIVE.name());
         stage.add(glossary, Place.GLOSSARY.name());
         stage.add(empty, NO_SHOW);
@@ -76,6 +81,10 @@ final class ConsolePane extends JPanel {
 
     LivePlace live() {
         return live;
+    }
+
+    WordsPanel words() {
+        return words;
     }
 
     boolean keysShown() {
@@ -118,6 +127,7 @@ final class ConsolePane extends JPanel {
         colour(next);
         live.wear(next);
         prepare.wear(next);
+        words.wear(next);
         empty.wear(next);
         glossary.wear(next);
         keys.wear(next);
@@ -145,7 +155,9 @@ final class ConsolePane extends JPanel {
     /** What had the focus may be hidden now, and a window in which nothing has the focus hears no keys. */
     private void keepFocus() {
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        if (place == Place.LIVE || keysShown || owner == null || !owner.isShowing()) {
+        if (place == Place.WORDS && !keysShown) {
+            words.takeFocus();
+        } else if (place == Place.LIVE || keysShown || owner == null || !owner.isShowing()) {
             requestFocusInWindow();
         }
     }
@@ -158,13 +170,18 @@ final class ConsolePane extends JPanel {
     }
 
     /** What can be given follows from the place and from whether the incident page is up. */
-    private void allow() {
+    void allow() {
         Set<Command> possible = EnumSet.noneOf(Command.class);
         boolean incident = place == Place.LIVE && live.inIncident();
+        if (place == Place.WORDS) {
+            possible.addAll(words.possible());
+        }
         for (Command command : Command.values()) {
-            boolean here = command.scope() == Command.Scope.LIVE
-                    ? place == Place.LIVE && live.hasShow() && !incident
-                    : !incident || command == Command.FULL_SCREEN || command == Command.QUIT;
+            boolean here = switch (command.scope()) {
+                case LIVE -> place == Place.LIVE && live.hasShow() && !incident;
+                case WORDS -> false;
+                case WINDOW -> !incident || command == Command.FULL_SCREEN || command == Command.QUIT;
+            };
             if (here) {
                 possible.add(command);
             }

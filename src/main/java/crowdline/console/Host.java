@@ -1,5 +1,6 @@
 package crowdline.console;
 
+import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
 import crowdline.console.theme.Appearance;
@@ -22,6 +23,9 @@ public interface Host {
     /** What Live shows at this moment, or null if no show is open; asked about 20 times a second while Live is shown. */
     @Nullable
     LiveView live();
+
+    /** What the Words place asks. */
+    WordsHost words();
 
     /** Opens a show file and answers with views or a banner. */
     void open(Path file);

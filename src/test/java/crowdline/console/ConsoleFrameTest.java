@@ -3,6 +3,7 @@ package crowdline.console;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.SampleLiveViews;
@@ -154,6 +155,11 @@ class ConsoleFrameTest {
         @Override
         public LiveView live() {
             return view;
+        }
+
+        @Override
+        public WordsHost words() {
+            return new SilentWords();
         }
 
         @Override
