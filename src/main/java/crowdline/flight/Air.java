@@ -12,6 +12,6 @@ public record Air(Atmosphere atmosphere, Wind wind) {
     public static Air of(DayAir day, Venue venue) {
         return new Air(
                 new StandardAtmosphere(day.qnhHpa(), day.temperatureC(), Units.mFromFt(venue.elevationFt())),
-                Wind.steady(day.windFromDeg(), day.windKt(), venue.axisBearingDeg()));
+                Wind.of(day, venue.axisBearingDeg()));
     }
 }

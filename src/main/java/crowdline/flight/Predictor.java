@@ -99,12 +99,7 @@ public final class Predictor {
     }
 
     private Forces forces(Variation v) {
-        Wind varied = new Wind(
-                wind.alongMps() + v.windAlongMps(),
-                wind.awayMps() + v.windAwayMps(),
-                wind.referenceM(),
-                wind.exponent());
-        return new Forces(Body.of(airframe, v), atmosphere, varied);
+        return new Forces(Body.of(airframe, v), atmosphere, wind.plus(v.windAlongMps(), v.windAwayMps()));
     }
 
     private Moment entry(Variation v) {
