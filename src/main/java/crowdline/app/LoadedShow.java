@@ -4,6 +4,8 @@ import crowdline.console.live.ActSheet;
 import crowdline.console.live.ShowWords;
 import crowdline.console.prepare.PreparePresenter;
 import crowdline.console.prepare.PrepareView;
+import crowdline.flight.Air;
+import crowdline.flight.Drift;
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
 import crowdline.flight.Spread;
@@ -11,6 +13,7 @@ import crowdline.live.ActDurations;
 import crowdline.live.PlanAhead;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
+import crowdline.show.DayAir;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.speech.Pace;
@@ -19,6 +22,7 @@ import crowdline.speech.SpokenTime;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
 import crowdline.timing.PredictedTimes;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,7 +43,7 @@ final class LoadedShow {
 
     private static final long SEED = 1;
 
-    private final Show show;
+    private volatile Show show;
     private final Catalogue catalogue;
     private final Map<String, Prediction> predictions = new ConcurrentHashMap<>();
     private final Function<String, SpokenTime> spoken;
@@ -64,6 +68,10 @@ final class LoadedShow {
         Spoken words = new Spoken(show.sayAs());
         Map<String, SpokenTime> known = new ConcurrentHashMap<>();
         spoken = text -> known.computeIfAbsent(text, t -> pace.time(words.expand(t)));
+        flyAll(flights);
+    }
+
+    private void flyAll(int flights) {
         for (Act act : show.acts()) {
             for (Variant variant : act.variants()) {
                 if (show.airframe(act.airframe()).isPresent()) {
@@ -71,6 +79,27 @@ final class LoadedShow {
                 }
             }
         }
+    }
+
+    /** Predicts everything again in other air; takes a moment. */
+    void flyIn(DayAir air, int flights) {
+        show = show.withAir(air);
+        flyAll(flights);
+    }
+
+    /** What was noticed on every predicted flight. */
+    List<PreparePresenter.Found> flightFindings() {
+        List<PreparePresenter.Found> found = new ArrayList<>();
+        for (Act act : show.acts()) {
+            for (Variant variant : act.variants()) {
+                prediction(act.id(), variant.name())
+                        .ifPresent(p -> p.flight()
+                                .findings()
+                                .forEach(f -> found.add(new PreparePresenter.Found(
+                                        f.severity(), act.title() + ": " + f.message(), 0))));
+            }
+        }
+        return found;
     }
 
     /** Flies more flights for the bands; takes a moment. */
@@ -97,6 +126,13 @@ final class LoadedShow {
 
     Optional<Prediction> prediction(@Nullable String actId, @Nullable String variant) {
         return Optional.ofNullable(predictions.get(key(actId, variant)));
+    }
+
+    /** How far the day's wind carries a flight of an act. */
+    List<Drift> drifts(Act act, Flight flight) {
+        Variant variant = act.variant(flight.variant()).orElseThrow();
+        Air still = Air.of(show.air(), show.venue()).still();
+        return Drift.between(flight, new Predictor(show, catalogue, act, variant, still).predict());
     }
 
     ShowWords words() {

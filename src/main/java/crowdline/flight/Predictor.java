@@ -12,6 +12,7 @@ import crowdline.show.Variant;
 import crowdline.show.Venue;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Predicts a variant of an act by integrating every element of every figure. One instance serves any number of flights
@@ -27,6 +28,7 @@ public final class Predictor {
     private final Atmosphere atmosphere;
     private final Wind wind;
     private final Venue.Limits limits;
+    private final @Nullable Double cloudBaseFt;
     private final List<PlannedFigure> plan;
     private final Act act;
     private final Variant variant;
@@ -41,7 +43,7 @@ public final class Predictor {
         this(show, catalogue, act, variant, Air.of(show.air(), show.venue()));
     }
 
-    /** With other air than the show's own. */
+    /** With other air than the show's own; the cloud base stays the show's. */
     public Predictor(Show show, Catalogue catalogue, Act act, Variant variant, Air air) {
         this.airframe = show.airframe(act.airframe())
                 .orElseThrow(() -> new IllegalArgumentException("act " + act.id() + " names the airframe "
@@ -49,6 +51,7 @@ public final class Predictor {
         this.atmosphere = new DensityTable(air.atmosphere());
         this.wind = air.wind();
         this.limits = show.venue().limits();
+        this.cloudBaseFt = show.air().cloudBaseFt();
         this.act = act;
         this.variant = variant;
         Catalogue all = catalogue.with(show.figures());
@@ -141,7 +144,7 @@ public final class Predictor {
     private Flight fly(Variation variation, Recorder recorder, Integrator integrator) {
         Forces forces = forces(variation);
         ElementFlyer flyer = new ElementFlyer(forces, integrator, variation);
-        FindingRules rules = new FindingRules(forces.body, limits);
+        FindingRules rules = new FindingRules(forces.body, limits, cloudBaseFt);
         List<FigureFlight> figures = new ArrayList<>();
         List<FlightFinding> findings = new ArrayList<>();
         Moment at = entry(variation);

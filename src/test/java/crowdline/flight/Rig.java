@@ -181,6 +181,11 @@ final class Rig {
 
     /** The light biplane flying these figures one after another, level and to the right at first. */
     static Predictor predictor(Catalogue catalogue, double heightFt, double kt, Figure... figures) {
+        return predictor(catalogue, heightFt, kt, DayAir.STANDARD, figures);
+    }
+
+    /** The same in other air; the A-axis points east. */
+    static Predictor predictor(Catalogue catalogue, double heightFt, double kt, DayAir air, Figure... figures) {
         List<Figure> order = List.of(figures);
         Act act = new Act(
                 "act",
@@ -198,7 +203,7 @@ final class Rig {
                 "Test",
                 LocalDate.of(2027, 6, 1),
                 venue,
-                DayAir.STANDARD,
+                air,
                 List.of(biplane()),
                 List.of(),
                 List.of(act),
