@@ -15,6 +15,7 @@ import crowdline.console.theme.Tone;
 import crowdline.live.JournalHealth;
 import crowdline.live.LiveSnapshot;
 import crowdline.show.Catalogue;
+import crowdline.show.DayAir;
 import crowdline.show.Show;
 import crowdline.storage.JournalMachine;
 import crowdline.storage.JournalOpening;
@@ -57,6 +58,7 @@ final class ConsoleHost implements Host {
     private volatile Settings settings;
     private volatile @Nullable RunningShow running;
     private volatile @Nullable Path openFile;
+    private volatile ShowLoader.@Nullable Result opened;
     private volatile @Nullable ConsoleFrame frame;
     /** On the event thread only: what the keys take hold of. */
     private Handles handles = Handles.NONE;
@@ -140,6 +142,7 @@ final class ConsoleHost implements Host {
                 return;
             }
             start(file, loaded, window);
+            opened = result;
             window.showPrepare(loaded.prepareView(result.findings()));
             keep(settings.withRecent(file));
             // What is running must not wait for better bands.
@@ -183,6 +186,39 @@ final class ConsoleHost implements Host {
         if (opening.resumed()) {
             SwingUtilities.invokeLater(() -> window.go(Place.LIVE));
         }
+    }
+
+    @Override
+    public @Nullable DayAir air() {
+        ShowLoader.Result result = opened;
+        return result == null || result.loaded() == null
+                ? null
+                : result.loaded().show().air();
+    }
+
+    @Override
+    public void useAir(DayAir air) {
+        ShowLoader.Result result = opened;
+        io.execute(() -> {
+            LoadedShow loaded = result == null ? null : result.loaded();
+            ConsoleFrame window = frame;
+            RunningShow show = running;
+            if (result == null || loaded == null || window == null || show == null || !result.equals(opened)) {
+                return;
+            }
+            try {
+                loaded.flyIn(air, LoadedShow.FLIGHTS);
+                show.flownAgain();
+                window.showPrepare(loaded.prepareView(result.findings()));
+                say(List.of(new Mark(
+                        Form.DISC, Tone.GOOD, "Predicted again in this air, for this session; the file is as it was")));
+            } catch (RuntimeException e) {
+                // The root of the io thread: one sentence to the user, the rest to the log.
+                LOG.log(System.Logger.Level.ERROR, "Predicting in other air", e);
+                say(List.of(
+                        new Mark(Form.STOP, Tone.ALARM, "It could not be predicted again; the log has the reason")));
+            }
+        });
     }
 
     private LocalTime hour(Show show) {

@@ -45,7 +45,7 @@ final class RunningShow implements AutoCloseable {
 
     private final LoadedShow loaded;
     private final LiveDesk desk;
-    private final LivePresenter presenter;
+    private volatile LivePresenter presenter;
     private final PlanAhead ahead;
     private final Planner planner = new Planner();
     private final Supplier<LocalTime> hour;
@@ -79,6 +79,13 @@ final class RunningShow implements AutoCloseable {
 
     LiveDesk desk() {
         return desk;
+    }
+
+    /** The show has been predicted again: the screen, the clock and the plan go by the new flights from now on. */
+    void flownAgain() {
+        presenter = new LivePresenter(loaded.words());
+        desk.useDurations(loaded.durations());
+        replanSoon();
     }
 
     private void replanSoon() {

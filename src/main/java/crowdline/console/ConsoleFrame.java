@@ -9,6 +9,7 @@ import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
+import crowdline.show.DayAir;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.GraphicsDevice;
@@ -135,6 +136,7 @@ public final class ConsoleFrame extends JFrame {
     private void carryOut(Command command) {
         switch (command) {
             case OPEN -> choose();
+            case METAR -> pasteMetar();
             case PREPARE -> go(Place.PREPARE);
             case LIVE -> go(Place.LIVE);
             case GLOSSARY -> go(Place.GLOSSARY);
@@ -169,6 +171,13 @@ public final class ConsoleFrame extends JFrame {
         chooser.setDialogTitle("Open a show");
         if (chooser.showOpenDialog(this) == JFileChooser.APPROVE_OPTION) {
             host.open(chooser.getSelectedFile().toPath());
+        }
+    }
+
+    private void pasteMetar() {
+        DayAir air = host.air();
+        if (air != null) {
+            MetarDialog.ask(this, pane.appearance(), air, host::useAir);
         }
     }
 

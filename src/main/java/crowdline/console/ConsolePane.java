@@ -162,7 +162,7 @@ final class ConsolePane extends JPanel {
             boolean here = command.scope() == Command.Scope.LIVE
                     ? place == Place.LIVE && live.hasShow() && !incident
                     : !incident || command == Command.FULL_SCREEN || command == Command.QUIT;
-            if (here) {
+            if (here && (command != Command.METAR || (place == Place.PREPARE && prepared))) {
                 possible.add(command);
             }
         }

@@ -32,6 +32,7 @@ public enum Command {
     INCIDENT("Incident page", Scope.LIVE, "Everything stops; the organiser's words", "I"),
 
     OPEN("Open a show…", Scope.WINDOW, "Choose a show file", "ctrl O"),
+    METAR("Paste a METAR…", Scope.WINDOW, "The air of the day from a report, in Prepare", "ctrl M"),
     PREPARE("Prepare", Scope.WINDOW, "The show at a glance", "F2"),
     LIVE("Live", Scope.WINDOW, "The running show", "F4"),
     GLOSSARY("Glossary", Scope.WINDOW, "Every figure explained", "F7"),
