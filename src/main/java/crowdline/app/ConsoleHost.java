@@ -8,6 +8,7 @@ import crowdline.console.live.Handles;
 import crowdline.console.live.LiveView;
 import crowdline.console.theme.Appearance;
 import crowdline.show.Catalogue;
+import crowdline.show.DayAir;
 import crowdline.storage.Settings;
 import crowdline.storage.SettingsFile;
 import crowdline.storage.ShowFileException;
@@ -88,6 +89,17 @@ final class ConsoleHost implements Host {
     @Override
     public void openDemo() {
         open(demoShow);
+    }
+
+    @Override
+    public @Nullable DayAir air() {
+        RunningShow show = opening.running();
+        return show == null ? null : show.loaded().show().air();
+    }
+
+    @Override
+    public void useAir(DayAir air) {
+        opening.useAir(air);
     }
 
     @Override

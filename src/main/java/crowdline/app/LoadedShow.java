@@ -3,19 +3,25 @@ package crowdline.app;
 import crowdline.console.live.ActSheet;
 import crowdline.console.live.ShowWords;
 import crowdline.console.prepare.PreparePresenter;
+import crowdline.console.prepare.PreparePresenter.Found;
 import crowdline.console.prepare.PrepareView;
+import crowdline.flight.Air;
+import crowdline.flight.Drift;
 import crowdline.flight.Flight;
+import crowdline.flight.FlightFinding;
 import crowdline.flight.Predictor;
 import crowdline.live.ActDurations;
 import crowdline.live.PlanAhead;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
+import crowdline.show.DayAir;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.speech.Pace;
 import crowdline.speech.Spoken;
 import crowdline.speech.SpokenTime;
 import crowdline.timing.ActTimes;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -65,7 +71,7 @@ final class LoadedShow {
     }
 
     private LoadedShow(LoadedShow same, Show words) {
-        show = words;
+        show = words.withAir(same.show.air());
         catalogue = same.catalogue;
         pace = same.pace;
         flights = same.flights;
@@ -78,6 +84,27 @@ final class LoadedShow {
     /** The same with other remarks, which fly nothing anew. */
     LoadedShow withWords(Show words) {
         return new LoadedShow(this, words);
+    }
+
+    /** The same show in other air, in which nothing is predicted yet. */
+    LoadedShow inAir(DayAir air) {
+        return new LoadedShow(show.withAir(air), catalogue, pace, flights);
+    }
+
+    /** What was noticed on the predicted flight of every variant of every act. */
+    List<Found> flightFindings() {
+        List<Found> found = new ArrayList<>();
+        for (Act act : show.acts()) {
+            for (Variant variant : act.variants()) {
+                prediction(act.id(), variant.name())
+                        .ifPresent(p -> p.flight().findings().forEach(f -> found.add(found(act, f))));
+            }
+        }
+        return found;
+    }
+
+    private static Found found(Act act, FlightFinding f) {
+        return new Found(f.severity(), act.title() + ": " + f.message(), 0);
     }
 
     Pace pace() {
@@ -113,6 +140,13 @@ final class LoadedShow {
                         flown, key -> new Prediction(new Predictor(show, catalogue, act, v), flights)));
     }
 
+    /** How far the day's wind carries a flight of an act. */
+    List<Drift> drifts(Act act, Flight flight) {
+        Variant variant = act.variant(flight.variant()).orElseThrow();
+        Air still = Air.of(show.air(), show.venue()).still();
+        return Drift.between(flight, new Predictor(show, catalogue, act, variant, still).predict());
+    }
+
     ShowWords words() {
         return new ShowWords(
                 show,
@@ -134,7 +168,7 @@ final class LoadedShow {
                 .orElse(Double.NaN);
     }
 
-    PrepareView prepareView(List<PreparePresenter.Found> findings) {
+    PrepareView prepareView(List<Found> findings) {
         PreparePresenter.Predictions predicted = new PreparePresenter.Predictions() {
             @Override
             public Optional<Flight> flight(Act act, Variant variant) {

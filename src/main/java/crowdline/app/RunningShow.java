@@ -81,11 +81,12 @@ final class RunningShow implements AutoCloseable {
         return loaded;
     }
 
-    /** Says other words from now on; the act, its position and the journal go on as they are. */
-    void take(LoadedShow words) {
-        loaded = words;
-        presenter = new LivePresenter(words.words());
-        ahead = words.planAhead();
+    /** Goes by other words or flights from now on; the act, its position and the journal go on as they are. */
+    void take(LoadedShow other) {
+        loaded = other;
+        presenter = new LivePresenter(other.words());
+        ahead = other.planAhead();
+        desk.useDurations(other.durations());
         replanSoon();
     }
 

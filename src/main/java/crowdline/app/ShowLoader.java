@@ -1,7 +1,6 @@
 package crowdline.app;
 
 import crowdline.console.prepare.PreparePresenter.Found;
-import crowdline.flight.FlightFinding;
 import crowdline.show.Catalogue;
 import crowdline.show.Show;
 import crowdline.show.ShowRules;
@@ -34,11 +33,20 @@ final class ShowLoader {
      *
      * @param file where it is
      * @param loaded the show, or null if findings stand in its way
-     * @param findings what was found, of the file first, then of the flights
+     * @param ofFile what was found in the file
      */
-    record Result(Path file, @Nullable LoadedShow loaded, List<Found> findings) {
+    record Result(Path file, @Nullable LoadedShow loaded, List<Found> ofFile) {
         Result {
-            findings = List.copyOf(findings);
+            ofFile = List.copyOf(ofFile);
+        }
+
+        /** What was found, of the file first, then of the flights as they are predicted now. */
+        List<Found> findings() {
+            List<Found> all = new ArrayList<>(ofFile);
+            if (loaded != null) {
+                all.addAll(loaded.flightFindings());
+            }
+            return all;
         }
     }
 
@@ -75,28 +83,10 @@ final class ShowLoader {
             return new Result(file, null, findings);
         }
         reading.with(ShowRules.check(show, catalogue.get())).findings().forEach(f -> findings.add(found(f)));
-        LoadedShow loaded = loading.apply(show);
-        findings.addAll(flightFindings(loaded));
-        return new Result(file, loaded, findings);
-    }
-
-    /** What was found in flying every variant of every act. */
-    static List<Found> flightFindings(LoadedShow loaded) {
-        List<Found> findings = new ArrayList<>();
-        for (var act : loaded.show().acts()) {
-            for (var variant : act.variants()) {
-                loaded.prediction(act.id(), variant.name())
-                        .ifPresent(p -> p.flight().findings().forEach(f -> findings.add(found(act.title(), f))));
-            }
-        }
-        return findings;
+        return new Result(file, loading.apply(show), findings);
     }
 
     static Found found(LocatedFinding f) {
         return new Found(f.severity(), f.message(), f.line());
-    }
-
-    private static Found found(String act, FlightFinding f) {
-        return new Found(f.severity(), act + ": " + f.message(), 0);
     }
 }
