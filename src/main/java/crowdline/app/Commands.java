@@ -51,8 +51,10 @@ final class Commands implements Callable<Integer> {
         return List.of(
                 new CheckCommand(terminal),
                 new PredictCommand(terminal),
+                new PlanCommand(terminal),
                 new FactsCommand(terminal),
                 new SpeakCommand(terminal),
+                new PaceCommand(terminal),
                 new DemoCommand(terminal, opening, Folders.here()),
                 new IncidentTemplateCommand(terminal),
                 new PicturesCommand(terminal, Folders.here()));

@@ -36,6 +36,8 @@ final class ConsoleMenus {
         show.add(new JMenuItem(demo));
         show.add(recent(recent, open));
         show.addSeparator();
+        show.add(item(Command.METAR));
+        show.addSeparator();
         show.add(item(Command.QUIT));
         bar.add(show);
         JMenu place = menu("Place", 'P');
@@ -43,6 +45,16 @@ final class ConsoleMenus {
             place.add(item(each.command()));
         }
         bar.add(place);
+        JMenu words = menu("Words", 'W');
+        for (Command command : Command.values()) {
+            if (command.scope() == Command.Scope.WORDS) {
+                if (command == Command.UNDO || command == Command.ADD_REMARK || command == Command.INTO_LIVE) {
+                    words.addSeparator();
+                }
+                words.add(item(command));
+            }
+        }
+        bar.add(words);
         JMenu live = menu("Live", 'L');
         for (Command command : Command.values()) {
             if (command.scope() == Command.Scope.LIVE) {

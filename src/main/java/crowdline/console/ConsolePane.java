@@ -1,5 +1,6 @@
 package crowdline.console;
 
+import crowdline.console.edit.WordsPanel;
 import crowdline.console.glossary.GlossaryPanel;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.Command;
@@ -31,10 +32,11 @@ final class ConsolePane extends JPanel {
     private final CardLayout cards = new CardLayout();
     private final JPanel stage = new JPanel(cards);
     private final LivePlace live;
-    private final PreparePanel prepare;
-    private final EmptyShow empty;
-    private final GlossaryPanel glossary;
-    private final KeysOverlay keys;
+    private final Later<PrepareView, PreparePanel> prepare;
+    private final WordsPanel words;
+    private final Later<Void, EmptyShow> empty;
+    private final Later<GlossaryView, GlossaryPanel> glossary;
+    private final Later<Void, KeysOverlay> keys;
     private final FootBar foot;
     private final transient CommandActions actions;
     private Place place = Place.PREPARE;
@@ -49,12 +51,15 @@ final class ConsolePane extends JPanel {
         this.actions = actions;
         Action open = actions.of(Command.OPEN);
         live = new LivePlace(appearance, open, demo);
-        prepare = new PreparePanel(appearance);
-        empty = new EmptyShow(appearance, open, demo);
-        glossary = new GlossaryPanel(appearance);
-        keys = new KeysOverlay(appearance);
+        prepare = new Later<>(appearance, PreparePanel::new, PreparePanel::show, PreparePanel::wear);
+        words = new WordsPanel(appearance);
+        words.onChange(this::allow);
+        empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), (e, none) -> {}, EmptyShow::wear);
+        glossary = new Later<>(appearance, GlossaryPanel::new, GlossaryPanel::show, GlossaryPanel::wear);
+        keys = new Later<>(appearance, KeysOverlay::new, (k, none) -> {}, (k, a) -> k.wear(a, keysScale()));
         foot = new FootBar(appearance);
         stage.add(prepare, Place.PREPARE.name());
+        stage.add(words, Place.WORDS.name());
         stage.add(live, Place.LIVE.name());
         stage.add(glossary, Place.GLOSSARY.name());
         stage.add(empty, NO_SHOW);
@@ -63,8 +68,7 @@ final class ConsolePane extends JPanel {
         add(foot, BorderLayout.SOUTH);
         setFocusable(true);
         getAccessibleContext().setAccessibleName("Crowdline");
-        turn();
-        wear(appearance);
+        colour(appearance);
     }
 
     Place place() {
@@ -77,6 +81,10 @@ final class ConsolePane extends JPanel {
 
     LivePlace live() {
         return live;
+    }
+
+    WordsPanel words() {
+        return words;
     }
 
     boolean keysShown() {
@@ -116,22 +124,27 @@ final class ConsolePane extends JPanel {
 
     void wear(Appearance next) {
         appearance = next;
-        setBackground(next.palette().ground());
-        stage.setBackground(next.palette().ground());
+        colour(next);
         live.wear(next);
         prepare.wear(next);
+        words.wear(next);
         empty.wear(next);
         glossary.wear(next);
-        keys.wear(next, keysScale());
+        keys.wear(next);
         foot.dress(next);
         revalidate();
         repaint();
     }
 
+    private void colour(Appearance worn) {
+        setBackground(worn.palette().ground());
+        stage.setBackground(worn.palette().ground());
+    }
+
     @Override
     public void doLayout() {
         super.doLayout();
-        keys.rescale(keysScale());
+        keys.ifMade(k -> k.rescale(keysScale()));
     }
 
     private double keysScale() {
@@ -142,7 +155,9 @@ final class ConsolePane extends JPanel {
     /** What had the focus may be hidden now, and a window in which nothing has the focus hears no keys. */
     private void keepFocus() {
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        if (place == Place.LIVE || keysShown || owner == null || !owner.isShowing()) {
+        if (place == Place.WORDS && !keysShown) {
+            words.takeFocus();
+        } else if (place == Place.LIVE || keysShown || owner == null || !owner.isShowing()) {
             requestFocusInWindow();
         }
     }
@@ -155,14 +170,19 @@ final class ConsolePane extends JPanel {
     }
 
     /** What can be given follows from the place and from whether the incident page is up. */
-    private void allow() {
+    void allow() {
         Set<Command> possible = EnumSet.noneOf(Command.class);
         boolean incident = place == Place.LIVE && live.inIncident();
+        if (place == Place.WORDS) {
+            possible.addAll(words.possible());
+        }
         for (Command command : Command.values()) {
-            boolean here = command.scope() == Command.Scope.LIVE
-                    ? place == Place.LIVE && live.hasShow() && !incident
-                    : !incident || command == Command.FULL_SCREEN || command == Command.QUIT;
-            if (here) {
+            boolean here = switch (command.scope()) {
+                case LIVE -> place == Place.LIVE && live.hasShow() && !incident;
+                case WORDS -> false;
+                case WINDOW -> !incident || command == Command.FULL_SCREEN || command == Command.QUIT;
+            };
+            if (here && (command != Command.METAR || (place == Place.PREPARE && prepared))) {
                 possible.add(command);
             }
         }

@@ -1,8 +1,10 @@
 package crowdline.console;
 
+import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
 import crowdline.console.theme.Appearance;
+import crowdline.show.DayAir;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -23,11 +25,21 @@ public interface Host {
     @Nullable
     LiveView live();
 
+    /** What the Words place asks. */
+    WordsHost words();
+
     /** Opens a show file and answers with views or a banner. */
     void open(Path file);
 
     /** Opens the demo show. */
     void openDemo();
+
+    /** The air the open show is predicted in, or null if no show is open. */
+    @Nullable
+    DayAir air();
+
+    /** Predicts the open show again in other air, for this session; the show file stays as it is. */
+    void useAir(DayAir air);
 
     /** Show files opened before, the newest first. */
     List<Path> recent();

@@ -1,5 +1,6 @@
 package crowdline.console;
 
+import crowdline.console.edit.WordsModel;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.CommandActions;
 import crowdline.console.live.LiveView;
@@ -22,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractAction;
 import javax.swing.JPanel;
@@ -43,9 +45,11 @@ public final class Pictures {
      *
      * @param moments moments of Live, each under the name of its picture
      * @param prepare the show at a glance
+     * @param words the words of a show being written
      * @param glossary the glossary
      */
-    public record Screens(Map<String, LiveView> moments, PrepareView prepare, GlossaryView glossary) {
+    public record Screens(
+            Map<String, LiveView> moments, PrepareView prepare, Supplier<WordsModel> words, GlossaryView glossary) {
         public Screens {
             moments = Collections.unmodifiableMap(new LinkedHashMap<>(moments));
         }
@@ -94,6 +98,10 @@ public final class Pictures {
                     pane.showLive(view);
                 }));
         all.put("prepare", pane -> pane.showPrepare(screens.prepare()));
+        all.put("words", pane -> {
+            pane.go(Place.WORDS);
+            pane.words().show(screens.words().get());
+        });
         all.put("prepare-empty", pane -> pane.go(Place.PREPARE));
         all.put("glossary", pane -> {
             pane.go(Place.GLOSSARY);

@@ -5,6 +5,7 @@ import crowdline.console.keys.Command;
 /** The places of the window. */
 public enum Place {
     PREPARE(Command.PREPARE),
+    WORDS(Command.WORDS),
     LIVE(Command.LIVE),
     GLOSSARY(Command.GLOSSARY);
 

@@ -3,6 +3,7 @@ package crowdline.console;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.SampleLiveViews;
@@ -10,6 +11,7 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
+import crowdline.show.DayAir;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.GraphicsEnvironment;
@@ -157,10 +159,23 @@ class ConsoleFrameTest {
         }
 
         @Override
+        public WordsHost words() {
+            return new SilentWords();
+        }
+
+        @Override
         public void open(Path file) {}
 
         @Override
         public void openDemo() {}
+
+        @Override
+        public DayAir air() {
+            return DayAir.STANDARD;
+        }
+
+        @Override
+        public void useAir(DayAir air) {}
 
         @Override
         public List<Path> recent() {

@@ -31,8 +31,21 @@ public enum Command {
     TAKE_BACK("Take back", Scope.LIVE, "Undo the last thing done by hand", "Z", "ctrl Z"),
     INCIDENT("Incident page", Scope.LIVE, "Everything stops; the organiser's words", "I"),
 
+    SAVE("Save", Scope.WORDS, "Write the words into the show's file", "ctrl S"),
+    SAVE_AS("Save as…", Scope.WORDS, "Write them into another file", "ctrl shift S"),
+    UNDO("Undo", Scope.WORDS, "Take the last change back", "ctrl Z"),
+    REDO("Redo", Scope.WORDS, "Make it again", "ctrl Y", "ctrl shift Z"),
+    ADD_REMARK("New remark", Scope.WORDS, "After the chosen one", "ctrl N"),
+    DELETE_REMARK("Delete the remark", Scope.WORDS, "Undo brings it back", "ctrl D"),
+    REMARK_UP("Earlier", Scope.WORDS, "Say the remark before the one above it", "ctrl UP"),
+    REMARK_DOWN("Later", Scope.WORDS, "Say it after the one below it", "ctrl DOWN"),
+    PLAIN_WORDS("Plain words", Scope.WORDS, "Put them in after the trade word", "ctrl PERIOD"),
+    INTO_LIVE("Into Live", Scope.WORDS, "Save, and let Live say these words", "ctrl L"),
+
     OPEN("Open a show…", Scope.WINDOW, "Choose a show file", "ctrl O"),
+    METAR("Paste a METAR…", Scope.WINDOW, "The air of the day from a report, in Prepare", "ctrl M"),
     PREPARE("Prepare", Scope.WINDOW, "The show at a glance", "F2"),
+    WORDS("Words", Scope.WINDOW, "Write the remarks", "F3"),
     LIVE("Live", Scope.WINDOW, "The running show", "F4"),
     GLOSSARY("Glossary", Scope.WINDOW, "Every figure explained", "F7"),
     THEME("Next theme", Scope.WINDOW, "Sunlight, day, night", "T", "ctrl T"),
@@ -46,6 +59,8 @@ public enum Command {
     public enum Scope {
         /** In the Live place only. */
         LIVE,
+        /** In the Words place only. */
+        WORDS,
         /** Anywhere in the window. */
         WINDOW
     }

@@ -21,11 +21,13 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
      *
      * @param title the headline
      * @param live commands of the Live place
+     * @param words commands of the Words place
      * @param window commands of the window
      */
-    public record Sheet(String title, List<Entry> live, List<Entry> window) {
+    public record Sheet(String title, List<Entry> live, List<Entry> words, List<Entry> window) {
         public Sheet {
             live = List.copyOf(live);
+            words = List.copyOf(words);
             window = List.copyOf(window);
         }
     }
@@ -47,6 +49,7 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
         return new Sheet(
                 "Keys go on working while this is shown. F1 or Esc closes it.",
                 entries(Command.Scope.LIVE),
+                entries(Command.Scope.WORDS),
                 entries(Command.Scope.WINDOW));
     }
 
@@ -73,7 +76,8 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
 
     @Override
     protected String spoken(Sheet v) {
-        return Stream.concat(v.live().stream(), v.window().stream())
+        return Stream.of(v.live(), v.words(), v.window())
+                .flatMap(List::stream)
                 .map(e -> String.join(" or ", e.keys()) + ": " + e.label() + ".")
                 .collect(Collectors.joining(" "));
     }
@@ -92,7 +96,11 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
         Box rest = inner.belowTop(pen.px(52));
         double left = rest.w() * 0.56;
         column(pen, "Live", v.live(), rest.left(left - pen.px(20)), 0.32);
-        column(pen, "Everywhere", v.window(), rest.rightOf(left + pen.px(20)), 0.27);
+        Box right = rest.rightOf(left + pen.px(20));
+        double share =
+                (v.window().size() + 1.0) / (v.window().size() + v.words().size() + 2);
+        column(pen, "Everywhere", v.window(), right.top(right.h() * share), 0.27);
+        column(pen, "Words", v.words(), right.belowTop(right.h() * share + pen.px(6)), 0.27);
     }
 
     private static void column(Pen pen, String caption, List<Entry> entries, Box box, double keysShare) {
