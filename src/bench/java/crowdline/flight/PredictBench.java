@@ -85,19 +85,24 @@ public class PredictBench {
 
     private void checkThatBothAgree() {
         double most = 0;
+        String where = "";
         for (Map.Entry<Leg, Double> entry : legs.entrySet()) {
             if (entry.getValue() > SHORTEST_S) {
                 double[] ours = new double[8];
-                Integrator integrator =
-                        new Integrator(0, 1, (leg, tS, inLegS, y) -> System.arraycopy(y, 0, ours, 0, y.length));
-                integrator.fly(entry.getKey(), 0);
+                integrator((leg, tS, inLegS, y) -> System.arraycopy(y, 0, ours, 0, y.length))
+                        .fly(entry.getKey(), 0);
                 double[] theirs = integrated(entry.getKey(), entry.getValue());
                 for (int i = 0; i < theirs.length; i++) {
-                    most = Math.max(most, Math.abs(ours[i] - theirs[i]));
+                    double apart = Math.abs(ours[i] - theirs[i]);
+                    if (apart > most) {
+                        most = apart;
+                        where = entry.getKey().getClass().getSimpleName() + " coordinate " + i + " after "
+                                + entry.getValue() + " s";
+                    }
                 }
             }
         }
-        System.out.printf(Locale.ROOT, "%n%d legs; largest difference at an end %.2e%n", legs.size(), most);
+        System.out.printf(Locale.ROOT, "%n%d legs; largest difference at an end %.2e: %s%n", legs.size(), most, where);
         if (!(most < SAME)) {
             throw new IllegalStateException("the integrators differ by " + most);
         }
@@ -142,7 +147,7 @@ public class PredictBench {
         Air air = Air.of(show.air(), show.venue());
         Body body = Body.of(show.airframe(act.airframe()).orElseThrow(), Variation.NONE);
         Forces forces = new Forces(body, new DensityTable(air.atmosphere()), air.wind());
-        Integrator integrator = new Integrator(0, 1, (leg, tS, inLegS, y) -> legs.merge(leg, inLegS, Math::max));
+        Integrator integrator = integrator((leg, tS, inLegS, y) -> legs.merge(leg, inLegS, Math::max));
         ElementFlyer flyer = new ElementFlyer(forces, integrator, Variation.NONE);
         Placing start = Objects.requireNonNull(act.inOrder(variant).get(0).exit());
         Moment at = new Moment(
@@ -189,7 +194,7 @@ public class PredictBench {
     @Benchmark
     public double legsOurs() {
         double sum = 0;
-        Integrator integrator = new Integrator(0, 1, (leg, tS, inLegS, y) -> {});
+        Integrator integrator = integrator((leg, tS, inLegS, y) -> {});
         for (Leg leg : legs.keySet()) {
             sum += integrator.fly(leg, 0).moment().tS();
         }
@@ -206,6 +211,10 @@ public class PredictBench {
             }
         }
         return sum;
+    }
+
+    private static Integrator integrator(Integrator.Watcher watcher) {
+        return new Integrator(Integrator.NO_GRID, Integrator.FINE, watcher);
     }
 
     private static double[] integrated(Leg leg, double seconds) {

@@ -52,6 +52,7 @@ final class Commands implements Callable<Integer> {
                 new CheckCommand(terminal),
                 new PredictCommand(terminal),
                 new PlanCommand(terminal),
+                new FactsCommand(terminal),
                 new SpeakCommand(terminal),
                 new PaceCommand(terminal),
                 new DemoCommand(terminal, opening, Folders.here()),

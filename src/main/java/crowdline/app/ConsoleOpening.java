@@ -1,9 +1,12 @@
 package crowdline.app;
 
 import crowdline.console.ConsoleFrame;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
+import crowdline.console.theme.Tone;
 import crowdline.console.theme.Zoom;
 import crowdline.show.Catalogue;
 import crowdline.speech.Pace;
@@ -16,6 +19,7 @@ import java.awt.Toolkit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -52,25 +56,33 @@ final class ConsoleOpening implements Opening {
                     + " --help for what works without one");
             return ExitCode.UNUSABLE;
         }
+        SwingUtilities.invokeLater(LookAndFeel::loadType);
         ExecutorService io = Executors.newSingleThreadExecutor(work -> new Thread(work, "io"));
         SettingsFile settingsFile = new SettingsFile(folders.settings());
         SettingsFile.Reading reading = settingsFile.read();
         Settings settings = reading.settings();
-        // Read beside the making of the window; whoever asks for it is on the io thread, where it is done first.
+        // Whoever asks for it is on the io thread, where it is done first.
         Supplier<Catalogue> catalogue = CompletableFuture.supplyAsync(CatalogueFile::shipped, io)::join;
         ShowLoader loader = new ShowLoader(catalogue, Pace.DEFAULT);
-        ConsoleHost host = new ConsoleHost(folders, settingsFile, settings, catalogue, loader, io, Clock.systemUTC());
+        WindowAhead window = new WindowAhead();
+        ShowOpening opening = new ShowOpening(folders.journals(), catalogue, loader, window, io, Clock.systemUTC());
+        ConsoleHost host = new ConsoleHost(folders.demoShow(), settingsFile, settings, opening, window, catalogue, io);
         Path first = show != null ? show : lastOpened(settings);
+        // The show is read while the window is made, and the window shown when it is known what it shows first.
+        if (first != null) {
+            host.open(first);
+        } else {
+            opening.openNothing();
+        }
         SwingUtilities.invokeLater(() -> {
-            LookAndFeel.loadType();
             Appearance appearance = appearance(settings);
             LookAndFeel.wear(appearance);
             ConsoleFrame frame = new ConsoleFrame(host, appearance);
-            frame.setVisible(true);
-            host.shown(frame, reading.said());
-            if (first != null) {
-                host.open(first);
+            String said = reading.said();
+            if (said != null) {
+                frame.showBanners(List.of(new Mark(Form.DIAMOND, Tone.CAUTION, said)));
             }
+            window.made(frame);
         });
         return STAYS_OPEN;
     }

@@ -58,7 +58,7 @@ final class RunningShow implements AutoCloseable {
     /** On the plan thread only. */
     private final Aired aired = new Aired();
 
-    private volatile Plan plan = Plan.EMPTY;
+    private volatile Plan plan = Plan.NOT_YET;
 
     /** @param hour the clock at the venue */
     RunningShow(LoadedShow loaded, JournalOpening opening, Supplier<LocalTime> hour) {
@@ -81,11 +81,12 @@ final class RunningShow implements AutoCloseable {
         return loaded;
     }
 
-    /** Says other words from now on; the act, its position and the journal go on as they are. */
-    void take(LoadedShow words) {
-        loaded = words;
-        presenter = new LivePresenter(words.words());
-        ahead = words.planAhead();
+    /** Goes by other words or flights from now on; the act, its position and the journal go on as they are. */
+    void take(LoadedShow other) {
+        loaded = other;
+        presenter = new LivePresenter(other.words());
+        ahead = other.planAhead();
+        desk.useDurations(other.durations());
         replanSoon();
     }
 
@@ -104,11 +105,13 @@ final class RunningShow implements AutoCloseable {
         try {
             LiveState state = desk.snapshot().state();
             LiveNow now = desk.now(PlanAnchor.ACT_START);
-            LoadedShow.Prediction prediction =
+            Prediction prediction =
                     loaded.prediction(state.actId(), state.variant()).orElse(null);
             if (prediction != null) {
                 aired.follow(state, plan, now.nowS());
                 plan = planner.plan(aired.request(ahead.request(state, now, prediction.times(), Optional.of(plan))));
+            } else if (plan.equals(Plan.NOT_YET)) {
+                plan = Plan.EMPTY;
             }
         } catch (RuntimeException e) {
             // The root of the thread: without a new plan the old one stays, and the show goes on.
@@ -144,17 +147,9 @@ final class RunningShow implements AutoCloseable {
     }
 
     private void choose(Act act) {
-        Variant variant = underTheCloud(act);
+        Variant variant = act.variantUnder(loaded.show().air().cloudBaseFt());
         double toSlotS = secondsTo(act.slotStart());
         desk.post(atS -> new FlightEvent.ActChosen(atS, act.id(), variant.name(), ids(act, variant), atS + toSlotS));
-    }
-
-    private Variant underTheCloud(Act act) {
-        Double cloud = loaded.show().air().cloudBaseFt();
-        return act.variants().stream()
-                .filter(v -> cloud == null || v.minCloudBaseFt() == null || v.minCloudBaseFt() <= cloud)
-                .findFirst()
-                .orElse(act.variants().get(act.variants().size() - 1));
     }
 
     private void nextVariant(LiveState state) {

@@ -39,7 +39,13 @@ final class SheetPrinter {
         for (Act act : show.acts()) {
             loaded.prediction(act.id(), act.variants().get(0).name()).ifPresent(p -> {
                 Plan plan = new Planner().plan(loaded.planAhead().wholeAct(act, p.times()));
-                RunningSheet.lines(show, act, p.flight(), p.bands(), notes(show, p.flight(), plan))
+                RunningSheet.lines(
+                                show,
+                                act,
+                                p.flight(),
+                                p.bands(),
+                                loaded.drifts(act, p.flight()),
+                                notes(show, p.flight(), plan))
                         .forEach(terminal::line);
                 terminal.line("");
                 unplaced(plan).forEach(terminal::line);

@@ -10,6 +10,7 @@ import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
+import crowdline.show.DayAir;
 import crowdline.show.Show;
 import java.awt.Component;
 import java.awt.Dimension;
@@ -89,12 +90,12 @@ public final class ConsoleFrame extends JFrame {
         setSize(1280, 800);
         setMinimumSize(new Dimension(800, 500));
         setLocationByPlatform(true);
-        go(Place.PREPARE);
     }
 
     @Override
     public void addNotify() {
         super.addNotify();
+        go(pane.place());
         KeyboardFocusManager.getCurrentKeyboardFocusManager().addKeyEventDispatcher(dispatcher);
     }
 
@@ -174,6 +175,7 @@ public final class ConsoleFrame extends JFrame {
     private void carryOut(Command command) {
         switch (command) {
             case OPEN -> choose();
+            case METAR -> pasteMetar();
             case PREPARE -> go(Place.PREPARE);
             case WORDS -> go(Place.WORDS);
             case LIVE -> go(Place.LIVE);
@@ -216,6 +218,13 @@ public final class ConsoleFrame extends JFrame {
 
     private void open(Path file) {
         words.leaving(() -> host.open(file));
+    }
+
+    private void pasteMetar() {
+        DayAir air = host.air();
+        if (air != null) {
+            MetarDialog.ask(this, pane.appearance(), air, host::useAir);
+        }
     }
 
     private void fullScreen() {

@@ -36,6 +36,8 @@ final class ConsoleMenus {
         show.add(new JMenuItem(demo));
         show.add(recent(recent, open));
         show.addSeparator();
+        show.add(item(Command.METAR));
+        show.addSeparator();
         show.add(item(Command.QUIT));
         bar.add(show);
         JMenu place = menu("Place", 'P');

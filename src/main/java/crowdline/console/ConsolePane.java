@@ -32,11 +32,11 @@ final class ConsolePane extends JPanel {
     private final CardLayout cards = new CardLayout();
     private final JPanel stage = new JPanel(cards);
     private final LivePlace live;
-    private final PreparePanel prepare;
+    private final Later<PrepareView, PreparePanel> prepare;
     private final WordsPanel words;
-    private final EmptyShow empty;
-    private final GlossaryPanel glossary;
-    private final KeysOverlay keys;
+    private final Later<Void, EmptyShow> empty;
+    private final Later<GlossaryView, GlossaryPanel> glossary;
+    private final Later<Void, KeysOverlay> keys;
     private final FootBar foot;
     private final transient CommandActions actions;
     private Place place = Place.PREPARE;
@@ -51,12 +51,12 @@ final class ConsolePane extends JPanel {
         this.actions = actions;
         Action open = actions.of(Command.OPEN);
         live = new LivePlace(appearance, open, demo);
-        prepare = new PreparePanel(appearance);
+        prepare = new Later<>(appearance, PreparePanel::new, PreparePanel::show, PreparePanel::wear);
         words = new WordsPanel(appearance);
         words.onChange(this::allow);
-        empty = new EmptyShow(appearance, open, demo);
-        glossary = new GlossaryPanel(appearance);
-        keys = new KeysOverlay(appearance);
+        empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), (e, none) -> {}, EmptyShow::wear);
+        glossary = new Later<>(appearance, GlossaryPanel::new, GlossaryPanel::show, GlossaryPanel::wear);
+        keys = new Later<>(appearance, KeysOverlay::new, (k, none) -> {}, (k, a) -> k.wear(a, keysScale()));
         foot = new FootBar(appearance);
         stage.add(prepare, Place.PREPARE.name());
         stage.add(words, Place.WORDS.name());
@@ -68,8 +68,7 @@ final class ConsolePane extends JPanel {
         add(foot, BorderLayout.SOUTH);
         setFocusable(true);
         getAccessibleContext().setAccessibleName("Crowdline");
-        turn();
-        wear(appearance);
+        colour(appearance);
     }
 
     Place place() {
@@ -125,23 +124,27 @@ final class ConsolePane extends JPanel {
 
     void wear(Appearance next) {
         appearance = next;
-        setBackground(next.palette().ground());
-        stage.setBackground(next.palette().ground());
+        colour(next);
         live.wear(next);
         prepare.wear(next);
         words.wear(next);
         empty.wear(next);
         glossary.wear(next);
-        keys.wear(next, keysScale());
+        keys.wear(next);
         foot.dress(next);
         revalidate();
         repaint();
     }
 
+    private void colour(Appearance worn) {
+        setBackground(worn.palette().ground());
+        stage.setBackground(worn.palette().ground());
+    }
+
     @Override
     public void doLayout() {
         super.doLayout();
-        keys.rescale(keysScale());
+        keys.ifMade(k -> k.rescale(keysScale()));
     }
 
     private double keysScale() {
@@ -179,7 +182,7 @@ final class ConsolePane extends JPanel {
                 case WORDS -> false;
                 case WINDOW -> !incident || command == Command.FULL_SCREEN || command == Command.QUIT;
             };
-            if (here) {
+            if (here && (command != Command.METAR || (place == Place.PREPARE && prepared))) {
                 possible.add(command);
             }
         }

@@ -4,6 +4,7 @@ import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
 import crowdline.console.theme.Appearance;
+import crowdline.show.DayAir;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -32,6 +33,13 @@ public interface Host {
 
     /** Opens the demo show. */
     void openDemo();
+
+    /** The air the open show is predicted in, or null if no show is open. */
+    @Nullable
+    DayAir air();
+
+    /** Predicts the open show again in other air, for this session; the show file stays as it is. */
+    void useAir(DayAir air);
 
     /** Show files opened before, the newest first. */
     List<Path> recent();

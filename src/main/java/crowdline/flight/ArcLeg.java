@@ -74,9 +74,14 @@ final class ArcLeg implements Leg {
         double v = y[3];
         double felt = felt(y[2], v, uz);
         forces.move(y, v, tx, ty, tz, dy);
-        double across = Math.hypot(Units.G_MPS2 * felt, sideMps2);
+        double across = acrossMps2(felt);
         dy[3] = forces.alongMps2(y[2], v, tx, ty, tz, across, power, 0);
         dy[4] = sign * Units.G_MPS2 * (felt - uz) / Math.max(v, 1);
+    }
+
+    private double acrossMps2(double felt) {
+        double lifting = Units.G_MPS2 * felt;
+        return Math.sqrt(lifting * lifting + sideMps2 * sideMps2);
     }
 
     private double asked(double v, double uz) {
@@ -112,7 +117,7 @@ final class ArcLeg implements Leg {
         look.direction(c * d.x() + s * u.x(), c * d.y() + s * u.y(), c * d.z() + s * u.z());
         look.up(c * u.x() - s * d.x(), c * u.y() - s * d.y(), c * u.z() - s * d.z());
         double felt = felt(y[2], y[3], look.uz);
-        forces.see(y[2], y[3], Math.hypot(Units.G_MPS2 * felt, sideMps2), power, 0, look);
+        forces.see(y[2], y[3], acrossMps2(felt), power, 0, look);
         look.load(felt, atLimit ? felt : asked(y[3], look.uz));
     }
 

@@ -11,7 +11,7 @@ final class BarrelCurve implements SteeredLeg.Curve {
     static final double USUAL_S = 6;
     private static final double OFF_RAD = Math.toRadians(15);
 
-    private final Vec axis;
+    private final Vec middle;
     private final Vec out;
     private final Vec up;
     private final double rateRadPerS;
@@ -19,23 +19,28 @@ final class BarrelCurve implements SteeredLeg.Curve {
     /** @param side +1 to roll to the right */
     BarrelCurve(Moment from, int side, double rateRadPerS) {
         this.rateRadPerS = rateRadPerS;
+        double c = Math.cos(OFF_RAD);
+        double s = Math.sin(OFF_RAD);
         Vec wing = from.rightWing().times(side);
         Vec nose = from.direction();
-        axis = nose.times(Math.cos(OFF_RAD)).plus(wing.times(Math.sin(OFF_RAD)));
-        out = nose.times(Math.sin(OFF_RAD)).plus(wing.times(-Math.cos(OFF_RAD)));
-        up = from.up();
+        middle = nose.times(c).plus(wing.times(s)).times(c);
+        out = nose.times(s).plus(wing.times(-c)).times(s);
+        up = from.up().times(s);
     }
 
     @Override
-    public Vec direction(double angleRad) {
-        double s = Math.sin(OFF_RAD);
-        return axis.times(Math.cos(OFF_RAD))
-                .plus(out.times(s * Math.cos(angleRad)))
-                .plus(up.times(s * Math.sin(angleRad)));
+    public void at(double angleRad, Bend bend) {
+        double c = Math.cos(angleRad);
+        double s = Math.sin(angleRad);
+        bend.direction(
+                middle.x() + c * out.x() + s * up.x(),
+                middle.y() + c * out.y() + s * up.y(),
+                middle.z() + c * out.z() + s * up.z());
+        bend.slope(c * up.x() - s * out.x(), c * up.y() - s * out.y(), c * up.z() - s * out.z());
     }
 
     @Override
-    public double rateRadPerS(double angleRad, double speedMps) {
+    public double rateRadPerS(double speedMps) {
         return rateRadPerS;
     }
 }

@@ -91,19 +91,18 @@ final class ElementFlyer {
     }
 
     private Moment line(Element.Line line, Moment from) throws CannotFly {
-        StraightLeg.EndLaw end = endOf(line, from);
-        return run(StraightLeg.line(forces, from, line.power(), end), from, "line");
+        Leg leg = line.until() == Element.Until.SECONDS
+                ? StraightLeg.line(forces, from, line.power(), line.value() * variation.pause())
+                : StraightLeg.line(forces, from, line.power(), endOf(line, from));
+        return run(leg, from, "line");
     }
 
     private StraightLeg.EndLaw endOf(Element.Line line, Moment from) {
         return switch (line.until()) {
-            case SECONDS -> {
-                double seconds = line.value() * variation.pause();
-                yield (t, y) -> t - seconds;
-            }
+            case SECONDS -> (t, y) -> t - line.value();
             case METRES -> {
                 Vec start = from.place();
-                yield (t, y) -> new Vec(y[0] - start.x(), y[1] - start.y(), y[2] - start.z()).length() - line.value();
+                yield (t, y) -> distance(y, start) - line.value();
             }
             case KNOTS -> {
                 double target = Units.mpsFromKt(line.value());
@@ -117,6 +116,13 @@ final class ElementFlyer {
                 reaching(2, Units.mFromFt(line.value()), from.direction().z());
             case ALONG_M -> reaching(0, line.value(), from.direction().x());
         };
+    }
+
+    private static double distance(double[] y, Vec start) {
+        double dx = y[0] - start.x();
+        double dy = y[1] - start.y();
+        double dz = y[2] - start.z();
+        return Math.sqrt(dx * dx + dy * dy + dz * dz);
     }
 
     /** Ends when a coordinate passes a value in the direction it is going; at once when it is not going there. */
@@ -191,7 +197,7 @@ final class ElementFlyer {
             case AILERON -> aileron(from, angle, roll.power());
             case SLOW -> {
                 double rate = angle / (Objects.requireNonNull(roll.seconds()) / variation.rollRate());
-                yield run(StraightLeg.roll(forces, from, roll.power(), angle, v -> rate), from, "slow roll");
+                yield run(StraightLeg.roll(forces, from, roll.power(), angle, rate), from, "slow roll");
             }
             case HESITATION -> hesitation(roll, from, side);
             case BARREL -> barrel(roll, from, side);
@@ -214,7 +220,7 @@ final class ElementFlyer {
             left -= now;
             if (left > 1e-9) {
                 double pause = roll.pauseS() * variation.pause();
-                at = run(StraightLeg.line(forces, at, roll.power(), (t, y) -> t - pause), at, "pause");
+                at = run(StraightLeg.line(forces, at, roll.power(), pause), at, "pause");
             }
         }
         return at;

@@ -25,6 +25,11 @@ final class FallLeg implements Leg {
     private final Forces forces;
     private final Moment from;
     private final Vec axis;
+    /** The nose at an angle is cos · turning + sin · turned + still. */
+    private final Vec turning;
+
+    private final Vec turned;
+    private final Vec still;
     private final double startAngleRad;
     private final double angleRad;
     private final Swing swing;
@@ -46,6 +51,9 @@ final class FallLeg implements Leg {
         this.forces = forces;
         this.from = from;
         this.axis = axis;
+        still = axis.times(axis.dot(from.direction()));
+        turning = from.direction().plus(still.times(-1));
+        turned = axis.cross(from.direction());
         this.startAngleRad = startAngleRad;
         this.angleRad = angleRad;
         this.swing = swing;
@@ -162,27 +170,38 @@ final class FallLeg implements Leg {
         dy[1] = y[4];
         dy[2] = y[5];
         forces.drift(y[2], dy);
-        Vec nose = nose(y[6]);
-        Vec v = velocity(y);
-        double speed = v.length();
-        Vec push = pushMps2(y[2], nose, v, speed);
-        dy[3] = push.x();
-        dy[4] = push.y();
-        dy[5] = push.z() - Units.G_MPS2;
-        double sine = speed < 1e-9 ? 0 : nose.cross(v).dot(axis) / speed;
+        double vx = y[3];
+        double vy = y[4];
+        double vz = y[5];
+        double c = Math.cos(y[6]);
+        double s = Math.sin(y[6]);
+        double nx = c * turning.x() + s * turned.x() + still.x();
+        double ny = c * turning.y() + s * turned.y() + still.y();
+        double nz = c * turning.z() + s * turned.z() + still.z();
+        double speed = Math.sqrt(vx * vx + vy * vy + vz * vz);
+        double ahead = nx * vx + ny * vy + nz * vz;
+        double rho = forces.rho(y[2]);
+        double thrust = thrustMps2(rho, ahead);
+        double drag = dragPerS(rho, speed, ahead);
+        dy[3] = thrust * nx - drag * vx;
+        dy[4] = thrust * ny - drag * vy;
+        dy[5] = thrust * nz - drag * vz - Units.G_MPS2;
+        double about = axis.x() * (ny * vz - nz * vy) + axis.y() * (nz * vx - nx * vz) + axis.z() * (nx * vy - ny * vx);
         dy[6] = swing.rateRadPerS(y[7]);
-        dy[7] = swing.radPerS2(y[7], speed, sine);
+        dy[7] = swing.radPerS2(y[7], speed, speed < 1e-9 ? 0 : about / speed);
     }
 
-    /** Thrust and drag over mass: everything the pilot can feel. */
-    private Vec pushMps2(double zM, Vec nose, Vec v, double speed) {
-        double rho = forces.rho(zM);
+    /** Thrust over mass, along the nose; {@code aheadMps} is the part of the motion along the nose. */
+    private double thrustMps2(double rho, double aheadMps) {
+        return forces.body.propeller().thrustN(aheadMps, rho, power) / forces.body.massKg();
+    }
+
+    /** Drag over mass and speed, against the motion. */
+    private double dragPerS(double rho, double speed, double aheadMps) {
         Body body = forces.body;
-        double thrust = body.propeller().thrustN(v.dot(nose), rho, power);
-        double cos = speed < 1e-9 ? 1 : v.dot(nose) / speed;
+        double cos = speed < 1e-9 ? 1 : aheadMps / speed;
         double cd = body.cd0() + broadsideCd * (1 - cos * cos);
-        double dragPerSpeed = 0.5 * rho * speed * body.areaM2() * cd;
-        return nose.times(thrust / body.massKg()).plus(v.times(-dragPerSpeed / body.massKg()));
+        return 0.5 * rho * speed * body.areaM2() * cd / body.massKg();
     }
 
     private Vec heading() {
@@ -215,14 +234,15 @@ final class FallLeg implements Leg {
         Vec up = up(y[6]);
         Vec v = velocity(y);
         double speed = v.length();
-        Vec push = pushMps2(y[2], nose, v, speed);
+        double rho = forces.rho(y[2]);
+        Vec drag = v.times(-dragPerS(rho, speed, v.dot(nose)));
+        Vec push = nose.times(thrustMps2(rho, v.dot(nose))).plus(drag);
         look.direction(nose.x(), nose.y(), nose.z());
         look.up(up.x(), up.y(), up.z());
         look.speedMps = speed;
-        look.rhoKgM3 = forces.rho(y[2]);
-        look.thrustN = forces.body.propeller().thrustN(v.dot(nose), look.rhoKgM3, power);
-        look.dragN =
-                nose.times(look.thrustN).plus(push.times(-forces.body.massKg())).length();
+        look.rhoKgM3 = rho;
+        look.thrustN = forces.body.propeller().thrustN(v.dot(nose), rho, power);
+        look.dragN = forces.body.massKg() * drag.length();
         double g = push.dot(up) / Units.G_MPS2;
         look.load(g, g);
         look.stalledOnPurpose = true;
@@ -238,8 +258,8 @@ final class FallLeg implements Leg {
     }
 
     @Override
-    public double stepS() {
-        return 0.05;
+    public int looksPerSample() {
+        return 2;
     }
 
     @Override

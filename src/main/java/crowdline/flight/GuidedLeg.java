@@ -21,6 +21,7 @@ final class GuidedLeg implements Leg {
     private final Aim aim;
     private final StraightLeg.EndLaw end;
     private final boolean levelAtEnd;
+    private final double tanBank;
 
     GuidedLeg(Forces forces, Moment from, Aim aim, StraightLeg.EndLaw end, boolean levelAtEnd) {
         this.forces = forces;
@@ -28,6 +29,7 @@ final class GuidedLeg implements Leg {
         this.aim = aim;
         this.end = end;
         this.levelAtEnd = levelAtEnd;
+        tanBank = Math.tan(aim.bankRad());
     }
 
     @Override
@@ -52,7 +54,7 @@ final class GuidedLeg implements Leg {
         double v = Math.max(y[3], 1);
         forces.move(y, v, tx, ty, tz, dy);
         dy[3] = alongMps2(y, v, tx, ty, tz);
-        dy[4] = Units.G_MPS2 * Math.tan(aim.bankRad()) / v;
+        dy[4] = Units.G_MPS2 * tanBank / v;
         dy[5] = pathRate(y, v);
     }
 
@@ -65,13 +67,15 @@ final class GuidedLeg implements Leg {
 
     private double loadG(double[] y, double v) {
         double lifting = Math.cos(y[5]) + v * pathRate(y, v) / Units.G_MPS2;
-        return Math.hypot(lifting, Math.cos(y[5]) * Math.tan(aim.bankRad()));
+        double turning = Math.cos(y[5]) * tanBank;
+        return Math.sqrt(lifting * lifting + turning * turning);
     }
 
     private double alongMps2(double[] y, double v, double tx, double ty, double tz) {
         double across = Units.G_MPS2 * loadG(y, v);
         double idle = forces.alongMps2(y[2], v, tx, ty, tz, across, 0, 0);
-        double full = forces.alongMps2(y[2], v, tx, ty, tz, across, aim.mostPower(), 0);
+        double thrust = forces.body.propeller().thrustN(v, forces.rho(y[2]), aim.mostPower());
+        double full = idle + thrust / forces.body.massKg();
         double wanted = (aim.speedMps() - v) / SPEED_S;
         return Math.min(Math.max(wanted, idle), full);
     }

@@ -82,7 +82,12 @@ final class HoverLeg implements Leg {
     }
 
     @Override
-    public double stepS() {
-        return 0.05;
+    public double dueS() {
+        return seconds;
+    }
+
+    @Override
+    public int looksPerSample() {
+        return 2;
     }
 }

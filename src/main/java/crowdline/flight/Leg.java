@@ -20,9 +20,14 @@ interface Leg {
     /** What the next leg starts from. */
     Moment after(double tS, double t, double[] y);
 
-    /** Largest step that keeps the error below 1e-6 of the result, seconds. */
-    default double stepS() {
-        return 0.1;
+    /** When it ends, seconds since it began, where that is known beforehand; a step is then aimed at it. */
+    default double dueS() {
+        return Double.POSITIVE_INFINITY;
+    }
+
+    /** How often between two samples it is worth looking, for the least and greatest of what is felt. */
+    default int looksPerSample() {
+        return 1;
     }
 
     /** Longest the leg may last, seconds; beyond that it counts as not flyable. */

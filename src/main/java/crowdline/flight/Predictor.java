@@ -12,6 +12,7 @@ import crowdline.show.Variant;
 import crowdline.show.Venue;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Predicts a variant of an act by integrating every element of every figure. One instance serves any number of flights
@@ -20,13 +21,12 @@ import java.util.List;
 public final class Predictor {
     /** Time between samples, seconds. */
     public static final double SAMPLE_S = 0.1;
-    /** Steps of a varied flight over those of the predicted one: durations of the catalogue's figures stay within 2 ms. */
-    private static final double COARSE = 2;
 
     private final Airframe airframe;
     private final Atmosphere atmosphere;
     private final Wind wind;
     private final Venue.Limits limits;
+    private final @Nullable Double cloudBaseFt;
     private final List<PlannedFigure> plan;
     private final Act act;
     private final Variant variant;
@@ -41,7 +41,7 @@ public final class Predictor {
         this(show, catalogue, act, variant, Air.of(show.air(), show.venue()));
     }
 
-    /** With other air than the show's own. */
+    /** With other air than the show's own; the cloud base stays the show's. */
     public Predictor(Show show, Catalogue catalogue, Act act, Variant variant, Air air) {
         this.airframe = show.airframe(act.airframe())
                 .orElseThrow(() -> new IllegalArgumentException("act " + act.id() + " names the airframe "
@@ -49,6 +49,7 @@ public final class Predictor {
         this.atmosphere = new DensityTable(air.atmosphere());
         this.wind = air.wind();
         this.limits = show.venue().limits();
+        this.cloudBaseFt = show.air().cloudBaseFt();
         this.act = act;
         this.variant = variant;
         Catalogue all = catalogue.with(show.figures());
@@ -70,7 +71,7 @@ public final class Predictor {
     /** The flight as planned, with samples and findings. */
     public Flight predict() {
         Recorder recorder = new Recorder(SAMPLE_S);
-        return fly(Variation.NONE, recorder, new Integrator(SAMPLE_S, 1, recorder));
+        return fly(Variation.NONE, recorder, new Integrator(SAMPLE_S, Integrator.FINE, recorder));
     }
 
     /**
@@ -78,7 +79,7 @@ public final class Predictor {
      * figure on that could not be flown.
      */
     public double[] durations(Variation variation) {
-        Integrator integrator = new Integrator(0, COARSE, (leg, tS, legS, y) -> {});
+        Integrator integrator = new Integrator(Integrator.NO_GRID, Integrator.COARSE, (leg, tS, legS, y) -> {});
         Forces forces = forces(variation);
         ElementFlyer flyer = new ElementFlyer(forces, integrator, variation);
         double[] durations = new double[plan.size()];
@@ -99,12 +100,7 @@ public final class Predictor {
     }
 
     private Forces forces(Variation v) {
-        Wind varied = new Wind(
-                wind.alongMps() + v.windAlongMps(),
-                wind.awayMps() + v.windAwayMps(),
-                wind.referenceM(),
-                wind.exponent());
-        return new Forces(Body.of(airframe, v), atmosphere, varied);
+        return new Forces(Body.of(airframe, v), atmosphere, wind.plus(v.windAlongMps(), v.windAwayMps()));
     }
 
     private Moment entry(Variation v) {
@@ -146,7 +142,7 @@ public final class Predictor {
     private Flight fly(Variation variation, Recorder recorder, Integrator integrator) {
         Forces forces = forces(variation);
         ElementFlyer flyer = new ElementFlyer(forces, integrator, variation);
-        FindingRules rules = new FindingRules(forces.body, limits);
+        FindingRules rules = new FindingRules(forces.body, limits, cloudBaseFt);
         List<FigureFlight> figures = new ArrayList<>();
         List<FlightFinding> findings = new ArrayList<>();
         Moment at = entry(variation);

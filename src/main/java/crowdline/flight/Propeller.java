@@ -30,19 +30,14 @@ record Propeller(double powerW, double discM2, double rotationRadPerS, boolean c
         if (powerW == 0 || share == 0) {
             return 0;
         }
-        double v0 = Math.max(speedMps, 0);
-        // v (V + v)² = c; Newton from above converges one-sided because the left side is convex in v.
-        double c = FIGURE_OF_MERIT * powerW * share * (rhoKgM3 / RHO0) / (2 * rhoKgM3 * discM2);
-        double v = Math.min(Math.cbrt(c), v0 > 0 ? c / (v0 * v0) : Double.MAX_VALUE);
-        for (int i = 0; i < 12; i++) {
-            double sum = v0 + v;
-            double step = (v * sum * sum - c) / (sum * (sum + 2 * v));
-            v -= step;
-            if (Math.abs(step) < 1e-12 * v) {
-                break;
-            }
-        }
-        return 2 * rhoKgM3 * discM2 * (v0 + v) * v;
+        double v = Math.max(speedMps, 0);
+        // With w = V + v the two equations are w³ − V w² = c, which has one root above 0: Cardano, with w = u + V/3 + …
+        double c = FIGURE_OF_MERIT * powerW * share / (2 * RHO0 * discM2);
+        double third = v / 3;
+        double cube = third * third * third;
+        double u = Math.cbrt(cube + c / 2 + Math.sqrt(c * (c / 4 + cube)));
+        double throughDiscMps = third + u + third * third / u;
+        return FIGURE_OF_MERIT * powerW * share * (rhoKgM3 / RHO0) / throughDiscMps;
     }
 
     /** Torque on the airframe at a share of full power in newton metres, size only. */

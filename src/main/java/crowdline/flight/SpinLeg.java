@@ -103,7 +103,7 @@ final class SpinLeg implements Leg {
     }
 
     @Override
-    public double stepS() {
-        return 0.05;
+    public int looksPerSample() {
+        return 2;
     }
 }

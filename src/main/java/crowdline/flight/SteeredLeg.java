@@ -9,14 +9,12 @@ package crowdline.flight;
 final class SteeredLeg implements Leg {
     /** A curve of directions by one angle. */
     interface Curve {
-        /** Direction at an angle, a unit vector. */
-        Vec direction(double angleRad);
+        /** Writes the direction at an angle, a unit vector, and its slope. */
+        void at(double angleRad, Bend bend);
 
         /** How fast the angle grows, rad/s, at an airspeed in m/s. */
-        double rateRadPerS(double angleRad, double speedMps);
+        double rateRadPerS(double speedMps);
     }
-
-    private static final double SLOPE_STEP_RAD = 1e-5;
 
     private final Forces forces;
     private final Moment from;
@@ -25,6 +23,7 @@ final class SteeredLeg implements Leg {
     private final double rollsPerRad;
     private final double power;
     private final Vec exitDirection;
+    private final Bend bend = new Bend();
 
     /**
      * @param angleRad where the curve ends
@@ -37,7 +36,8 @@ final class SteeredLeg implements Leg {
         this.angleRad = angleRad;
         this.rollsPerRad = rollsPerRad;
         this.power = power;
-        exitDirection = curve.direction(angleRad);
+        curve.at(angleRad, bend);
+        exitDirection = bend.direction();
     }
 
     @Override
@@ -48,20 +48,31 @@ final class SteeredLeg implements Leg {
 
     @Override
     public void rates(double t, double[] y, double[] dy) {
-        Vec d = curve.direction(y[4]);
-        double rate = curve.rateRadPerS(y[4], Math.max(y[3], 1));
-        Vec across = acrossMps2(y, d, rate);
-        forces.move(y, y[3], d.x(), d.y(), d.z(), dy);
-        dy[3] = forces.alongMps2(y[2], y[3], d.x(), d.y(), d.z(), across.length(), power, 0);
+        curve.at(y[4], bend);
+        double rate = curve.rateRadPerS(Math.max(y[3], 1));
+        forces.move(y, y[3], bend.tx, bend.ty, bend.tz, dy);
+        dy[3] = forces.alongMps2(y[2], y[3], bend.tx, bend.ty, bend.tz, acrossMps2(y[3] * rate), power, 0);
         dy[4] = rate;
     }
 
-    /** Acceleration the air must give: to bend the path, and against gravity across it. */
-    private Vec acrossMps2(double[] y, Vec d, double rate) {
-        Vec slope = curve.direction(y[4] + SLOPE_STEP_RAD)
-                .plus(curve.direction(y[4] - SLOPE_STEP_RAD).times(-1))
-                .times(1 / (2 * SLOPE_STEP_RAD));
-        return slope.times(y[3] * rate).plus(Vec.UP.times(Units.G_MPS2).across(d));
+    /** Size of the acceleration the air must give: to bend the path, and against gravity across it. */
+    private double acrossMps2(double bendingMps2) {
+        double x = acrossX(bendingMps2);
+        double y = acrossY(bendingMps2);
+        double z = acrossZ(bendingMps2);
+        return Math.sqrt(x * x + y * y + z * z);
+    }
+
+    private double acrossX(double bendingMps2) {
+        return bendingMps2 * bend.slopeX - Units.G_MPS2 * bend.tz * bend.tx;
+    }
+
+    private double acrossY(double bendingMps2) {
+        return bendingMps2 * bend.slopeY - Units.G_MPS2 * bend.tz * bend.ty;
+    }
+
+    private double acrossZ(double bendingMps2) {
+        return bendingMps2 * bend.slopeZ + Units.G_MPS2 * (1 - bend.tz * bend.tz);
     }
 
     @Override
@@ -76,8 +87,10 @@ final class SteeredLeg implements Leg {
 
     @Override
     public void look(double t, double[] y, Look look) {
-        Vec d = curve.direction(y[4]);
-        Vec across = acrossMps2(y, d, curve.rateRadPerS(y[4], Math.max(y[3], 1)));
+        curve.at(y[4], bend);
+        double bending = y[3] * curve.rateRadPerS(Math.max(y[3], 1));
+        Vec d = bend.direction();
+        Vec across = new Vec(acrossX(bending), acrossY(bending), acrossZ(bending));
         Vec u = up(y[4], d, across);
         look.direction(d.x(), d.y(), d.z());
         look.up(u.x(), u.y(), u.z());

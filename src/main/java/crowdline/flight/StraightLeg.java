@@ -29,7 +29,7 @@ final class StraightLeg implements Leg {
 
     private final double extraCd;
     private final double acrossMps2;
-    private final double stepS;
+    private final double dueS;
 
     private StraightLeg(
             Forces forces,
@@ -39,7 +39,7 @@ final class StraightLeg implements Leg {
             EndLaw end,
             double stalledLift,
             double extraCd,
-            double stepS) {
+            double dueS) {
         this.forces = forces;
         this.from = from;
         this.power = power;
@@ -47,20 +47,35 @@ final class StraightLeg implements Leg {
         this.end = end;
         this.stalledLift = stalledLift;
         this.extraCd = extraCd;
-        this.stepS = stepS;
+        this.dueS = dueS;
         double tz = from.direction().z();
         acrossMps2 = Units.G_MPS2 * Math.sqrt(Math.max(0, 1 - tz * tz));
     }
 
     /** A line without a roll. */
     static StraightLeg line(Forces forces, Moment from, double power, EndLaw end) {
-        return new StraightLeg(forces, from, power, NO_ROLL, end, 0, 0, 0.1);
+        return new StraightLeg(forces, from, power, NO_ROLL, end, 0, 0, Double.POSITIVE_INFINITY);
+    }
+
+    /** A line without a roll for some seconds. */
+    static StraightLeg line(Forces forces, Moment from, double power, double seconds) {
+        return new StraightLeg(forces, from, power, NO_ROLL, (t, y) -> t - seconds, 0, 0, seconds);
     }
 
     /** A line with a roll through an angle in radians, positive to the right. */
     static StraightLeg roll(Forces forces, Moment from, double power, double angleRad, RollLaw law) {
-        double size = Math.abs(angleRad);
-        return new StraightLeg(forces, from, power, law, (t, y) -> Math.abs(y[4]) - size, 0, 0, 0.05);
+        EndLaw end = turned(Math.abs(angleRad));
+        return new StraightLeg(forces, from, power, law, end, 0, 0, Double.POSITIVE_INFINITY);
+    }
+
+    /** A line with a roll through an angle in radians at a steady rate, both positive to the right. */
+    static StraightLeg roll(Forces forces, Moment from, double power, double angleRad, double rateRadPerS) {
+        EndLaw end = turned(Math.abs(angleRad));
+        return new StraightLeg(forces, from, power, v -> rateRadPerS, end, 0, 0, angleRad / rateRadPerS);
+    }
+
+    private static EndLaw turned(double sizeRad) {
+        return (t, y) -> Math.abs(y[4]) - sizeRad;
     }
 
     /**
@@ -70,9 +85,9 @@ final class StraightLeg implements Leg {
      * @param sign +1 for a positive flick, −1 for a negative one
      */
     static StraightLeg flick(Forces forces, Moment from, double power, double angleRad, int sign) {
-        double size = Math.abs(angleRad);
+        EndLaw end = turned(Math.abs(angleRad));
         double rate = Math.copySign(forces.body.flickRateRadPerS(), angleRad);
-        return new StraightLeg(forces, from, power, v -> rate, (t, y) -> Math.abs(y[4]) - size, sign, STALLED_CD, 0.05);
+        return new StraightLeg(forces, from, power, v -> rate, end, sign, STALLED_CD, angleRad / rate);
     }
 
     /**
@@ -128,7 +143,12 @@ final class StraightLeg implements Leg {
     }
 
     @Override
-    public double stepS() {
-        return stepS;
+    public double dueS() {
+        return dueS;
+    }
+
+    @Override
+    public int looksPerSample() {
+        return roll == NO_ROLL ? 1 : 2;
     }
 }

@@ -11,6 +11,7 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
+import crowdline.show.DayAir;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.GraphicsEnvironment;
@@ -167,6 +168,14 @@ class ConsoleFrameTest {
 
         @Override
         public void openDemo() {}
+
+        @Override
+        public DayAir air() {
+            return DayAir.STANDARD;
+        }
+
+        @Override
+        public void useAir(DayAir air) {}
 
         @Override
         public List<Path> recent() {

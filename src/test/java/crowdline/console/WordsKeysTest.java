@@ -13,6 +13,7 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
+import crowdline.show.DayAir;
 import crowdline.show.Remark;
 import crowdline.show.Show;
 import java.awt.Component;
@@ -201,6 +202,14 @@ class WordsKeysTest {
         public WordsHost words() {
             return this;
         }
+
+        @Override
+        public DayAir air() {
+            return DayAir.STANDARD;
+        }
+
+        @Override
+        public void useAir(DayAir air) {}
 
         @Override
         public void open() {

@@ -36,7 +36,7 @@ class CommonPracticeTest {
                     look.thrustN,
                     look.tz));
         };
-        Rig.fly(forces, new Integrator(0, 1, watcher), from, elements);
+        Rig.fly(forces, Rig.watched(watcher), from, elements);
         return seen;
     }
 
@@ -90,8 +90,8 @@ class CommonPracticeTest {
         Look look = new Look();
         HoverLeg leg = new HoverLeg(Rig.seaLevel(Rig.biplane()), up(20), 4, 1);
         double[] y = leg.start();
-        Integrator.Result result =
-                new Integrator(0, 1, (l, tS, legS, yy) -> System.arraycopy(yy, 0, y, 0, 6)).fly(leg, 0);
+        Integrator.Result result = Rig.watched((l, tS, legS, yy) -> System.arraycopy(yy, 0, y, 0, 6))
+                .fly(leg, 0);
         leg.look(4, y, look);
         assertThat(result.outcome()).isEqualTo(Integrator.Outcome.FLOWN);
         assertThat(Math.abs(Math.toDegrees(y[5]))).isBetween(60.0, 300.0);
@@ -107,7 +107,7 @@ class CommonPracticeTest {
                 slid[1] = Math.max(slid[1], slid[0] - y[2]);
             }
         };
-        Rig.fly(forces, new Integrator(0, 1, watcher), up(20), new Element.Slide(SlideKind.WHEELS_DOWN, 0));
+        Rig.fly(forces, Rig.watched(watcher), up(20), new Element.Slide(SlideKind.WHEELS_DOWN, 0));
         assertThat(slid[1] / forces.body.lengthM()).isBetween(1.0, 4.0);
     }
 
@@ -211,10 +211,7 @@ class CommonPracticeTest {
         Forces steady = new Forces(Rig.body(500, 9, 0, 0), Rig.VACUUM, Wind.CALM);
         TurnCurve curve = new TurnCurve(0, -1, Math.toRadians(30), 2 * Math.PI, 0);
         SteeredLeg leg = new SteeredLeg(steady, level(120), curve, 2 * Math.PI, 0, 0);
-        double seconds = new Integrator(0, 1, (l, tS, legS, y) -> {})
-                .fly(new Longer(leg), 0)
-                .moment()
-                .tS();
+        double seconds = Rig.unwatched().fly(new Longer(leg), 0).moment().tS();
         assertThat(seconds).isCloseTo(68.6, Percentage.withPercentage(0.4));
     }
 
@@ -286,7 +283,7 @@ class CommonPracticeTest {
     @Test
     void loopFromFortyKnotsIsToldToBeImpossible() {
         Forces forces = Rig.seaLevel(Rig.biplane());
-        ElementFlyer flyer = new ElementFlyer(forces, new Integrator(0, 1, (l, t, s, y) -> {}), Variation.NONE);
+        ElementFlyer flyer = new ElementFlyer(forces, Rig.unwatched(), Variation.NONE);
         org.assertj.core.api.Assertions.assertThatThrownBy(() -> flyer.fly(Rig.pullG(360, 3.5), level(40)))
                 .isInstanceOf(ElementFlyer.CannotFly.class)
                 .hasMessageContaining("runs out of speed in the pull");

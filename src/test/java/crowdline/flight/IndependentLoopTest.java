@@ -52,7 +52,7 @@ class IndependentLoopTest {
         Vec direction = new Vec(Math.cos(path), 0, Math.sin(path));
         Vec up = new Vec(-Math.sin(path), 0, Math.cos(path));
         Moment start = new Moment(0, new Vec(0, 0, heightM), speedMps, direction, up);
-        new Integrator(0, 0.1, watcher).fly(new HistoryLeg(forces, start, g, thrustN), 0);
+        Rig.watched(watcher).fly(new HistoryLeg(forces, start, g, thrustN), 0);
         return new Top(top[0], top[1]);
     }
 

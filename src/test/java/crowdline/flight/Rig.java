@@ -57,7 +57,17 @@ final class Rig {
     }
 
     static Moment fly(Forces forces, Moment from, Element... elements) {
-        return fly(forces, new Integrator(0, 1, (leg, tS, legS, y) -> {}), from, elements);
+        return fly(forces, unwatched(), from, elements);
+    }
+
+    /** As the prediction flies, with nobody looking on the way. */
+    static Integrator unwatched() {
+        return new Integrator(Integrator.NO_GRID, Integrator.FINE, (leg, tS, legS, y) -> {});
+    }
+
+    /** As the prediction flies, looked at every hundredth of a second. */
+    static Integrator watched(Integrator.Watcher watcher) {
+        return new Integrator(0.01, Integrator.FINE, watcher);
     }
 
     static Moment fly(Forces forces, Integrator integrator, Moment from, Element... elements) {
@@ -181,12 +191,23 @@ final class Rig {
 
     /** The light biplane flying these figures one after another, level and to the right at first. */
     static Predictor predictor(Catalogue catalogue, double heightFt, double kt, Figure... figures) {
+        return predictor(catalogue, heightFt, kt, DayAir.STANDARD, figures);
+    }
+
+    /** The same in other air; the A-axis points east. */
+    static Predictor predictor(Catalogue catalogue, double heightFt, double kt, DayAir air, Figure... figures) {
+        return predictor(biplane(), catalogue, heightFt, kt, air, figures);
+    }
+
+    /** Another airframe flying these figures one after another in any air, level and to the right at first. */
+    static Predictor predictor(
+            Airframe airframe, Catalogue catalogue, double heightFt, double kt, DayAir air, Figure... figures) {
         List<Figure> order = List.of(figures);
         Act act = new Act(
                 "act",
                 "Test act",
                 "pilot",
-                "biplane",
+                airframe.id(),
                 LocalTime.NOON,
                 10,
                 new Placing(0, 0, heightFt, kt, Placing.Heading.RIGHT),
@@ -198,8 +219,8 @@ final class Rig {
                 "Test",
                 LocalDate.of(2027, 6, 1),
                 venue,
-                DayAir.STANDARD,
-                List.of(biplane()),
+                air,
+                List.of(airframe),
                 List.of(),
                 List.of(act),
                 List.of(),

@@ -43,6 +43,7 @@ public enum Command {
     INTO_LIVE("Into Live", Scope.WORDS, "Save, and let Live say these words", "ctrl L"),
 
     OPEN("Open a show…", Scope.WINDOW, "Choose a show file", "ctrl O"),
+    METAR("Paste a METAR…", Scope.WINDOW, "The air of the day from a report, in Prepare", "ctrl M"),
     PREPARE("Prepare", Scope.WINDOW, "The show at a glance", "F2"),
     WORDS("Words", Scope.WINDOW, "Write the remarks", "F3"),
     LIVE("Live", Scope.WINDOW, "The running show", "F4"),
