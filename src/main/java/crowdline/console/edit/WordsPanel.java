@@ -191,7 +191,9 @@ public final class WordsPanel extends JPanel {
         fields.shortText.setText("");
         spoken.setText("");
         room.setText(
-                model == null ? "The words come in a moment. If no show is open, open one with Ctrl+O." : "Nothing to say here yet. Ctrl+N adds a remark.");
+                model == null
+                        ? "The words come in a moment. If no show is open, open one with Ctrl+O."
+                        : "Nothing to say here yet. Ctrl+N adds a remark.");
         problems.setText("");
         findings.clear();
         findingsTitle.setText(" ");
