@@ -76,12 +76,10 @@ final class LoadedShow {
         pace = same.pace;
         flights = same.flights;
         predictions = same.predictions;
-        Spoken said = new Spoken(words.sayAs());
-        Map<String, SpokenTime> known = new ConcurrentHashMap<>();
-        spoken = text -> known.computeIfAbsent(text, t -> pace.time(said.expand(t)));
+        spoken = same.spoken;
     }
 
-    /** The same with other remarks, which fly nothing anew. */
+    /** The same with other remarks, which fly nothing anew and say names as before. */
     LoadedShow withWords(Show words) {
         return new LoadedShow(this, words);
     }

@@ -6,7 +6,7 @@ import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What commentators write in their notes, said as they would say it. */
+/** What commentators' notes hold, and what a person reads out; from memory. */
 class SpokenNotesTest {
     private static final Spoken SPOKEN = new Spoken(Map.of());
 
@@ -14,7 +14,6 @@ class SpokenNotesTest {
         return SPOKEN.expand(written).spoken();
     }
 
-    /** What a person reads out; from memory. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             150kt                    | one hundred and fifty knots
@@ -46,7 +45,6 @@ class SpokenNotesTest {
         assertThat(say(written)).isEqualTo(spoken);
     }
 
-    /** What a person reads out; from memory. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             09:30                    | nine thirty
@@ -74,7 +72,6 @@ class SpokenNotesTest {
         assertThat(say(written)).isEqualTo(spoken);
     }
 
-    /** What a person reads out; from memory. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             12 000                   | twelve thousand
@@ -106,7 +103,6 @@ class SpokenNotesTest {
         assertThat(say(written)).isEqualTo(spoken);
     }
 
-    /** What a person reads out; from memory. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             WWII                     | World War two
