@@ -45,7 +45,11 @@ final class Pilot {
             roll(roll);
         } else if (e instanceof Element.Flick flick) {
             rollThrough(
-                    flick.degrees(), flick.toward(), Math.toRadians(a.airframe.flickRateDegPerS()) * rolls.factor(), flick.power(), 0.4);
+                    flick.degrees(),
+                    flick.toward(),
+                    Math.toRadians(a.airframe.flickRateDegPerS()) * rolls.factor(),
+                    flick.power(),
+                    0.4);
         } else if (e instanceof Element.Spin spin) {
             spin(spin);
         } else if (e instanceof Element.Pivot pivot) {
@@ -128,7 +132,9 @@ final class Pilot {
         double way = Math.signum(a.direction.x());
         double drift = Math.max(-0.2, Math.min(0.2, -a.place.y() / 400));
         V3 wanted = new V3(way, drift, 0).unit();
-        V3 now = a.direction.plus(wanted.minus(a.direction).times(Aircraft.DT / 1.5)).unit();
+        V3 now = a.direction
+                .plus(wanted.minus(a.direction).times(Aircraft.DT / 1.5))
+                .unit();
         a.point(now, a.up);
     }
 
@@ -241,7 +247,9 @@ final class Pilot {
         double start = a.tS;
         while (a.tS < start + seconds) {
             double phi = 2 * Math.PI * (a.tS - start) / seconds * r.degrees() / 360;
-            V3 d = d0.plus(V3.UP.times(0.5 * Math.sin(phi))).plus(side.times(0.3 * (1 - Math.cos(phi)))).unit();
+            V3 d = d0.plus(V3.UP.times(0.5 * Math.sin(phi)))
+                    .plus(side.times(0.3 * (1 - Math.cos(phi))))
+                    .unit();
             a.point(d, V3.UP.turned(d0, phi));
             a.straight(r.power(), 0);
         }
