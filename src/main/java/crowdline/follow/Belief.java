@@ -96,8 +96,10 @@ final class Belief {
 
     double total() {
         double sum = before + off + after;
-        for (int f = 0; f < bins.figures; f++) {
-            sum += in(f);
+        for (int lane = 0; lane < lanes; lane++) {
+            for (int f = 0; f < bins.figures; f++) {
+                sum += in(lane, f);
+            }
         }
         return sum;
     }

@@ -7,10 +7,10 @@ package crowdline.follow;
  */
 final class Evidence {
     /** Time after which a reading is news, seconds. */
-    private static final double NEWS_S = 0.6;
+    private static final double NEWS_S = Tune.p("NEWS_S", 0.6);
 
-    private static final double FLOOR = 0.06;
-    private static final double PLACE_FLOOR = 0.15;
+    private static final double FLOOR = Tune.p("FLOOR", 0.06);
+    private static final double PLACE_FLOOR = Tune.p("PLACE_FLOOR", 0.15);
     /** Where a flight can be at all: half widths of the broad density. */
     private static final double WIDE_ALONG_M = 700;
 
@@ -19,17 +19,21 @@ final class Evidence {
     private static final double WIDE_MPS = 35;
     private static final double WIDE_CLIMB_MPS = 25;
 
-    private static final double ALONG_M = 60;
-    private static final double AWAY_M = 60;
-    private static final double HEIGHT_M = 6;
-    private static final double SPEED_MPS = 3.5;
-    private static final double CLIMB_MPS = 2.5;
+    private static final double ALONG_M = Tune.p("ALONG_M", 60);
+    private static final double AWAY_M = Tune.p("AWAY_M", 60);
+    private static final double HEIGHT_M = Tune.p("HEIGHT_M", 6);
+    private static final double SPEED_MPS = Tune.p("SPEED_MPS", 3.5);
+    private static final double CLIMB_MPS = Tune.p("CLIMB_MPS", 2.5);
     /** Share of the airspeed by which pilots differ. */
-    private static final double SPEED_SHARE = 0.07;
+    private static final double SPEED_SHARE = Tune.p("SPEED_SHARE", 0.07);
 
     /** How far the phase may be off within a bin and between two, seconds. */
-    private static final double SLACK_S = 0.25;
+    private static final double SLACK_S = Tune.p("SLACK_S", 0.25);
 
+    /** How well a state fits of which little is predicted: what is common among those that are right. Tuned. */
+    private static final double TIMED_FIT = Tune.p("TIMED_FIT", 3e4);
+    private static final double TIMED_CLIMB_MPS = 6;
+    private static final double OFF_FIT = Tune.p("OFF_FIT", 300);
     private static final double GROUND_MPS = 18;
     private static final double GROUND_CLIMB_MPS = 3;
     private static final double GROUND_HEIGHT_M = 40;
@@ -52,12 +56,15 @@ final class Evidence {
     void weigh(Belief belief, Seen seen) {
         double power = Math.min(1, seen.newS() / NEWS_S);
         weighSpecials(belief, seen, power);
+        double gentle = gentle(seen, power);
         for (int lane = 0; lane < belief.lanes; lane++) {
             double sign = Lanes.sign(lane);
             for (int f = 0; f < bins.figures; f++) {
                 int block = lane * bins.figures + f;
                 for (int i = belief.low[block]; i <= belief.high[block]; i++) {
-                    if (belief.chance[lane * bins.size + i] > 0 && !bins.timed[i]) {
+                    if (bins.timed[i]) {
+                        scale(belief, lane * bins.size + i, gentle);
+                    } else if (belief.chance[lane * bins.size + i] > 0) {
                         weigh(belief, lane, i, sign, seen, power);
                     }
                 }
@@ -65,21 +72,35 @@ final class Evidence {
         }
     }
 
+    private static void scale(Belief belief, int i, double factor) {
+        belief.chance[i] *= factor;
+        belief.mean[i] *= factor;
+        belief.square[i] *= factor;
+    }
+
+    /** The fit of what is only timed, such as a take-off: any gentle flight. */
+    private static double gentle(Seen seen, double power) {
+        double u = 1;
+        if (seen.hasClimb()) {
+            double e = seen.climbMps() / TIMED_CLIMB_MPS;
+            u = 1 + e * e / 3;
+        }
+        return Math.pow(TIMED_FIT * (FLOOR + (1 - FLOOR) / (u * u)), power);
+    }
+
     private void weighSpecials(Belief belief, Seen seen, double power) {
+        belief.off *= Math.pow(OFF_FIT, power);
         if (!seen.hasSpeeds()) {
+            belief.before *= Math.pow(TIMED_FIT, power);
+            belief.after *= Math.pow(OFF_FIT, power);
             return;
         }
         boolean ground = seen.groundMps() < GROUND_MPS
                 && !(Math.abs(seen.climbMps()) > GROUND_CLIMB_MPS)
                 && seen.heightM() < lowestM + GROUND_HEIGHT_M;
-        double grounded = Math.pow(ground ? 6 : 0.3, power);
+        double grounded = Math.pow(ground ? 5 * TIMED_FIT : 0.1 * OFF_FIT, power);
         belief.after *= grounded;
-        if (startsOnGround) {
-            belief.before *= grounded;
-        }
-        if (ground) {
-            belief.off *= Math.pow(0.5, power);
-        }
+        belief.before *= startsOnGround ? grounded : Math.pow(TIMED_FIT, power);
     }
 
     private void weigh(Belief belief, int lane, int bin, double sign, Seen seen, double power) {

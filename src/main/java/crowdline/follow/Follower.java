@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  * that of the readings. Not for more than one thread.
  */
 public final class Follower {
-    private static final double LEAST_CHANCE = 1e-7;
+    private static final double LEAST_CHANCE = 1e-6;
     /** After a longer silence than this, seconds, the filter starts from what it is told next. */
     private static final double LONGEST_S = 1800;
     /** A hand that steps does so at the start of the figure or a little after; mean delay, seconds. Tuned. */

@@ -7,15 +7,17 @@ final class Motion {
 
     private static final int REACH = 3;
     /** Variance of phase won in a step, square bins: the least a bin allows is near a quarter. Tuned. */
-    private static final double LEAST_VARIANCE = 0.25;
+    private static final double LEAST_VARIANCE = Tune.p("LEAST_VARIANCE", 0.25);
 
     private static final double MOST_VARIANCE = 0.75;
-    private static final double ELASTIC_VARIANCE = 0.7;
+    private static final double ELASTIC_VARIANCE = Tune.p("ELASTIC_VARIANCE", 0.7);
     /** A level line to the end of a figure may be cut short, per second. Tuned. */
-    private static final double CUT_SHORT_PER_S = 0.08;
+    private static final double CUT_SHORT_PER_S = Tune.p("CUT_SHORT_PER_S", 0.08);
     /** A figure is broken off, per second. Tuned: about once in eight minutes if nothing is seen. */
     private static final double BROKEN_OFF_PER_S = 1 / 500.0;
 
+    private static final double OFF = BROKEN_OFF_PER_S * STEP_S;
+    private static final double CUT = CUT_SHORT_PER_S * STEP_S;
     private static final double BACK_PER_S = 1 / 10.0;
     private static final double OFF_TO_END_PER_S = 1 / 120.0;
     private static final double BEGINS_PER_S = 1 / 60.0;
@@ -25,7 +27,7 @@ final class Motion {
     private static final int WITHIN_EVERY = 10;
 
     /** How fast the height offset may wander, square metres a second: (6 m)² in each. Tuned. */
-    private static final double WANDER_M2_PER_S = 36;
+    private static final double WANDER_M2_PER_S = Tune.p("WANDER_M2_PER_S", 36);
 
     /** Variance the height offset gains from one figure to the next, and where the order changes. */
     private static final double NEXT_M2 = 10 * 10;
@@ -94,10 +96,14 @@ final class Motion {
 
     private void push(Belief from, Belief to, int lane, int f, boolean held) {
         int block = lane * bins.figures + f;
+        int low = from.low[block];
+        int high = from.high[block];
+        if (low > high) {
+            return;
+        }
         int end = bins.first[f + 1];
         int base = lane * bins.size;
-        int cell = lane * bins.figures + f;
-        for (int i = from.low[block]; i <= from.high[block]; i++) {
+        for (int i = low; i <= high; i++) {
             double c = from.chance[base + i];
             if (c == 0) {
                 continue;
@@ -106,28 +112,28 @@ final class Motion {
             double q = from.square[base + i] + c * WANDER_M2_PER_S * STEP_S;
             double keep = 1;
             if (!held && !bins.timed[i]) {
-                double off = BROKEN_OFF_PER_S * STEP_S;
-                to.off += c * off;
-                keep -= off;
+                to.off += c * OFF;
+                keep -= OFF;
                 if (bins.elastic[i]) {
-                    double cut = CUT_SHORT_PER_S * STEP_S;
-                    collect(cell, cut, c, m, q);
-                    keep -= cut;
+                    collect(block, CUT, c, m, q);
+                    keep -= CUT;
                 }
             }
             double[] p = kernel(lane, i);
             for (int k = 0; k < REACH; k++) {
                 double share = keep * p[k];
-                if (share == 0) {
-                    continue;
-                }
                 if (i + k < end) {
-                    to.add(lane, i + k, c * share, m * share, q * share);
+                    int j = base + i + k;
+                    to.chance[j] += c * share;
+                    to.mean[j] += m * share;
+                    to.square[j] += q * share;
                 } else {
-                    collect(cell, share, c, m, q);
+                    collect(block, share, c, m, q);
                 }
             }
         }
+        to.low[block] = Math.min(to.low[block], low);
+        to.high[block] = Math.max(to.high[block], Math.min(high + REACH - 1, end - 1));
     }
 
     private void collect(int cell, double share, double c, double m, double q) {

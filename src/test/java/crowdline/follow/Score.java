@@ -23,6 +23,7 @@ final class Score {
     private int missed;
     private int falseAdvances;
     private final List<Double> errors = new ArrayList<>();
+    private final List<Double> signed = new ArrayList<>();
     private final List<Double> lost = new ArrayList<>();
     final double[] worst = new double[64];
 
@@ -87,6 +88,7 @@ final class Score {
         if (shown < 1) {
             missed++;
         }
+        signed.add(Double.isNaN(best) ? 0 : best);
         errors.add(Double.isNaN(best) ? NEAR_S : Math.abs(best));
     }
 
@@ -141,6 +143,10 @@ final class Score {
                 falseAdvances / (double) flights,
                 lost.size() / (double) flights,
                 quantile(lost, 0.5));
+    }
+
+    String bias() {
+        return String.format(Locale.ROOT, "late by %.2f", quantile(signed, 0.5));
     }
 
     String worstFigures() {
