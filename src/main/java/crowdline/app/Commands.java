@@ -53,6 +53,7 @@ final class Commands implements Callable<Integer> {
                 new PredictCommand(terminal),
                 new PlanCommand(terminal),
                 new FactsCommand(terminal),
+                new FollowCommand(terminal),
                 new SpeakCommand(terminal),
                 new PaceCommand(terminal),
                 new DemoCommand(terminal, opening, Folders.here()),
