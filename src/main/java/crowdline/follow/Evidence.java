@@ -7,10 +7,10 @@ package crowdline.follow;
  */
 final class Evidence {
     /** Time after which a reading is news, seconds. */
-    private static final double NEWS_S = Tune.p("NEWS_S", 0.6);
+    private static final double NEWS_S = 0.6;
 
-    private static final double FLOOR = Tune.p("FLOOR", 0.06);
-    private static final double PLACE_FLOOR = Tune.p("PLACE_FLOOR", 0.15);
+    private static final double FLOOR = 0.06;
+    private static final double PLACE_FLOOR = 0.15;
     /** Where a flight can be at all: half widths of the broad density. */
     private static final double WIDE_ALONG_M = 700;
 
@@ -19,21 +19,21 @@ final class Evidence {
     private static final double WIDE_MPS = 35;
     private static final double WIDE_CLIMB_MPS = 25;
 
-    private static final double ALONG_M = Tune.p("ALONG_M", 60);
-    private static final double AWAY_M = Tune.p("AWAY_M", 60);
-    private static final double HEIGHT_M = Tune.p("HEIGHT_M", 6);
-    private static final double SPEED_MPS = Tune.p("SPEED_MPS", 3.5);
-    private static final double CLIMB_MPS = Tune.p("CLIMB_MPS", 2.5);
+    private static final double ALONG_M = 60;
+    private static final double AWAY_M = 60;
+    private static final double HEIGHT_M = 6;
+    private static final double SPEED_MPS = 3.5;
+    private static final double CLIMB_MPS = 2.5;
     /** Share of the airspeed by which pilots differ. */
-    private static final double SPEED_SHARE = Tune.p("SPEED_SHARE", 0.07);
+    private static final double SPEED_SHARE = 0.07;
 
     /** How far the phase may be off within a bin and between two, seconds. */
-    private static final double SLACK_S = Tune.p("SLACK_S", 0.25);
+    private static final double SLACK_S = 0.25;
 
     /** How well a state fits of which little is predicted: what is common among those that are right. Tuned. */
-    private static final double TIMED_FIT = Tune.p("TIMED_FIT", 3e4);
+    private static final double TIMED_FIT = 3e4;
     private static final double TIMED_CLIMB_MPS = 6;
-    private static final double OFF_FIT = Tune.p("OFF_FIT", 300);
+    private static final double OFF_FIT = 300;
     private static final double GROUND_MPS = 18;
     private static final double GROUND_CLIMB_MPS = 3;
     private static final double GROUND_HEIGHT_M = 40;

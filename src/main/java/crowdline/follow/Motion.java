@@ -7,12 +7,12 @@ final class Motion {
 
     private static final int REACH = 3;
     /** Variance of phase won in a step, square bins: the least a bin allows is near a quarter. Tuned. */
-    private static final double LEAST_VARIANCE = Tune.p("LEAST_VARIANCE", 0.25);
+    private static final double LEAST_VARIANCE = 0.25;
 
     private static final double MOST_VARIANCE = 0.75;
-    private static final double ELASTIC_VARIANCE = Tune.p("ELASTIC_VARIANCE", 0.7);
+    private static final double ELASTIC_VARIANCE = 0.7;
     /** A level line to the end of a figure may be cut short, per second. Tuned. */
-    private static final double CUT_SHORT_PER_S = Tune.p("CUT_SHORT_PER_S", 0.08);
+    private static final double CUT_SHORT_PER_S = 0.08;
     /** A figure is broken off, per second. Tuned: about once in eight minutes if nothing is seen. */
     private static final double BROKEN_OFF_PER_S = 1 / 500.0;
 
@@ -27,7 +27,7 @@ final class Motion {
     private static final int WITHIN_EVERY = 10;
 
     /** How fast the height offset may wander, square metres a second: (6 m)² in each. Tuned. */
-    private static final double WANDER_M2_PER_S = Tune.p("WANDER_M2_PER_S", 36);
+    private static final double WANDER_M2_PER_S = 36;
 
     /** Variance the height offset gains from one figure to the next, and where the order changes. */
     private static final double NEXT_M2 = 10 * 10;

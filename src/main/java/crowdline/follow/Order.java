@@ -8,14 +8,14 @@ import java.util.Arrays;
  * more. All chances are tuned: high enough that the answer is not sure before the aircraft has shown the difference.
  */
 final class Order {
-    private static final double NEXT = Tune.p("NEXT", 0.8);
-    private static final double AFTER_NEXT = Tune.p("AFTER_NEXT", 0.06);
-    private static final double AGAIN = Tune.p("AGAIN", 0.03);
-    private static final double ONE_BACK = Tune.p("ONE_BACK", 0.006);
-    private static final double PASSED_OVER = Tune.p("PASSED_OVER", 0.06);
-    private static final double ANY = Tune.p("ANY", 0.02);
-    private static final double OFF = Tune.p("OFF", 0.03);
-    private static final double FLOWN_ALREADY = Tune.p("FLOWN_ALREADY", 0.05);
+    private static final double NEXT = 0.8;
+    private static final double AFTER_NEXT = 0.06;
+    private static final double AGAIN = 0.03;
+    private static final double ONE_BACK = 0.006;
+    private static final double PASSED_OVER = 0.06;
+    private static final double ANY = 0.02;
+    private static final double OFF = 0.03;
+    private static final double FLOWN_ALREADY = 0.05;
 
     private final int figures;
     /** How sure it is that each figure has been flown. */

@@ -48,7 +48,10 @@ public final class ReceiverFeed {
      */
     public List<Fix> accept(byte[] bytes, int length) {
         for (int i = 0; i < length; i++) {
-            framer.accept(bytes[i]).ifPresent(this::decode);
+            Optional<Frame> frame = framer.accept(bytes[i]);
+            if (frame.isPresent()) {
+                decode(frame.get());
+            }
         }
         return taken();
     }
