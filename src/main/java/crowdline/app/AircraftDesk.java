@@ -48,7 +48,8 @@ final class AircraftDesk implements AutoCloseable {
     void fix(Fix fix) {
         double atS = desk.nowS();
         try {
-            thread.execute(() -> guarded(atS, () -> following.reading(desk.snapshot().state(), reading(fix, atS))));
+            thread.execute(() ->
+                    guarded(atS, () -> following.reading(desk.snapshot().state(), reading(fix, atS))));
         } catch (RejectedExecutionException e) {
             LOG.log(System.Logger.Level.DEBUG, "A position came after the show was closed", e);
         }

@@ -38,7 +38,10 @@ final class AircraftFollowing {
     private @Nullable Craft craft;
 
     /** Which flight of which variant; each has a follower of its own. */
-    private record Flight(@Nullable String actId, @Nullable String variant, @Nullable Double startedAtS) {}
+    private record Flight(
+            @Nullable String actId,
+            @Nullable String variant,
+            @Nullable Double startedAtS) {}
 
     /** @param plans what is known of the act that a state has chosen, if anything */
     AircraftFollowing(Function<LiveState, Optional<FollowPlan>> plans) {

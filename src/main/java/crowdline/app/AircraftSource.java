@@ -8,6 +8,7 @@ import crowdline.telemetry.IgcHeight;
 import crowdline.telemetry.Replay;
 import crowdline.telemetry.serial.LinkOpener;
 import crowdline.telemetry.serial.Receiver;
+import crowdline.telemetry.serial.ReceiverStatus;
 import crowdline.telemetry.serial.SerialPorts;
 import crowdline.telemetry.serial.StreamOpener;
 import java.io.IOException;
@@ -27,10 +28,12 @@ final class AircraftSource implements AutoCloseable {
 
     private final LongSupplier nanos;
     private volatile Consumer<Fix> taker = fix -> {};
-    private Open open = new Open("", () -> "", () -> {});
+    private Open open = Open.NOTHING;
 
-    /** What is open now. */
-    private record Open(String name, Supplier<String> text, Runnable close) {}
+    /** What is open now, how it stands, and what is wrong with it if anything. */
+    private record Open(String name, Supplier<String> text, Supplier<String> trouble, Runnable close) {
+        static final Open NOTHING = new Open("", () -> "", () -> "", () -> {});
+    }
 
     /** @param nanos the machine's monotonic clock */
     AircraftSource(LongSupplier nanos) {
@@ -47,6 +50,16 @@ final class AircraftSource implements AutoCloseable {
         return open.text().get();
     }
 
+    /** What is wrong with it, in one phrase; empty where nothing is, or nothing is open. */
+    synchronized String trouble() {
+        return open.trouble().get();
+    }
+
+    /** True if positions may come. */
+    synchronized boolean isOpen() {
+        return !open.name().isEmpty();
+    }
+
     /** A serial port, by its path; its speed is found. */
     void port(String path) {
         receiver(SerialPorts.at(path, SerialPorts.USUAL_BAUD));
@@ -59,7 +72,13 @@ final class AircraftSource implements AutoCloseable {
 
     private void receiver(LinkOpener opener) {
         Receiver receiver = Receiver.start(opener, nanos, fix -> taker.accept(fix));
-        use(new Open(opener.name(), () -> receiver.status().text(), receiver::close));
+        use(new Open(opener.name(), () -> receiver.status().text(), () -> trouble(receiver.status()), receiver::close));
+    }
+
+    private static String trouble(ReceiverStatus status) {
+        return status.state() == ReceiverStatus.State.RECEIVING
+                ? ""
+                : "Receiver " + status.name() + ": " + status.text();
     }
 
     /**
@@ -86,25 +105,29 @@ final class AircraftSource implements AutoCloseable {
         long began = nanos.getAsLong();
         play(replay, began, thread);
         use(new Open(
-                name, () -> replay.nextDueS().isPresent() ? "playing " + name : name + " is over", thread::shutdownNow));
+                name,
+                () -> replay.nextDueS().isPresent() ? "playing " + name : name + " is over",
+                () -> replay.nextDueS().isPresent() ? "" : "The flight log " + name + " is over",
+                thread::shutdownNow));
     }
 
     private void play(Replay replay, long began, ScheduledExecutorService thread) {
         double elapsedS = (nanos.getAsLong() - began) / NANOS_PER_S;
         replay.upTo(elapsedS).forEach(fix -> taker.accept(fix));
-        replay.nextDueS().ifPresentOrElse(
-                dueS -> {
-                    var unused = thread.schedule(
-                            () -> play(replay, began, thread),
-                            Math.max(1, Math.round((dueS - elapsedS) * 1000)),
-                            TimeUnit.MILLISECONDS);
-                },
-                thread::shutdown);
+        replay.nextDueS()
+                .ifPresentOrElse(
+                        dueS -> {
+                            var unused = thread.schedule(
+                                    () -> play(replay, began, thread),
+                                    Math.max(1, Math.round((dueS - elapsedS) * 1000)),
+                                    TimeUnit.MILLISECONDS);
+                        },
+                        thread::shutdown);
     }
 
     /** No positions any more. */
     void none() {
-        use(new Open("", () -> "", () -> {}));
+        use(Open.NOTHING);
     }
 
     private void use(Open next) {

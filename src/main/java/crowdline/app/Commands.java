@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -40,6 +41,14 @@ final class Commands implements Callable<Integer> {
 
     @Parameters(paramLabel = "SHOW", arity = "0..1", description = "The show file to open.")
     private @Nullable String show;
+
+    @Option(
+            names = "--receiver",
+            paramLabel = "WHERE",
+            description =
+                    "Where the aircraft's position comes from: a serial port such as /dev/ttyUSB0 or COM3, a flight"
+                            + " log to be played as it was flown, or - for a receiver's bytes on standard input.")
+    private @Nullable String receiver;
 
     private Commands(Terminal terminal, Opening opening) {
         this.terminal = terminal;
@@ -77,7 +86,7 @@ final class Commands implements Callable<Integer> {
     public Integer call() {
         String named = show;
         if (named == null || isThere(named)) {
-            return opening.open(named == null ? null : Path.of(named), terminal);
+            return opening.open(named == null ? null : Path.of(named), receiver, terminal);
         }
         String hint = spec == null ? "" : Nearest.hint(named, spec.subcommands().keySet());
         terminal.complain("there is no file or command " + named

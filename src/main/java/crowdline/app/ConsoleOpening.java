@@ -50,6 +50,11 @@ final class ConsoleOpening implements Opening {
 
     @Override
     public int open(@Nullable Path show, Terminal terminal) {
+        return open(show, null, terminal);
+    }
+
+    @Override
+    public int open(@Nullable Path show, @Nullable String receiver, Terminal terminal) {
         String why = whyNoWindow();
         if (why != null) {
             terminal.complain(why + ", so the window cannot open; start it where there is a screen, or see crowdline"
@@ -65,14 +70,20 @@ final class ConsoleOpening implements Opening {
         Supplier<Catalogue> catalogue = CompletableFuture.supplyAsync(CatalogueFile::shipped, io)::join;
         ShowLoader loader = new ShowLoader(catalogue, Pace.DEFAULT);
         WindowAhead window = new WindowAhead();
-        ShowOpening opening = new ShowOpening(folders.journals(), catalogue, loader, window, io, Clock.systemUTC());
-        ConsoleHost host = new ConsoleHost(folders.demoShow(), settingsFile, settings, opening, window, catalogue, io);
+        AircraftSource aircraft = new AircraftSource(System::nanoTime);
+        ShowOpening opening =
+                new ShowOpening(folders.journals(), catalogue, loader, window, aircraft, io, Clock.systemUTC());
+        ConsoleHost host =
+                new ConsoleHost(folders.demoShow(), settingsFile, settings, opening, window, catalogue, aircraft, io);
         Path first = show != null ? show : lastOpened(settings);
         // The show is read while the window is made, and the window shown when it is known what it shows first.
         if (first != null) {
             host.open(first);
         } else {
             opening.openNothing();
+        }
+        if (receiver != null) {
+            host.useReceiver(receiver);
         }
         SwingUtilities.invokeLater(() -> {
             Appearance appearance = appearance(settings);

@@ -109,10 +109,11 @@ final class FollowCommand implements Callable<Integer> {
             log.notes().forEach(terminal::line);
         }
         Follower follower = new Follower(plan);
-        boolean started = start == null;
+        double beginsS = start == null ? Double.POSITIVE_INFINITY : start;
+        boolean started = false;
         for (Reading reading : log.readings()) {
-            if (!started && reading.tS() >= start) {
-                followed.see(follower.start(start));
+            if (!started && reading.tS() >= beginsS) {
+                followed.see(follower.start(beginsS));
                 started = true;
             }
             followed.see(follower.reading(reading));

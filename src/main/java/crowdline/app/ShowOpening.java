@@ -46,6 +46,7 @@ final class ShowOpening {
     private final Supplier<Catalogue> catalogue;
     private final ShowLoader loader;
     private final WindowAhead window;
+    private final AircraftSource aircraft;
     private final ExecutorService io;
     private final Clock clock;
     private volatile @Nullable RunningShow running;
@@ -60,12 +61,14 @@ final class ShowOpening {
             Supplier<Catalogue> catalogue,
             ShowLoader loader,
             WindowAhead window,
+            AircraftSource aircraft,
             ExecutorService io,
             Clock clock) {
         this.shelf = new JournalShelf(journals, JournalMachine.here(new MonotonicTicker()), FORGET_AFTER_S);
         this.catalogue = catalogue;
         this.loader = loader;
         this.window = window;
+        this.aircraft = aircraft;
         this.io = io;
         this.clock = clock;
     }
@@ -209,7 +212,7 @@ final class ShowOpening {
             before.close();
             window.send(ConsoleFrame::forgetWords);
         }
-        RunningShow now = new RunningShow(loaded, opening, () -> hour(loaded.show()));
+        RunningShow now = new RunningShow(loaded, opening, aircraft, () -> hour(loaded.show()));
         // Looked at once here, so that the event thread finds everything worked out.
         now.view();
         openFile = file;
@@ -235,7 +238,7 @@ final class ShowOpening {
         window.send(w -> w.showPrepare(view));
     }
 
-    private void say(Mark mark) {
+    void say(Mark mark) {
         window.send(w -> w.showBanners(List.of(mark)));
     }
 

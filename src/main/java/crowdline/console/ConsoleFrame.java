@@ -176,6 +176,8 @@ public final class ConsoleFrame extends JFrame {
         switch (command) {
             case OPEN -> choose();
             case METAR -> pasteMetar();
+            case RECEIVER ->
+                host.findReceivers(found -> ReceiverDialog.ask(this, pane.appearance(), found, host::useReceiver));
             case PREPARE -> go(Place.PREPARE);
             case WORDS -> go(Place.WORDS);
             case LIVE -> go(Place.LIVE);

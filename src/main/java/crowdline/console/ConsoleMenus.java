@@ -37,6 +37,7 @@ final class ConsoleMenus {
         show.add(recent(recent, open));
         show.addSeparator();
         show.add(item(Command.METAR));
+        show.add(item(Command.RECEIVER));
         show.addSeparator();
         show.add(item(Command.QUIT));
         bar.add(show);

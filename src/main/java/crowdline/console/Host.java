@@ -7,6 +7,7 @@ import crowdline.console.theme.Appearance;
 import crowdline.show.DayAir;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,6 +41,12 @@ public interface Host {
 
     /** Predicts the open show again in other air, for this session; the show file stays as it is. */
     void useAir(DayAir air);
+
+    /** Looks for receivers of the aircraft's position and answers on the event thread. */
+    void findReceivers(Consumer<List<ReceiverChoice>> found);
+
+    /** Takes the aircraft's position from there: a port's path, a flight log, or nowhere if empty. */
+    void useReceiver(String where);
 
     /** Show files opened before, the newest first. */
     List<Path> recent();

@@ -32,6 +32,7 @@ final class Evidence {
 
     /** How well a state fits of which little is predicted: what is common among those that are right. Tuned. */
     private static final double TIMED_FIT = 3e4;
+
     private static final double TIMED_CLIMB_MPS = 6;
     private static final double OFF_FIT = 300;
     private static final double GROUND_MPS = 18;

@@ -20,6 +20,7 @@ import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
@@ -176,6 +177,12 @@ class ConsoleFrameTest {
 
         @Override
         public void useAir(DayAir air) {}
+
+        @Override
+        public void findReceivers(Consumer<List<ReceiverChoice>> found) {}
+
+        @Override
+        public void useReceiver(String where) {}
 
         @Override
         public List<Path> recent() {

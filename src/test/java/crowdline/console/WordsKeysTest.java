@@ -25,6 +25,7 @@ import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.JList;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
@@ -210,6 +211,12 @@ class WordsKeysTest {
 
         @Override
         public void useAir(DayAir air) {}
+
+        @Override
+        public void findReceivers(Consumer<List<ReceiverChoice>> found) {}
+
+        @Override
+        public void useReceiver(String where) {}
 
         @Override
         public void open() {
