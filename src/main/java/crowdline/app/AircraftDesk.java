@@ -67,7 +67,9 @@ final class AircraftDesk implements AutoCloseable {
 
     private void guarded(double atS, Supplier<Optional<FlightEvent>> work) {
         try {
-            work.get().ifPresent(desk::submit);
+            work.get().ifPresent(event -> {
+                var unused = desk.submit(event);
+            });
             tracking = following.tracking(atS);
         } catch (RuntimeException e) {
             // The root of the thread: whatever went wrong with one reading, the show goes on.
