@@ -7,15 +7,15 @@ package crowdline.follow;
  */
 final class Evidence {
     /** Time after which a reading is news, seconds. */
-    private static final double NEWS_S = Tune.p("NEWS_S", 0.6);
+    private static final double NEWS_S = Tune.p("NEWS_S", 0.8);
 
     private static final double FLOOR = Tune.p("FLOOR", 0.06);
-    private static final double PLACE_FLOOR = Tune.p("PLACE_FLOOR", 0.15);
+    private static final double PLACE_FLOOR = Tune.p("PLACE_FLOOR", 0.3);
     /** Where a flight can be at all: half widths of the broad density. */
-    private static final double WIDE_ALONG_M = 700;
+    private static final double WIDE_ALONG_M = Tune.p("WIDE_ALONG_M", 250);
 
-    private static final double WIDE_AWAY_M = 300;
-    private static final double WIDE_HEIGHT_M = 200;
+    private static final double WIDE_AWAY_M = Tune.p("WIDE_AWAY_M", 150);
+    private static final double WIDE_HEIGHT_M = Tune.p("WIDE_HEIGHT_M", 200);
     private static final double WIDE_MPS = 35;
     private static final double WIDE_CLIMB_MPS = 25;
 
@@ -31,9 +31,9 @@ final class Evidence {
     private static final double SLACK_S = Tune.p("SLACK_S", 0.25);
 
     /** How well a state fits of which little is predicted: what is common among those that are right. Tuned. */
-    private static final double TIMED_FIT = Tune.p("TIMED_FIT", 3e4);
+    private static final double TIMED_FIT = Tune.p("TIMED_FIT", 1e3);
     private static final double TIMED_CLIMB_MPS = 6;
-    private static final double OFF_FIT = Tune.p("OFF_FIT", 300);
+    private static final double OFF_FIT = Tune.p("OFF_FIT", 30);
     private static final double GROUND_MPS = 18;
     private static final double GROUND_CLIMB_MPS = 3;
     private static final double GROUND_HEIGHT_M = 40;

@@ -34,7 +34,7 @@ public final class Follower {
         this.plan = plan;
         receiver = new Receiver(plan.fastestMps, plan.mostGainMps);
         evidence = new Evidence(plan.bins);
-        order = new Order(plan.bins.figures);
+        order = new Order(plan.bins);
         motion = new Motion(plan.bins, plan.rate, plan.variance, order);
         belief = new Belief(plan.bins, Lanes.COUNT);
         spare = new Belief(plan.bins, Lanes.COUNT);

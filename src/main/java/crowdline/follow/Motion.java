@@ -5,12 +5,15 @@ final class Motion {
     /** One step, seconds. */
     static final double STEP_S = 0.1;
 
-    private static final int REACH = 3;
+    private static final int REACH = 5;
     /** Variance of phase won in a step, square bins: the least a bin allows is near a quarter. Tuned. */
     private static final double LEAST_VARIANCE = Tune.p("LEAST_VARIANCE", 0.25);
 
     private static final double MOST_VARIANCE = 0.75;
-    private static final double ELASTIC_VARIANCE = Tune.p("ELASTIC_VARIANCE", 0.7);
+    /** Chances of winning 1 to 4 bins on a line that may be cut short or drawn out, given that it wins any. Tuned. */
+    private static final double[] LEAPS = {0.375, 0.3125, 0.1875, 0.125};
+
+    private static final double LEAP = 2.0625;
     /** A level line to the end of a figure may be cut short, per second. Tuned. */
     private static final double CUT_SHORT_PER_S = Tune.p("CUT_SHORT_PER_S", 0.08);
     /** A figure is broken off, per second. Tuned: about once in eight minutes if nothing is seen. */
@@ -57,7 +60,7 @@ final class Motion {
                 double v = variance[f] * STEP_S / (Bins.WIDTH_S * Bins.WIDTH_S);
                 int k = (tempo * bins.figures + f) * 2;
                 kernels[k] = kernel(mean, v);
-                kernels[k + 1] = kernel(mean, Math.max(v, ELASTIC_VARIANCE));
+                kernels[k + 1] = elastic(mean);
             }
         }
     }
@@ -65,12 +68,22 @@ final class Motion {
     /** Chances of winning 0, 1, 2 bins with this mean, and this variance as far as that allows. */
     static double[] kernel(double meanBins, double varianceBins2) {
         double mean = Math.min(Math.max(meanBins, 0.05), 1);
-        double[] p = {1 - mean, mean, 0};
+        double[] p = {1 - mean, mean, 0, 0, 0};
         double wanted = Math.min(Math.max(varianceBins2, LEAST_VARIANCE), MOST_VARIANCE);
         double moved = Math.min(Math.max(wanted - mean * (1 - mean), 0), mean);
         p[0] += moved / 2;
         p[1] -= moved;
         p[2] += moved / 2;
+        return p;
+    }
+
+    private static double[] elastic(double meanBins) {
+        double some = Math.min(Math.max(meanBins, 0.05), 1) / LEAP;
+        double[] p = new double[REACH];
+        p[0] = 1 - some;
+        for (int k = 1; k < REACH; k++) {
+            p[k] = some * LEAPS[k - 1];
+        }
         return p;
     }
 
@@ -114,7 +127,7 @@ final class Motion {
             if (!held && !bins.timed[i]) {
                 to.off += c * OFF;
                 keep -= OFF;
-                if (bins.elastic[i]) {
+                if (bins.ending[i]) {
                     collect(block, CUT, c, m, q);
                     keep -= CUT;
                 }
@@ -122,6 +135,9 @@ final class Motion {
             double[] p = kernel(lane, i);
             for (int k = 0; k < REACH; k++) {
                 double share = keep * p[k];
+                if (share == 0) {
+                    continue;
+                }
                 if (i + k < end) {
                     int j = base + i + k;
                     to.chance[j] += c * share;

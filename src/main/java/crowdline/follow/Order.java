@@ -17,14 +17,19 @@ final class Order {
     private static final double OFF = Tune.p("OFF", 0.03);
     private static final double FLOWN_ALREADY = Tune.p("FLOWN_ALREADY", 0.05);
 
+    /** What is only timed fits too much to be jumped to lightly. */
+    private static final double TIMED = Tune.p("TIMED", 0.02);
+
+    private final Bins bins;
     private final int figures;
     /** How sure it is that each figure has been flown. */
     private final double[] flown;
 
     private int reached;
 
-    Order(int figures) {
-        this.figures = figures;
+    Order(Bins bins) {
+        this.bins = bins;
+        figures = bins.figures;
         flown = new double[figures];
     }
 
@@ -64,6 +69,9 @@ final class Order {
                 w += g == f - 1 ? ONE_BACK : 0;
                 w += PASSED_OVER * Math.max(0, 1 - 2 * flown[g]) * (f - g <= 2 ? 1 : 0.1);
             }
+            if (g != f + 1 && bins.timed[bins.first[g]]) {
+                w *= TIMED;
+            }
             if (g != f) {
                 w *= 1 - (1 - FLOWN_ALREADY) * flown[g];
             }
@@ -98,6 +106,9 @@ final class Order {
         double sum = 0;
         for (int g = 0; g < figures; g++) {
             double w = (0.02 + Math.exp(-Math.abs(g - reached - 1) / 1.5)) * (1 - 0.8 * flown[g]);
+            if (bins.timed[bins.first[g]]) {
+                w *= TIMED;
+            }
             row[g] = w;
             sum += w;
         }
