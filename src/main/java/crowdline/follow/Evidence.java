@@ -34,6 +34,9 @@ final class Evidence {
     private static final double TIMED_FIT = Tune.p("TIMED_FIT", 1e3);
     private static final double TIMED_CLIMB_MPS = 6;
     private static final double OFF_FIT = Tune.p("OFF_FIT", 30);
+    /** An aircraft answers the stick a little later than the prediction, which has the load at once. Tuned. */
+    private static final int LAG_BINS = 1;
+
     private static final double GROUND_MPS = 18;
     private static final double GROUND_CLIMB_MPS = 3;
     private static final double GROUND_HEIGHT_M = 40;
@@ -108,11 +111,12 @@ final class Evidence {
         double c = belief.chance[i];
         double m = belief.mean[i] / c;
         double v = Math.max(belief.square[i] / c - m * m, 1);
-        double fit = place(bin, sign, seen) * speeds(bin, sign, seen);
+        int answered = Math.max(bin - LAG_BINS, 0);
+        double fit = place(bin, sign, seen) * speeds(answered, sign, seen);
 
-        double slack = SLACK_S * bins.vzMps[bin];
+        double slack = SLACK_S * bins.vzMps[answered];
         double r = HEIGHT_M * HEIGHT_M + slack * slack;
-        double e = seen.heightM() - bins.zM[bin] - m;
+        double e = seen.heightM() - bins.zM[answered] - m;
         double s2 = v + r;
         double u = 1 + e * e / (3 * s2);
         fit *= ratio(u, Math.sqrt(s2), WIDE_HEIGHT_M, PLACE_FLOOR);
