@@ -7,7 +7,7 @@ package crowdline.follow;
  */
 final class Evidence {
     /** Time after which a reading is news, seconds. */
-    private static final double NEWS_S = Tune.p("NEWS_S", 0.8);
+    private static final double NEWS_S = Tune.p("NEWS_S", 1.2);
 
     private static final double FLOOR = Tune.p("FLOOR", 0.06);
     private static final double PLACE_FLOOR = Tune.p("PLACE_FLOOR", 0.3);
@@ -21,11 +21,11 @@ final class Evidence {
 
     private static final double ALONG_M = Tune.p("ALONG_M", 60);
     private static final double AWAY_M = Tune.p("AWAY_M", 60);
-    private static final double HEIGHT_M = Tune.p("HEIGHT_M", 6);
+    private static final double HEIGHT_M = Tune.p("HEIGHT_M", 10);
     private static final double SPEED_MPS = Tune.p("SPEED_MPS", 3.5);
-    private static final double CLIMB_MPS = Tune.p("CLIMB_MPS", 2.5);
+    private static final double CLIMB_MPS = Tune.p("CLIMB_MPS", 3.5);
     /** Share of the airspeed by which pilots differ. */
-    private static final double SPEED_SHARE = Tune.p("SPEED_SHARE", 0.07);
+    private static final double SPEED_SHARE = Tune.p("SPEED_SHARE", 0.1);
 
     /** How far the phase may be off within a bin and between two, seconds. */
     private static final double SLACK_S = Tune.p("SLACK_S", 0.25);

@@ -193,7 +193,7 @@ final class Motion {
             m *= 0.5;
             q = c * ANYWHERE_M2;
         }
-        double same = planned ? 0.985 : 0.5;
+        double same = planned ? Tune.p("SAME",0.985) : 0.5;
         for (int tempo = 0; tempo < Lanes.TEMPOS; tempo++) {
             double s = Lanes.next(lane % Lanes.TEMPOS, tempo);
             int direction = Lanes.direction(lane);

@@ -9,11 +9,11 @@ import java.util.Arrays;
  */
 final class Order {
     private static final double NEXT = Tune.p("NEXT", 0.8);
-    private static final double AFTER_NEXT = Tune.p("AFTER_NEXT", 0.06);
+    private static final double AFTER_NEXT = Tune.p("AFTER_NEXT", 0.08);
     private static final double AGAIN = Tune.p("AGAIN", 0.03);
     private static final double ONE_BACK = Tune.p("ONE_BACK", 0.006);
     private static final double PASSED_OVER = Tune.p("PASSED_OVER", 0.06);
-    private static final double ANY = Tune.p("ANY", 0.02);
+    private static final double ANY = Tune.p("ANY", 0.003);
     private static final double OFF = Tune.p("OFF", 0.03);
     private static final double FLOWN_ALREADY = Tune.p("FLOWN_ALREADY", 0.05);
 
@@ -105,7 +105,7 @@ final class Order {
         Arrays.fill(row, 0);
         double sum = 0;
         for (int g = 0; g < figures; g++) {
-            double w = (0.02 + Math.exp(-Math.abs(g - reached - 1) / 1.5)) * (1 - 0.8 * flown[g]);
+            double w = (Tune.p("FAR", 0.003) + Math.exp(-Math.abs(g - reached - 1) / 1.5)) * (1 - 0.8 * flown[g]);
             if (bins.timed[bins.first[g]]) {
                 w *= TIMED;
             }
