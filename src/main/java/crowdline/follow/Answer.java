@@ -94,8 +94,7 @@ final class Answer {
         if (sum <= 0) {
             return new Inside(0, false, 0);
         }
-        return new Inside(
-                Math.min(phase / sum / plan.bins.length(f), 1), mirrored > sum / 2, offset / sum);
+        return new Inside(Math.min(phase / sum / plan.bins.length(f), 1), mirrored > sum / 2, offset / sum);
     }
 
     private List<FollowNow.Candidate> alternatives() {

@@ -3,6 +3,7 @@ package crowdline.follow;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.Sample;
+import java.util.Arrays;
 import java.util.List;
 
 /** The predicted flight cut into bins of phase: where the aircraft is in each and how it moves. Never changes. */
@@ -149,7 +150,7 @@ final class Bins {
 
         private double at(int coordinate, double tS) {
             double[] p = place[coordinate];
-            int low = java.util.Arrays.binarySearch(t, tS);
+            int low = Arrays.binarySearch(t, tS);
             int i = low >= 0 ? low : -low - 2;
             i = Math.min(Math.max(i, 0), t.length - 2);
             double share = Math.min(Math.max((tS - t[i]) / (t[i + 1] - t[i]), -1), 1);

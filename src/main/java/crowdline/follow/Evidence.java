@@ -7,33 +7,34 @@ package crowdline.follow;
  */
 final class Evidence {
     /** Time after which a reading is news, seconds. */
-    private static final double NEWS_S = Tune.p("NEWS_S", 1.2);
+    private static final double NEWS_S = 1.2;
 
-    private static final double FLOOR = Tune.p("FLOOR", 0.06);
-    private static final double PLACE_FLOOR = Tune.p("PLACE_FLOOR", 0.3);
+    private static final double FLOOR = 0.06;
+    private static final double PLACE_FLOOR = 0.3;
     /** Where a flight can be at all: half widths of the broad density. */
-    private static final double WIDE_ALONG_M = Tune.p("WIDE_ALONG_M", 250);
+    private static final double WIDE_ALONG_M = 250;
 
-    private static final double WIDE_AWAY_M = Tune.p("WIDE_AWAY_M", 150);
-    private static final double WIDE_HEIGHT_M = Tune.p("WIDE_HEIGHT_M", 200);
+    private static final double WIDE_AWAY_M = 150;
+    private static final double WIDE_HEIGHT_M = 200;
     private static final double WIDE_MPS = 35;
     private static final double WIDE_CLIMB_MPS = 25;
 
-    private static final double ALONG_M = Tune.p("ALONG_M", 60);
-    private static final double AWAY_M = Tune.p("AWAY_M", 60);
-    private static final double HEIGHT_M = Tune.p("HEIGHT_M", 10);
-    private static final double SPEED_MPS = Tune.p("SPEED_MPS", 3.5);
-    private static final double CLIMB_MPS = Tune.p("CLIMB_MPS", 3.5);
+    private static final double ALONG_M = 60;
+    private static final double AWAY_M = 60;
+    private static final double HEIGHT_M = 10;
+    private static final double SPEED_MPS = 3.5;
+    private static final double CLIMB_MPS = 3.5;
     /** Share of the airspeed by which pilots differ. */
-    private static final double SPEED_SHARE = Tune.p("SPEED_SHARE", 0.1);
+    private static final double SPEED_SHARE = 0.1;
 
     /** How far the phase may be off within a bin and between two, seconds. */
-    private static final double SLACK_S = Tune.p("SLACK_S", 0.25);
+    private static final double SLACK_S = 0.25;
 
     /** How well a state fits of which little is predicted: what is common among those that are right. Tuned. */
-    private static final double TIMED_FIT = Tune.p("TIMED_FIT", 1e3);
+    private static final double TIMED_FIT = 1e3;
+
     private static final double TIMED_CLIMB_MPS = 6;
-    private static final double OFF_FIT = Tune.p("OFF_FIT", 30);
+    private static final double OFF_FIT = 80;
     /** An aircraft answers the stick a little later than the prediction, which has the load at once. Tuned. */
     private static final int LAG_BINS = 1;
 

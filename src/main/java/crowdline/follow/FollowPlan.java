@@ -68,7 +68,8 @@ public final class FollowPlan {
      * @throws IllegalArgumentException if the flight has no figures or no samples, or the times are of other figures
      */
     public static FollowPlan of(Flight flight, ActTimes times) {
-        List<String> flown = flight.figures().stream().map(FigureFlight::figureId).toList();
+        List<String> flown =
+                flight.figures().stream().map(FigureFlight::figureId).toList();
         List<String> timed = times.figures().stream().map(FigureTime::figureId).toList();
         if (!flown.equals(timed)) {
             throw new IllegalArgumentException("the times are of the figures " + timed + " and the flight has " + flown
@@ -127,8 +128,7 @@ public final class FollowPlan {
                 energies.clear();
                 continue;
             }
-            energies.add(
-                    new double[] {s.tS(), s.place().z() + s.speedMps() * s.speedMps() / (2 * G_MPS2)});
+            energies.add(new double[] {s.tS(), s.place().z() + s.speedMps() * s.speedMps() / (2 * G_MPS2)});
             int back = energies.size() - 21;
             if (back >= 0) {
                 double[] then = energies.get(back);

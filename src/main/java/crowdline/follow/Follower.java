@@ -1,6 +1,7 @@
 package crowdline.follow;
 
 import crowdline.telemetry.Reading;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -75,7 +76,7 @@ public final class Follower {
      * @throws IndexOutOfBoundsException if there is no such figure
      */
     public FollowNow hand(double tS, int figureIndex, boolean untilNextStep) {
-        java.util.Objects.checkIndex(figureIndex, plan.size());
+        Objects.checkIndex(figureIndex, plan.size());
         advance(tS);
         double left = belief.before + belief.off + belief.after;
         double[] lane = new double[Lanes.COUNT];

@@ -1,5 +1,7 @@
 package crowdline.follow;
 
+import java.util.Arrays;
+
 /** How the hidden state moves by itself in one step of time; the clock of the filter. */
 final class Motion {
     /** One step, seconds. */
@@ -7,7 +9,7 @@ final class Motion {
 
     private static final int REACH = 5;
     /** Variance of phase won in a step, square bins: the least a bin allows is near a quarter. Tuned. */
-    private static final double LEAST_VARIANCE = Tune.p("LEAST_VARIANCE", 0.25);
+    private static final double LEAST_VARIANCE = 0.25;
 
     private static final double MOST_VARIANCE = 0.75;
     /** Chances of winning 1 to 4 bins on a line that may be cut short or drawn out, given that it wins any. Tuned. */
@@ -15,13 +17,13 @@ final class Motion {
 
     private static final double LEAP = 2.0625;
     /** A level line to the end of a figure may be cut short, per second. Tuned. */
-    private static final double CUT_SHORT_PER_S = Tune.p("CUT_SHORT_PER_S", 0.08);
+    private static final double CUT_SHORT_PER_S = 0.08;
     /** A figure is broken off, per second. Tuned: about once in eight minutes if nothing is seen. */
     private static final double BROKEN_OFF_PER_S = 1 / 500.0;
 
-    private static final double OFF = BROKEN_OFF_PER_S * STEP_S;
-    private static final double CUT = CUT_SHORT_PER_S * STEP_S;
-    private static final double BACK_PER_S = 1 / 10.0;
+    static final double OFF = BROKEN_OFF_PER_S * STEP_S;
+    static final double CUT = CUT_SHORT_PER_S * STEP_S;
+    private static final double BACK_PER_S = 0.07;
     private static final double OFF_TO_END_PER_S = 1 / 120.0;
     private static final double BEGINS_PER_S = 1 / 60.0;
     /** Share of what comes back to the plan that does so within a figure and not at its start. */
@@ -30,12 +32,15 @@ final class Motion {
     private static final int WITHIN_EVERY = 10;
 
     /** How fast the height offset may wander, square metres a second: (6 m)² in each. Tuned. */
-    private static final double WANDER_M2_PER_S = Tune.p("WANDER_M2_PER_S", 36);
+    private static final double WANDER_M2_PER_S = 36;
 
     /** Variance the height offset gains from one figure to the next, and where the order changes. */
     private static final double NEXT_M2 = 10 * 10;
 
     static final double ANYWHERE_M2 = 90 * 90;
+    /** Chance that what follows as planned goes the way it is expected to. Tuned. */
+    private static final double SAME_WAY = 0.95;
+
     private static final double LEAST_POOL = 1e-9;
 
     private final Bins bins;
@@ -77,7 +82,8 @@ final class Motion {
         return p;
     }
 
-    private static double[] elastic(double meanBins) {
+    /** The same for a line that may be cut short or drawn out: the mean is kept. */
+    static double[] elastic(double meanBins) {
         double some = Math.min(Math.max(meanBins, 0.05), 1) / LEAP;
         double[] p = new double[REACH];
         p[0] = 1 - some;
@@ -96,7 +102,7 @@ final class Motion {
     void step(Belief from, Belief to, int held) {
         to.clear();
         for (double[] part : pool) {
-            java.util.Arrays.fill(part, 0);
+            Arrays.fill(part, 0);
         }
         for (int lane = 0; lane < Lanes.COUNT; lane++) {
             for (int f = 0; f < bins.figures; f++) {
@@ -193,7 +199,7 @@ final class Motion {
             m *= 0.5;
             q = c * ANYWHERE_M2;
         }
-        double same = planned ? Tune.p("SAME",0.985) : 0.5;
+        double same = planned ? SAME_WAY : 0.5;
         for (int tempo = 0; tempo < Lanes.TEMPOS; tempo++) {
             double s = Lanes.next(lane % Lanes.TEMPOS, tempo);
             int direction = Lanes.direction(lane);
@@ -222,8 +228,8 @@ final class Motion {
             if (w < LEAST_POOL) {
                 continue;
             }
-            start(to, g, w * (1 - WITHIN));
             int places = (bins.length(g) - 1) / WITHIN_EVERY;
+            start(to, g, places == 0 ? w : w * (1 - WITHIN));
             for (int k = 1; k <= places; k++) {
                 anyLane(to, bins.first[g] + k * WITHIN_EVERY, w * WITHIN / places);
             }

@@ -8,17 +8,18 @@ import java.util.Arrays;
  * more. All chances are tuned: high enough that the answer is not sure before the aircraft has shown the difference.
  */
 final class Order {
-    private static final double NEXT = Tune.p("NEXT", 0.8);
-    private static final double AFTER_NEXT = Tune.p("AFTER_NEXT", 0.08);
-    private static final double AGAIN = Tune.p("AGAIN", 0.03);
-    private static final double ONE_BACK = Tune.p("ONE_BACK", 0.006);
-    private static final double PASSED_OVER = Tune.p("PASSED_OVER", 0.06);
-    private static final double ANY = Tune.p("ANY", 0.003);
-    private static final double OFF = Tune.p("OFF", 0.03);
-    private static final double FLOWN_ALREADY = Tune.p("FLOWN_ALREADY", 0.05);
+    private static final double NEXT = 0.7;
+    private static final double AFTER_NEXT = 0.08;
+    private static final double AGAIN = 0.03;
+    private static final double ONE_BACK = 0.006;
+    private static final double PASSED_OVER = 0.06;
+    private static final double ANY = 0.001;
+    private static final double OFF = 0.03;
+    private static final double FLOWN_ALREADY = 0.05;
 
+    private static final double FAR = 0.001;
     /** What is only timed fits too much to be jumped to lightly. */
-    private static final double TIMED = Tune.p("TIMED", 0.02);
+    private static final double TIMED = 0.02;
 
     private final Bins bins;
     private final int figures;
@@ -105,7 +106,7 @@ final class Order {
         Arrays.fill(row, 0);
         double sum = 0;
         for (int g = 0; g < figures; g++) {
-            double w = (Tune.p("FAR", 0.003) + Math.exp(-Math.abs(g - reached - 1) / 1.5)) * (1 - 0.8 * flown[g]);
+            double w = (FAR + Math.exp(-Math.abs(g - reached - 1) / 1.5)) * (1 - 0.8 * flown[g]);
             if (bins.timed[bins.first[g]]) {
                 w *= TIMED;
             }

@@ -61,7 +61,8 @@ final class Receiver {
     }
 
     /** What a reading says, or null if it is not to be believed. */
-    @Nullable Seen take(Reading r) {
+    @Nullable
+    Seen take(Reading r) {
         Reading previous = last;
         if (previous != null && r.tS() <= previous.tS()) {
             return null;
@@ -109,7 +110,8 @@ final class Receiver {
         double dx = a.alongM() + share * (b.alongM() - a.alongM()) - r.alongM();
         double dy = a.awayM() + share * (b.awayM() - a.awayM()) - r.awayM();
         double dz = a.heightM() + share * (b.heightM() - a.heightM()) - r.heightM();
-        boolean exactly = Math.sqrt(dx * dx + dy * dy + dz * dz) < SAME_M * Math.max(1, share) && distance(b, r) > SAME_M;
+        boolean exactly =
+                Math.sqrt(dx * dx + dy * dy + dz * dz) < SAME_M * Math.max(1, share) && distance(b, r) > SAME_M;
         onLine = exactly ? onLine + 1 : 0;
         return onLine >= RECKONED;
     }

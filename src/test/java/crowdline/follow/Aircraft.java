@@ -119,7 +119,8 @@ final class Aircraft {
         double keep = 1 - DT / 3;
         double kick = gustMps * Math.sqrt(2 * DT / 3);
         gust = gust.times(keep)
-                .plus(new V3(random.nextGaussian() * kick, random.nextGaussian() * kick, random.nextGaussian() * kick / 2));
+                .plus(new V3(
+                        random.nextGaussian() * kick, random.nextGaussian() * kick, random.nextGaussian() * kick / 2));
         V3 ground = airMps.plus(wind).plus(gust);
         place = place.plus(ground.times(DT));
         tS += DT;

@@ -44,11 +44,15 @@ final class Display {
                 show,
                 catalogue,
                 act,
-                act.variants().stream().filter(v -> v.name().equals(variant)).findFirst().orElseThrow());
+                act.variants().stream()
+                        .filter(v -> v.name().equals(variant))
+                        .findFirst()
+                        .orElseThrow());
         flight = predictor.predict();
         plan = FollowPlan.of(
                 flight,
-                PredictedTimes.of(flight, new Spread(predictor, 5).fly(100, s -> {}).bands()));
+                PredictedTimes.of(
+                        flight, new Spread(predictor, 5).fly(100, s -> {}).bands()));
         double towards =
                 Math.toRadians(show.air().windFromDeg() + 180 - show.venue().axisBearingDeg());
         double mps = show.air().windKt() * KT;
@@ -60,7 +64,9 @@ final class Display {
             return List.of();
         }
         List<Element> own = f.elements();
-        return own != null ? own : all.find(f.figure()).map(CatalogueEntry::elements).orElse(List.of());
+        return own != null
+                ? own
+                : all.find(f.figure()).map(CatalogueEntry::elements).orElse(List.of());
     }
 
     int size() {
@@ -91,8 +97,7 @@ final class Display {
         SplittableRandom random = new SplittableRandom(seed);
         Truth truth = new Truth();
         Variety variety = Variety.drawn(share, random);
-        V3 wind = toldWind.plus(new V3(
-                untoldWindMps * Variety.bell(random), untoldWindMps * Variety.bell(random), 0));
+        V3 wind = toldWind.plus(new V3(untoldWindMps * Variety.bell(random), untoldWindMps * Variety.bell(random), 0));
         Aircraft a = new Aircraft(airframe, variety, wind, 0.8, truth, random);
         Pilot pilot = new Pilot(a, share, random);
         enter(a, share, random);

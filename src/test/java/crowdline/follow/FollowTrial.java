@@ -49,7 +49,8 @@ public final class FollowTrial {
         Show show = Objects.requireNonNull(
                 new ShowFile().read(Path.of("demo-shows/fenmarsh-air-day.json")).show());
         Catalogue catalogue = CatalogueFile.shipped();
-        Act found = show.acts().stream().filter(a -> a.id().equals(act)).findFirst().orElseThrow();
+        Act found =
+                show.acts().stream().filter(a -> a.id().equals(act)).findFirst().orElseThrow();
         return new Display(show, catalogue, found, found.variants().get(0).name());
     }
 

@@ -1,6 +1,7 @@
 package crowdline.follow;
 
 import crowdline.show.Element;
+import java.util.Objects;
 import java.util.SplittableRandom;
 
 /** Flies elements with an {@link Aircraft}, never quite as planned, and brings it back to the display line. */
@@ -45,7 +46,11 @@ final class Pilot {
             roll(roll);
         } else if (e instanceof Element.Flick flick) {
             rollThrough(
-                    flick.degrees(), flick.toward(), Math.toRadians(a.airframe.flickRateDegPerS()) * rolls.factor(), flick.power(), 0.4);
+                    flick.degrees(),
+                    flick.toward(),
+                    Math.toRadians(a.airframe.flickRateDegPerS()) * rolls.factor(),
+                    flick.power(),
+                    0.4);
         } else if (e instanceof Element.Spin spin) {
             spin(spin);
         } else if (e instanceof Element.Pivot pivot) {
@@ -82,7 +87,7 @@ final class Pilot {
             case KNOTS -> {
                 double v = line.value() * KT * speeds.factor();
                 double z = a.direction.z();
-                boolean gaining = z < -0.05 || z < 0.05 && a.speedMps < v;
+                boolean gaining = z < -0.05 || (z < 0.05 && a.speedMps < v);
                 yield t -> gaining ? a.speedMps >= v : a.speedMps <= v;
             }
             case FEET -> {
@@ -128,7 +133,9 @@ final class Pilot {
         double way = Math.signum(a.direction.x());
         double drift = Math.max(-0.2, Math.min(0.2, -a.place.y() / 400));
         V3 wanted = new V3(way, drift, 0).unit();
-        V3 now = a.direction.plus(wanted.minus(a.direction).times(Aircraft.DT / 1.5)).unit();
+        V3 now = a.direction
+                .plus(wanted.minus(a.direction).times(Aircraft.DT / 1.5))
+                .unit();
         a.point(now, a.up);
     }
 
@@ -162,8 +169,9 @@ final class Pilot {
             double step = Math.acos(Math.min(1, before.dot(a.direction)));
             turned += Math.signum(sign * before.cross(a.direction).dot(before.cross(a.up))) * step;
         }
-        if (arc.toPathDeg() != null) {
-            settle(arc.toPathDeg());
+        Double path = arc.toPathDeg();
+        if (path != null) {
+            settle(path);
         }
     }
 
@@ -178,7 +186,7 @@ final class Pilot {
         if (degrees != null) {
             return Math.toRadians(degrees);
         }
-        double target = Math.toRadians(arc.toPathDeg());
+        double target = Math.toRadians(Objects.requireNonNull(arc.toPathDeg()));
         V3 side = a.up.times(sign);
         double now = Math.atan2(a.direction.z(), side.z());
         // Along the arc, height rate = d_z cos θ + s_z sin θ = R sin(θ + now).
@@ -213,7 +221,8 @@ final class Pilot {
         switch (r.style()) {
             case AILERON -> rollThrough(r.degrees(), r.toward(), rate, r.power(), 0);
             case SLOW -> {
-                double seconds = r.seconds() == null ? 8 : r.seconds();
+                Double given = r.seconds();
+                double seconds = given == null ? 8 : given;
                 double end = a.tS + seconds / rolls.factor();
                 double turned = Math.toRadians(r.degrees()) * Aircraft.DT / (end - a.tS);
                 while (a.tS < end) {
@@ -235,13 +244,16 @@ final class Pilot {
     }
 
     private void barrel(Element.Roll r) {
-        double seconds = (r.seconds() == null ? 6 : r.seconds()) / rolls.factor() * r.degrees() / 360;
+        Double given = r.seconds();
+        double seconds = (given == null ? 6 : given) / rolls.factor() * r.degrees() / 360;
         V3 d0 = a.direction;
         V3 side = d0.cross(V3.UP).unit().times(away(r.toward()));
         double start = a.tS;
         while (a.tS < start + seconds) {
             double phi = 2 * Math.PI * (a.tS - start) / seconds * r.degrees() / 360;
-            V3 d = d0.plus(V3.UP.times(0.5 * Math.sin(phi))).plus(side.times(0.3 * (1 - Math.cos(phi)))).unit();
+            V3 d = d0.plus(V3.UP.times(0.5 * Math.sin(phi)))
+                    .plus(side.times(0.3 * (1 - Math.cos(phi))))
+                    .unit();
             a.point(d, V3.UP.turned(d0, phi));
             a.straight(r.power(), 0);
         }

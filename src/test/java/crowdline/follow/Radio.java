@@ -48,7 +48,8 @@ record Radio(double hz, double missing, int freezes, int reckons, boolean speeds
             } else if (frozen < FAULT_S + JUMPED_S) {
                 // It comes back somewhere else and only then finds its place again.
                 double left = JUMP_M * (1 - (frozen - FAULT_S) / JUMPED_S);
-                out.add(reading(t, i.place().plus(noise).plus(new V3(left * 0.8, left * 0.5, left * 0.3)), i.groundMps()));
+                out.add(reading(
+                        t, i.place().plus(noise).plus(new V3(left * 0.8, left * 0.5, left * 0.3)), i.groundMps()));
             } else if (reckoned < FAULT_S) {
                 Truth.Instant from = truth.at(t - reckoned);
                 out.add(reading(t, from.place().plus(from.groundMps().times(reckoned)), from.groundMps()));

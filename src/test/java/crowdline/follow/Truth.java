@@ -50,7 +50,8 @@ final class Truth {
     Truth stretched(double factor) {
         Truth slow = new Truth();
         for (Instant i : instants) {
-            slow.instants.add(new Instant(i.tS() * factor, i.place(), i.groundMps().times(1 / factor)));
+            slow.instants.add(
+                    new Instant(i.tS() * factor, i.place(), i.groundMps().times(1 / factor)));
         }
         for (Flown f : flown) {
             slow.flown.add(new Flown(f.figure(), f.startS() * factor, f.endS() * factor));

@@ -13,11 +13,7 @@ import java.util.SplittableRandom;
  */
 record Variety(double share, double mass, double power, double drag) {
     static Variety drawn(double share, SplittableRandom r) {
-        return new Variety(
-                share,
-                1 + share * 0.3 * bell(r),
-                1 + share * 0.5 * bell(r),
-                1 + share * bell(r));
+        return new Variety(share, 1 + share * 0.3 * bell(r), 1 + share * 0.5 * bell(r), 1 + share * bell(r));
     }
 
     static double bell(SplittableRandom r) {

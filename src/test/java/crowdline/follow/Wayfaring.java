@@ -58,7 +58,8 @@ final class Wayfaring {
                     + (toMps - fromMps) * s * t / 2
                     + bump * duration / Math.PI * (1 - Math.cos(Math.PI * s));
             V3 now = atLength(Math.max(0, Math.min(metres, length[FINE])));
-            truth.instants.add(new Truth.Instant(startS + t, now, now.minus(last).times(1 / STEP_S)));
+            truth.instants.add(
+                    new Truth.Instant(startS + t, now, now.minus(last).times(1 / STEP_S)));
             last = now;
         }
         truth.instants.add(new Truth.Instant(startS + duration, way.get(way.size() - 1), new V3(0, 0, 0)));
