@@ -2,9 +2,9 @@ package crowdline.app;
 
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
+import crowdline.follow.Boundaries;
 import crowdline.follow.FollowNow;
 import crowdline.follow.FollowPlan;
-import crowdline.follow.Follower;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.Variant;
@@ -14,7 +14,6 @@ import crowdline.storage.ShowFile;
 import crowdline.storage.ShowFileException;
 import crowdline.storage.ShowReading;
 import crowdline.telemetry.IgcHeight;
-import crowdline.telemetry.Reading;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -104,86 +103,77 @@ final class FollowCommand implements Callable<Integer> {
     }
 
     private int follow(FollowPlan plan, LogReadings log, @Nullable Double start) {
-        FollowedLog followed = new FollowedLog(plan, json ? this::jsonLine : this::wordLine);
+        FollowTeller teller = new FollowTeller(plan, json ? this::jsonLine : this::wordLine);
         if (!json) {
             log.notes().forEach(terminal::line);
         }
-        Follower follower = new Follower(plan);
-        double beginsS = start == null ? Double.POSITIVE_INFINITY : start;
-        boolean started = false;
-        for (Reading reading : log.readings()) {
-            if (!started && reading.tS() >= beginsS) {
-                followed.see(follower.start(beginsS));
-                started = true;
-            }
-            followed.see(follower.reading(reading));
-        }
-        List<FollowedLog.Stretch> figures = followed.finish();
+        List<FollowNow> said = LogFollowing.follow(plan, log.readings(), start);
+        said.forEach(teller::see);
+        Boundaries found = Boundaries.said(plan, said);
         if (json) {
-            terminal.json(JsonOut.line(Map.of("summary", summary(plan, log, figures))));
+            terminal.json(JsonOut.line(Map.of("summary", summary(plan, log, found))));
         } else {
-            table(plan, figures);
+            table(plan, found);
         }
-        return figures.isEmpty() ? ExitCode.BLOCKED : ExitCode.FINE;
+        return found.figures().isEmpty() ? ExitCode.BLOCKED : ExitCode.FINE;
     }
 
     private void jsonLine(FollowPlan plan, FollowNow now) {
         Map<String, @Nullable Object> row = new LinkedHashMap<>();
         row.put("tS", rounded(now.tS()));
-        row.put("figure", FollowedLog.figureId(plan, now));
+        row.put("figure", FollowTeller.figureId(plan, now));
         row.put("element", now.elementIndex());
         row.put("confidence", rounded(now.confidence()));
-        row.put("state", FollowedLog.word(now.state()));
+        row.put("state", FollowTeller.word(now.state()));
         terminal.json(JsonOut.line(row));
     }
 
     private void wordLine(FollowPlan plan, FollowNow now) {
-        String id = FollowedLog.figureId(plan, now);
+        String id = FollowTeller.figureId(plan, now);
         String name = id == null ? "" : plan.name(now.figureIndex());
         terminal.line(String.format(
                 Locale.UK,
                 "%8.1f s  %-9s %3.0f %%  %s",
                 now.tS(),
-                FollowedLog.word(now.state()),
+                FollowTeller.word(now.state()),
                 100 * now.confidence(),
                 name));
     }
 
-    private static Map<String, Object> summary(FollowPlan plan, LogReadings log, List<FollowedLog.Stretch> figures) {
+    private static Map<String, Object> summary(FollowPlan plan, LogReadings log, Boundaries found) {
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("readings", log.readings().size());
-        row.put(
-                "figures",
-                figures.stream()
-                        .map(f -> {
-                            Map<String, Object> figure = new LinkedHashMap<>();
-                            figure.put("figure", plan.figureId(f.index()));
-                            figure.put("startS", rounded(f.startS()));
-                            figure.put("endS", rounded(f.endS()));
-                            figure.put("confidence", rounded(f.confidence()));
-                            return figure;
-                        })
-                        .toList());
-        row.put("missed", FollowedLog.missed(plan, figures));
+        row.put("figures", found.figures().stream().map(f -> row(plan, f)).toList());
+        row.put("missed", found.dropped().stream().map(plan::figureId).toList());
+        row.put("repeated", found.repeated().stream().map(plan::figureId).toList());
         row.put("notes", log.notes());
         return row;
     }
 
-    private void table(FollowPlan plan, List<FollowedLog.Stretch> figures) {
+    private static Map<String, Object> row(FollowPlan plan, Boundaries.Span span) {
+        Map<String, Object> figure = new LinkedHashMap<>();
+        figure.put("figure", plan.figureId(span.figureIndex()));
+        figure.put("startS", rounded(span.startS()));
+        figure.put("endS", rounded(span.endS()));
+        figure.put("confidence", rounded(span.confidence()));
+        return figure;
+    }
+
+    private void table(FollowPlan plan, Boundaries found) {
         terminal.line("");
-        terminal.line(figures.isEmpty() ? "No figure of this act was found in the log." : "Found in the log:");
-        for (FollowedLog.Stretch f : figures) {
+        terminal.line(found.figures().isEmpty() ? "No figure of this act was found in the log." : "Found in the log:");
+        for (Boundaries.Span f : found.figures()) {
             terminal.line(String.format(
                     Locale.UK,
                     "%8.1f s to %7.1f s  %6.1f s  %s",
                     f.startS(),
                     f.endS(),
                     f.endS() - f.startS(),
-                    plan.name(f.index())));
+                    plan.name(f.figureIndex())));
         }
-        List<String> missed = FollowedLog.missed(plan, figures);
-        if (!figures.isEmpty() && !missed.isEmpty()) {
-            terminal.line("Not found: " + String.join(", ", missed));
+        if (!found.figures().isEmpty() && !found.dropped().isEmpty()) {
+            terminal.line("Not found: "
+                    + String.join(", ", found.dropped().stream().map(plan::name).toList()));
         }
     }
 

@@ -3,6 +3,7 @@ package crowdline.follow;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.Sample;
+import java.util.Arrays;
 import java.util.List;
 
 /** The predicted flight cut into bins of phase: where the aircraft is in each and how it moves. Never changes. */
@@ -14,6 +15,8 @@ final class Bins {
 
     private static final double HALF_SPAN_S = 0.1;
     private static final double LEVEL_MPS = 4;
+    private static final double STRAIGHT_MPS2 = 2.5;
+    private static final double SLOW_MPS = 20;
 
     final int size;
     final int figures;
@@ -34,8 +37,10 @@ final class Bins {
     final double[] azMps2;
     /** Where nothing is predicted but a duration. */
     final boolean[] timed;
-    /** Level and straight to the end of the figure: such a line is cut short or drawn out to fit. */
+    /** Straight: such a line is cut short or drawn out to fit. */
     final boolean[] elastic;
+    /** Level and straight to the end of the figure. */
+    final boolean[] ending;
 
     Bins(Flight flight) {
         List<FigureFlight> flown = flight.figures();
@@ -57,6 +62,7 @@ final class Bins {
         azMps2 = new double[size];
         timed = new boolean[size];
         elastic = new boolean[size];
+        ending = new boolean[size];
         Track track = new Track(flight.samples());
         for (int f = 0; f < figures; f++) {
             fill(f, flown.get(f), track);
@@ -87,15 +93,24 @@ final class Bins {
             ayMps2[i] = (track.y(to) - 2 * track.y(t) + track.y(t - HALF_SPAN_S)) / h;
             azMps2[i] = (track.z(to) - 2 * track.z(t) + track.z(t - HALF_SPAN_S)) / h;
         }
+        for (int i = first[f]; i < first[f + 1]; i++) {
+            elastic[i] = !timed[i] && straight(i);
+        }
         for (int i = first[f + 1] - 1; i >= first[f] && !timed[i] && level(i); i--) {
-            elastic[i] = true;
+            ending[i] = true;
         }
     }
 
     private boolean level(int i) {
-        return Math.abs(vzMps[i]) < LEVEL_MPS
-                && Math.abs(azMps2[i]) < LEVEL_MPS
-                && Math.hypot(axMps2[i], ayMps2[i]) < LEVEL_MPS;
+        return Math.abs(vzMps[i]) < LEVEL_MPS && straight(i);
+    }
+
+    private boolean straight(int i) {
+        double a2 = axMps2[i] * axMps2[i] + ayMps2[i] * ayMps2[i] + azMps2[i] * azMps2[i];
+        double v = Math.sqrt(vxMps[i] * vxMps[i] + vyMps[i] * vyMps[i] + vzMps[i] * vzMps[i]);
+        // What changes the speed does not bend the path.
+        double along = v < 1 ? 0 : (axMps2[i] * vxMps[i] + ayMps2[i] * vyMps[i] + azMps2[i] * vzMps[i]) / v;
+        return v > SLOW_MPS && Math.sqrt(Math.max(0, a2 - along * along)) < STRAIGHT_MPS2;
     }
 
     /** Bins back from here that make up so many seconds, no further than the first. */
@@ -135,7 +150,7 @@ final class Bins {
 
         private double at(int coordinate, double tS) {
             double[] p = place[coordinate];
-            int low = java.util.Arrays.binarySearch(t, tS);
+            int low = Arrays.binarySearch(t, tS);
             int i = low >= 0 ? low : -low - 2;
             i = Math.min(Math.max(i, 0), t.length - 2);
             double share = Math.min(Math.max((tS - t[i]) / (t[i + 1] - t[i]), -1), 1);

@@ -7,34 +7,37 @@ package crowdline.follow;
  */
 final class Evidence {
     /** Time after which a reading is news, seconds. */
-    private static final double NEWS_S = 0.6;
+    private static final double NEWS_S = 1.2;
 
     private static final double FLOOR = 0.06;
-    private static final double PLACE_FLOOR = 0.15;
+    private static final double PLACE_FLOOR = 0.3;
     /** Where a flight can be at all: half widths of the broad density. */
-    private static final double WIDE_ALONG_M = 700;
+    private static final double WIDE_ALONG_M = 250;
 
-    private static final double WIDE_AWAY_M = 300;
+    private static final double WIDE_AWAY_M = 150;
     private static final double WIDE_HEIGHT_M = 200;
     private static final double WIDE_MPS = 35;
     private static final double WIDE_CLIMB_MPS = 25;
 
     private static final double ALONG_M = 60;
     private static final double AWAY_M = 60;
-    private static final double HEIGHT_M = 6;
+    private static final double HEIGHT_M = 10;
     private static final double SPEED_MPS = 3.5;
-    private static final double CLIMB_MPS = 2.5;
+    private static final double CLIMB_MPS = 3.5;
     /** Share of the airspeed by which pilots differ. */
-    private static final double SPEED_SHARE = 0.07;
+    private static final double SPEED_SHARE = 0.1;
 
     /** How far the phase may be off within a bin and between two, seconds. */
     private static final double SLACK_S = 0.25;
 
     /** How well a state fits of which little is predicted: what is common among those that are right. Tuned. */
-    private static final double TIMED_FIT = 3e4;
+    private static final double TIMED_FIT = 1e3;
 
     private static final double TIMED_CLIMB_MPS = 6;
-    private static final double OFF_FIT = 300;
+    private static final double OFF_FIT = 80;
+    /** An aircraft answers the stick a little later than the prediction, which has the load at once. Tuned. */
+    private static final int LAG_BINS = 1;
+
     private static final double GROUND_MPS = 18;
     private static final double GROUND_CLIMB_MPS = 3;
     private static final double GROUND_HEIGHT_M = 40;
@@ -109,11 +112,12 @@ final class Evidence {
         double c = belief.chance[i];
         double m = belief.mean[i] / c;
         double v = Math.max(belief.square[i] / c - m * m, 1);
-        double fit = place(bin, sign, seen) * speeds(bin, sign, seen);
+        int answered = Math.max(bin - LAG_BINS, 0);
+        double fit = place(bin, sign, seen) * speeds(answered, sign, seen);
 
-        double slack = SLACK_S * bins.vzMps[bin];
+        double slack = SLACK_S * bins.vzMps[answered];
         double r = HEIGHT_M * HEIGHT_M + slack * slack;
-        double e = seen.heightM() - bins.zM[bin] - m;
+        double e = seen.heightM() - bins.zM[answered] - m;
         double s2 = v + r;
         double u = 1 + e * e / (3 * s2);
         fit *= ratio(u, Math.sqrt(s2), WIDE_HEIGHT_M, PLACE_FLOOR);

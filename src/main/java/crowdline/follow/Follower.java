@@ -1,6 +1,7 @@
 package crowdline.follow;
 
 import crowdline.telemetry.Reading;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,7 +35,7 @@ public final class Follower {
         this.plan = plan;
         receiver = new Receiver(plan.fastestMps, plan.mostGainMps);
         evidence = new Evidence(plan.bins);
-        order = new Order(plan.bins.figures);
+        order = new Order(plan.bins);
         motion = new Motion(plan.bins, plan.rate, plan.variance, order);
         belief = new Belief(plan.bins, Lanes.COUNT);
         spare = new Belief(plan.bins, Lanes.COUNT);
@@ -75,7 +76,7 @@ public final class Follower {
      * @throws IndexOutOfBoundsException if there is no such figure
      */
     public FollowNow hand(double tS, int figureIndex, boolean untilNextStep) {
-        java.util.Objects.checkIndex(figureIndex, plan.size());
+        Objects.checkIndex(figureIndex, plan.size());
         advance(tS);
         double left = belief.before + belief.off + belief.after;
         double[] lane = new double[Lanes.COUNT];

@@ -1,24 +1,29 @@
 package crowdline.follow;
 
+import java.util.Arrays;
+
 /** How the hidden state moves by itself in one step of time; the clock of the filter. */
 final class Motion {
     /** One step, seconds. */
     static final double STEP_S = 0.1;
 
-    private static final int REACH = 3;
+    private static final int REACH = 5;
     /** Variance of phase won in a step, square bins: the least a bin allows is near a quarter. Tuned. */
     private static final double LEAST_VARIANCE = 0.25;
 
     private static final double MOST_VARIANCE = 0.75;
-    private static final double ELASTIC_VARIANCE = 0.7;
+    /** Chances of winning 1 to 4 bins on a line that may be cut short or drawn out, given that it wins any. Tuned. */
+    private static final double[] LEAPS = {0.375, 0.3125, 0.1875, 0.125};
+
+    private static final double LEAP = 2.0625;
     /** A level line to the end of a figure may be cut short, per second. Tuned. */
     private static final double CUT_SHORT_PER_S = 0.08;
     /** A figure is broken off, per second. Tuned: about once in eight minutes if nothing is seen. */
     private static final double BROKEN_OFF_PER_S = 1 / 500.0;
 
-    private static final double OFF = BROKEN_OFF_PER_S * STEP_S;
-    private static final double CUT = CUT_SHORT_PER_S * STEP_S;
-    private static final double BACK_PER_S = 1 / 10.0;
+    static final double OFF = BROKEN_OFF_PER_S * STEP_S;
+    static final double CUT = CUT_SHORT_PER_S * STEP_S;
+    private static final double BACK_PER_S = 0.07;
     private static final double OFF_TO_END_PER_S = 1 / 120.0;
     private static final double BEGINS_PER_S = 1 / 60.0;
     /** Share of what comes back to the plan that does so within a figure and not at its start. */
@@ -33,6 +38,9 @@ final class Motion {
     private static final double NEXT_M2 = 10 * 10;
 
     static final double ANYWHERE_M2 = 90 * 90;
+    /** Chance that what follows as planned goes the way it is expected to. Tuned. */
+    private static final double SAME_WAY = 0.95;
+
     private static final double LEAST_POOL = 1e-9;
 
     private final Bins bins;
@@ -57,7 +65,7 @@ final class Motion {
                 double v = variance[f] * STEP_S / (Bins.WIDTH_S * Bins.WIDTH_S);
                 int k = (tempo * bins.figures + f) * 2;
                 kernels[k] = kernel(mean, v);
-                kernels[k + 1] = kernel(mean, Math.max(v, ELASTIC_VARIANCE));
+                kernels[k + 1] = elastic(mean);
             }
         }
     }
@@ -65,12 +73,23 @@ final class Motion {
     /** Chances of winning 0, 1, 2 bins with this mean, and this variance as far as that allows. */
     static double[] kernel(double meanBins, double varianceBins2) {
         double mean = Math.min(Math.max(meanBins, 0.05), 1);
-        double[] p = {1 - mean, mean, 0};
+        double[] p = {1 - mean, mean, 0, 0, 0};
         double wanted = Math.min(Math.max(varianceBins2, LEAST_VARIANCE), MOST_VARIANCE);
         double moved = Math.min(Math.max(wanted - mean * (1 - mean), 0), mean);
         p[0] += moved / 2;
         p[1] -= moved;
         p[2] += moved / 2;
+        return p;
+    }
+
+    /** The same for a line that may be cut short or drawn out: the mean is kept. */
+    static double[] elastic(double meanBins) {
+        double some = Math.min(Math.max(meanBins, 0.05), 1) / LEAP;
+        double[] p = new double[REACH];
+        p[0] = 1 - some;
+        for (int k = 1; k < REACH; k++) {
+            p[k] = some * LEAPS[k - 1];
+        }
         return p;
     }
 
@@ -83,7 +102,7 @@ final class Motion {
     void step(Belief from, Belief to, int held) {
         to.clear();
         for (double[] part : pool) {
-            java.util.Arrays.fill(part, 0);
+            Arrays.fill(part, 0);
         }
         for (int lane = 0; lane < Lanes.COUNT; lane++) {
             for (int f = 0; f < bins.figures; f++) {
@@ -114,7 +133,7 @@ final class Motion {
             if (!held && !bins.timed[i]) {
                 to.off += c * OFF;
                 keep -= OFF;
-                if (bins.elastic[i]) {
+                if (bins.ending[i]) {
                     collect(block, CUT, c, m, q);
                     keep -= CUT;
                 }
@@ -122,6 +141,9 @@ final class Motion {
             double[] p = kernel(lane, i);
             for (int k = 0; k < REACH; k++) {
                 double share = keep * p[k];
+                if (share == 0) {
+                    continue;
+                }
                 if (i + k < end) {
                     int j = base + i + k;
                     to.chance[j] += c * share;
@@ -177,7 +199,7 @@ final class Motion {
             m *= 0.5;
             q = c * ANYWHERE_M2;
         }
-        double same = planned ? 0.985 : 0.5;
+        double same = planned ? SAME_WAY : 0.5;
         for (int tempo = 0; tempo < Lanes.TEMPOS; tempo++) {
             double s = Lanes.next(lane % Lanes.TEMPOS, tempo);
             int direction = Lanes.direction(lane);
@@ -206,8 +228,8 @@ final class Motion {
             if (w < LEAST_POOL) {
                 continue;
             }
-            start(to, g, w * (1 - WITHIN));
             int places = (bins.length(g) - 1) / WITHIN_EVERY;
+            start(to, g, places == 0 ? w : w * (1 - WITHIN));
             for (int k = 1; k <= places; k++) {
                 anyLane(to, bins.first[g] + k * WITHIN_EVERY, w * WITHIN / places);
             }

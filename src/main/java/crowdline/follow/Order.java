@@ -8,23 +8,29 @@ import java.util.Arrays;
  * more. All chances are tuned: high enough that the answer is not sure before the aircraft has shown the difference.
  */
 final class Order {
-    private static final double NEXT = 0.8;
-    private static final double AFTER_NEXT = 0.06;
+    private static final double NEXT = 0.7;
+    private static final double AFTER_NEXT = 0.08;
     private static final double AGAIN = 0.03;
     private static final double ONE_BACK = 0.006;
     private static final double PASSED_OVER = 0.06;
-    private static final double ANY = 0.02;
+    private static final double ANY = 0.001;
     private static final double OFF = 0.03;
     private static final double FLOWN_ALREADY = 0.05;
 
+    private static final double FAR = 0.001;
+    /** What is only timed fits too much to be jumped to lightly. */
+    private static final double TIMED = 0.02;
+
+    private final Bins bins;
     private final int figures;
     /** How sure it is that each figure has been flown. */
     private final double[] flown;
 
     private int reached;
 
-    Order(int figures) {
-        this.figures = figures;
+    Order(Bins bins) {
+        this.bins = bins;
+        figures = bins.figures;
         flown = new double[figures];
     }
 
@@ -64,6 +70,9 @@ final class Order {
                 w += g == f - 1 ? ONE_BACK : 0;
                 w += PASSED_OVER * Math.max(0, 1 - 2 * flown[g]) * (f - g <= 2 ? 1 : 0.1);
             }
+            if (g != f + 1 && bins.timed[bins.first[g]]) {
+                w *= TIMED;
+            }
             if (g != f) {
                 w *= 1 - (1 - FLOWN_ALREADY) * flown[g];
             }
@@ -97,7 +106,10 @@ final class Order {
         Arrays.fill(row, 0);
         double sum = 0;
         for (int g = 0; g < figures; g++) {
-            double w = (0.02 + Math.exp(-Math.abs(g - reached - 1) / 1.5)) * (1 - 0.8 * flown[g]);
+            double w = (FAR + Math.exp(-Math.abs(g - reached - 1) / 1.5)) * (1 - 0.8 * flown[g]);
+            if (bins.timed[bins.first[g]]) {
+                w *= TIMED;
+            }
             row[g] = w;
             sum += w;
         }

@@ -1,0 +1,95 @@
+package crowdline.follow;
+
+import crowdline.telemetry.Reading;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * When each figure of a whole log began and ended. It is what the follower said at every reading, with moments shorter
+ * than a second left out; it does not look back from the end.
+ *
+ * @param figures in the order flown
+ * @param dropped figures of the plan that were not seen, from 0
+ * @param repeated figures of the plan that were seen more than once
+ */
+public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer> repeated) {
+    private static final double SHORTEST_S = 1;
+
+    /**
+     * One figure flown.
+     *
+     * @param figureIndex from 0
+     * @param startS on the scale of the readings
+     * @param endS on the scale of the readings
+     * @param confidence mean of what was believed of it at the time, 0 to 1
+     */
+    public record Span(int figureIndex, double startS, double endS, double confidence) {}
+
+    public Boundaries {
+        figures = List.copyOf(figures);
+        dropped = List.copyOf(dropped);
+        repeated = List.copyOf(repeated);
+    }
+
+    /** Follows a log from its beginning, of which nothing need be known. */
+    public static Boundaries of(FollowPlan plan, List<Reading> log) {
+        Follower follower = new Follower(plan);
+        return said(plan, log.stream().map(follower::reading).toList());
+    }
+
+    /** Of what a follower said, in the order of time. */
+    public static Boundaries said(FollowPlan plan, List<FollowNow> moments) {
+        List<Span> spans = new ArrayList<>();
+        for (FollowNow now : moments) {
+            boolean flying = now.figureIndex() >= 0 && now.figureIndex() < plan.size();
+            if (flying && now.state() != FollowNow.State.OFF_PLAN) {
+                add(spans, new Span(now.figureIndex(), now.tS(), now.tS(), now.confidence()));
+            }
+        }
+        return judged(plan, joined(spans));
+    }
+
+    private static void add(List<Span> spans, Span next) {
+        Span last = spans.isEmpty() ? null : spans.get(spans.size() - 1);
+        if (last == null || last.figureIndex() != next.figureIndex()) {
+            spans.add(next);
+            return;
+        }
+        double before = last.endS() - last.startS();
+        double now = next.endS() - last.endS();
+        double confidence = before + now <= 0
+                ? last.confidence()
+                : (before * last.confidence() + now * next.confidence()) / (before + now);
+        spans.set(spans.size() - 1, new Span(last.figureIndex(), last.startS(), next.endS(), confidence));
+    }
+
+    /** Without what was said for less than a second. */
+    private static List<Span> joined(List<Span> spans) {
+        List<Span> kept = new ArrayList<>();
+        for (Span span : spans) {
+            if (span.endS() - span.startS() >= SHORTEST_S) {
+                add(kept, span);
+            }
+        }
+        return kept;
+    }
+
+    private static Boundaries judged(FollowPlan plan, List<Span> spans) {
+        Set<Integer> seen = new HashSet<>();
+        List<Integer> repeated = new ArrayList<>();
+        for (Span span : spans) {
+            if (!seen.add(span.figureIndex()) && !repeated.contains(span.figureIndex())) {
+                repeated.add(span.figureIndex());
+            }
+        }
+        List<Integer> dropped = new ArrayList<>();
+        for (int f = 0; f < plan.size(); f++) {
+            if (!seen.contains(f)) {
+                dropped.add(f);
+            }
+        }
+        return new Boundaries(spans, dropped, repeated);
+    }
+}

@@ -1,0 +1,202 @@
+package crowdline.follow;
+
+import crowdline.flight.FigureFlight;
+import crowdline.flight.Flight;
+import crowdline.flight.Predictor;
+import crowdline.flight.Sample;
+import crowdline.flight.Spread;
+import crowdline.show.Act;
+import crowdline.show.Airframe;
+import crowdline.show.Catalogue;
+import crowdline.show.CatalogueEntry;
+import crowdline.show.Element;
+import crowdline.show.Figure;
+import crowdline.show.Placing;
+import crowdline.show.Show;
+import crowdline.timing.PredictedTimes;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/** An act of the trials: its plan, and flights of it that differ. */
+final class Display {
+    private static final double FT = 0.3048;
+    private static final double KT = 1852.0 / 3600;
+
+    final FollowPlan plan;
+    final Flight flight;
+    private final Act act;
+    private final Airframe airframe;
+    private final List<Figure> figures;
+    private final List<List<Element>> elements;
+    private final V3 toldWind;
+
+    Display(Show show, Catalogue catalogue, Act act, String variant) {
+        this.act = act;
+        airframe = show.airframe(act.airframe()).orElseThrow();
+        figures = act.inOrder(act.variants().stream()
+                .filter(v -> v.name().equals(variant))
+                .findFirst()
+                .orElseThrow());
+        Catalogue all = catalogue.with(show.figures());
+        elements = figures.stream().map(f -> elementsOf(f, all)).toList();
+        Predictor predictor = new Predictor(
+                show,
+                catalogue,
+                act,
+                act.variants().stream()
+                        .filter(v -> v.name().equals(variant))
+                        .findFirst()
+                        .orElseThrow());
+        flight = predictor.predict();
+        plan = FollowPlan.of(
+                flight,
+                PredictedTimes.of(
+                        flight, new Spread(predictor, 5).fly(100, s -> {}).bands()));
+        double towards =
+                Math.toRadians(show.air().windFromDeg() + 180 - show.venue().axisBearingDeg());
+        double mps = show.air().windKt() * KT;
+        toldWind = new V3(mps * Math.cos(towards), -mps * Math.sin(towards), 0);
+    }
+
+    private static List<Element> elementsOf(Figure f, Catalogue all) {
+        if (f.durationS() != null) {
+            return List.of();
+        }
+        List<Element> own = f.elements();
+        return own != null
+                ? own
+                : all.find(f.figure()).map(CatalogueEntry::elements).orElse(List.of());
+    }
+
+    int size() {
+        return figures.size();
+    }
+
+    boolean timed(int f) {
+        return elements.get(f).isEmpty();
+    }
+
+    /** The figures in the order planned. */
+    List<Integer> asPlanned() {
+        List<Integer> order = new ArrayList<>();
+        for (int i = 0; i < size(); i++) {
+            order.add(i);
+        }
+        return order;
+    }
+
+    /**
+     * Flies figures in an order; {@link Truth#UNKNOWN} in it is something that is not in the plan.
+     *
+     * @param strange the elements of what is not in the plan
+     * @param beforeS seconds on the ground, or holding, before the act
+     */
+    Truth fly(
+            List<Integer> order, List<Element> strange, double share, double untoldWindMps, double beforeS, long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        Truth truth = new Truth();
+        Variety variety = Variety.drawn(share, random);
+        V3 wind = toldWind.plus(new V3(untoldWindMps * Variety.bell(random), untoldWindMps * Variety.bell(random), 0));
+        Aircraft a = new Aircraft(airframe, variety, wind, 0.8, truth, random);
+        Pilot pilot = new Pilot(a, share, random);
+        enter(a, share, random);
+        wait(a, truth, beforeS, random);
+        for (int f : order) {
+            pilot.nextFigure();
+            double start = a.tS;
+            if (f == Truth.UNKNOWN) {
+                strange.forEach(pilot::fly);
+            } else if (timed(f)) {
+                circuit(a, truth, f, share, random);
+            } else {
+                pilot.mirrored = Math.abs(a.direction.x()) > 0.5 && planned(f) * a.direction.x() < 0;
+                elements.get(f).forEach(pilot::fly);
+            }
+            truth.flown.add(new Truth.Flown(f, start, a.tS));
+        }
+        return truth;
+    }
+
+    /** Which way along the A-axis the plan goes at a figure's start. */
+    private double planned(int f) {
+        double start = flight.figures().get(f).startS();
+        return flight.samples().stream()
+                .filter(s -> s.tS() >= start)
+                .findFirst()
+                .map(s -> s.nose().x())
+                .orElse(1.0);
+    }
+
+    private void enter(Aircraft a, double share, SplittableRandom random) {
+        Placing p = act.entry();
+        a.place = new V3(
+                p.alongM() + share * 300 * random.nextGaussian(),
+                p.awayM() + share * 100 * random.nextGaussian(),
+                p.heightFt() * FT * (1 + share * 0.3 * random.nextGaussian()));
+        a.direction = heading(p);
+        a.speedMps = p.kt() * KT * (1 + share * 0.3 * random.nextGaussian());
+    }
+
+    private static V3 heading(Placing p) {
+        return switch (p.heading()) {
+            case RIGHT -> new V3(1, 0, 0);
+            case LEFT -> new V3(-1, 0, 0);
+            case AWAY -> new V3(0, 1, 0);
+            case CROWD -> new V3(0, -1, 0);
+        };
+    }
+
+    /** Before the act: on the ground it stands; in the air it comes straight towards its entry. */
+    private void wait(Aircraft a, Truth truth, double seconds, SplittableRandom random) {
+        boolean ground = a.place.z() < 20;
+        V3 from = ground ? a.place : a.place.minus(a.direction.times(a.speedMps * seconds));
+        V3 to = a.place;
+        for (double t = 0; t < seconds; t += 0.05) {
+            V3 at = from.plus(to.minus(from).times(t / seconds));
+            truth.instants.add(new Truth.Instant(t, at, to.minus(from).times(1 / seconds)));
+        }
+        a.tS = seconds;
+        random.nextInt();
+    }
+
+    /** A figure of which only the time is planned: take-off, landing, by way of a circuit. */
+    private void circuit(Aircraft a, Truth truth, int f, double share, SplittableRandom random) {
+        FigureFlight planned = flight.figures().get(f);
+        Placing exit = figures.get(f).exit();
+        double duration = planned.durationS() * (1 + share * Variety.bell(random));
+        V3 from = a.place;
+        V3 heading = new V3(a.direction.x(), a.direction.y(), 0).unit();
+        V3 to = from.plus(heading.times(a.speedMps * duration));
+        V3 out = heading;
+        if (exit != null) {
+            to = new V3(
+                    exit.alongM() + share * 250 * Variety.bell(random),
+                    exit.awayM(),
+                    exit.heightFt() * FT + share * 100 * Variety.bell(random));
+            out = heading(exit);
+        }
+        List<V3> way = new ArrayList<>();
+        way.add(from);
+        double climb = (to.z() - from.z()) / 5;
+        way.add(from.plus(heading.times(350)).plus(V3.UP.times(0.3 * climb)));
+        way.add(from.plus(heading.times(900)).plus(new V3(0, 150, climb)));
+        way.add(from.plus(heading.times(1000)).plus(new V3(0, 600, 2 * climb)));
+        way.add(to.minus(out.times(1100)).plus(new V3(0, 600, -1.5 * climb)));
+        way.add(to.minus(out.times(800)).plus(new V3(0, 100, -0.7 * climb)));
+        way.add(to.minus(out.times(300)).plus(V3.UP.times(-0.2 * climb)));
+        way.add(to);
+        new Wayfaring(way, a.speedMps, exit == null ? a.speedMps : exit.kt() * KT).fly(a.tS, duration, truth);
+        Truth.Instant end = truth.instants.get(truth.instants.size() - 1);
+        a.tS += duration;
+        a.place = end.place();
+        a.speedMps = exit == null ? a.speedMps : exit.kt() * KT;
+        a.point(out, V3.UP);
+        a.load = 1;
+    }
+
+    /** The samples of the prediction, to look at beside a flight. */
+    List<Sample> samples() {
+        return flight.samples();
+    }
+}

@@ -1,0 +1,54 @@
+package crowdline.follow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.storage.ShowFileException;
+import crowdline.telemetry.Reading;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** A few flights of {@link FollowTrial} with fixed seeds; floors are looser than what many flights reach. */
+class FollowTrialTest {
+    private static Display display;
+
+    @BeforeAll
+    static void predict() throws ShowFileException {
+        display = FollowTrial.display("jackanapes-solo");
+    }
+
+    private static Score followed(Scenario scenario, long seed) {
+        Score score = new Score();
+        Truth truth = scenario.fly(display, seed);
+        List<Reading> log = scenario.radio().receive(truth, new SplittableRandom(seed + 99));
+        score.count(truth, FollowTrial.follow(display, scenario, truth, log));
+        return score;
+    }
+
+    @Test
+    void variedFlightIsFollowedAndTheClockAloneLosesIt() {
+        Scenario scenario = Scenario.plain("", 0.10, 0, Radio.good(5));
+        Score score = followed(scenario, 5000);
+        assertThat(score.rightShare()).isGreaterThan(0.93);
+        Score clock = new Score();
+        Truth truth = scenario.fly(display, 5000);
+        clock.count(truth, FollowTrial.follow(display, scenario, truth, List.of()));
+        assertThat(clock.rightShare()).isLessThan(score.rightShare());
+    }
+
+    @Test
+    void frozenReceiverCostsLittle() {
+        assertThat(followed(Scenario.plain("", 0.10, 0, new Radio(5, 0, 3, 0, true)), 5001)
+                        .rightShare())
+                .isGreaterThan(0.9);
+    }
+
+    @Test
+    void logAloneGivesTheFiguresInTheirOrder() {
+        Truth truth = Scenario.plain("", 0.05, 0, Radio.good(5)).fly(display, 5002);
+        Boundaries found = Boundaries.of(display.plan, Radio.good(5).receive(truth, new SplittableRandom(1)));
+        assertThat(found.figures()).extracting(Boundaries.Span::figureIndex).contains(2, 5, 9, 17);
+        assertThat(found.dropped()).hasSizeLessThan(4);
+    }
+}

@@ -1,0 +1,105 @@
+package crowdline.follow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import crowdline.telemetry.Reading;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class FollowerTest {
+    private final FollowPlan plan = Small.plan(50, 40, 50, 40);
+    private final SplittableRandom random = new SplittableRandom(3);
+
+    /** A reading of the plan flown to the second, with a metre of noise. */
+    private Reading asPlanned(double tS) {
+        int bin = (int) Math.min(tS / Bins.WIDTH_S, plan.bins.size - 1);
+        double within = tS - (bin + 0.5) * Bins.WIDTH_S;
+        return new Reading(
+                tS,
+                plan.bins.xM[bin] + within * plan.bins.vxMps[bin] + random.nextGaussian(),
+                random.nextGaussian(),
+                plan.bins.zM[bin] + within * plan.bins.vzMps[bin] + random.nextGaussian(),
+                60.0,
+                0.0);
+    }
+
+    private FollowNow followed(Follower follower, double untilS) {
+        FollowNow now = follower.start(0);
+        for (double t = 0.2; t <= untilS; t += 0.2) {
+            now = follower.reading(asPlanned(t));
+        }
+        return now;
+    }
+
+    @Test
+    void beforeAnythingIsToldItIsBeforeTheAct() {
+        assertThat(new Follower(plan).tick(0).state()).isEqualTo(FollowNow.State.BEFORE);
+        assertThat(new Follower(plan).tick(0).figureIndex()).isEqualTo(-1);
+    }
+
+    @Test
+    void clockAloneGoesThroughTheFigures() {
+        Follower follower = new Follower(plan);
+        follower.start(100);
+        assertThat(follower.tick(105).figureIndex()).isZero();
+        assertThat(follower.tick(114).figureIndex()).isEqualTo(1);
+        assertThat(follower.tick(123).figureIndex()).isEqualTo(2);
+    }
+
+    @Test
+    void flightAsPlannedIsFollowed() {
+        FollowNow now = followed(new Follower(plan), 14);
+        assertThat(now.state()).isEqualTo(FollowNow.State.ON_PLAN);
+        assertThat(now.figureIndex()).isEqualTo(1);
+        assertThat(now.confidence()).isGreaterThan(0.9);
+        assertThat(now.phase()).isBetween(0.35, 0.65);
+    }
+
+    @Test
+    void frozenReceiverMakesItUnsure() {
+        Follower follower = new Follower(plan);
+        followed(follower, 14);
+        Reading stuck = asPlanned(14.2);
+        FollowNow now = follower.reading(stuck);
+        for (double t = 14.4; t < 18; t += 0.2) {
+            now = follower.reading(new Reading(t, stuck.alongM(), stuck.awayM(), stuck.heightM(), 60.0, 0.0));
+        }
+        assertThat(now.state()).isEqualTo(FollowNow.State.UNSURE);
+        assertThat(now.confidence()).isLessThan(0.9);
+        assertThat(now.silentS()).isGreaterThan(3);
+    }
+
+    @Test
+    void handStepWins() {
+        Follower follower = new Follower(plan);
+        followed(follower, 5);
+        FollowNow now = follower.hand(5, 2);
+        assertThat(now.figureIndex()).isEqualTo(2);
+        assertThat(follower.reading(asPlanned(5.2)).figureIndex()).isEqualTo(2);
+    }
+
+    @Test
+    void holdStaysUntilTheNextStep() {
+        Follower follower = new Follower(plan);
+        follower.start(0);
+        follower.hand(1, 1, true);
+        assertThat(follower.tick(60).figureIndex()).isEqualTo(1);
+        assertThat(follower.hand(60.5, 2, false).figureIndex()).isEqualTo(2);
+        assertThat(follower.tick(80).figureIndex()).isNotEqualTo(1);
+    }
+
+    @Test
+    void sameReadingsGiveTheSameAnswers() {
+        FollowNow first = followed(new Follower(plan), 16);
+        random.nextInt();
+        FollowerTest again = new FollowerTest();
+        assertThat(again.followed(new Follower(again.plan), 16)).isEqualTo(first);
+    }
+
+    @Test
+    void figureThatIsNotThereIsRefused() {
+        Follower follower = new Follower(plan);
+        assertThatThrownBy(() -> follower.hand(0, 4)).isInstanceOf(IndexOutOfBoundsException.class);
+    }
+}

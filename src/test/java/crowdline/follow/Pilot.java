@@ -1,0 +1,377 @@
+package crowdline.follow;
+
+import crowdline.show.Element;
+import java.util.Objects;
+import java.util.SplittableRandom;
+
+/** Flies elements with an {@link Aircraft}, never quite as planned, and brings it back to the display line. */
+final class Pilot {
+    private static final double FT = 0.3048;
+    private static final double KT = 1852.0 / 3600;
+    private static final double LOWEST_M = 50;
+
+    private final Aircraft a;
+    private final SplittableRandom random;
+    private final double share;
+    private final Habit pull;
+    private final Habit rolls;
+    private final Habit pauses;
+    private final Habit speeds;
+    /** Whether the figure is flown the other way along the A-axis than planned. */
+    boolean mirrored;
+
+    Pilot(Aircraft aircraft, double share, SplittableRandom random) {
+        a = aircraft;
+        this.random = random;
+        this.share = share;
+        pull = new Habit(share, random);
+        rolls = new Habit(share, random);
+        pauses = new Habit(1.5 * share, random);
+        speeds = new Habit(0.5 * share, random);
+    }
+
+    void nextFigure() {
+        pull.nextFigure();
+        rolls.nextFigure();
+        pauses.nextFigure();
+        speeds.nextFigure();
+    }
+
+    void fly(Element e) {
+        if (e instanceof Element.Line line) {
+            line(line);
+        } else if (e instanceof Element.Arc arc) {
+            arc(arc);
+        } else if (e instanceof Element.Roll roll) {
+            roll(roll);
+        } else if (e instanceof Element.Flick flick) {
+            rollThrough(
+                    flick.degrees(),
+                    flick.toward(),
+                    Math.toRadians(a.airframe.flickRateDegPerS()) * rolls.factor(),
+                    flick.power(),
+                    0.4);
+        } else if (e instanceof Element.Spin spin) {
+            spin(spin);
+        } else if (e instanceof Element.Pivot pivot) {
+            pivot(pivot);
+        } else if (e instanceof Element.Slide slide) {
+            slide(slide);
+        } else if (e instanceof Element.Tumble tumble) {
+            tumble(tumble);
+        } else if (e instanceof Element.Turn turn) {
+            turn(turn);
+        } else if (e instanceof Element.HoverRoll hover) {
+            wait(hover.seconds() * pauses.factor(), hover.power());
+        } else {
+            reposition((Element.Reposition) e);
+        }
+    }
+
+    private interface Until {
+        boolean reached(double t);
+    }
+
+    private void line(Element.Line line) {
+        double t0 = a.tS;
+        V3 from = a.place;
+        Until end = switch (line.until()) {
+            case SECONDS -> {
+                double s = line.value() * pauses.factor();
+                yield t -> t - t0 >= s;
+            }
+            case METRES -> {
+                double m = line.value() * pauses.factor();
+                yield t -> a.place.minus(from).length() >= m;
+            }
+            case KNOTS -> {
+                double v = line.value() * KT * speeds.factor();
+                double z = a.direction.z();
+                boolean gaining = z < -0.05 || (z < 0.05 && a.speedMps < v);
+                yield t -> gaining ? a.speedMps >= v : a.speedMps <= v;
+            }
+            case FEET -> {
+                double z = line.value() * FT + share * 150 * Variety.bell(random);
+                double way = Math.signum(a.direction.z());
+                yield t -> Math.abs(a.direction.z()) < 0.02 || way * (a.place.z() - z) >= 0;
+            }
+            case ALONG_M -> {
+                double x = (mirrored ? -1 : 1) * line.value() + share * 250 * Variety.bell(random);
+                double way = Math.signum(a.direction.x());
+                yield t -> Math.abs(a.direction.x()) < 0.05 || way * (a.place.x() - x) >= 0;
+            }
+        };
+        double longest = t0 + 60;
+        boolean level = Math.abs(a.direction.z()) < 0.1;
+        while (!end.reached(a.tS) && a.tS < longest && !mustPullOut() && !outOfSpeed()) {
+            if (level) {
+                home();
+            }
+            a.straight(line.power(), 0);
+        }
+    }
+
+    /** Too low on a line down: a pilot pulls whatever the plan says. */
+    private boolean mustPullOut() {
+        double gamma = Math.asin(Math.max(-1, Math.min(1, a.direction.z())));
+        if (gamma > -0.15) {
+            return false;
+        }
+        double radius = a.speedMps * a.speedMps / (2.6 * Aircraft.G);
+        return a.place.z() < LOWEST_M + radius * (1 - Math.cos(gamma)) && a.speedMps > 20;
+    }
+
+    private boolean outOfSpeed() {
+        return a.direction.z() > 0.3 && a.speedMps < 8;
+    }
+
+    /** On a level line the heading is kept along the display line, and gently back on to it. */
+    private void home() {
+        if (Math.abs(a.direction.x()) < 0.8) {
+            return;
+        }
+        double way = Math.signum(a.direction.x());
+        double drift = Math.max(-0.2, Math.min(0.2, -a.place.y() / 400));
+        V3 wanted = new V3(way, drift, 0).unit();
+        V3 now = a.direction
+                .plus(wanted.minus(a.direction).times(Aircraft.DT / 1.5))
+                .unit();
+        a.point(now, a.up);
+    }
+
+    private void wait(double seconds, double power) {
+        double end = a.tS + seconds;
+        while (a.tS < end && !mustPullOut()) {
+            a.straight(power, 0);
+        }
+    }
+
+    private void arc(Element.Arc arc) {
+        int sign = arc.way() == Element.Way.PULL ? 1 : -1;
+        double factor = pull.factor();
+        double still = a.up.z();
+        double asked = switch (arc.size()) {
+            case LOAD_G, ROUND_FROM_G -> still + (arc.value() - still) * factor;
+            case RADIUS_M -> still + sign * a.speedMps * a.speedMps / (arc.value() / factor) / Aircraft.G;
+            case TIGHTEST -> 99 * sign;
+        };
+        double wanted = angle(arc, sign);
+        double tightness = 0.8 + 0.2 * Math.min(factor, 1);
+        double turned = 0;
+        double end = a.tS + 25;
+        while (turned < wanted && a.tS < end) {
+            V3 before = a.direction;
+            double g = arc.size() == Element.Size.TIGHTEST ? sign * a.tightest() * tightness : a.limited(asked);
+            if (a.speedMps < 14) {
+                g = sign * 0.6 + a.up.z();
+            }
+            a.curve(g, arc.power());
+            double step = Math.acos(Math.min(1, before.dot(a.direction)));
+            turned += Math.signum(sign * before.cross(a.direction).dot(before.cross(a.up))) * step;
+        }
+        Double path = arc.toPathDeg();
+        if (path != null) {
+            settle(path);
+        }
+    }
+
+    private static double ahead(double angle) {
+        double x = angle % (2 * Math.PI);
+        x = x < -0.01 ? x + 2 * Math.PI : x;
+        return x < 0.01 || 2 * Math.PI - x < 0.01 ? 0 : x;
+    }
+
+    private double angle(Element.Arc arc, int sign) {
+        Double degrees = arc.degrees();
+        if (degrees != null) {
+            return Math.toRadians(degrees);
+        }
+        double target = Math.toRadians(Objects.requireNonNull(arc.toPathDeg()));
+        V3 side = a.up.times(sign);
+        double now = Math.atan2(a.direction.z(), side.z());
+        // Along the arc, height rate = d_z cos θ + s_z sin θ = R sin(θ + now).
+        double reach = Math.hypot(a.direction.z(), side.z());
+        double arcsine = Math.asin(Math.max(-1, Math.min(1, Math.sin(target) / Math.max(reach, 1e-9))));
+        return Math.min(ahead(arcsine - now), ahead(Math.PI - arcsine - now));
+    }
+
+    private void settle(double pathDeg) {
+        double g = Math.toRadians(pathDeg);
+        V3 level = new V3(a.direction.x(), a.direction.y(), 0);
+        if (Math.abs(pathDeg) < 80 && level.length() > 0.1) {
+            V3 d = level.unit().times(Math.cos(g)).plus(V3.UP.times(Math.sin(g)));
+            a.point(d, a.up);
+        }
+    }
+
+    private void rollThrough(double degrees, Element.Side side, double rate, double power, double extraCd) {
+        double way = side == Element.Side.LEFT ? -1 : 1;
+        double left = Math.toRadians(degrees);
+        while (left > 0) {
+            double now = rate * Math.min(1, Math.max(a.speedMps, 12) / (a.airframe.rollRateKt() * KT));
+            double step = Math.min(left, now * Aircraft.DT);
+            a.roll(way * step);
+            left -= step;
+            a.straight(power, extraCd);
+        }
+    }
+
+    private void roll(Element.Roll r) {
+        double rate = Math.toRadians(a.airframe.rollRateDegPerS()) * rolls.factor();
+        switch (r.style()) {
+            case AILERON -> rollThrough(r.degrees(), r.toward(), rate, r.power(), 0);
+            case SLOW -> {
+                Double given = r.seconds();
+                double seconds = given == null ? 8 : given;
+                double end = a.tS + seconds / rolls.factor();
+                double turned = Math.toRadians(r.degrees()) * Aircraft.DT / (end - a.tS);
+                while (a.tS < end) {
+                    a.roll(turned);
+                    a.straight(r.power(), 0);
+                }
+            }
+            case HESITATION -> {
+                double part = 360.0 / r.pointsPerTurn();
+                for (double done = 0; done < r.degrees() - 1e-6; done += part) {
+                    rollThrough(Math.min(part, r.degrees() - done), r.toward(), rate, r.power(), 0);
+                    if (done + part < r.degrees() - 1e-6) {
+                        wait(r.pauseS() * pauses.factor(), r.power());
+                    }
+                }
+            }
+            case BARREL -> barrel(r);
+        }
+    }
+
+    private void barrel(Element.Roll r) {
+        Double given = r.seconds();
+        double seconds = (given == null ? 6 : given) / rolls.factor() * r.degrees() / 360;
+        V3 d0 = a.direction;
+        V3 side = d0.cross(V3.UP).unit().times(away(r.toward()));
+        double start = a.tS;
+        while (a.tS < start + seconds) {
+            double phi = 2 * Math.PI * (a.tS - start) / seconds * r.degrees() / 360;
+            V3 d = d0.plus(V3.UP.times(0.5 * Math.sin(phi)))
+                    .plus(side.times(0.3 * (1 - Math.cos(phi))))
+                    .unit();
+            a.point(d, V3.UP.turned(d0, phi));
+            a.straight(r.power(), 0);
+        }
+        a.point(d0, V3.UP);
+    }
+
+    /** +1 to the pilot's right, −1 to the left. */
+    private double away(Element.Side side) {
+        V3 right = a.direction.cross(V3.UP);
+        return switch (side) {
+            case RIGHT -> mirrored ? -1 : 1;
+            case LEFT -> mirrored ? 1 : -1;
+            case AWAY -> right.y() >= 0 ? 1 : -1;
+            case CROWD -> right.y() >= 0 ? -1 : 1;
+        };
+    }
+
+    private void spin(Element.Spin spin) {
+        double slowest = a.stallMps();
+        double end = a.tS + 20;
+        while (a.speedMps > slowest && a.tS < end) {
+            a.straight(spin.power(), 0);
+        }
+        double rate = Math.toRadians(a.airframe.spinRateDegPerS()) * rolls.factor();
+        double sink = a.airframe.spinDescentFtPerTurn() * FT * rate / (2 * Math.PI);
+        V3 heading = a.direction;
+        V3 v = a.direction.times(a.speedMps);
+        double left = 2 * Math.PI * spin.turns();
+        double t = 0;
+        while (left > 0 && a.place.z() > LOWEST_M + 60) {
+            t += Aircraft.DT;
+            left -= rate * Math.min(1, t / 1.2) * Aircraft.DT;
+            v = v.plus(new V3(-v.x(), -v.y(), -sink - v.z()).times(Aircraft.DT / 1.3));
+            a.move(v);
+        }
+        double turns = spin.turns() - Math.rint(spin.turns());
+        fallOut(-v.z(), heading.times(Math.abs(turns) > 0.25 ? -1 : 1));
+    }
+
+    private void fallOut(double speed, V3 newUp) {
+        a.point(new V3(0, 0, -1), newUp);
+        a.speedMps = Math.max(speed, 5);
+        a.load = 0;
+    }
+
+    private void pivot(Element.Pivot pivot) {
+        double time = a.airframe.pivotS() * rolls.factor();
+        double end = a.tS + 15;
+        while (a.speedMps > Aircraft.G * time / 2 && a.tS < end) {
+            a.straight(pivot.power(), 0);
+        }
+        V3 up = a.up;
+        V3 v = ballistic(a.direction.times(a.speedMps), time, 0.4);
+        fallOut(-v.z(), up);
+    }
+
+    private void slide(Element.Slide slide) {
+        double end = a.tS + 15;
+        while (a.speedMps > 0.5 && a.tS < end) {
+            a.straight(slide.power(), 0);
+        }
+        V3 up = a.up;
+        V3 v = ballistic(a.direction.times(a.speedMps), 2.4 * pauses.factor(), 0.8);
+        fallOut(-v.z(), up.times(-1));
+    }
+
+    private void tumble(Element.Tumble tumble) {
+        double time = tumble.turns() * 360 / a.airframe.tumbleRateDegPerS() / rolls.factor();
+        V3 heading = new V3(a.direction.x(), a.direction.y(), 0).unit();
+        V3 v = ballistic(a.direction.times(a.speedMps), time, 0.55);
+        while (v.z() > -3) {
+            v = ballistic(v, 0.1, 0.55);
+        }
+        fallOut(-v.z(), heading);
+    }
+
+    private V3 ballistic(V3 from, double seconds, double cd) {
+        V3 v = from;
+        double end = a.tS + seconds;
+        while (a.tS < end) {
+            double drag = 0.6 * a.airframe.wingAreaM2() * cd / a.airframe.massKg() * v.length();
+            v = v.plus(new V3(-drag * v.x(), -drag * v.y(), -drag * v.z() - Aircraft.G).times(Aircraft.DT));
+            a.move(v);
+        }
+        return v;
+    }
+
+    private void turn(Element.Turn turn) {
+        double side = away(turn.toward());
+        double bank = Math.toRadians(turn.bankDeg()) * (1 + 0.4 * (pull.factor() - 1));
+        bank = Math.min(bank, Math.toRadians(80));
+        double through = Math.toRadians(turn.degrees());
+        V3 d0 = new V3(a.direction.x(), a.direction.y(), 0).unit();
+        double done = 0;
+        double held = 0;
+        while (done < through) {
+            double left = through - done;
+            double wanted = Math.min(bank, Math.max(0.5, left * 6));
+            held += Math.max(-2 * Aircraft.DT, Math.min(2 * Aircraft.DT, wanted - held));
+            done += Aircraft.G * Math.tan(held) / Math.max(a.speedMps, 15) * Aircraft.DT;
+            V3 d = d0.turned(V3.UP, -side * done);
+            double climb = Math.toRadians(turn.peakPathDeg()) * Math.sin(2 * Math.PI * done / through);
+            d = d.times(Math.cos(climb)).plus(V3.UP.times(Math.sin(climb)));
+            a.point(d, V3.UP);
+            a.straight(turn.power(), 0.5 * a.airframe.inducedDragFactor() * Math.pow(Math.tan(held), 2) * 0.1);
+        }
+        a.point(d0.turned(V3.UP, -side * through), V3.UP);
+    }
+
+    private void reposition(Element.Reposition r) {
+        Element.Side away = Element.Side.AWAY;
+        turn(new Element.Turn(away, 215, r.bankDeg(), 0, 0, r.power()));
+        double end = a.tS + 30;
+        while (Math.abs(a.place.y()) > 60 && a.tS < end) {
+            a.straight(r.power(), 0);
+        }
+        V3 along = new V3(Math.signum(a.direction.x()), 0, 0);
+        a.point(along, V3.UP);
+        line(new Element.Line(Element.Until.ALONG_M, r.alongM(), r.power()));
+    }
+}

@@ -1,0 +1,102 @@
+package crowdline.follow;
+
+import crowdline.show.Element;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/**
+ * One way a trial goes.
+ *
+ * @param name what is tried
+ * @param share how far the pilot differs
+ * @param untoldWindMps standard deviation of the wind nobody told of, each way
+ * @param radio the receiver
+ * @param change what becomes of the order
+ * @param tempo factor on all times
+ * @param waitS seconds before the act, of which the follower is not told; 0 to tell it of the start
+ */
+record Scenario(
+        String name, double share, double untoldWindMps, Radio radio, Change change, double tempo, double waitS) {
+
+    enum Change {
+        NONE,
+        DROPPED,
+        REPEATED,
+        SWAPPED,
+        STRANGE,
+        REPOSITION,
+        BROKEN_OFF
+    }
+
+    private static final List<Element> ROUND = List.of(
+            new Element.Turn(Element.Side.AWAY, 90, 60, 0, 0, 1),
+            new Element.Turn(Element.Side.CROWD, 270, 58, 0, 0, 1),
+            new Element.Line(Element.Until.SECONDS, 2, 1));
+
+    /** Something that is in none of the acts: a climbing full turn, a bunt downhill, and back to level. */
+    private static final List<Element> STRANGE_FIGURE = List.of(
+            new Element.Turn(Element.Side.AWAY, 360, 65, 0, 0, 1),
+            new Element.Arc(Element.Way.PULL, null, 30.0, Element.Size.LOAD_G, 2.5, 1),
+            new Element.Line(Element.Until.SECONDS, 3, 1),
+            new Element.Arc(Element.Way.PUSH, null, -25.0, Element.Size.LOAD_G, 0.1, 1),
+            new Element.Line(Element.Until.SECONDS, 2, 0.7),
+            new Element.Arc(Element.Way.PULL, null, 0.0, Element.Size.LOAD_G, 3, 1),
+            new Element.Line(Element.Until.SECONDS, 1, 1));
+
+    static Scenario plain(String name, double share, double wind, Radio radio) {
+        return new Scenario(name, share, wind, radio, Change.NONE, 1, 0);
+    }
+
+    Scenario with(Change other) {
+        return new Scenario(name, share, untoldWindMps, radio, other, tempo, waitS);
+    }
+
+    static List<Scenario> all() {
+        Radio five = Radio.good(5);
+        return List.of(
+                plain("5 % varied, 5 Hz", 0.05, 0, five),
+                plain("10 % varied, 5 Hz", 0.10, 0, five),
+                plain("10 % varied, 10 Hz", 0.10, 0, Radio.good(10)),
+                plain("10 % varied, 1 Hz", 0.10, 0, Radio.good(1)),
+                plain("10 % varied, 5 Hz, no speed told", 0.10, 0, new Radio(5, 0, 0, 0, false)),
+                plain("15 % varied, untold wind 4 m/s", 0.15, 4, five),
+                plain("15 % varied, a third missing", 0.15, 0, new Radio(5, 0.33, 0, 0, true)),
+                new Scenario("10 %, one figure dropped", 0.10, 0, five, Change.DROPPED, 1, 0),
+                new Scenario("10 %, one figure repeated", 0.10, 0, five, Change.REPEATED, 1, 0),
+                new Scenario("10 %, two figures swapped", 0.10, 0, five, Change.SWAPPED, 1, 0),
+                new Scenario("10 %, an unknown one inserted", 0.10, 0, five, Change.STRANGE, 1, 0),
+                new Scenario("10 %, an extra reposition", 0.10, 0, five, Change.REPOSITION, 1, 0),
+                new Scenario("10 %, broken off to land", 0.10, 0, five, Change.BROKEN_OFF, 1, 0),
+                plain("10 %, frozen 4 s and jumps, 3 times", 0.10, 0, new Radio(5, 0, 3, 0, true)),
+                plain("10 %, reckons on 4 s, 6 times", 0.10, 0, new Radio(5, 0, 0, 6, true)),
+                new Scenario("5 % and all 15 % slower", 0.05, 0, five, Change.NONE, 1.15, 0),
+                new Scenario("5 % and all 15 % faster", 0.05, 0, five, Change.NONE, 0.87, 0),
+                new Scenario("10 %, start not told, 3 minutes on", 0.10, 0, five, Change.NONE, 1, 180));
+    }
+
+    Truth fly(Display display, long seed) {
+        SplittableRandom random = new SplittableRandom(seed * 7919 + 13);
+        List<Integer> order = new ArrayList<>(display.asPlanned());
+        int last = order.size() - 1;
+        int at = 2 + random.nextInt(last - 3);
+        List<Element> strange = change == Change.REPOSITION ? ROUND : STRANGE_FIGURE;
+        switch (change) {
+            case NONE -> {}
+            case DROPPED -> order.remove(at);
+            case REPEATED -> order.add(at, at);
+            case SWAPPED -> {
+                order.set(at, at + 1);
+                order.set(at + 1, at);
+            }
+            case STRANGE, REPOSITION -> order.add(at, Truth.UNKNOWN);
+            case BROKEN_OFF -> {
+                List<Integer> kept = new ArrayList<>(order.subList(0, at));
+                kept.add(last);
+                order = kept;
+            }
+        }
+        Truth truth = display.fly(order, strange, share, untoldWindMps, waitS, seed);
+        return tempo == 1 ? truth : truth.stretched(tempo);
+    }
+}
