@@ -11,6 +11,8 @@ import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -52,6 +54,8 @@ final class Commands implements Callable<Integer> {
                 new CheckCommand(terminal),
                 new PredictCommand(terminal),
                 new PlanCommand(terminal),
+                new LearnCommand(
+                        terminal, Folders.here().passes(), new PassIds(Clock.systemUTC(), new SecureRandom()::nextInt)),
                 new FactsCommand(terminal),
                 new SpeakCommand(terminal),
                 new PaceCommand(terminal),

@@ -16,10 +16,12 @@ import crowdline.speech.Pace;
 import crowdline.speech.Spoken;
 import crowdline.speech.SpokenTime;
 import crowdline.timing.ActTimes;
+import crowdline.timing.Pass;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -39,6 +41,7 @@ final class LoadedShow {
     private final int flights;
     private final Map<Flown, Prediction> predictions;
     private final Function<String, SpokenTime> spoken;
+    private final AtomicReference<List<Pass>> passes;
 
     /** Which variant of which act. */
     private record Flown(String actId, String variant) {}
@@ -50,6 +53,7 @@ final class LoadedShow {
         this.pace = pace;
         this.flights = flights;
         predictions = new ConcurrentHashMap<>();
+        passes = new AtomicReference<>(List.of());
         Spoken words = new Spoken(show.sayAs());
         Map<String, SpokenTime> known = new ConcurrentHashMap<>();
         spoken = text -> known.computeIfAbsent(text, t -> pace.time(words.expand(t)));
@@ -70,6 +74,7 @@ final class LoadedShow {
         pace = same.pace;
         flights = same.flights;
         predictions = same.predictions;
+        passes = same.passes;
         Spoken said = new Spoken(words.sayAs());
         Map<String, SpokenTime> known = new ConcurrentHashMap<>();
         spoken = text -> known.computeIfAbsent(text, t -> pace.time(said.expand(t)));
@@ -78,6 +83,16 @@ final class LoadedShow {
     /** The same with other remarks, which fly nothing anew. */
     LoadedShow withWords(Show words) {
         return new LoadedShow(this, words);
+    }
+
+    /** Goes by these passes from now on, wherever it is asked, with whatever words. */
+    void learn(List<Pass> known) {
+        passes.set(List.copyOf(known));
+    }
+
+    /** The passes of every act. */
+    List<Pass> passes() {
+        return passes.get();
     }
 
     Pace pace() {
@@ -110,7 +125,7 @@ final class LoadedShow {
         }
         return act.variant(variant)
                 .map(v -> predictions.computeIfAbsent(
-                        flown, key -> new Prediction(new Predictor(show, catalogue, act, v), flights)));
+                        flown, key -> new Prediction(new Predictor(show, catalogue, act, v), flights, passes::get)));
     }
 
     ShowWords words() {

@@ -15,9 +15,13 @@ import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.storage.CatalogueFile;
 import crowdline.storage.JsonOut;
+import crowdline.storage.PassesFile;
 import crowdline.storage.ShowFile;
 import crowdline.storage.ShowFileException;
 import crowdline.storage.ShowReading;
+import crowdline.timing.LearnedFigure;
+import crowdline.timing.LearnedTimes;
+import crowdline.timing.PredictedTimes;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -98,6 +102,9 @@ final class PredictCommand implements Callable<Integer> {
 
     private int predict(Show show, List<Act> acts) throws ShowFileException {
         Catalogue catalogue = CatalogueFile.shipped();
+        PassesFile.Reading passes =
+                new PassesFile(Objects.requireNonNull(file), Folders.here().passes()).read();
+        passes.findings().forEach(terminal::complain);
         List<Object> rows = new ArrayList<>();
         List<Object> findings = new ArrayList<>();
         boolean blocked = false;
@@ -107,13 +114,14 @@ final class PredictCommand implements Callable<Integer> {
             Flight flight = predictor.predict();
             List<Spread.Band> bands =
                     new Spread(predictor, seed).fly(flights, share -> {}).bands();
+            LearnedTimes learned = LearnedTimes.of(PredictedTimes.of(flight, bands), passes.passes());
             write(flight);
             blocked |= flight.findings().stream().anyMatch(f -> f.severity() == Severity.ERROR);
             if (json) {
-                rows.add(row(act, flight, bands));
+                rows.add(row(act, flight, bands, learned));
                 flight.findings().forEach(f -> findings.add(row(act, f)));
             } else {
-                RunningSheet.lines(show, act, flight, bands, List.of()).forEach(terminal::line);
+                RunningSheet.lines(show, act, flight, bands, learned, List.of()).forEach(terminal::line);
                 terminal.line("");
             }
         }
@@ -157,19 +165,21 @@ final class PredictCommand implements Callable<Integer> {
         return row;
     }
 
-    private static Map<String, Object> row(Act act, Flight flight, List<Spread.Band> bands) {
+    private static Map<String, Object> row(Act act, Flight flight, List<Spread.Band> bands, LearnedTimes learned) {
         List<Object> figures = new ArrayList<>();
         for (int i = 0; i < flight.figures().size(); i++) {
-            figures.add(row(flight.figures().get(i), bands.get(i)));
+            figures.add(
+                    row(flight.figures().get(i), bands.get(i), learned.figures().get(i)));
         }
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("id", act.id());
         row.put("variant", flight.variant());
+        row.put("passes", learned.passes());
         row.put("figures", figures);
         return row;
     }
 
-    private static Map<String, Object> row(FigureFlight f, Spread.Band band) {
+    private static Map<String, Object> row(FigureFlight f, Spread.Band band, LearnedFigure learned) {
         boolean banded = Double.isFinite(band.lowS());
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("id", f.figureId());
@@ -179,6 +189,11 @@ final class PredictCommand implements Callable<Integer> {
         row.put("durationS", tidy(f.durationS()));
         row.put("bandLowS", tidy(banded ? band.lowS() : f.durationS()));
         row.put("bandHighS", tidy(banded ? band.highS() : f.durationS()));
+        row.put("passes", learned.passes());
+        row.put("learnedStartS", tidy(learned.learned().startS()));
+        row.put("learnedS", tidy(learned.learned().durationS()));
+        row.put("learnedLowS", tidy(learned.learned().lowS()));
+        row.put("learnedHighS", tidy(learned.learned().highS()));
         row.put("entryKt", tidy(Units.ktFromMps(f.entryMps())));
         row.put("exitKt", tidy(Units.ktFromMps(f.exitMps())));
         row.put("minKt", tidy(Units.ktFromMps(f.leastMps())));

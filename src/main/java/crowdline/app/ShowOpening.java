@@ -126,7 +126,7 @@ final class ShowOpening {
         byte[] content = ShowFile.bytes(file);
         JournalShow identity = JournalShow.of(file, content);
         LoadedShow known = shelf.knows(identity)
-                ? loader.soundBefore(content, LoadedShow.FIRST_FLIGHTS).orElse(null)
+                ? loader.soundBefore(file, content, LoadedShow.FIRST_FLIGHTS).orElse(null)
                 : null;
         boolean resumed = known != null && start(file, known, shelf.open(identity));
         if (!resumed) {

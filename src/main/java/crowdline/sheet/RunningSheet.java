@@ -9,10 +9,14 @@ import crowdline.show.Act;
 import crowdline.show.Airframe;
 import crowdline.show.Performer;
 import crowdline.show.Show;
+import crowdline.timing.FigureTime;
+import crowdline.timing.LearnedFigure;
+import crowdline.timing.LearnedTimes;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** The predicted act as text: what comes when, how long, how fast, how high, how heavy. */
 public final class RunningSheet {
@@ -28,20 +32,27 @@ public final class RunningSheet {
      * The lines of the sheet.
      *
      * @param bands one for each figure of the flight
+     * @param learned what passes say about the times, on top of this flight
      * @param notes lines to print under the figure with the same place, such as what is said in it; may be empty
      */
     public static List<String> lines(
-            Show show, Act act, Flight flight, List<Spread.Band> bands, List<List<String>> notes) {
+            Show show,
+            Act act,
+            Flight flight,
+            List<Spread.Band> bands,
+            LearnedTimes learned,
+            List<List<String>> notes) {
         List<String> lines = new ArrayList<>();
         String pilot = show.performer(act.performer()).map(Performer::name).orElse(act.performer());
         String aircraft = show.airframe(act.airframe()).map(Airframe::name).orElse(act.airframe());
         lines.add(act.title());
         lines.add(pilot + ", " + aircraft + ". Slot " + CLOCK.format(act.slotStart()) + ", " + trim(act.slotMinutes())
-                + " min. Variant \"" + flight.variant() + "\", predicted " + minutes(flight.totalS()) + ".");
+                + " min. Variant \"" + flight.variant() + "\", " + lasts(flight, learned) + ".");
         lines.add("");
         lines.add(row("starts", "figure", "lasts", "most often", "kt in/out", "kt min-max", "ft low-high", "g felt"));
         for (int i = 0; i < flight.figures().size(); i++) {
-            lines.add(row(flight.figures().get(i), bands.get(i)));
+            lines.add(
+                    row(flight.figures().get(i), bands.get(i), learned.figures().get(i)));
             if (i < notes.size()) {
                 lines.addAll(notes.get(i));
             }
@@ -57,29 +68,55 @@ public final class RunningSheet {
         return lines;
     }
 
-    private static String row(FigureFlight f, Spread.Band band) {
-        String often =
-                Double.isFinite(band.lowS()) ? String.format(Locale.UK, "%.1f-%.1f s", band.lowS(), band.highS()) : "";
+    private static String lasts(Flight flight, LearnedTimes learned) {
+        String predicted = "predicted " + minutes(flight.totalS());
+        int passes = learned.passes();
+        if (passes == 0) {
+            return predicted;
+        }
+        long timed = learned.figures().stream().filter(f -> f.passes() > 0).count();
+        return minutes(learned.times().totalS()) + " learned from " + passes + (passes == 1 ? " pass" : " passes")
+                + (timed < learned.figures().size()
+                        ? " for " + timed + " of " + learned.figures().size() + " figures"
+                        : "")
+                + ", " + predicted;
+    }
+
+    private static String row(FigureFlight f, Spread.Band band, LearnedFigure learned) {
+        FigureTime time = learned.learned();
+        boolean timed = learned.passes() > 0;
+        double lastsS = timed ? time.durationS() : f.durationS();
+        String often = often(f, band, timed ? time : null);
         if (!f.simulated()) {
             return row(
-                    minutes(f.startS()),
+                    minutes(time.startS()),
                     f.name(),
-                    String.format(Locale.UK, "%.1f s", f.durationS()),
-                    "as given",
+                    String.format(Locale.UK, "%.1f s", lastsS),
+                    often,
                     "",
                     "",
                     "",
                     "");
         }
         return row(
-                minutes(f.startS()),
+                minutes(time.startS()),
                 f.name(),
-                String.format(Locale.UK, "%.1f s", f.durationS()),
+                String.format(Locale.UK, "%.1f s", lastsS),
                 often,
                 kt(f.entryMps()) + "/" + kt(f.exitMps()),
                 kt(f.leastMps()) + "-" + kt(f.greatestMps()),
                 ft(f.lowestM()) + "-" + ft(f.highestM()),
                 String.format(Locale.UK, "%+.1f to %+.1f", f.leastG() + 0.0, f.greatestG()));
+    }
+
+    private static String often(FigureFlight f, Spread.Band band, @Nullable FigureTime timed) {
+        if (timed != null) {
+            return String.format(Locale.UK, "%.1f-%.1f s", timed.lowS(), timed.highS());
+        }
+        if (!f.simulated()) {
+            return "as given";
+        }
+        return Double.isFinite(band.lowS()) ? String.format(Locale.UK, "%.1f-%.1f s", band.lowS(), band.highS()) : "";
     }
 
     private static String row(Object... cells) {

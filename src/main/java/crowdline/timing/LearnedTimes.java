@@ -45,9 +45,7 @@ public record LearnedTimes(ActTimes times, List<LearnedFigure> figures, int pass
 
     /** The passes of one act and variant, in their order; their places are their numbers. */
     public static List<Pass> ofAct(List<Pass> passes, String actId, String variant) {
-        return passes.stream()
-                .filter(p -> p.actId().equals(actId) && p.variant().equals(variant))
-                .toList();
+        return passes.stream().filter(p -> p.isOf(actId, variant)).toList();
     }
 
     private static LearnedFigure learn(FigureTime predicted, List<Pass> passes, double startS) {

@@ -109,6 +109,11 @@ public record Pass(
         return new Pass(id, actId, variant, how, begunAt, note, moved, counts, markErrorS);
     }
 
+    /** Whether it was a run of this variant of this act. */
+    public boolean isOf(String act, String variantName) {
+        return actId.equals(act) && variant.equals(variantName);
+    }
+
     /** Whether durations are learned from it: it counts, and it was flown. */
     public boolean teaches() {
         return counts && how.isFlown();
