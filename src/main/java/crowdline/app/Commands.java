@@ -11,7 +11,6 @@ import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -54,8 +53,7 @@ final class Commands implements Callable<Integer> {
                 new CheckCommand(terminal),
                 new PredictCommand(terminal),
                 new PlanCommand(terminal),
-                new LearnCommand(
-                        terminal, Folders.here().passes(), new PassIds(Clock.systemUTC(), new SecureRandom()::nextInt)),
+                new LearnCommand(terminal, Folders.here().passes(), PassIds.here(Clock.systemUTC())),
                 new FactsCommand(terminal),
                 new SpeakCommand(terminal),
                 new PaceCommand(terminal),

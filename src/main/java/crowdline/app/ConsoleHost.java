@@ -6,6 +6,7 @@ import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.Handles;
 import crowdline.console.live.LiveView;
+import crowdline.console.passes.PassesHost;
 import crowdline.console.theme.Appearance;
 import crowdline.show.Catalogue;
 import crowdline.storage.Settings;
@@ -27,6 +28,7 @@ final class ConsoleHost implements Host {
     private final WindowAhead window;
     private final ExecutorService io;
     private final WordsDesk words;
+    private final PassesDesk passes;
     private volatile Settings settings;
     /** On the event thread only: what the keys take hold of. */
     private Handles handles = Handles.NONE;
@@ -38,12 +40,14 @@ final class ConsoleHost implements Host {
             ShowOpening opening,
             WindowAhead window,
             Supplier<Catalogue> catalogue,
+            PassesDesk passes,
             ExecutorService io) {
         this.demoShow = demoShow.toAbsolutePath();
         this.settingsFile = settingsFile;
         this.settings = settings;
         this.opening = opening;
         this.window = window;
+        this.passes = passes;
         this.io = io;
         words = new WordsDesk(catalogue, opening::running, opening::openFile, window::send, io);
     }
@@ -78,6 +82,11 @@ final class ConsoleHost implements Host {
     @Override
     public WordsHost words() {
         return words;
+    }
+
+    @Override
+    public PassesHost passes() {
+        return passes;
     }
 
     @Override

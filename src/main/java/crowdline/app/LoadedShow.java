@@ -2,8 +2,11 @@ package crowdline.app;
 
 import crowdline.console.live.ActSheet;
 import crowdline.console.live.ShowWords;
+import crowdline.console.passes.PassesPresenter;
+import crowdline.console.passes.PassesView;
 import crowdline.console.prepare.PreparePresenter;
 import crowdline.console.prepare.PrepareView;
+import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
 import crowdline.live.ActDurations;
@@ -16,6 +19,7 @@ import crowdline.speech.Pace;
 import crowdline.speech.Spoken;
 import crowdline.speech.SpokenTime;
 import crowdline.timing.ActTimes;
+import crowdline.timing.LearnedTimes;
 import crowdline.timing.Pass;
 import java.util.List;
 import java.util.Map;
@@ -160,7 +164,21 @@ final class LoadedShow {
             public Optional<ActTimes> times(Act act, Variant variant) {
                 return prediction(act.id(), variant.name()).map(Prediction::times);
             }
+
+            @Override
+            public PassesView passes(Act act, Variant variant) {
+                return prediction(act.id(), variant.name())
+                        .map(p -> passesView(act, variant, p))
+                        .orElse(PassesView.NONE);
+            }
         };
         return new PreparePresenter(catalogue, spoken, predicted).view(show, findings);
+    }
+
+    private PassesView passesView(Act act, Variant variant, Prediction prediction) {
+        PassesPresenter presenter = new PassesPresenter(
+                id -> prediction.flight().figure(id).map(FigureFlight::name).orElse(id),
+                show.venue().timeZone());
+        return presenter.view(prediction.learned(), LearnedTimes.ofAct(passes(), act.id(), variant.name()));
     }
 }

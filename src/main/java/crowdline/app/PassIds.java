@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.concurrent.ThreadLocalRandom;
 import java.util.function.IntSupplier;
 
 /** Names for new passes: the moment, and four letters that two programs at the same moment will hardly share. */
@@ -20,6 +21,11 @@ final class PassIds {
     PassIds(Clock clock, IntSupplier random) {
         this.clock = clock;
         this.random = random;
+    }
+
+    /** Names as this machine gives them. */
+    static PassIds here(Clock clock) {
+        return new PassIds(clock, () -> ThreadLocalRandom.current().nextInt());
     }
 
     Instant now() {

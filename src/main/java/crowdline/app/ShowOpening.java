@@ -47,6 +47,7 @@ final class ShowOpening {
     private final WindowAhead window;
     private final ExecutorService io;
     private final Clock clock;
+    private final PassesDesk passes;
     private volatile @Nullable RunningShow running;
     private volatile @Nullable Path openFile;
     /** What was to be opened last, whether it is open yet or not. */
@@ -58,13 +59,15 @@ final class ShowOpening {
             ShowLoader loader,
             WindowAhead window,
             ExecutorService io,
-            Clock clock) {
+            Clock clock,
+            PassesDesk passes) {
         this.shelf = new JournalShelf(journals, JournalMachine.here(new MonotonicTicker()), FORGET_AFTER_S);
         this.catalogue = catalogue;
         this.loader = loader;
         this.window = window;
         this.io = io;
         this.clock = clock;
+        this.passes = passes;
     }
 
     @Nullable
@@ -159,6 +162,7 @@ final class ShowOpening {
         } else {
             sayWhatIsRunning();
         }
+        passes.opened(file, loaded, result.findings());
         showPrepare(loaded.prepareView(result.findings()));
         opened.accept(file);
         // What is running must not wait for better bands.
@@ -191,6 +195,7 @@ final class ShowOpening {
             window.send(ConsoleFrame::liveChanged);
             sayWhatIsRunning();
         });
+        passes.follow(file, loaded, now.desk());
         sayWhatIsRunning();
         return opening.resumed();
     }
