@@ -25,7 +25,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -45,7 +44,12 @@ final class LoadedShow {
     private final int flights;
     private final Map<Flown, Prediction> predictions;
     private final Function<String, SpokenTime> spoken;
-    private final AtomicReference<List<Pass>> passes;
+    private final Known shared;
+
+    /** The passes, shared with the same show in other words. */
+    private static final class Known {
+        private volatile List<Pass> passes = List.of();
+    }
 
     /** Which variant of which act. */
     private record Flown(String actId, String variant) {}
@@ -57,7 +61,7 @@ final class LoadedShow {
         this.pace = pace;
         this.flights = flights;
         predictions = new ConcurrentHashMap<>();
-        passes = new AtomicReference<>(List.of());
+        shared = new Known();
         Spoken words = new Spoken(show.sayAs());
         Map<String, SpokenTime> known = new ConcurrentHashMap<>();
         spoken = text -> known.computeIfAbsent(text, t -> pace.time(words.expand(t)));
@@ -78,7 +82,7 @@ final class LoadedShow {
         pace = same.pace;
         flights = same.flights;
         predictions = same.predictions;
-        passes = same.passes;
+        shared = same.shared;
         Spoken said = new Spoken(words.sayAs());
         Map<String, SpokenTime> known = new ConcurrentHashMap<>();
         spoken = text -> known.computeIfAbsent(text, t -> pace.time(said.expand(t)));
@@ -90,13 +94,13 @@ final class LoadedShow {
     }
 
     /** Goes by these passes from now on, wherever it is asked, with whatever words. */
-    void learn(List<Pass> known) {
-        passes.set(List.copyOf(known));
+    void learn(List<Pass> passes) {
+        shared.passes = List.copyOf(passes);
     }
 
     /** The passes of every act. */
     List<Pass> passes() {
-        return passes.get();
+        return shared.passes;
     }
 
     Pace pace() {
@@ -129,7 +133,7 @@ final class LoadedShow {
         }
         return act.variant(variant)
                 .map(v -> predictions.computeIfAbsent(
-                        flown, key -> new Prediction(new Predictor(show, catalogue, act, v), flights, passes::get)));
+                        flown, key -> new Prediction(new Predictor(show, catalogue, act, v), flights, this::passes)));
     }
 
     ShowWords words() {

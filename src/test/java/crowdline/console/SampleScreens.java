@@ -138,17 +138,17 @@ final class SampleScreens {
                 "Passes: 3 of 5 teach",
                 lines,
                 List.of(
-                        pass(1, "walked, 2 May 2026, 18:20", "", true, Form.RING, Tone.CALM, "Teaches no durations"),
-                        pass(2, "flown, by hand, 9 May 2026, 10:05", "", true, Form.DISC, Tone.GOOD, "Counts"),
-                        pass(3, "flown, by hand, 9 May 2026, 16:40", "gusty", true, Form.DISC, Tone.GOOD, "Counts"),
+                        pass(1, "walked, 2 May 2026, 18:20", "", true, Form.RING, Tone.CALM, "No durations"),
+                        pass(2, "by hand, 9 May 2026, 10:05", "", true, Form.DISC, Tone.GOOD, "Counts"),
+                        pass(3, "by hand, 9 May 2026, 16:40", "gusty", true, Form.DISC, Tone.GOOD, "Counts"),
                         new PassLine(
                                 "p4",
-                                "Pass 4, flown live, 16 May 2026, 14:31",
+                                "Pass 4, live, 16 May 2026, 14:31",
                                 "key missed?",
                                 true,
                                 new Mark(Form.DIAMOND, Tone.CAUTION, "Counts, but odd"),
                                 List.of("Stall turn, pass 4: 19.2 s, others 12.0–13.0 s")),
-                        pass(5, "flown, from a log, 17 May 2026, 09:12", "", false, Form.RING, Tone.CALM, "Ignored")));
+                        pass(5, "from a log, 17 May 2026, 09:12", "", false, Form.RING, Tone.CALM, "Ignored")));
     }
 
     private static PassLine pass(

@@ -128,17 +128,18 @@ public final class PassesPanel extends JPanel {
         Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
         Color soft = chosen ? pen.palette().onChosen() : pen.palette().soft();
         Box inner = box.inset(box.h() * 0.18, box.h() * 0.1);
-        Box top = inner.top(inner.h() * 0.46);
-        Box mark = top.right(inner.w() * 0.34);
-        pen.midway(pen.line(pass.title(), TextRole.BODY, false, top.left(inner.w() * 0.64)), top, text);
+        Box top = inner.top(inner.h() * 0.48);
+        pen.midway(pen.line(pass.title(), TextRole.BODY, true, top), top, text);
+        Box below = inner.bottom(inner.h() * 0.46);
+        Box mark = below.left(below.w() * 0.32);
         if (chosen) {
-            pen.atRight(pen.line(pass.mark().word(), TextRole.BODY, true, mark), mark, text);
+            pen.midway(pen.line(pass.mark().word(), TextRole.LABEL, true, mark), mark, text);
         } else {
-            pen.mark(pass.mark(), TextRole.BODY, mark);
+            pen.mark(pass.mark(), TextRole.LABEL, mark);
         }
-        Box below = inner.bottom(inner.h() * 0.44);
+        Box words = below.right(below.w() * 0.66);
         String odd = String.join("; ", pass.odd());
-        String words = odd + (odd.isEmpty() || pass.note().isEmpty() ? "" : ". ") + pass.note();
-        pen.midway(pen.line(words, TextRole.LABEL, false, below), below, soft);
+        String said = odd + (odd.isEmpty() || pass.note().isEmpty() ? "" : ". ") + pass.note();
+        pen.midway(pen.line(said, TextRole.LABEL, false, words), words, soft);
     }
 }

@@ -33,7 +33,11 @@ public final class PassesPresenter {
         this.zone = zone;
     }
 
-    /** @param passes of this variant, as {@link LearnedTimes#ofAct} gives them */
+    /**
+     * What is shown of a variant.
+     *
+     * @param passes of this variant, as {@link LearnedTimes#ofAct} gives them
+     */
     public PassesView view(LearnedTimes learned, List<Pass> passes) {
         List<FigureLine> figures = learned.figures().stream().map(this::line).toList();
         List<PassLine> lines = new ArrayList<>();
@@ -95,7 +99,7 @@ public final class PassesPresenter {
             return new Mark(Form.RING, Tone.CALM, "Ignored");
         }
         if (!pass.how().isFlown()) {
-            return new Mark(Form.RING, Tone.CALM, "Teaches no durations");
+            return new Mark(Form.RING, Tone.CALM, "No durations");
         }
         return odd ? new Mark(Form.DIAMOND, Tone.CAUTION, "Counts, but odd") : new Mark(Form.DISC, Tone.GOOD, "Counts");
     }
@@ -103,9 +107,9 @@ public final class PassesPresenter {
     private static String how(Pass.How how) {
         return switch (how) {
             case WALKED -> "walked";
-            case BY_HAND -> "flown, by hand";
-            case BY_LOG -> "flown, from a log";
-            case LIVE -> "flown live";
+            case BY_HAND -> "by hand";
+            case BY_LOG -> "from a log";
+            case LIVE -> "live";
         };
     }
 

@@ -62,11 +62,11 @@ class PassesPresenterTest {
         passes.set(1, passes.get(1).counting(false).withNote("gusty"));
         passes.add(Pass.of("w", "dawn", "full", Pass.How.WALKED, THEN, List.of()));
         List<PassLine> lines = view(passes).passes();
-        assertThat(lines.get(0).title()).isEqualTo("Pass 1, flown, by hand, 1 Jun 2030, 13:00");
+        assertThat(lines.get(0).title()).isEqualTo("Pass 1, by hand, 1 Jun 2030, 13:00");
         assertThat(lines.get(0).mark().word()).isEqualTo("Counts");
         assertThat(lines.get(1).mark().word()).isEqualTo("Ignored");
         assertThat(lines.get(1).spoken()).endsWith("Ignored. gusty");
-        assertThat(lines.get(2).mark().word()).isEqualTo("Teaches no durations");
+        assertThat(lines.get(2).mark().word()).isEqualTo("No durations");
     }
 
     @Test
