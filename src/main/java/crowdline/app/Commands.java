@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -42,6 +43,14 @@ final class Commands implements Callable<Integer> {
     @Parameters(paramLabel = "SHOW", arity = "0..1", description = "The show file to open.")
     private @Nullable String show;
 
+    @Option(
+            names = "--receiver",
+            paramLabel = "WHERE",
+            description =
+                    "Where the aircraft's position comes from: a serial port such as /dev/ttyUSB0 or COM3, a flight"
+                            + " log to be played as it was flown, or - for a receiver's bytes on standard input.")
+    private @Nullable String receiver;
+
     private Commands(Terminal terminal, Opening opening) {
         this.terminal = terminal;
         this.opening = opening;
@@ -55,6 +64,7 @@ final class Commands implements Callable<Integer> {
                 new PlanCommand(terminal),
                 new LearnCommand(terminal, Folders.here().passes(), PassIds.here(Clock.systemUTC())),
                 new FactsCommand(terminal),
+                new FollowCommand(terminal),
                 new SpeakCommand(terminal),
                 new PaceCommand(terminal),
                 new DemoCommand(terminal, opening, Folders.here()),
@@ -78,7 +88,7 @@ final class Commands implements Callable<Integer> {
     public Integer call() {
         String named = show;
         if (named == null || isThere(named)) {
-            return opening.open(named == null ? null : Path.of(named), terminal);
+            return opening.open(named == null ? null : Path.of(named), receiver, terminal);
         }
         String hint = spec == null ? "" : Nearest.hint(named, spec.subcommands().keySet());
         terminal.complain("there is no file or command " + named

@@ -2,20 +2,32 @@ package crowdline.app;
 
 import crowdline.console.ConsoleFrame;
 import crowdline.console.Host;
+import crowdline.console.ReceiverChoice;
 import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.Handles;
 import crowdline.console.live.LiveView;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.theme.Appearance;
+import crowdline.console.theme.Tone;
 import crowdline.show.Catalogue;
+import crowdline.show.DayAir;
 import crowdline.storage.Settings;
 import crowdline.storage.SettingsFile;
 import crowdline.storage.ShowFileException;
+import crowdline.telemetry.serial.LinkException;
+import crowdline.telemetry.serial.SerialPorts;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 
 /** Answers the window. What takes time runs on the {@code io} thread. */
@@ -29,9 +41,12 @@ final class ConsoleHost implements Host {
     private final ExecutorService io;
     private final WordsDesk words;
     private final PassesDesk passes;
+    private final AircraftSource aircraft;
     private volatile Settings settings;
     /** On the event thread only: what the keys take hold of. */
     private Handles handles = Handles.NONE;
+    /** On the event thread only: what was wrong with the receiver when it was last looked at. */
+    private String trouble = "";
 
     ConsoleHost(
             Path demoShow,
@@ -41,6 +56,7 @@ final class ConsoleHost implements Host {
             WindowAhead window,
             Supplier<Catalogue> catalogue,
             PassesDesk passes,
+            AircraftSource aircraft,
             ExecutorService io) {
         this.demoShow = demoShow.toAbsolutePath();
         this.settingsFile = settingsFile;
@@ -48,6 +64,7 @@ final class ConsoleHost implements Host {
         this.opening = opening;
         this.window = window;
         this.passes = passes;
+        this.aircraft = aircraft;
         this.io = io;
         words = new WordsDesk(catalogue, opening::running, opening::openFile, window::send, io);
     }
@@ -55,7 +72,12 @@ final class ConsoleHost implements Host {
     @Override
     public void command(Command command) {
         RunningShow show = opening.running();
-        if (show != null) {
+        if (command == Command.BY_AIRCRAFT && !aircraft.isOpen()) {
+            opening.say(new Mark(
+                    Form.DIAMOND,
+                    Tone.CAUTION,
+                    "There is no receiver; choose one with Ctrl+R, then the aircraft can lead"));
+        } else if (show != null) {
             show.command(command, handles);
         }
     }
@@ -74,6 +96,7 @@ final class ConsoleHost implements Host {
         if (show == null) {
             return null;
         }
+        sayTrouble();
         LiveView view = show.view();
         handles = view.handles();
         return view;
@@ -82,6 +105,51 @@ final class ConsoleHost implements Host {
     @Override
     public WordsHost words() {
         return words;
+    }
+
+    private void sayTrouble() {
+        String now = aircraft.trouble();
+        if (!now.equals(trouble)) {
+            trouble = now;
+            opening.say(
+                    now.isEmpty()
+                            ? new Mark(Form.DISC, Tone.GOOD, "The receiver gives positions")
+                            : new Mark(Form.DIAMOND, Tone.CAUTION, now));
+        }
+    }
+
+    @Override
+    public void findReceivers(Consumer<List<ReceiverChoice>> found) {
+        io.execute(() -> {
+            List<ReceiverChoice> choices = new ArrayList<>();
+            try {
+                SerialPorts.list().forEach(port -> choices.add(new ReceiverChoice(port.words(), port.path())));
+            } catch (LinkException e) {
+                opening.say(new Mark(Form.STOP, Tone.ALARM, String.valueOf(e.getMessage())));
+            }
+            SwingUtilities.invokeLater(() -> found.accept(choices));
+        });
+    }
+
+    @Override
+    public void useReceiver(String where) {
+        io.execute(() -> {
+            try {
+                if (where.isEmpty()) {
+                    aircraft.none();
+                } else if (where.equals("-")) {
+                    aircraft.stream("standard input", System.in);
+                } else if (Files.isRegularFile(Path.of(where))) {
+                    aircraft.replay(Path.of(where), 1);
+                } else {
+                    aircraft.port(where);
+                }
+            } catch (ShowFileException e) {
+                opening.say(new Mark(Form.STOP, Tone.ALARM, String.valueOf(e.getMessage())));
+            } catch (InvalidPathException e) {
+                opening.say(new Mark(Form.STOP, Tone.ALARM, where + " names no port and no flight log"));
+            }
+        });
     }
 
     @Override
@@ -97,6 +165,17 @@ final class ConsoleHost implements Host {
     @Override
     public void openDemo() {
         open(demoShow);
+    }
+
+    @Override
+    public @Nullable DayAir air() {
+        RunningShow show = opening.running();
+        return show == null ? null : show.loaded().show().air();
+    }
+
+    @Override
+    public void useAir(DayAir air) {
+        opening.useAir(air);
     }
 
     @Override
@@ -124,6 +203,7 @@ final class ConsoleHost implements Host {
     @Override
     public void quit() {
         window.send(ConsoleFrame::dispose);
+        aircraft.close();
         io.execute(() -> {
             RunningShow show = opening.running();
             if (show != null) {

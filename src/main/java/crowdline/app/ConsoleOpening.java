@@ -50,6 +50,11 @@ final class ConsoleOpening implements Opening {
 
     @Override
     public int open(@Nullable Path show, Terminal terminal) {
+        return open(show, null, terminal);
+    }
+
+    @Override
+    public int open(@Nullable Path show, @Nullable String receiver, Terminal terminal) {
         String why = whyNoWindow();
         if (why != null) {
             terminal.complain(why + ", so the window cannot open; start it where there is a screen, or see crowdline"
@@ -66,16 +71,21 @@ final class ConsoleOpening implements Opening {
         ShowLoader loader = new ShowLoader(catalogue, Pace.DEFAULT, folders.passes());
         WindowAhead window = new WindowAhead();
         Clock clock = Clock.systemUTC();
+        AircraftSource aircraft = new AircraftSource(System::nanoTime);
         PassesDesk passes = new PassesDesk(folders.passes(), folders.demoShow(), PassIds.here(clock), window::send, io);
-        ShowOpening opening = new ShowOpening(folders.journals(), catalogue, loader, window, io, clock, passes);
-        ConsoleHost host =
-                new ConsoleHost(folders.demoShow(), settingsFile, settings, opening, window, catalogue, passes, io);
+        ShowOpening opening =
+                new ShowOpening(folders.journals(), catalogue, loader, window, aircraft, io, clock, passes);
+        ConsoleHost host = new ConsoleHost(
+                folders.demoShow(), settingsFile, settings, opening, window, catalogue, passes, aircraft, io);
         Path first = show != null ? show : lastOpened(settings);
         // The show is read while the window is made, and the window shown when it is known what it shows first.
         if (first != null) {
             host.open(first);
         } else {
             opening.openNothing();
+        }
+        if (receiver != null) {
+            host.useReceiver(receiver);
         }
         SwingUtilities.invokeLater(() -> {
             Appearance appearance = appearance(settings);

@@ -5,14 +5,19 @@ import crowdline.console.live.ShowWords;
 import crowdline.console.passes.PassesPresenter;
 import crowdline.console.passes.PassesView;
 import crowdline.console.prepare.PreparePresenter;
+import crowdline.console.prepare.PreparePresenter.Found;
 import crowdline.console.prepare.PrepareView;
+import crowdline.flight.Air;
+import crowdline.flight.Drift;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
+import crowdline.flight.FlightFinding;
 import crowdline.flight.Predictor;
 import crowdline.live.ActDurations;
 import crowdline.live.PlanAhead;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
+import crowdline.show.DayAir;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.speech.Pace;
@@ -21,6 +26,7 @@ import crowdline.speech.SpokenTime;
 import crowdline.timing.ActTimes;
 import crowdline.timing.LearnedTimes;
 import crowdline.timing.Pass;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,7 +52,7 @@ final class LoadedShow {
     private final Function<String, SpokenTime> spoken;
     private final Known shared;
 
-    /** The passes, shared with the same show in other words. */
+    /** The passes, shared with the same show in other words and other air. */
     private static final class Known {
         private volatile List<Pass> passes = List.of();
     }
@@ -56,12 +62,16 @@ final class LoadedShow {
 
     /** @param flights varied flights behind the first bands, 1 or more */
     LoadedShow(Show show, Catalogue catalogue, Pace pace, int flights) {
+        this(show, catalogue, pace, flights, new Known());
+    }
+
+    private LoadedShow(Show show, Catalogue catalogue, Pace pace, int flights, Known shared) {
         this.show = show;
         this.catalogue = catalogue;
         this.pace = pace;
         this.flights = flights;
         predictions = new ConcurrentHashMap<>();
-        shared = new Known();
+        this.shared = shared;
         Spoken words = new Spoken(show.sayAs());
         Map<String, SpokenTime> known = new ConcurrentHashMap<>();
         spoken = text -> known.computeIfAbsent(text, t -> pace.time(words.expand(t)));
@@ -77,18 +87,16 @@ final class LoadedShow {
     }
 
     private LoadedShow(LoadedShow same, Show words) {
-        show = words;
+        show = words.withAir(same.show.air());
         catalogue = same.catalogue;
         pace = same.pace;
         flights = same.flights;
         predictions = same.predictions;
         shared = same.shared;
-        Spoken said = new Spoken(words.sayAs());
-        Map<String, SpokenTime> known = new ConcurrentHashMap<>();
-        spoken = text -> known.computeIfAbsent(text, t -> pace.time(said.expand(t)));
+        spoken = same.spoken;
     }
 
-    /** The same with other remarks, which fly nothing anew. */
+    /** The same with other remarks, which fly nothing anew and say names as before. */
     LoadedShow withWords(Show words) {
         return new LoadedShow(this, words);
     }
@@ -101,6 +109,27 @@ final class LoadedShow {
     /** The passes of every act. */
     List<Pass> passes() {
         return shared.passes;
+    }
+
+    /** The same show in other air, in which nothing is predicted yet. */
+    LoadedShow inAir(DayAir air) {
+        return new LoadedShow(show.withAir(air), catalogue, pace, flights, shared);
+    }
+
+    /** What was noticed on the predicted flight of every variant of every act. */
+    List<Found> flightFindings() {
+        List<Found> found = new ArrayList<>();
+        for (Act act : show.acts()) {
+            for (Variant variant : act.variants()) {
+                prediction(act.id(), variant.name())
+                        .ifPresent(p -> p.flight().findings().forEach(f -> found.add(found(act, f))));
+            }
+        }
+        return found;
+    }
+
+    private static Found found(Act act, FlightFinding f) {
+        return new Found(f.severity(), act.title() + ": " + f.message(), 0);
     }
 
     Pace pace() {
@@ -136,6 +165,13 @@ final class LoadedShow {
                         flown, key -> new Prediction(new Predictor(show, catalogue, act, v), flights, this::passes)));
     }
 
+    /** How far the day's wind carries a flight of an act. */
+    List<Drift> drifts(Act act, Flight flight) {
+        Variant variant = act.variant(flight.variant()).orElseThrow();
+        Air still = Air.of(show.air(), show.venue()).still();
+        return Drift.between(flight, new Predictor(show, catalogue, act, variant, still).predict());
+    }
+
     ShowWords words() {
         return new ShowWords(
                 show,
@@ -157,7 +193,7 @@ final class LoadedShow {
                 .orElse(Double.NaN);
     }
 
-    PrepareView prepareView(List<PreparePresenter.Found> findings) {
+    PrepareView prepareView(List<Found> findings) {
         PreparePresenter.Predictions predicted = new PreparePresenter.Predictions() {
             @Override
             public Optional<Flight> flight(Act act, Variant variant) {

@@ -4,7 +4,6 @@ import crowdline.console.ConsoleFrame;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesHost;
-import crowdline.console.prepare.PreparePresenter.Found;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Tone;
 import crowdline.live.FlownAct;
@@ -33,9 +32,7 @@ final class PassesDesk implements PassesHost {
     private final Consumer<Consumer<ConsoleFrame>> window;
     private final Executor io;
     /** The show in Prepare. */
-    private volatile @Nullable Opened opened;
-
-    private record Opened(Path file, LoadedShow loaded, List<Found> findings) {}
+    private volatile ShowLoader.@Nullable Result opened;
 
     /**
      * @param folder where passes go whose show lies in a folder that may not be written to
@@ -51,8 +48,8 @@ final class PassesDesk implements PassesHost {
     }
 
     /** Prepare shows this show from now on. */
-    void opened(Path file, LoadedShow loaded, List<Found> findings) {
-        opened = new Opened(file, loaded, findings);
+    void opened(ShowLoader.Result result) {
+        opened = result;
     }
 
     /** Keeps the acts that are flown in this show live. */
@@ -88,15 +85,16 @@ final class PassesDesk implements PassesHost {
     }
 
     private void decided(Decision decision) {
-        Opened now = opened;
-        if (now != null) {
+        ShowLoader.Result now = opened;
+        LoadedShow loaded = now == null ? null : now.loaded();
+        if (now != null && loaded != null) {
             onIo(() -> {
                 PassesFile.Kept kept = decision.carriedOut(new PassesFile(now.file(), folder));
                 String notice = kept.notice();
                 if (notice != null) {
                     say(new Mark(Form.DIAMOND, Tone.CAUTION, notice));
                 }
-                learned(now.file(), now.loaded());
+                learned(now.file(), loaded);
             });
         }
     }
@@ -105,10 +103,11 @@ final class PassesDesk implements PassesHost {
     private void learned(Path file, LoadedShow loaded) throws ShowFileException {
         List<Pass> passes = new PassesFile(file, folder).read().passes();
         loaded.learn(passes);
-        Opened now = opened;
-        if (now != null && now.file().equals(file)) {
-            now.loaded().learn(passes);
-            PrepareView view = now.loaded().prepareView(now.findings());
+        ShowLoader.Result now = opened;
+        LoadedShow shown = now == null ? null : now.loaded();
+        if (now != null && shown != null && now.file().equals(file)) {
+            shown.learn(passes);
+            PrepareView view = shown.prepareView(now.findings());
             window.accept(frame -> frame.showPrepare(view));
         }
     }

@@ -6,7 +6,7 @@ import crowdline.console.live.Handles;
 import crowdline.console.live.LivePresenter;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.Moment;
-import crowdline.console.live.Tracking;
+import crowdline.follow.FollowPlan;
 import crowdline.live.Aired;
 import crowdline.live.FlightEvent;
 import crowdline.live.LiveEvent;
@@ -22,6 +22,7 @@ import crowdline.show.Figure;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.storage.JournalOpening;
+import crowdline.telemetry.LocalFrame;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.util.List;
@@ -47,6 +48,8 @@ final class RunningShow implements AutoCloseable {
     private final LiveDesk desk;
     private volatile LivePresenter presenter;
     private volatile PlanAhead ahead;
+    private final AircraftSource source;
+    private final AircraftDesk aircraft;
     private final Planner planner = new Planner();
     private final Supplier<LocalTime> hour;
     private final AtomicBoolean asked = new AtomicBoolean();
@@ -60,14 +63,20 @@ final class RunningShow implements AutoCloseable {
 
     private volatile Plan plan = Plan.NOT_YET;
 
-    /** @param hour the clock at the venue */
-    RunningShow(LoadedShow loaded, JournalOpening opening, Supplier<LocalTime> hour) {
+    /**
+     * @param source where the aircraft's positions come from
+     * @param hour the clock at the venue
+     */
+    RunningShow(LoadedShow loaded, JournalOpening opening, AircraftSource source, Supplier<LocalTime> hour) {
+        this.source = source;
         this.loaded = loaded;
         this.hour = hour;
         presenter = new LivePresenter(loaded.words());
         ahead = loaded.planAhead();
         desk = new LiveDesk(opening, loaded.durations());
         desk.onChange(snapshot -> replanSoon());
+        aircraft = new AircraftDesk(desk, new LocalFrame(loaded.show().venue()), this::followPlan);
+        source.to(aircraft::fix);
         if (!opening.resumed()) {
             Show show = loaded.show();
             desk.post(atS -> new ShowEvent.ShowOpened(
@@ -81,16 +90,23 @@ final class RunningShow implements AutoCloseable {
         return loaded;
     }
 
-    /** Says other words from now on; the act, its position and the journal go on as they are. */
-    void take(LoadedShow words) {
-        loaded = words;
-        presenter = new LivePresenter(words.words());
-        ahead = words.planAhead();
+    /** Goes by other words or flights from now on; the act, its position and the journal go on as they are. */
+    void take(LoadedShow other) {
+        loaded = other;
+        presenter = new LivePresenter(other.words());
+        ahead = other.planAhead();
+        desk.useDurations(other.durations());
         replanSoon();
     }
 
     LiveDesk desk() {
         return desk;
+    }
+
+    private Optional<FollowPlan> followPlan(LiveState state) {
+        return loaded.prediction(state.actId(), state.variant())
+                .filter(p -> p.flight().samples().size() > 1)
+                .map(p -> FollowPlan.of(p.flight(), p.times()));
     }
 
     private void replanSoon() {
@@ -120,8 +136,8 @@ final class RunningShow implements AutoCloseable {
 
     /** What the screen shows now. */
     LiveView view() {
-        Moment moment =
-                new Moment(desk.snapshot().state(), desk.now(PlanAnchor.ACT_START), plan, hour.get(), Tracking.NONE);
+        Moment moment = new Moment(
+                desk.snapshot().state(), desk.now(PlanAnchor.ACT_START), plan, hour.get(), aircraft.tracking());
         return presenter.view(moment);
     }
 
@@ -186,6 +202,8 @@ final class RunningShow implements AutoCloseable {
 
     @Override
     public void close() {
+        source.to(fix -> {});
+        aircraft.close();
         planning.shutdownNow();
         desk.close();
     }

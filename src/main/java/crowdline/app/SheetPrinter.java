@@ -39,7 +39,14 @@ final class SheetPrinter {
         for (Act act : show.acts()) {
             loaded.prediction(act.id(), act.variants().get(0).name()).ifPresent(p -> {
                 Plan plan = new Planner().plan(loaded.planAhead().wholeAct(act, p.times()));
-                RunningSheet.lines(show, act, p.flight(), p.bands(), p.learned(), notes(show, p.times(), plan))
+                RunningSheet.lines(
+                                show,
+                                act,
+                                p.flight(),
+                                p.bands(),
+                                loaded.drifts(act, p.flight()),
+                                p.learned(),
+                                notes(show, p.times(), plan))
                         .forEach(terminal::line);
                 terminal.line("");
                 unplaced(plan).forEach(terminal::line);

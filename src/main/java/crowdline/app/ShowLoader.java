@@ -1,7 +1,6 @@
 package crowdline.app;
 
 import crowdline.console.prepare.PreparePresenter.Found;
-import crowdline.flight.FlightFinding;
 import crowdline.show.Catalogue;
 import crowdline.show.Severity;
 import crowdline.show.Show;
@@ -43,11 +42,20 @@ final class ShowLoader {
      *
      * @param file where it is
      * @param loaded the show, or null if findings stand in its way
-     * @param findings what was found, of the file first, then of the flights
+     * @param ofFile what was found in the file
      */
-    record Result(Path file, @Nullable LoadedShow loaded, List<Found> findings) {
+    record Result(Path file, @Nullable LoadedShow loaded, List<Found> ofFile) {
         Result {
-            findings = List.copyOf(findings);
+            ofFile = List.copyOf(ofFile);
+        }
+
+        /** What was found, of the file first, then of the flights as they are predicted now. */
+        List<Found> findings() {
+            List<Found> all = new ArrayList<>(ofFile);
+            if (loaded != null) {
+                all.addAll(loaded.flightFindings());
+            }
+            return all;
         }
     }
 
@@ -103,27 +111,10 @@ final class ShowLoader {
         reading.with(ShowRules.check(show, catalogue.get())).findings().forEach(f -> findings.add(found(f)));
         LoadedShow loaded = loading.apply(show);
         findings.addAll(learn(file, loaded));
-        findings.addAll(flightFindings(loaded));
         return new Result(file, loaded, findings);
-    }
-
-    /** What was found in flying every variant of every act. */
-    static List<Found> flightFindings(LoadedShow loaded) {
-        List<Found> findings = new ArrayList<>();
-        for (var act : loaded.show().acts()) {
-            for (var variant : act.variants()) {
-                loaded.prediction(act.id(), variant.name())
-                        .ifPresent(p -> p.flight().findings().forEach(f -> findings.add(found(act.title(), f))));
-            }
-        }
-        return findings;
     }
 
     static Found found(LocatedFinding f) {
         return new Found(f.severity(), f.message(), f.line());
-    }
-
-    private static Found found(String act, FlightFinding f) {
-        return new Found(f.severity(), act + ": " + f.message(), 0);
     }
 }

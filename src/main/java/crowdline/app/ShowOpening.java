@@ -10,6 +10,7 @@ import crowdline.console.theme.Tone;
 import crowdline.live.JournalHealth;
 import crowdline.live.LiveSnapshot;
 import crowdline.show.Catalogue;
+import crowdline.show.DayAir;
 import crowdline.show.Show;
 import crowdline.storage.JournalMachine;
 import crowdline.storage.JournalOpening;
@@ -45,11 +46,14 @@ final class ShowOpening {
     private final Supplier<Catalogue> catalogue;
     private final ShowLoader loader;
     private final WindowAhead window;
+    private final AircraftSource aircraft;
     private final ExecutorService io;
     private final Clock clock;
     private final PassesDesk passes;
     private volatile @Nullable RunningShow running;
     private volatile @Nullable Path openFile;
+    /** On the io thread only: what the running show was read from. */
+    private ShowLoader.@Nullable Result known;
     /** What was to be opened last, whether it is open yet or not. */
     private volatile @Nullable Path asked;
 
@@ -58,6 +62,7 @@ final class ShowOpening {
             Supplier<Catalogue> catalogue,
             ShowLoader loader,
             WindowAhead window,
+            AircraftSource aircraft,
             ExecutorService io,
             Clock clock,
             PassesDesk passes) {
@@ -65,6 +70,7 @@ final class ShowOpening {
         this.catalogue = catalogue;
         this.loader = loader;
         this.window = window;
+        this.aircraft = aircraft;
         this.io = io;
         this.clock = clock;
         this.passes = passes;
@@ -128,15 +134,16 @@ final class ShowOpening {
     private void read(Path file, Consumer<Path> opened) throws IOException {
         byte[] content = ShowFile.bytes(file);
         JournalShow identity = JournalShow.of(file, content);
-        LoadedShow known = shelf.knows(identity)
+        LoadedShow soundBefore = shelf.knows(identity)
                 ? loader.soundBefore(file, content, LoadedShow.FIRST_FLIGHTS).orElse(null)
                 : null;
-        boolean resumed = known != null && start(file, known, shelf.open(identity));
+        boolean resumed = soundBefore != null && start(file, soundBefore, shelf.open(identity));
         if (!resumed) {
             say(opening(file));
         }
         window.present(
-                resumed, () -> io.execute(() -> guarded(file, () -> check(file, content, identity, known, opened))));
+                resumed,
+                () -> io.execute(() -> guarded(file, () -> check(file, content, identity, soundBefore, opened))));
     }
 
     /** Does what Live did not wait for. */
@@ -162,16 +169,39 @@ final class ShowOpening {
         } else {
             sayWhatIsRunning();
         }
-        passes.opened(file, loaded, result.findings());
+        known = result;
+        passes.opened(result);
         showPrepare(loaded.prepareView(result.findings()));
         opened.accept(file);
         // What is running must not wait for better bands.
         io.execute(() -> {
-            if (file.equals(openFile)) {
+            if (result.equals(known)) {
                 loaded.refine(LoadedShow.FLIGHTS);
                 showPrepare(loaded.prepareView(result.findings()));
             }
         });
+    }
+
+    /** Predicts the running show again in other air, for this session; from any thread. */
+    void useAir(DayAir air) {
+        io.execute(() -> {
+            RunningShow show = running;
+            ShowLoader.Result before = known;
+            if (show != null && before != null) {
+                guarded(before.file(), () -> flyIn(air, show, before));
+            }
+        });
+    }
+
+    private void flyIn(DayAir air, RunningShow show, ShowLoader.Result before) {
+        LoadedShow again = show.loaded().inAir(air);
+        again.refine(LoadedShow.FLIGHTS);
+        ShowLoader.Result result = new ShowLoader.Result(before.file(), again, before.ofFile());
+        known = result;
+        passes.opened(result);
+        show.take(again);
+        showPrepare(again.prepareView(result.findings()));
+        say(new Mark(Form.DISC, Tone.GOOD, "Predicted again in this air, for this session; the file is as it was"));
     }
 
     /**
@@ -181,12 +211,13 @@ final class ShowOpening {
      */
     private boolean start(Path file, LoadedShow loaded, JournalOpening opening) {
         RunningShow before = running;
+        known = null;
         if (before != null) {
             running = null;
             before.close();
             window.send(ConsoleFrame::forgetWords);
         }
-        RunningShow now = new RunningShow(loaded, opening, () -> hour(loaded.show()));
+        RunningShow now = new RunningShow(loaded, opening, aircraft, () -> hour(loaded.show()));
         // Looked at once here, so that the event thread finds everything worked out.
         now.view();
         openFile = file;
@@ -213,7 +244,7 @@ final class ShowOpening {
         window.send(w -> w.showPrepare(view));
     }
 
-    private void say(Mark mark) {
+    void say(Mark mark) {
         window.send(w -> w.showBanners(List.of(mark)));
     }
 

@@ -116,7 +116,7 @@ final class WordsDesk implements WordsHost {
             }
             // What Live says must still be there if the machine stops a moment later.
             write(show);
-            live.take(before.loaded().withWords(show));
+            live.take(live.loaded().withWords(show));
             window.accept(ConsoleFrame::liveChanged);
             say(Form.DISC, Tone.GOOD, "Saved, and Live says these words from now on");
         }));
@@ -132,7 +132,8 @@ final class WordsDesk implements WordsHost {
         ShowReading reading = shows.read(file, bytes);
         Show show = reading.show();
         if (show == null
-                || !RemarksOf.none(show).equals(RemarksOf.none(live.loaded().show()))) {
+                || !RemarksOf.none(show)
+                        .equals(RemarksOf.none(live.loaded().show().withAir(show.air())))) {
             throw new ShowFileException(
                     file.getFileName() + " was changed since it was opened, so open it again to write its words");
         }
@@ -184,7 +185,7 @@ final class WordsDesk implements WordsHost {
         LoadedShow loaded = now.loaded().withWords(show);
         List<Found> findings = new ArrayList<>();
         now.document().locate(ShowRules.check(show, catalogue.get())).forEach(f -> findings.add(ShowLoader.found(f)));
-        findings.addAll(ShowLoader.flightFindings(loaded));
+        findings.addAll(loaded.flightFindings());
         var view = loaded.prepareView(findings);
         var plan = PlanWords.of(
                 ActPlans.of(loaded, show.acts(), act -> act.variants().get(0)));

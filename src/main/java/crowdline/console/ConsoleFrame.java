@@ -10,6 +10,7 @@ import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
+import crowdline.show.DayAir;
 import crowdline.show.Show;
 import java.awt.Component;
 import java.awt.Dimension;
@@ -175,6 +176,9 @@ public final class ConsoleFrame extends JFrame {
     private void carryOut(Command command) {
         switch (command) {
             case OPEN -> choose();
+            case METAR -> pasteMetar();
+            case RECEIVER ->
+                host.findReceivers(found -> ReceiverDialog.ask(this, pane.appearance(), found, host::useReceiver));
             case PREPARE -> go(Place.PREPARE);
             case WORDS -> go(Place.WORDS);
             case LIVE -> go(Place.LIVE);
@@ -217,6 +221,13 @@ public final class ConsoleFrame extends JFrame {
 
     private void open(Path file) {
         words.leaving(() -> host.open(file));
+    }
+
+    private void pasteMetar() {
+        DayAir air = host.air();
+        if (air != null) {
+            MetarDialog.ask(this, pane.appearance(), air, host::useAir);
+        }
     }
 
     private void fullScreen() {

@@ -36,6 +36,9 @@ final class ConsoleMenus {
         show.add(new JMenuItem(demo));
         show.add(recent(recent, open));
         show.addSeparator();
+        show.add(item(Command.METAR));
+        show.add(item(Command.RECEIVER));
+        show.addSeparator();
         show.add(item(Command.QUIT));
         bar.add(show);
         JMenu place = menu("Place", 'P');
@@ -78,10 +81,10 @@ final class ConsoleMenus {
         for (Place each : Place.values()) {
             JToggleButton button = new JToggleButton(actions.of(each.command()));
             button.setText(
-                    each.command().label() + "  " + actions.of(each.command()).keyInWords());
+                    each.command().label() + " " + actions.of(each.command()).keyInWords());
             button.setFocusable(false);
             button.putClientProperty("JButton.buttonType", "toolBarButton");
-            button.setMargin(new Insets(2, 12, 2, 12));
+            button.setMargin(new Insets(2, 5, 2, 5));
             group.add(button);
             places.put(each, button);
             bar.add(button);

@@ -195,7 +195,7 @@ final class ConsolePane extends JPanel {
                 case WORDS -> false;
                 case WINDOW -> !incident || command == Command.FULL_SCREEN || command == Command.QUIT;
             };
-            if (here) {
+            if (here && (command != Command.METAR || (place == Place.PREPARE && prepared))) {
                 possible.add(command);
             }
         }

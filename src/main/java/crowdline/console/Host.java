@@ -5,8 +5,10 @@ import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.theme.Appearance;
+import crowdline.show.DayAir;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,6 +40,19 @@ public interface Host {
 
     /** Opens the demo show. */
     void openDemo();
+
+    /** The air the open show is predicted in, or null if no show is open. */
+    @Nullable
+    DayAir air();
+
+    /** Predicts the open show again in other air, for this session; the show file stays as it is. */
+    void useAir(DayAir air);
+
+    /** Looks for receivers of the aircraft's position and answers on the event thread. */
+    void findReceivers(Consumer<List<ReceiverChoice>> found);
+
+    /** Takes the aircraft's position from there: a port's path, a flight log, or nowhere if empty. */
+    void useReceiver(String where);
 
     /** Show files opened before, the newest first. */
     List<Path> recent();

@@ -1,5 +1,6 @@
 package crowdline.sheet;
 
+import crowdline.flight.Drift;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.FlightFinding;
@@ -24,6 +25,9 @@ public final class RunningSheet {
     public static final String CAUTION = "Predicted for commentary only, never for planning or judging a flight."
             + " The display director, local rules and the pilot decide.";
 
+    /** What heights are counted from. */
+    public static final String HEIGHTS = "Heights are above the display datum.";
+
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
 
     private RunningSheet() {}
@@ -32,6 +36,7 @@ public final class RunningSheet {
      * The lines of the sheet.
      *
      * @param bands one for each figure of the flight
+     * @param drifts one for each figure of the flight
      * @param learned what passes say about the times, on top of this flight
      * @param notes lines to print under the figure with the same place, such as what is said in it; may be empty
      */
@@ -40,6 +45,7 @@ public final class RunningSheet {
             Act act,
             Flight flight,
             List<Spread.Band> bands,
+            List<Drift> drifts,
             LearnedTimes learned,
             List<List<String>> notes) {
         List<String> lines = new ArrayList<>();
@@ -49,10 +55,23 @@ public final class RunningSheet {
         lines.add(pilot + ", " + aircraft + ". Slot " + CLOCK.format(act.slotStart()) + ", " + trim(act.slotMinutes())
                 + " min. Variant \"" + flight.variant() + "\", " + lasts(flight, learned) + ".");
         lines.add("");
-        lines.add(row("starts", "figure", "lasts", "most often", "kt in/out", "kt min-max", "ft low-high", "g felt"));
+        lines.add(row(
+                "starts",
+                "figure",
+                "lasts",
+                "most often",
+                "kt in/out",
+                "kt min-max",
+                "ft low-high",
+                "g felt",
+                "ends",
+                "wind carried"));
         for (int i = 0; i < flight.figures().size(); i++) {
-            lines.add(
-                    row(flight.figures().get(i), bands.get(i), learned.figures().get(i)));
+            lines.add(row(
+                    flight.figures().get(i),
+                    bands.get(i),
+                    drifts.get(i),
+                    learned.figures().get(i)));
             if (i < notes.size()) {
                 lines.addAll(notes.get(i));
             }
@@ -64,6 +83,9 @@ public final class RunningSheet {
             }
         }
         lines.add("");
+        lines.add(
+                HEIGHTS + " Ends: metres to the right (R) or left (L) of the datum, and away from the crowd (A) or over"
+                        + " the display line towards it (C). Wind carried: from where the figure would end in still air.");
         lines.add(CAUTION);
         return lines;
     }
@@ -82,7 +104,7 @@ public final class RunningSheet {
                 + ", " + predicted;
     }
 
-    private static String row(FigureFlight f, Spread.Band band, LearnedFigure learned) {
+    private static String row(FigureFlight f, Spread.Band band, Drift drift, LearnedFigure learned) {
         FigureTime time = learned.learned();
         boolean timed = learned.passes() > 0;
         double lastsS = timed ? time.durationS() : f.durationS();
@@ -96,6 +118,8 @@ public final class RunningSheet {
                     "",
                     "",
                     "",
+                    "",
+                    place(f.exitAlongM(), f.exitAwayM()),
                     "");
         }
         return row(
@@ -106,7 +130,20 @@ public final class RunningSheet {
                 kt(f.entryMps()) + "/" + kt(f.exitMps()),
                 kt(f.leastMps()) + "-" + kt(f.greatestMps()),
                 ft(f.lowestM()) + "-" + ft(f.highestM()),
-                String.format(Locale.UK, "%+.1f to %+.1f", f.leastG() + 0.0, f.greatestG()));
+                String.format(Locale.UK, "%+.1f to %+.1f", f.leastG() + 0.0, f.greatestG()),
+                place(f.exitAlongM(), f.exitAwayM()),
+                drift.isKnown() ? place(drift.alongM(), drift.awayM()) : "");
+    }
+
+    /** Metres along and across the display line, such as "120 R 45 A". */
+    private static String place(double alongM, double awayM) {
+        return String.format(
+                Locale.UK,
+                "%4d %s %4d %s",
+                Math.round(Math.abs(alongM)),
+                alongM < 0 ? "L" : "R",
+                Math.round(Math.abs(awayM)),
+                awayM < 0 ? "C" : "A");
     }
 
     private static String often(FigureFlight f, Spread.Band band, @Nullable FigureTime timed) {
@@ -120,7 +157,7 @@ public final class RunningSheet {
     }
 
     private static String row(Object... cells) {
-        return String.format(Locale.UK, "%6s  %-30s %7s  %-11s  %9s  %-11s  %-12s  %s", cells)
+        return String.format(Locale.UK, "%6s  %-30s %7s  %-11s  %9s  %-11s  %-12s  %-12s  %-13s  %s", cells)
                 .stripTrailing();
     }
 

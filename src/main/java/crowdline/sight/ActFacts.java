@@ -91,8 +91,8 @@ final class ActFacts {
                 Kind.HEAVIEST,
                 said,
                 g / 4,
-                "At the hardest moment everything feels about " + said.words() + " as heavy"
-                        + (coaster ? ", as on a wild roller coaster" : "") + ". A grown-up would feel like "
+                "At most, everything feels about " + said.words() + " as heavy"
+                        + (coaster ? ", as on a big roller coaster" : "") + ". A grown-up would feel like "
                         + NumberWords.of(felt) + " kilograms.",
                 "Everything feels up to about " + said.words() + " as heavy.");
     }

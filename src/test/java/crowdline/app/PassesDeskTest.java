@@ -106,7 +106,7 @@ class PassesDeskTest {
     void actFlownLiveIsKeptAndTheClockLearnsFromIt() throws Exception {
         double before = clockS();
         PassesDesk desk = desk(folder.resolve("demo.json"));
-        desk.opened(show(), loaded(), List.of());
+        desk.opened(new ShowLoader.Result(show(), loaded(), List.of()));
         fly(desk);
         assertThat(kept()).hasSize(1);
         assertThat(kept().get(0).how()).isEqualTo(Pass.How.LIVE);
@@ -132,7 +132,7 @@ class PassesDeskTest {
     void decisionsReachTheFileAndTheClock() throws Exception {
         double before = clockS();
         PassesDesk desk = desk(folder.resolve("demo.json"));
-        desk.opened(show(), loaded(), List.of());
+        desk.opened(new ShowLoader.Result(show(), loaded(), List.of()));
         fly(desk);
         String id = kept().get(0).id();
         desk.note(id, "too slow");

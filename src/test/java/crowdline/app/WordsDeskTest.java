@@ -57,6 +57,7 @@ class WordsDeskTest {
                 Objects.requireNonNull(loaded),
                 new JournalShelf(folder.resolve("journals"), machine, 3600)
                         .open(JournalShow.of(file(), Files.readAllBytes(file()))),
+                new AircraftSource(nanos::get),
                 () -> LocalTime.of(14, 0));
         desk = new WordsDesk(CatalogueFile::shipped, () -> running, () -> file, work -> {}, Runnable::run);
         desk().open();

@@ -11,6 +11,7 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
+import crowdline.show.DayAir;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.GraphicsEnvironment;
@@ -19,6 +20,7 @@ import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
@@ -167,6 +169,20 @@ class ConsoleFrameTest {
 
         @Override
         public void openDemo() {}
+
+        @Override
+        public DayAir air() {
+            return DayAir.STANDARD;
+        }
+
+        @Override
+        public void useAir(DayAir air) {}
+
+        @Override
+        public void findReceivers(Consumer<List<ReceiverChoice>> found) {}
+
+        @Override
+        public void useReceiver(String where) {}
 
         @Override
         public List<Path> recent() {

@@ -13,6 +13,7 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
+import crowdline.show.DayAir;
 import crowdline.show.Remark;
 import crowdline.show.Show;
 import java.awt.Component;
@@ -24,6 +25,7 @@ import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.JList;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
@@ -201,6 +203,20 @@ class WordsKeysTest {
         public WordsHost words() {
             return this;
         }
+
+        @Override
+        public DayAir air() {
+            return DayAir.STANDARD;
+        }
+
+        @Override
+        public void useAir(DayAir air) {}
+
+        @Override
+        public void findReceivers(Consumer<List<ReceiverChoice>> found) {}
+
+        @Override
+        public void useReceiver(String where) {}
 
         @Override
         public void open() {

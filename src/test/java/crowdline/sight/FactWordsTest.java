@@ -3,9 +3,13 @@ package crowdline.sight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import crowdline.show.Catalogue;
+import crowdline.show.CatalogueEntry;
 import crowdline.speech.PlainLanguage;
 import crowdline.speech.SpeechFinding;
+import crowdline.storage.CatalogueFile;
 import crowdline.storage.ShowFileException;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -15,13 +19,27 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
-/** What holds for the words of every fact of every demo act. */
+/** What holds for the words of every fact of every demo act, and of every figure of the catalogue flown alone. */
 class FactWordsTest {
     /** A number in the short form or the text comes after one of these, or says once or twice. */
     private static final Pattern SAID = Pattern.compile("\\b(?:about|for about|in about) (.*)|\\b(once|twice)\\b");
 
     private static List<CrowdFact> facts() throws ShowFileException {
-        return DemoActs.all().stream().flatMap(told -> told.facts().stream()).toList();
+        List<CrowdFact> facts = new ArrayList<>();
+        DemoActs.all().forEach(told -> facts.addAll(told.facts()));
+        Catalogue catalogue = CatalogueFile.shipped();
+        for (CatalogueEntry entry : catalogue.entries()) {
+            for (double kt : new double[] {70, 110, 145}) {
+                facts.addAll(Flown.catalogued(catalogue, entry.name(), Flown.biplane(), 2500, kt));
+                facts.addAll(Flown.catalogued(catalogue, entry.name(), Flown.glider(), 1500, kt));
+            }
+        }
+        return facts;
+    }
+
+    @Test
+    void everyKindOfFactIsAmongThem() throws ShowFileException {
+        assertThat(facts().stream().map(CrowdFact::kind)).contains(CrowdFact.Kind.values());
     }
 
     @Test

@@ -137,6 +137,14 @@ final class Flown {
         return CrowdFacts.of(show, airframe, flight);
     }
 
+    /** The facts of a catalogue's figure as the prediction flies it; none of its own if it cannot be flown from here. */
+    static List<CrowdFact> catalogued(Catalogue catalogue, String name, Airframe airframe, double heightFt, double kt) {
+        Act act = act(airframe, heightFt, kt, List.of(Figure.of("it", name)));
+        Show show = show(airframe, act);
+        Flight flight = new Predictor(show, catalogue, act, act.variants().get(0)).predict();
+        return CrowdFacts.of(show, airframe, flight);
+    }
+
     /** A flight of one figure "it" with samples every tenth of a second from a closed form. */
     static Flight written(double lastsS, DoubleFunction<Sample> at) {
         List<Sample> samples = new ArrayList<>();

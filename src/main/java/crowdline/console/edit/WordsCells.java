@@ -15,7 +15,7 @@ final class WordsCells {
     private WordsCells() {}
 
     static CellPainter<PlaceView> places(Appearance appearance) {
-        return new CellPainter<>(appearance, 34, WordsCells::spoken, WordsCells::place);
+        return new CellPainter<>(appearance, 36, WordsCells::spoken, WordsCells::place);
     }
 
     static CellPainter<RemarkRow> remarks(Appearance appearance) {
@@ -45,9 +45,9 @@ final class WordsCells {
     private static void place(Pen pen, PlaceView place, Box box, boolean chosen) {
         Box inner = box.inset(box.h() * 0.3, box.h() * 0.1);
         Box right = inner.right(inner.w() * 0.12);
-        Box left = inner.leftOf(inner.w() * 0.12).rightOf(place.depth() * inner.h() * 0.7);
+        Box left = inner.leftOf(inner.w() * 0.12).rightOf(place.depth() * pen.px(14));
         pen.midway(
-                pen.line(place.name(), TextRole.BODY, place.depth() < 2, left),
+                pen.lines(place.name(), TextRole.BODY, place.depth() < 2, left, 2),
                 left,
                 chosen ? pen.palette().onChosen() : pen.palette().text());
         pen.atRight(

@@ -29,6 +29,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The Words place: where remarks belong at the left, the remarks there, and the chosen one to write at the right. */
 public final class WordsPanel extends JPanel {
+    /** From this zoom on fields take lines of their own; tuned for a window 1280 wide. */
+    private static final double ROOMY_ZOOM = 1.3;
+
     private static final Mark NO_SHORT = new Mark(Form.RING, Tone.CALM, "No short form");
 
     private final DefaultListModel<PlaceView> places = new DefaultListModel<>();
@@ -55,6 +58,7 @@ public final class WordsPanel extends JPanel {
         shortVerdict = new MarkLine("Time of the short form", appearance);
         placeList.addListSelectionListener(e -> choosePlace());
         remarkList.addListSelectionListener(e -> chooseRemark());
+        findingList.setVisibleRowCount(2);
         findingList.addListSelectionListener(e -> pointOut());
         getAccessibleContext().setAccessibleName("Words");
         wear(appearance);
@@ -187,7 +191,9 @@ public final class WordsPanel extends JPanel {
         fields.shortText.setText("");
         spoken.setText("");
         room.setText(
-                model == null ? "Open a show to write its words." : "Nothing to say here yet. Ctrl+N adds a remark.");
+                model == null
+                        ? "The words come in a moment. If no show is open, open one with Ctrl+O."
+                        : "Nothing to say here yet. Ctrl+N adds a remark.");
         problems.setText("");
         findings.clear();
         findingsTitle.setText(" ");
@@ -226,14 +232,15 @@ public final class WordsPanel extends JPanel {
     }
 
     private JPanel page(Appearance worn) {
+        boolean roomy = worn.zoom().factor() < ROOMY_ZOOM;
         JPanel page = new JPanel(new MigLayout(
                 "insets 0 0 0 " + worn.room(6) + ", gap " + worn.room(8) + " " + worn.room(5),
                 "[][0:0:,grow,fill][][0:0:,grow,fill]",
-                "[][][" + worn.room(84) + ":,fill][][][][][][" + worn.room(70) + ":,grow,fill][][" + worn.room(58)
-                        + ":,fill][][][]"));
+                (roomy ? "" : "[]") + "[][][" + worn.room(84) + ":,fill][][][][][][" + worn.room(70) + ":,grow,fill][]["
+                        + worn.room(58) + ":,fill][][][]"));
         page.add(label("Kind", fields.kind, worn));
-        page.add(fields.kind, "growx");
-        page.add(fields.once, "spanx, wrap");
+        page.add(fields.kind, roomy ? "growx" : "spanx, growx, wmin 0, wrap");
+        page.add(fields.once, "spanx, wmin 0, wrap");
         page.add(label("What to say", fields.text, worn), "spanx, wrap");
         page.add(new JScrollPane(fields.text), "spanx, grow, wmin 0, wrap");
         page.add(verdict, "spanx, growx, wmin 0, wrap");
@@ -250,7 +257,7 @@ public final class WordsPanel extends JPanel {
         page.add(label("Weight", fields.weight, worn));
         page.add(fields.weight, "growx, wrap");
         page.add(label("Earliest, s", fields.earliest, worn));
-        page.add(fields.earliest, "growx");
+        page.add(fields.earliest, "growx" + (roomy ? "" : ", wrap"));
         page.add(label("Latest end, s", fields.latest, worn));
         page.add(fields.latest, "growx");
         return page;

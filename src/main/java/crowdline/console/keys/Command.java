@@ -25,6 +25,7 @@ public enum Command {
     FACT_3("Fact 3", Scope.LIVE, "Take the third fact", "3", "NUMPAD3"),
     BY_HAND("By hand", Scope.LIVE, "Only the keys move the position", "M"),
     BY_CLOCK("By clock", Scope.LIVE, "The clock moves the position", "C"),
+    BY_AIRCRAFT("By aircraft", Scope.LIVE, "The aircraft's own position moves the act", "A"),
     NEXT_ACT("Next act", Scope.LIVE, "Choose the act that comes next", "N"),
     VARIANT("Next variant", Scope.LIVE, "Fly another variant of this act", "V"),
     END_ACT("Act over", Scope.LIVE, "The act has ended", "E"),
@@ -43,6 +44,8 @@ public enum Command {
     INTO_LIVE("Into Live", Scope.WORDS, "Save, and let Live say these words", "ctrl L"),
 
     OPEN("Open a show…", Scope.WINDOW, "Choose a show file", "ctrl O"),
+    METAR("Paste a METAR…", Scope.WINDOW, "The air of the day from a report, in Prepare", "ctrl M"),
+    RECEIVER("Receiver…", Scope.WINDOW, "Where the aircraft's position comes from", "ctrl R"),
     PREPARE("Prepare", Scope.WINDOW, "The show at a glance", "F2"),
     WORDS("Words", Scope.WINDOW, "Write the remarks", "F3"),
     LIVE("Live", Scope.WINDOW, "The running show", "F4"),
