@@ -22,6 +22,11 @@ final class ActChoice {
         return chosen(show, terminal).filter(acts -> knowsVariant(acts, terminal));
     }
 
+    /** Whether an act was named. */
+    boolean named() {
+        return actId != null;
+    }
+
     /** The variant chosen; an act without it flies its first. */
     Variant variant(Act act) {
         return named(act).orElse(act.variants().get(0));

@@ -11,6 +11,7 @@ import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -61,6 +62,7 @@ final class Commands implements Callable<Integer> {
                 new CheckCommand(terminal),
                 new PredictCommand(terminal),
                 new PlanCommand(terminal),
+                new LearnCommand(terminal, Folders.here().passes(), PassIds.here(Clock.systemUTC())),
                 new FactsCommand(terminal),
                 new FollowCommand(terminal),
                 new SpeakCommand(terminal),

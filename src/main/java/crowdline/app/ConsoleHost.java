@@ -9,6 +9,7 @@ import crowdline.console.live.Handles;
 import crowdline.console.live.LiveView;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
+import crowdline.console.passes.PassesHost;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Tone;
 import crowdline.show.Catalogue;
@@ -39,6 +40,7 @@ final class ConsoleHost implements Host {
     private final WindowAhead window;
     private final ExecutorService io;
     private final WordsDesk words;
+    private final PassesDesk passes;
     private final AircraftSource aircraft;
     private volatile Settings settings;
     /** On the event thread only: what the keys take hold of. */
@@ -53,6 +55,7 @@ final class ConsoleHost implements Host {
             ShowOpening opening,
             WindowAhead window,
             Supplier<Catalogue> catalogue,
+            PassesDesk passes,
             AircraftSource aircraft,
             ExecutorService io) {
         this.demoShow = demoShow.toAbsolutePath();
@@ -60,6 +63,7 @@ final class ConsoleHost implements Host {
         this.settings = settings;
         this.opening = opening;
         this.window = window;
+        this.passes = passes;
         this.aircraft = aircraft;
         this.io = io;
         words = new WordsDesk(catalogue, opening::running, opening::openFile, window::send, io);
@@ -146,6 +150,11 @@ final class ConsoleHost implements Host {
                 opening.say(new Mark(Form.STOP, Tone.ALARM, where + " names no port and no flight log"));
             }
         });
+    }
+
+    @Override
+    public PassesHost passes() {
+        return passes;
     }
 
     @Override

@@ -68,13 +68,15 @@ final class ConsoleOpening implements Opening {
         Settings settings = reading.settings();
         // Whoever asks for it is on the io thread, where it is done first.
         Supplier<Catalogue> catalogue = CompletableFuture.supplyAsync(CatalogueFile::shipped, io)::join;
-        ShowLoader loader = new ShowLoader(catalogue, Pace.DEFAULT);
+        ShowLoader loader = new ShowLoader(catalogue, Pace.DEFAULT, folders.passes());
         WindowAhead window = new WindowAhead();
+        Clock clock = Clock.systemUTC();
         AircraftSource aircraft = new AircraftSource(System::nanoTime);
+        PassesDesk passes = new PassesDesk(folders.passes(), folders.demoShow(), PassIds.here(clock), window::send, io);
         ShowOpening opening =
-                new ShowOpening(folders.journals(), catalogue, loader, window, aircraft, io, Clock.systemUTC());
-        ConsoleHost host =
-                new ConsoleHost(folders.demoShow(), settingsFile, settings, opening, window, catalogue, aircraft, io);
+                new ShowOpening(folders.journals(), catalogue, loader, window, aircraft, io, clock, passes);
+        ConsoleHost host = new ConsoleHost(
+                folders.demoShow(), settingsFile, settings, opening, window, catalogue, passes, aircraft, io);
         Path first = show != null ? show : lastOpened(settings);
         // The show is read while the window is made, and the window shown when it is known what it shows first.
         if (first != null) {

@@ -19,6 +19,11 @@ record Folders(Path settings, Path journals, Path demoShow) {
         return of(System.getenv(), Path.of(System.getProperty("user.home", ".")), home());
     }
 
+    /** Where passes go if the folder of their show may not be written to. */
+    Path passes() {
+        return journals.resolveSibling("passes");
+    }
+
     private static Path home() {
         return Path.of(System.getProperty("crowdline.home", "."));
     }

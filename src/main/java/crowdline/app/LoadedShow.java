@@ -2,11 +2,14 @@ package crowdline.app;
 
 import crowdline.console.live.ActSheet;
 import crowdline.console.live.ShowWords;
+import crowdline.console.passes.PassesPresenter;
+import crowdline.console.passes.PassesView;
 import crowdline.console.prepare.PreparePresenter;
 import crowdline.console.prepare.PreparePresenter.Found;
 import crowdline.console.prepare.PrepareView;
 import crowdline.flight.Air;
 import crowdline.flight.Drift;
+import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.FlightFinding;
 import crowdline.flight.Predictor;
@@ -21,6 +24,8 @@ import crowdline.speech.Pace;
 import crowdline.speech.Spoken;
 import crowdline.speech.SpokenTime;
 import crowdline.timing.ActTimes;
+import crowdline.timing.LearnedTimes;
+import crowdline.timing.Pass;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -45,17 +50,28 @@ final class LoadedShow {
     private final int flights;
     private final Map<Flown, Prediction> predictions;
     private final Function<String, SpokenTime> spoken;
+    private final Known shared;
+
+    /** The passes, shared with the same show in other words and other air. */
+    private static final class Known {
+        private volatile List<Pass> passes = List.of();
+    }
 
     /** Which variant of which act. */
     private record Flown(String actId, String variant) {}
 
     /** @param flights varied flights behind the first bands, 1 or more */
     LoadedShow(Show show, Catalogue catalogue, Pace pace, int flights) {
+        this(show, catalogue, pace, flights, new Known());
+    }
+
+    private LoadedShow(Show show, Catalogue catalogue, Pace pace, int flights, Known shared) {
         this.show = show;
         this.catalogue = catalogue;
         this.pace = pace;
         this.flights = flights;
         predictions = new ConcurrentHashMap<>();
+        this.shared = shared;
         Spoken words = new Spoken(show.sayAs());
         Map<String, SpokenTime> known = new ConcurrentHashMap<>();
         spoken = text -> known.computeIfAbsent(text, t -> pace.time(words.expand(t)));
@@ -76,6 +92,7 @@ final class LoadedShow {
         pace = same.pace;
         flights = same.flights;
         predictions = same.predictions;
+        shared = same.shared;
         spoken = same.spoken;
     }
 
@@ -84,9 +101,19 @@ final class LoadedShow {
         return new LoadedShow(this, words);
     }
 
+    /** Goes by these passes from now on, wherever it is asked, with whatever words. */
+    void learn(List<Pass> passes) {
+        shared.passes = List.copyOf(passes);
+    }
+
+    /** The passes of every act. */
+    List<Pass> passes() {
+        return shared.passes;
+    }
+
     /** The same show in other air, in which nothing is predicted yet. */
     LoadedShow inAir(DayAir air) {
-        return new LoadedShow(show.withAir(air), catalogue, pace, flights);
+        return new LoadedShow(show.withAir(air), catalogue, pace, flights, shared);
     }
 
     /** What was noticed on the predicted flight of every variant of every act. */
@@ -135,7 +162,7 @@ final class LoadedShow {
         }
         return act.variant(variant)
                 .map(v -> predictions.computeIfAbsent(
-                        flown, key -> new Prediction(new Predictor(show, catalogue, act, v), flights)));
+                        flown, key -> new Prediction(new Predictor(show, catalogue, act, v), flights, this::passes)));
     }
 
     /** How far the day's wind carries a flight of an act. */
@@ -177,7 +204,21 @@ final class LoadedShow {
             public Optional<ActTimes> times(Act act, Variant variant) {
                 return prediction(act.id(), variant.name()).map(Prediction::times);
             }
+
+            @Override
+            public PassesView passes(Act act, Variant variant) {
+                return prediction(act.id(), variant.name())
+                        .map(p -> passesView(act, variant, p))
+                        .orElse(PassesView.NONE);
+            }
         };
         return new PreparePresenter(catalogue, spoken, predicted).view(show, findings);
+    }
+
+    private PassesView passesView(Act act, Variant variant, Prediction prediction) {
+        PassesPresenter presenter = new PassesPresenter(
+                id -> prediction.flight().figure(id).map(FigureFlight::name).orElse(id),
+                show.venue().timeZone());
+        return presenter.view(prediction.learned(), LearnedTimes.ofAct(passes(), act.id(), variant.name()));
     }
 }

@@ -15,9 +15,12 @@ import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.storage.CatalogueFile;
 import crowdline.storage.JsonOut;
+import crowdline.storage.PassesFile;
 import crowdline.storage.ShowFile;
 import crowdline.storage.ShowFileException;
 import crowdline.storage.ShowReading;
+import crowdline.timing.LearnedTimes;
+import crowdline.timing.PredictedTimes;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -119,6 +122,9 @@ final class PredictCommand implements Callable<Integer> {
 
     private int predict(Show show, List<Act> acts, MetarAir air) throws ShowFileException {
         Catalogue catalogue = CatalogueFile.shipped();
+        PassesFile.Reading passes =
+                new PassesFile(Objects.requireNonNull(file), Folders.here().passes()).read();
+        passes.findings().forEach(terminal::complain);
         List<Object> rows = new ArrayList<>();
         List<Object> findings = new ArrayList<>();
         boolean blocked = false;
@@ -137,16 +143,18 @@ final class PredictCommand implements Callable<Integer> {
             List<Spread.Band> bands = new Spread(predictor, seed)
                     .fly(flights, new FlightProgress(terminal, System::nanoTime))
                     .bands();
+            LearnedTimes learned = LearnedTimes.of(PredictedTimes.of(flight, bands), passes.passes());
             write(flight);
             if (picture != null) {
                 PictureFile.write(picture, show, act, flight);
             }
             blocked |= flight.findings().stream().anyMatch(f -> f.severity() == Severity.ERROR);
             if (json) {
-                rows.add(PredictRows.act(act, flight, bands, drifts));
+                rows.add(PredictRows.act(act, flight, bands, drifts, learned));
                 flight.findings().forEach(f -> findings.add(PredictRows.finding(act, f)));
             } else {
-                RunningSheet.lines(show, act, flight, bands, drifts, List.of()).forEach(terminal::line);
+                RunningSheet.lines(show, act, flight, bands, drifts, learned, List.of())
+                        .forEach(terminal::line);
                 terminal.line("");
             }
         }

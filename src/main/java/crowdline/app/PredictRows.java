@@ -9,6 +9,8 @@ import crowdline.flight.Units;
 import crowdline.show.Act;
 import crowdline.show.DayAir;
 import crowdline.show.WindAt;
+import crowdline.timing.LearnedFigure;
+import crowdline.timing.LearnedTimes;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,14 +31,20 @@ final class PredictRows {
         return row;
     }
 
-    static Map<String, Object> act(Act act, Flight flight, List<Spread.Band> bands, List<Drift> drifts) {
+    static Map<String, Object> act(
+            Act act, Flight flight, List<Spread.Band> bands, List<Drift> drifts, LearnedTimes learned) {
         List<Object> figures = new ArrayList<>();
         for (int i = 0; i < flight.figures().size(); i++) {
-            figures.add(figure(flight.figures().get(i), bands.get(i), drifts.get(i)));
+            figures.add(figure(
+                    flight.figures().get(i),
+                    bands.get(i),
+                    drifts.get(i),
+                    learned.figures().get(i)));
         }
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("id", act.id());
         row.put("variant", flight.variant());
+        row.put("passes", learned.passes());
         row.put("figures", figures);
         return row;
     }
@@ -61,7 +69,8 @@ final class PredictRows {
         return row;
     }
 
-    private static Map<String, @Nullable Object> figure(FigureFlight f, Spread.Band band, Drift drift) {
+    private static Map<String, @Nullable Object> figure(
+            FigureFlight f, Spread.Band band, Drift drift, LearnedFigure learned) {
         boolean banded = Double.isFinite(band.lowS());
         Map<String, @Nullable Object> row = new LinkedHashMap<>();
         row.put("id", f.figureId());
@@ -71,6 +80,11 @@ final class PredictRows {
         row.put("durationS", tidy(f.durationS()));
         row.put("bandLowS", tidy(banded ? band.lowS() : f.durationS()));
         row.put("bandHighS", tidy(banded ? band.highS() : f.durationS()));
+        row.put("passes", learned.passes());
+        row.put("learnedStartS", tidy(learned.learned().startS()));
+        row.put("learnedS", tidy(learned.learned().durationS()));
+        row.put("learnedLowS", tidy(learned.learned().lowS()));
+        row.put("learnedHighS", tidy(learned.learned().highS()));
         row.put("entryKt", tidy(Units.ktFromMps(f.entryMps())));
         row.put("exitKt", tidy(Units.ktFromMps(f.exitMps())));
         row.put("minKt", tidy(Units.ktFromMps(f.leastMps())));

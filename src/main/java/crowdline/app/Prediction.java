@@ -6,13 +6,18 @@ import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
 import crowdline.flight.Spread;
 import crowdline.timing.ActTimes;
+import crowdline.timing.FigureTime;
+import crowdline.timing.LearnedTimes;
+import crowdline.timing.Pass;
 import crowdline.timing.PredictedTimes;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What was predicted for one variant of an act. The flight is there at once, since the clock and the picture go by it; the
- * varied flights behind the bands are flown when the times are first asked for. It may be asked from any thread.
+ * varied flights behind the bands are flown when the times are first asked for. Passes teach on top of it, as they are at
+ * each moment. It may be asked from any thread.
  */
 final class Prediction {
     private static final long SEED = 1;
@@ -21,14 +26,23 @@ final class Prediction {
     private final Flight flight;
     private final ActSheet sheet;
     private final int firstFlights;
+    private final Supplier<List<Pass>> passes;
     private volatile @Nullable Varied varied;
+    private volatile @Nullable Taught taught;
 
     /** What varied flights gave. */
     private record Varied(List<Spread.Band> bands, ActTimes times) {}
 
-    /** @param firstFlights varied flights behind the first bands, 1 or more */
-    Prediction(Predictor predictor, int firstFlights) {
+    /** What passes made of it. */
+    private record Taught(Varied on, List<Pass> passes, LearnedTimes learned) {}
+
+    /**
+     * @param firstFlights varied flights behind the first bands, 1 or more
+     * @param passes those of the show, as they are now
+     */
+    Prediction(Predictor predictor, int firstFlights, Supplier<List<Pass>> passes) {
         this.predictor = predictor;
+        this.passes = passes;
         this.firstFlights = firstFlights;
         flight = predictor.predict();
         sheet = ActSheet.of(flight);
@@ -42,9 +56,21 @@ final class Prediction {
         return sheet;
     }
 
-    /** When each figure is flown, with its band. */
+    /** When each figure is flown, with its band: as the passes have it, else as predicted. */
     ActTimes times() {
-        return varied().times();
+        return learned().times();
+    }
+
+    /** What the passes say, on top of the prediction. */
+    LearnedTimes learned() {
+        Varied now = varied();
+        List<Pass> with = passes.get();
+        Taught known = taught;
+        if (known == null || !known.on().equals(now) || !known.passes().equals(with)) {
+            known = new Taught(now, with, LearnedTimes.of(now.times(), with));
+            taught = known;
+        }
+        return known.learned();
     }
 
     /** The bands behind the times, one for each figure of the flight. */
@@ -52,8 +78,15 @@ final class Prediction {
         return varied().bands();
     }
 
-    /** How long a figure takes, seconds; not a number if nobody predicted it. Needs no bands. */
+    /** How long a figure takes, seconds; not a number if nobody predicted it. Without passes it needs no bands. */
     double durationS(String figureId) {
+        if (passes.get().stream().anyMatch(p -> p.teaches() && p.isOf(flight.actId(), flight.variant()))) {
+            return times().figures().stream()
+                    .filter(f -> f.figureId().equals(figureId))
+                    .mapToDouble(FigureTime::durationS)
+                    .findFirst()
+                    .orElse(Double.NaN);
+        }
         for (FigureFlight figure : flight.figures()) {
             if (figure.figureId().equals(figureId)) {
                 return PredictedTimes.durationS(figure);

@@ -1,6 +1,5 @@
 package crowdline.app;
 
-import crowdline.flight.Flight;
 import crowdline.patter.Form;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
@@ -12,6 +11,7 @@ import crowdline.show.Show;
 import crowdline.speech.Pace;
 import crowdline.storage.CatalogueFile;
 import crowdline.storage.ShowFileException;
+import crowdline.timing.ActTimes;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,7 +45,8 @@ final class SheetPrinter {
                                 p.flight(),
                                 p.bands(),
                                 loaded.drifts(act, p.flight()),
-                                notes(show, p.flight(), plan))
+                                p.learned(),
+                                notes(show, p.times(), plan))
                         .forEach(terminal::line);
                 terminal.line("");
                 unplaced(plan).forEach(terminal::line);
@@ -53,15 +54,14 @@ final class SheetPrinter {
         }
     }
 
-    private static List<List<String>> notes(Show show, Flight flight, Plan plan) {
+    private static List<List<String>> notes(Show show, ActTimes times, Plan plan) {
         Map<String, Remark> remarks = RemarksOf.byId(show);
         List<List<String>> notes = new ArrayList<>();
-        for (int i = 0; i < flight.figures().size(); i++) {
+        for (int i = 0; i < times.figures().size(); i++) {
             double from =
-                    i == 0 ? Double.NEGATIVE_INFINITY : flight.figures().get(i).startS();
-            double to = i + 1 < flight.figures().size()
-                    ? flight.figures().get(i + 1).startS()
-                    : Double.POSITIVE_INFINITY;
+                    i == 0 ? Double.NEGATIVE_INFINITY : times.figures().get(i).startS();
+            double to =
+                    i + 1 < times.figures().size() ? times.figures().get(i + 1).startS() : Double.POSITIVE_INFINITY;
             List<String> own = new ArrayList<>();
             for (Placed placed : plan.placed()) {
                 Remark remark = remarks.get(placed.remarkId());

@@ -2,10 +2,12 @@ package crowdline.app;
 
 import crowdline.console.prepare.PreparePresenter.Found;
 import crowdline.show.Catalogue;
+import crowdline.show.Severity;
 import crowdline.show.Show;
 import crowdline.show.ShowRules;
 import crowdline.speech.Pace;
 import crowdline.storage.LocatedFinding;
+import crowdline.storage.PassesFile;
 import crowdline.storage.ShowFile;
 import crowdline.storage.ShowFileException;
 import crowdline.storage.ShowReading;
@@ -21,11 +23,18 @@ import org.jspecify.annotations.Nullable;
 final class ShowLoader {
     private final Supplier<Catalogue> catalogue;
     private final Pace pace;
+    private final Path passes;
 
     /** @param catalogue asked for when a show is loaded, and not before */
     ShowLoader(Supplier<Catalogue> catalogue, Pace pace) {
+        this(catalogue, pace, Folders.here().passes());
+    }
+
+    /** @param passes where passes are that could not be kept beside their show */
+    ShowLoader(Supplier<Catalogue> catalogue, Pace pace, Path passes) {
         this.catalogue = catalogue;
         this.pace = pace;
+        this.passes = passes;
     }
 
     /**
@@ -55,8 +64,25 @@ final class ShowLoader {
      *
      * @param flights varied flights behind each band, 1 or more
      */
-    Optional<LoadedShow> soundBefore(byte[] content, int flights) {
-        return ShowFile.soundBefore(content).map(show -> new LoadedShow(show, catalogue.get(), pace, flights));
+    Optional<LoadedShow> soundBefore(Path file, byte[] content, int flights) {
+        Optional<LoadedShow> loaded =
+                ShowFile.soundBefore(content).map(show -> new LoadedShow(show, catalogue.get(), pace, flights));
+        // What is wrong with a pass is said when the show is checked.
+        loaded.ifPresent(show -> learn(file, show));
+        return loaded;
+    }
+
+    /** Has a show learn from the passes of its file; what was found in them. */
+    private List<Found> learn(Path file, LoadedShow loaded) {
+        try {
+            PassesFile.Reading reading = new PassesFile(file, passes).read();
+            loaded.learn(reading.passes());
+            return reading.findings().stream()
+                    .map(said -> new Found(Severity.WARNING, said, 0))
+                    .toList();
+        } catch (ShowFileException e) {
+            return List.of(new Found(Severity.WARNING, String.valueOf(e.getMessage()), 0));
+        }
     }
 
     /** @param flights varied flights behind each band, 1 or more */
@@ -83,7 +109,9 @@ final class ShowLoader {
             return new Result(file, null, findings);
         }
         reading.with(ShowRules.check(show, catalogue.get())).findings().forEach(f -> findings.add(found(f)));
-        return new Result(file, loading.apply(show), findings);
+        LoadedShow loaded = loading.apply(show);
+        findings.addAll(learn(file, loaded));
+        return new Result(file, loaded, findings);
     }
 
     static Found found(LocatedFinding f) {

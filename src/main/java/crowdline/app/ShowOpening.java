@@ -49,6 +49,7 @@ final class ShowOpening {
     private final AircraftSource aircraft;
     private final ExecutorService io;
     private final Clock clock;
+    private final PassesDesk passes;
     private volatile @Nullable RunningShow running;
     private volatile @Nullable Path openFile;
     /** On the io thread only: what the running show was read from. */
@@ -63,7 +64,8 @@ final class ShowOpening {
             WindowAhead window,
             AircraftSource aircraft,
             ExecutorService io,
-            Clock clock) {
+            Clock clock,
+            PassesDesk passes) {
         this.shelf = new JournalShelf(journals, JournalMachine.here(new MonotonicTicker()), FORGET_AFTER_S);
         this.catalogue = catalogue;
         this.loader = loader;
@@ -71,6 +73,7 @@ final class ShowOpening {
         this.aircraft = aircraft;
         this.io = io;
         this.clock = clock;
+        this.passes = passes;
     }
 
     @Nullable
@@ -132,7 +135,7 @@ final class ShowOpening {
         byte[] content = ShowFile.bytes(file);
         JournalShow identity = JournalShow.of(file, content);
         LoadedShow soundBefore = shelf.knows(identity)
-                ? loader.soundBefore(content, LoadedShow.FIRST_FLIGHTS).orElse(null)
+                ? loader.soundBefore(file, content, LoadedShow.FIRST_FLIGHTS).orElse(null)
                 : null;
         boolean resumed = soundBefore != null && start(file, soundBefore, shelf.open(identity));
         if (!resumed) {
@@ -167,6 +170,7 @@ final class ShowOpening {
             sayWhatIsRunning();
         }
         known = result;
+        passes.opened(result);
         showPrepare(loaded.prepareView(result.findings()));
         opened.accept(file);
         // What is running must not wait for better bands.
@@ -194,6 +198,7 @@ final class ShowOpening {
         again.refine(LoadedShow.FLIGHTS);
         ShowLoader.Result result = new ShowLoader.Result(before.file(), again, before.ofFile());
         known = result;
+        passes.opened(result);
         show.take(again);
         showPrepare(again.prepareView(result.findings()));
         say(new Mark(Form.DISC, Tone.GOOD, "Predicted again in this air, for this session; the file is as it was"));
@@ -221,6 +226,7 @@ final class ShowOpening {
             window.send(ConsoleFrame::liveChanged);
             sayWhatIsRunning();
         });
+        passes.follow(file, loaded, now.desk());
         sayWhatIsRunning();
         return opening.resumed();
     }

@@ -63,6 +63,7 @@ public final class ConsoleFrame extends JFrame {
         Action demo = new OpenDemo();
         menus = new ConsoleMenus(actions, demo, host::recent, this::open);
         pane = new ConsolePane(appearance, actions, demo);
+        pane.passesBy(host.passes());
         words = new WordsPlace(pane.words(), host.words(), this);
         pane.words().onChange(() -> {
             pane.allow();

@@ -8,6 +8,7 @@ import crowdline.console.keys.CommandActions;
 import crowdline.console.keys.KeysOverlay;
 import crowdline.console.live.LiveView;
 import crowdline.console.paint.Mark;
+import crowdline.console.passes.PassesHost;
 import crowdline.console.prepare.EmptyShow;
 import crowdline.console.prepare.PreparePanel;
 import crowdline.console.prepare.PrepareView;
@@ -42,6 +43,7 @@ final class ConsolePane extends JPanel {
     private Place place = Place.PREPARE;
     private boolean prepared;
     private boolean keysShown;
+    private transient PassesHost passes = PassesHost.NONE;
     private transient List<Mark> banners = List.of();
     private transient Appearance appearance;
 
@@ -51,7 +53,8 @@ final class ConsolePane extends JPanel {
         this.actions = actions;
         Action open = actions.of(Command.OPEN);
         live = new LivePlace(appearance, open, demo);
-        prepare = new Later<>(appearance, PreparePanel::new, PreparePanel::show, PreparePanel::wear);
+        prepare =
+                new Later<>(appearance, a -> new PreparePanel(a, () -> passes), PreparePanel::show, PreparePanel::wear);
         words = new WordsPanel(appearance);
         words.onChange(this::allow);
         empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), (e, none) -> {}, EmptyShow::wear);
@@ -111,6 +114,16 @@ final class ConsolePane extends JPanel {
         prepared = true;
         prepare.show(view);
         turn();
+    }
+
+    /** Turns from the remarks in Prepare to the passes. */
+    void showPasses() {
+        prepare.ifMade(PreparePanel::showPasses);
+    }
+
+    /** Who is asked when somebody decides about a pass. */
+    void passesBy(PassesHost host) {
+        passes = host;
     }
 
     void showGlossary(GlossaryView view) {

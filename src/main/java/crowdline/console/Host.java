@@ -3,6 +3,7 @@ package crowdline.console;
 import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
+import crowdline.console.passes.PassesHost;
 import crowdline.console.theme.Appearance;
 import crowdline.show.DayAir;
 import java.nio.file.Path;
@@ -28,6 +29,11 @@ public interface Host {
 
     /** What the Words place asks. */
     WordsHost words();
+
+    /** What the passes in Prepare ask. */
+    default PassesHost passes() {
+        return PassesHost.NONE;
+    }
 
     /** Opens a show file and answers with views or a banner. */
     void open(Path file);

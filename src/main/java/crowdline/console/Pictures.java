@@ -98,6 +98,10 @@ public final class Pictures {
                     pane.showLive(view);
                 }));
         all.put("prepare", pane -> pane.showPrepare(screens.prepare()));
+        all.put("prepare-passes", pane -> {
+            pane.showPrepare(screens.prepare());
+            pane.showPasses();
+        });
         all.put("words", pane -> {
             pane.go(Place.WORDS);
             pane.words().show(screens.words().get());

@@ -10,10 +10,14 @@ import crowdline.show.Act;
 import crowdline.show.Airframe;
 import crowdline.show.Performer;
 import crowdline.show.Show;
+import crowdline.timing.FigureTime;
+import crowdline.timing.LearnedFigure;
+import crowdline.timing.LearnedTimes;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** The predicted act as text: what comes when, how long, how fast, how high, how heavy. */
 public final class RunningSheet {
@@ -33,16 +37,23 @@ public final class RunningSheet {
      *
      * @param bands one for each figure of the flight
      * @param drifts one for each figure of the flight
+     * @param learned what passes say about the times, on top of this flight
      * @param notes lines to print under the figure with the same place, such as what is said in it; may be empty
      */
     public static List<String> lines(
-            Show show, Act act, Flight flight, List<Spread.Band> bands, List<Drift> drifts, List<List<String>> notes) {
+            Show show,
+            Act act,
+            Flight flight,
+            List<Spread.Band> bands,
+            List<Drift> drifts,
+            LearnedTimes learned,
+            List<List<String>> notes) {
         List<String> lines = new ArrayList<>();
         String pilot = show.performer(act.performer()).map(Performer::name).orElse(act.performer());
         String aircraft = show.airframe(act.airframe()).map(Airframe::name).orElse(act.airframe());
         lines.add(act.title());
         lines.add(pilot + ", " + aircraft + ". Slot " + CLOCK.format(act.slotStart()) + ", " + trim(act.slotMinutes())
-                + " min. Variant \"" + flight.variant() + "\", predicted " + minutes(flight.totalS()) + ".");
+                + " min. Variant \"" + flight.variant() + "\", " + lasts(flight, learned) + ".");
         lines.add("");
         lines.add(row(
                 "starts",
@@ -56,7 +67,11 @@ public final class RunningSheet {
                 "ends",
                 "wind carried"));
         for (int i = 0; i < flight.figures().size(); i++) {
-            lines.add(row(flight.figures().get(i), bands.get(i), drifts.get(i)));
+            lines.add(row(
+                    flight.figures().get(i),
+                    bands.get(i),
+                    drifts.get(i),
+                    learned.figures().get(i)));
             if (i < notes.size()) {
                 lines.addAll(notes.get(i));
             }
@@ -75,15 +90,31 @@ public final class RunningSheet {
         return lines;
     }
 
-    private static String row(FigureFlight f, Spread.Band band, Drift drift) {
-        String often =
-                Double.isFinite(band.lowS()) ? String.format(Locale.UK, "%.1f-%.1f s", band.lowS(), band.highS()) : "";
+    private static String lasts(Flight flight, LearnedTimes learned) {
+        String predicted = "predicted " + minutes(flight.totalS());
+        int passes = learned.passes();
+        if (passes == 0) {
+            return predicted;
+        }
+        long timed = learned.figures().stream().filter(f -> f.passes() > 0).count();
+        return minutes(learned.times().totalS()) + " learned from " + passes + (passes == 1 ? " pass" : " passes")
+                + (timed < learned.figures().size()
+                        ? " for " + timed + " of " + learned.figures().size() + " figures"
+                        : "")
+                + ", " + predicted;
+    }
+
+    private static String row(FigureFlight f, Spread.Band band, Drift drift, LearnedFigure learned) {
+        FigureTime time = learned.learned();
+        boolean timed = learned.passes() > 0;
+        double lastsS = timed ? time.durationS() : f.durationS();
+        String often = often(f, band, timed ? time : null);
         if (!f.simulated()) {
             return row(
-                    minutes(f.startS()),
+                    minutes(time.startS()),
                     f.name(),
-                    String.format(Locale.UK, "%.1f s", f.durationS()),
-                    "as given",
+                    String.format(Locale.UK, "%.1f s", lastsS),
+                    often,
                     "",
                     "",
                     "",
@@ -92,9 +123,9 @@ public final class RunningSheet {
                     "");
         }
         return row(
-                minutes(f.startS()),
+                minutes(time.startS()),
                 f.name(),
-                String.format(Locale.UK, "%.1f s", f.durationS()),
+                String.format(Locale.UK, "%.1f s", lastsS),
                 often,
                 kt(f.entryMps()) + "/" + kt(f.exitMps()),
                 kt(f.leastMps()) + "-" + kt(f.greatestMps()),
@@ -113,6 +144,16 @@ public final class RunningSheet {
                 alongM < 0 ? "L" : "R",
                 Math.round(Math.abs(awayM)),
                 awayM < 0 ? "C" : "A");
+    }
+
+    private static String often(FigureFlight f, Spread.Band band, @Nullable FigureTime timed) {
+        if (timed != null) {
+            return String.format(Locale.UK, "%.1f-%.1f s", timed.lowS(), timed.highS());
+        }
+        if (!f.simulated()) {
+            return "as given";
+        }
+        return Double.isFinite(band.lowS()) ? String.format(Locale.UK, "%.1f-%.1f s", band.lowS(), band.highS()) : "";
     }
 
     private static String row(Object... cells) {

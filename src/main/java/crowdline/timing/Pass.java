@@ -14,6 +14,7 @@ import java.util.List;
  * @param note what somebody wanted to remember about it; may be empty
  * @param figures those that were timed, in the order flown; a figure may be missing or come twice
  * @param counts whether durations are learned from it
+ * @param markErrorS standard deviation of the moment of each start and end, seconds, 0 or more
  */
 public record Pass(
         String id,
@@ -23,7 +24,14 @@ public record Pass(
         Instant begunAt,
         String note,
         List<TimedFigure> figures,
-        boolean counts) {
+        boolean counts,
+        double markErrorS) {
+
+    /**
+     * Standard deviation of a boundary between figures that was found in a flight log, seconds. Normal errors that are
+     * within 0.2 s in the median, as the follower has to reach, have 0.2 / 0.6745.
+     */
+    public static final double LOG_MARK_ERROR_S = 0.3;
 
     /** How a pass was timed. */
     public enum How {
@@ -34,7 +42,17 @@ public record Pass(
         /** Flown, and found in a flight log. */
         BY_LOG,
         /** Flown in a show run live. */
-        LIVE
+        LIVE;
+
+        /** Standard deviation of the moment of a mark made in this way, seconds, if nothing better is known of it. */
+        public double markErrorS() {
+            return this == BY_LOG ? LOG_MARK_ERROR_S : DurationBelief.MARK_ERROR_S;
+        }
+
+        /** Whether such a pass says how long flying takes. */
+        public boolean isFlown() {
+            return this != WALKED;
+        }
     }
 
     /**
@@ -62,15 +80,57 @@ public record Pass(
         if (id.isBlank()) {
             throw new IllegalArgumentException("the pass has no id; it needs one");
         }
+        if (!(markErrorS >= 0) || !Double.isFinite(markErrorS)) {
+            throw new IllegalArgumentException(
+                    "markErrorS of pass " + id + " is " + markErrorS + "; it must be 0 or more");
+        }
+    }
+
+    /** A pass that counts and carries no note, with the error usual for how it was timed. */
+    public static Pass of(
+            String id, String actId, String variant, How how, Instant begunAt, List<TimedFigure> figures) {
+        return new Pass(id, actId, variant, how, begunAt, "", figures, true, how.markErrorS());
+    }
+
+    /** The same pass with another error of its marks, such as the one the reader of a log gives for itself. */
+    public Pass withMarkErrorS(double errorS) {
+        return new Pass(id, actId, variant, how, begunAt, note, figures, counts, errorS);
+    }
+
+    /** The same pass on a scale on which its first figure starts at 0, as from the times of a log. */
+    public Pass fromZero() {
+        if (figures.isEmpty()) {
+            return this;
+        }
+        double zeroS = figures.get(0).startS();
+        List<TimedFigure> moved = figures.stream()
+                .map(f -> new TimedFigure(f.figureId(), f.startS() - zeroS, f.endS() - zeroS))
+                .toList();
+        return new Pass(id, actId, variant, how, begunAt, note, moved, counts, markErrorS);
+    }
+
+    /** Whether it was a run of this variant of this act. */
+    public boolean isOf(String act, String variantName) {
+        return actId.equals(act) && variant.equals(variantName);
+    }
+
+    /** Whether durations are learned from it: it counts, and it was flown. */
+    public boolean teaches() {
+        return counts && how.isFlown();
+    }
+
+    /** Standard deviation of the duration of one of its figures, seconds: that of two marks. */
+    public double durationErrorS() {
+        return markErrorS * Math.sqrt(2);
     }
 
     /** The same pass, learned from or not. */
     public Pass counting(boolean itCounts) {
-        return new Pass(id, actId, variant, how, begunAt, note, figures, itCounts);
+        return new Pass(id, actId, variant, how, begunAt, note, figures, itCounts, markErrorS);
     }
 
     /** The same pass with another note. */
     public Pass withNote(String newNote) {
-        return new Pass(id, actId, variant, how, begunAt, newNote, figures, counts);
+        return new Pass(id, actId, variant, how, begunAt, newNote, figures, counts, markErrorS);
     }
 }

@@ -40,7 +40,7 @@ class PredictJsonTest {
         assertThat(all.get("acts").valueStream().map(act -> act.get("id").stringValue()))
                 .containsExactly("jackanapes-solo", "thistledown-glider");
         assertThat(all.get("acts").valueStream()).allSatisfy(act -> {
-            assertThat(act.propertyNames()).containsExactly("id", "variant", "figures");
+            assertThat(act.propertyNames()).containsExactly("id", "variant", "passes", "figures");
             assertThat(act.get("variant").stringValue()).isEqualTo("full");
             assertThat(act.get("figures").valueStream())
                     .isNotEmpty()
@@ -53,6 +53,11 @@ class PredictJsonTest {
                                     "durationS",
                                     "bandLowS",
                                     "bandHighS",
+                                    "passes",
+                                    "learnedStartS",
+                                    "learnedS",
+                                    "learnedLowS",
+                                    "learnedHighS",
                                     "entryKt",
                                     "exitKt",
                                     "minKt",

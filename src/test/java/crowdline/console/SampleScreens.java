@@ -11,6 +11,9 @@ import crowdline.console.live.SideView;
 import crowdline.console.live.SmallShow;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
+import crowdline.console.passes.PassesView;
+import crowdline.console.passes.PassesView.FigureLine;
+import crowdline.console.passes.PassesView.PassLine;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.prepare.PrepareView.ActView;
 import crowdline.console.prepare.PrepareView.FigureView;
@@ -101,7 +104,8 @@ final class SampleScreens {
                                 "from 2,000 ft",
                                 "8 figures, 2 min 10 s",
                                 figures,
-                                new SideView(path, 0, null)),
+                                new SideView(path, 0, null),
+                                passes()),
                         new VariantView(
                                 "rolling",
                                 1200.0,
@@ -116,6 +120,41 @@ final class SampleScreens {
                                 "2 figures, 40 s",
                                 figures.subList(6, 8),
                                 new SideView(path, 0, null))));
+    }
+
+    private static PassesView passes() {
+        List<FigureLine> lines = new ArrayList<>();
+        for (int i = 0; i < NAMES.length; i++) {
+            lines.add(
+                    i == 7
+                            ? new FigureLine("14 s", "", NAMES[i] + ": predicted 14 s, timed by no pass that teaches")
+                            : new FigureLine(
+                                    (9 + i) + " s",
+                                    "3",
+                                    NAMES[i] + ": predicted " + (9 + i) + ".0 s, learned " + (8 + i) + ".2 s ("
+                                            + (7 + i) + ".1–" + (9 + i) + ".4 s) from 3 passes"));
+        }
+        return new PassesView(
+                "Passes: 3 of 5 teach",
+                lines,
+                List.of(
+                        pass(1, "walked, 2 May 2026, 18:20", "", true, Form.RING, Tone.CALM, "No durations"),
+                        pass(2, "by hand, 9 May 2026, 10:05", "", true, Form.DISC, Tone.GOOD, "Counts"),
+                        pass(3, "by hand, 9 May 2026, 16:40", "gusty", true, Form.DISC, Tone.GOOD, "Counts"),
+                        new PassLine(
+                                "p4",
+                                "Pass 4, live, 16 May 2026, 14:31",
+                                "key missed?",
+                                true,
+                                new Mark(Form.DIAMOND, Tone.CAUTION, "Counts, but odd"),
+                                List.of("Stall turn, pass 4: 19.2 s, others 12.0–13.0 s")),
+                        pass(5, "from a log, 17 May 2026, 09:12", "", false, Form.RING, Tone.CALM, "Ignored")));
+    }
+
+    private static PassLine pass(
+            int number, String title, String note, boolean counts, Form form, Tone tone, String word) {
+        return new PassLine(
+                "p" + number, "Pass " + number + ", " + title, note, counts, new Mark(form, tone, word), List.of());
     }
 
     private static List<RemarkView> remarks() {

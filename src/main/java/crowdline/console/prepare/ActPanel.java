@@ -2,14 +2,19 @@ package crowdline.console.prepare;
 
 import crowdline.console.live.SideView;
 import crowdline.console.paint.PlainText;
+import crowdline.console.passes.PassesHost;
+import crowdline.console.passes.PassesPanel;
+import crowdline.console.passes.PassesView;
 import crowdline.console.prepare.PrepareView.ActView;
 import crowdline.console.prepare.PrepareView.FigureView;
 import crowdline.console.prepare.PrepareView.RemarkView;
 import crowdline.console.prepare.PrepareView.VariantView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import java.awt.CardLayout;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import javax.swing.ButtonGroup;
 import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
@@ -28,6 +33,9 @@ final class ActPanel extends JPanel {
     /** From this zoom on the variants take a line of their own; tuned for a window 1280 wide. */
     private static final double ROOMY_ZOOM = 1.3;
 
+    private static final String REMARKS = "REMARKS";
+    private static final String PASSES = "PASSES";
+
     private final JTextArea title = PlainText.wrapped("Act", "");
     private final JLabel total = PlainText.plain(new JLabel());
     private final JLabel choice = PlainText.plain(new JLabel(" "));
@@ -38,12 +46,20 @@ final class ActPanel extends JPanel {
     private final JList<RemarkView> remarkList = new JList<>(remarks);
     private final JLabel remarksTitle = PlainText.plain(new JLabel(" "));
     private final PathPicture path;
+    private final JToggleButton passesButton = PlainText.plain(new JToggleButton(PassesView.NONE.summary()));
+    private final PassesPanel passes;
+    private final CardLayout cards = new CardLayout();
+    private final JPanel below = new JPanel(cards);
     private transient Appearance appearance;
     private transient @Nullable ActView act;
     private transient @Nullable VariantView variant;
 
-    ActPanel(Appearance appearance) {
+    /** @param host asked when somebody decides about a pass */
+    ActPanel(Appearance appearance, Supplier<PassesHost> host) {
         this.appearance = appearance;
+        passes = new PassesPanel(appearance, host);
+        passesButton.setMnemonic('P');
+        passesButton.addActionListener(e -> turn());
         path = new PathPicture(appearance);
         remarkList.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         remarkList.getAccessibleContext().setAccessibleName("Remarks of the figure");
@@ -56,10 +72,33 @@ final class ActPanel extends JPanel {
         if (next.equals(act)) {
             return;
         }
+        ActView before = act;
+        VariantView chosen = variant;
         act = next;
         title.setText(next.title());
-        choice.setText(" ");
-        choose(next.variants().get(0));
+        boolean same = before != null && chosen != null && before.title().equals(next.title());
+        if (!same) {
+            choice.setText(" ");
+            table.clearSelection();
+        }
+        // The same act with other passes or words stays where it was.
+        choose(next.variants().stream()
+                .filter(v -> same && chosen != null && v.name().equals(chosen.name()))
+                .findFirst()
+                .orElse(next.variants().get(0)));
+    }
+
+    void showPasses() {
+        passesButton.setSelected(true);
+        turn();
+    }
+
+    private void turn() {
+        cards.show(below, passesButton.isSelected() ? PASSES : REMARKS);
+        sayFigure();
+        if (passesButton.isSelected()) {
+            passes.takeFocus();
+        }
     }
 
     void wear(Appearance worn) {
@@ -91,10 +130,17 @@ final class ActPanel extends JPanel {
         // Swing does this by itself only in a window on screen; pictures are drawn without one.
         tableScroll.setColumnHeaderView(table.getTableHeader());
         add(tableScroll, "spanx, grow, wmin 0, hmin 0, wrap");
-        add(remarksTitle, "spanx, wmin 0, wrap");
+        add(remarksTitle, "spanx, split 2, wmin 0, growx");
+        passesButton.setFont(worn.plain(TextRole.BODY));
+        add(passesButton, "growx 0, wrap");
         JScrollPane scroll = new JScrollPane(remarkList);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        add(scroll, "grow, wmin 0, hmin 0");
+        passes.wear(worn);
+        below.removeAll();
+        below.add(scroll, REMARKS);
+        below.add(passes, PASSES);
+        cards.show(below, passesButton.isSelected() ? PASSES : REMARKS);
+        add(below, "grow, wmin 0, hmin 0");
         add(path, "grow, wmin 0, hmin 0");
         fillVariants();
         revalidate();
@@ -105,7 +151,9 @@ final class ActPanel extends JPanel {
         variant = next;
         total.setText(next.total());
         fillVariants();
-        table.show(next.figures());
+        passesButton.setText(next.passes().summary());
+        passes.show(next.passes());
+        table.show(next.figures(), next.passes());
         if (next.figures().isEmpty()) {
             remarks.clear();
             path.show(SideView.NONE);
@@ -139,9 +187,22 @@ final class ActPanel extends JPanel {
         FigureView figure = shown.figures().get(index);
         remarks.clear();
         figure.remarks().forEach(remarks::addElement);
-        remarksTitle.setText(
-                figure.name() + ": " + (figure.remarks().isEmpty() ? "nothing to say yet" : figure.look()));
+        sayFigure();
         path.show(new SideView(shown.path().stretches(), index, null));
+    }
+
+    /** The line about the chosen figure: what to look for, or what its passes say. */
+    private void sayFigure() {
+        VariantView shown = variant;
+        int index = table.getSelectedRow();
+        if (shown == null || index < 0 || index >= shown.figures().size()) {
+            return;
+        }
+        FigureView figure = shown.figures().get(index);
+        remarksTitle.setText(
+                passesButton.isSelected()
+                        ? shown.passes().detail(index)
+                        : figure.name() + ": " + (figure.remarks().isEmpty() ? "nothing to say yet" : figure.look()));
     }
 
     private void chooseByCloudBase() {

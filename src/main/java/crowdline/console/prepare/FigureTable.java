@@ -1,6 +1,7 @@
 package crowdline.console.prepare;
 
 import crowdline.console.paint.PlainText;
+import crowdline.console.passes.PassesView;
 import crowdline.console.prepare.PrepareView.FigureView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
@@ -13,13 +14,20 @@ import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableColumn;
+import org.jspecify.annotations.Nullable;
 
 /** The figures of a variant with what is predicted of each. */
 final class FigureTable extends JTable {
     private static final String[] TITLES = {"", "Figure", "Begins", "Lasts", "Band", "Entry kt", "Height ft", "Load g"};
     private static final int[] WIDTHS_PX = {34, 220, 62, 58, 86, 70, 104, 96};
+    /** Where passes were timed, these stand after the band. */
+    private static final String[] PASS_TITLES = {"Predicted", "Passes"};
+
+    private static final int PASSES_AT = 5;
+    private static final int PASS_WIDTH_PX = 74;
 
     private final Rows rows = new Rows();
+    private transient @Nullable Appearance worn;
 
     FigureTable(IntConsumer chosen) {
         setModel(rows);
@@ -41,23 +49,37 @@ final class FigureTable extends JTable {
         return getParent() == null || getParent().getWidth() >= getPreferredSize().width;
     }
 
-    void show(List<FigureView> figures) {
+    /** Shows figures; the place chosen stays chosen if there is still one. */
+    void show(List<FigureView> figures, PassesView passes) {
+        int chosen = Math.max(0, getSelectedRow());
+        boolean columns = rows.timed() == passes.passes().isEmpty();
         rows.figures = List.copyOf(figures);
-        rows.fireTableDataChanged();
+        rows.passes = passes;
+        if (columns) {
+            rows.fireTableStructureChanged();
+            if (worn != null) {
+                wear(worn);
+            }
+        } else {
+            rows.fireTableDataChanged();
+        }
         if (!figures.isEmpty()) {
-            setRowSelectionInterval(0, 0);
+            int row = Math.min(chosen, figures.size() - 1);
+            setRowSelectionInterval(row, row);
         }
     }
 
     void wear(Appearance appearance) {
+        worn = appearance;
         setFont(appearance.plain(TextRole.BODY));
         getTableHeader().setFont(appearance.plain(TextRole.LABEL));
         setRowHeight(appearance.px(28));
         setGridColor(appearance.palette().rule());
-        for (int i = 0; i < WIDTHS_PX.length; i++) {
+        for (int i = 0; i < getColumnCount(); i++) {
             TableColumn column = getColumnModel().getColumn(i);
+            int always = rows.always(i);
             column.setMinWidth(0);
-            column.setPreferredWidth(appearance.px(WIDTHS_PX[i]));
+            column.setPreferredWidth(appearance.px(always < 0 ? PASS_WIDTH_PX : WIDTHS_PX[always]));
             column.setMinWidth(column.getPreferredWidth());
             column.setHeaderRenderer(null);
         }
@@ -68,6 +90,19 @@ final class FigureTable extends JTable {
 
     private static final class Rows extends AbstractTableModel {
         private transient List<FigureView> figures = List.of();
+        private transient PassesView passes = PassesView.NONE;
+
+        private boolean timed() {
+            return !passes.passes().isEmpty();
+        }
+
+        /** Which of the columns that are always there stands at this place; −1 for one about passes. */
+        private int always(int column) {
+            if (!timed() || column < PASSES_AT) {
+                return column;
+            }
+            return column < PASSES_AT + PASS_TITLES.length ? -1 : column - PASS_TITLES.length;
+        }
 
         @Override
         public int getRowCount() {
@@ -76,18 +111,20 @@ final class FigureTable extends JTable {
 
         @Override
         public int getColumnCount() {
-            return TITLES.length;
+            return TITLES.length + (timed() ? PASS_TITLES.length : 0);
         }
 
         @Override
         public String getColumnName(int column) {
-            return TITLES[column];
+            int always = always(column);
+            return always < 0 ? PASS_TITLES[column - PASSES_AT] : TITLES[always];
         }
 
         @Override
         public Object getValueAt(int row, int column) {
             FigureView figure = figures.get(row);
-            return switch (column) {
+            return switch (always(column)) {
+                case -1 -> aboutPasses(row, column - PASSES_AT);
                 case 0 -> Integer.toString(row + 1);
                 case 1 -> figure.name();
                 case 2 -> figure.start();
@@ -97,6 +134,14 @@ final class FigureTable extends JTable {
                 case 6 -> figure.height();
                 default -> figure.load();
             };
+        }
+
+        private String aboutPasses(int row, int which) {
+            if (row >= passes.figures().size()) {
+                return "";
+            }
+            PassesView.FigureLine line = passes.figures().get(row);
+            return which == 0 ? line.predicted() : line.passes();
         }
     }
 

@@ -1,11 +1,13 @@
 package crowdline.console.prepare;
 
 import crowdline.console.paint.PlainText;
+import crowdline.console.passes.PassesHost;
 import crowdline.console.prepare.PrepareView.ActView;
 import crowdline.console.prepare.PrepareView.FindingView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -29,8 +31,9 @@ public final class PreparePanel extends JPanel {
     private final ActPanel act;
     private transient @Nullable PrepareView view;
 
-    public PreparePanel(Appearance appearance) {
-        act = new ActPanel(appearance);
+    /** @param passes asked when somebody decides about a pass */
+    public PreparePanel(Appearance appearance, Supplier<PassesHost> passes) {
+        act = new ActPanel(appearance, passes);
         actList.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         actList.getAccessibleContext().setAccessibleName("Acts in running order");
         actList.addListSelectionListener(
@@ -62,6 +65,11 @@ public final class PreparePanel extends JPanel {
         if (!acts.isEmpty()) {
             actList.setSelectedIndex(Math.min(chosen, acts.size() - 1));
         }
+    }
+
+    /** Turns from the remarks of the chosen act to its passes. */
+    public void showPasses() {
+        act.showPasses();
     }
 
     public void wear(Appearance appearance) {

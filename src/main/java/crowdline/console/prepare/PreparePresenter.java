@@ -5,6 +5,7 @@ import crowdline.console.live.Seconds;
 import crowdline.console.live.ShowWords;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
+import crowdline.console.passes.PassesView;
 import crowdline.console.prepare.PrepareView.ActView;
 import crowdline.console.prepare.PrepareView.FigureView;
 import crowdline.console.prepare.PrepareView.FindingView;
@@ -45,6 +46,11 @@ public final class PreparePresenter {
         Optional<Flight> flight(Act act, Variant variant);
 
         Optional<ActTimes> times(Act act, Variant variant);
+
+        /** Its passes and what was learned from them. */
+        default PassesView passes(Act act, Variant variant) {
+            return PassesView.NONE;
+        }
     }
 
     /**
@@ -140,7 +146,8 @@ public final class PreparePresenter {
                 baseFt == null ? "any cloud base" : String.format(Locale.UK, "from %,.0f ft", baseFt),
                 total,
                 figures,
-                flight.map(ActSheet::of).orElse(ActSheet.NONE).path(-1));
+                flight.map(ActSheet::of).orElse(ActSheet.NONE).path(-1),
+                predictions.passes(act, variant));
     }
 
     private FigureView figure(Catalogue all, Figure figure, Optional<FigureFlight> flight, Optional<FigureTime> time) {

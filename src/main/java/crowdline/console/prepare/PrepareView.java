@@ -2,6 +2,7 @@ package crowdline.console.prepare;
 
 import crowdline.console.live.SideView;
 import crowdline.console.paint.Mark;
+import crowdline.console.passes.PassesView;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -47,6 +48,7 @@ public record PrepareView(String title, String where, String air, List<ActView> 
      * @param total how long all of it takes
      * @param figures in the order flown
      * @param path the act from the crowd, a stretch for each figure
+     * @param passes its passes and what was learned from them
      */
     public record VariantView(
             String name,
@@ -54,9 +56,21 @@ public record PrepareView(String title, String where, String air, List<ActView> 
             String base,
             String total,
             List<FigureView> figures,
-            SideView path) {
+            SideView path,
+            PassesView passes) {
         public VariantView {
             figures = List.copyOf(figures);
+        }
+
+        /** A variant that was never timed. */
+        public VariantView(
+                String name,
+                @Nullable Double minCloudBaseFt,
+                String base,
+                String total,
+                List<FigureView> figures,
+                SideView path) {
+            this(name, minCloudBaseFt, base, total, figures, path, PassesView.NONE);
         }
     }
 

@@ -1,0 +1,176 @@
+package crowdline.app;
+
+import crowdline.show.Act;
+import crowdline.show.Nearest;
+import crowdline.show.Show;
+import crowdline.speech.Pace;
+import crowdline.storage.CatalogueFile;
+import crowdline.storage.JsonOut;
+import crowdline.storage.PassesFile;
+import crowdline.storage.ShowFileException;
+import crowdline.timing.Pass;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Shows what was learned from timed passes, adds one, and says which count. */
+@Command(
+        name = "learn",
+        mixinStandardHelpOptions = true,
+        description =
+                "Says how long each figure lasts by the passes that were timed, against the prediction; adds passes.",
+        footer = {
+            "Passes lie beside the show file, in SHOW.passes, to which lines are only added.",
+            "Ends with 0 if all went well, 2 if a file cannot be used."
+        })
+final class LearnCommand implements Callable<Integer> {
+    private final Terminal terminal;
+    private final Path otherPasses;
+    private final PassIds ids;
+
+    @Parameters(paramLabel = "SHOW", description = "The show file.")
+    private @Nullable Path file;
+
+    @Mixin
+    private final ActChoice choice = new ActChoice();
+
+    @ArgGroup
+    private @Nullable Change change;
+
+    @Option(names = "--walked", description = "With --add: it was walked on the ground, and teaches no durations.")
+    private boolean walked;
+
+    @Option(names = "--note", paramLabel = "TEXT", description = "With --add, --count or --ignore: a note to the pass.")
+    private @Nullable String note;
+
+    @Option(names = "--json", description = "Print what was learned as JSON.")
+    private boolean json;
+
+    /** One thing at a time. */
+    static final class Change {
+        @Option(
+                names = "--add",
+                paramLabel = "TIMES.csv",
+                description = "Adds a pass timed by hand: a line is figure,startS,endS; needs --act.")
+        private @Nullable Path table;
+
+        @Option(names = "--count", paramLabel = "ID", description = "This pass counts again.")
+        private @Nullable String counting;
+
+        @Option(names = "--ignore", paramLabel = "ID", description = "This pass counts no longer; it is kept.")
+        private @Nullable String ignoring;
+    }
+
+    /** @param otherPasses where passes go whose show lies in a folder that may not be written to */
+    LearnCommand(Terminal terminal, Path otherPasses, PassIds ids) {
+        this.terminal = terminal;
+        this.otherPasses = otherPasses;
+        this.ids = ids;
+    }
+
+    @Override
+    public Integer call() throws ShowFileException {
+        Path showFile = Objects.requireNonNull(file);
+        ShowLoader loader = new ShowLoader(CatalogueFile::shipped, Pace.DEFAULT, otherPasses);
+        LoadedShow loaded = loader.load(showFile, LoadedShow.FLIGHTS).loaded();
+        if (loaded == null) {
+            throw new ShowFileException(
+                    "the show " + showFile + " has errors; crowdline check " + showFile + " lists them");
+        }
+        List<Act> acts = choice.of(loaded.show(), terminal).orElse(null);
+        if (acts == null) {
+            return ExitCode.UNUSABLE;
+        }
+        PassesFile passes = new PassesFile(showFile, otherPasses);
+        Change wanted = change;
+        if (wanted != null && !changed(wanted, passes, acts)) {
+            return ExitCode.UNUSABLE;
+        }
+        if (wanted == null && (walked || note != null)) {
+            terminal.complain(
+                    "--walked and --note say something about a pass; name it with --add, --count or --ignore");
+            return ExitCode.UNUSABLE;
+        }
+        PassesFile.Reading reading = passes.read();
+        reading.findings().forEach(terminal::complain);
+        loaded.learn(reading.passes());
+        print(loaded, acts, reading);
+        return ExitCode.FINE;
+    }
+
+    private boolean changed(Change wanted, PassesFile passes, List<Act> acts) throws ShowFileException {
+        Path table = wanted.table;
+        String id = wanted.counting != null ? wanted.counting : wanted.ignoring;
+        if (table != null) {
+            return added(table, passes, acts);
+        }
+        List<String> known = passes.read().passes().stream().map(Pass::id).toList();
+        if (id == null || !known.contains(id)) {
+            terminal.complain("there is no pass " + id + "; "
+                    + (known.isEmpty() ? "none was kept yet" : "there are " + String.join(", ", known))
+                    + (id == null ? "" : Nearest.hint(id, known)));
+            return false;
+        }
+        say(passes.count(id, wanted.counting != null, ids.now()));
+        if (note != null) {
+            say(passes.note(id, note, ids.now()));
+        }
+        return true;
+    }
+
+    private boolean added(Path table, PassesFile passes, List<Act> acts) throws ShowFileException {
+        if (!choice.named() || acts.size() != 1) {
+            terminal.complain("--add adds a pass of one act; name it with --act");
+            return false;
+        }
+        Act act = acts.get(0);
+        Pass pass = new PassAdding(act, choice.variant(act), ids).fromTable(table, walked);
+        PassesFile.Kept kept = passes.keep(note == null ? pass : pass.withNote(note));
+        say(kept);
+        if (!json) {
+            terminal.line("Kept pass " + pass.id() + " in " + kept.file());
+            terminal.line("");
+        }
+        return true;
+    }
+
+    private void say(PassesFile.Kept kept) {
+        if (kept.notice() != null) {
+            terminal.complain(kept.notice());
+        }
+    }
+
+    private void print(LoadedShow loaded, List<Act> acts, PassesFile.Reading reading) {
+        Show show = loaded.show();
+        List<Object> rows = new ArrayList<>();
+        for (Act act : acts) {
+            Prediction prediction =
+                    loaded.prediction(act.id(), choice.variant(act).name()).orElse(null);
+            if (prediction == null) {
+                terminal.complain("the act " + act.id() + " cannot be predicted; crowdline check says why");
+            } else if (json) {
+                rows.add(new PassTable(act, prediction, reading.passes()).row());
+            } else {
+                new PassTable(act, prediction, reading.passes())
+                        .lines(show.venue().timeZone())
+                        .forEach(terminal::line);
+            }
+        }
+        if (json) {
+            Map<String, Object> all = new LinkedHashMap<>();
+            all.put("acts", rows);
+            all.put("findings", reading.findings());
+            terminal.json(JsonOut.of(all));
+        }
+    }
+}

@@ -1,0 +1,76 @@
+package crowdline.timing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The times of an act as its passes have them, on top of the prediction.
+ *
+ * @param times what to go by, in plan and in the air
+ * @param figures what was learned of each figure, in the order flown
+ * @param passes how many passes taught anything
+ */
+public record LearnedTimes(ActTimes times, List<LearnedFigure> figures, int passes) {
+    /** How many standard deviations the upper end of the shown band lies above the middle: the normal quantile 0.9. */
+    private static final double SHOWN_HALF_WIDTH = 1.2815515655446004;
+
+    public LearnedTimes {
+        figures = List.copyOf(figures);
+    }
+
+    /**
+     * Learns from those passes of the act and variant that teach ({@link Pass#teaches()}); others may be among them and
+     * are only numbered. Time between figures stays as predicted. Passes that time the same figure twice teach twice.
+     *
+     * @param passes in the order they were flown
+     */
+    public static LearnedTimes of(ActTimes predicted, List<Pass> passes) {
+        List<Pass> own = ofAct(passes, predicted.actId(), predicted.variant());
+        List<LearnedFigure> learned = new ArrayList<>();
+        List<FigureTime> times = new ArrayList<>();
+        double laterS = 0;
+        for (FigureTime figure : predicted.figures()) {
+            LearnedFigure now = learn(figure, own, figure.startS() + laterS);
+            learned.add(now);
+            times.add(now.learned());
+            laterS += now.learned().durationS() - figure.durationS();
+        }
+        int taught = (int) learned.stream()
+                .flatMap(f -> f.runs().stream())
+                .map(TimedRun::passId)
+                .distinct()
+                .count();
+        return new LearnedTimes(new ActTimes(predicted.actId(), predicted.variant(), times), learned, taught);
+    }
+
+    /** The passes of one act and variant, in their order; their places are their numbers. */
+    public static List<Pass> ofAct(List<Pass> passes, String actId, String variant) {
+        return passes.stream().filter(p -> p.isOf(actId, variant)).toList();
+    }
+
+    private static LearnedFigure learn(FigureTime predicted, List<Pass> passes, double startS) {
+        double logSpread = Math.log(predicted.highS() / predicted.lowS()) / (2 * SHOWN_HALF_WIDTH);
+        DurationBelief belief = DurationBelief.fromPrediction(predicted.durationS(), logSpread);
+        List<TimedRun> runs = new ArrayList<>();
+        double errorS = 0;
+        for (int i = 0; i < passes.size(); i++) {
+            Pass pass = passes.get(i);
+            for (Pass.TimedFigure timed : pass.figures()) {
+                if (pass.teaches() && timed.figureId().equals(predicted.figureId())) {
+                    belief = belief.update(timed.durationS(), pass.durationErrorS());
+                    errorS = Math.max(errorS, pass.durationErrorS());
+                    runs.add(new TimedRun(i + 1, pass.id(), timed.durationS(), null));
+                }
+            }
+        }
+        FigureTime learned =
+                runs.isEmpty() ? predicted.startingAt(startS) : belief.figureTime(predicted.figureId(), startS);
+        return new LearnedFigure(predicted, learned, judged(runs, errorS, predicted.durationS()));
+    }
+
+    private static List<TimedRun> judged(List<TimedRun> runs, double errorS, double predictedS) {
+        double ordinary = Math.hypot(DurationBelief.LEAST_LOG_SPREAD, errorS / predictedS);
+        OddOneOut rule = new OddOneOut(runs.stream().map(TimedRun::durationS).toList(), ordinary);
+        return runs.stream().map(r -> TimedRun.judged(r, runs, rule)).toList();
+    }
+}

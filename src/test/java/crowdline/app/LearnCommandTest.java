@@ -1,0 +1,140 @@
+package crowdline.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class LearnCommandTest {
+    @TempDir
+    private Path folder;
+
+    private final CaughtTerminal caught = new CaughtTerminal();
+    private String show = "";
+
+    @BeforeEach
+    void writeShow() throws IOException {
+        try (InputStream in =
+                Objects.requireNonNull(LearnCommandTest.class.getResourceAsStream("/crowdline/storage/full.json"))) {
+            show = Files.write(folder.resolve("day.json"), in.readAllBytes()).toString();
+        }
+    }
+
+    private int run(String... args) {
+        caught.clear();
+        return Main.run(args, caught.terminal(), (file, t) -> ExitCode.UNUSABLE);
+    }
+
+    private int add(String times, String... more) throws IOException {
+        String table = Files.writeString(folder.resolve("times.csv"), times).toString();
+        String[] args = {"learn", show, "--act", "ada-solo", "--add", table};
+        String[] all = Arrays.copyOf(args, args.length + more.length);
+        System.arraycopy(more, 0, all, args.length, more.length);
+        return run(all);
+    }
+
+    private String passes() throws IOException {
+        return Files.readString(folder.resolve("day.json.passes"), StandardCharsets.UTF_8);
+    }
+
+    private String id(int line) throws IOException {
+        Matcher id = Pattern.compile("\"id\":\"([^\"]+)\"")
+                .matcher(passes().lines().toList().get(line));
+        assertThat(id.find()).isTrue();
+        return id.group(1);
+    }
+
+    private double learnedLoopS() {
+        assertThat(run("learn", show, "--json")).isEqualTo(ExitCode.FINE);
+        Matcher s = Pattern.compile("\"id\": \"loop-1\".*?\"learnedS\": ([0-9.]+)", Pattern.DOTALL)
+                .matcher(caught.out());
+        assertThat(s.find()).isTrue();
+        return Double.parseDouble(s.group(1));
+    }
+
+    @Test
+    void withoutPassesNothingIsLearned() {
+        assertThat(run("learn", show)).isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).contains("nothing learned yet");
+    }
+
+    @Test
+    void addedPassesMoveTheDurationAndAreNamed() throws IOException {
+        double predictedS = learnedLoopS();
+        for (String end : new String[] {"40", "40.5", "41"}) {
+            assertThat(add("figure,startS,endS\nloop-1,3," + end + "\n")).isEqualTo(ExitCode.FINE);
+        }
+        assertThat(caught.out()).contains("learned from 3 of 3 passes", "by hand", "Kept pass " + id(2));
+        assertThat(learnedLoopS()).isGreaterThan(predictedS).isLessThan(38);
+
+        assertThat(run("predict", show)).isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).contains("learned from 3 passes");
+        assertThat(run("predict", show, "--json")).isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).contains("\"passes\": 3");
+    }
+
+    @Test
+    void ignoredPassIsKeptAndTeachesNoMore() throws IOException {
+        double predictedS = learnedLoopS();
+        add("loop-1,0,40\n", "--note", "gusty");
+        assertThat(run("learn", show, "--ignore", id(0))).isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).contains("ignored", "gusty");
+        assertThat(learnedLoopS()).isEqualTo(predictedS);
+        assertThat(run("learn", show, "--count", id(0))).isEqualTo(ExitCode.FINE);
+        assertThat(learnedLoopS()).isGreaterThan(predictedS);
+        assertThat(passes().lines()).hasSize(3);
+    }
+
+    @Test
+    void walkedPassTeachesNoDurations() throws IOException {
+        double predictedS = learnedLoopS();
+        assertThat(add("loop-1,0,40\n", "--walked")).isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).contains("walked", "teaches no durations");
+        assertThat(learnedLoopS()).isEqualTo(predictedS);
+    }
+
+    @Test
+    void oddPassIsNamedWithItsReason() throws IOException {
+        add("loop-1,0,12\n");
+        add("loop-1,0,12.5\n");
+        add("loop-1,0,29.2\n");
+        add("loop-1,0,13\n");
+        assertThat(caught.out()).contains("odd, pass 3: 29.2 s, others 12.0–13.0 s");
+        assertThat(run("learn", show, "--json")).isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).contains("\"odd\": \"pass 3: 29.2 s, others 12.0–13.0 s\"");
+    }
+
+    @Test
+    void wrongUseIsOneSentence() throws IOException {
+        assertThat(add("loup-1,0,12\n")).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err())
+                .contains("times.csv, line 1: there is no figure loup-1")
+                .contains("loop-1");
+        assertThat(run("learn", show, "--ignore", "nobody")).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("there is no pass nobody; none was kept yet");
+        assertThat(run("learn", show, "--walked")).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("--add");
+        assertThat(run("learn", show, "--add", "x.csv")).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("name it with --act");
+        assertThat(folder.resolve("day.json.passes")).doesNotExist();
+    }
+
+    @Test
+    void damagedLineIsSaidAndTheRestIsUsed() throws IOException {
+        add("loop-1,0,40\n");
+        Files.writeString(folder.resolve("day.json.passes"), passes() + "rubbish\n");
+        assertThat(run("learn", show)).isEqualTo(ExitCode.FINE);
+        assertThat(caught.err()).contains("day.json.passes, line 2").contains("kept and not used");
+        assertThat(caught.out()).contains("learned from 1 of 1 pass");
+    }
+}

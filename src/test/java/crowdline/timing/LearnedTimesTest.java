@@ -1,0 +1,152 @@
+package crowdline.timing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.statistics.distribution.LogNormalDistribution;
+import org.apache.commons.statistics.distribution.TDistribution;
+import org.junit.jupiter.api.Test;
+
+class LearnedTimesTest {
+    private static final Instant THEN = Instant.parse("2030-06-01T12:00:00Z");
+
+    /** The 80 % band of a logarithmic spread of 0.1 about 12 s, by the normal quantiles of another library. */
+    private static final LogNormalDistribution LOOP_BEFORE = LogNormalDistribution.of(Math.log(12), 0.1);
+
+    private static final ActTimes PREDICTED = new ActTimes(
+            "dawn",
+            "full",
+            List.of(
+                    new FigureTime(
+                            "loop",
+                            0,
+                            12,
+                            LOOP_BEFORE.inverseCumulativeProbability(0.1),
+                            LOOP_BEFORE.inverseCumulativeProbability(0.9)),
+                    new FigureTime("roll", 14, 6, 5, 7)));
+
+    @Test
+    void withoutPassesItIsThePrediction() {
+        LearnedTimes learned = LearnedTimes.of(PREDICTED, List.of());
+        assertThat(learned.times()).isEqualTo(PREDICTED);
+        assertThat(learned.passes()).isZero();
+    }
+
+    @Test
+    void threePassesFromALogGiveTheBandOfTheHandbook() {
+        // K. P. Murphy, Conjugate Bayesian analysis of the Gaussian distribution (2007), section 3, equations 85 to 89
+        // and 99, all passes at once: kappa0 = 1, 2 alpha0 = 4, 2 beta0 = 4 * 0.1².
+        List<Double> seconds = List.of(13.1, 13.6, 12.9);
+        double n = seconds.size();
+        double mean = seconds.stream().mapToDouble(Math::log).average().orElseThrow();
+        double squares = seconds.stream()
+                .mapToDouble(s -> Math.pow(Math.log(s) - mean, 2))
+                .sum();
+        double kappa = 1 + n;
+        double mu = (Math.log(12) + n * mean) / kappa;
+        double alpha = (4 + n) / 2;
+        double beta = 4 * 0.01 / 2 + squares / 2 + n * Math.pow(mean - Math.log(12), 2) / (2 * kappa);
+        double half = TDistribution.of(2 * alpha).inverseCumulativeProbability(0.9)
+                * Math.sqrt(beta * (kappa + 1) / (alpha * kappa));
+
+        LearnedFigure loop = LearnedTimes.of(PREDICTED, loops(Pass.How.BY_LOG, 0, 13.1, 13.6, 12.9))
+                .figures()
+                .get(0);
+
+        assertThat(loop.learned().durationS()).isCloseTo(Math.exp(mu), within(1e-9));
+        assertThat(loop.learned().lowS()).isCloseTo(Math.exp(mu - half), within(1e-9));
+        assertThat(loop.learned().highS()).isCloseTo(Math.exp(mu + half), within(1e-9));
+        assertThat(loop.passes()).isEqualTo(3);
+        assertThat(loop.predicted()).isEqualTo(PREDICTED.figures().get(0));
+    }
+
+    @Test
+    void walkingTeachesNothing() {
+        LearnedTimes learned = LearnedTimes.of(PREDICTED, loops(Pass.How.WALKED, 0.25, 20, 20, 20));
+        assertThat(learned.times()).isEqualTo(PREDICTED);
+        assertThat(learned.passes()).isZero();
+    }
+
+    @Test
+    void passThatDoesNotCountTeachesNothingAndKeepsItsNumber() {
+        List<Pass> passes = loops(Pass.How.BY_LOG, 0, 12.0, 12.5, 12.2, 19.2);
+        passes.set(0, passes.get(0).counting(false));
+        LearnedFigure loop = LearnedTimes.of(PREDICTED, passes).figures().get(0);
+        assertThat(loop.runs()).extracting(TimedRun::passNumber).containsExactly(2, 3, 4);
+        assertThat(loop.odd()).containsExactly("pass 4: 19.2 s, others 12.2–12.5 s");
+    }
+
+    @Test
+    void oddPassIsNamedWithItsReasonAndStillCounts() {
+        LearnedFigure loop = LearnedTimes.of(PREDICTED, loops(Pass.How.BY_HAND, 0.25, 12.4, 12.0, 19.2, 13.0))
+                .figures()
+                .get(0);
+        assertThat(loop.odd()).containsExactly("pass 3: 19.2 s, others 12.0–13.0 s");
+        assertThat(loop.passes()).isEqualTo(4);
+    }
+
+    @Test
+    void handAndLiveTeachAlikeAndLessThanALog() {
+        double hand = loopAfter(Pass.How.BY_HAND);
+        double live = loopAfter(Pass.How.LIVE);
+        double log = loopAfter(Pass.How.BY_LOG);
+        assertThat(hand).isEqualTo(live).isGreaterThan(12);
+        LearnedFigure exact = LearnedTimes.of(PREDICTED, loops(Pass.How.BY_LOG, 0, 15))
+                .figures()
+                .get(0);
+        assertThat(log).isGreaterThan(12).isLessThan(exact.learned().durationS());
+    }
+
+    @Test
+    void laterFiguresMoveWithTheLearnedOnesAndKeepTheirGap() {
+        ActTimes times = LearnedTimes.of(PREDICTED, loops(Pass.How.BY_LOG, 0, 15, 15, 15))
+                .times();
+        FigureTime loop = times.figures().get(0);
+        FigureTime roll = times.figures().get(1);
+        assertThat(roll.startS()).isCloseTo(loop.endS() + 2, within(1e-9));
+        assertThat(roll.durationS()).isEqualTo(6);
+    }
+
+    @Test
+    void otherActsVariantsAndFiguresTeachNothing() {
+        Pass pass = loops(Pass.How.BY_LOG, 0, 20).get(0);
+        List<Pass> others = List.of(
+                new Pass("x", "dusk", "full", pass.how(), THEN, "", pass.figures(), true, 0),
+                new Pass("y", "dawn", "flat", pass.how(), THEN, "", pass.figures(), true, 0),
+                new Pass("z", "dawn", "full", pass.how(), THEN, "", List.of(timed("spin", 0, 9)), true, 0));
+        assertThat(LearnedTimes.of(PREDICTED, others).times()).isEqualTo(PREDICTED);
+    }
+
+    private static double loopAfter(Pass.How how) {
+        Pass pass = Pass.of("p", "dawn", "full", how, THEN, List.of(timed("loop", 0, 15)));
+        return LearnedTimes.of(PREDICTED, List.of(pass))
+                .times()
+                .figures()
+                .get(0)
+                .durationS();
+    }
+
+    private static Pass.TimedFigure timed(String id, double startS, double endS) {
+        return new Pass.TimedFigure(id, startS, endS);
+    }
+
+    private static List<Pass> loops(Pass.How how, double markErrorS, double... seconds) {
+        List<Pass> passes = new ArrayList<>();
+        for (double s : seconds) {
+            passes.add(new Pass(
+                    "p" + passes.size(),
+                    "dawn",
+                    "full",
+                    how,
+                    THEN,
+                    "",
+                    List.of(timed("loop", 3, 3 + s)),
+                    true,
+                    markErrorS));
+        }
+        return passes;
+    }
+}
