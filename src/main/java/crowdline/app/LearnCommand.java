@@ -1,5 +1,6 @@
 package crowdline.app;
 
+import crowdline.follow.FollowPlan;
 import crowdline.show.Act;
 import crowdline.show.Nearest;
 import crowdline.show.Show;
@@ -8,6 +9,7 @@ import crowdline.storage.CatalogueFile;
 import crowdline.storage.JsonOut;
 import crowdline.storage.PassesFile;
 import crowdline.storage.ShowFileException;
+import crowdline.telemetry.IgcHeight;
 import crowdline.timing.Pass;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -38,8 +40,16 @@ final class LearnCommand implements Callable<Integer> {
     private final Path otherPasses;
     private final PassIds ids;
 
-    @Parameters(paramLabel = "SHOW", description = "The show file.")
+    @Parameters(index = "0", paramLabel = "SHOW", description = "The show file.")
     private @Nullable Path file;
+
+    @Parameters(
+            index = "1..*",
+            paramLabel = "LOG",
+            description =
+                    "Adds a pass from each flight log (NMEA 0183, IGC or GPX), in which the act is followed; needs"
+                            + " --act.")
+    private List<Path> logs = List.of();
 
     @Mixin
     private final ActChoice choice = new ActChoice();
@@ -96,9 +106,12 @@ final class LearnCommand implements Callable<Integer> {
         if (wanted != null && !changed(wanted, passes, acts)) {
             return ExitCode.UNUSABLE;
         }
-        if (wanted == null && (walked || note != null)) {
+        if (!logs.isEmpty() && !followed(loaded, passes, acts)) {
+            return ExitCode.UNUSABLE;
+        }
+        if (wanted == null && (walked || (note != null && logs.isEmpty()))) {
             terminal.complain(
-                    "--walked and --note say something about a pass; name it with --add, --count or --ignore");
+                    "--walked and --note say something about a pass; name it with --add, --count, --ignore or a flight log");
             return ExitCode.UNUSABLE;
         }
         PassesFile.Reading reading = passes.read();
@@ -134,14 +147,43 @@ final class LearnCommand implements Callable<Integer> {
             return false;
         }
         Act act = acts.get(0);
-        Pass pass = new PassAdding(act, choice.variant(act), ids).fromTable(table, walked);
+        keep(new PassAdding(act, choice.variant(act), ids).fromTable(table, walked), passes);
+        return true;
+    }
+
+    private boolean followed(LoadedShow loaded, PassesFile passes, List<Act> acts) throws ShowFileException {
+        if (!choice.named() || acts.size() != 1) {
+            terminal.complain("a flight log adds a pass of one act; name it with --act");
+            return false;
+        }
+        Act act = acts.get(0);
+        Prediction prediction =
+                loaded.prediction(act.id(), choice.variant(act).name()).orElse(null);
+        if (prediction == null) {
+            terminal.complain("the act " + act.id() + " cannot be predicted; crowdline check says why");
+            return false;
+        }
+        for (Path log : logs) {
+            LogReadings readings = LogReadings.read(log, loaded.show(), IgcHeight.GNSS);
+            Pass pass = new PassAdding(act, choice.variant(act), ids)
+                    .fromLog(FollowPlan.of(prediction.flight()), readings)
+                    .orElse(null);
+            if (pass == null) {
+                terminal.complain("no figure of " + act.id() + " was found in " + log + "; crowdline follow says more");
+                return false;
+            }
+            keep(pass.withNote(String.valueOf(log.getFileName())), passes);
+        }
+        return true;
+    }
+
+    private void keep(Pass pass, PassesFile passes) throws ShowFileException {
         PassesFile.Kept kept = passes.keep(note == null ? pass : pass.withNote(note));
         say(kept);
         if (!json) {
             terminal.line("Kept pass " + pass.id() + " in " + kept.file());
             terminal.line("");
         }
-        return true;
     }
 
     private void say(PassesFile.Kept kept) {

@@ -1,5 +1,7 @@
 package crowdline.app;
 
+import crowdline.follow.Boundaries;
+import crowdline.follow.FollowPlan;
 import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Nearest;
@@ -11,6 +13,7 @@ import crowdline.timing.Pass;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Makes passes of one variant of an act from what was timed elsewhere. */
 final class PassAdding {
@@ -47,5 +50,14 @@ final class PassAdding {
     Pass fromBoundaries(List<Pass.TimedFigure> figures, Pass.How how) {
         return Pass.of(ids.next(), act.id(), variant.name(), how, ids.now(), figures)
                 .fromZero();
+    }
+
+    /** A pass of what was followed in a flight log; empty where no figure was found. */
+    Optional<Pass> fromLog(FollowPlan plan, LogReadings log) {
+        List<Pass.TimedFigure> figures = Boundaries.of(plan, log.readings()).figures().stream()
+                .filter(span -> span.endS() > span.startS())
+                .map(span -> new Pass.TimedFigure(plan.figureId(span.figureIndex()), span.startS(), span.endS()))
+                .toList();
+        return figures.isEmpty() ? Optional.empty() : Optional.of(fromBoundaries(figures, Pass.How.BY_LOG));
     }
 }

@@ -2,6 +2,12 @@ package crowdline.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.flight.Flight;
+import crowdline.flight.Predictor;
+import crowdline.show.Act;
+import crowdline.show.Show;
+import crowdline.storage.CatalogueFile;
+import crowdline.storage.ShowFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -136,5 +142,21 @@ class LearnCommandTest {
         assertThat(run("learn", show)).isEqualTo(ExitCode.FINE);
         assertThat(caught.err()).contains("day.json.passes, line 2").contains("kept and not used");
         assertThat(caught.out()).contains("learned from 1 of 1 pass");
+    }
+
+    @Test
+    void aFlightLogAddsAPass() throws Exception {
+        Show demo = Objects.requireNonNull(
+                new ShowFile().read(Path.of("demo-shows/fenmarsh-air-day.json")).show());
+        Path file = Files.copy(Path.of("demo-shows/fenmarsh-air-day.json"), folder.resolve("fen.json"));
+        Act act = demo.act("thistledown-glider").orElseThrow();
+        Flight flight =
+                new Predictor(demo, CatalogueFile.shipped(), act, act.variants().get(0)).predict();
+        Path log = Files.write(folder.resolve("pass.nmea"), FlownLog.nmea(flight, demo.venue(), 2, 2, 3));
+        assertThat(run("learn", file.toString(), log.toString(), "--act", "thistledown-glider", "--json"))
+                .isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).contains("pass.nmea");
+        assertThat(run("learn", file.toString(), log.toString())).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("name it with --act");
     }
 }
