@@ -52,6 +52,7 @@ final class Commands implements Callable<Integer> {
                 new CheckCommand(terminal),
                 new PredictCommand(terminal),
                 new SpeakCommand(terminal),
+                new DebriefCommand(terminal, Folders.here()),
                 new DemoCommand(terminal, opening, Folders.here()),
                 new IncidentTemplateCommand(terminal),
                 new PicturesCommand(terminal, Folders.here()));

@@ -3,6 +3,7 @@ package crowdline.app;
 import crowdline.console.ConsoleFrame;
 import crowdline.console.Host;
 import crowdline.console.Place;
+import crowdline.console.debrief.DebriefDesk;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.Command;
 import crowdline.console.live.Handles;
@@ -12,10 +13,16 @@ import crowdline.console.paint.Mark;
 import crowdline.console.prepare.PreparePresenter;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Tone;
+import crowdline.console.walk.Notes;
+import crowdline.console.walk.Passes;
+import crowdline.console.walk.Tour;
+import crowdline.console.walk.Walk;
 import crowdline.live.JournalHealth;
 import crowdline.live.LiveSnapshot;
+import crowdline.live.Ticker;
 import crowdline.show.Catalogue;
 import crowdline.show.Show;
+import crowdline.storage.FigureNotesFile;
 import crowdline.storage.JournalMachine;
 import crowdline.storage.JournalOpening;
 import crowdline.storage.JournalShelf;
@@ -48,6 +55,9 @@ final class ConsoleHost implements Host {
     /** A session that goes on shows it until this snapshot, however old it is. */
     private static final int NOTICES_SNAPSHOT = 4;
 
+    private static final double NANOS_PER_S = 1e9;
+
+    private final Ticker ticker = new MonotonicTicker();
     private final Folders folders;
     private final SettingsFile settingsFile;
     private final Supplier<Catalogue> catalogue;
@@ -56,6 +66,8 @@ final class ConsoleHost implements Host {
     private final Clock clock;
     private volatile Settings settings;
     private volatile @Nullable RunningShow running;
+    private volatile @Nullable Walk walk;
+    private volatile @Nullable ShowDebrief debrief;
     private volatile @Nullable Path openFile;
     private volatile @Nullable ConsoleFrame frame;
     /** On the event thread only: what the keys take hold of. */
@@ -166,6 +178,8 @@ final class ConsoleHost implements Host {
         RunningShow before = running;
         if (before != null) {
             running = null;
+            walk = null;
+            debrief = null;
             before.close();
         }
         JournalShelf shelf =
@@ -175,6 +189,9 @@ final class ConsoleHost implements Host {
         openFile = file;
         running = now;
         LiveDesk desk = now.desk();
+        Passes passes = new PassesInMemory();
+        walk = walk(file, loaded, passes);
+        debrief = new ShowDebrief(loaded, desk, passes, io, clock, mark -> say(List.of(mark)));
         desk.onChange(snapshot -> {
             window.liveChanged();
             say(banners(snapshot, desk.nowS()));
@@ -183,6 +200,30 @@ final class ConsoleHost implements Host {
         if (opening.resumed()) {
             SwingUtilities.invokeLater(() -> window.go(Place.LIVE));
         }
+    }
+
+    private @Nullable Walk walk(Path file, LoadedShow loaded, Passes passes) {
+        List<Tour> tours = loaded.tours();
+        Notes notes = new ShowNotes(
+                new FigureNotesFile(folders.notes(), file),
+                io,
+                why -> say(List.of(new Mark(Form.DIAMOND, Tone.CAUTION, why))));
+        return tours.isEmpty() ? null : new Walk(tours, loaded.words(), loaded::plan, passes, notes, clock::instant);
+    }
+
+    @Override
+    public @Nullable Walk walk() {
+        return walk;
+    }
+
+    @Override
+    public @Nullable DebriefDesk debrief() {
+        return debrief;
+    }
+
+    @Override
+    public double nowS() {
+        return ticker.nanos() / NANOS_PER_S;
     }
 
     private LocalTime hour(Show show) {

@@ -32,7 +32,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The window. Made and shown on the event thread; what it shows may be sent from any thread.
  *
- * <p>While Live is shown it asks the host for the present moment 20 times a second. Rows whose part of the moment has
+ * <p>While Live or Walk through is shown it asks the host for the present moment 20 times a second. Rows whose part of the moment has
  * not changed are not painted again, so only what means something moves.
  */
 public final class ConsoleFrame extends JFrame {
@@ -42,6 +42,7 @@ public final class ConsoleFrame extends JFrame {
     private final transient CommandActions actions = new CommandActions(this::carryOut);
     private final transient ConsoleMenus menus;
     private final ConsolePane pane;
+    private final transient PlaceCommands places;
     private final transient KeyDispatcher dispatcher;
     private final Timer ticker = new Timer(FRAME_MS, e -> refresh());
     private final transient Courier<PrepareView> prepareCourier;
@@ -56,6 +57,7 @@ public final class ConsoleFrame extends JFrame {
         Action demo = new OpenDemo(host);
         menus = new ConsoleMenus(actions, demo, host::recent, host::open);
         pane = new ConsolePane(appearance, actions, demo);
+        places = new PlaceCommands(host, pane);
         prepareCourier = new Courier<>(pane::showPrepare);
         glossaryCourier = new Courier<>(pane::showGlossary);
         bannerCourier = new Courier<>(pane::showBanners);
@@ -109,7 +111,7 @@ public final class ConsoleFrame extends JFrame {
         bannerCourier.send(List.copyOf(marks));
     }
 
-    /** Says that the running show has changed, so that Live shows it without waiting for its next frame. */
+    /** Says that the running show has changed, so that the place in front shows it without waiting for its next frame. */
     public void liveChanged() {
         liveCourier.send(Boolean.TRUE);
     }
@@ -118,8 +120,9 @@ public final class ConsoleFrame extends JFrame {
     public void go(Place place) {
         pane.go(place);
         menus.chosen(place);
-        if (place == Place.LIVE) {
-            refresh();
+        pane.walk().panel().closeNote();
+        refresh();
+        if (place == Place.LIVE || place == Place.WALK) {
             ticker.start();
         } else {
             ticker.stop();
@@ -129,6 +132,8 @@ public final class ConsoleFrame extends JFrame {
     private void refresh() {
         if (pane.place() == Place.LIVE) {
             pane.showLive(host.live());
+        } else {
+            places.refresh();
         }
     }
 
@@ -137,6 +142,8 @@ public final class ConsoleFrame extends JFrame {
             case OPEN -> choose();
             case PREPARE -> go(Place.PREPARE);
             case LIVE -> go(Place.LIVE);
+            case WALK -> go(Place.WALK);
+            case DEBRIEF -> go(Place.DEBRIEF);
             case GLOSSARY -> go(Place.GLOSSARY);
             case THEME ->
                 wear(new Appearance(
@@ -152,8 +159,14 @@ public final class ConsoleFrame extends JFrame {
             case HELP -> pane.showKeys(!pane.keysShown());
             case QUIT -> host.quit();
             default -> {
-                host.command(command);
-                refresh();
+                switch (command.scope()) {
+                    case WALK -> places.walk(command);
+                    case DEBRIEF -> places.debrief(command);
+                    default -> {
+                        host.command(command);
+                        refresh();
+                    }
+                }
             }
         }
     }
@@ -206,6 +219,11 @@ public final class ConsoleFrame extends JFrame {
                 host.resume();
                 refresh();
             }
+            return true;
+        }
+        if (event.getKeyCode() == KeyEvent.VK_ESCAPE && pane.walk().panel().writing()) {
+            pane.walk().panel().closeNote();
+            pane.requestFocusInWindow();
             return true;
         }
         if (event.getKeyCode() == KeyEvent.VK_ESCAPE && pane.keysShown()) {

@@ -1,5 +1,6 @@
 package crowdline.console;
 
+import crowdline.console.debrief.DebriefView;
 import crowdline.console.glossary.GlossaryPanel;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.Command;
@@ -11,6 +12,7 @@ import crowdline.console.prepare.EmptyShow;
 import crowdline.console.prepare.PreparePanel;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Appearance;
+import crowdline.console.walk.WalkView;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Component;
@@ -33,6 +35,8 @@ final class ConsolePane extends JPanel {
     private final LivePlace live;
     private final PreparePanel prepare;
     private final EmptyShow empty;
+    private final WalkPlace walk;
+    private final DebriefPlace debrief;
     private final GlossaryPanel glossary;
     private final KeysOverlay keys;
     private final FootBar foot;
@@ -51,11 +55,15 @@ final class ConsolePane extends JPanel {
         live = new LivePlace(appearance, open, demo);
         prepare = new PreparePanel(appearance);
         empty = new EmptyShow(appearance, open, demo);
+        walk = new WalkPlace(appearance, open, demo);
+        debrief = new DebriefPlace(appearance, open, demo);
         glossary = new GlossaryPanel(appearance);
         keys = new KeysOverlay(appearance);
         foot = new FootBar(appearance);
         stage.add(prepare, Place.PREPARE.name());
         stage.add(live, Place.LIVE.name());
+        stage.add(walk, Place.WALK.name());
+        stage.add(debrief, Place.DEBRIEF.name());
         stage.add(glossary, Place.GLOSSARY.name());
         stage.add(empty, NO_SHOW);
         stage.add(keys, KEYS);
@@ -79,6 +87,14 @@ final class ConsolePane extends JPanel {
         return live;
     }
 
+    WalkPlace walk() {
+        return walk;
+    }
+
+    DebriefPlace debrief() {
+        return debrief;
+    }
+
     boolean keysShown() {
         return keysShown;
     }
@@ -90,6 +106,7 @@ final class ConsolePane extends JPanel {
     }
 
     void showKeys(boolean shown) {
+        keys.show(KeysOverlay.sheet(place.scope()));
         keysShown = shown;
         turn();
     }
@@ -97,6 +114,18 @@ final class ConsolePane extends JPanel {
     void showLive(@Nullable LiveView view) {
         live.show(view);
         allow();
+    }
+
+    void showWalk(@Nullable WalkView view) {
+        if (walk.show(view)) {
+            allow();
+        }
+    }
+
+    void showDebrief(@Nullable DebriefView view) {
+        if (debrief.show(view)) {
+            allow();
+        }
     }
 
     void showPrepare(PrepareView view) {
@@ -121,6 +150,8 @@ final class ConsolePane extends JPanel {
         live.wear(next);
         prepare.wear(next);
         empty.wear(next);
+        walk.wear(next);
+        debrief.wear(next);
         glossary.wear(next);
         keys.wear(next, keysScale());
         foot.dress(next);
@@ -142,7 +173,7 @@ final class ConsolePane extends JPanel {
     /** What had the focus may be hidden now, and a window in which nothing has the focus hears no keys. */
     private void keepFocus() {
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        if (place == Place.LIVE || keysShown || owner == null || !owner.isShowing()) {
+        if (place == Place.LIVE || place == Place.WALK || keysShown || owner == null || !owner.isShowing()) {
             requestFocusInWindow();
         }
     }
@@ -159,9 +190,12 @@ final class ConsolePane extends JPanel {
         Set<Command> possible = EnumSet.noneOf(Command.class);
         boolean incident = place == Place.LIVE && live.inIncident();
         for (Command command : Command.values()) {
-            boolean here = command.scope() == Command.Scope.LIVE
-                    ? place == Place.LIVE && live.hasShow() && !incident
-                    : !incident || command == Command.FULL_SCREEN || command == Command.QUIT;
+            boolean here = switch (command.scope()) {
+                case LIVE -> place == Place.LIVE && live.hasShow() && !incident;
+                case WALK -> place == Place.WALK && walk.hasShow();
+                case DEBRIEF -> place == Place.DEBRIEF && debrief.hasShow();
+                case WINDOW -> !incident || command == Command.FULL_SCREEN || command == Command.QUIT;
+            };
             if (here) {
                 possible.add(command);
             }

@@ -1,8 +1,10 @@
 package crowdline.console;
 
+import crowdline.console.debrief.DebriefDesk;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
 import crowdline.console.theme.Appearance;
+import crowdline.console.walk.Walk;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +24,17 @@ public interface Host {
     /** What Live shows at this moment, or null if no show is open; asked about 20 times a second while Live is shown. */
     @Nullable
     LiveView live();
+
+    /** The act being walked through, or null if no show is open. */
+    @Nullable
+    Walk walk();
+
+    /** What was flown and said in the running show, or null if no show is open. */
+    @Nullable
+    DebriefDesk debrief();
+
+    /** Seconds on a clock that never goes back, for what plays on the screen. */
+    double nowS();
 
     /** Opens a show file and answers with views or a banner. */
     void open(Path file);

@@ -1,5 +1,6 @@
 package crowdline.console;
 
+import crowdline.console.debrief.DebriefView;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.CommandActions;
 import crowdline.console.live.LiveView;
@@ -9,6 +10,7 @@ import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Theme;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
+import crowdline.console.walk.WalkView;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.event.ActionEvent;
@@ -42,11 +44,20 @@ public final class Pictures {
      * What is drawn.
      *
      * @param moments moments of Live, each under the name of its picture
+     * @param walks moments of Walk through, likewise
+     * @param debriefs debriefs, likewise
      * @param prepare the show at a glance
      * @param glossary the glossary
      */
-    public record Screens(Map<String, LiveView> moments, PrepareView prepare, GlossaryView glossary) {
+    public record Screens(
+            Map<String, LiveView> moments,
+            Map<String, WalkView> walks,
+            Map<String, DebriefView> debriefs,
+            PrepareView prepare,
+            GlossaryView glossary) {
         public Screens {
+            walks = Collections.unmodifiableMap(new LinkedHashMap<>(walks));
+            debriefs = Collections.unmodifiableMap(new LinkedHashMap<>(debriefs));
             moments = Collections.unmodifiableMap(new LinkedHashMap<>(moments));
         }
     }
@@ -93,6 +104,16 @@ public final class Pictures {
                     pane.go(Place.LIVE);
                     pane.showLive(view);
                 }));
+        screens.walks()
+                .forEach((name, view) -> all.put(name, pane -> {
+                    pane.go(Place.WALK);
+                    pane.showWalk(view);
+                }));
+        screens.debriefs()
+                .forEach((name, view) -> all.put(name, pane -> {
+                    pane.go(Place.DEBRIEF);
+                    pane.showDebrief(view);
+                }));
         all.put("prepare", pane -> pane.showPrepare(screens.prepare()));
         all.put("prepare-empty", pane -> pane.go(Place.PREPARE));
         all.put("glossary", pane -> {
@@ -100,6 +121,10 @@ public final class Pictures {
             pane.showGlossary(screens.glossary());
         });
         all.put("keys", pane -> pane.showKeys(true));
+        all.put("keys-walk", pane -> {
+            pane.go(Place.WALK);
+            pane.showKeys(true);
+        });
         return all;
     }
 

@@ -3,6 +3,7 @@ package crowdline.console;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import crowdline.console.debrief.DebriefDesk;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.SampleLiveViews;
@@ -10,6 +11,7 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
+import crowdline.console.walk.Walk;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.GraphicsEnvironment;
@@ -154,6 +156,21 @@ class ConsoleFrameTest {
         @Override
         public LiveView live() {
             return view;
+        }
+
+        @Override
+        public @Nullable Walk walk() {
+            return null;
+        }
+
+        @Override
+        public @Nullable DebriefDesk debrief() {
+            return null;
+        }
+
+        @Override
+        public double nowS() {
+            return 0;
         }
 
         @Override

@@ -37,7 +37,7 @@ final class SampleScreens {
     static Pictures.Screens all() {
         Map<String, LiveView> moments = new LinkedHashMap<>(SampleLiveViews.all());
         moments.put("incident", SampleLiveViews.incident());
-        return new Pictures.Screens(moments, prepare(), glossary());
+        return new Pictures.Screens(moments, Map.of(), Map.of(), prepare(), glossary());
     }
 
     static PrepareView prepare() {
