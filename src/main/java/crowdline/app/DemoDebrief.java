@@ -69,10 +69,9 @@ final class DemoDebrief {
                 Placed one = placed.get(k);
                 boolean here = one.startS() >= figure.startS() && one.startS() < figure.endS();
                 if (here && k % 4 != 3) {
-                    happens(new TalkEvent.RemarkSaid(
-                            Math.min(atS + lastsS, atS + one.endS() - figure.startS()),
-                            one.remarkId(),
-                            RemarkForm.FULL));
+                    double saidAtS = Math.min(atS + lastsS, atS + one.endS() - figure.startS());
+                    happens(new TalkEvent.RemarkStarted(saidAtS - 1, one.remarkId(), RemarkForm.FULL));
+                    happens(new TalkEvent.RemarkSaid(saidAtS, one.remarkId(), RemarkForm.FULL));
                 }
             }
             atS += lastsS;

@@ -24,18 +24,18 @@ final class DemoWalks {
         Map<String, WalkView> views = new LinkedHashMap<>();
         walk.command(Command.PLAY, 0);
         views.put("walk-call", walk.view(5));
-        views.put("walk-flying", walk.view(61));
-        walk.command(Command.PLAY, 61);
-        walk.write("He waits here until the smoke is gone; look at his hands, not at the sheet.", 61);
-        walk.command(Command.SLOWER, 61);
-        views.put("walk-note", walk.view(61));
-        walk.command(Command.TIME_PASS, 100);
+        views.put("walk-flying", walk.view(106));
+        walk.command(Command.PLAY, 106);
+        walk.write("He waits here until the smoke is gone; look at his hands, not at the sheet.", 106);
+        walk.command(Command.SLOWER, 106);
+        views.put("walk-note", walk.view(106));
+        walk.command(Command.TIME_PASS, 110);
         for (int i = 0; i < 4; i++) {
-            walk.command(Command.PLAY, 101 + 9 * i);
+            walk.command(Command.PLAY, 111 + 9 * i);
         }
-        views.put("walk-timing", walk.view(133));
-        walk.command(Command.TIME_PASS, 140);
-        walk.command(Command.FASTER, 140);
+        views.put("walk-timing", walk.view(143));
+        walk.command(Command.TIME_PASS, 150);
+        walk.command(Command.FASTER, 150);
         walk.command(Command.PRACTISE, 200);
         for (int i = 0; i < 60; i++) {
             // Somebody who begins a little late and reads slowly, and leaves out every fifth.

@@ -17,7 +17,11 @@ final class ShowNotes implements Notes {
     /** False if the file there cannot be read: it is then left alone. */
     private volatile boolean writable = true;
 
-    /** Reads the file. @param complain told a sentence when notes cannot be read or kept */
+    /**
+     * Reads the file.
+     *
+     * @param complain told a sentence when notes cannot be read or kept
+     */
     ShowNotes(FigureNotesFile file, Executor io, Consumer<String> complain) {
         this.file = file;
         this.io = io;

@@ -2,7 +2,6 @@ package crowdline.live;
 
 import crowdline.live.Debrief.Fate;
 import crowdline.live.Debrief.FigureRun;
-import crowdline.live.Debrief.RemarkRun;
 import crowdline.live.Debrief.Run;
 import crowdline.live.Debrief.Told;
 import crowdline.patter.Plan;
@@ -27,6 +26,8 @@ final class DebriefChanges {
     private static final double DIFFERENT_S = 2;
 
     private static final double DIFFERENT_SHARE = 0.15;
+    /** So many remarks are named in one sentence. */
+    private static final int NAMED = 3;
 
     private final Show show;
     private final DebriefSources sources;
@@ -59,12 +60,22 @@ final class DebriefChanges {
 
     private static void duties(List<String> changes, List<Run> same) {
         for (Run run : same) {
-            for (RemarkRun remark : run.remarks()) {
-                if (remark.kind() == RemarkKind.DUTY && remark.told() != Told.SAID && run.sessionEndS() != null) {
-                    changes.add(run.title() + ": a duty is not marked as said: " + quoted(remark.text()));
-                }
+            List<String> missed = run.remarks().stream()
+                    .filter(r -> r.kind() == RemarkKind.DUTY && r.told() != Told.SAID)
+                    .map(r -> quoted(r.text()))
+                    .toList();
+            if (!missed.isEmpty() && run.sessionEndS() != null) {
+                changes.add(run.title() + (run.run() > 1 ? ", run " + run.run() : "") + ": " + missed.size()
+                        + (missed.size() == 1 ? " duty is" : " duties are") + " not marked as said: "
+                        + listed(missed));
             }
         }
+    }
+
+    /** The first few of them, and how many more there are. */
+    private static String listed(List<String> texts) {
+        String more = texts.size() > NAMED ? " and " + (texts.size() - NAMED) + " more" : "";
+        return String.join(", ", texts.subList(0, Math.min(NAMED, texts.size()))) + more;
     }
 
     private void length(List<String> changes, List<Run> same) {
@@ -145,13 +156,11 @@ final class DebriefChanges {
                 .filter(u -> u.why() != Unplaced.Why.NO_GAP)
                 .toList();
         if (!none.isEmpty()) {
-            List<String> texts = new ArrayList<>();
-            none.stream()
-                    .limit(3)
-                    .forEach(u -> texts.add(quoted(text(run.actId(), u.remarkId())) + " (" + u.reason() + ")"));
-            String more = none.size() > 3 ? " and " + (none.size() - 3) + " more" : "";
+            List<String> texts = none.stream()
+                    .map(u -> quoted(text(run.actId(), u.remarkId())) + " (" + u.reason() + ")")
+                    .toList();
             changes.add(run.title() + ": " + none.size() + (none.size() == 1 ? " remark" : " remarks")
-                    + " never found a place in the plan; shorten or leave out " + String.join(", ", texts) + more);
+                    + " never found a place in the plan; shorten or leave out " + listed(texts));
         }
     }
 

@@ -26,7 +26,11 @@ public final class DebriefSheet {
 
     private DebriefSheet() {}
 
-    /** @param hour the clock at the venue at a second of the session */
+    /**
+     * The lines to read and print.
+     *
+     * @param hour the clock at the venue at a second of the session
+     */
     public static List<String> lines(Debrief debrief, DoubleFunction<LocalTime> hour) {
         List<String> lines = new ArrayList<>();
         lines.add(debrief.showTitle() + ": debrief");

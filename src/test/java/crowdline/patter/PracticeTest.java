@@ -8,6 +8,7 @@ import crowdline.patter.Practice.Timing;
 import crowdline.show.Quiet;
 import crowdline.show.RemarkKind;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Two figures of 20 s from 0 and 20; every number below is counted by hand on that scale. */
@@ -28,7 +29,7 @@ class PracticeTest {
         return new Slot(id, startS, startS + 20, startS + 18, startS + 22, quiets);
     }
 
-    private static Placed placed(String id, String figureId, RemarkKind kind, double startS, double endS) {
+    private static Placed placed(String id, @Nullable String figureId, RemarkKind kind, double startS, double endS) {
         return new Placed(id, figureId, kind, Form.FULL, startS, endS, false);
     }
 

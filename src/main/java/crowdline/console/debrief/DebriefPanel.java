@@ -147,7 +147,7 @@ public final class DebriefPanel extends JPanel {
         keys.setFont(worn.plain(TextRole.LABEL));
         keys.setForeground(worn.palette().soft());
         runList.setCellRenderer(new CellPainter<>(worn, 62, r -> r.title() + ", " + r.when(), DebriefPanel::run));
-        changeList.setCellRenderer(new CellPainter<>(worn, 76, Line::text, DebriefPanel::change));
+        changeList.setCellRenderer(new CellPainter<>(worn, 84, Line::text, DebriefPanel::change));
         remarkList.setCellRenderer(
                 new CellPainter<>(worn, 44, l -> l.mark().word() + ", " + l.text(), DebriefPanel::remark));
         for (JList<?> list : java.util.List.of(runList, changeList, remarkList)) {
@@ -165,7 +165,7 @@ public final class DebriefPanel extends JPanel {
         JLabel change = new JLabel("What to change");
         change.setFont(worn.strong(TextRole.BODY));
         left.add(title, "wmin 0, wrap");
-        left.add(scroll(runList), "grow, hmin 0, wrap");
+        left.add(scroll(runList), "grow, hmin " + worn.room(66) + ", wrap");
         left.add(thanks, "wmin 0, wrap");
         left.add(incidents, "wmin 0, wrap");
         left.add(change, "wmin 0, wrap");

@@ -32,7 +32,11 @@ public final class DebriefPresenter {
 
     private DebriefPresenter() {}
 
-    /** @param hour the clock at the venue at a second of the session */
+    /**
+     * The view of a debrief.
+     *
+     * @param hour the clock at the venue at a second of the session
+     */
     public static DebriefView view(Debrief debrief, DoubleFunction<LocalTime> hour) {
         List<RemarkRun> duties = debrief.remarks(RemarkKind.DUTY);
         boolean all = duties.stream().allMatch(r -> r.told() == Told.SAID);

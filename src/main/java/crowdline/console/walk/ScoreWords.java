@@ -55,7 +55,7 @@ final class ScoreWords {
         long onTime = run.calls(Practice.Timing.ON_TIME);
         lines.add(state(
                 onTime == run.calls().size(),
-                onTime + " of " + count(run.calls().size(), "call") + " 1 to 2 s before the figure"));
+                onTime + " of " + count(run.calls().size(), "call") + " on time, 1 to 2 s before the figure"));
         for (Practice.Call call : run.calls()) {
             String name = words.name(act, call.figureId());
             Double beforeS = call.beforeS();

@@ -170,7 +170,8 @@ final class WalkPresenter {
     }
 
     private static String load(double g) {
-        return (String.format(Locale.UK, "%+.1f", g + 0.0) + " g").replace('-', '−');
+        double tenths = Math.round(g * 10) / 10.0;
+        return (String.format(Locale.UK, "%+.1f", tenths + 0.0) + " g").replace('-', '−');
     }
 
     private static String where(Track track) {
@@ -272,7 +273,7 @@ final class WalkPresenter {
         if (walk.reading() != null) {
             return "S as you begin a remark and as you end it, or Enter only when it is said. Space pauses, R ends the run";
         }
-        return "Space plays, ← → figures, , . seconds, + − speed, A act, V variant, W times, N note, P time a pass,"
+        return "Space plays, ← → figures, comma and full stop seconds, + − speed, A act, V variant, W times, N note, P time a pass,"
                 + " R practise";
     }
 }
