@@ -94,7 +94,8 @@ public final class DebriefSheet {
 
     private static String differs(double seconds) {
         long whole = Math.round(seconds);
-        return whole == 0 ? "as planned" : Math.abs(whole) + " s " + (whole > 0 ? "longer" : "shorter");
+        String amount = Math.abs(whole) < 60 ? Math.abs(whole) + " s" : RunningSheet.minutes(Math.abs(seconds));
+        return whole == 0 ? "as planned" : amount + (whole > 0 ? " longer" : " shorter");
     }
 
     private static String said(List<RemarkRun> remarks) {
