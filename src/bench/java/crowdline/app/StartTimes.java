@@ -145,7 +145,8 @@ public final class StartTimes {
 
     /** The options are those of scripts/crowdline. */
     private Process start(List<String> options, String... args) throws IOException {
-        List<String> command = new ArrayList<>(List.of(java, "-XX:+UseSerialGC", "-Xmx256m", "-Xlog:disable"));
+        List<String> command = new ArrayList<>(
+                List.of(java, "-XX:+UseSerialGC", "-XX:CompileThresholdScaling=8", "-Xmx256m", "-Xlog:disable"));
         command.addAll(options);
         command.addAll(List.of("-cp", probe, "crowdline.app.FirstPaint"));
         command.addAll(List.of(args));

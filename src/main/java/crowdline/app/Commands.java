@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -41,6 +42,14 @@ final class Commands implements Callable<Integer> {
     @Parameters(paramLabel = "SHOW", arity = "0..1", description = "The show file to open.")
     private @Nullable String show;
 
+    @Option(
+            names = "--receiver",
+            paramLabel = "WHERE",
+            description =
+                    "Where the aircraft's position comes from: a serial port such as /dev/ttyUSB0 or COM3, a flight"
+                            + " log to be played as it was flown, or - for a receiver's bytes on standard input.")
+    private @Nullable String receiver;
+
     private Commands(Terminal terminal, Opening opening) {
         this.terminal = terminal;
         this.opening = opening;
@@ -51,8 +60,12 @@ final class Commands implements Callable<Integer> {
         return List.of(
                 new CheckCommand(terminal),
                 new PredictCommand(terminal),
+                new PlanCommand(terminal),
+                new FactsCommand(terminal),
+                new FollowCommand(terminal),
                 new SpeakCommand(terminal),
                 new DebriefCommand(terminal, Folders.here()),
+                new PaceCommand(terminal),
                 new DemoCommand(terminal, opening, Folders.here()),
                 new IncidentTemplateCommand(terminal),
                 new PicturesCommand(terminal, Folders.here()));
@@ -74,7 +87,7 @@ final class Commands implements Callable<Integer> {
     public Integer call() {
         String named = show;
         if (named == null || isThere(named)) {
-            return opening.open(named == null ? null : Path.of(named), terminal);
+            return opening.open(named == null ? null : Path.of(named), receiver, terminal);
         }
         String hint = spec == null ? "" : Nearest.hint(named, spec.subcommands().keySet());
         terminal.complain("there is no file or command " + named

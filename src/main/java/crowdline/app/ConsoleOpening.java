@@ -1,9 +1,12 @@
 package crowdline.app;
 
 import crowdline.console.ConsoleFrame;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
+import crowdline.console.theme.Tone;
 import crowdline.console.theme.Zoom;
 import crowdline.show.Catalogue;
 import crowdline.speech.Pace;
@@ -16,6 +19,7 @@ import java.awt.Toolkit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -46,31 +50,51 @@ final class ConsoleOpening implements Opening {
 
     @Override
     public int open(@Nullable Path show, Terminal terminal) {
+        return open(show, null, terminal);
+    }
+
+    @Override
+    public int open(@Nullable Path show, @Nullable String receiver, Terminal terminal) {
         String why = whyNoWindow();
         if (why != null) {
             terminal.complain(why + ", so the window cannot open; start it where there is a screen, or see crowdline"
                     + " --help for what works without one");
             return ExitCode.UNUSABLE;
         }
+        SwingUtilities.invokeLater(LookAndFeel::loadType);
         ExecutorService io = Executors.newSingleThreadExecutor(work -> new Thread(work, "io"));
         SettingsFile settingsFile = new SettingsFile(folders.settings());
         SettingsFile.Reading reading = settingsFile.read();
         Settings settings = reading.settings();
-        // Read beside the making of the window; whoever asks for it is on the io thread, where it is done first.
+        // Whoever asks for it is on the io thread, where it is done first.
         Supplier<Catalogue> catalogue = CompletableFuture.supplyAsync(CatalogueFile::shipped, io)::join;
         ShowLoader loader = new ShowLoader(catalogue, Pace.DEFAULT);
-        ConsoleHost host = new ConsoleHost(folders, settingsFile, settings, catalogue, loader, io, Clock.systemUTC());
+        WindowAhead window = new WindowAhead();
+        AircraftSource aircraft = new AircraftSource(System::nanoTime);
+        ShowOpening opening =
+                new ShowOpening(folders.journals(), catalogue, loader, window, aircraft, io, Clock.systemUTC());
+        Rehearsal rehearsal = new Rehearsal(opening, folders.notes(), io, Clock.systemUTC());
+        ConsoleHost host = new ConsoleHost(
+                folders.demoShow(), settingsFile, settings, opening, window, catalogue, aircraft, rehearsal, io);
         Path first = show != null ? show : lastOpened(settings);
+        // The show is read while the window is made, and the window shown when it is known what it shows first.
+        if (first != null) {
+            host.open(first);
+        } else {
+            opening.openNothing();
+        }
+        if (receiver != null) {
+            host.useReceiver(receiver);
+        }
         SwingUtilities.invokeLater(() -> {
-            LookAndFeel.loadType();
             Appearance appearance = appearance(settings);
             LookAndFeel.wear(appearance);
             ConsoleFrame frame = new ConsoleFrame(host, appearance);
-            frame.setVisible(true);
-            host.shown(frame, reading.said());
-            if (first != null) {
-                host.open(first);
+            String said = reading.said();
+            if (said != null) {
+                frame.showBanners(List.of(new Mark(Form.DIAMOND, Tone.CAUTION, said)));
             }
+            window.made(frame);
         });
         return STAYS_OPEN;
     }

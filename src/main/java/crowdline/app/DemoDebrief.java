@@ -50,8 +50,7 @@ final class DemoDebrief {
 
     private void fly(Act act, double startS, double longer) {
         Variant variant = act.variants().get(0);
-        LoadedShow.Prediction prediction =
-                loaded.prediction(act.id(), variant.name()).orElseThrow();
+        Prediction prediction = loaded.prediction(act.id(), variant.name()).orElseThrow();
         happens(new FlightEvent.ActChosen(
                 startS - 50,
                 act.id(),

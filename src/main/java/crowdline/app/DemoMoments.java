@@ -31,7 +31,7 @@ final class DemoMoments {
 
     private final LoadedShow loaded;
     private final Act act;
-    private final LoadedShow.Prediction prediction;
+    private final Prediction prediction;
     private final LivePresenter presenter;
     private final PlanAhead ahead;
     private LiveState state = LiveState.initial();

@@ -3,11 +3,14 @@ package crowdline.app;
 import crowdline.console.live.ActSheet;
 import crowdline.console.live.ShowWords;
 import crowdline.console.prepare.PreparePresenter;
+import crowdline.console.prepare.PreparePresenter.Found;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.walk.Tour;
+import crowdline.flight.Air;
+import crowdline.flight.Drift;
 import crowdline.flight.Flight;
+import crowdline.flight.FlightFinding;
 import crowdline.flight.Predictor;
-import crowdline.flight.Spread;
 import crowdline.live.ActDurations;
 import crowdline.live.DebriefSources;
 import crowdline.live.PlanAhead;
@@ -16,6 +19,7 @@ import crowdline.patter.Planner;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
+import crowdline.show.DayAir;
 import crowdline.show.Figure;
 import crowdline.show.Show;
 import crowdline.show.Variant;
@@ -23,10 +27,8 @@ import crowdline.speech.Pace;
 import crowdline.speech.Spoken;
 import crowdline.speech.SpokenTime;
 import crowdline.timing.ActTimes;
-import crowdline.timing.FigureTime;
 import crowdline.timing.Pass;
-import crowdline.timing.PredictedTimes;
-import java.util.HashMap;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,8 +38,8 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A show with everything that was computed from it once: flights, times, spoken times. Only the bands change, when
- * {@link #refine} has flown more flights; it may be asked from any thread meanwhile.
+ * A show with what is computed from it, each thing once and when it is first asked for: a start in the middle of an act
+ * waits for that act alone. It may be asked from any thread.
  */
 final class LoadedShow {
     /** Varied flights behind each band: enough for a tenth and nine tenths to settle within a few per cent. */
@@ -45,54 +47,74 @@ final class LoadedShow {
     /** As many as a start can wait for. */
     static final int FIRST_FLIGHTS = 5;
 
-    private static final long SEED = 1;
-
     private final Show show;
     private final Catalogue catalogue;
-    private final Map<String, Prediction> predictions = new ConcurrentHashMap<>();
+    private final Pace pace;
+    private final int flights;
+    private final Map<Flown, Prediction> predictions;
     private final Function<String, SpokenTime> spoken;
 
-    /** What was predicted for one variant of an act, and what predicted it. */
-    record Prediction(Predictor predictor, Flight flight, List<Spread.Band> bands, ActTimes times) {
-        static Prediction of(Predictor predictor, Flight flight, int flights) {
-            List<Spread.Band> bands =
-                    new Spread(predictor, SEED).fly(flights, share -> {}).bands();
-            return new Prediction(predictor, flight, bands, PredictedTimes.of(flight, bands));
-        }
+    /** Which variant of which act. */
+    private record Flown(String actId, String variant) {}
 
-        /** The same flight with bands from so many varied ones. */
-        Prediction withBands(int flights) {
-            return of(predictor, flight, flights);
-        }
-    }
-
+    /** @param flights varied flights behind the first bands, 1 or more */
     LoadedShow(Show show, Catalogue catalogue, Pace pace, int flights) {
         this.show = show;
         this.catalogue = catalogue;
+        this.pace = pace;
+        this.flights = flights;
+        predictions = new ConcurrentHashMap<>();
         Spoken words = new Spoken(show.sayAs());
         Map<String, SpokenTime> known = new ConcurrentHashMap<>();
         spoken = text -> known.computeIfAbsent(text, t -> pace.time(words.expand(t)));
+    }
+
+    /** Predicts what was not asked for yet, and flies more flights for every band; takes a moment. */
+    void refine(int moreFlights) {
         for (Act act : show.acts()) {
             for (Variant variant : act.variants()) {
-                if (show.airframe(act.airframe()).isPresent()) {
-                    predictions.put(key(act.id(), variant.name()), predict(act, variant, flights));
-                }
+                prediction(act.id(), variant.name()).ifPresent(p -> p.refine(moreFlights));
             }
         }
     }
 
-    /** Flies more flights for the bands; takes a moment. */
-    void refine(int flights) {
-        predictions.replaceAll((key, prediction) -> prediction.withBands(flights));
+    private LoadedShow(LoadedShow same, Show words) {
+        show = words.withAir(same.show.air());
+        catalogue = same.catalogue;
+        pace = same.pace;
+        flights = same.flights;
+        predictions = same.predictions;
+        spoken = same.spoken;
     }
 
-    private Prediction predict(Act act, Variant variant, int flights) {
-        Predictor predictor = new Predictor(show, catalogue, act, variant);
-        return Prediction.of(predictor, predictor.predict(), flights);
+    /** The same with other remarks, which fly nothing anew and say names as before. */
+    LoadedShow withWords(Show words) {
+        return new LoadedShow(this, words);
     }
 
-    private static String key(@Nullable String actId, @Nullable String variant) {
-        return actId + "\n" + variant;
+    /** The same show in other air, in which nothing is predicted yet. */
+    LoadedShow inAir(DayAir air) {
+        return new LoadedShow(show.withAir(air), catalogue, pace, flights);
+    }
+
+    /** What was noticed on the predicted flight of every variant of every act. */
+    List<Found> flightFindings() {
+        List<Found> found = new ArrayList<>();
+        for (Act act : show.acts()) {
+            for (Variant variant : act.variants()) {
+                prediction(act.id(), variant.name())
+                        .ifPresent(p -> p.flight().findings().forEach(f -> found.add(found(act, f))));
+            }
+        }
+        return found;
+    }
+
+    private static Found found(Act act, FlightFinding f) {
+        return new Found(f.severity(), act.title() + ": " + f.message(), 0);
+    }
+
+    Pace pace() {
+        return pace;
     }
 
     Show show() {
@@ -103,8 +125,32 @@ final class LoadedShow {
         return spoken;
     }
 
+    /** Empty if there is no such act or variant, or if nobody described what flies it. */
     Optional<Prediction> prediction(@Nullable String actId, @Nullable String variant) {
-        return Optional.ofNullable(predictions.get(key(actId, variant)));
+        if (actId == null || variant == null) {
+            return Optional.empty();
+        }
+        Flown flown = new Flown(actId, variant);
+        Prediction known = predictions.get(flown);
+        if (known != null) {
+            return Optional.of(known);
+        }
+        Act act = show.act(actId)
+                .filter(a -> show.airframe(a.airframe()).isPresent())
+                .orElse(null);
+        if (act == null) {
+            return Optional.empty();
+        }
+        return act.variant(variant)
+                .map(v -> predictions.computeIfAbsent(
+                        flown, key -> new Prediction(new Predictor(show, catalogue, act, v), flights)));
+    }
+
+    /** How far the day's wind carries a flight of an act. */
+    List<Drift> drifts(Act act, Flight flight) {
+        Variant variant = act.variant(flight.variant()).orElseThrow();
+        Air still = Air.of(show.air(), show.venue()).still();
+        return Drift.between(flight, new Predictor(show, catalogue, act, variant, still).predict());
     }
 
     ShowWords words() {
@@ -113,7 +159,7 @@ final class LoadedShow {
                 catalogue,
                 spoken,
                 (act, variant) -> prediction(act.id(), variant.name())
-                        .map(p -> ActSheet.of(p.flight()))
+                        .map(Prediction::sheet)
                         .orElse(ActSheet.NONE));
     }
 
@@ -123,16 +169,9 @@ final class LoadedShow {
 
     /** What the clock goes by; a figure nobody predicted has no length, and the clock waits for the hand. */
     ActDurations durations() {
-        Map<String, Map<String, Double>> lengths = new HashMap<>();
-        predictions.forEach((key, prediction) -> {
-            Map<String, Double> own = new HashMap<>();
-            for (FigureTime time : prediction.times().figures()) {
-                own.put(time.figureId(), time.durationS());
-            }
-            lengths.put(key, own);
-        });
-        return (actId, variant, figureIds) -> index ->
-                lengths.getOrDefault(key(actId, variant), Map.of()).getOrDefault(figureIds.get(index), Double.NaN);
+        return (actId, variant, figureIds) -> index -> prediction(actId, variant)
+                .map(p -> p.durationS(figureIds.get(index)))
+                .orElse(Double.NaN);
     }
 
     /** Every variant of every act that was predicted, in running order. */
@@ -140,7 +179,7 @@ final class LoadedShow {
         return show.acts().stream()
                 .flatMap(act -> act.variants().stream()
                         .flatMap(variant -> prediction(act.id(), variant.name()).stream()
-                                .map(p -> new Tour(act, variant, p.flight(), p.times(), ActSheet.of(p.flight())))))
+                                .map(p -> new Tour(act, variant, p.flight(), p.times(), p.sheet()))))
                 .toList();
     }
 
@@ -189,7 +228,7 @@ final class LoadedShow {
                         .orElse(figure.figure());
     }
 
-    PrepareView prepareView(List<PreparePresenter.Found> findings) {
+    PrepareView prepareView(List<Found> findings) {
         PreparePresenter.Predictions predicted = new PreparePresenter.Predictions() {
             @Override
             public Optional<Flight> flight(Act act, Variant variant) {

@@ -1,9 +1,13 @@
 package crowdline.app;
 
 import crowdline.console.Pictures;
+import crowdline.console.edit.RemarkDraft;
+import crowdline.console.edit.WordsModel;
+import crowdline.console.edit.WordsView;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.show.Catalogue;
+import crowdline.show.Show;
 import crowdline.speech.Pace;
 import crowdline.storage.CatalogueFile;
 import crowdline.storage.ShowFileException;
@@ -32,6 +36,29 @@ final class PicturesCommand implements Callable<Integer> {
         this.folders = folders;
     }
 
+    /** The words of the first figure that has something to explain, with a trade word just typed into them. */
+    private static WordsModel words(LoadedShow loaded, Catalogue catalogue) {
+        Show show = loaded.show();
+        WordsModel model = new WordsModel("the demo show", show, WordsDesk.basis(loaded, catalogue), edited -> {});
+        model.planned(PlanWords.of(
+                ActPlans.of(loaded, show.acts(), act -> act.variants().get(0))));
+        model.choosePlace(
+                show.acts().get(0).id(), show.acts().get(0).figures().get(2).id());
+        model.choose(1);
+        model.view()
+                .page()
+                .map(WordsView.RemarkPage::draft)
+                .ifPresent(d -> model.type(new RemarkDraft(
+                        d.kind(),
+                        d.text() + " The rudder keeps it straight.",
+                        d.shortText(),
+                        d.weight(),
+                        d.earliestS(),
+                        d.latestS(),
+                        d.once())));
+        return model;
+    }
+
     @Override
     public Integer call() throws ShowFileException {
         Path to = out;
@@ -54,6 +81,7 @@ final class PicturesCommand implements Callable<Integer> {
                 new DemoWalks(loaded).views(),
                 new DemoDebrief(loaded).views(),
                 loaded.prepareView(result.findings()),
+                () -> words(loaded, catalogue),
                 GlossaryView.of(catalogue));
         try {
             List<Path> files = Pictures.renderAll(to, screens);

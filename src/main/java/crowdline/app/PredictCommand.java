@@ -1,16 +1,15 @@
 package crowdline.app;
 
-import crowdline.flight.FigureFlight;
+import crowdline.flight.Air;
+import crowdline.flight.Drift;
 import crowdline.flight.Flight;
-import crowdline.flight.FlightFinding;
 import crowdline.flight.Predictor;
 import crowdline.flight.Spread;
-import crowdline.flight.Units;
 import crowdline.sheet.RunningSheet;
 import crowdline.sheet.TraceTable;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
-import crowdline.show.Nearest;
+import crowdline.show.MetarAir;
 import crowdline.show.Severity;
 import crowdline.show.Show;
 import crowdline.show.Variant;
@@ -27,10 +26,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -50,17 +49,23 @@ final class PredictCommand implements Callable<Integer> {
     @Parameters(paramLabel = "SHOW", description = "The show file.")
     private @Nullable Path file;
 
-    @Option(names = "--act", paramLabel = "ID", description = "Only this act.")
-    private @Nullable String actId;
-
-    @Option(names = "--variant", paramLabel = "NAME", description = "This variant instead of each act's first.")
-    private @Nullable String variantName;
+    @Mixin
+    private final ActChoice choice = new ActChoice();
 
     @Option(names = "--json", description = "Print the prediction as JSON.")
     private boolean json;
 
     @Option(names = "--trace", paramLabel = "FILE.csv", description = "Write a sample every 0.1 s; needs --act.")
     private @Nullable Path trace;
+
+    @Option(
+            names = "--picture",
+            paramLabel = "FILE.svg|FILE.png",
+            description = "Draw the act from the crowd and from above; needs --act.")
+    private @Nullable Path picture;
+
+    @Mixin
+    private final AirOptions airOptions = new AirOptions();
 
     @Option(
             names = "--flights",
@@ -85,11 +90,18 @@ final class PredictCommand implements Callable<Integer> {
             terminal.complain("the show cannot be predicted until these are mended");
             return ExitCode.UNUSABLE;
         }
+        MetarAir air;
+        try {
+            air = airOptions.over(show.air());
+        } catch (IllegalArgumentException e) {
+            terminal.complain(String.valueOf(e.getMessage()));
+            return ExitCode.UNUSABLE;
+        }
         if (flights < 1 || flights > 100_000) {
             terminal.complain("--flights is " + flights + "; it must be from 1 to 100000");
             return ExitCode.UNUSABLE;
         }
-        List<Act> acts = chosen(show);
+        List<Act> acts = choice.of(show, terminal).orElse(null);
         if (acts == null) {
             return ExitCode.UNUSABLE;
         }
@@ -97,64 +109,44 @@ final class PredictCommand implements Callable<Integer> {
             terminal.complain("--trace writes one act; name it with --act");
             return ExitCode.UNUSABLE;
         }
-        return knowsVariant(acts) ? predict(show, acts) : ExitCode.UNUSABLE;
-    }
-
-    private @Nullable List<Act> chosen(Show show) {
-        String wanted = actId;
-        if (wanted == null) {
-            return show.acts();
+        String refusal = picture == null ? null : PictureFile.refusal(picture, acts.size());
+        if (refusal != null) {
+            terminal.complain(refusal);
+            return ExitCode.UNUSABLE;
         }
-        Act act = show.act(wanted).orElse(null);
-        if (act == null) {
-            List<String> ids = show.acts().stream().map(Act::id).toList();
-            terminal.complain("there is no act " + wanted + " in this show; it has " + String.join(", ", ids)
-                    + Nearest.hint(wanted, ids));
-            return null;
-        }
-        return List.of(act);
+        return predict(show.withAir(air.air()), acts, air);
     }
 
-    private Optional<Variant> variant(Act act) {
-        return Optional.ofNullable(variantName).flatMap(act::variant);
-    }
-
-    /** Complains about a variant that none of the acts has; an act without it flies its first. */
-    private boolean knowsVariant(List<Act> acts) {
-        String wanted = variantName;
-        if (wanted == null || acts.stream().anyMatch(act -> variant(act).isPresent())) {
-            return true;
-        }
-        List<String> names = acts.stream()
-                .flatMap(act -> act.variants().stream())
-                .map(Variant::name)
-                .distinct()
-                .toList();
-        String who = acts.size() == 1
-                ? "act " + acts.get(0).id() + " has no variant " + wanted + "; it has "
-                : "no act has a variant " + wanted + "; there are ";
-        terminal.complain(who + String.join(", ", names) + Nearest.hint(wanted, names));
-        return false;
-    }
-
-    private int predict(Show show, List<Act> acts) throws ShowFileException {
+    private int predict(Show show, List<Act> acts, MetarAir air) throws ShowFileException {
         Catalogue catalogue = CatalogueFile.shipped();
         List<Object> rows = new ArrayList<>();
         List<Object> findings = new ArrayList<>();
         boolean blocked = false;
+        if (!json) {
+            AirLines.of(air).forEach(terminal::line);
+            terminal.line("");
+        }
         for (Act act : acts) {
-            Variant variant = variant(act).orElse(act.variants().get(0));
-            Predictor predictor = predictor(show, catalogue, act, variant);
+            Variant variant = choice.variant(act);
+            Air blowing = Air.of(show.air(), show.venue());
+            Predictor predictor = predictor(show, catalogue, act, variant, blowing);
             Flight flight = predictor.predict();
-            List<Spread.Band> bands =
-                    new Spread(predictor, seed).fly(flights, share -> {}).bands();
+            Flight still =
+                    predictor(show, catalogue, act, variant, blowing.still()).predict();
+            List<Drift> drifts = Drift.between(flight, still);
+            List<Spread.Band> bands = new Spread(predictor, seed)
+                    .fly(flights, new FlightProgress(terminal, System::nanoTime))
+                    .bands();
             write(flight);
+            if (picture != null) {
+                PictureFile.write(picture, show, act, flight);
+            }
             blocked |= flight.findings().stream().anyMatch(f -> f.severity() == Severity.ERROR);
             if (json) {
-                rows.add(row(act, flight, bands));
-                flight.findings().forEach(f -> findings.add(row(act, f)));
+                rows.add(PredictRows.act(act, flight, bands, drifts));
+                flight.findings().forEach(f -> findings.add(PredictRows.finding(act, f)));
             } else {
-                RunningSheet.lines(show, act, flight, bands, List.of()).forEach(terminal::line);
+                RunningSheet.lines(show, act, flight, bands, drifts, List.of()).forEach(terminal::line);
                 terminal.line("");
             }
         }
@@ -162,15 +154,18 @@ final class PredictCommand implements Callable<Integer> {
             Map<String, Object> all = new LinkedHashMap<>();
             all.put("acts", rows);
             all.put("findings", findings);
+            all.put("air", PredictRows.air(air.air()));
+            all.put("airNotes", air.notes());
+            all.put("heights", RunningSheet.HEIGHTS);
             terminal.json(JsonOut.of(all));
         }
         return blocked ? ExitCode.BLOCKED : ExitCode.FINE;
     }
 
-    private static Predictor predictor(Show show, Catalogue catalogue, Act act, Variant variant)
+    private static Predictor predictor(Show show, Catalogue catalogue, Act act, Variant variant, Air air)
             throws ShowFileException {
         try {
-            return new Predictor(show, catalogue, act, variant);
+            return new Predictor(show, catalogue, act, variant, air);
         } catch (IllegalArgumentException e) {
             throw new ShowFileException(e.getMessage() + "; crowdline check says where");
         }
@@ -186,56 +181,5 @@ final class PredictCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw new ShowFileException("the trace cannot be written to " + to + "; choose a folder you may write to");
         }
-    }
-
-    private static Map<String, Object> row(Act act, FlightFinding f) {
-        Map<String, Object> row = new LinkedHashMap<>();
-        row.put("severity", f.severity());
-        row.put("code", f.code());
-        row.put("act", act.id());
-        row.put("figure", f.figureId());
-        row.put("message", f.message());
-        return row;
-    }
-
-    private static Map<String, Object> row(Act act, Flight flight, List<Spread.Band> bands) {
-        List<Object> figures = new ArrayList<>();
-        for (int i = 0; i < flight.figures().size(); i++) {
-            figures.add(row(flight.figures().get(i), bands.get(i)));
-        }
-        Map<String, Object> row = new LinkedHashMap<>();
-        row.put("id", act.id());
-        row.put("variant", flight.variant());
-        row.put("figures", figures);
-        return row;
-    }
-
-    private static Map<String, Object> row(FigureFlight f, Spread.Band band) {
-        boolean banded = Double.isFinite(band.lowS());
-        Map<String, Object> row = new LinkedHashMap<>();
-        row.put("id", f.figureId());
-        row.put("name", f.name());
-        row.put("startS", tidy(f.startS()));
-        row.put("endS", tidy(f.endS()));
-        row.put("durationS", tidy(f.durationS()));
-        row.put("bandLowS", tidy(banded ? band.lowS() : f.durationS()));
-        row.put("bandHighS", tidy(banded ? band.highS() : f.durationS()));
-        row.put("entryKt", tidy(Units.ktFromMps(f.entryMps())));
-        row.put("exitKt", tidy(Units.ktFromMps(f.exitMps())));
-        row.put("minKt", tidy(Units.ktFromMps(f.leastMps())));
-        row.put("maxKt", tidy(Units.ktFromMps(f.greatestMps())));
-        row.put("lowestFt", tidy(Units.ftFromM(f.lowestM())));
-        row.put("highestFt", tidy(Units.ftFromM(f.highestM())));
-        row.put("maxG", tidy(f.greatestG()));
-        row.put("minG", tidy(f.leastG()));
-        row.put("energyInFt", tidy(Units.ftFromM(f.energyInM())));
-        row.put("energyOutFt", tidy(Units.ftFromM(f.energyOutM())));
-        row.put("alongAM", tidy(f.exitAlongM()));
-        row.put("alongBM", tidy(f.exitAwayM()));
-        return row;
-    }
-
-    private static double tidy(double value) {
-        return Math.rint(value * 1000) / 1000 + 0.0;
     }
 }

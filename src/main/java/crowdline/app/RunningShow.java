@@ -6,7 +6,7 @@ import crowdline.console.live.Handles;
 import crowdline.console.live.LivePresenter;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.Moment;
-import crowdline.console.live.Tracking;
+import crowdline.follow.FollowPlan;
 import crowdline.live.Aired;
 import crowdline.live.FlightEvent;
 import crowdline.live.LiveEvent;
@@ -22,6 +22,7 @@ import crowdline.show.Figure;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.storage.JournalOpening;
+import crowdline.telemetry.LocalFrame;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.util.List;
@@ -43,10 +44,12 @@ final class RunningShow implements AutoCloseable {
     private static final System.Logger LOG = System.getLogger(RunningShow.class.getName());
     private static final long REPLAN_MS = 1000;
 
-    private final LoadedShow loaded;
+    private volatile LoadedShow loaded;
     private final LiveDesk desk;
-    private final LivePresenter presenter;
-    private final PlanAhead ahead;
+    private volatile LivePresenter presenter;
+    private volatile PlanAhead ahead;
+    private final AircraftSource source;
+    private final AircraftDesk aircraft;
     private final Planner planner = new Planner();
     private final Supplier<LocalTime> hour;
     private final AtomicBoolean asked = new AtomicBoolean();
@@ -58,16 +61,22 @@ final class RunningShow implements AutoCloseable {
     /** On the plan thread only. */
     private final Aired aired = new Aired();
 
-    private volatile Plan plan = Plan.EMPTY;
+    private volatile Plan plan = Plan.NOT_YET;
 
-    /** @param hour the clock at the venue */
-    RunningShow(LoadedShow loaded, JournalOpening opening, Supplier<LocalTime> hour) {
+    /**
+     * @param source where the aircraft's positions come from
+     * @param hour the clock at the venue
+     */
+    RunningShow(LoadedShow loaded, JournalOpening opening, AircraftSource source, Supplier<LocalTime> hour) {
+        this.source = source;
         this.loaded = loaded;
         this.hour = hour;
         presenter = new LivePresenter(loaded.words());
         ahead = loaded.planAhead();
         desk = new LiveDesk(opening, loaded.durations());
         desk.onChange(snapshot -> replanSoon());
+        aircraft = new AircraftDesk(desk, new LocalFrame(loaded.show().venue()), this::followPlan);
+        source.to(aircraft::fix);
         if (!opening.resumed()) {
             Show show = loaded.show();
             desk.post(atS -> new ShowEvent.ShowOpened(
@@ -77,8 +86,27 @@ final class RunningShow implements AutoCloseable {
         var unused = planning.scheduleWithFixedDelay(this::replan, 0, REPLAN_MS, TimeUnit.MILLISECONDS);
     }
 
+    LoadedShow loaded() {
+        return loaded;
+    }
+
+    /** Goes by other words or flights from now on; the act, its position and the journal go on as they are. */
+    void take(LoadedShow other) {
+        loaded = other;
+        presenter = new LivePresenter(other.words());
+        ahead = other.planAhead();
+        desk.useDurations(other.durations());
+        replanSoon();
+    }
+
     LiveDesk desk() {
         return desk;
+    }
+
+    private Optional<FollowPlan> followPlan(LiveState state) {
+        return loaded.prediction(state.actId(), state.variant())
+                .filter(p -> p.flight().samples().size() > 1)
+                .map(p -> FollowPlan.of(p.flight(), p.times()));
     }
 
     private void replanSoon() {
@@ -92,11 +120,13 @@ final class RunningShow implements AutoCloseable {
         try {
             LiveState state = desk.snapshot().state();
             LiveNow now = desk.now(PlanAnchor.ACT_START);
-            LoadedShow.Prediction prediction =
+            Prediction prediction =
                     loaded.prediction(state.actId(), state.variant()).orElse(null);
             if (prediction != null) {
                 aired.follow(state, plan, now.nowS());
                 plan = planner.plan(aired.request(ahead.request(state, now, prediction.times(), Optional.of(plan))));
+            } else if (plan.equals(Plan.NOT_YET)) {
+                plan = Plan.EMPTY;
             }
         } catch (RuntimeException e) {
             // The root of the thread: without a new plan the old one stays, and the show goes on.
@@ -106,8 +136,8 @@ final class RunningShow implements AutoCloseable {
 
     /** What the screen shows now. */
     LiveView view() {
-        Moment moment =
-                new Moment(desk.snapshot().state(), desk.now(PlanAnchor.ACT_START), plan, hour.get(), Tracking.NONE);
+        Moment moment = new Moment(
+                desk.snapshot().state(), desk.now(PlanAnchor.ACT_START), plan, hour.get(), aircraft.tracking());
         return presenter.view(moment);
     }
 
@@ -132,17 +162,9 @@ final class RunningShow implements AutoCloseable {
     }
 
     private void choose(Act act) {
-        Variant variant = underTheCloud(act);
+        Variant variant = act.variantUnder(loaded.show().air().cloudBaseFt());
         double toSlotS = secondsTo(act.slotStart());
         desk.post(atS -> new FlightEvent.ActChosen(atS, act.id(), variant.name(), ids(act, variant), atS + toSlotS));
-    }
-
-    private Variant underTheCloud(Act act) {
-        Double cloud = loaded.show().air().cloudBaseFt();
-        return act.variants().stream()
-                .filter(v -> cloud == null || v.minCloudBaseFt() == null || v.minCloudBaseFt() <= cloud)
-                .findFirst()
-                .orElse(act.variants().get(act.variants().size() - 1));
     }
 
     private void nextVariant(LiveState state) {
@@ -180,6 +202,8 @@ final class RunningShow implements AutoCloseable {
 
     @Override
     public void close() {
+        source.to(fix -> {});
+        aircraft.close();
         planning.shutdownNow();
         desk.close();
     }

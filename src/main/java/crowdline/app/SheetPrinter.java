@@ -14,7 +14,6 @@ import crowdline.storage.CatalogueFile;
 import crowdline.storage.ShowFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -40,7 +39,13 @@ final class SheetPrinter {
         for (Act act : show.acts()) {
             loaded.prediction(act.id(), act.variants().get(0).name()).ifPresent(p -> {
                 Plan plan = new Planner().plan(loaded.planAhead().wholeAct(act, p.times()));
-                RunningSheet.lines(show, act, p.flight(), p.bands(), notes(show, act, p.flight(), plan))
+                RunningSheet.lines(
+                                show,
+                                act,
+                                p.flight(),
+                                p.bands(),
+                                loaded.drifts(act, p.flight()),
+                                notes(show, p.flight(), plan))
                         .forEach(terminal::line);
                 terminal.line("");
                 unplaced(plan).forEach(terminal::line);
@@ -48,11 +53,8 @@ final class SheetPrinter {
         }
     }
 
-    private static List<List<String>> notes(Show show, Act act, Flight flight, Plan plan) {
-        Map<String, Remark> remarks = new HashMap<>();
-        show.remarks().forEach(r -> remarks.put(r.id(), r));
-        act.remarks().forEach(r -> remarks.put(r.id(), r));
-        act.figures().forEach(f -> f.remarks().forEach(r -> remarks.put(r.id(), r)));
+    private static List<List<String>> notes(Show show, Flight flight, Plan plan) {
+        Map<String, Remark> remarks = RemarksOf.byId(show);
         List<List<String>> notes = new ArrayList<>();
         for (int i = 0; i < flight.figures().size(); i++) {
             double from =

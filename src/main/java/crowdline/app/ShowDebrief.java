@@ -8,7 +8,6 @@ import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
 import crowdline.console.walk.Passes;
 import crowdline.live.Debrief;
-import crowdline.live.DebriefSources;
 import crowdline.live.LivePass;
 import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.LinesOnPaper;
@@ -28,13 +27,14 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** The debrief of a running show. */
 final class ShowDebrief implements DebriefDesk {
     private static final System.Logger LOG = System.getLogger(ShowDebrief.class.getName());
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT);
 
-    private final LoadedShow loaded;
+    private final Supplier<LoadedShow> loaded;
     private final LiveDesk desk;
     private final Passes passes;
     private final Executor io;
@@ -42,20 +42,19 @@ final class ShowDebrief implements DebriefDesk {
     /** The wall clock at second 0 of the session, to the second, so that no hour shown flickers. */
     private final Instant zero;
 
-    private final DebriefSources sources;
-
-    ShowDebrief(LoadedShow loaded, LiveDesk desk, Passes passes, Executor io, Clock clock, Consumer<Mark> say) {
+    ShowDebrief(
+            Supplier<LoadedShow> loaded, LiveDesk desk, Passes passes, Executor io, Clock clock, Consumer<Mark> say) {
         this.loaded = loaded;
         this.desk = desk;
         this.passes = passes;
         this.io = io;
         this.say = say;
         zero = clock.instant().minusNanos(Math.round(desk.nowS() * 1e9)).truncatedTo(ChronoUnit.SECONDS);
-        sources = loaded.debriefSources(passes::of);
     }
 
     private Debrief debrief() {
-        return Debrief.of(loaded.show(), desk.snapshot().state(), sources);
+        LoadedShow now = loaded.get();
+        return Debrief.of(now.show(), desk.snapshot().state(), now.debriefSources(passes::of));
     }
 
     private Instant at(double sessionS) {
@@ -63,7 +62,7 @@ final class ShowDebrief implements DebriefDesk {
     }
 
     private LocalTime hour(double sessionS) {
-        return LocalTime.ofInstant(at(sessionS), loaded.show().venue().timeZone());
+        return LocalTime.ofInstant(at(sessionS), loaded.get().show().venue().timeZone());
     }
 
     @Override

@@ -1,7 +1,6 @@
 package crowdline.app;
 
 import crowdline.console.prepare.PreparePresenter.Found;
-import crowdline.flight.FlightFinding;
 import crowdline.show.Catalogue;
 import crowdline.show.Show;
 import crowdline.show.ShowRules;
@@ -13,6 +12,8 @@ import crowdline.storage.ShowReading;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -32,40 +33,60 @@ final class ShowLoader {
      *
      * @param file where it is
      * @param loaded the show, or null if findings stand in its way
-     * @param findings what was found, of the file first, then of the flights
+     * @param ofFile what was found in the file
      */
-    record Result(Path file, @Nullable LoadedShow loaded, List<Found> findings) {
+    record Result(Path file, @Nullable LoadedShow loaded, List<Found> ofFile) {
         Result {
-            findings = List.copyOf(findings);
+            ofFile = List.copyOf(ofFile);
         }
+
+        /** What was found, of the file first, then of the flights as they are predicted now. */
+        List<Found> findings() {
+            List<Found> all = new ArrayList<>(ofFile);
+            if (loaded != null) {
+                all.addAll(loaded.flightFindings());
+            }
+            return all;
+        }
+    }
+
+    /**
+     * A show whose content was found sound before; empty if it has to be checked first.
+     *
+     * @param flights varied flights behind each band, 1 or more
+     */
+    Optional<LoadedShow> soundBefore(byte[] content, int flights) {
+        return ShowFile.soundBefore(content).map(show -> new LoadedShow(show, catalogue.get(), pace, flights));
     }
 
     /** @param flights varied flights behind each band, 1 or more */
     Result load(Path file, int flights) throws ShowFileException {
-        ShowReading reading = new ShowFile().read(file);
+        return load(file, ShowFile.bytes(file), known -> new LoadedShow(known, catalogue.get(), pace, flights));
+    }
+
+    /** Checks content of which a show was already loaded. */
+    Result check(Path file, byte[] content, LoadedShow loaded) {
+        return load(file, content, known -> loaded);
+    }
+
+    /** Checks content, and loads the show in it if nothing stands in its way. */
+    Result load(Path file, byte[] content, int flights) {
+        return load(file, content, known -> new LoadedShow(known, catalogue.get(), pace, flights));
+    }
+
+    private Result load(Path file, byte[] content, Function<Show, LoadedShow> loading) {
+        ShowReading reading = new ShowFile().read(file, content);
         Show show = reading.show();
         List<Found> findings = new ArrayList<>();
         if (show == null) {
             reading.findings().forEach(f -> findings.add(found(f)));
             return new Result(file, null, findings);
         }
-        Catalogue known = catalogue.get();
-        reading.with(ShowRules.check(show, known)).findings().forEach(f -> findings.add(found(f)));
-        LoadedShow loaded = new LoadedShow(show, known, pace, flights);
-        for (var act : show.acts()) {
-            for (var variant : act.variants()) {
-                loaded.prediction(act.id(), variant.name())
-                        .ifPresent(p -> p.flight().findings().forEach(f -> findings.add(found(act.title(), f))));
-            }
-        }
-        return new Result(file, loaded, findings);
+        reading.with(ShowRules.check(show, catalogue.get())).findings().forEach(f -> findings.add(found(f)));
+        return new Result(file, loading.apply(show), findings);
     }
 
-    private static Found found(LocatedFinding f) {
+    static Found found(LocatedFinding f) {
         return new Found(f.severity(), f.message(), f.line());
-    }
-
-    private static Found found(String act, FlightFinding f) {
-        return new Found(f.severity(), act + ": " + f.message(), 0);
     }
 }

@@ -18,6 +18,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -41,6 +42,9 @@ final class SpeakCommand implements Callable<Integer> {
             paramLabel = "FILE",
             description = "The pace of the speaker; 160 words a minute if left out.")
     private @Nullable Path pace;
+
+    @Mixin
+    private final SayAsOption sayAs = new SayAsOption();
 
     @Option(names = "--file", paramLabel = "LINES.txt", description = "A text file with one remark a line.")
     private @Nullable Path lines;
@@ -72,7 +76,7 @@ final class SpeakCommand implements Callable<Integer> {
             throw new CommandLine.ParameterException(command, "there is nothing to time; give a text or --file");
         }
         Pace speaker = pace == null ? Pace.DEFAULT : PaceFile.read(pace);
-        Spoken spoken = new Spoken(Map.of());
+        Spoken spoken = sayAs.spoken();
         List<Timed> timed =
                 remarks.stream().map(text -> timed(text, spoken, speaker)).toList();
         if (json) {

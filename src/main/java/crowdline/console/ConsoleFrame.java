@@ -1,5 +1,6 @@
 package crowdline.console;
 
+import crowdline.console.edit.WordsOpened;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandActions;
@@ -9,6 +10,8 @@ import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
+import crowdline.show.DayAir;
+import crowdline.show.Show;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.GraphicsDevice;
@@ -18,7 +21,9 @@ import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JFileChooser;
@@ -36,6 +41,7 @@ import org.jspecify.annotations.Nullable;
  * not changed are not painted again, so only what means something moves.
  */
 public final class ConsoleFrame extends JFrame {
+    private static final String NAME = "Crowdline";
     private static final int FRAME_MS = 50;
 
     private final transient Host host;
@@ -43,6 +49,7 @@ public final class ConsoleFrame extends JFrame {
     private final transient ConsoleMenus menus;
     private final ConsolePane pane;
     private final transient PlaceCommands places;
+    private final transient WordsPlace words;
     private final transient KeyDispatcher dispatcher;
     private final Timer ticker = new Timer(FRAME_MS, e -> refresh());
     private final transient Courier<PrepareView> prepareCourier;
@@ -52,24 +59,29 @@ public final class ConsoleFrame extends JFrame {
     private transient @Nullable Rectangle windowed;
 
     public ConsoleFrame(Host host, Appearance appearance) {
-        super("Crowdline");
+        super(NAME);
         this.host = host;
-        Action demo = new OpenDemo(host);
-        menus = new ConsoleMenus(actions, demo, host::recent, host::open);
+        Action demo = new OpenDemo();
+        menus = new ConsoleMenus(actions, demo, host::recent, this::open);
         pane = new ConsolePane(appearance, actions, demo);
         places = new PlaceCommands(host, pane);
+        words = new WordsPlace(pane.words(), host.words(), this);
+        pane.words().onChange(() -> {
+            pane.allow();
+            setTitle(words.title().map(t -> t + " – ").orElse("") + NAME);
+        });
         prepareCourier = new Courier<>(pane::showPrepare);
         glossaryCourier = new Courier<>(pane::showGlossary);
         bannerCourier = new Courier<>(pane::showBanners);
         setJMenuBar(menus.bar());
         setContentPane(pane);
-        pane.setTransferHandler(new FileDrop(host::open));
+        pane.setTransferHandler(new FileDrop(this::open));
         dispatcher = new KeyDispatcher(actions, this::isOurs, ConsoleFrame::isWriting, this::takeFirst);
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosing(WindowEvent event) {
-                host.quit();
+                words.leaving(host::quit);
             }
 
             @Override
@@ -80,12 +92,12 @@ public final class ConsoleFrame extends JFrame {
         setSize(1280, 800);
         setMinimumSize(new Dimension(800, 500));
         setLocationByPlatform(true);
-        go(Place.PREPARE);
     }
 
     @Override
     public void addNotify() {
         super.addNotify();
+        go(pane.place());
         KeyboardFocusManager.getCurrentKeyboardFocusManager().addKeyEventDispatcher(dispatcher);
     }
 
@@ -116,11 +128,39 @@ public final class ConsoleFrame extends JFrame {
         liveCourier.send(Boolean.TRUE);
     }
 
+    /** Lets the words of a show be edited; from any thread. */
+    public void showWords(WordsOpened opened) {
+        SwingUtilities.invokeLater(() -> words.opened(opened));
+    }
+
+    /** Says that another show was opened, whose words are not yet here; from any thread. */
+    public void forgetWords() {
+        SwingUtilities.invokeLater(() -> words.forget(pane.place() == Place.WORDS));
+    }
+
+    /** Says where the plan has each remark, by its id; from any thread. */
+    public void showPlan(Map<String, String> plan) {
+        SwingUtilities.invokeLater(() -> words.planned(plan));
+    }
+
+    /** Says that words were saved into a file of this name; from any thread. */
+    public void wordsSaved(Show written, String file) {
+        SwingUtilities.invokeLater(() -> words.saved(written, file));
+    }
+
+    /** Says that words could not be saved; a banner says why; from any thread. */
+    public void wordsNotSaved() {
+        SwingUtilities.invokeLater(words::notSaved);
+    }
+
     /** Goes to a place; on the event thread. */
     public void go(Place place) {
         pane.go(place);
         menus.chosen(place);
-        pane.walk().panel().closeNote();
+        if (place == Place.WORDS) {
+            words.enter();
+        }
+        pane.walk().closeNote();
         refresh();
         if (place == Place.LIVE || place == Place.WALK) {
             ticker.start();
@@ -140,7 +180,11 @@ public final class ConsoleFrame extends JFrame {
     private void carryOut(Command command) {
         switch (command) {
             case OPEN -> choose();
+            case METAR -> pasteMetar();
+            case RECEIVER ->
+                host.findReceivers(found -> ReceiverDialog.ask(this, pane.appearance(), found, host::useReceiver));
             case PREPARE -> go(Place.PREPARE);
+            case WORDS -> go(Place.WORDS);
             case LIVE -> go(Place.LIVE);
             case WALK -> go(Place.WALK);
             case DEBRIEF -> go(Place.DEBRIEF);
@@ -157,7 +201,9 @@ public final class ConsoleFrame extends JFrame {
                         pane.appearance().theme(), pane.appearance().zoom().smaller()));
             case FULL_SCREEN -> fullScreen();
             case HELP -> pane.showKeys(!pane.keysShown());
-            case QUIT -> host.quit();
+            case QUIT -> words.leaving(host::quit);
+            case SAVE, SAVE_AS, UNDO, REDO, ADD_REMARK, DELETE_REMARK, REMARK_UP, REMARK_DOWN, PLAIN_WORDS, INTO_LIVE ->
+                words.carryOut(command);
             default -> {
                 switch (command.scope()) {
                     case WALK -> places.walk(command);
@@ -181,7 +227,18 @@ public final class ConsoleFrame extends JFrame {
         JFileChooser chooser = new JFileChooser();
         chooser.setDialogTitle("Open a show");
         if (chooser.showOpenDialog(this) == JFileChooser.APPROVE_OPTION) {
-            host.open(chooser.getSelectedFile().toPath());
+            open(chooser.getSelectedFile().toPath());
+        }
+    }
+
+    private void open(Path file) {
+        words.leaving(() -> host.open(file));
+    }
+
+    private void pasteMetar() {
+        DayAir air = host.air();
+        if (air != null) {
+            MetarDialog.ask(this, pane.appearance(), air, host::useAir);
         }
     }
 
@@ -221,8 +278,8 @@ public final class ConsoleFrame extends JFrame {
             }
             return true;
         }
-        if (event.getKeyCode() == KeyEvent.VK_ESCAPE && pane.walk().panel().writing()) {
-            pane.walk().panel().closeNote();
+        if (event.getKeyCode() == KeyEvent.VK_ESCAPE && pane.walk().writing()) {
+            pane.walk().closeNote();
             pane.requestFocusInWindow();
             return true;
         }
@@ -234,17 +291,14 @@ public final class ConsoleFrame extends JFrame {
     }
 
     /** Opens the demo show. */
-    private static final class OpenDemo extends AbstractAction {
-        private final transient Host host;
-
-        OpenDemo(Host host) {
+    private final class OpenDemo extends AbstractAction {
+        OpenDemo() {
             super("Open the demo show");
-            this.host = host;
         }
 
         @Override
         public void actionPerformed(ActionEvent event) {
-            host.openDemo();
+            words.leaving(host::openDemo);
         }
     }
 }

@@ -40,6 +40,9 @@ final class ConsoleMenus {
         show.add(new JMenuItem(demo));
         show.add(recent(recent, open));
         show.addSeparator();
+        show.add(item(Command.METAR));
+        show.add(item(Command.RECEIVER));
+        show.addSeparator();
         show.add(item(Command.QUIT));
         bar.add(show);
         JMenu place = menu("Place", 'P');
@@ -47,6 +50,16 @@ final class ConsoleMenus {
             place.add(item(each.command()));
         }
         bar.add(place);
+        JMenu words = menu("Words", 'W');
+        for (Command command : Command.values()) {
+            if (command.scope() == Command.Scope.WORDS) {
+                if (command == Command.UNDO || command == Command.ADD_REMARK || command == Command.INTO_LIVE) {
+                    words.addSeparator();
+                }
+                words.add(item(command));
+            }
+        }
+        bar.add(words);
         JMenu live = menu("Live", 'L');
         for (Command command : Command.values()) {
             if (command.scope() == Command.Scope.LIVE) {
@@ -72,10 +85,10 @@ final class ConsoleMenus {
         for (Place each : Place.values()) {
             JToggleButton button = new JToggleButton(actions.of(each.command()));
             button.setText(
-                    each.command().label() + "  " + actions.of(each.command()).keyInWords());
+                    each.command().label() + " " + actions.of(each.command()).keyInWords());
             button.setFocusable(false);
             button.putClientProperty("JButton.buttonType", "toolBarButton");
-            button.setMargin(new Insets(2, 12, 2, 12));
+            button.setMargin(new Insets(2, 5, 2, 5));
             group.add(button);
             places.put(each, button);
             bar.add(button);

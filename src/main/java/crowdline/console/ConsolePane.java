@@ -1,6 +1,7 @@
 package crowdline.console;
 
 import crowdline.console.debrief.DebriefView;
+import crowdline.console.edit.WordsPanel;
 import crowdline.console.glossary.GlossaryPanel;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.Command;
@@ -33,12 +34,13 @@ final class ConsolePane extends JPanel {
     private final CardLayout cards = new CardLayout();
     private final JPanel stage = new JPanel(cards);
     private final LivePlace live;
-    private final PreparePanel prepare;
-    private final EmptyShow empty;
+    private final Later<PrepareView, PreparePanel> prepare;
+    private final WordsPanel words;
+    private final Later<Void, EmptyShow> empty;
     private final WalkPlace walk;
     private final DebriefPlace debrief;
-    private final GlossaryPanel glossary;
-    private final KeysOverlay keys;
+    private final Later<GlossaryView, GlossaryPanel> glossary;
+    private final Later<KeysOverlay.Sheet, KeysOverlay> keys;
     private final FootBar foot;
     private final transient CommandActions actions;
     private Place place = Place.PREPARE;
@@ -53,14 +55,17 @@ final class ConsolePane extends JPanel {
         this.actions = actions;
         Action open = actions.of(Command.OPEN);
         live = new LivePlace(appearance, open, demo);
-        prepare = new PreparePanel(appearance);
-        empty = new EmptyShow(appearance, open, demo);
+        prepare = new Later<>(appearance, PreparePanel::new, PreparePanel::show, PreparePanel::wear);
+        words = new WordsPanel(appearance);
+        words.onChange(this::allow);
+        empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), (e, none) -> {}, EmptyShow::wear);
         walk = new WalkPlace(appearance, open, demo);
         debrief = new DebriefPlace(appearance, open, demo);
-        glossary = new GlossaryPanel(appearance);
-        keys = new KeysOverlay(appearance);
+        glossary = new Later<>(appearance, GlossaryPanel::new, GlossaryPanel::show, GlossaryPanel::wear);
+        keys = new Later<>(appearance, KeysOverlay::new, KeysOverlay::show, (k, a) -> k.wear(a, keysScale()));
         foot = new FootBar(appearance);
         stage.add(prepare, Place.PREPARE.name());
+        stage.add(words, Place.WORDS.name());
         stage.add(live, Place.LIVE.name());
         stage.add(walk, Place.WALK.name());
         stage.add(debrief, Place.DEBRIEF.name());
@@ -71,8 +76,7 @@ final class ConsolePane extends JPanel {
         add(foot, BorderLayout.SOUTH);
         setFocusable(true);
         getAccessibleContext().setAccessibleName("Crowdline");
-        turn();
-        wear(appearance);
+        colour(appearance);
     }
 
     Place place() {
@@ -93,6 +97,10 @@ final class ConsolePane extends JPanel {
 
     DebriefPlace debrief() {
         return debrief;
+    }
+
+    WordsPanel words() {
+        return words;
     }
 
     boolean keysShown() {
@@ -145,24 +153,29 @@ final class ConsolePane extends JPanel {
 
     void wear(Appearance next) {
         appearance = next;
-        setBackground(next.palette().ground());
-        stage.setBackground(next.palette().ground());
+        colour(next);
         live.wear(next);
         prepare.wear(next);
+        words.wear(next);
         empty.wear(next);
         walk.wear(next);
         debrief.wear(next);
         glossary.wear(next);
-        keys.wear(next, keysScale());
+        keys.wear(next);
         foot.dress(next);
         revalidate();
         repaint();
     }
 
+    private void colour(Appearance worn) {
+        setBackground(worn.palette().ground());
+        stage.setBackground(worn.palette().ground());
+    }
+
     @Override
     public void doLayout() {
         super.doLayout();
-        keys.rescale(keysScale());
+        keys.ifMade(k -> k.rescale(keysScale()));
     }
 
     private double keysScale() {
@@ -173,7 +186,9 @@ final class ConsolePane extends JPanel {
     /** What had the focus may be hidden now, and a window in which nothing has the focus hears no keys. */
     private void keepFocus() {
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        if (place == Place.LIVE || place == Place.WALK || keysShown || owner == null || !owner.isShowing()) {
+        if (place == Place.WORDS && !keysShown) {
+            words.takeFocus();
+        } else if (place == Place.LIVE || place == Place.WALK || keysShown || owner == null || !owner.isShowing()) {
             requestFocusInWindow();
         }
     }
@@ -186,17 +201,21 @@ final class ConsolePane extends JPanel {
     }
 
     /** What can be given follows from the place and from whether the incident page is up. */
-    private void allow() {
+    void allow() {
         Set<Command> possible = EnumSet.noneOf(Command.class);
         boolean incident = place == Place.LIVE && live.inIncident();
+        if (place == Place.WORDS) {
+            possible.addAll(words.possible());
+        }
         for (Command command : Command.values()) {
             boolean here = switch (command.scope()) {
                 case LIVE -> place == Place.LIVE && live.hasShow() && !incident;
                 case WALK -> place == Place.WALK && walk.hasShow();
                 case DEBRIEF -> place == Place.DEBRIEF && debrief.hasShow();
+                case WORDS -> false;
                 case WINDOW -> !incident || command == Command.FULL_SCREEN || command == Command.QUIT;
             };
-            if (here) {
+            if (here && (command != Command.METAR || (place == Place.PREPARE && prepared))) {
                 possible.add(command);
             }
         }

@@ -5,24 +5,26 @@ import crowdline.console.debrief.DebriefView;
 import crowdline.console.prepare.EmptyShow;
 import crowdline.console.theme.Appearance;
 import java.awt.CardLayout;
+import java.util.function.Consumer;
 import javax.swing.Action;
 import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
 
-/** The Debrief place, or how to open a show. */
+/** The Debrief place, or how to open a show; each made when it is first shown. */
 final class DebriefPlace extends JPanel {
     private static final String PANEL = "panel";
     private static final String EMPTY = "empty";
 
     private final CardLayout cards = new CardLayout();
-    private final DebriefPanel panel;
-    private final EmptyShow empty;
-    private boolean hasShow;
+    private final Later<DebriefView, DebriefPanel> panel;
+    private final Later<Void, EmptyShow> empty;
+    private String card = "";
 
     DebriefPlace(Appearance appearance, Action open, Action demo) {
         setLayout(cards);
-        panel = new DebriefPanel(appearance);
-        empty = new EmptyShow(appearance, open, demo);
+        setOpaque(false);
+        panel = new Later<>(appearance, DebriefPanel::new, DebriefPanel::show, DebriefPanel::wear);
+        empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), (e, none) -> {}, EmptyShow::wear);
         add(empty, EMPTY);
         add(panel, PANEL);
         getAccessibleContext().setAccessibleName("Debrief");
@@ -34,27 +36,27 @@ final class DebriefPlace extends JPanel {
      * @return true if there is a show now and was none before, or the other way round
      */
     boolean show(@Nullable DebriefView view) {
-        boolean before = hasShow;
-        hasShow = view != null;
+        String next = view == null ? EMPTY : PANEL;
+        boolean turned = !next.equals(card);
         if (view != null) {
             panel.show(view);
         }
-        if (before != hasShow) {
-            cards.show(this, hasShow ? PANEL : EMPTY);
+        if (turned) {
+            card = next;
+            cards.show(this, next);
         }
-        return before != hasShow;
+        return turned;
     }
 
     boolean hasShow() {
-        return hasShow;
+        return card.equals(PANEL);
     }
 
-    DebriefPanel panel() {
-        return panel;
+    void ifShown(Consumer<DebriefPanel> told) {
+        panel.ifMade(told);
     }
 
     void wear(Appearance appearance) {
-        setBackground(appearance.palette().ground());
         panel.wear(appearance);
         empty.wear(appearance);
     }

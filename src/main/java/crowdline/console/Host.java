@@ -1,12 +1,15 @@
 package crowdline.console;
 
 import crowdline.console.debrief.DebriefDesk;
+import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.walk.Walk;
+import crowdline.show.DayAir;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,12 +38,27 @@ public interface Host {
 
     /** Seconds on a clock that never goes back, for what plays on the screen. */
     double nowS();
+    /** What the Words place asks. */
+    WordsHost words();
 
     /** Opens a show file and answers with views or a banner. */
     void open(Path file);
 
     /** Opens the demo show. */
     void openDemo();
+
+    /** The air the open show is predicted in, or null if no show is open. */
+    @Nullable
+    DayAir air();
+
+    /** Predicts the open show again in other air, for this session; the show file stays as it is. */
+    void useAir(DayAir air);
+
+    /** Looks for receivers of the aircraft's position and answers on the event thread. */
+    void findReceivers(Consumer<List<ReceiverChoice>> found);
+
+    /** Takes the aircraft's position from there: a port's path, a flight log, or nowhere if empty. */
+    void useReceiver(String where);
 
     /** Show files opened before, the newest first. */
     List<Path> recent();

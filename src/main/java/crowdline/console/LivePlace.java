@@ -21,21 +21,23 @@ final class LivePlace extends JPanel {
 
     private final CardLayout cards = new CardLayout();
     private final LivePanel rows;
-    private final IncidentPanel incident;
-    private final EmptyShow empty;
+    private final Later<IncidentPanel.Shown, IncidentPanel> incident;
+    private final Later<Void, EmptyShow> empty;
     private final transient ResumeWord word = new ResumeWord();
     private transient @Nullable IncidentView page;
-    private String card = EMPTY;
+    /** None before the first is turned to. */
+    private String card = "";
 
     LivePlace(Appearance appearance, Action open, Action demo) {
         setLayout(cards);
         rows = new LivePanel(appearance);
-        incident = new IncidentPanel(appearance);
-        empty = new EmptyShow(appearance, open, demo);
+        incident = new Later<>(
+                appearance, IncidentPanel::new, IncidentPanel::show, (page, a) -> page.wear(a, incidentScale()));
+        empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), (e, none) -> {}, EmptyShow::wear);
         add(rows, ROWS);
         add(incident, INCIDENT);
         add(empty, EMPTY);
-        turnTo(EMPTY);
+        setBackground(appearance.palette().ground());
         getAccessibleContext().setAccessibleName("Live");
     }
 
@@ -64,7 +66,7 @@ final class LivePlace extends JPanel {
     }
 
     boolean hasShow() {
-        return !card.equals(EMPTY);
+        return !card.equals(EMPTY) && !card.isEmpty();
     }
 
     /**
@@ -87,7 +89,7 @@ final class LivePlace extends JPanel {
     void wear(Appearance appearance) {
         setBackground(appearance.palette().ground());
         rows.wear(appearance);
-        incident.wear(appearance, incidentScale());
+        incident.wear(appearance);
         empty.wear(appearance);
     }
 
@@ -98,7 +100,7 @@ final class LivePlace extends JPanel {
     @Override
     public void doLayout() {
         super.doLayout();
-        incident.rescale(incidentScale());
+        incident.ifMade(page -> page.rescale(incidentScale()));
     }
 
     private void turnTo(String next) {

@@ -1,6 +1,7 @@
 package crowdline.console;
 
 import crowdline.console.debrief.DebriefView;
+import crowdline.console.edit.WordsModel;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.CommandActions;
 import crowdline.console.live.LiveView;
@@ -24,6 +25,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractAction;
 import javax.swing.JPanel;
@@ -47,6 +49,7 @@ public final class Pictures {
      * @param walks moments of Walk through, likewise
      * @param debriefs debriefs, likewise
      * @param prepare the show at a glance
+     * @param words the words of a show being written
      * @param glossary the glossary
      */
     public record Screens(
@@ -54,6 +57,7 @@ public final class Pictures {
             Map<String, WalkView> walks,
             Map<String, DebriefView> debriefs,
             PrepareView prepare,
+            Supplier<WordsModel> words,
             GlossaryView glossary) {
         public Screens {
             walks = Collections.unmodifiableMap(new LinkedHashMap<>(walks));
@@ -115,6 +119,10 @@ public final class Pictures {
                     pane.showDebrief(view);
                 }));
         all.put("prepare", pane -> pane.showPrepare(screens.prepare()));
+        all.put("words", pane -> {
+            pane.go(Place.WORDS);
+            pane.words().show(screens.words().get());
+        });
         all.put("prepare-empty", pane -> pane.go(Place.PREPARE));
         all.put("glossary", pane -> {
             pane.go(Place.GLOSSARY);

@@ -5,6 +5,7 @@ import crowdline.console.keys.Command;
 /** The places of the window. */
 public enum Place {
     PREPARE(Command.PREPARE),
+    WORDS(Command.WORDS),
     WALK(Command.WALK),
     LIVE(Command.LIVE),
     DEBRIEF(Command.DEBRIEF),
@@ -19,6 +20,7 @@ public enum Place {
     /** The scope of the keys that stand on the sheet of keys there; places with none of their own show those of Live. */
     Command.Scope scope() {
         return switch (this) {
+            case WORDS -> Command.Scope.WORDS;
             case WALK -> Command.Scope.WALK;
             case DEBRIEF -> Command.Scope.DEBRIEF;
             default -> Command.Scope.LIVE;

@@ -57,7 +57,7 @@ final class PlaceCommands {
         if (command == Command.NOTE) {
             // While somebody writes, nothing runs away under the note.
             walk.pause(host.nowS());
-            pane.walk().panel().openNote(walk.view(host.nowS()).noteFor(), walk.note(host.nowS()));
+            pane.walk().openNote(walk.view(host.nowS()).noteFor(), walk.note(host.nowS()));
         } else {
             walk.command(command, host.nowS());
         }
@@ -69,7 +69,10 @@ final class PlaceCommands {
         if (desk == null) {
             return;
         }
-        DebriefPanel panel = pane.debrief().panel();
+        pane.debrief().ifShown(panel -> debrief(command, desk, panel));
+    }
+
+    private void debrief(Command command, DebriefDesk desk, DebriefPanel panel) {
         switch (command) {
             case LATER_RUN -> panel.step(1);
             case EARLIER_RUN -> panel.step(-1);

@@ -5,6 +5,7 @@ import crowdline.show.Venue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** What is worth telling about a predicted figure: what, where, by how much, what usually helps. */
 final class FindingRules {
@@ -15,10 +16,12 @@ final class FindingRules {
 
     private final Body body;
     private final Venue.Limits limits;
+    private final @Nullable Double cloudBaseFt;
 
-    FindingRules(Body body, Venue.Limits limits) {
+    FindingRules(Body body, Venue.Limits limits, @Nullable Double cloudBaseFt) {
         this.body = body;
         this.limits = limits;
+        this.cloudBaseFt = cloudBaseFt;
     }
 
     FlightFinding cannotFly(String figureId, String name, String why) {
@@ -136,6 +139,18 @@ final class FindingRules {
                     highestFt,
                     highestFt - ceiling,
                     ceiling);
+        }
+        Double cloud = cloudBaseFt;
+        if (cloud != null && highestFt > cloud + 0.5) {
+            add(
+                    found,
+                    Severity.WARNING,
+                    "in-cloud",
+                    f,
+                    "tops at %,.0f ft; the cloud base of the day is %,.0f ft. A variant agreed for this base usually"
+                            + " helps",
+                    highestFt,
+                    cloud);
         }
     }
 

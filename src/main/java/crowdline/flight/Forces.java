@@ -11,7 +11,7 @@ final class Forces {
         this.body = body;
         this.atmosphere = atmosphere;
         this.wind = wind;
-        calm = wind.alongMps() == 0 && wind.awayMps() == 0;
+        calm = wind.isCalm();
     }
 
     double rho(double zM) {
@@ -29,9 +29,8 @@ final class Forces {
     /** Adds the wind to the rates of the place. */
     void drift(double zM, double[] dy) {
         if (!calm) {
-            double share = wind.share(zM);
-            dy[0] += share * wind.alongMps();
-            dy[1] += share * wind.awayMps();
+            dy[0] += wind.alongMps(zM);
+            dy[1] += wind.awayMps(zM);
         }
     }
 
@@ -58,7 +57,7 @@ final class Forces {
         if (!calm) {
             // The air itself changes speed along the path when the wind grows with height.
             double climbMps = speedMps * tz;
-            rate -= wind.shareSlope(zM) * climbMps * (wind.alongMps() * tx + wind.awayMps() * ty);
+            rate -= climbMps * wind.growthPerS(zM, tx, ty);
         }
         return rate;
     }

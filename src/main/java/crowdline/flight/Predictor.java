@@ -12,6 +12,7 @@ import crowdline.show.Variant;
 import crowdline.show.Venue;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Predicts a variant of an act by integrating every element of every figure. One instance serves any number of flights
@@ -25,6 +26,7 @@ public final class Predictor {
     private final Atmosphere atmosphere;
     private final Wind wind;
     private final Venue.Limits limits;
+    private final @Nullable Double cloudBaseFt;
     private final List<PlannedFigure> plan;
     private final Act act;
     private final Variant variant;
@@ -39,7 +41,7 @@ public final class Predictor {
         this(show, catalogue, act, variant, Air.of(show.air(), show.venue()));
     }
 
-    /** With other air than the show's own. */
+    /** With other air than the show's own; the cloud base stays the show's. */
     public Predictor(Show show, Catalogue catalogue, Act act, Variant variant, Air air) {
         this.airframe = show.airframe(act.airframe())
                 .orElseThrow(() -> new IllegalArgumentException("act " + act.id() + " names the airframe "
@@ -47,6 +49,7 @@ public final class Predictor {
         this.atmosphere = new DensityTable(air.atmosphere());
         this.wind = air.wind();
         this.limits = show.venue().limits();
+        this.cloudBaseFt = show.air().cloudBaseFt();
         this.act = act;
         this.variant = variant;
         Catalogue all = catalogue.with(show.figures());
@@ -97,12 +100,7 @@ public final class Predictor {
     }
 
     private Forces forces(Variation v) {
-        Wind varied = new Wind(
-                wind.alongMps() + v.windAlongMps(),
-                wind.awayMps() + v.windAwayMps(),
-                wind.referenceM(),
-                wind.exponent());
-        return new Forces(Body.of(airframe, v), atmosphere, varied);
+        return new Forces(Body.of(airframe, v), atmosphere, wind.plus(v.windAlongMps(), v.windAwayMps()));
     }
 
     private Moment entry(Variation v) {
@@ -144,7 +142,7 @@ public final class Predictor {
     private Flight fly(Variation variation, Recorder recorder, Integrator integrator) {
         Forces forces = forces(variation);
         ElementFlyer flyer = new ElementFlyer(forces, integrator, variation);
-        FindingRules rules = new FindingRules(forces.body, limits);
+        FindingRules rules = new FindingRules(forces.body, limits, cloudBaseFt);
         List<FigureFlight> figures = new ArrayList<>();
         List<FlightFinding> findings = new ArrayList<>();
         Moment at = entry(variation);

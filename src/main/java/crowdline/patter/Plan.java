@@ -13,7 +13,11 @@ import java.util.Optional;
  * @param provenBest true if no other plan is worth more, false if the search was cut short before that was certain
  */
 public record Plan(List<Placed> placed, List<Unplaced> unplaced, double quietS, double talkS, boolean provenBest) {
+    /** Nothing is to be said. */
     public static final Plan EMPTY = new Plan(List.of(), List.of(), 0, 0, true);
+
+    /** Nobody has looked yet what is to be said. */
+    public static final Plan NOT_YET = new Plan(List.of(), List.of(), 0, 0, false);
 
     public Plan {
         placed = List.copyOf(placed);

@@ -72,7 +72,9 @@ final class Reasons {
     }
 
     private static String length(int full, int needed) {
-        return needed < full ? said(full) + " needed, " + said(needed) + " in short, " : said(full) + " needed, ";
+        return needed < full
+                ? said(full) + " needed, " + said(needed) + " in the short form, "
+                : said(full) + " needed, ";
     }
 
     private static String said(int ticks) {

@@ -1,5 +1,6 @@
 package crowdline.sheet;
 
+import crowdline.flight.Drift;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.FlightFinding;
@@ -20,6 +21,9 @@ public final class RunningSheet {
     public static final String CAUTION = "Predicted for commentary only, never for planning or judging a flight."
             + " The display director, local rules and the pilot decide.";
 
+    /** What heights are counted from. */
+    public static final String HEIGHTS = "Heights are above the display datum.";
+
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
 
     private RunningSheet() {}
@@ -28,10 +32,11 @@ public final class RunningSheet {
      * The lines of the sheet.
      *
      * @param bands one for each figure of the flight
+     * @param drifts one for each figure of the flight
      * @param notes lines to print under the figure with the same place, such as what is said in it; may be empty
      */
     public static List<String> lines(
-            Show show, Act act, Flight flight, List<Spread.Band> bands, List<List<String>> notes) {
+            Show show, Act act, Flight flight, List<Spread.Band> bands, List<Drift> drifts, List<List<String>> notes) {
         List<String> lines = new ArrayList<>();
         String pilot = show.performer(act.performer()).map(Performer::name).orElse(act.performer());
         String aircraft = show.airframe(act.airframe()).map(Airframe::name).orElse(act.airframe());
@@ -39,9 +44,19 @@ public final class RunningSheet {
         lines.add(pilot + ", " + aircraft + ". Slot " + CLOCK.format(act.slotStart()) + ", " + trim(act.slotMinutes())
                 + " min. Variant \"" + flight.variant() + "\", predicted " + minutes(flight.totalS()) + ".");
         lines.add("");
-        lines.add(row("starts", "figure", "lasts", "most often", "kt in/out", "kt min-max", "ft low-high", "g felt"));
+        lines.add(row(
+                "starts",
+                "figure",
+                "lasts",
+                "most often",
+                "kt in/out",
+                "kt min-max",
+                "ft low-high",
+                "g felt",
+                "ends",
+                "wind carried"));
         for (int i = 0; i < flight.figures().size(); i++) {
-            lines.add(row(flight.figures().get(i), bands.get(i)));
+            lines.add(row(flight.figures().get(i), bands.get(i), drifts.get(i)));
             if (i < notes.size()) {
                 lines.addAll(notes.get(i));
             }
@@ -53,11 +68,14 @@ public final class RunningSheet {
             }
         }
         lines.add("");
+        lines.add(
+                HEIGHTS + " Ends: metres to the right (R) or left (L) of the datum, and away from the crowd (A) or over"
+                        + " the display line towards it (C). Wind carried: from where the figure would end in still air.");
         lines.add(CAUTION);
         return lines;
     }
 
-    private static String row(FigureFlight f, Spread.Band band) {
+    private static String row(FigureFlight f, Spread.Band band, Drift drift) {
         String often =
                 Double.isFinite(band.lowS()) ? String.format(Locale.UK, "%.1f-%.1f s", band.lowS(), band.highS()) : "";
         if (!f.simulated()) {
@@ -69,6 +87,8 @@ public final class RunningSheet {
                     "",
                     "",
                     "",
+                    "",
+                    place(f.exitAlongM(), f.exitAwayM()),
                     "");
         }
         return row(
@@ -79,11 +99,24 @@ public final class RunningSheet {
                 kt(f.entryMps()) + "/" + kt(f.exitMps()),
                 kt(f.leastMps()) + "-" + kt(f.greatestMps()),
                 ft(f.lowestM()) + "-" + ft(f.highestM()),
-                String.format(Locale.UK, "%+.1f to %+.1f", f.leastG() + 0.0, f.greatestG()));
+                String.format(Locale.UK, "%+.1f to %+.1f", f.leastG() + 0.0, f.greatestG()),
+                place(f.exitAlongM(), f.exitAwayM()),
+                drift.isKnown() ? place(drift.alongM(), drift.awayM()) : "");
+    }
+
+    /** Metres along and across the display line, such as "120 R 45 A". */
+    private static String place(double alongM, double awayM) {
+        return String.format(
+                Locale.UK,
+                "%4d %s %4d %s",
+                Math.round(Math.abs(alongM)),
+                alongM < 0 ? "L" : "R",
+                Math.round(Math.abs(awayM)),
+                awayM < 0 ? "C" : "A");
     }
 
     private static String row(Object... cells) {
-        return String.format(Locale.UK, "%6s  %-30s %7s  %-11s  %9s  %-11s  %-12s  %s", cells)
+        return String.format(Locale.UK, "%6s  %-30s %7s  %-11s  %9s  %-11s  %-12s  %-12s  %-13s  %s", cells)
                 .stripTrailing();
     }
 

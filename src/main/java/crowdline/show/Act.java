@@ -3,6 +3,7 @@ package crowdline.show;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One performer's slot.
@@ -53,5 +54,13 @@ public record Act(
     /** The figures of a variant in the order flown; ids the act does not have are left out. */
     public List<Figure> inOrder(Variant variant) {
         return variant.order().stream().flatMap(id -> figure(id).stream()).toList();
+    }
+
+    /** The first variant agreed for a cloud base in feet, or null if none was measured; the last if none is agreed. */
+    public Variant variantUnder(@Nullable Double cloudBaseFt) {
+        return variants.stream()
+                .filter(v -> cloudBaseFt == null || v.minCloudBaseFt() == null || v.minCloudBaseFt() <= cloudBaseFt)
+                .findFirst()
+                .orElse(variants.get(variants.size() - 1));
     }
 }

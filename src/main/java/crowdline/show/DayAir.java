@@ -1,5 +1,6 @@
 package crowdline.show;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -7,8 +8,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param qnhHpa pressure reduced to sea level, 850 to 1100
  * @param temperatureC air temperature at the datum, −60 to 60
- * @param windFromDeg true direction the wind comes from, 0 to 360
- * @param windKt wind speed, 0 to 100
+ * @param windFromDeg true direction the wind at the ground comes from, 0 to 360
+ * @param windKt wind speed at the ground, 0 to 100; at every height if {@code windsAloft} is empty
+ * @param windsAloft winds higher up, from the lowest to the highest
  * @param cloudBaseFt cloud base above the datum in feet, or null if clear or unknown
  */
 public record DayAir(
@@ -16,18 +18,33 @@ public record DayAir(
         double temperatureC,
         double windFromDeg,
         double windKt,
+        List<WindAt> windsAloft,
         @Nullable Double cloudBaseFt) {
 
     /** Standard pressure and temperature at sea level (ISO 2533), no wind. */
-    public static final DayAir STANDARD = new DayAir(1013.25, 15, 0, 0, null);
+    public static final DayAir STANDARD = new DayAir(1013.25, 15, 0, 0, List.of(), null);
 
     public DayAir {
         Must.beWithin("qnhHpa", qnhHpa, 850, 1100);
         Must.beWithin("temperatureC", temperatureC, -60, 60);
         Must.beWithin("windFromDeg", windFromDeg, 0, 360);
         Must.beWithin("windKt", windKt, 0, 100);
+        windsAloft = List.copyOf(windsAloft);
+        for (int i = 1; i < windsAloft.size(); i++) {
+            double below = windsAloft.get(i - 1).heightFt();
+            if (windsAloft.get(i).heightFt() <= below) {
+                throw new IllegalArgumentException(
+                        "windsAloft has " + windsAloft.get(i).heightFt() + " ft after " + below
+                                + " ft; each height must be above the one before");
+            }
+        }
         if (cloudBaseFt != null) {
             Must.beAtLeast("cloudBaseFt", cloudBaseFt, 0);
         }
+    }
+
+    /** With the same wind at every height. */
+    public DayAir(double qnhHpa, double temperatureC, double windFromDeg, double windKt, @Nullable Double cloudBaseFt) {
+        this(qnhHpa, temperatureC, windFromDeg, windKt, List.of(), cloudBaseFt);
     }
 }

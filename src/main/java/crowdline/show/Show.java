@@ -44,6 +44,11 @@ public record Show(
         sayAs = Map.copyOf(sayAs);
     }
 
+    /** The same show in other air. */
+    public Show withAir(DayAir other) {
+        return new Show(title, date, venue, other, airframes, performers, acts, remarks, figures, sayAs, incident);
+    }
+
     public Optional<Act> act(String id) {
         return acts.stream().filter(a -> a.id().equals(id)).findFirst();
     }

@@ -1,6 +1,7 @@
 package crowdline.speech;
 
 import java.text.Normalizer;
+import java.util.regex.Pattern;
 
 /**
  * Text with one way of writing each thing: plain digits, plain quotes and minus signs, ordinary spaces; without
@@ -8,7 +9,11 @@ import java.text.Normalizer;
  */
 final class CleanText {
 
-    private static final String KEPT_SYMBOLS = "°±×+=%&@/£$€½¼¾⅓⅔⅛⅜⅝⅞²³";
+    private static final String KEPT_SYMBOLS = "°±×+=%&@/£$€½¼¾⅓⅔⅛⅜⅝⅞²³~≈<>";
+
+    private static final Pattern GROUPS = Pattern.compile("[1-9][0-9]{0,2}(,[0-9]{3}){0,5}");
+
+    private static final int LONGEST_GROUPS = 24;
 
     private CleanText() {}
 
@@ -26,7 +31,7 @@ final class CleanText {
     private static void append(StringBuilder clean, int c, String written, int next) {
         if (c == '\n' || c == '\u2029') {
             lineEnd(clean, c == '\u2029' || blankLineAt(written, next));
-        } else if (c == '\u202F' || c == '\u2009') {
+        } else if (c == ' ' || c == '\u00A0' || c == '\u202F' || c == '\u2009') {
             clean.append(groupsThousands(clean, written, next) ? ',' : ' ');
         } else if (Character.getType(c) == Character.FORMAT || c == '\uFE0F' || c == '\uFE0E') {
             // Joiners, direction marks and emoji selectors have no sound and part no word.
@@ -46,6 +51,7 @@ final class CleanText {
             case '\u2212', '\u2010', '\u2011' -> clean.append('-');
             case '\u2012' -> clean.append('–');
             case '\u2015' -> clean.append('—');
+            case '\u00BA' -> clean.append('°');
             case '\u2044' -> clean.append('/');
             case '\u2103' -> clean.append("°C");
             case '\u2109' -> clean.append("°F");
@@ -101,13 +107,29 @@ final class CleanText {
         return false;
     }
 
+    /** "12 000": one to three digits that begin a number, a space, and three digits with no more behind them. */
     private static boolean groupsThousands(StringBuilder clean, String written, int next) {
-        boolean digitBefore = clean.length() > 0 && isDigit(clean.charAt(clean.length() - 1));
-        boolean threeAfter = next + 2 < written.length()
-                && isDigit(written.charAt(next))
-                && isDigit(written.charAt(next + 1))
-                && isDigit(written.charAt(next + 2));
-        return digitBefore && threeAfter;
+        int end = next;
+        while (end < written.length() && end - next < 4 && isDigit(written.charAt(end))) {
+            end++;
+        }
+        if (end - next != 3 || written.startsWith(" Sq", end)) {
+            return false;
+        }
+        int first = clean.length();
+        while (first > 0
+                && clean.length() - first < LONGEST_GROUPS
+                && (isDigit(clean.charAt(first - 1)) || clean.charAt(first - 1) == ',')) {
+            first--;
+        }
+        return GROUPS.matcher(clean.substring(first)).matches() && (first == 0 || beginsNumber(clean, first - 1));
+    }
+
+    /** Whether what stands before is no part of a longer number, such as a telephone's. */
+    private static boolean beginsNumber(StringBuilder clean, int before) {
+        char c = clean.charAt(before);
+        boolean afterNumber = c == ' ' && before > 0 && isDigit(clean.charAt(before - 1));
+        return !afterNumber && ".:/-–'".indexOf(c) < 0 && !Character.isLetter(c);
     }
 
     private static boolean isDigit(char c) {

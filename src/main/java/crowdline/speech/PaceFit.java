@@ -54,7 +54,12 @@ public final class PaceFit {
                     "no timed remark for " + name + "; time at least one, better " + ENOUGH + ", of different lengths");
         }
         timed.forEach(PaceFit::requirePlausible);
-        return timed.size() < ENOUGH ? scaled(name, timed) : regressed(name, timed);
+        return fit(name, timed, timed.size() >= ENOUGH);
+    }
+
+    /** @param everyTerm whether every term is fitted, or one constant */
+    static Pace fit(String name, List<TimedRemark> timed, boolean everyTerm) {
+        return everyTerm ? regressed(name, timed) : scaled(name, timed);
     }
 
     /** How {@link #fit} treats so many remarks, in a sentence for the speaker. */
@@ -168,7 +173,12 @@ public final class PaceFit {
         return new Pace(name, fixed, letter, comma, stop, error);
     }
 
-    private static void requirePlausible(TimedRemark remark) {
+    /**
+     * Refuses a slip of the stopwatch.
+     *
+     * @throws IllegalArgumentException if nobody speaks so fast or so slowly
+     */
+    public static void requirePlausible(TimedRemark remark) {
         double plain = Pace.DEFAULT.seconds(remark.text()) / Pace.DEFAULT.perLetterS();
         double letterS = remark.seconds() / plain;
         if (letterS < FASTEST_LETTER_S || letterS > SLOWEST_LETTER_S) {

@@ -133,7 +133,7 @@ public final class Spoken {
         private boolean startsNumber(int at, char c, boolean wordStart) {
             return switch (c) {
                 case '-', '.' -> wordStart && numberFollows(at);
-                case '+', '±', '£', '$', '€', '\'' -> numberFollows(at);
+                case '+', '±', '£', '$', '€', '\'', '~', '≈', '#', '<', '>' -> numberFollows(at);
                 default -> isDigit(c) || QuantityRules.isFractionSign(c);
             };
         }

@@ -50,6 +50,9 @@ final class Units {
         regular(names, "kilometre", "km", "KM", "Km");
         regular(names, "centimetre", "cm");
         regular(names, "millimetre", "mm");
+        // "in" is no unit: "12 in the air".
+        put(names, new Name("inch", "inches"), "ins");
+        regular(names, "yard", "yd", "yds");
         regular(names, "mile", "mi");
         regular(names, "nautical mile", "nm", "NM", "nmi");
         regular(names, "square metre", "m²", "m2", "sq m");
@@ -59,34 +62,41 @@ final class Units {
     }
 
     private static void speeds(Map<String, Name> names) {
-        regular(names, "knot", "kt", "kts", "kn", "KT", "KTS", "Kts");
+        regular(names, "knot", "kt", "kts", "kn", "KT", "KTS", "Kts", "Kt");
         put(names, new Name("mile an hour", "miles an hour"), "mph", "MPH", "m.p.h.", "m.p.h", "mi/h");
-        put(names, new Name("kilometre an hour", "kilometres an hour"), "km/h", "kph", "kmh", "KPH");
-        put(names, new Name("metre a second", "metres a second"), "m/s");
+        put(names, new Name("kilometre an hour", "kilometres an hour"), "km/h", "km/hr", "kph", "kmh", "KPH");
+        put(names, new Name("metre a second", "metres a second"), "m/s", "mps");
         put(names, new Name("metre a second squared", "metres a second squared"), "m/s²", "m/s2");
         put(names, new Name("foot a second", "feet a second"), "ft/s", "fps");
         put(names, new Name("foot a minute", "feet a minute"), "ft/min", "fpm");
-        put(names, new Name("degree a second", "degrees a second"), "°/s", "deg/s", "°/sec");
+        put(names, new Name("degree a second", "degrees a second"), "°/s", "deg/s", "deg/sec", "°/sec");
         put(names, new Name("revolution a minute", "revolutions a minute"), "rpm", "RPM", "r.p.m.", "r.p.m", "rev/min");
+        put(names, new Name("mile to the gallon", "miles to the gallon"), "mpg", "m.p.g.", "m.p.g");
     }
 
     private static void masses(Map<String, Name> names) {
         regular(names, "kilogram", "kg", "KG", "Kg");
         put(names, new Name("kilogram a square metre", "kilograms a square metre"), "kg/m²", "kg/m2");
         put(names, new Name("g", "g"), "g", "G");
-        regular(names, "pound", "lb", "lbs", "LB", "LBS");
+        put(names, new Name("gee", "gees"), "Gs", "gs", "g's", "G's");
+        put(names, new Name("pound a square foot", "pounds a square foot"), "lb/sq ft", "lbs/sq ft", "lb/ft²");
+        regular(names, "pound", "lb", "lbs", "LB", "LBS", "lbf");
         regular(names, "tonne", "t");
     }
 
     private static void others(Map<String, Name> names) {
         put(names, new Name("horsepower", "horsepower"), "hp", "HP", "Hp", "h.p.", "h.p");
-        put(names, new Name("brake horsepower", "brake horsepower"), "bhp", "BHP");
+        put(names, new Name("brake horsepower", "brake horsepower"), "bhp", "BHP", "b.h.p.", "b.h.p");
+        put(names, new Name("shaft horsepower", "shaft horsepower"), "shp", "SHP");
+        put(names, new Name("pound a square inch", "pounds a square inch"), "psi");
+        put(names, new Name("inch of mercury", "inches of mercury"), "inHg", "in Hg");
+        regular(names, "cylinder", "cyl");
         regular(names, "kilowatt", "kW", "KW", "kw");
         regular(names, "watt", "W");
         regular(names, "newton", "N");
         regular(names, "kilonewton", "kN");
         regular(names, "newton metre", "Nm");
-        regular(names, "degree", "°");
+        regular(names, "degree", "°", "deg", "degs");
         put(names, new Name("degree Celsius", "degrees Celsius"), "°C", "° C");
         put(names, new Name("degree Fahrenheit", "degrees Fahrenheit"), "°F", "° F");
         put(names, new Name("per cent", "per cent"), "%");
@@ -94,7 +104,8 @@ final class Units {
         regular(names, "minute", "min", "mins");
         regular(names, "hour", "h", "hr", "hrs");
         regular(names, "litre", "l", "L");
-        regular(names, "gallon", "gal");
+        regular(names, "gallon", "gal", "gals");
+        put(names, new Name("litre an hour", "litres an hour"), "l/h", "L/h", "l/hr", "lph");
         put(names, new Name("hectopascal", "hectopascals"), "hPa");
         regular(names, "millibar", "mb", "mbar");
         put(names, new Name("megahertz", "megahertz"), "MHz");

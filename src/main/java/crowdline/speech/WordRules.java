@@ -3,10 +3,12 @@ package crowdline.speech;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Abbreviations, marks, registrations, types and initialisms. */
 final class WordRules {
@@ -35,7 +37,18 @@ final class WordRules {
             Map.entry("Plt Off", "Pilot Officer"),
             Map.entry("Sqn Ldr", "Squadron Leader"),
             Map.entry("Wg Cdr", "Wing Commander"),
-            Map.entry("Gp Capt", "Group Captain"));
+            Map.entry("Gp Capt", "Group Captain"),
+            Map.entry("Air Cdre", "Air Commodore"),
+            Map.entry("Fl Lt", "Flight Lieutenant"),
+            Map.entry("F/Lt", "Flight Lieutenant"),
+            Map.entry("F/O", "Flying Officer"),
+            Map.entry("P/O", "Pilot Officer"),
+            Map.entry("Sq Ldr", "Squadron Leader"),
+            Map.entry("S/Ldr", "Squadron Leader"),
+            Map.entry("W/Cdr", "Wing Commander"),
+            Map.entry("Brig", "Brigadier"),
+            Map.entry("Gen", "General"),
+            Map.entry("Hon", "Honourable"));
 
     private static final Map<String, String> ABBREVIATIONS = abbreviations();
 
@@ -54,7 +67,10 @@ final class WordRules {
         List<Rule> rules = new ArrayList<>();
         marks(rules);
         rules.add(Rule.of(
-                "(" + alternatives(TITLES) + ")" + NO_MORE_WORD + "\\.?(?= \\p{Lu})", m -> TITLES.get(m.group(1))));
+                "(" + alternatives(TITLES).replace(" ", "\\E\\.? \\Q") + ")" + NO_MORE_WORD + "\\.?(?= \\p{Lu})",
+                m -> TITLES.get(m.group(1).replace(".", ""))));
+        rules.add(Rule.of("(Mr|Dr)\\.?(?= (?:&|and) )", m -> TITLES.get(m.group(1))));
+        signsAndShortWords(rules);
         rules.add(Rule.of(
                 "(" + alternatives(ABBREVIATIONS) + ")" + NO_MORE_WORD + "(\\.(?! \\p{Lu}| ?$))?",
                 m -> ABBREVIATIONS.get(m.group(1))));
@@ -78,6 +94,31 @@ final class WordRules {
         return rules;
     }
 
+    private void signsAndShortWords(List<Rule> rules) {
+        // "High St", where "Old St Mary's" is said as a saint.
+        rules.add(Rule.of(
+                "(?<=\\p{Lu}\\p{L}{1,20} )(St|Rd|Ave)" + NO_MORE_WORD + "(\\.(?! \\p{Lu}| ?$))?",
+                m -> switch (m.group(1)) {
+                    case "St" -> "Street";
+                    case "Rd" -> "Road";
+                    default -> "Avenue";
+                }));
+        rules.add(Rule.of("w/o(?= ?\\p{L})", m -> "without"));
+        rules.add(Rule.of("w/(?= ?\\p{L})", m -> "with"));
+        rules.add(Rule.of("(?:c\\. ?|c|ca\\.? )(?=\\d)", m -> "circa"));
+        rules.add(Rule.of("x ?(\\d{1,3})" + NO_MORE_WORD + "(?! times)", m -> "times " + words.quantity(m.group(1))));
+        rules.add(Rule.of("M ?(\\d\\.\\d{1,3})" + NO_MORE_WORD, m -> "Mach " + words.quantity(m.group(1))));
+        rules.add(Rule.of(
+                "WW ?(II|I|1|2)" + NO_MORE_WORD,
+                m -> "World War " + (m.group(1).equals("I") || m.group(1).equals("1") ? "one" : "two")));
+        rules.add(Rule.of(
+                "(QNH|QFE) (\\d{3,4})" + NO_MORE_WORD,
+                m -> Initialisms.spelled(m.group(1)) + " " + words.digits(m.group(2))));
+        rules.add(Rule.of(
+                "(?<=(?:ft|feet|metres|m) )(agl|amsl|asl)" + NO_MORE_WORD,
+                m -> Initialisms.spelled(m.group(1).toUpperCase(Locale.ROOT))));
+    }
+
     private void marks(List<Rule> rules) {
         rules.add(Rule.of("(?:Mk\\.?|MK\\.?|Mark) ?([IVX]{1,6}|\\d{1,3})([a-zA-Z])?" + NO_MORE_WORD, m -> {
             String number = m.group(1);
@@ -85,20 +126,27 @@ final class WordRules {
             String letter = m.group(2);
             return value == 0
                     ? null
-                    : "Mark " + words.cardinal(value)
-                            + (letter == null ? "" : " " + letter.toUpperCase(java.util.Locale.ROOT));
+                    : "Mark " + words.cardinal(value) + (letter == null ? "" : " " + letter.toUpperCase(Locale.ROOT));
         }));
-        rules.add(Rule.of("(?:No|no|Nr)\\.? ?(?=\\d)", m -> "number"));
+        rules.add(Rule.of("(?:No|no|Nr|N[º°])\\.? ?(?=\\d)", m -> "number"));
         rules.add(Rule.of("(?:Nos|nos)\\.? ?(?=\\d)", m -> "numbers"));
         rules.add(Rule.of("(World War|Part|Type|Phase|Series|Class) ([IVX]{1,6})" + NO_MORE_WORD, m -> {
             int value = RomanNumeral.value(m.group(2));
             return value == 0 ? null : m.group(1) + " " + words.cardinal(value);
         }));
-        rules.add(Rule.of("([Rr]unway) (0[1-9]|[12]\\d|3[0-6])([LRC])?" + NO_MORE_WORD, m -> {
-            String side = m.group(3);
-            String said = side == null ? "" : side.equals("L") ? " left" : side.equals("R") ? " right" : " centre";
-            return m.group(1) + " " + words.digits(m.group(2)) + said;
-        }));
+        rules.add(Rule.of(
+                "([Rr]unway|[Rr]wy|RWY) (0[1-9]|[12]\\d|3[0-6])([LRC])?(?:/(0[1-9]|[12]\\d|3[0-6])([LRC])?)?"
+                        + NO_MORE_WORD,
+                m -> {
+                    String other = m.group(4);
+                    return (m.group(1).equals("RWY") ? "r" : m.group(1).substring(0, 1)) + "unway "
+                            + words.digits(m.group(2)) + side(m.group(3))
+                            + (other == null ? "" : " " + words.digits(other) + side(m.group(5)));
+                }));
+    }
+
+    private static String side(@Nullable String letter) {
+        return letter == null ? "" : letter.equals("L") ? " left" : letter.equals("R") ? " right" : " centre";
     }
 
     private void registrations(List<Rule> rules) {
@@ -108,13 +156,14 @@ final class WordRules {
                 "N([1-9]\\d{1,4})([A-Z]{0,2})" + NO_MORE_WORD,
                 m -> ("N " + words.digits(m.group(1)) + " " + Initialisms.spelled(m.group(2))).strip()));
         rules.add(Rule.of(
-                "(?<![\\p{L}\\p{N}]-)([A-Z]{1,3})-?(\\d{1,4})([A-Z])?" + NO_MORE_WORD,
+                "(?<![\\p{L}\\p{N}]-)([A-Z]{1,3})[-.]?(\\d{1,4})([A-Za-h])?('?s)?" + NO_MORE_WORD,
                 m -> Initialisms.spelled(m.group(1)) + " " + words.inName(m.group(2)) + typeLetter(m)));
     }
 
     private static String typeLetter(Matcher m) {
         String letter = m.group(3);
-        return letter == null ? "" : " " + letter;
+        String end = m.group(4);
+        return (letter == null ? "" : " " + letter.toUpperCase(Locale.ROOT)) + (end == null ? "" : "'s");
     }
 
     private static String alternatives(Map<String, String> table) {
@@ -140,6 +189,12 @@ final class WordRules {
         table.put("max", "maximum");
         table.put("dept", "department");
         table.put("est", "established");
+        table.put("aka", "also known as");
+        table.put("a.k.a", "also known as");
+        table.put("Ltd", "Limited");
+        table.put("Bros", "Brothers");
+        table.put("Jr", "Junior");
+        table.put("Snr", "Senior");
         return Map.copyOf(table);
     }
 }

@@ -95,6 +95,20 @@ public final class JournalShelf {
         }
     }
 
+    /** Whether a show of exactly this content was run before, so that its file was found sound then. */
+    public boolean knows(JournalShow show) {
+        return journals().stream().anyMatch(path -> {
+            try {
+                return header(path)
+                        .filter(h -> h.show().sha256().equals(show.sha256()))
+                        .isPresent();
+            } catch (IOException e) {
+                // Opening it says so; here it only means that it bears no witness.
+                return false;
+            }
+        });
+    }
+
     /** Begins a new journal, whatever is there. */
     public JournalOpening begin(JournalShow show) {
         return begin(show, List.of());
@@ -202,15 +216,12 @@ public final class JournalShelf {
 
     private @Nullable Path newest(JournalShow show, List<String> notices) {
         for (Path path : journals()) {
-            try (BufferedReader reader = Files.newBufferedReader(path)) {
-                String first = reader.readLine();
-                JournalLine.Header header = first == null
-                        ? null
-                        : JournalReplay.header(first, codec).orElse(null);
-                if (header != null && header.show().same(show)) {
+            try {
+                Optional<JournalLine.Header> header = header(path);
+                if (header.filter(h -> h.show().same(show)).isPresent()) {
                     return path;
                 }
-                if (header == null && first != null) {
+                if (header.isEmpty() && Files.size(path) > 0) {
                     notices.add("The journal " + path.getFileName() + " cannot be read; it is left as it is.");
                 }
             } catch (IOException e) {
@@ -219,6 +230,13 @@ public final class JournalShelf {
             }
         }
         return null;
+    }
+
+    private Optional<JournalLine.Header> header(Path path) throws IOException {
+        try (BufferedReader reader = Files.newBufferedReader(path)) {
+            String first = reader.readLine();
+            return first == null ? Optional.empty() : JournalReplay.header(first, codec);
+        }
     }
 
     /** Newest first. */

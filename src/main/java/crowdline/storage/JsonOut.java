@@ -31,6 +31,15 @@ public final class JsonOut {
         return JsonLayout.text(node(value));
     }
 
+    /**
+     * The same on one line, for output that goes on line by line.
+     *
+     * @throws IllegalArgumentException if something in it has no form in JSON, such as NaN
+     */
+    public static String line(@Nullable Object value) {
+        return node(value) + "\n";
+    }
+
     private static JsonNode node(@Nullable Object value) {
         if (value == null) {
             return NODES.nullNode();

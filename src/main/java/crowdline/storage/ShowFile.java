@@ -30,6 +30,32 @@ public final class ShowFile {
     }
 
     /**
+     * The bytes of a show file.
+     *
+     * @throws ShowFileException if the file cannot be read at all, with one sentence for the user
+     */
+    public static byte[] bytes(Path file) throws ShowFileException {
+        return ShowText.bytes(file);
+    }
+
+    /**
+     * The show in bytes that were found sound before, without judging them by the schema again, which takes longer than
+     * all the rest. Empty if they are not as sound as that: {@link #read(Path, byte[])} then says why.
+     */
+    public static Optional<Show> soundBefore(byte[] bytes) {
+        ShowText text = ShowText.decode(bytes);
+        if (text.fault() != null) {
+            return Optional.empty();
+        }
+        ParsedJson parsed = JsonParsing.parse(text.text());
+        JsonNode root = parsed.root();
+        if (root == null || !parsed.findings().isEmpty() || version(root) != null) {
+            return Optional.empty();
+        }
+        return ShowFromTree.show(root, new Refusals());
+    }
+
+    /**
      * Reads a show. Bad content gives findings, never an exception.
      *
      * @throws ShowFileException if the file cannot be read at all, with one sentence for the user

@@ -17,6 +17,7 @@ import crowdline.show.RemarkKind;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
+import crowdline.show.WindAt;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -112,11 +113,14 @@ final class ShowFromTree {
     }
 
     private static DayAir air(Fields f) {
+        List<WindAt> windsAloft =
+                f.list("windsAloft", at -> new WindAt(at.number("heightFt"), at.number("fromDeg"), at.number("kt")));
         return new DayAir(
                 f.number("qnhHpa", DayAir.STANDARD.qnhHpa()),
                 f.number("temperatureC", DayAir.STANDARD.temperatureC()),
                 f.number("windFromDeg", 0),
                 f.number("windKt", 0),
+                windsAloft,
                 f.numberOrNull("cloudBaseFt"));
     }
 

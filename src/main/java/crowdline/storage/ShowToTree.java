@@ -15,6 +15,7 @@ import crowdline.show.Remark;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
+import crowdline.show.WindAt;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
@@ -84,7 +85,15 @@ final class ShowToTree {
                 .number("temperatureC", air.temperatureC(), DayAir.STANDARD.temperatureC())
                 .number("windFromDeg", air.windFromDeg(), 0)
                 .number("windKt", air.windKt(), 0)
+                .list("windsAloft", air.windsAloft(), false, this::windAt)
                 .number("cloudBaseFt", air.cloudBaseFt())
+                .node();
+    }
+
+    private JsonNode windAt(WindAt at) {
+        return keys().number("heightFt", at.heightFt())
+                .number("fromDeg", at.fromDeg())
+                .number("kt", at.kt())
                 .node();
     }
 

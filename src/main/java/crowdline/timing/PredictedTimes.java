@@ -29,8 +29,13 @@ public final class PredictedTimes {
         return new ActTimes(flight.actId(), flight.variant(), times);
     }
 
+    /** The time a figure counts for, seconds, above 0; it needs no band. */
+    public static double durationS(FigureFlight figure) {
+        return Math.max(LEAST_S, figure.durationS());
+    }
+
     private static FigureTime time(FigureFlight figure, Spread.Band band) {
-        double duration = Math.max(LEAST_S, figure.durationS());
+        double duration = durationS(figure);
         boolean known = figure.simulated() && Double.isFinite(band.lowS());
         double low = known ? band.lowS() : duration * (1 - UNKNOWN_SHARE);
         double high = known ? band.highS() : duration * (1 + UNKNOWN_SHARE);

@@ -69,6 +69,67 @@ class PredictCommandTest {
     }
 
     @Test
+    void metarPutsItsAirInThePlaceOfTheShows() {
+        assertThat(run(
+                        "predict",
+                        DEMO,
+                        "--act",
+                        "thistledown-glider",
+                        "--flights",
+                        "1",
+                        "--metar",
+                        "METAR XXXX 121220Z 24012G20KT 9999 BKN011 17/09 Q1009"))
+                .isEqualTo(ExitCode.FINE);
+        assertThat(printed())
+                .contains(
+                        "Air: QNH 1009 hPa, 17 C, wind from 240 true at 12 kt, cloud base 1100 ft.",
+                        "The gusts of 24012G20KT are not used; the wind blows at its mean.",
+                        "Not used: XXXX, 9999.",
+                        "the cloud base of the day is 1,100 ft",
+                        "Heights are above the display datum.");
+    }
+
+    @Test
+    void singleOptionsWinOverTheMetar() {
+        run(
+                "predict",
+                DEMO,
+                "--act",
+                "thistledown-glider",
+                "--flights",
+                "1",
+                "--metar",
+                "24012KT 17/09 Q1009",
+                "--wind-from",
+                "90",
+                "--wind-kt",
+                "3",
+                "--qnh",
+                "1020.5",
+                "--temp",
+                "-2");
+        assertThat(printed()).contains("Air: QNH 1021 hPa, -2 C, wind from 090 true at 3 kt");
+    }
+
+    @Test
+    void wrongAirIsRefusedInOneSentence() {
+        assertThat(run("predict", DEMO, "--wind-kt", "300")).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run("predict", DEMO, "--qnh", "NaN")).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run("predict", DEMO, "--metar", "24O12KT")).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(complained())
+                .contains(
+                        "--wind-kt is 300; it must be from 0 to 100",
+                        "--qnh is NaN; it must be from 850 to 1100",
+                        "--metar: 24O12KT is no wind");
+    }
+
+    @Test
+    void calmCarriesNothing() {
+        run("predict", DEMO, "--act", "jackanapes-solo", "--json", "--flights", "1", "--wind-kt", "0");
+        assertThat(printed()).contains("\"driftAM\": 0,").doesNotContainPattern("\"drift[AB]M\": -?[1-9]");
+    }
+
+    @Test
     void sameSeedGivesTheSameJson() {
         run("predict", DEMO, "--act", "thistledown-glider", "--json", "--flights", "20", "--seed", "7");
         String first = printed();

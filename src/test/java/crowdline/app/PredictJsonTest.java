@@ -36,7 +36,7 @@ class PredictJsonTest {
         JsonNode all = json("predict", DEMO, "--json", "--flights", "2");
 
         assertThat(code).isEqualTo(ExitCode.FINE);
-        assertThat(all.propertyNames()).containsExactly("acts", "findings");
+        assertThat(all.propertyNames()).containsExactly("acts", "findings", "air", "airNotes", "heights");
         assertThat(all.get("acts").valueStream().map(act -> act.get("id").stringValue()))
                 .containsExactly("jackanapes-solo", "thistledown-glider");
         assertThat(all.get("acts").valueStream()).allSatisfy(act -> {
@@ -64,7 +64,9 @@ class PredictJsonTest {
                                     "energyInFt",
                                     "energyOutFt",
                                     "alongAM",
-                                    "alongBM"));
+                                    "alongBM",
+                                    "driftAM",
+                                    "driftBM"));
         });
     }
 

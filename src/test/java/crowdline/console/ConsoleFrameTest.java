@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import crowdline.console.debrief.DebriefDesk;
+import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.SampleLiveViews;
@@ -12,6 +13,7 @@ import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
 import crowdline.console.walk.Walk;
+import crowdline.show.DayAir;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.GraphicsEnvironment;
@@ -20,6 +22,7 @@ import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
@@ -174,10 +177,29 @@ class ConsoleFrameTest {
         }
 
         @Override
+        public WordsHost words() {
+            return new SilentWords();
+        }
+
+        @Override
         public void open(Path file) {}
 
         @Override
         public void openDemo() {}
+
+        @Override
+        public DayAir air() {
+            return DayAir.STANDARD;
+        }
+
+        @Override
+        public void useAir(DayAir air) {}
+
+        @Override
+        public void findReceivers(Consumer<List<ReceiverChoice>> found) {}
+
+        @Override
+        public void useReceiver(String where) {}
 
         @Override
         public List<Path> recent() {

@@ -1,11 +1,14 @@
 package crowdline.console;
 
+import crowdline.console.edit.SampleWords;
+import crowdline.console.edit.WordsModel;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.glossary.GlossaryView.EntryView;
 import crowdline.console.glossary.GlossaryView.Section;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.SampleLiveViews;
 import crowdline.console.live.SideView;
+import crowdline.console.live.SmallShow;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.prepare.PrepareView;
@@ -37,7 +40,14 @@ final class SampleScreens {
     static Pictures.Screens all() {
         Map<String, LiveView> moments = new LinkedHashMap<>(SampleLiveViews.all());
         moments.put("incident", SampleLiveViews.incident());
-        return new Pictures.Screens(moments, Map.of(), Map.of(), prepare(), glossary());
+        return new Pictures.Screens(moments, Map.of(), Map.of(), prepare(), SampleScreens::words, glossary());
+    }
+
+    static WordsModel words() {
+        WordsModel model = new WordsModel("marram.json", SmallShow.show(), SampleWords.BASIS, show -> {});
+        model.choosePlace("a1", "f1");
+        model.choose(1);
+        return model;
     }
 
     static PrepareView prepare() {

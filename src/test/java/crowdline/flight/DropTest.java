@@ -43,7 +43,7 @@ class DropTest {
 
     private static double[] drop(double cd, double windMps) {
         Body sphere = Rig.body(SLUG_KG, AREA_M2, cd, 0);
-        Forces forces = new Forces(sphere, new StandardAtmosphere(), new Wind(windMps, 0, 10, 0));
+        Forces forces = new Forces(sphere, new StandardAtmosphere(), Wind.CALM.plus(windMps, 0));
         double[] end = new double[6];
         Integrator.Watcher watcher = (leg, tS, legS, y) -> System.arraycopy(y, 0, end, 0, end.length);
         new Integrator(Integrator.NO_GRID, Integrator.FINE, watcher).fly(new Drop(forces, windMps), 0);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.show.Airframe;
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
+import crowdline.show.DayAir;
 import crowdline.show.Figure;
 import crowdline.storage.CatalogueFile;
 import java.util.ArrayList;
@@ -34,8 +35,8 @@ class EnergyTest {
         SplittableRandom random = new SplittableRandom(seed);
         Airframe airframe = AIRFRAMES.get(random.nextInt(AIRFRAMES.size()));
         double kt = 110 + random.nextDouble() * (airframe.neverExceedKt() - 120);
-        Flight flight =
-                Rig.predictor(airframe, CATALOGUE, 4000, kt, figures(random)).predict();
+        Flight flight = Rig.predictor(airframe, CATALOGUE, 4000, kt, DayAir.STANDARD, figures(random))
+                .predict();
         double weightN = airframe.massKg() * Units.G_MPS2;
         int seen = 0;
         for (FigureFlight figure : flight.figures()) {

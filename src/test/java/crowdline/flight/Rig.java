@@ -191,11 +191,17 @@ final class Rig {
 
     /** The light biplane flying these figures one after another, level and to the right at first. */
     static Predictor predictor(Catalogue catalogue, double heightFt, double kt, Figure... figures) {
-        return predictor(biplane(), catalogue, heightFt, kt, figures);
+        return predictor(catalogue, heightFt, kt, DayAir.STANDARD, figures);
     }
 
-    /** Another airframe flying these figures one after another, level and to the right at first. */
-    static Predictor predictor(Airframe airframe, Catalogue catalogue, double heightFt, double kt, Figure... figures) {
+    /** The same in other air; the A-axis points east. */
+    static Predictor predictor(Catalogue catalogue, double heightFt, double kt, DayAir air, Figure... figures) {
+        return predictor(biplane(), catalogue, heightFt, kt, air, figures);
+    }
+
+    /** Another airframe flying these figures one after another in any air, level and to the right at first. */
+    static Predictor predictor(
+            Airframe airframe, Catalogue catalogue, double heightFt, double kt, DayAir air, Figure... figures) {
         List<Figure> order = List.of(figures);
         Act act = new Act(
                 "act",
@@ -213,7 +219,7 @@ final class Rig {
                 "Test",
                 LocalDate.of(2027, 6, 1),
                 venue,
-                DayAir.STANDARD,
+                air,
                 List.of(airframe),
                 List.of(),
                 List.of(act),

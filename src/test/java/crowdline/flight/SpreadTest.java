@@ -7,6 +7,7 @@ import crowdline.show.Figure;
 import crowdline.storage.CatalogueFile;
 import java.util.List;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
 
 class SpreadTest {
@@ -82,6 +83,19 @@ class SpreadTest {
         ConcurrentLinkedQueue<Double> told = new ConcurrentLinkedQueue<>();
         new Spread(flyable, 1).fly(8, told::add);
         assertThat(told).containsExactlyInAnyOrder(0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1.0);
+    }
+
+    @Test
+    void bandsDoNotDependOnTheNumberOfThreads() throws Exception {
+        Spread.Bands onMany = fly(flyable, 3, 60);
+        for (int threads : new int[] {1, 5}) {
+            ForkJoinPool pool = new ForkJoinPool(threads);
+            try {
+                assertThat(pool.submit(() -> fly(flyable, 3, 60)).get()).isEqualTo(onMany);
+            } finally {
+                pool.shutdown();
+            }
+        }
     }
 
     @Test

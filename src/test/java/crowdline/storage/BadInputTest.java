@@ -14,6 +14,16 @@ class BadInputTest {
     private static Stream<Arguments> changes() {
         return Stream.of(
                 arguments(
+                        "\"heightFt\": 2000",
+                        "\"heightFt\": 20",
+                        "10:108",
+                        "air.windsAloft[0].heightFt is 20; it must be from 34 to 20000"),
+                arguments(
+                        "\"kt\": 20}",
+                        "\"kt\": 20}, {\"heightFt\": 900, \"fromDeg\": 250, \"kt\": 10}",
+                        "10:10",
+                        "air: windsAloft has 900.0 ft after 2000.0 ft; each height must be above the one before"),
+                arguments(
                         "\"massKg\": 640",
                         "\"massKg\": -640",
                         "12:50",
@@ -154,7 +164,7 @@ class BadInputTest {
                 arguments(
                         "\"cloudBaseFt\": 3800}",
                         "\"cloudBaseFt\": 3800} // low",
-                        "10:101",
+                        "10:163",
                         "comments are not allowed in JSON; take it out"),
                 arguments("\"title\": \"Harrow", "title: \"Harrow", "3:3", "a name needs double quotes round it"),
                 arguments(

@@ -52,6 +52,28 @@ class JournalResumeTest {
     }
 
     @Test
+    void onlyContentThatWasRunIsKnown() {
+        assertThat(world.shelf().knows(JournalWorld.SHOW)).isFalse();
+        leftInTheSecondFigure();
+
+        assertThat(world.shelf().knows(JournalWorld.SHOW)).isTrue();
+        assertThat(world.shelf().knows(new JournalShow("/moved/harbour.json", "aa")))
+                .isTrue();
+        assertThat(world.shelf().knows(new JournalShow(JournalWorld.SHOW.path(), "bb")))
+                .isFalse();
+    }
+
+    @Test
+    void contentTheShowWasChangedToIsNotKnownForGoingOn() {
+        leftInTheSecondFigure();
+        JournalShow changed = new JournalShow(JournalWorld.SHOW.path(), "bb");
+
+        world.shelf().open(changed).journal().close();
+
+        assertThat(world.shelf().knows(changed)).isFalse();
+    }
+
+    @Test
     void sessionGoesOnWithTheMonotonicClock() {
         leftInTheSecondFigure();
         world.pass(7);

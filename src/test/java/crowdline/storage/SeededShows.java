@@ -15,6 +15,7 @@ import crowdline.show.RemarkKind;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
+import crowdline.show.WindAt;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -77,8 +78,20 @@ final class SeededShows {
     }
 
     private DayAir air() {
+        List<WindAt> windsAloft = chance()
+                ? List.of()
+                : List.of(windAt(within(34, 2000)), windAt(within(2001, 9000)), windAt(within(9001, 20000)));
         return new DayAir(
-                within(850, 1100), within(-60, 60), within(0, 360), within(0, 100), or(() -> within(0, 20000)));
+                within(850, 1100),
+                within(-60, 60),
+                within(0, 360),
+                within(0, 100),
+                windsAloft,
+                or(() -> within(0, 20000)));
+    }
+
+    private WindAt windAt(double heightFt) {
+        return new WindAt(heightFt, within(0, 360), within(0, 200));
     }
 
     private Airframe airframe() {

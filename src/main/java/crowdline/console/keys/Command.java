@@ -25,6 +25,7 @@ public enum Command {
     FACT_3("Fact 3", Scope.LIVE, "Take the third fact", "3", "NUMPAD3"),
     BY_HAND("By hand", Scope.LIVE, "Only the keys move the position", "M"),
     BY_CLOCK("By clock", Scope.LIVE, "The clock moves the position", "C"),
+    BY_AIRCRAFT("By aircraft", Scope.LIVE, "The aircraft's own position moves the act", "A"),
     NEXT_ACT("Next act", Scope.LIVE, "Choose the act that comes next", "N"),
     VARIANT("Next variant", Scope.LIVE, "Fly another variant of this act", "V"),
     END_ACT("Act over", Scope.LIVE, "The act has ended", "E"),
@@ -55,10 +56,23 @@ public enum Command {
     SAVE_TEXT("Save as text…", Scope.DEBRIEF, "The whole debrief as a text file", "S"),
     SAVE_TABLE("Save as table…", Scope.DEBRIEF, "The figures as comma-separated values", "C"),
     PRINT("Print…", Scope.DEBRIEF, "The whole debrief on paper", "P", "ctrl P"),
+    SAVE("Save", Scope.WORDS, "Write the words into the show's file", "ctrl S"),
+    SAVE_AS("Save as…", Scope.WORDS, "Write them into another file", "ctrl shift S"),
+    UNDO("Undo", Scope.WORDS, "Take the last change back", "ctrl Z"),
+    REDO("Redo", Scope.WORDS, "Make it again", "ctrl Y", "ctrl shift Z"),
+    ADD_REMARK("New remark", Scope.WORDS, "After the chosen one", "ctrl N"),
+    DELETE_REMARK("Delete the remark", Scope.WORDS, "Undo brings it back", "ctrl D"),
+    REMARK_UP("Earlier", Scope.WORDS, "Say the remark before the one above it", "ctrl UP"),
+    REMARK_DOWN("Later", Scope.WORDS, "Say it after the one below it", "ctrl DOWN"),
+    PLAIN_WORDS("Plain words", Scope.WORDS, "Put them in after the trade word", "ctrl PERIOD"),
+    INTO_LIVE("Into Live", Scope.WORDS, "Save, and let Live say these words", "ctrl L"),
 
     OPEN("Open a show…", Scope.WINDOW, "Choose a show file", "ctrl O"),
+    METAR("Paste a METAR…", Scope.WINDOW, "The air of the day from a report, in Prepare", "ctrl M"),
+    RECEIVER("Receiver…", Scope.WINDOW, "Where the aircraft's position comes from", "ctrl R"),
     PREPARE("Prepare", Scope.WINDOW, "The show at a glance", "F2"),
-    WALK("Walk through", Scope.WINDOW, "The act flown on the screen", "F3"),
+    WORDS("Words", Scope.WINDOW, "Write the remarks", "F3"),
+    WALK("Walk through", Scope.WINDOW, "The act flown on the screen", "F8"),
     LIVE("Live", Scope.WINDOW, "The running show", "F4"),
     DEBRIEF("Debrief", Scope.WINDOW, "What was flown and said", "F6"),
     GLOSSARY("Glossary", Scope.WINDOW, "Every figure explained", "F7"),
@@ -77,6 +91,8 @@ public enum Command {
         WALK,
         /** In the Debrief place only. */
         DEBRIEF,
+        /** In the Words place only. */
+        WORDS,
         /** Anywhere in the window. */
         WINDOW
     }

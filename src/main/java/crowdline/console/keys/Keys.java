@@ -55,6 +55,8 @@ final class Keys {
                         case "PAGE_UP" -> "Page Up";
                         case "LEFT" -> "←";
                         case "RIGHT" -> "→";
+                        case "UP" -> "↑";
+                        case "DOWN" -> "↓";
                         case "BACK_SPACE" -> "Backspace";
                         case "ENTER" -> "Enter";
                         case "PERIOD" -> ".";

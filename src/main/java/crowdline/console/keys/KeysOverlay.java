@@ -50,6 +50,7 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
      */
     public static Sheet sheet(Command.Scope place) {
         String name = switch (place) {
+            case WORDS -> Command.WORDS.label();
             case WALK -> Command.WALK.label();
             case DEBRIEF -> Command.DEBRIEF.label();
             default -> Command.LIVE.label();

@@ -6,6 +6,8 @@ import crowdline.console.live.SideView.Stretch;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.Sample;
+import crowdline.flight.Track;
+import crowdline.flight.Vec;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -28,15 +30,16 @@ public final class ActSheet {
     /** The sheet of a flight; figures that are only timed have no path of their own. */
     public static ActSheet of(Flight flight) {
         List<List<Sample>> samples = new ArrayList<>();
-        List<Stretch> stretches = new ArrayList<>();
+        List<Stretch> stretches = Track.of(flight).stretches().stream()
+                .map(s -> new Stretch(s.places().stream().map(ActSheet::spot).toList()))
+                .toList();
         for (FigureFlight figure : flight.figures()) {
             List<Sample> own = flight.samples().stream()
                     .filter(s -> figure.simulated() && s.tS() >= figure.startS() && s.tS() <= figure.endS())
                     .toList();
             samples.add(own);
-            stretches.add(new Stretch(own.stream().map(ActSheet::spot).toList()));
         }
-        return new ActSheet(flight.figures(), samples, List.copyOf(stretches));
+        return new ActSheet(flight.figures(), samples, stretches);
     }
 
     /** The whole path, with no aircraft. */
@@ -69,12 +72,18 @@ public final class ActSheet {
         double stepS = own.get(i + 1).tS() - own.get(i).tS();
         double part = stepS <= 0 ? 0 : Math.max(0, Math.min(1, (tS - own.get(i).tS()) / stepS));
         Spot here = new Spot(
-                a.alongM() + part * (b.alongM() - a.alongM()), a.heightM() + part * (b.heightM() - a.heightM()));
+                a.alongM() + part * (b.alongM() - a.alongM()),
+                a.awayM() + part * (b.awayM() - a.awayM()),
+                a.heightM() + part * (b.heightM() - a.heightM()));
         double pathRad = Math.atan2(b.heightM() - a.heightM(), b.alongM() - a.alongM());
         return new SideView(stretches, index, new Craft(here, pathRad, true));
     }
 
+    private static Spot spot(Vec place) {
+        return new Spot(place.x(), place.y(), place.z());
+    }
+
     private static Spot spot(Sample sample) {
-        return new Spot(sample.place().x(), sample.place().z());
+        return spot(sample.place());
     }
 }

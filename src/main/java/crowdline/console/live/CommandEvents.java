@@ -46,6 +46,7 @@ public final class CommandEvents {
             case FACT_3 -> fact(handles, 2);
             case BY_HAND -> Optional.of(atS -> new FlightEvent.SourceChosen(atS, Source.HAND));
             case BY_CLOCK -> Optional.of(atS -> new FlightEvent.SourceChosen(atS, Source.CLOCK));
+            case BY_AIRCRAFT -> Optional.of(atS -> new FlightEvent.SourceChosen(atS, Source.AIRCRAFT));
             case END_ACT -> Optional.of(FlightEvent.ActEnded::new);
             case TAKE_BACK -> Optional.of(LiveEvent.Undone::new);
             case INCIDENT -> Optional.of(IncidentEvent.IncidentOpened::new);

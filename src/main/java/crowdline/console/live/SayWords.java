@@ -10,6 +10,7 @@ import crowdline.live.LiveNow;
 import crowdline.live.RemarkForm;
 import crowdline.live.Speaking;
 import crowdline.patter.Placed;
+import crowdline.patter.Plan;
 import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Quiet;
@@ -166,6 +167,10 @@ final class SayWords {
     }
 
     private static SayView nothing(Moment moment, ShowWords words, @Nullable Act act) {
+        if (moment.plan().equals(Plan.NOT_YET)) {
+            List<String> wait = List.of("What to say is still being worked out.");
+            return new SayView(What.NOTHING, "Say now", "", wait, 0, null, null);
+        }
         String text = moment.now().upcoming().isEmpty()
                 ? "Nothing waits to be said. F takes a filler."
                 : "Nothing planned until "

@@ -24,13 +24,12 @@ public final class ShowWords {
     private final Show show;
     private final Catalogue catalogue;
     private final Map<String, Remark> remarks = new HashMap<>();
-    private final Map<String, SpokenTime> fullTimes = new HashMap<>();
-    private final Map<String, SpokenTime> shortTimes = new HashMap<>();
-    private final Map<String, ActSheet> sheets = new HashMap<>();
+    private final Function<String, SpokenTime> times;
+    private final BiFunction<Act, Variant, ActSheet> flights;
 
     /**
-     * @param times how long a text takes this speaker
-     * @param flights the predicted path of an act in a variant
+     * @param times how long a text takes this speaker; asked at every look, so it should know the answer by then
+     * @param flights the predicted path of an act in a variant; likewise
      */
     public ShowWords(
             Show show,
@@ -39,20 +38,14 @@ public final class ShowWords {
             BiFunction<Act, Variant, ActSheet> flights) {
         this.show = show;
         this.catalogue = catalogue.with(show.figures());
+        this.times = times;
+        this.flights = flights;
         List<Remark> all = new ArrayList<>(show.remarks());
         for (Act act : show.acts()) {
             all.addAll(act.remarks());
             act.figures().forEach(f -> all.addAll(f.remarks()));
-            act.variants().forEach(v -> sheets.put(act.id() + "\n" + v.name(), flights.apply(act, v)));
         }
-        for (Remark remark : all) {
-            remarks.put(remark.id(), remark);
-            fullTimes.put(remark.id(), times.apply(remark.text()));
-            String shorter = remark.shortText();
-            if (shorter != null) {
-                shortTimes.put(remark.id(), times.apply(shorter));
-            }
-        }
+        all.forEach(remark -> remarks.put(remark.id(), remark));
     }
 
     Show show() {
@@ -117,13 +110,16 @@ public final class ShowWords {
 
     /** How long a form of a remark takes this speaker. */
     public SpokenTime time(Remark remark, boolean shortForm) {
-        SpokenTime full = fullTimes.getOrDefault(remark.id(), SpokenTime.NONE);
-        return shortForm ? shortTimes.getOrDefault(remark.id(), full) : full;
+        return times.apply(text(remark, shortForm));
     }
 
     /** The path of an act in a variant, or {@link ActSheet#NONE}. */
     public ActSheet sheet(@Nullable String actId, @Nullable String variant) {
-        return sheets.getOrDefault(actId + "\n" + variant, ActSheet.NONE);
+        return variant == null
+                ? ActSheet.NONE
+                : act(actId)
+                        .flatMap(act -> act.variant(variant).map(v -> flights.apply(act, v)))
+                        .orElse(ActSheet.NONE);
     }
 
     /** Every remark of a kind within reach: the figure's first, then those of the one after it, the act's, the show's. */

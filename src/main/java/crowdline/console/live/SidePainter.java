@@ -7,12 +7,13 @@ import crowdline.console.paint.Box;
 import crowdline.console.paint.Pen;
 import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.TextRole;
+import crowdline.sheet.PathFrame;
+import crowdline.sheet.PathView;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
-import java.util.List;
 
 /** Paints a path seen from the crowd, to one scale along and up so that a round loop is round. */
 public final class SidePainter {
@@ -25,29 +26,35 @@ public final class SidePainter {
         }
         double footHeight = pen.px(22);
         Box sky = box.aboveBottom(footHeight).inset(pen.px(6), pen.px(6));
-        Frame frame = Frame.around(view.stretches(), sky);
+        PathFrame frame = PathFrame.fit(view.extent(PathView.SIDE), sky.x(), sky.y(), sky.w(), sky.h());
+        paint(pen, view, box, frame);
+    }
+
+    /** Paints the view in a frame of the caller's; the box is where its foot is. */
+    static void paint(Pen pen, SideView view, Box box, PathFrame frame) {
         ground(pen, frame, box);
-        for (int i = 0; i < view.stretches().size(); i++) {
-            if (i != view.current()) {
-                Color colour = pen.palette().path();
-                stroke(pen, frame, view.stretches().get(i), colour, view.current() < 0 ? 1.8 : 1.1);
-            }
-        }
-        if (view.current() >= 0 && view.current() < view.stretches().size()) {
-            stroke(
-                    pen,
-                    frame,
-                    view.stretches().get(view.current()),
-                    pen.palette().pathNow(),
-                    4.5);
-        }
+        strokes(pen, view, frame, PathView.SIDE);
         Craft craft = view.craft();
         if (craft != null) {
             craft(pen, frame, craft);
         }
     }
 
-    private static void ground(Pen pen, Frame frame, Box box) {
+    /** Every stretch, the current one last and strongest. */
+    static void strokes(Pen pen, SideView view, PathFrame frame, PathView from) {
+        for (int i = 0; i < view.stretches().size(); i++) {
+            if (i != view.current()) {
+                Color colour = pen.palette().path();
+                stroke(pen, frame, from, view.stretches().get(i), colour, view.current() < 0 ? 1.8 : 1.1);
+            }
+        }
+        if (view.current() >= 0 && view.current() < view.stretches().size()) {
+            Stretch now = view.stretches().get(view.current());
+            stroke(pen, frame, from, now, pen.palette().pathNow(), 4.5);
+        }
+    }
+
+    private static void ground(Pen pen, PathFrame frame, Box box) {
         double y = frame.y(0);
         pen.fill(new Box(box.x(), y, box.w(), pen.px(1.5)), pen.palette().rule());
         double x = frame.x(0);
@@ -67,7 +74,7 @@ public final class SidePainter {
                 pen.palette().soft());
     }
 
-    private static void stroke(Pen pen, Frame frame, Stretch stretch, Color colour, double widthPx) {
+    private static void stroke(Pen pen, PathFrame frame, PathView from, Stretch stretch, Color colour, double widthPx) {
         if (stretch.spots().size() < 2) {
             return;
         }
@@ -75,7 +82,7 @@ public final class SidePainter {
         boolean first = true;
         for (Spot spot : stretch.spots()) {
             double x = frame.x(spot.alongM());
-            double y = frame.y(spot.heightM());
+            double y = frame.y(spot.upM(from));
             if (first) {
                 path.moveTo(x, y);
                 first = false;
@@ -89,7 +96,7 @@ public final class SidePainter {
         g.draw(path);
     }
 
-    private static void craft(Pen pen, Frame frame, Craft craft) {
+    private static void craft(Pen pen, PathFrame frame, Craft craft) {
         Graphics2D g = pen.surface();
         AffineTransform before = g.getTransform();
         g.translate(frame.x(craft.at().alongM()), frame.y(craft.at().heightM()));
@@ -115,33 +122,5 @@ public final class SidePainter {
             g.fill(dart);
         }
         g.setTransform(before);
-    }
-
-    /** From metres to user space. */
-    private record Frame(double originX, double originY, double pxPerM) {
-        static Frame around(List<Stretch> stretches, Box box) {
-            double left = -50;
-            double right = 50;
-            double high = 50;
-            for (Stretch stretch : stretches) {
-                for (Spot spot : stretch.spots()) {
-                    left = Math.min(left, spot.alongM());
-                    right = Math.max(right, spot.alongM());
-                    high = Math.max(high, spot.heightM());
-                }
-            }
-            double pxPerM = Math.min(box.w() / (right - left), box.h() / high);
-            double originX = box.x() + box.w() / 2 - pxPerM * (left + right) / 2;
-            double slack = Math.max(0, box.h() - pxPerM * high);
-            return new Frame(originX, box.maxY() - slack / 2, pxPerM);
-        }
-
-        double x(double alongM) {
-            return originX + pxPerM * alongM;
-        }
-
-        double y(double heightM) {
-            return originY - pxPerM * heightM;
-        }
     }
 }

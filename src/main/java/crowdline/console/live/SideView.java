@@ -1,10 +1,12 @@
 package crowdline.console.live;
 
+import crowdline.sheet.PathExtent;
+import crowdline.sheet.PathView;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The act's path seen from the crowd, one stretch for each figure.
+ * The act's path, one stretch for each figure, to be seen from the crowd or from above.
  *
  * @param stretches in the order flown
  * @param current index of the stretch being flown, or −1
@@ -19,9 +21,19 @@ public record SideView(
      * A point of the path.
      *
      * @param alongM metres to the commentator's right of the datum
+     * @param awayM metres away from the crowd, from the display line
      * @param heightM metres above the datum
      */
-    public record Spot(double alongM, double heightM) {}
+    public record Spot(double alongM, double awayM, double heightM) {
+        /** Over the display line. */
+        public Spot(double alongM, double heightM) {
+            this(alongM, 0, heightM);
+        }
+
+        double upM(PathView view) {
+            return view == PathView.SIDE ? heightM : awayM;
+        }
+    }
 
     /** One figure's part of the path. */
     public record Stretch(List<Spot> spots) {
@@ -41,6 +53,22 @@ public record SideView(
 
     public SideView {
         stretches = List.copyOf(stretches);
+    }
+
+    /** True if the path leaves the display line anywhere, so that it is worth a look from above. */
+    public boolean hasDepth() {
+        return stretches.stream().flatMap(s -> s.spots().stream()).anyMatch(s -> Math.abs(s.awayM()) > 1);
+    }
+
+    PathExtent extent(PathView view) {
+        PathExtent all = view == PathView.SIDE ? new PathExtent(-50, 50, 0, 50) : new PathExtent(-50, 50, -20, 50);
+        for (Stretch stretch : stretches) {
+            for (Spot spot : stretch.spots()) {
+                double upM = view == PathView.SIDE ? Math.max(0, spot.heightM()) : spot.awayM();
+                all = all.with(spot.alongM(), upM);
+            }
+        }
+        return all;
     }
 
     public boolean isEmpty() {

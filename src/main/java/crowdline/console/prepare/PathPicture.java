@@ -1,6 +1,6 @@
 package crowdline.console.prepare;
 
-import crowdline.console.live.SidePainter;
+import crowdline.console.live.ActPainter;
 import crowdline.console.live.SideView;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.Painted;
@@ -11,7 +11,7 @@ import java.awt.Color;
 /** The act's path with the chosen figure's part of it drawn strongly. */
 final class PathPicture extends Painted<SideView> {
     PathPicture(Appearance appearance) {
-        super("The act seen from the crowd", appearance);
+        super("The act seen from the crowd and from above", appearance);
     }
 
     @Override
@@ -26,6 +26,6 @@ final class PathPicture extends Painted<SideView> {
 
     @Override
     protected void paint(Pen pen, SideView shown, Box box) {
-        SidePainter.paint(pen, shown, box.inset(pen.px(10), pen.px(8)));
+        ActPainter.paint(pen, shown, box.inset(pen.px(10), pen.px(8)));
     }
 }

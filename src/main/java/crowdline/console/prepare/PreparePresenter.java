@@ -91,10 +91,12 @@ public final class PreparePresenter {
         String wind = air.windKt() == 0
                 ? "no wind"
                 : String.format(Locale.UK, "wind %.0f° %.0f kt", air.windFromDeg(), air.windKt());
+        String aloft = air.windsAloft().isEmpty() ? "" : ", other winds higher up";
         String cloud = cloudBaseFt == null
                 ? "no cloud base given"
                 : String.format(Locale.UK, "cloud base %,.0f ft", cloudBaseFt);
-        return String.format(Locale.UK, "%.0f hPa, %.0f °C, ", air.qnhHpa(), air.temperatureC()) + wind + ", " + cloud;
+        return String.format(Locale.UK, "%.0f hPa, %.0f °C, ", air.qnhHpa(), air.temperatureC()) + wind + aloft + ", "
+                + cloud;
     }
 
     private static FindingView finding(Found found) {

@@ -130,4 +130,19 @@ class LivePresenterTest {
         Moment moment = SmallShow.moment(104, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100)));
         assertThat(presenter.view(moment)).isEqualTo(presenter.view(moment));
     }
+
+    @Test
+    void aPlanThatIsNotThereYetIsSaidSo() {
+        LiveView view =
+                new LivePresenter(SmallShow.words()).view(SmallShow.moment(10, Plan.NOT_YET, SmallShow.after()));
+
+        assertThat(view.say().breaths()).containsExactly("What to say is still being worked out.");
+    }
+
+    @Test
+    void anEmptyPlanSaysThatNothingIsPlanned() {
+        LiveView view = new LivePresenter(SmallShow.words()).view(SmallShow.moment(10, Plan.EMPTY, SmallShow.after()));
+
+        assertThat(view.say().breaths().get(0)).startsWith("Nothing planned until");
+    }
 }

@@ -1,0 +1,143 @@
+package crowdline.app;
+
+import crowdline.console.live.SideView.Craft;
+import crowdline.console.live.SideView.Spot;
+import crowdline.console.live.Tracking;
+import crowdline.follow.FollowNow;
+import crowdline.follow.FollowPlan;
+import crowdline.follow.Follower;
+import crowdline.live.Course;
+import crowdline.live.FlightEvent;
+import crowdline.live.Flown;
+import crowdline.live.LiveState;
+import crowdline.live.Source;
+import crowdline.telemetry.Reading;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Follows the aircraft of the act being flown: what the hand does goes to the follower, what the follower finds goes to
+ * the show. Times are those of the session. Not for several threads.
+ */
+final class AircraftFollowing {
+    /** The aircraft is drawn where it was read to be for so long, seconds; then it is where the plan has it. */
+    private static final double SHOWN_S = 3;
+    /** The arrow follows readings at least so far apart, seconds. */
+    private static final double ARROW_S = 0.3;
+
+    private final Function<LiveState, Optional<FollowPlan>> plans;
+    private AircraftSteps steps = new AircraftSteps();
+    private @Nullable Follower follower;
+    private @Nullable FollowPlan plan;
+    private @Nullable Flight followed;
+    private @Nullable Flown lastFlown;
+    private int lastIndex = -1;
+    private @Nullable FollowNow now;
+    private @Nullable Reading last;
+    private @Nullable Craft craft;
+
+    /** Which flight of which variant; each has a follower of its own. */
+    private record Flight(
+            @Nullable String actId,
+            @Nullable String variant,
+            @Nullable Double startedAtS) {}
+
+    /** @param plans what is known of the act that a state has chosen, if anything */
+    AircraftFollowing(Function<LiveState, Optional<FollowPlan>> plans) {
+        this.plans = plans;
+    }
+
+    /** A reading came in, in the session's time. */
+    Optional<FlightEvent> reading(LiveState state, Reading reading) {
+        see(reading);
+        Follower following = follower(state);
+        if (following == null) {
+            return Optional.empty();
+        }
+        FollowNow found = following.reading(reading);
+        now = found;
+        return steps.next(state, found, reading.tS());
+    }
+
+    /** Time goes on. */
+    Optional<FlightEvent> tick(LiveState state, double nowS) {
+        Follower following = follower(state);
+        if (following == null || last == null) {
+            return Optional.empty();
+        }
+        FollowNow found = following.tick(nowS);
+        now = found;
+        return steps.next(state, found, nowS);
+    }
+
+    /** What the screen says of it. */
+    Tracking tracking(double nowS) {
+        Reading reading = last;
+        if (reading == null) {
+            return Tracking.NONE;
+        }
+        double ageS = Math.max(0, nowS - reading.tS());
+        FollowNow found = now;
+        return new Tracking(
+                found == null ? null : Double.valueOf(found.confidence()),
+                ageS,
+                found == null ? null : other(found),
+                ageS <= SHOWN_S ? craft : null);
+    }
+
+    private @Nullable String other(FollowNow found) {
+        FollowPlan known = plan;
+        if (known == null || found.alternatives().size() < 2 || found.confidence() >= 0.9) {
+            return null;
+        }
+        return known.name(found.alternatives().get(1).figureIndex());
+    }
+
+    private void see(Reading reading) {
+        Reading before = last;
+        if (before == null || reading.tS() - before.tS() >= ARROW_S) {
+            double pathRad = before == null
+                    ? 0
+                    : Math.atan2(reading.heightM() - before.heightM(), reading.alongM() - before.alongM());
+            craft = new Craft(new Spot(reading.alongM(), reading.awayM(), reading.heightM()), pathRad, false);
+            last = reading;
+        }
+    }
+
+    private @Nullable Follower follower(LiveState state) {
+        Course course = state.course();
+        Flight flight = new Flight(course.actId(), course.variant(), course.actStartedAtS());
+        if (!flight.equals(followed)) {
+            followed = flight;
+            plan = plans.apply(state).orElse(null);
+            follower = plan == null ? null : new Follower(plan);
+            steps = new AircraftSteps();
+            lastFlown = null;
+            lastIndex = -1;
+            now = null;
+        }
+        Follower following = follower;
+        if (following != null) {
+            teach(following, course);
+        }
+        return following;
+    }
+
+    /** A step by hand, forwards or back, says which figure is flown. */
+    private void teach(Follower following, Course course) {
+        if (course.figureId() == null || course.flown().isEmpty()) {
+            return;
+        }
+        Flown current = course.flown().get(course.flown().size() - 1);
+        boolean stepped = lastFlown == null
+                || !current.figureId().equals(lastFlown.figureId())
+                || current.startedAtS() != lastFlown.startedAtS();
+        boolean back = course.position() < lastIndex;
+        if (stepped && (back || current.mark() == Source.HAND)) {
+            now = following.hand(current.startedAtS(), course.position());
+        }
+        lastFlown = current;
+        lastIndex = course.position();
+    }
+}

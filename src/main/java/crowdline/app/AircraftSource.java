@@ -1,0 +1,146 @@
+package crowdline.app;
+
+import crowdline.storage.ShowFileException;
+import crowdline.telemetry.Fix;
+import crowdline.telemetry.FlightLog;
+import crowdline.telemetry.FlightLogException;
+import crowdline.telemetry.IgcHeight;
+import crowdline.telemetry.Replay;
+import crowdline.telemetry.serial.LinkOpener;
+import crowdline.telemetry.serial.Receiver;
+import crowdline.telemetry.serial.ReceiverStatus;
+import crowdline.telemetry.serial.SerialPorts;
+import crowdline.telemetry.serial.StreamOpener;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
+
+/** Where the aircraft's positions come from: one port, stream or flight log at a time, or nowhere. From any thread. */
+final class AircraftSource implements AutoCloseable {
+    private static final double NANOS_PER_S = 1e9;
+
+    private final LongSupplier nanos;
+    private volatile Consumer<Fix> taker = fix -> {};
+    private Open open = Open.NOTHING;
+
+    /** What is open now, how it stands, and what is wrong with it if anything. */
+    private record Open(String name, Supplier<String> text, Supplier<String> trouble, Runnable close) {
+        static final Open NOTHING = new Open("", () -> "", () -> "", () -> {});
+    }
+
+    /** @param nanos the machine's monotonic clock */
+    AircraftSource(LongSupplier nanos) {
+        this.nanos = nanos;
+    }
+
+    /** Who gets the positions from now on. */
+    void to(Consumer<Fix> next) {
+        taker = next;
+    }
+
+    /** How it stands, in one phrase; empty where nothing is open. */
+    synchronized String text() {
+        return open.text().get();
+    }
+
+    /** What is wrong with it, in one phrase; empty where nothing is, or nothing is open. */
+    synchronized String trouble() {
+        return open.trouble().get();
+    }
+
+    /** True if positions may come. */
+    synchronized boolean isOpen() {
+        return !open.name().isEmpty();
+    }
+
+    /** A serial port, by its path; its speed is found. */
+    void port(String path) {
+        receiver(SerialPorts.at(path, SerialPorts.USUAL_BAUD));
+    }
+
+    /** A stream of a receiver's bytes, such as standard input. */
+    void stream(String name, InputStream in) {
+        receiver(new StreamOpener(name, in));
+    }
+
+    private void receiver(LinkOpener opener) {
+        Receiver receiver = Receiver.start(opener, nanos, fix -> taker.accept(fix));
+        use(new Open(opener.name(), () -> receiver.status().text(), () -> trouble(receiver.status()), receiver::close));
+    }
+
+    private static String trouble(ReceiverStatus status) {
+        return status.state() == ReceiverStatus.State.RECEIVING
+                ? ""
+                : "Receiver " + status.name() + ": " + status.text();
+    }
+
+    /**
+     * A flight log, as if it were flown now.
+     *
+     * @param factor how much faster than flown, above 0
+     * @throws ShowFileException if it cannot be read, with what to do
+     */
+    void replay(Path file, double factor) throws ShowFileException {
+        String name = String.valueOf(file.getFileName());
+        Replay replay;
+        try {
+            replay = new Replay(FlightLog.read(Files.readAllBytes(file), name, IgcHeight.GNSS), factor);
+        } catch (FlightLogException e) {
+            throw new ShowFileException(String.valueOf(e.getMessage()));
+        } catch (IOException e) {
+            throw new ShowFileException(file + " cannot be read; check that it is there and may be read");
+        }
+        ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(work -> {
+            Thread made = new Thread(work, "replay");
+            made.setDaemon(true);
+            return made;
+        });
+        long began = nanos.getAsLong();
+        play(replay, began, thread);
+        use(new Open(
+                name,
+                () -> replay.nextDueS().isPresent() ? "playing " + name : name + " is over",
+                () -> replay.nextDueS().isPresent() ? "" : "The flight log " + name + " is over",
+                thread::shutdownNow));
+    }
+
+    private void play(Replay replay, long began, ScheduledExecutorService thread) {
+        double elapsedS = (nanos.getAsLong() - began) / NANOS_PER_S;
+        replay.upTo(elapsedS).forEach(fix -> taker.accept(fix));
+        replay.nextDueS()
+                .ifPresentOrElse(
+                        dueS -> {
+                            var unused = thread.schedule(
+                                    () -> play(replay, began, thread),
+                                    Math.max(1, Math.round((dueS - elapsedS) * 1000)),
+                                    TimeUnit.MILLISECONDS);
+                        },
+                        thread::shutdown);
+    }
+
+    /** No positions any more. */
+    void none() {
+        use(Open.NOTHING);
+    }
+
+    private void use(Open next) {
+        Open before;
+        synchronized (this) {
+            before = open;
+            open = next;
+        }
+        before.close().run();
+    }
+
+    @Override
+    public void close() {
+        none();
+    }
+}

@@ -1,0 +1,156 @@
+package crowdline.app;
+
+import crowdline.app.ActPlans.Planned;
+import crowdline.patter.Margins;
+import crowdline.patter.Placed;
+import crowdline.patter.Unplaced;
+import crowdline.show.Act;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.show.Show;
+import crowdline.speech.Pace;
+import crowdline.storage.CatalogueFile;
+import crowdline.storage.JsonOut;
+import crowdline.storage.PaceFile;
+import crowdline.storage.ShowFileException;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Plans what to say when, act by act. */
+@Command(
+        name = "plan",
+        mixinStandardHelpOptions = true,
+        description = "Says which remark comes when, in which form, and what finds no place and why.",
+        footer = {
+            "A good day is one on which the figure that matters lasts as long as the wide end of its band.",
+            "Ends with 0 if all went well, 1 if a duty found no place, 2 if the file cannot be used."
+        })
+final class PlanCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "SHOW", description = "The show file.")
+    private @Nullable Path file;
+
+    @Mixin
+    private final ActChoice choice = new ActChoice();
+
+    @Option(
+            names = "--pace",
+            paramLabel = "FILE",
+            description = "The pace of the speaker; 160 words a minute if left out.")
+    private @Nullable Path pace;
+
+    @Option(names = "--json", description = "Print the plan as JSON.")
+    private boolean json;
+
+    PlanCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws ShowFileException {
+        LoadedShow loaded = load(Objects.requireNonNull(file), pace == null ? Pace.DEFAULT : PaceFile.read(pace));
+        Show show = loaded.show();
+        List<Act> acts = choice.of(show, terminal).orElse(null);
+        if (acts == null) {
+            return ExitCode.UNUSABLE;
+        }
+        for (Act act : acts) {
+            String variant = choice.variant(act).name();
+            if (loaded.prediction(act.id(), variant).isEmpty()) {
+                throw new ShowFileException("the act " + act.id()
+                        + " cannot be predicted, so nothing can be planned in it; crowdline check says why");
+            }
+        }
+        List<Planned> planned = ActPlans.of(loaded, acts, choice::variant);
+        if (json) {
+            terminal.json(JsonOut.of(
+                    Map.of("acts", planned.stream().map(PlanCommand::row).toList())));
+        } else {
+            planned.forEach(p -> PlanTable.lines(show, p).forEach(terminal::line));
+        }
+        return unsaidDuties(show, planned).isEmpty() ? ExitCode.FINE : ExitCode.BLOCKED;
+    }
+
+    private static LoadedShow load(Path file, Pace pace) throws ShowFileException {
+        LoadedShow loaded;
+        try {
+            loaded = new ShowLoader(CatalogueFile::shipped, pace)
+                    .load(file, LoadedShow.FLIGHTS)
+                    .loaded();
+        } catch (IllegalArgumentException e) {
+            throw new ShowFileException(e.getMessage() + "; crowdline check " + file + " says where");
+        }
+        if (loaded == null) {
+            throw new ShowFileException("the show " + file + " has errors; crowdline check " + file + " lists them");
+        }
+        return loaded;
+    }
+
+    /** Duties that no act has room for. */
+    private static Set<String> unsaidDuties(Show show, List<Planned> planned) {
+        Map<String, Remark> remarks = RemarksOf.byId(show);
+        Set<String> unsaid = new HashSet<>();
+        planned.forEach(p -> p.plan().unplaced().stream()
+                .map(Unplaced::remarkId)
+                .filter(id -> Objects.requireNonNull(remarks.get(id)).kind() == RemarkKind.DUTY)
+                .forEach(unsaid::add));
+        planned.forEach(p -> p.plan().placed().forEach(placed -> unsaid.remove(placed.remarkId())));
+        return unsaid;
+    }
+
+    private static Map<String, Object> row(Planned planned) {
+        Margins margins = planned.margins();
+        Map<String, Object> row = new LinkedHashMap<>();
+        row.put("id", planned.act().id());
+        row.put("variant", planned.variant().name());
+        row.put(
+                "placed",
+                planned.plan().placed().stream().map(p -> row(p, margins)).toList());
+        row.put(
+                "unplaced",
+                planned.plan().unplaced().stream().map(u -> row(u, margins)).toList());
+        row.put("quietS", tidy(planned.plan().quietS()));
+        row.put("talkS", tidy(planned.plan().talkS()));
+        return row;
+    }
+
+    private static Map<String, Object> row(Placed placed, Margins margins) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        row.put("remark", placed.remarkId());
+        row.put("figure", placed.figureId());
+        row.put("kind", placed.kind());
+        row.put("form", placed.form());
+        row.put("startS", tidy(placed.startS()));
+        row.put("endS", tidy(placed.endS()));
+        row.put("tight", placed.tight());
+        margins.whyShort(placed).ifPresent(why -> row.put("reason", why));
+        return row;
+    }
+
+    private static Map<String, Object> row(Unplaced unplaced, Margins margins) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        row.put("remark", unplaced.remarkId());
+        row.put("why", unplaced.why());
+        row.put("reason", unplaced.reason());
+        row.put("neededS", tidy(unplaced.neededS()));
+        row.put("thereS", tidy(unplaced.thereS()));
+        row.put("goodDay", margins.fitsOnAGoodDay(unplaced));
+        return row;
+    }
+
+    private static double tidy(double seconds) {
+        return Math.rint(seconds * 1000) / 1000 + 0.0;
+    }
+}

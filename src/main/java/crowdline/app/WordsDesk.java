@@ -1,0 +1,250 @@
+package crowdline.app;
+
+import crowdline.console.ConsoleFrame;
+import crowdline.console.edit.WordsBasis;
+import crowdline.console.edit.WordsHost;
+import crowdline.console.edit.WordsOpened;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.prepare.PreparePresenter.Found;
+import crowdline.console.theme.Tone;
+import crowdline.show.Catalogue;
+import crowdline.show.CatalogueEntry;
+import crowdline.show.Show;
+import crowdline.show.ShowRules;
+import crowdline.speech.Spoken;
+import crowdline.storage.JournalShow;
+import crowdline.storage.ShowDocument;
+import crowdline.storage.ShowFile;
+import crowdline.storage.ShowFileException;
+import crowdline.storage.ShowReading;
+import crowdline.timing.FigureTime;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Opens, judges and saves the words of the show that is open, on the {@code io} thread. The running show goes on with its
+ * own words until it is told to take these.
+ */
+final class WordsDesk implements WordsHost {
+    private static final System.Logger LOG = System.getLogger(WordsDesk.class.getName());
+
+    private final Supplier<Catalogue> catalogue;
+    private final Supplier<@Nullable RunningShow> running;
+    private final Supplier<@Nullable Path> openFile;
+    private final Consumer<Consumer<ConsoleFrame>> window;
+    private final Executor io;
+    private final ShowFile shows = new ShowFile();
+    /** The newest edit that nobody has looked at yet. */
+    private final AtomicReference<@Nullable Show> waiting = new AtomicReference<>();
+    /** On the io thread only: what is being edited. */
+    private @Nullable Edited edited;
+
+    /** The file that is edited, as it stood when it was last read or written here. */
+    private record Edited(Path file, String sha256, ShowDocument document, LoadedShow loaded) {}
+
+    /**
+     * @param running the show being run, if any
+     * @param openFile the file it was read from, if any
+     * @param window hands work to the window once there is one
+     */
+    WordsDesk(
+            Supplier<Catalogue> catalogue,
+            Supplier<@Nullable RunningShow> running,
+            Supplier<@Nullable Path> openFile,
+            Consumer<Consumer<ConsoleFrame>> window,
+            Executor io) {
+        this.catalogue = catalogue;
+        this.running = running;
+        this.openFile = openFile;
+        this.window = window;
+        this.io = io;
+    }
+
+    @Override
+    public void open() {
+        io.execute(() -> guarded(this::read));
+    }
+
+    @Override
+    public void edited(Show show) {
+        if (waiting.getAndSet(show) == null) {
+            io.execute(() -> guarded(() -> {
+                Show newest = waiting.getAndSet(null);
+                if (newest != null) {
+                    judge(newest);
+                }
+            }));
+        }
+    }
+
+    @Override
+    public void save(Show show) {
+        io.execute(() -> guarded(() -> write(show)));
+    }
+
+    @Override
+    public void saveAs(Show show, Path file) {
+        io.execute(() -> guarded(() -> {
+            Edited before = edited;
+            if (before != null) {
+                put(show, file.toAbsolutePath(), before);
+                say(Form.RING, Tone.CALM, "Saved as " + file + "; what runs in Live is still " + openFile.get());
+            }
+        }));
+    }
+
+    @Override
+    public void intoLive(Show show) {
+        io.execute(() -> guarded(() -> {
+            RunningShow live = running.get();
+            Edited before = edited;
+            if (live == null || before == null || !before.file().equals(openFile.get())) {
+                say(Form.STOP, Tone.ALARM, "Live runs another file; open this one to run it");
+                return;
+            }
+            // What Live says must still be there if the machine stops a moment later.
+            write(show);
+            live.take(live.loaded().withWords(show));
+            window.accept(ConsoleFrame::liveChanged);
+            say(Form.DISC, Tone.GOOD, "Saved, and Live says these words from now on");
+        }));
+    }
+
+    private void read() throws ShowFileException, IOException {
+        RunningShow live = running.get();
+        Path file = openFile.get();
+        if (live == null || file == null) {
+            return;
+        }
+        byte[] bytes = Files.readAllBytes(file);
+        ShowReading reading = shows.read(file, bytes);
+        Show show = reading.show();
+        if (show == null
+                || !RemarksOf.none(show)
+                        .equals(RemarksOf.none(live.loaded().show().withAir(show.air())))) {
+            throw new ShowFileException(
+                    file.getFileName() + " was changed since it was opened, so open it again to write its words");
+        }
+        LoadedShow loaded = live.loaded().withWords(show);
+        edited = new Edited(file, sha256(file, bytes), reading.document(), loaded);
+        WordsOpened opened = new WordsOpened(String.valueOf(file.getFileName()), show, basis(loaded, catalogue.get()));
+        window.accept(frame -> frame.showWords(opened));
+        judge(show);
+    }
+
+    static WordsBasis basis(LoadedShow loaded, Catalogue known) {
+        Catalogue all = known.with(loaded.show().figures());
+        Set<String> explained = new HashSet<>();
+        for (CatalogueEntry entry : all.entries()) {
+            explained.add(entry.name());
+            explained.addAll(entry.aliases());
+        }
+        Spoken spoken = new Spoken(loaded.show().sayAs());
+        return new WordsBasis(
+                explained,
+                spoken::expand,
+                text -> loaded.pace().time(spoken.expand(text)),
+                (act, figure) -> lasts(loaded, act, figure),
+                figure -> {
+                    String title = figure.title();
+                    return title != null
+                            ? title
+                            : all.find(figure.figure())
+                                    .map(CatalogueEntry::name)
+                                    .orElse(figure.figure());
+                });
+    }
+
+    private static Optional<FigureTime> lasts(LoadedShow loaded, String actId, String figureId) {
+        return loaded.show().act(actId).stream()
+                .flatMap(act -> act.variants().stream())
+                .flatMap(variant -> loaded.prediction(actId, variant.name()).stream())
+                .flatMap(prediction -> prediction.times().figures().stream())
+                .filter(time -> time.figureId().equals(figureId))
+                .findFirst();
+    }
+
+    /** Plan, times and findings of the words as they are now. */
+    private void judge(Show show) {
+        Edited now = edited;
+        if (now == null) {
+            return;
+        }
+        LoadedShow loaded = now.loaded().withWords(show);
+        List<Found> findings = new ArrayList<>();
+        now.document().locate(ShowRules.check(show, catalogue.get())).forEach(f -> findings.add(ShowLoader.found(f)));
+        findings.addAll(loaded.flightFindings());
+        var view = loaded.prepareView(findings);
+        var plan = PlanWords.of(
+                ActPlans.of(loaded, show.acts(), act -> act.variants().get(0)));
+        window.accept(frame -> {
+            frame.showPrepare(view);
+            frame.showPlan(plan);
+        });
+    }
+
+    private void write(Show show) throws ShowFileException, IOException {
+        Edited before = edited;
+        if (before == null) {
+            return;
+        }
+        Path file = before.file();
+        if (Files.exists(file) && !sha256(file, Files.readAllBytes(file)).equals(before.sha256())) {
+            throw new ShowFileException(file.getFileName()
+                    + " was changed by something else meanwhile, so it was not saved over; save as another file");
+        }
+        put(show, file, before);
+    }
+
+    private void put(Show show, Path file, Edited before) throws ShowFileException, IOException {
+        ShowDocument document = shows.write(file, show, before.document());
+        edited = new Edited(file, sha256(file, Files.readAllBytes(file)), document, before.loaded());
+        window.accept(frame -> frame.wordsSaved(show, String.valueOf(file.getFileName())));
+        say(Form.DISC, Tone.GOOD, "Saved " + file.getFileName());
+    }
+
+    private static String sha256(Path file, byte[] content) {
+        return JournalShow.of(file, content).sha256();
+    }
+
+    /** Work on the io thread that may fail. */
+    private interface Work {
+        void run() throws ShowFileException, IOException;
+    }
+
+    private void guarded(Work work) {
+        try {
+            work.run();
+        } catch (ShowFileException e) {
+            failed(String.valueOf(e.getMessage()));
+        } catch (IOException e) {
+            LOG.log(System.Logger.Level.WARNING, "The words of " + openFile.get(), e);
+            failed("the show's file cannot be read; check that it is there, or save as another file");
+        } catch (RuntimeException e) {
+            // The root of the work: one sentence to the user, the rest to the log.
+            LOG.log(System.Logger.Level.ERROR, "The words of " + openFile.get(), e);
+            failed("this went wrong inside the program; save as another file, the log has the reason");
+        }
+    }
+
+    private void failed(String why) {
+        window.accept(ConsoleFrame::wordsNotSaved);
+        say(Form.STOP, Tone.ALARM, why);
+    }
+
+    private void say(Form form, Tone tone, String words) {
+        window.accept(frame -> frame.showBanners(List.of(new Mark(form, tone, words))));
+    }
+}

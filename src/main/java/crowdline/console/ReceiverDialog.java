@@ -1,0 +1,89 @@
+package crowdline.console;
+
+import crowdline.console.theme.Appearance;
+import java.awt.BorderLayout;
+import java.awt.Dialog.ModalityType;
+import java.awt.Frame;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JFileChooser;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.KeyStroke;
+import javax.swing.ListSelectionModel;
+
+/** Asks where the aircraft's position comes from: Enter chooses, Escape leaves it as it is. */
+final class ReceiverDialog {
+    private static final ReceiverChoice LOG = new ReceiverChoice("A flight log, played as it was flown…", "log");
+    private static final ReceiverChoice NONE = new ReceiverChoice("None: by hand and by clock only", "");
+
+    private ReceiverDialog() {}
+
+    static void ask(Frame owner, Appearance appearance, List<ReceiverChoice> ports, Consumer<String> chosen) {
+        JDialog dialog = new JDialog(owner, "Receiver", ModalityType.DOCUMENT_MODAL);
+        List<ReceiverChoice> all = new ArrayList<>(ports);
+        all.add(LOG);
+        all.add(NONE);
+        JList<ReceiverChoice> list = new JList<>(all.toArray(ReceiverChoice[]::new));
+        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        list.setSelectedIndex(0);
+        list.setCellRenderer(new Names());
+        list.getAccessibleContext().setAccessibleName("Where the aircraft's position comes from");
+        list.registerKeyboardAction(
+                e -> choose(dialog, list, chosen), KeyStroke.getKeyStroke("ENTER"), JComponent.WHEN_FOCUSED);
+        JLabel what = new JLabel(
+                ports.isEmpty()
+                        ? "No serial port was found. Plug the receiver in and open this again."
+                        : "The speed of the port is found by itself. Enter chooses, Escape leaves it as it is.");
+        JPanel pane = new JPanel(new BorderLayout(0, appearance.px(10)));
+        int edge = appearance.px(16);
+        pane.setBorder(BorderFactory.createEmptyBorder(edge, edge, edge, edge));
+        pane.add(what, BorderLayout.NORTH);
+        pane.add(new JScrollPane(list));
+        dialog.setContentPane(pane);
+        dialog.getRootPane()
+                .registerKeyboardAction(
+                        e -> dialog.dispose(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
+        dialog.setSize(Math.min(appearance.px(640), owner.getWidth()), Math.min(appearance.px(360), owner.getHeight()));
+        dialog.setLocationRelativeTo(owner);
+        dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
+        dialog.setVisible(true);
+    }
+
+    private static void choose(JDialog dialog, JList<ReceiverChoice> list, Consumer<String> chosen) {
+        ReceiverChoice choice = list.getSelectedValue();
+        if (choice == null) {
+            return;
+        }
+        dialog.dispose();
+        if (!choice.equals(LOG)) {
+            chosen.accept(choice.where());
+            return;
+        }
+        JFileChooser files = new JFileChooser();
+        files.setDialogTitle("A flight log: NMEA 0183, IGC or GPX");
+        if (files.showOpenDialog(dialog.getOwner()) == JFileChooser.APPROVE_OPTION) {
+            chosen.accept(files.getSelectedFile().toPath().toAbsolutePath().toString());
+        }
+    }
+
+    /** Names of devices are text, never markup. */
+    private static final class Names extends DefaultListCellRenderer {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        public java.awt.Component getListCellRendererComponent(
+                JList<?> list, Object value, int index, boolean selected, boolean focused) {
+            putClientProperty("html.disable", true);
+            return super.getListCellRendererComponent(
+                    list, value instanceof ReceiverChoice choice ? choice.name() : value, index, selected, focused);
+        }
+    }
+}

@@ -1,0 +1,136 @@
+package crowdline.console;
+
+import crowdline.console.edit.WordsHost;
+import crowdline.console.edit.WordsModel;
+import crowdline.console.edit.WordsOpened;
+import crowdline.console.edit.WordsPanel;
+import crowdline.console.keys.Command;
+import crowdline.show.Show;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.JFileChooser;
+import javax.swing.JFrame;
+import javax.swing.JOptionPane;
+import org.jspecify.annotations.Nullable;
+
+/** Ties the Words place to the rest of the program, and asks before anything unsaved is left. Event thread only. */
+final class WordsPlace {
+    private static final Object[] LEAVING = {"Save", "Leave without saving", "Cancel"};
+
+    private final WordsPanel panel;
+    private final WordsHost host;
+    private final JFrame owner;
+    /** What was asked for while something was unsaved, to be done once it is saved. */
+    private @Nullable Runnable afterSaving;
+
+    WordsPlace(WordsPanel panel, WordsHost host, JFrame owner) {
+        this.panel = panel;
+        this.host = host;
+        this.owner = owner;
+    }
+
+    /** The place is gone to. */
+    void enter() {
+        if (panel.model() == null) {
+            host.open();
+        }
+    }
+
+    void opened(WordsOpened words) {
+        panel.show(new WordsModel(words.file(), words.show(), words.basis(), host::edited));
+    }
+
+    /** Another show was opened, so these words are no longer its. */
+    void forget(boolean inPlace) {
+        panel.show(null);
+        if (inPlace) {
+            host.open();
+        }
+    }
+
+    void planned(Map<String, String> plan) {
+        WordsModel model = panel.model();
+        if (model != null) {
+            model.planned(plan);
+            panel.refresh();
+        }
+    }
+
+    void saved(Show written, String file) {
+        WordsModel model = panel.model();
+        if (model != null) {
+            model.saved(written, file);
+            panel.refresh();
+        }
+        Runnable next = afterSaving;
+        afterSaving = null;
+        if (next != null && (model == null || !model.isUnsaved())) {
+            next.run();
+        }
+    }
+
+    void notSaved() {
+        afterSaving = null;
+    }
+
+    /** What the window's title says of the words, if any are open. */
+    Optional<String> title() {
+        return Optional.ofNullable(panel.model()).map(m -> m.view().title());
+    }
+
+    void carryOut(Command command) {
+        WordsModel model = panel.model();
+        if (model == null) {
+            return;
+        }
+        switch (command) {
+            case SAVE -> host.save(model.show());
+            case SAVE_AS -> chooseFile().ifPresent(file -> host.saveAs(model.show(), file));
+            case INTO_LIVE -> host.intoLive(model.show());
+            default -> panel.carryOut(command);
+        }
+    }
+
+    /** Does something that leaves these words, once nothing unsaved is lost by it. */
+    void leaving(Runnable next) {
+        WordsModel model = panel.model();
+        if (model == null || !model.isUnsaved()) {
+            next.run();
+            return;
+        }
+        int answer = JOptionPane.showOptionDialog(
+                owner,
+                "The words are not saved yet.",
+                "Crowdline",
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.QUESTION_MESSAGE,
+                null,
+                LEAVING,
+                LEAVING[0]);
+        if (answer == 0) {
+            afterSaving = next;
+            host.save(model.show());
+        } else if (answer == 1) {
+            next.run();
+        }
+    }
+
+    private Optional<Path> chooseFile() {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setDialogTitle("Save the show as");
+        if (chooser.showSaveDialog(owner) != JFileChooser.APPROVE_OPTION) {
+            return Optional.empty();
+        }
+        Path file = chooser.getSelectedFile().toPath();
+        boolean may = !Files.exists(file)
+                || JOptionPane.showConfirmDialog(
+                                owner,
+                                "There is a file of that name. Replace it? It stays beside the new one as .previous.",
+                                "Crowdline",
+                                JOptionPane.YES_NO_OPTION)
+                        == JOptionPane.YES_OPTION;
+        return may ? Optional.of(file) : Optional.empty();
+    }
+}

@@ -1,0 +1,30 @@
+package crowdline.console.edit;
+
+import crowdline.show.Figure;
+import crowdline.speech.SpokenText;
+import crowdline.speech.SpokenTime;
+import crowdline.timing.FigureTime;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+
+/**
+ * What the Words place must know to judge a remark. Asked on the event thread, so every answer comes at once.
+ *
+ * @param explained trade words that the glossary explains
+ * @param said how a text sounds
+ * @param takes how long it takes this speaker
+ * @param lasts how long a figure lasts, by act and figure, if anybody predicted it
+ * @param names how a figure is called
+ */
+public record WordsBasis(
+        Set<String> explained,
+        Function<String, SpokenText> said,
+        Function<String, SpokenTime> takes,
+        BiFunction<String, String, Optional<FigureTime>> lasts,
+        Function<Figure, String> names) {
+    public WordsBasis {
+        explained = Set.copyOf(explained);
+    }
+}

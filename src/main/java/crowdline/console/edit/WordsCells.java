@@ -1,0 +1,85 @@
+package crowdline.console.edit;
+
+import crowdline.console.edit.WordsView.PlaceView;
+import crowdline.console.edit.WordsView.RemarkRow;
+import crowdline.console.paint.Box;
+import crowdline.console.paint.CellPainter;
+import crowdline.console.paint.Pen;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import crowdline.speech.SpeechFinding;
+import java.awt.Color;
+
+/** How the rows of the Words place are painted. */
+final class WordsCells {
+    private WordsCells() {}
+
+    static CellPainter<PlaceView> places(Appearance appearance) {
+        return new CellPainter<>(appearance, 36, WordsCells::spoken, WordsCells::place);
+    }
+
+    static CellPainter<RemarkRow> remarks(Appearance appearance) {
+        return new CellPainter<>(
+                appearance,
+                78,
+                r -> r.kind() + ": " + r.text() + " " + r.verdict().word(),
+                WordsCells::remark);
+    }
+
+    static CellPainter<SpeechFinding> findings(Appearance appearance) {
+        return new CellPainter<>(appearance, 62, WordsCells::spoken, WordsCells::finding);
+    }
+
+    private static String spoken(PlaceView place) {
+        return place.name() + ", " + place.remarks() + (place.remarks() == 1 ? " remark" : " remarks");
+    }
+
+    private static String spoken(SpeechFinding finding) {
+        return finding.message() + plainWords(finding);
+    }
+
+    private static String plainWords(SpeechFinding finding) {
+        return finding.suggestion() == null ? "" : " Ctrl+. puts in: " + finding.suggestion() + ".";
+    }
+
+    private static void place(Pen pen, PlaceView place, Box box, boolean chosen) {
+        Box inner = box.inset(box.h() * 0.3, box.h() * 0.1);
+        Box right = inner.right(inner.w() * 0.12);
+        Box left = inner.leftOf(inner.w() * 0.12).rightOf(place.depth() * pen.px(14));
+        pen.midway(
+                pen.lines(place.name(), TextRole.BODY, place.depth() < 2, left, 2),
+                left,
+                chosen ? pen.palette().onChosen() : pen.palette().text());
+        pen.atRight(
+                pen.line(Integer.toString(place.remarks()), TextRole.LABEL, false, right),
+                right,
+                chosen ? pen.palette().onChosen() : pen.palette().soft());
+    }
+
+    private static void remark(Pen pen, RemarkRow remark, Box box, boolean chosen) {
+        Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
+        Box inner = box.inset(box.h() * 0.14, box.h() * 0.09);
+        Box top = inner.top(inner.h() * 0.34);
+        Box kind = top.left(inner.w() * 0.25);
+        pen.midway(
+                pen.line(remark.kind(), TextRole.LABEL, false, kind),
+                kind,
+                chosen ? text : pen.palette().soft());
+        Box verdict = top.rightOf(inner.w() * 0.27);
+        if (chosen) {
+            pen.midway(pen.line(remark.verdict().word(), TextRole.LABEL, true, verdict), verdict, text);
+        } else {
+            pen.mark(remark.verdict(), TextRole.LABEL, verdict);
+        }
+        Box words = inner.belowTop(inner.h() * 0.38);
+        pen.atTop(pen.lines(remark.text(), TextRole.BODY, false, words, 2), words, text);
+    }
+
+    private static void finding(Pen pen, SpeechFinding finding, Box box, boolean chosen) {
+        Box inner = box.inset(box.h() * 0.14, box.h() * 0.08);
+        pen.atTop(
+                pen.lines(finding.message() + plainWords(finding), TextRole.BODY, false, inner, 3),
+                inner,
+                chosen ? pen.palette().onChosen() : pen.palette().text());
+    }
+}

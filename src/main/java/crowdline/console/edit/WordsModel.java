@@ -1,0 +1,230 @@
+package crowdline.console.edit;
+
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.show.Show;
+import crowdline.speech.SpeechFinding;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The words of a show being written: what is chosen, what was typed, and every step back. It knows no window and belongs
+ * to one thread.
+ */
+public final class WordsModel {
+    /** What a remark says before anybody wrote it. */
+    static final String NEW_TEXT = "New remark";
+
+    private String file;
+    private final WordsPresenter presenter;
+    private final Consumer<Show> edited;
+    private EditedShow show;
+    private RemarkPlace place = RemarkPlace.SHOW;
+    private int at;
+    private @Nullable RemarkDraft draft;
+    private Map<String, String> plan = Map.of();
+
+    /**
+     * @param file the name of the file, for the title
+     * @param opened the show as it stands in its file
+     * @param edited told of the show after every change
+     */
+    public WordsModel(String file, Show opened, WordsBasis basis, Consumer<Show> edited) {
+        this.file = file;
+        this.edited = edited;
+        presenter = new WordsPresenter(basis);
+        show = EditedShow.opened(opened);
+        choose(0);
+    }
+
+    /** The show as edited. */
+    public Show show() {
+        return show.now();
+    }
+
+    public boolean isUnsaved() {
+        return show.isUnsaved();
+    }
+
+    public WordsView view() {
+        Remark chosen = chosen();
+        RemarkDraft typed = draft;
+        Optional<WordsView.RemarkPage> page = chosen == null || typed == null
+                ? Optional.empty()
+                : Optional.of(
+                        presenter.page(chosen, place, typed, typed.read(chosen).problems(), plan));
+        return new WordsView(
+                file + (show.isUnsaved() ? ", not saved" : ""),
+                show.isUnsaved(),
+                !show.past().isEmpty(),
+                !show.future().isEmpty(),
+                presenter.places(show.now()),
+                RemarkPlace.all(show.now()).indexOf(place),
+                presenter.rows(show.now(), place),
+                chosen == null ? -1 : at,
+                page);
+    }
+
+    /** Goes to a place, by its number in the view. */
+    public void choosePlace(int number) {
+        List<RemarkPlace> places = RemarkPlace.all(show.now());
+        if (number >= 0 && number < places.size() && !places.get(number).equals(place)) {
+            place = places.get(number);
+            choose(0);
+        }
+    }
+
+    /** Goes to a figure or act, as when another place asks for it; null figure for the act, null act for the show. */
+    public void choosePlace(@Nullable String actId, @Nullable String figureId) {
+        choosePlace(RemarkPlace.all(show.now()).indexOf(new RemarkPlace(actId, figureId)));
+    }
+
+    /** Goes to a remark of the place, by its number. */
+    public void choose(int number) {
+        at = Math.max(0, Math.min(number, remarks().size() - 1));
+        Remark chosen = chosen();
+        draft = chosen == null ? null : RemarkDraft.of(chosen);
+    }
+
+    /** Takes what was typed; what cannot be used stays in the draft and changes nothing. */
+    public void type(RemarkDraft typed) {
+        Remark before = chosen();
+        RemarkDraft last = draft;
+        if (before == null || last == null || typed.equals(last)) {
+            return;
+        }
+        draft = typed;
+        List<Remark> remarks = new ArrayList<>(remarks());
+        remarks.set(at, typed.read(before).remark());
+        change(remarks, about(before.id(), last, typed));
+    }
+
+    /** Adds a remark after the chosen one: a call where a figure has none yet, an explanation in a figure, else a fact. */
+    public void add() {
+        List<Remark> remarks = new ArrayList<>(remarks());
+        boolean called = remarks.stream().anyMatch(r -> r.kind() == RemarkKind.CALL);
+        RemarkKind kind =
+                place.figureId() == null ? RemarkKind.FACT : called ? RemarkKind.EXPLANATION : RemarkKind.CALL;
+        int where = remarks.isEmpty() ? 0 : kind == RemarkKind.CALL ? 0 : at + 1;
+        remarks.add(where, Remark.of(place.freshId(show.now(), kind), kind, NEW_TEXT));
+        change(remarks, "");
+        choose(where);
+    }
+
+    public void delete() {
+        if (chosen() != null) {
+            List<Remark> remarks = new ArrayList<>(remarks());
+            remarks.remove(at);
+            change(remarks, "");
+            choose(at);
+        }
+    }
+
+    /** Moves the chosen remark among those of its place; within a figure they are said in this order. */
+    public void move(int by) {
+        int to = at + by;
+        if (chosen() != null && to >= 0 && to < remarks().size()) {
+            List<Remark> remarks = new ArrayList<>(remarks());
+            remarks.add(to, remarks.remove(at));
+            change(remarks, "");
+            choose(to);
+        }
+    }
+
+    /**
+     * Puts the plain words after the trade word at or after the caret, or after the first one.
+     *
+     * @return where the caret goes, or empty if there was nothing to put in
+     */
+    public Optional<Integer> insertPlainWords(int caret) {
+        RemarkDraft typed = draft;
+        List<SpeechFinding> helped = view().page().map(WordsView.RemarkPage::findings).orElse(List.of()).stream()
+                .filter(f -> f.suggestion() != null)
+                .toList();
+        if (typed == null || helped.isEmpty()) {
+            return Optional.empty();
+        }
+        SpeechFinding finding =
+                helped.stream().filter(f -> f.toChar() >= caret).findFirst().orElse(helped.get(0));
+        String after = typed.text().substring(finding.toChar());
+        boolean goesOn =
+                !after.isBlank() && Character.isLetterOrDigit(after.strip().codePointAt(0));
+        String inserted = ", that is " + finding.suggestion() + (goesOn ? "," : "");
+        type(new RemarkDraft(
+                typed.kind(),
+                typed.text().substring(0, finding.toChar()) + inserted + after,
+                typed.shortText(),
+                typed.weight(),
+                typed.earliestS(),
+                typed.latestS(),
+                typed.once()));
+        return Optional.of(finding.toChar() + inserted.length());
+    }
+
+    public void undo() {
+        step(show.undone());
+    }
+
+    public void redo() {
+        step(show.redone());
+    }
+
+    /**
+     * The show was saved as it was when the save began.
+     *
+     * @param into the name of the file it was saved into
+     */
+    public void saved(Show written, String into) {
+        file = into;
+        show = show.saved(written);
+    }
+
+    /** Where the plan has each remark, by its id. */
+    public void planned(Map<String, String> next) {
+        plan = Map.copyOf(next);
+    }
+
+    private void step(EditedShow next) {
+        if (!next.now().equals(show.now())) {
+            show = next;
+            choose(at);
+            edited.accept(show.now());
+        }
+    }
+
+    private void change(List<Remark> remarks, String about) {
+        EditedShow next = show.changed(place.with(show.now(), remarks), about);
+        if (!next.now().equals(show.now())) {
+            show = next;
+            edited.accept(show.now());
+        }
+    }
+
+    /** Typing on in one word of one field is one step; the next word is another. */
+    private static String about(String id, RemarkDraft last, RemarkDraft typed) {
+        if (!typed.text().equals(last.text())) {
+            return id + " text " + words(typed.text());
+        }
+        if (!typed.shortText().equals(last.shortText())) {
+            return id + " short " + words(typed.shortText());
+        }
+        return "";
+    }
+
+    private static int words(String text) {
+        return text.split("\\s+", -1).length;
+    }
+
+    private List<Remark> remarks() {
+        return place.in(show.now());
+    }
+
+    private @Nullable Remark chosen() {
+        List<Remark> remarks = remarks();
+        return at < remarks.size() ? remarks.get(at) : null;
+    }
+}

@@ -1,0 +1,150 @@
+package crowdline.console.edit;
+
+import crowdline.console.edit.WordsView.PlaceView;
+import crowdline.console.edit.WordsView.RemarkPage;
+import crowdline.console.edit.WordsView.RemarkRow;
+import crowdline.console.live.ShowWords;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.theme.Tone;
+import crowdline.patter.PatterRules;
+import crowdline.show.Act;
+import crowdline.show.Figure;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.show.Show;
+import crowdline.speech.PlainLanguage;
+import crowdline.speech.SpokenTime;
+import crowdline.timing.FigureTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Puts remarks being written into the words of the Words place. Hints only: nothing here stands in the way. */
+final class WordsPresenter {
+    private final WordsBasis basis;
+    private final PlainLanguage plain = new PlainLanguage();
+
+    WordsPresenter(WordsBasis basis) {
+        this.basis = basis;
+    }
+
+    /** Seconds there are for a remark: most likely, and at the ends of the band; the same thrice where it is a rule. */
+    record Room(double likelyS, double lowS, double highS, String words) {}
+
+    List<PlaceView> places(Show show) {
+        return RemarkPlace.all(show).stream()
+                .map(place -> new PlaceView(
+                        name(show, place),
+                        place.actId() == null ? 0 : place.figureId() == null ? 1 : 2,
+                        place.in(show).size()))
+                .toList();
+    }
+
+    List<RemarkRow> rows(Show show, RemarkPlace place) {
+        return place.in(show).stream()
+                .map(r -> new RemarkRow(ShowWords.word(r.kind()), r.text(), verdict(r.text(), room(r, place))))
+                .toList();
+    }
+
+    RemarkPage page(
+            Remark remark, RemarkPlace place, RemarkDraft draft, List<String> problems, Map<String, String> plan) {
+        Optional<Room> room = room(remark, place);
+        String shorter = remark.shortText();
+        return new RemarkPage(
+                draft,
+                draft.text().isBlank() ? "" : basis.said().apply(draft.text()).spoken(),
+                verdict(remark.text(), room),
+                shorter == null ? "" : basis.said().apply(shorter).spoken(),
+                shorter == null ? null : verdict(shorter, room),
+                room.map(Room::words).orElse("It belongs to no figure, so any gap will do."),
+                plan.getOrDefault(remark.id(), ""),
+                problems,
+                plain.check(draft.text(), basis.explained()),
+                place.figureId() != null);
+    }
+
+    private Mark verdict(String text, Optional<Room> room) {
+        SpokenTime time = basis.takes().apply(text);
+        String takes = String.format(Locale.UK, "%.1f s (%.1f to %.1f)", time.seconds(), time.lowS(), time.highS());
+        if (room.isEmpty()) {
+            return new Mark(Form.RING, Tone.CALM, takes);
+        }
+        Room there = room.get();
+        String of = String.format(Locale.UK, "%s of %.1f s", takes, there.likelyS());
+        if (time.highS() <= there.lowS()) {
+            return new Mark(Form.DISC, Tone.GOOD, "Fits: " + of);
+        }
+        if (time.seconds() <= there.likelyS()) {
+            return new Mark(Form.DIAMOND, Tone.CAUTION, "Just fits: " + of);
+        }
+        return time.seconds() <= there.highS()
+                ? new Mark(Form.DIAMOND, Tone.CAUTION, "On a good day: " + of)
+                : new Mark(Form.STOP, Tone.ALARM, "Too long: " + of);
+    }
+
+    /** The time there is by a remark's kind, its figure and its own limits; empty if none of them says anything. */
+    private Optional<Room> room(Remark remark, RemarkPlace place) {
+        String actId = place.actId();
+        String figureId = place.figureId();
+        if (actId == null || figureId == null) {
+            return Optional.empty();
+        }
+        Double earliest = remark.earliestS();
+        Double latest = remark.latestS();
+        PatterRules rules = PatterRules.DEFAULT;
+        if (remark.kind() == RemarkKind.CALL) {
+            double from = Math.max(-rules.callStartsAtMostBeforeS(), earliest == null ? -1e9 : earliest);
+            double to = Math.min(-rules.callEndsAtLeastBeforeS(), latest == null ? 1e9 : latest);
+            return Optional.of(fixed(
+                    Math.max(0, to - from),
+                    String.format(
+                            Locale.UK,
+                            "A call is spoken before its figure, from %.0f s to %.0f s ahead.",
+                            Math.max(0, -from),
+                            Math.max(0, -to))));
+        }
+        return basis.lasts().apply(actId, figureId).map(time -> inFigure(time, earliest, latest));
+    }
+
+    private static Room inFigure(FigureTime time, @Nullable Double earliest, @Nullable Double latest) {
+        double from = earliest == null ? 0 : earliest;
+        double likely = Math.max(0, Math.min(time.durationS(), latest == null ? 1e9 : latest) - from);
+        double low = Math.max(0, Math.min(time.lowS(), latest == null ? 1e9 : latest) - from);
+        double high = Math.max(0, Math.min(time.highS(), latest == null ? 1e9 : latest) - from);
+        String own = earliest == null && latest == null ? "" : " Its own limits leave it the seconds named.";
+        return new Room(
+                likely,
+                low,
+                high,
+                String.format(
+                                Locale.UK,
+                                "The figure lasts %.1f s, most often %.1f to %.1f s.",
+                                time.durationS(),
+                                time.lowS(),
+                                time.highS())
+                        + own);
+    }
+
+    private static Room fixed(double seconds, String words) {
+        return new Room(seconds, seconds, seconds, words);
+    }
+
+    private String name(Show show, RemarkPlace place) {
+        String actId = place.actId();
+        if (actId == null) {
+            return "The whole show";
+        }
+        Act act = show.act(actId).orElseThrow();
+        String figureId = place.figureId();
+        return figureId == null
+                ? act.title()
+                : act.figure(figureId).map(this::figureName).orElse(figureId);
+    }
+
+    private String figureName(Figure figure) {
+        return basis.names().apply(figure);
+    }
+}

@@ -1,0 +1,129 @@
+package crowdline.console.prepare;
+
+import crowdline.console.paint.PlainText;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import crowdline.show.DayAir;
+import java.awt.KeyboardFocusManager;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/** Takes a METAR and shows at every letter what is read in it; used for the day's air only when told to. */
+public final class MetarPanel extends JPanel {
+    private final JTextArea report = new JTextArea(3, 40);
+    private final JTextArea read = PlainText.wrapped("What was read", "");
+    private final JTextArea notes = PlainText.wrapped("Notes", "");
+    private final JButton use = new JButton("Use this air");
+    private final JButton leave = new JButton("Leave it as it is");
+    private final transient DayAir before;
+    private final transient Appearance appearance;
+    private transient MetarView view;
+
+    /**
+     * @param before the air until now
+     * @param chosen told the new air
+     * @param done told when the panel has done its work, whatever was chosen
+     */
+    public MetarPanel(Appearance appearance, DayAir before, Consumer<DayAir> chosen, Runnable done) {
+        this.appearance = appearance;
+        this.before = before;
+        view = MetarView.of("", before);
+        String gap = appearance.room(14);
+        setLayout(new MigLayout(
+                "insets " + gap + ", gap 0px " + appearance.room(6),
+                "[0:0:,grow,fill]",
+                "[][][][0:0:,grow,fill]" + appearance.room(10) + "[]"));
+        JLabel label = new JLabel("METAR of the day");
+        label.setLabelFor(report);
+        label.setFont(appearance.strong(TextRole.BODY));
+        report.setFont(appearance.plain(TextRole.BODY));
+        report.setLineWrap(true);
+        report.setWrapStyleWord(true);
+        report.getAccessibleContext().setAccessibleName("METAR of the day");
+        // Tab leaves the field, as everywhere else.
+        report.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+        report.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+        report.getDocument().addDocumentListener(new Changes(this::look));
+        read.setFont(appearance.strong(TextRole.BODY));
+        notes.setFont(appearance.plain(TextRole.BODY));
+        notes.setForeground(appearance.palette().soft());
+        use.addActionListener(e -> {
+            DayAir air = view.air();
+            if (air != null) {
+                chosen.accept(air);
+                done.run();
+            }
+        });
+        leave.addActionListener(e -> done.run());
+        add(label, "wrap");
+        add(new JScrollPane(report), "hmin " + appearance.room(70) + ", wrap");
+        add(read, "wmin 0, wrap");
+        JScrollPane scroll = new JScrollPane(notes);
+        scroll.setBorder(null);
+        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        add(scroll, "grow, wmin 0, hmin 0, wrap");
+        add(leave, "split 2, growx 0, gapleft push");
+        add(use, "growx 0");
+        look();
+    }
+
+    /** Puts a report into the field, as pasting it does. */
+    void paste(String text) {
+        report.setText(text);
+    }
+
+    JButton use() {
+        return use;
+    }
+
+    String said() {
+        return read.getText();
+    }
+
+    @Nullable
+    DayAir air() {
+        return view.air();
+    }
+
+    private void look() {
+        view = MetarView.of(report.getText(), before);
+        boolean good = view.air() != null;
+        boolean empty = report.getText().isBlank();
+        read.setText(good ? view.read() : view.wrong());
+        read.setForeground(
+                good
+                        ? appearance.palette().text()
+                        : empty
+                                ? appearance.palette().soft()
+                                : appearance.palette().alarm());
+        notes.setText(String.join("\n", view.notes()));
+        notes.setCaretPosition(0);
+        use.setEnabled(good);
+    }
+
+    /** Tells of every change of a text. */
+    private record Changes(Runnable told) implements DocumentListener {
+        @Override
+        public void insertUpdate(DocumentEvent event) {
+            told.run();
+        }
+
+        @Override
+        public void removeUpdate(DocumentEvent event) {
+            told.run();
+        }
+
+        @Override
+        public void changedUpdate(DocumentEvent event) {
+            told.run();
+        }
+    }
+}

@@ -1,0 +1,110 @@
+package crowdline.follow;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Reads from a belief what is to be said of the moment. */
+final class Answer {
+    /** A receiver that says nothing to be believed for longer than this makes the answer unsure, seconds. */
+    static final double SILENT_S = 2.5;
+
+    /** No more than this may be believed of a figure while the receiver is silent. */
+    private static final double SILENT_MOST = 0.85;
+
+    private static final double SURE_ENOUGH = 0.5;
+    private static final double MENTIONED = 0.05;
+
+    private final FollowPlan plan;
+    private final Belief belief;
+    private final double[] chances;
+
+    Answer(FollowPlan plan, Belief belief) {
+        this.plan = plan;
+        this.belief = belief;
+        chances = new double[plan.size()];
+        for (int f = 0; f < chances.length; f++) {
+            chances[f] = belief.in(f);
+        }
+    }
+
+    FollowNow at(double tS, @Nullable Integer fixed, boolean silent, double silentS) {
+        int best = 0;
+        for (int f = 1; f < chances.length; f++) {
+            best = chances[f] > chances[best] ? f : best;
+        }
+        if (fixed != null) {
+            best = fixed;
+        }
+        double confidence = fixed != null ? 1 : chances[best];
+        FollowNow.State state = confidence >= SURE_ENOUGH ? FollowNow.State.ON_PLAN : FollowNow.State.UNSURE;
+        int index = best;
+        if (fixed == null) {
+            if (belief.before > Math.max(confidence, Math.max(belief.off, belief.after))) {
+                state = FollowNow.State.BEFORE;
+                confidence = belief.before;
+                index = -1;
+            } else if (belief.after > Math.max(confidence, belief.off)) {
+                state = FollowNow.State.AFTER;
+                confidence = belief.after;
+                index = plan.size();
+            } else if (belief.off > confidence) {
+                state = belief.off >= SURE_ENOUGH ? FollowNow.State.OFF_PLAN : FollowNow.State.UNSURE;
+                confidence = belief.off;
+            }
+        }
+        if (silent && fixed == null) {
+            confidence = Math.min(confidence, SILENT_MOST);
+            state = state == FollowNow.State.ON_PLAN ? FollowNow.State.UNSURE : state;
+        }
+        Inside inside = inside(best);
+        boolean flying = index >= 0 && index < plan.size();
+        double share = flying ? inside.share() : 0;
+        return new FollowNow(
+                tS,
+                state,
+                index,
+                flying ? plan.element(best, share) : 0,
+                share,
+                Math.min(confidence, 1),
+                alternatives(),
+                inside.mirrored(),
+                inside.offsetM(),
+                silentS);
+    }
+
+    private record Inside(double share, boolean mirrored, double offsetM) {}
+
+    private Inside inside(int f) {
+        double sum = 0;
+        double phase = 0;
+        double mirrored = 0;
+        double offset = 0;
+        for (int lane = 0; lane < belief.lanes; lane++) {
+            int block = lane * plan.size() + f;
+            for (int i = belief.low[block]; i <= belief.high[block]; i++) {
+                double c = belief.chance[lane * plan.bins.size + i];
+                sum += c;
+                phase += c * (i - plan.bins.first[f] + 0.5);
+                offset += belief.mean[lane * plan.bins.size + i];
+                mirrored += Lanes.sign(lane) < 0 ? c : 0;
+            }
+        }
+        if (sum <= 0) {
+            return new Inside(0, false, 0);
+        }
+        return new Inside(Math.min(phase / sum / plan.bins.length(f), 1), mirrored > sum / 2, offset / sum);
+    }
+
+    private List<FollowNow.Candidate> alternatives() {
+        List<FollowNow.Candidate> found = new ArrayList<>();
+        for (int f = 0; f < chances.length; f++) {
+            if (chances[f] >= MENTIONED) {
+                found.add(new FollowNow.Candidate(f, Math.min(chances[f], 1)));
+            }
+        }
+        found.sort(Comparator.comparingDouble(FollowNow.Candidate::chance).reversed());
+        return found;
+    }
+}

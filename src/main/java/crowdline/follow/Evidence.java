@@ -1,0 +1,173 @@
+package crowdline.follow;
+
+/**
+ * How well a reading fits each hidden state, against how well it fits any flight at all. Every feature counts with a
+ * Student density over a floor, so that no single one can rule a state out; the whole is raised to a power below one,
+ * because what is off now is off in a moment too and readings are not news each time. All widths are tuned.
+ */
+final class Evidence {
+    /** Time after which a reading is news, seconds. */
+    private static final double NEWS_S = 0.6;
+
+    private static final double FLOOR = 0.06;
+    private static final double PLACE_FLOOR = 0.15;
+    /** Where a flight can be at all: half widths of the broad density. */
+    private static final double WIDE_ALONG_M = 700;
+
+    private static final double WIDE_AWAY_M = 300;
+    private static final double WIDE_HEIGHT_M = 200;
+    private static final double WIDE_MPS = 35;
+    private static final double WIDE_CLIMB_MPS = 25;
+
+    private static final double ALONG_M = 60;
+    private static final double AWAY_M = 60;
+    private static final double HEIGHT_M = 6;
+    private static final double SPEED_MPS = 3.5;
+    private static final double CLIMB_MPS = 2.5;
+    /** Share of the airspeed by which pilots differ. */
+    private static final double SPEED_SHARE = 0.07;
+
+    /** How far the phase may be off within a bin and between two, seconds. */
+    private static final double SLACK_S = 0.25;
+
+    /** How well a state fits of which little is predicted: what is common among those that are right. Tuned. */
+    private static final double TIMED_FIT = 3e4;
+
+    private static final double TIMED_CLIMB_MPS = 6;
+    private static final double OFF_FIT = 300;
+    private static final double GROUND_MPS = 18;
+    private static final double GROUND_CLIMB_MPS = 3;
+    private static final double GROUND_HEIGHT_M = 40;
+
+    private final Bins bins;
+    private final double lowestM;
+    private final boolean startsOnGround;
+
+    Evidence(Bins bins) {
+        this.bins = bins;
+        double lowest = Double.POSITIVE_INFINITY;
+        for (double z : bins.zM) {
+            lowest = Math.min(lowest, z);
+        }
+        lowestM = Math.min(lowest, 0);
+        startsOnGround = bins.zM[0] < lowestM + GROUND_HEIGHT_M && bins.timed[0];
+    }
+
+    /** Weighs every state by a reading. */
+    void weigh(Belief belief, Seen seen) {
+        double power = Math.min(1, seen.newS() / NEWS_S);
+        weighSpecials(belief, seen, power);
+        double gentle = gentle(seen, power);
+        for (int lane = 0; lane < belief.lanes; lane++) {
+            double sign = Lanes.sign(lane);
+            for (int f = 0; f < bins.figures; f++) {
+                int block = lane * bins.figures + f;
+                for (int i = belief.low[block]; i <= belief.high[block]; i++) {
+                    if (bins.timed[i]) {
+                        scale(belief, lane * bins.size + i, gentle);
+                    } else if (belief.chance[lane * bins.size + i] > 0) {
+                        weigh(belief, lane, i, sign, seen, power);
+                    }
+                }
+            }
+        }
+    }
+
+    private static void scale(Belief belief, int i, double factor) {
+        belief.chance[i] *= factor;
+        belief.mean[i] *= factor;
+        belief.square[i] *= factor;
+    }
+
+    /** The fit of what is only timed, such as a take-off: any gentle flight. */
+    private static double gentle(Seen seen, double power) {
+        double u = 1;
+        if (seen.hasClimb()) {
+            double e = seen.climbMps() / TIMED_CLIMB_MPS;
+            u = 1 + e * e / 3;
+        }
+        return Math.pow(TIMED_FIT * (FLOOR + (1 - FLOOR) / (u * u)), power);
+    }
+
+    private void weighSpecials(Belief belief, Seen seen, double power) {
+        belief.off *= Math.pow(OFF_FIT, power);
+        if (!seen.hasSpeeds()) {
+            belief.before *= Math.pow(TIMED_FIT, power);
+            belief.after *= Math.pow(OFF_FIT, power);
+            return;
+        }
+        boolean ground = seen.groundMps() < GROUND_MPS
+                && !(Math.abs(seen.climbMps()) > GROUND_CLIMB_MPS)
+                && seen.heightM() < lowestM + GROUND_HEIGHT_M;
+        double grounded = Math.pow(ground ? 5 * TIMED_FIT : 0.1 * OFF_FIT, power);
+        belief.after *= grounded;
+        belief.before *= startsOnGround ? grounded : Math.pow(TIMED_FIT, power);
+    }
+
+    private void weigh(Belief belief, int lane, int bin, double sign, Seen seen, double power) {
+        int i = lane * bins.size + bin;
+        double c = belief.chance[i];
+        double m = belief.mean[i] / c;
+        double v = Math.max(belief.square[i] / c - m * m, 1);
+        double fit = place(bin, sign, seen) * speeds(bin, sign, seen);
+
+        double slack = SLACK_S * bins.vzMps[bin];
+        double r = HEIGHT_M * HEIGHT_M + slack * slack;
+        double e = seen.heightM() - bins.zM[bin] - m;
+        double s2 = v + r;
+        double u = 1 + e * e / (3 * s2);
+        fit *= ratio(u, Math.sqrt(s2), WIDE_HEIGHT_M, PLACE_FLOOR);
+
+        double after = Math.exp(power * Math.log(fit)) * c;
+        double gain = v / (v + r / power) / u;
+        m += gain * e;
+        v *= 1 - gain;
+        belief.chance[i] = after;
+        belief.mean[i] = after * m;
+        belief.square[i] = after * (v + m * m);
+    }
+
+    private double place(int bin, double sign, Seen seen) {
+        double ex = sign * seen.alongM() - bins.xM[bin];
+        double ey = seen.awayM() - bins.yM[bin];
+        return ratio(1 + ex * ex / (3 * ALONG_M * ALONG_M), ALONG_M, WIDE_ALONG_M, PLACE_FLOOR)
+                * ratio(1 + ey * ey / (3 * AWAY_M * AWAY_M), AWAY_M, WIDE_AWAY_M, PLACE_FLOOR);
+    }
+
+    private double speeds(int bin, double sign, Seen seen) {
+        double speed2 = SPEED_SHARE
+                * SPEED_SHARE
+                * (bins.vxMps[bin] * bins.vxMps[bin]
+                        + bins.vyMps[bin] * bins.vyMps[bin]
+                        + bins.vzMps[bin] * bins.vzMps[bin]);
+        int back = bins.back(bin, (int) Math.max(1, Math.round(seen.overS() / Bins.WIDTH_S)));
+        double over = (bin - back) * Bins.WIDTH_S;
+        double fit = 1;
+        if (seen.hasSpeeds()) {
+            double vx = bins.vxMps[bin];
+            double vy = bins.vyMps[bin];
+            if (seen.speedsAreMeans() && over > 0) {
+                vx = (bins.xM[bin] - bins.xM[back]) / over;
+                vy = (bins.yM[bin] - bins.yM[back]) / over;
+            }
+            fit *= speed(sign * seen.alongMps() - vx, bins.axMps2[bin], speed2, SPEED_MPS, WIDE_MPS);
+            fit *= speed(seen.awayMps() - vy, bins.ayMps2[bin], speed2, SPEED_MPS, WIDE_MPS);
+        }
+        if (seen.hasClimb() && over > 0) {
+            double vz = (bins.zM[bin] - bins.zM[back]) / over;
+            fit *= speed(seen.climbMps() - vz, bins.azMps2[bin], speed2, CLIMB_MPS, WIDE_CLIMB_MPS);
+        }
+        return fit;
+    }
+
+    private static double speed(double e, double change, double speed2, double least, double wide) {
+        double slack = SLACK_S * change;
+        double s2 = least * least + speed2 + slack * slack;
+        return ratio(1 + e * e / (3 * s2), Math.sqrt(s2), wide, FLOOR);
+    }
+
+    /** Student density with three degrees of freedom over a broad one, over a floor. */
+    private static double ratio(double u, double sigma, double wide, double floor) {
+        return floor + (1 - floor) * 1.84 * wide / sigma / (u * u);
+    }
+}

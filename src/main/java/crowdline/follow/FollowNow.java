@@ -1,0 +1,58 @@
+package crowdline.follow;
+
+import java.util.List;
+
+/**
+ * What the follower makes of the moment.
+ *
+ * @param tS the time this is said of, on the scale of what the follower was given
+ * @param state how it stands
+ * @param figureIndex the figure most likely being flown, from 0; −1 before the act, the number of figures after it; off
+ *     the plan, the figure that comes closest
+ * @param elementIndex its element, from 0; 0 before and after the act
+ * @param phase how far through the figure, as a share of its planned time, 0 to 1
+ * @param confidence chance that this is the figure, or, off the plan, before and after the act, that it is so, 0 to 1
+ * @param alternatives the figures that may be flown with their chances, most likely first, this one among them; chances
+ *     under 5 % are left out
+ * @param mirrored true where the figure is flown the other way along the A-axis than planned
+ * @param heightOffsetM how much higher than predicted the aircraft is believed to fly, metres
+ * @param silentS seconds since a reading that could be believed; infinite if there was none
+ */
+public record FollowNow(
+        double tS,
+        State state,
+        int figureIndex,
+        int elementIndex,
+        double phase,
+        double confidence,
+        List<Candidate> alternatives,
+        boolean mirrored,
+        double heightOffsetM,
+        double silentS) {
+
+    /** How it stands. */
+    public enum State {
+        /** The act has not begun. */
+        BEFORE,
+        /** A figure of the plan is being flown. */
+        ON_PLAN,
+        /** Something is being flown that is not in the plan. */
+        OFF_PLAN,
+        /** Too little speaks for any one figure, or the receiver has fallen silent. */
+        UNSURE,
+        /** The act is over. */
+        AFTER
+    }
+
+    /**
+     * A figure that may be the one being flown.
+     *
+     * @param figureIndex from 0
+     * @param chance 0 to 1
+     */
+    public record Candidate(int figureIndex, double chance) {}
+
+    public FollowNow {
+        alternatives = List.copyOf(alternatives);
+    }
+}

@@ -1,0 +1,141 @@
+package crowdline.follow;
+
+import crowdline.flight.FigureFlight;
+import crowdline.flight.Flight;
+import crowdline.flight.Sample;
+import crowdline.timing.ActTimes;
+import crowdline.timing.FigureTime;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a follower knows of an act before it is flown: the predicted flight in fine bins, and how long each figure takes
+ * with its band. It never changes and may be shared.
+ */
+public final class FollowPlan {
+    private static final double G_MPS2 = 9.80665;
+    /** Half an 80 % band in standard deviations of a normal value. */
+    private static final double HALF_BAND = 1.2816;
+    /** Band of a duration nothing is known of: judgement, no source. */
+    private static final double UNKNOWN_SHARE = 0.08;
+
+    private static final double FASTER = 1.5;
+    private static final double WIND_MPS = 20;
+    private static final double GAIN_MARGIN_MPS = 6;
+
+    private final List<FigureFlight> figures;
+    final Bins bins;
+    final double[] rate;
+    final double[] variance;
+    final double fastestMps;
+    final double mostGainMps;
+
+    private FollowPlan(Flight flight, @Nullable ActTimes times) {
+        figures = flight.figures();
+        bins = new Bins(flight);
+        rate = new double[figures.size()];
+        variance = new double[figures.size()];
+        for (int f = 0; f < figures.size(); f++) {
+            double predicted = Math.max(figures.get(f).durationS(), Bins.WIDTH_S);
+            double duration = predicted;
+            double sigma = UNKNOWN_SHARE * predicted;
+            if (times != null) {
+                FigureTime time = times.figures().get(f);
+                duration = time.durationS();
+                sigma = (time.highS() - time.lowS()) / 2 / HALF_BAND;
+            }
+            rate[f] = predicted / duration;
+            variance[f] = sigma * sigma / duration;
+        }
+        fastestMps = FASTER * fastest(flight.samples()) + WIND_MPS;
+        mostGainMps = greatestGain(flight.samples()) + GAIN_MARGIN_MPS;
+    }
+
+    /**
+     * The plan of a predicted flight, with durations as predicted.
+     *
+     * @throws IllegalArgumentException if the flight has no figures or no samples
+     */
+    public static FollowPlan of(Flight flight) {
+        return new FollowPlan(checked(flight), null);
+    }
+
+    /**
+     * The plan of a predicted flight with durations and bands known better, as from passes.
+     *
+     * @param times of the same figures in the same order
+     * @throws IllegalArgumentException if the flight has no figures or no samples, or the times are of other figures
+     */
+    public static FollowPlan of(Flight flight, ActTimes times) {
+        List<String> flown =
+                flight.figures().stream().map(FigureFlight::figureId).toList();
+        List<String> timed = times.figures().stream().map(FigureTime::figureId).toList();
+        if (!flown.equals(timed)) {
+            throw new IllegalArgumentException("the times are of the figures " + timed + " and the flight has " + flown
+                    + "; both must have the same in the same order");
+        }
+        return new FollowPlan(checked(flight), times);
+    }
+
+    private static Flight checked(Flight flight) {
+        if (flight.figures().isEmpty() || flight.samples().size() < 2) {
+            throw new IllegalArgumentException("the flight of " + flight.actId() + " has "
+                    + flight.figures().size() + " figures and "
+                    + flight.samples().size() + " samples; it needs at least 1 and 2");
+        }
+        return flight;
+    }
+
+    /** How many figures the act has. */
+    public int size() {
+        return figures.size();
+    }
+
+    /** A figure's id in its act. */
+    public String figureId(int index) {
+        return figures.get(index).figureId();
+    }
+
+    /** How a figure is called. */
+    public String name(int index) {
+        return figures.get(index).name();
+    }
+
+    /** The element flown at a share of a figure's predicted time, from 0; 0 also where a figure has none. */
+    int element(int figure, double share) {
+        FigureFlight f = figures.get(figure);
+        double t = f.startS() + share * f.durationS();
+        int element = 0;
+        for (int i = 0; i < f.elements().size(); i++) {
+            if (f.elements().get(i).startS() <= t) {
+                element = i;
+            }
+        }
+        return element;
+    }
+
+    private static double fastest(List<Sample> samples) {
+        return samples.stream().mapToDouble(Sample::speedMps).max().orElse(0);
+    }
+
+    /** Greatest gain of energy height over two seconds of the prediction, m/s. */
+    private static double greatestGain(List<Sample> samples) {
+        List<double[]> energies = new ArrayList<>();
+        double most = 0;
+        for (Sample s : samples) {
+            if (s.thrustN() == 0 && s.dragN() == 0) {
+                energies.clear();
+                continue;
+            }
+            energies.add(new double[] {s.tS(), s.place().z() + s.speedMps() * s.speedMps() / (2 * G_MPS2)});
+            int back = energies.size() - 21;
+            if (back >= 0) {
+                double[] then = energies.get(back);
+                double[] now = energies.get(energies.size() - 1);
+                most = Math.max(most, (now[1] - then[1]) / (now[0] - then[0]));
+            }
+        }
+        return most;
+    }
+}

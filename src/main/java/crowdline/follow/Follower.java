@@ -1,0 +1,198 @@
+package crowdline.follow;
+
+import crowdline.telemetry.Reading;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Follows one flight of an act. Give it everything in the order of time; it knows no clock. All times are on one scale,
+ * that of the readings. Not for more than one thread.
+ */
+public final class Follower {
+    private static final double LEAST_CHANCE = 1e-6;
+    /** After a longer silence than this, seconds, the filter starts from what it is told next. */
+    private static final double LONGEST_S = 1800;
+    /** A hand that steps does so at the start of the figure or a little after; mean delay, seconds. Tuned. */
+    private static final double HAND_LATE_S = 0.6;
+
+    private static final int HAND_BINS = 12;
+    private static final int NONE = -1;
+
+    private final FollowPlan plan;
+    private final Receiver receiver;
+    private final Evidence evidence;
+    private final Order order;
+    private final Motion motion;
+    private Belief belief;
+    private Belief spare;
+    private double firstS = Double.NaN;
+    private long steps;
+    private int held = NONE;
+    private boolean untilNextStep;
+
+    /** A follower that does not know yet whether the act has begun. */
+    public Follower(FollowPlan plan) {
+        this.plan = plan;
+        receiver = new Receiver(plan.fastestMps, plan.mostGainMps);
+        evidence = new Evidence(plan.bins);
+        order = new Order(plan.bins.figures);
+        motion = new Motion(plan.bins, plan.rate, plan.variance, order);
+        belief = new Belief(plan.bins, Lanes.COUNT);
+        spare = new Belief(plan.bins, Lanes.COUNT);
+        belief.before = 1;
+    }
+
+    /** The first figure begins now, says somebody who knows. */
+    public FollowNow start(double tS) {
+        return hand(tS, 0, false);
+    }
+
+    /** The clock alone. */
+    public FollowNow tick(double tS) {
+        advance(tS);
+        return now(tS);
+    }
+
+    /** A reading; one that cannot be believed counts as the clock alone. */
+    public FollowNow reading(Reading r) {
+        advance(r.tS());
+        Seen seen = receiver.take(r);
+        if (seen != null) {
+            evidence.weigh(belief, seen);
+            settle();
+        }
+        return now(r.tS());
+    }
+
+    /** A step by hand: this figure begins now, whatever the readings say. */
+    public FollowNow hand(double tS, int figureIndex) {
+        return hand(tS, figureIndex, false);
+    }
+
+    /**
+     * A step by hand: this figure begins now, or began a moment ago.
+     *
+     * @param untilNextStep true to stay with this figure until the hand steps again or {@link #letGo}
+     * @throws IndexOutOfBoundsException if there is no such figure
+     */
+    public FollowNow hand(double tS, int figureIndex, boolean untilNextStep) {
+        java.util.Objects.checkIndex(figureIndex, plan.size());
+        advance(tS);
+        double left = belief.before + belief.off + belief.after;
+        double[] lane = new double[Lanes.COUNT];
+        for (int i = 0; i < Lanes.COUNT; i++) {
+            lane[i] = left / Lanes.COUNT;
+            for (int f = 0; f < plan.size(); f++) {
+                lane[i] += belief.in(i, f);
+            }
+        }
+        belief.clear();
+        int bins = Math.min(HAND_BINS, plan.bins.length(figureIndex));
+        for (int i = 0; i < Lanes.COUNT; i++) {
+            double mirror = lane[i < Lanes.TEMPOS ? i + Lanes.TEMPOS : i - Lanes.TEMPOS];
+            double share = 0.85 * lane[i] + 0.15 * mirror;
+            for (int k = 0; k < bins; k++) {
+                double late = Math.exp(-k * Bins.WIDTH_S / HAND_LATE_S);
+                belief.put(i, plan.bins.first[figureIndex] + k, share * late, 0, Motion.ANYWHERE_M2);
+            }
+        }
+        order.begins(figureIndex);
+        held = figureIndex;
+        this.untilNextStep = untilNextStep;
+        settle();
+        return now(tS);
+    }
+
+    /** Ends a hold until the next step. */
+    public void letGo() {
+        untilNextStep = false;
+    }
+
+    private void advance(double tS) {
+        if (Double.isNaN(firstS)) {
+            firstS = tS;
+            return;
+        }
+        long wanted = Math.round((tS - firstS) / Motion.STEP_S);
+        if (wanted - steps > LONGEST_S / Motion.STEP_S) {
+            steps = wanted - (long) (LONGEST_S / Motion.STEP_S);
+        }
+        while (steps < wanted) {
+            step();
+        }
+    }
+
+    private void step() {
+        motion.step(belief, spare, held);
+        Belief done = belief;
+        belief = spare;
+        spare = done;
+        steps++;
+        if (held != NONE) {
+            keepHeld();
+        }
+        settle();
+    }
+
+    /** While a figure is held the rest is what came out of it; held to the next step, nothing comes out at all. */
+    private void keepHeld() {
+        if (untilNextStep) {
+            double in = belief.in(held);
+            if (in > 0.02) {
+                keepOnly(held);
+            }
+        } else if (belief.in(held) < 0.5) {
+            held = NONE;
+        }
+    }
+
+    private void keepOnly(int figure) {
+        belief.before = 0;
+        belief.off = 0;
+        belief.after = 0;
+        for (int lane = 0; lane < Lanes.COUNT; lane++) {
+            for (int f = 0; f < plan.size(); f++) {
+                if (f != figure) {
+                    belief.clear(lane, f);
+                }
+            }
+        }
+    }
+
+    private void settle() {
+        if (!belief.settle(LEAST_CHANCE)) {
+            belief.clear();
+            belief.off = 1;
+        }
+        for (int f = 0; f < plan.size(); f++) {
+            double late = late(f);
+            if (late > 0.05) {
+                order.saw(f, late);
+            }
+        }
+    }
+
+    /** Chance of the second half of a figure. */
+    private double late(int f) {
+        int half = plan.bins.first[f] + plan.bins.length(f) / 2;
+        double sum = 0;
+        for (int lane = 0; lane < Lanes.COUNT; lane++) {
+            int block = lane * plan.size() + f;
+            for (int i = Math.max(half, belief.low[block]); i <= belief.high[block]; i++) {
+                sum += belief.chance[lane * plan.bins.size + i];
+            }
+        }
+        return sum;
+    }
+
+    private FollowNow now(double tS) {
+        @Nullable Integer fixed = held != NONE && untilNextStep ? held : null;
+        double silentS = tS - receiver.lastGoodS();
+        boolean silent = receiver.lastAnyS() > Double.NEGATIVE_INFINITY && silentS > Answer.SILENT_S;
+        return new Answer(plan, belief).at(tS, fixed, silent, silentS);
+    }
+
+    /** For what looks back over a whole flight. */
+    Belief belief() {
+        return belief;
+    }
+}

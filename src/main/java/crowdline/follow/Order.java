@@ -1,0 +1,108 @@
+package crowdline.follow;
+
+import java.util.Arrays;
+
+/**
+ * What may follow a figure: mostly the next of the plan, but it may be dropped, swapped or flown again, something unknown
+ * may come between, or the flight breaks off. What has been flown already is less likely to come, what was passed over
+ * more. All chances are tuned: high enough that the answer is not sure before the aircraft has shown the difference.
+ */
+final class Order {
+    private static final double NEXT = 0.8;
+    private static final double AFTER_NEXT = 0.06;
+    private static final double AGAIN = 0.03;
+    private static final double ONE_BACK = 0.006;
+    private static final double PASSED_OVER = 0.06;
+    private static final double ANY = 0.02;
+    private static final double OFF = 0.03;
+    private static final double FLOWN_ALREADY = 0.05;
+
+    private final int figures;
+    /** How sure it is that each figure has been flown. */
+    private final double[] flown;
+
+    private int reached;
+
+    Order(int figures) {
+        this.figures = figures;
+        flown = new double[figures];
+    }
+
+    /** A figure was seen in its second half with this chance. */
+    void saw(int f, double chance) {
+        if (chance > flown[f]) {
+            flown[f] = chance;
+        }
+        if (chance > 0.5) {
+            reached = f;
+        }
+    }
+
+    /** The hand says this figure begins: neither it nor what comes after has been flown. */
+    void begins(int f) {
+        Arrays.fill(flown, f, figures, 0);
+        reached = f;
+    }
+
+    double flown(int f) {
+        return flown[f];
+    }
+
+    /** Fills in the chances of what comes after a figure: each figure, then off the plan, then after the act. */
+    void after(int f, double[] row) {
+        Arrays.fill(row, 0);
+        double sum = 0;
+        for (int g = 0; g < figures; g++) {
+            double w = ANY / figures;
+            if (g == f + 1) {
+                w += NEXT;
+            } else if (g == f + 2) {
+                w += AFTER_NEXT;
+            } else if (g == f) {
+                w += AGAIN;
+            } else if (g < f) {
+                w += g == f - 1 ? ONE_BACK : 0;
+                w += PASSED_OVER * Math.max(0, 1 - 2 * flown[g]) * (f - g <= 2 ? 1 : 0.1);
+            }
+            if (g != f) {
+                w *= 1 - (1 - FLOWN_ALREADY) * flown[g];
+            }
+            row[g] = w;
+            sum += w;
+        }
+        if (f == figures - 1) {
+            row[figures + 1] = NEXT;
+            sum += NEXT;
+        } else if (flown[f + 1] > 0.5) {
+            // A swap: go on with the first after it that has not been flown.
+            int g = f + 2;
+            while (g < figures - 1 && flown[g] > 0.5) {
+                g++;
+            }
+            if (g < figures) {
+                double w = NEXT * flown[f + 1];
+                row[g] += w;
+                sum += w;
+            }
+        }
+        row[figures] = OFF;
+        sum += OFF;
+        for (int i = 0; i < row.length; i++) {
+            row[i] /= sum;
+        }
+    }
+
+    /** Fills in the chances of what comes after a stretch off the plan. */
+    void afterUnknown(double[] row) {
+        Arrays.fill(row, 0);
+        double sum = 0;
+        for (int g = 0; g < figures; g++) {
+            double w = (0.02 + Math.exp(-Math.abs(g - reached - 1) / 1.5)) * (1 - 0.8 * flown[g]);
+            row[g] = w;
+            sum += w;
+        }
+        for (int g = 0; g < figures; g++) {
+            row[g] /= sum;
+        }
+    }
+}

@@ -1,0 +1,38 @@
+package crowdline.follow;
+
+/**
+ * What the readings of the last moments say together.
+ *
+ * @param alongM along the A-axis
+ * @param awayM away from the crowd
+ * @param heightM above the datum
+ * @param alongMps over the ground; NaN when not known
+ * @param awayMps over the ground; NaN together with {@code alongMps}
+ * @param climbMps upwards, a mean over the last {@code overS}; NaN when not known
+ * @param overS time over which {@code climbMps} was taken
+ * @param speedsAreMeans true where {@code alongMps} and {@code awayMps} are means over {@code overS} too
+ * @param newS seconds since the last reading that counted
+ */
+record Seen(
+        double alongM,
+        double awayM,
+        double heightM,
+        double alongMps,
+        double awayMps,
+        double climbMps,
+        double overS,
+        boolean speedsAreMeans,
+        double newS) {
+
+    boolean hasSpeeds() {
+        return !Double.isNaN(alongMps);
+    }
+
+    boolean hasClimb() {
+        return !Double.isNaN(climbMps);
+    }
+
+    double groundMps() {
+        return Math.hypot(alongMps, awayMps);
+    }
+}

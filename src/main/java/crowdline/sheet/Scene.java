@@ -1,0 +1,15 @@
+package crowdline.sheet;
+
+import java.util.List;
+
+/**
+ * A picture before it is a file.
+ *
+ * @param title what it shows, in words
+ * @param inks from the hindmost to the foremost
+ */
+record Scene(String title, int widthPx, int heightPx, int groundRgb, List<Ink> inks) {
+    Scene {
+        inks = List.copyOf(inks);
+    }
+}

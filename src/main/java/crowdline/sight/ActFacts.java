@@ -1,0 +1,164 @@
+package crowdline.sight;
+
+import crowdline.flight.ElementFlight;
+import crowdline.flight.FigureFlight;
+import crowdline.flight.Flight;
+import crowdline.sight.CrowdFact.Kind;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The facts of a whole act, over the figures whose flight was predicted. */
+final class ActFacts {
+    private static final double M_PER_MILE = 1609.344;
+
+    private final Flight flight;
+    private final List<FigureScene> scenes;
+    private final String craft;
+
+    ActFacts(Flight flight, List<FigureScene> scenes, boolean glider) {
+        this.flight = flight;
+        this.scenes = scenes;
+        this.craft = glider ? "the glider" : "the aeroplane";
+    }
+
+    List<CrowdFact> all() {
+        List<CrowdFact> facts = new ArrayList<>();
+        if (!scenes.isEmpty()) {
+            highest(facts);
+            fastest(facts);
+            heaviest(facts);
+            upsideDown(facts);
+            totalClimb(facts);
+            flown(facts);
+            rolls(facts);
+        }
+        return facts;
+    }
+
+    private void add(List<CrowdFact> facts, Kind kind, Said said, double share, String text, String shortText) {
+        facts.add(CrowdFact.of(new CrowdFact.Subject(flight.actId(), null), kind, said, share, text, shortText));
+    }
+
+    private Stream<FigureFlight> figures() {
+        return scenes.stream().map(FigureScene::figure);
+    }
+
+    private FigureFlight most(Comparator<FigureFlight> by) {
+        return figures().max(by).orElseThrow();
+    }
+
+    private void highest(List<CrowdFact> facts) {
+        double m = most(Comparator.comparingDouble(FigureFlight::highestM)).highestM();
+        Said said = Said.feet(m);
+        add(
+                facts,
+                Kind.HIGHEST,
+                said,
+                1,
+                "At its highest " + craft + " is about " + said.words() + " up."
+                        + HeightFacts.fields(m).map(p -> " That is " + p + ".").orElse(""),
+                "Up to about " + said.words() + ".");
+    }
+
+    private void fastest(List<CrowdFact> facts) {
+        double mps = most(Comparator.comparingDouble(FigureFlight::greatestMps)).greatestMps();
+        double mph = Said.mphOf(mps);
+        if (mph >= 85) {
+            Said said = Said.mph(mps);
+            add(
+                    facts,
+                    Kind.FASTEST,
+                    said,
+                    1,
+                    "At its fastest " + craft + " does about " + said.words() + ". That is " + MotionFacts.motorway(mph)
+                            + ".",
+                    "Up to about " + said.words() + ".");
+        }
+    }
+
+    private void heaviest(List<CrowdFact> facts) {
+        double g = most(Comparator.comparingDouble(FigureFlight::greatestG)).greatestG();
+        if (g < 2) {
+            return;
+        }
+        Said said = Said.times(g, "g");
+        double felt = Math.rint(Everyday.GROWN_UP.value() * said.rounded() / 10) * 10;
+        boolean coaster = Math.abs(g - Everyday.ROLLER_COASTER.value()) <= 0.75;
+        add(
+                facts,
+                Kind.HEAVIEST,
+                said,
+                g / 4,
+                "At most, everything feels about " + said.words() + " as heavy"
+                        + (coaster ? ", as on a big roller coaster" : "") + ". A grown-up would feel like "
+                        + NumberWords.of(felt) + " kilograms.",
+                "Everything feels up to about " + said.words() + " as heavy.");
+    }
+
+    private void upsideDown(List<CrowdFact> facts) {
+        double s = figures().mapToDouble(FigureFlight::upsideDownS).sum();
+        if (s >= 10) {
+            Said said = Said.seconds(s);
+            add(
+                    facts,
+                    Kind.UPSIDE_DOWN,
+                    said,
+                    s / 40,
+                    "Add it all up, and " + craft + " is upside down for about " + said.words() + ".",
+                    "Upside down for about " + said.words() + " in all.");
+        }
+    }
+
+    private void totalClimb(List<CrowdFact> facts) {
+        double m = scenes.stream().mapToDouble(s -> s.path().totalClimbM()).sum();
+        if (m >= M_PER_MILE * 0.625) {
+            Said said = Said.distance(m);
+            add(
+                    facts,
+                    Kind.TOTAL_CLIMB,
+                    said,
+                    m / 3000,
+                    "Add up every climb in this act, and " + craft + " goes up about " + said.words() + ".",
+                    "All its climbs make about " + said.words() + ".");
+        }
+    }
+
+    private void flown(List<CrowdFact> facts) {
+        double m = scenes.stream().mapToDouble(s -> s.path().lengthM()).sum();
+        if (m >= 2 * M_PER_MILE) {
+            Said said = Said.distance(m);
+            add(
+                    facts,
+                    Kind.DISTANCE_FLOWN,
+                    said,
+                    m / 20000,
+                    "From the first figure to the last, " + craft + " flies about " + said.words() + ".",
+                    "It flies about " + said.words() + " in all.");
+        }
+    }
+
+    private void rolls(List<CrowdFact> facts) {
+        double deg = 0;
+        for (FigureScene scene : scenes) {
+            for (ElementFlight e : scene.elements(FigureScene.ROLLS)) {
+                deg += scene.path().turnedDeg(Turning.ROLL, e.startS(), e.endS());
+            }
+            for (ElementFlight e : scene.elements(FigureScene.FLICKS)) {
+                deg += scene.path().turnedDeg(Turning.ATTITUDE, e.startS(), e.endS());
+            }
+        }
+        double turns = deg / 360;
+        if (turns >= 2.75) {
+            Said said = Said.many(turns, "time", "times");
+            add(
+                    facts,
+                    Kind.ROLLS,
+                    said,
+                    turns / 10,
+                    "Add up all its rolling, and " + craft + " goes right round about " + said.words() + ".",
+                    "Rolls worth about " + said.words() + " right round.");
+        }
+    }
+}

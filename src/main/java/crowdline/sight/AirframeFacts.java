@@ -1,0 +1,115 @@
+package crowdline.sight;
+
+import crowdline.show.Airframe;
+import crowdline.sight.CrowdFact.Kind;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the aircraft itself tells: strength, weight, size, propeller. */
+final class AirframeFacts {
+    /** Kilowatts in one imperial horsepower (550 foot-pounds force a second). */
+    private static final double KW_PER_HP = 0.7457;
+
+    private final String actId;
+    private final Airframe airframe;
+    private final List<CrowdFact> facts = new ArrayList<>();
+
+    AirframeFacts(String actId, Airframe airframe) {
+        this.actId = actId;
+        this.airframe = airframe;
+    }
+
+    List<CrowdFact> all() {
+        if (!airframe.glider()) {
+            power();
+            propeller();
+            tips();
+        }
+        mass();
+        span();
+        return facts;
+    }
+
+    private void add(Kind kind, Said said, double share, String text, String shortText) {
+        facts.add(CrowdFact.of(new CrowdFact.Subject(actId, null), kind, said, share, text, shortText));
+    }
+
+    private void power() {
+        double hpPerTonne = airframe.powerKw() / KW_PER_HP / (airframe.massKg() / 1000);
+        double car = Everyday.CAR_POWER.value() / (Everyday.CAR_MASS.value() / 1000);
+        Said said = Said.many(hpPerTonne, "horsepower", "horsepower");
+        add(
+                Kind.POWER,
+                said,
+                hpPerTonne / car / 3,
+                "The aeroplane has about " + said.words() + " for each tonne. A family car has about "
+                        + Said.many(car, "horsepower", "horsepower").words().replace(" horsepower", "") + ".",
+                "About " + said.words() + " for each tonne.");
+    }
+
+    private void propeller() {
+        Said said = Said.many(airframe.propellerRpm() / 60, "time", "times");
+        add(
+                Kind.PROPELLER,
+                said,
+                1,
+                "At full power the propeller goes round about " + said.words() + " every second.",
+                "The propeller goes round about " + said.words() + " a second.");
+    }
+
+    private void tips() {
+        double mps = Math.PI * airframe.propellerDiameterM() * airframe.propellerRpm() / 60;
+        double mph = Said.mphOf(mps);
+        double airliner = Everyday.AIRLINER.value();
+        if (mph < 0.7 * airliner) {
+            return;
+        }
+        Said said = Said.mph(mps);
+        add(
+                Kind.TIP_SPEED,
+                said,
+                1,
+                "At full power its propeller tips do about " + said.words() + ", "
+                        + (said.rounded() > 1.05 * airliner
+                                ? "faster than an airliner."
+                                : said.rounded() < 0.95 * airliner
+                                        ? "nearly as fast as an airliner."
+                                        : "as fast as an airliner."),
+                "The propeller tips do about " + said.words() + ".");
+    }
+
+    private void mass() {
+        Said said = Said.kilograms(airframe.massKg());
+        double share = airframe.massKg() / Everyday.CAR_MASS.value();
+        String against = share < 0.29
+                ? "about a quarter as much as"
+                : share < 0.42
+                        ? "about a third as much as"
+                        : share < 0.58
+                                ? "about half as much as"
+                                : share < 0.71
+                                        ? "about two thirds as much as"
+                                        : share < 0.9 ? "less than" : share < 1.1 ? "about as much as" : "more than";
+        if (share >= 0.2) {
+            add(
+                    Kind.MASS,
+                    said,
+                    Math.min(1, 0.35 / share),
+                    "Ready to perform, it weighs about " + said.words() + ", " + against + " a family car.",
+                    "It weighs about " + said.words() + ".");
+        }
+    }
+
+    private void span() {
+        if (airframe.spanM() < Everyday.BUS_LENGTH.value() * 1.05) {
+            return;
+        }
+        Said said = Said.metres(airframe.spanM());
+        add(
+                Kind.SPAN,
+                said,
+                1,
+                "From tip to tip its wings measure about " + said.words() + ", longer than a double-decker bus.",
+                "Its wings measure about " + said.words() + " from tip to tip.");
+    }
+}

@@ -1,0 +1,60 @@
+package crowdline.sight;
+
+import crowdline.flight.ElementFlight;
+import crowdline.flight.FigureFlight;
+import crowdline.flight.Sample;
+import crowdline.show.Airframe;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * One figure with all that its facts need.
+ *
+ * @param path the figure's samples; may be empty
+ * @param crowdToLineM distance from the crowd line to the display line, metres
+ * @param temperatureC of the air
+ * @param records which figures hold the act's records
+ * @param place among the figures that have facts, from 0
+ */
+record FigureScene(
+        FigureFlight figure,
+        FlownPath path,
+        Airframe airframe,
+        double crowdToLineM,
+        double temperatureC,
+        Records records,
+        int place) {
+
+    /** Elements that roll about the nose, by their names in the flight. */
+    static final Set<String> ROLLS =
+            Set.of("roll", "slow roll", "hesitation roll", "barrel roll", "hover roll", "rolling turn");
+
+    static final Set<String> FLICKS = Set.of("flick", "negative flick");
+    static final Set<String> SPINS = Set.of("spin", "inverted spin", "flat spin");
+    static final Set<String> TUMBLES = Set.of("tumble");
+
+    CrowdFact fact(CrowdFact.Kind kind, Said said, double share, String text, String shortText) {
+        CrowdFact.Subject about = new CrowdFact.Subject(figure.figureId(), figure.figureId());
+        return CrowdFact.of(about, kind, said, share, text, shortText);
+    }
+
+    List<ElementFlight> elements(Set<String> names) {
+        return figure.elements().stream().filter(e -> names.contains(e.name())).toList();
+    }
+
+    Sighting sighting(Sample sample) {
+        return Sighting.of(sample.place(), crowdToLineM);
+    }
+
+    Optional<Sample> highest() {
+        return path.samples().stream()
+                .max(Comparator.comparingDouble(s -> s.place().z()));
+    }
+
+    Optional<Sample> farthest() {
+        return path.samples().stream()
+                .max(Comparator.comparingDouble(s -> sighting(s).slantM()));
+    }
+}

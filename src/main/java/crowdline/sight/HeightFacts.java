@@ -1,0 +1,171 @@
+package crowdline.sight;
+
+import crowdline.flight.FigureFlight;
+import crowdline.flight.Sample;
+import crowdline.flight.Units;
+import crowdline.sight.CrowdFact.Kind;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** How high, how far up and down, how far away. Thresholds are judgement, no source: below them a fact is dull. */
+final class HeightFacts {
+    private static final double LEAST_RISE_M = Units.mFromFt(300);
+    private static final double LEAST_CLIMB_M = Units.mFromFt(400);
+    private static final double LEAST_DROP_MPS = 12;
+    private static final double LEAST_FAR_M = 600;
+    private static final double LEAST_LATE_S = 1.5;
+    private static final double LEAST_BACKWARDS_LENGTHS = 0.5;
+
+    private HeightFacts() {}
+
+    static Stream<CrowdFact> of(FigureScene scene) {
+        return Stream.of(
+                        highest(scene),
+                        looksHigh(scene),
+                        climb(scene),
+                        drop(scene),
+                        backwards(scene),
+                        farthest(scene),
+                        sound(scene))
+                .flatMap(Optional::stream);
+    }
+
+    private static Optional<CrowdFact> highest(FigureScene scene) {
+        FigureFlight f = scene.figure();
+        boolean record = f.figureId().equals(scene.records().highest());
+        if (!record && scene.path().greatestClimb().heightM() < LEAST_RISE_M) {
+            return Optional.empty();
+        }
+        Said said = Said.feet(f.highestM());
+        String words = said.words();
+        String start = record
+                ? "This is the highest point of the act: about " + words + "."
+                : "At its highest it is about " + words + " up.";
+        return Optional.of(scene.fact(
+                Kind.HIGHEST,
+                said,
+                record ? 1 : 0.6,
+                start + fields(f.highestM()).map(p -> " That is " + p + ".").orElse(""),
+                (record ? "The highest point: about " : "About ") + words + " up."));
+    }
+
+    /** Such as "about three football fields, stood on end", if it is two or more. */
+    static Optional<String> fields(double m) {
+        double fields = m / Everyday.FOOTBALL_FIELD.value();
+        double rounded = Math.rint(fields * 2) / 2;
+        return rounded < 2
+                ? Optional.empty()
+                : Optional.of("about " + NumberWords.of(rounded) + " football fields, stood on end");
+    }
+
+    private static Optional<CrowdFact> looksHigh(FigureScene scene) {
+        if (scene.path().greatestClimb().heightM() < LEAST_RISE_M) {
+            return Optional.empty();
+        }
+        return scene.highest()
+                .map(scene::sighting)
+                .filter(s -> s.upDeg() > 25 && s.upDeg() < 85)
+                .map(s -> {
+                    Said said = Said.many(s.fistsUp(), "fist", "fists");
+                    return scene.fact(
+                            Kind.LOOKS_HIGH,
+                            said,
+                            0.9,
+                            "Hold out your arm and stack your fists up from the horizon. At its highest it is about "
+                                    + said.words() + " high.",
+                            "Look about " + said.words() + " above the horizon.");
+                });
+    }
+
+    private static Optional<CrowdFact> climb(FigureScene scene) {
+        FlownPath.Leg climb = scene.path().greatestClimb();
+        if (climb.heightM() < LEAST_CLIMB_M || climb.lastsS() < 1) {
+            return Optional.empty();
+        }
+        Said said = Said.feet(climb.heightM());
+        Said buses =
+                Said.many(climb.heightM() / Everyday.BUS_HEIGHT.value(), "double-decker bus", "double-decker buses");
+        return Optional.of(scene.fact(
+                Kind.CLIMB,
+                said,
+                Units.ftFromM(climb.heightM()) / 1000,
+                "It climbs about " + said.words() + " in "
+                        + Said.seconds(climb.lastsS()).words() + ". Picture about " + buses.words()
+                        + ", one on top of another.",
+                "It climbs about " + said.words() + " in one go."));
+    }
+
+    private static Optional<CrowdFact> drop(FigureScene scene) {
+        FlownPath.Leg drop = scene.path().greatestDrop();
+        if (drop.heightM() < LEAST_CLIMB_M || drop.heightM() / drop.lastsS() < LEAST_DROP_MPS) {
+            return Optional.empty();
+        }
+        Said said = Said.feet(drop.heightM());
+        double storeys = drop.heightM() / drop.lastsS() / Everyday.STOREY.value();
+        return Optional.of(scene.fact(
+                Kind.DROP,
+                said,
+                Units.ftFromM(drop.heightM()) / 1300,
+                "It comes down about " + said.words() + " in "
+                        + Said.seconds(drop.lastsS()).words() + ". That is about "
+                        + Said.many(storeys, "floor", "floors").words() + " of a tall building every second.",
+                "It comes down about " + said.words() + "."));
+    }
+
+    private static Optional<CrowdFact> backwards(FigureScene scene) {
+        double m = scene.path().backwardsM();
+        double lengths = m / scene.airframe().lengthM();
+        if (lengths < LEAST_BACKWARDS_LENGTHS) {
+            return Optional.empty();
+        }
+        Said said = Said.metres(m);
+        double halves = Math.rint(lengths * 2) / 2;
+        String own = halves == 0.5
+                ? "half its own length"
+                : halves == 1 ? "its own length" : Said.times(halves, "lengths").words() + " its own length";
+        return Optional.of(scene.fact(
+                Kind.BACKWARDS,
+                said,
+                1,
+                "It slides backwards, tail first, for about " + said.words() + ". That is about " + own + ".",
+                "It slides backwards for about " + said.words() + "."));
+    }
+
+    private static Optional<CrowdFact> farthest(FigureScene scene) {
+        return scene.farthest()
+                .map(scene::sighting)
+                .filter(s -> s.slantM() >= LEAST_FAR_M)
+                .map(s -> {
+                    Said said = Said.distance(s.slantM());
+                    String like = ApparentSize.of(scene.airframe().spanM(), s.slantM())
+                            .like();
+                    return scene.fact(
+                            Kind.FARTHEST,
+                            said,
+                            s.slantM() / 1000,
+                            "At its farthest it is about " + said.words() + " from you. Its wings look only as wide as "
+                                    + like + ".",
+                            "At its farthest it is about " + said.words() + " away.");
+                });
+    }
+
+    private static Optional<CrowdFact> sound(FigureScene scene) {
+        if (scene.airframe().glider()) {
+            return Optional.empty();
+        }
+        Optional<Sample> far = scene.farthest();
+        return far.map(scene::sighting)
+                .map(s -> Sound.delayS(s.slantM(), scene.temperatureC()))
+                .filter(delay -> delay >= LEAST_LATE_S)
+                .map(delay -> {
+                    Said said = Said.seconds(delay);
+                    return scene.fact(
+                            Kind.SOUND,
+                            said,
+                            delay / 3,
+                            "When it is farthest away, you hear it about " + said.words()
+                                    + " late. By then it is already somewhere else.",
+                            "You hear it about " + said.words() + " late.");
+                });
+    }
+}

@@ -1,0 +1,113 @@
+package crowdline.sight;
+
+import crowdline.flight.Units;
+
+/**
+ * A number as it is said: rounded as people round, with its unit.
+ *
+ * @param value as computed
+ * @param unit of value and rounded, such as "ft"
+ * @param rounded what the words say
+ * @param step to which it was rounded; it lies within half of it
+ * @param words such as "twelve hundred feet"
+ */
+record Said(double value, String unit, double rounded, double step, String words) {
+    private static final double M_PER_MILE = 1609.344;
+    private static final double MPH_PER_MPS = 3600 / M_PER_MILE;
+
+    private static Said of(double value, String unit, double step, String one, String many) {
+        double rounded = Math.rint(value / step) * step + 0.0;
+        String words = NumberWords.of(rounded) + " " + (rounded == 1 ? one : many);
+        return new Said(value, unit, rounded, step, words);
+    }
+
+    /** A height or a change of height. */
+    static Said feet(double m) {
+        double ft = Units.ftFromM(m);
+        return of(ft, "ft", ft < 975 ? 50 : ft < 4950 ? 100 : 500, "foot", "feet");
+    }
+
+    static Said mph(double mps) {
+        double mph = mphOf(mps);
+        return of(mph, "mph", mph < 12 ? 1 : mph < 97.5 ? 5 : 10, "mile an hour", "miles an hour");
+    }
+
+    /** A speed too small to be told from none. */
+    static Said standstill(double mps) {
+        return new Said(mphOf(mps), "mph", 0, 5, "no speed at all");
+    }
+
+    static double mphOf(double mps) {
+        return mps * MPH_PER_MPS;
+    }
+
+    static Said seconds(double s) {
+        if (s >= 0.25 && s < 0.75) {
+            return new Said(s, "s", 0.5, 0.5, "half a second");
+        }
+        if (s >= 1.25 && s < 1.75) {
+            return new Said(s, "s", 1.5, 0.5, "a second and a half");
+        }
+        if (s >= 57.5) {
+            return minutes(s / 60);
+        }
+        return of(s, "s", s < 2.75 ? 0.5 : s < 20.5 ? 1 : 5, "second", "seconds");
+    }
+
+    private static Said minutes(double min) {
+        double rounded = Math.rint(min * 2) / 2;
+        String words = rounded == 1
+                ? "a minute"
+                : rounded == 1.5 ? "a minute and a half" : NumberWords.of(rounded) + " minutes";
+        return new Said(min, "min", rounded, 0.5, words);
+    }
+
+    /** A part of something, or some times it: "half", "three quarters of", "once", "one and a half times". */
+    static Said share(double ratio, String unit) {
+        double rounded = Math.rint(ratio * 4) / 4;
+        if (rounded >= 1) {
+            return times(ratio, unit);
+        }
+        String words = rounded == 0.5 ? "half" : NumberWords.of(rounded) + " of";
+        return new Said(ratio, unit, rounded, 0.25, words);
+    }
+
+    /** A load or a ratio: "twice", "three and a half times". */
+    static Said times(double ratio, String unit) {
+        double rounded = Math.rint(ratio * 2) / 2;
+        String words = rounded == 2 ? "twice" : rounded == 1 ? "once" : NumberWords.of(rounded) + " times";
+        return new Said(ratio, unit, rounded, 0.5, words);
+    }
+
+    /** A large count. */
+    static Said many(double count, String one, String many) {
+        return of(count, many, count < 20.5 ? 1 : count < 97.5 ? 5 : 10, one, many);
+    }
+
+    static Said kilograms(double kg) {
+        return of(kg, "kg", kg < 97.5 ? 1 : 10, "kilogram", "kilograms");
+    }
+
+    /** A small length. */
+    static Said metres(double m) {
+        return of(m, "m", m < 20.5 ? 1 : m < 97.5 ? 5 : 50, "metre", "metres");
+    }
+
+    /** A distance over the field: metres when near, miles when far. */
+    static Said distance(double m) {
+        double miles = m / M_PER_MILE;
+        if (miles < 0.45) {
+            return metres(m);
+        }
+        double step = miles < 1.125 ? 0.25 : miles < 4.75 ? 0.5 : 1;
+        double rounded = Math.rint(miles / step) * step;
+        String words = rounded == 0.25 || rounded == 0.75
+                ? NumberWords.of(rounded) + " of a mile"
+                : rounded == 0.5
+                        ? "half a mile"
+                        : rounded == 1
+                                ? "a mile"
+                                : rounded == 1.5 ? "a mile and a half" : NumberWords.of(rounded) + " miles";
+        return new Said(miles, "miles", rounded, step, words);
+    }
+}

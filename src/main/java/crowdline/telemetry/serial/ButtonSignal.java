@@ -1,0 +1,56 @@
+package crowdline.telemetry.serial;
+
+import java.util.Optional;
+
+/** What arrives when a button is worked. */
+public sealed interface ButtonSignal {
+
+    /**
+     * A byte.
+     *
+     * @param value 0 to 255
+     */
+    record Sent(int value) implements ButtonSignal {
+        public Sent {
+            if (value < 0 || value > 255) {
+                throw new IllegalArgumentException("value is " + value + "; a byte is from 0 to 255");
+            }
+        }
+
+        @Override
+        public String code() {
+            return "byte " + value;
+        }
+    }
+
+    /**
+     * A control line that turns on or off.
+     *
+     * @param on whether it turned on
+     */
+    record Turned(ControlLine line, boolean on) implements ButtonSignal {
+        @Override
+        public String code() {
+            return line + (on ? " on" : " off");
+        }
+    }
+
+    /** To keep it by and to show it: {@code byte 65}, {@code CTS on}. */
+    String code();
+
+    /** The signal of a code; empty for a text that is none. */
+    static Optional<ButtonSignal> of(String code) {
+        for (ControlLine line : ControlLine.values()) {
+            for (boolean on : new boolean[] {true, false}) {
+                Turned turned = new Turned(line, on);
+                if (turned.code().equals(code)) {
+                    return Optional.of(turned);
+                }
+            }
+        }
+        if (code.matches("byte \\d{1,3}") && Integer.parseInt(code.substring(5)) <= 255) {
+            return Optional.of(new Sent(Integer.parseInt(code.substring(5))));
+        }
+        return Optional.empty();
+    }
+}

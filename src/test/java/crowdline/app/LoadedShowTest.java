@@ -1,0 +1,74 @@
+package crowdline.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.show.Act;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.speech.Pace;
+import crowdline.storage.CatalogueFile;
+import crowdline.storage.ShowFile;
+import crowdline.timing.FigureTime;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** What is computed of a show when it is asked for, on the demo show. */
+class LoadedShowTest {
+    private LoadedShow loaded;
+    private Act act;
+    private Variant variant;
+
+    @BeforeEach
+    void load() throws Exception {
+        byte[] content = Files.readAllBytes(Path.of("demo-shows", "fenmarsh-air-day.json"));
+        Show show = ShowFile.soundBefore(content).orElseThrow();
+        loaded = new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, LoadedShow.FIRST_FLIGHTS);
+        act = show.acts().get(0);
+        variant = act.variants().get(0);
+    }
+
+    private Prediction prediction() {
+        return loaded.prediction(act.id(), variant.name()).orElseThrow();
+    }
+
+    @Test
+    void aVariantIsPredictedOnce() {
+        assertThat(prediction()).isSameAs(prediction());
+    }
+
+    @Test
+    void whatTheShowDoesNotHaveIsNotPredicted() {
+        assertThat(loaded.prediction(act.id(), "no such variant")).isEmpty();
+        assertThat(loaded.prediction("no such act", variant.name())).isEmpty();
+        assertThat(loaded.prediction(null, null)).isEmpty();
+    }
+
+    @Test
+    void theClockGoesByTheSameDurationsAsThePlan() {
+        List<String> ids = variant.order();
+        var clock = loaded.durations().of(act.id(), variant.name(), ids);
+
+        List<FigureTime> planned = prediction().times().figures();
+
+        assertThat(planned).isNotEmpty();
+        for (FigureTime time : planned) {
+            assertThat(clock.secondsOf(ids.indexOf(time.figureId()))).isEqualTo(time.durationS());
+        }
+    }
+
+    @Test
+    void moreFlightsChangeTheBandsAndNotTheDurations() {
+        List<FigureTime> first = prediction().times().figures();
+
+        loaded.refine(2 * LoadedShow.FIRST_FLIGHTS);
+
+        List<FigureTime> refined = prediction().times().figures();
+        assertThat(refined).isNotEqualTo(first);
+        assertThat(refined)
+                .extracting(FigureTime::durationS)
+                .isEqualTo(first.stream().map(FigureTime::durationS).toList());
+    }
+}

@@ -1,0 +1,287 @@
+package crowdline.console;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
+
+import crowdline.console.debrief.DebriefDesk;
+import crowdline.console.edit.SampleWords;
+import crowdline.console.edit.WordsHost;
+import crowdline.console.edit.WordsOpened;
+import crowdline.console.keys.Command;
+import crowdline.console.live.LiveView;
+import crowdline.console.live.SmallShow;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.LookAndFeel;
+import crowdline.console.theme.Themes;
+import crowdline.console.theme.Zoom;
+import crowdline.console.walk.Walk;
+import crowdline.show.DayAir;
+import crowdline.show.Remark;
+import crowdline.show.Show;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.GraphicsEnvironment;
+import java.awt.KeyboardFocusManager;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.JList;
+import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** The Words place in a real window, by keys. */
+@Tag("window")
+class WordsKeysTest {
+    private final FakeHost host = new FakeHost();
+    private @Nullable ConsoleFrame frame;
+    private long whenMs = 10_000;
+
+    @BeforeEach
+    void open() throws Exception {
+        assumeThat(GraphicsEnvironment.isHeadless()).as("there is a screen").isFalse();
+        SwingUtilities.invokeAndWait(() -> {
+            LookAndFeel.loadType();
+            Appearance appearance = new Appearance(Themes.DAY, Zoom.NONE);
+            LookAndFeel.wear(appearance);
+            ConsoleFrame opened = new ConsoleFrame(host, appearance);
+            host.frame = opened;
+            frame = opened;
+            opened.setVisible(true);
+            press(opened, KeyEvent.VK_F3, 0);
+        });
+        settle();
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        ConsoleFrame opened = frame;
+        if (opened != null) {
+            SwingUtilities.invokeAndWait(opened::dispose);
+        }
+    }
+
+    private static void settle() throws Exception {
+        for (int i = 0; i < 3; i++) {
+            SwingUtilities.invokeAndWait(() -> {});
+        }
+    }
+
+    private ConsoleFrame frame() {
+        ConsoleFrame opened = frame;
+        assertThat(opened).isNotNull();
+        return opened;
+    }
+
+    private void press(Component on, int code, int modifiers) {
+        whenMs += 500;
+        KeyboardFocusManager manager = KeyboardFocusManager.getCurrentKeyboardFocusManager();
+        manager.dispatchEvent(new KeyEvent(on, KeyEvent.KEY_PRESSED, whenMs, modifiers, code, KeyEvent.CHAR_UNDEFINED));
+        manager.dispatchEvent(
+                new KeyEvent(on, KeyEvent.KEY_RELEASED, whenMs + 50, modifiers, code, KeyEvent.CHAR_UNDEFINED));
+    }
+
+    private void ctrl(int code) throws Exception {
+        SwingUtilities.invokeAndWait(() -> press(frame(), code, InputEvent.CTRL_DOWN_MASK));
+        settle();
+    }
+
+    private <C extends Component> C named(Class<C> kind, String name) {
+        return all(frame().getContentPane()).stream()
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .filter(c -> name.equals(c.getAccessibleContext().getAccessibleName()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<Component> all(Container container) {
+        List<Component> found = new ArrayList<>();
+        for (Component child : container.getComponents()) {
+            found.add(child);
+            if (child instanceof Container inner) {
+                found.addAll(all(inner));
+            }
+        }
+        return found;
+    }
+
+    private List<String> texts() {
+        return host.newest.remarks().stream().map(Remark::text).toList();
+    }
+
+    @Test
+    void aRemarkIsWrittenTakenBackAndSavedByKeys() throws Exception {
+        ctrl(KeyEvent.VK_N);
+        JTextComponent text = named(JTextComponent.class, "What to say");
+        SwingUtilities.invokeAndWait(() -> text.setText("Mind the rudder now."));
+        settle();
+        assertThat(texts()).containsExactly("The smoke is only paraffin.", "Mind the rudder now.");
+        assertThat(frame().getTitle()).isEqualTo("day.json, not saved – Crowdline");
+        assertThat(named(JTextComponent.class, "What will be said").getText()).isEqualTo("Said: Mind the rudder now.");
+        assertThat(text.getHighlighter().getHighlights()).hasSize(1);
+
+        ctrl(KeyEvent.VK_PERIOD);
+        assertThat(text.getText()).startsWith("Mind the rudder, that is the moving panel on the fin");
+        assertThat(text.getHighlighter().getHighlights()).isEmpty();
+        ctrl(KeyEvent.VK_Z);
+        assertThat(text.getText()).isEqualTo("Mind the rudder now.");
+        ctrl(KeyEvent.VK_UP);
+        assertThat(texts()).containsExactly("Mind the rudder now.", "The smoke is only paraffin.");
+
+        ctrl(KeyEvent.VK_S);
+        assertThat(host.saved).containsExactly(host.newest);
+        assertThat(frame().getTitle()).isEqualTo("day.json – Crowdline");
+        ctrl(KeyEvent.VK_D);
+        assertThat(texts()).containsExactly("The smoke is only paraffin.");
+        assertThat(frame().getTitle()).startsWith("day.json, not saved");
+    }
+
+    @Test
+    void nothingReachesLiveUntilItIsAskedFor() throws Exception {
+        ctrl(KeyEvent.VK_N);
+        assertThat(host.intoLive).isEmpty();
+        ctrl(KeyEvent.VK_L);
+        assertThat(host.intoLive).containsExactly(host.newest);
+    }
+
+    @Test
+    void lettersTypedIntoAFieldAreNoCommands() throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            JTextComponent text = named(JTextComponent.class, "What to say");
+            assertThat(text.requestFocusInWindow()).isTrue();
+        });
+        settle();
+        SwingUtilities.invokeAndWait(() -> {
+            press(named(JTextComponent.class, "What to say"), KeyEvent.VK_T, 0);
+            press(named(JTextComponent.class, "What to say"), KeyEvent.VK_SPACE, 0);
+        });
+        assertThat(host.kept).isZero();
+        assertThat(host.given).isEmpty();
+    }
+
+    @Test
+    void anotherFigureIsChosenFromTheListByKeys() throws Exception {
+        JList<?> places = named(JList.class, "Where remarks belong");
+        JList<?> remarks = named(JList.class, "Remarks");
+        SwingUtilities.invokeAndWait(() -> {
+            places.setSelectedIndex(2);
+            assertThat(remarks.getModel().getSize()).isEqualTo(3);
+            remarks.setSelectedIndex(2);
+        });
+        assertThat(named(JTextComponent.class, "What to say").getText()).isEqualTo("It is two hundred metres high.");
+        assertThat(named(JTextComponent.class, "Weight").getText()).isEqualTo("1");
+    }
+
+    private static final class FakeHost implements Host, WordsHost {
+        private final List<Command> given = new ArrayList<>();
+        private final List<Show> saved = new ArrayList<>();
+        private final List<Show> intoLive = new ArrayList<>();
+        private Show newest = SmallShow.show();
+        private int kept;
+        private @Nullable ConsoleFrame frame;
+
+        @Override
+        public @Nullable Walk walk() {
+            return null;
+        }
+
+        @Override
+        public @Nullable DebriefDesk debrief() {
+            return null;
+        }
+
+        @Override
+        public double nowS() {
+            return 0;
+        }
+
+        @Override
+        public void command(Command command) {
+            given.add(command);
+        }
+
+        @Override
+        public void resume() {}
+
+        @Override
+        public @Nullable LiveView live() {
+            return null;
+        }
+
+        @Override
+        public WordsHost words() {
+            return this;
+        }
+
+        @Override
+        public DayAir air() {
+            return DayAir.STANDARD;
+        }
+
+        @Override
+        public void useAir(DayAir air) {}
+
+        @Override
+        public void findReceivers(Consumer<List<ReceiverChoice>> found) {}
+
+        @Override
+        public void useReceiver(String where) {}
+
+        @Override
+        public void open() {
+            ConsoleFrame window = frame;
+            if (window != null) {
+                window.showWords(new WordsOpened("day.json", SmallShow.show(), SampleWords.BASIS));
+            }
+        }
+
+        @Override
+        public void edited(Show show) {
+            newest = show;
+        }
+
+        @Override
+        public void save(Show show) {
+            saved.add(show);
+            ConsoleFrame window = frame;
+            if (window != null) {
+                window.wordsSaved(show, "day.json");
+            }
+        }
+
+        @Override
+        public void saveAs(Show show, Path file) {}
+
+        @Override
+        public void intoLive(Show show) {
+            intoLive.add(show);
+        }
+
+        @Override
+        public void open(Path file) {}
+
+        @Override
+        public void openDemo() {}
+
+        @Override
+        public List<Path> recent() {
+            return List.of();
+        }
+
+        @Override
+        public void keep(Appearance appearance) {
+            kept++;
+        }
+
+        @Override
+        public void quit() {}
+    }
+}

@@ -1,0 +1,68 @@
+package crowdline.patter;
+
+import static crowdline.patter.Acts.candidate;
+import static crowdline.patter.Acts.request;
+import static crowdline.patter.Acts.slot;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.show.RemarkKind;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class MarginsTest {
+    private static PlanRequest loop(double likelyS, double wideS, Candidate... candidates) {
+        Slot loop = new Slot("loop", 20, 20 + likelyS, 20 + likelyS, 20 + wideS, List.of());
+        return request(0, List.of(loop), candidates);
+    }
+
+    private static boolean goodDay(PlanRequest request, String id) {
+        Plan plan = new Planner().plan(request);
+        Unplaced unplaced = plan.unplaced().stream()
+                .filter(u -> u.remarkId().equals(id))
+                .findFirst()
+                .orElseThrow();
+        return new Margins(request, plan).fitsOnAGoodDay(unplaced);
+    }
+
+    @Test
+    void shortFormIsExplainedWithTheSecondsThere() {
+        // 12 s of loop and 3 s past it, less the 8 s placed and a breath: 6.4 s.
+        PlanRequest request = request(
+                0,
+                List.of(slot("loop", 20, 32)),
+                candidate("what", RemarkKind.EXPLANATION, "loop", 9, 4),
+                candidate("who", RemarkKind.FACT, "loop", 8));
+        Plan plan = new Planner().plan(request);
+        Placed what = plan.find("what").orElseThrow();
+        assertThat(what.form()).isEqualTo(Form.SHORT);
+        Placed who = plan.find("who").orElseThrow();
+        double thereS = who.startS() - 0.6 - 20;
+        assertThat(new Margins(request, plan).whyShort(what))
+                .contains(String.format("9.0 s needed, %.1f s there; the short form fits", thereS));
+        assertThat(new Margins(request, plan).whyShort(who)).isEmpty();
+    }
+
+    @Test
+    void remarkThatFitsTheWideEndOfItsFigureFitsOnAGoodDay() {
+        // 10 s and 3 s past it hold no 14 s; 14 s and 3 s past it do.
+        Candidate what = candidate("what", RemarkKind.EXPLANATION, "loop", 14);
+        assertThat(goodDay(loop(10, 14, what), "what")).isTrue();
+        assertThat(goodDay(loop(10, 11, what), "what")).isFalse();
+    }
+
+    @Test
+    void callFitsOnAGoodDayOnlyIfTheFigureBeforeItIsLonger() {
+        Slot roll = new Slot("roll", 0, 3, 3, 9, List.of());
+        Slot loop = new Slot("loop", 3, 10, 10, 10, List.of());
+        Candidate call = candidate("call", RemarkKind.CALL, "loop", 4);
+        assertThat(goodDay(request(0, List.of(roll, loop), call), "call")).isTrue();
+        Slot always = new Slot("roll", 0, 3, 3, 3, List.of());
+        assertThat(goodDay(request(0, List.of(always, loop), call), "call")).isFalse();
+    }
+
+    @Test
+    void remarkOfNoFigureHasNoGoodDay() {
+        assertThat(goodDay(loop(10, 60, candidate("free", RemarkKind.FACT, null, 40)), "free"))
+                .isFalse();
+    }
+}

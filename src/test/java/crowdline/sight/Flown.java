@@ -1,0 +1,190 @@
+package crowdline.sight;
+
+import crowdline.flight.ElementFlight;
+import crowdline.flight.FigureFlight;
+import crowdline.flight.Flight;
+import crowdline.flight.Predictor;
+import crowdline.flight.Sample;
+import crowdline.flight.Vec;
+import crowdline.show.Act;
+import crowdline.show.Airframe;
+import crowdline.show.Catalogue;
+import crowdline.show.DayAir;
+import crowdline.show.Element;
+import crowdline.show.Figure;
+import crowdline.show.Placing;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.show.Venue;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.DoubleFunction;
+
+/** Flights for tests: written down from closed forms, or predicted from single elements. */
+final class Flown {
+    private Flown() {}
+
+    /** An invented light biplane of 180 hp; plausible numbers for its class. */
+    static Airframe biplane() {
+        return new Airframe(
+                "biplane",
+                "Invented biplane",
+                false,
+                475,
+                9.15,
+                5.28,
+                4.8,
+                134,
+                1.93,
+                2700,
+                Airframe.PropellerTurns.CLOCKWISE,
+                0.045,
+                0.11,
+                1.3,
+                1.1,
+                200,
+                120,
+                400,
+                180,
+                250,
+                1.8,
+                400,
+                6,
+                -4,
+                175);
+    }
+
+    static Airframe glider() {
+        return new Airframe(
+                "glider",
+                "Invented glider",
+                true,
+                400,
+                11.8,
+                12.8,
+                6.1,
+                0,
+                0,
+                0,
+                Airframe.PropellerTurns.CLOCKWISE,
+                0.013,
+                0.028,
+                1.25,
+                0.95,
+                100,
+                100,
+                220,
+                130,
+                260,
+                2.8,
+                200,
+                7,
+                -5,
+                155);
+    }
+
+    /** A show whose crowd looks north, 200 m from the display line. */
+    static Show show(Airframe airframe) {
+        return show(airframe, act(airframe, 1000, 100, List.of(Figure.of("it", "it"))));
+    }
+
+    private static Show show(Airframe airframe, Act act) {
+        return new Show(
+                "Test",
+                LocalDate.of(2027, 6, 1),
+                new Venue("Nowhere", 52, 0, 0, 90, 200, ZoneId.of("UTC"), Venue.Limits.NONE),
+                DayAir.STANDARD,
+                List.of(airframe),
+                List.of(),
+                List.of(act),
+                List.of(),
+                List.of(),
+                Map.of(),
+                null);
+    }
+
+    private static Act act(Airframe airframe, double heightFt, double kt, List<Figure> figures) {
+        return new Act(
+                "act",
+                "Test act",
+                "pilot",
+                airframe.id(),
+                LocalTime.NOON,
+                10,
+                new Placing(0, 0, heightFt, kt, Placing.Heading.RIGHT),
+                figures,
+                List.of(new Variant(
+                        "full", null, figures.stream().map(Figure::id).toList())),
+                List.of());
+    }
+
+    /** The facts of one figure "it" made of these elements, as the prediction flies it. */
+    static List<CrowdFact> predicted(double heightFt, double kt, Element... elements) {
+        Figure figure = new Figure("it", "it", null, null, List.of(elements), null, null, null, List.of(), List.of());
+        Airframe airframe = biplane();
+        Act act = act(airframe, heightFt, kt, List.of(figure));
+        Show show = show(airframe, act);
+        Flight flight = new Predictor(
+                        show, new Catalogue(List.of()), act, act.variants().get(0))
+                .predict();
+        if (!flight.figures().get(0).completed()) {
+            throw new AssertionError(flight.findings().toString());
+        }
+        return CrowdFacts.of(show, airframe, flight);
+    }
+
+    /** The facts of a catalogue's figure as the prediction flies it; none of its own if it cannot be flown from here. */
+    static List<CrowdFact> catalogued(Catalogue catalogue, String name, Airframe airframe, double heightFt, double kt) {
+        Act act = act(airframe, heightFt, kt, List.of(Figure.of("it", name)));
+        Show show = show(airframe, act);
+        Flight flight = new Predictor(show, catalogue, act, act.variants().get(0)).predict();
+        return CrowdFacts.of(show, airframe, flight);
+    }
+
+    /** A flight of one figure "it" with samples every tenth of a second from a closed form. */
+    static Flight written(double lastsS, DoubleFunction<Sample> at) {
+        List<Sample> samples = new ArrayList<>();
+        for (int i = 0; i * 0.1 < lastsS; i++) {
+            samples.add(at.apply(i * 0.1));
+        }
+        samples.add(at.apply(lastsS));
+        return new Flight("act", "full", List.of(figure("it", lastsS, samples)), samples, List.of());
+    }
+
+    static FigureFlight figure(String id, double lastsS, List<Sample> samples) {
+        return new FigureFlight(
+                id,
+                id,
+                true,
+                true,
+                0,
+                lastsS,
+                samples.get(0).speedMps(),
+                samples.get(samples.size() - 1).speedMps(),
+                samples.stream().mapToDouble(s -> Math.abs(s.speedMps())).min().orElseThrow(),
+                samples.stream().mapToDouble(s -> Math.abs(s.speedMps())).max().orElseThrow(),
+                samples.stream().mapToDouble(s -> s.place().z()).min().orElseThrow(),
+                samples.stream().mapToDouble(s -> s.place().z()).max().orElseThrow(),
+                samples.stream().mapToDouble(Sample::g).max().orElseThrow(),
+                samples.stream().mapToDouble(Sample::g).min().orElseThrow(),
+                0,
+                0,
+                0,
+                0,
+                0.1 * samples.stream().filter(s -> s.up().z() < -0.1).count(),
+                List.of(new ElementFlight(0, "line", 0, lastsS)));
+    }
+
+    static Sample sample(double tS, double zM, double speedMps, Vec nose, Vec up, double g) {
+        return new Sample(tS, new Vec(0, 0, zM), speedMps, nose, up, g, 0, 0);
+    }
+
+    static List<CrowdFact> facts(Airframe airframe, Flight flight) {
+        return CrowdFacts.of(
+                show(airframe, act(airframe, 1000, 100, List.of(Figure.of("it", "it")))), airframe, flight);
+    }
+}

@@ -1,0 +1,94 @@
+package crowdline.telemetry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class FlightLogTest {
+    @Test
+    void receiverCaptureIsRead() throws FlightLogException {
+        FlightLog log = Logs.read("ublox-neo-m9n-nmea.log");
+
+        assertThat(log.format()).isEqualTo(LogFormat.NMEA);
+        assertThat(log.heightKind()).isEqualTo(HeightKind.SEA_LEVEL);
+        assertThat(log.fixes()).extracting(Fix::heightM).containsExactly(83.1, 83.0, 83.0);
+        assertThat(log.notes()).isEmpty();
+    }
+
+    @Test
+    void damagedSentencesAreToldWithTheirLines() throws FlightLogException {
+        FlightLog log = Logs.text("# capture\n$GPVTG,,,,,,,,,N*31\n"
+                + "$GPGGA,123519,4807.038,N,01131.000,E,1,08,0.9,545.4,M,46.9,M,,*47\n$GPRMC,,V,,");
+
+        assertThat(log.fixes()).hasSize(1);
+        assertThat(Logs.notes(log))
+                .containsExactly(
+                        "line 2: the checksum is 31, but the text gives 30", "line 4: the sentence breaks off");
+    }
+
+    @Test
+    void binaryOnlyCaptureIsRefused() {
+        assertThat(Logs.refusal(Logs.bytes("sirfstarv.log"), "a.log", IgcHeight.GNSS))
+                .isEqualTo("a.log is no flight log that can be read here; export it as NMEA 0183, IGC or GPX");
+    }
+
+    @Test
+    void captureWithoutHeightsIsRefused() {
+        byte[] bytes = Nmea.bytes("$GPRMC,123519,A,4807.038,N,01131.000,E,022.4,084.4,230394,003.1,W*6A\n");
+
+        assertThat(Logs.refusal(bytes, "a.log", IgcHeight.GNSS))
+                .isEqualTo(
+                        "a.log holds 1 good NMEA sentences and 0 damaged ones, but no position with a height; let the"
+                                + " receiver send GGA and RMC");
+    }
+
+    @Test
+    void emptyAndHugeFilesAreRefused() {
+        assertThat(Logs.refusal(new byte[0], "a", IgcHeight.GNSS)).startsWith("a is no flight log");
+        assertThat(Logs.refusal(new byte[FlightLog.LARGEST + 1], "a", IgcHeight.GNSS))
+                .isEqualTo("a has 24 MB; a flight log has at most 24 MB, so cut it to the flight");
+    }
+
+    /** Seeded damage: whatever the bytes, a log is read in order of time or refused in one sentence. */
+    @ParameterizedTest
+    @MethodSource("files")
+    void damagedLogIsReadOrRefusedAndNothingElse(String name) {
+        byte[] whole = Logs.bytes(name);
+        int read = 0;
+        for (int seed = 0; seed < 150; seed++) {
+            Random random = new Random(seed);
+            byte[] damaged = Damage.some(whole, random, 1 + seed / 3);
+            try {
+                FlightLog log = FlightLog.read(damaged, name, seed % 2 == 0 ? IgcHeight.GNSS : IgcHeight.PRESSURE);
+                read++;
+                assertThat(timesOf(log))
+                        .as("%s, seed %d", name, seed)
+                        .isSorted()
+                        .doesNotHaveDuplicates();
+            } catch (FlightLogException e) {
+                assertThat(e.getMessage())
+                        .as("seed %d", seed)
+                        .startsWith(name)
+                        .contains("; ")
+                        .doesNotContain("\n");
+            }
+        }
+        boolean readable = !name.equals("sirfstarv.log") && !name.equals("unicode_with_bom.gpx");
+        assertThat(read > 0).isEqualTo(readable);
+    }
+
+    static List<String> files() {
+        return Logs.ALL;
+    }
+
+    private static List<Double> timesOf(FlightLog log) {
+        List<Double> times = new ArrayList<>();
+        log.fixes().forEach(fix -> times.add(fix.tS()));
+        return times;
+    }
+}
