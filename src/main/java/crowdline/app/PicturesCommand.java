@@ -82,7 +82,7 @@ final class PicturesCommand implements Callable<Integer> {
                 new DemoDebrief(loaded).views(),
                 loaded.prepareView(result.findings()),
                 () -> words(loaded, catalogue),
-                GlossaryView.of(catalogue));
+                GlossaryView.drawn(catalogue));
         try {
             List<Path> files = Pictures.renderAll(to, screens);
             terminal.line(files.size() + " pictures in " + to);

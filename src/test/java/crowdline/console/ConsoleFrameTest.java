@@ -12,6 +12,7 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
+import crowdline.console.walk.SmallTour;
 import crowdline.console.walk.Walk;
 import crowdline.show.DayAir;
 import java.awt.Component;
@@ -97,6 +98,38 @@ class ConsoleFrameTest {
     }
 
     @Test
+    void spacePlaysTheWalkFromEveryComponentOfTheWindow() throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            frame().go(Place.WALK);
+            long whenMs = 10_000;
+            for (Component component : all(frame().getRootPane())) {
+                whenMs += 1000;
+                press(component, KeyEvent.VK_SPACE, ' ', whenMs);
+                assertThat(host.walk.view(0).top().state().word())
+                        .as("from %s", component.getClass())
+                        .isEqualTo("Playing");
+                press(component, KeyEvent.VK_SPACE, ' ', whenMs + 500);
+            }
+            assertThat(host.given).isEmpty();
+        });
+    }
+
+    @Test
+    void noteTakesLettersAndEscapeLeavesIt() throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            frame().go(Place.WALK);
+            press(frame(), KeyEvent.VK_N, 'n', 1000);
+            assertThat(all(frame().getRootPane()))
+                    .filteredOn(c -> c instanceof javax.swing.JTextField && c.isShowing())
+                    .hasSize(1);
+            press(frame(), KeyEvent.VK_ESCAPE, (char) 27, 2000);
+            assertThat(all(frame().getRootPane()))
+                    .filteredOn(c -> c instanceof javax.swing.JTextField && c.isShowing())
+                    .isEmpty();
+        });
+    }
+
+    @Test
     void theIncidentPageIsLeftOnlyByTypingTheWord() throws Exception {
         SwingUtilities.invokeAndWait(() -> {
             host.view = SampleLiveViews.incident();
@@ -145,6 +178,7 @@ class ConsoleFrameTest {
         private final List<Command> given = new ArrayList<>();
         private LiveView view = SampleLiveViews.flying();
         private int resumed;
+        private final Walk walk = new SmallTour().walk();
 
         @Override
         public void command(Command command) {
@@ -162,8 +196,8 @@ class ConsoleFrameTest {
         }
 
         @Override
-        public @Nullable Walk walk() {
-            return null;
+        public Walk walk() {
+            return walk;
         }
 
         @Override

@@ -161,11 +161,12 @@ public final class DebriefPanel extends JPanel {
         JPanel left = new JPanel(new MigLayout(
                 "insets 0, gap 0px " + worn.room(4),
                 "[0:0:,grow,fill]",
-                "[]" + between + "[0:0:,grow 36,fill]" + between + "[][]" + between + "[][0:0:,grow 64,fill]"));
+                "[]" + between + "[" + worn.room(66) + ":" + worn.room(66) + ":,grow 36,fill]" + between + "[][]"
+                        + between + "[][0:0:,grow 64,fill]"));
         JLabel change = new JLabel("What to change");
         change.setFont(worn.strong(TextRole.BODY));
         left.add(title, "wmin 0, wrap");
-        left.add(scroll(runList), "grow, hmin " + worn.room(66) + ", wrap");
+        left.add(scroll(runList), "grow, hmin 0, wrap");
         left.add(thanks, "wmin 0, wrap");
         left.add(incidents, "wmin 0, wrap");
         left.add(change, "wmin 0, wrap");

@@ -27,11 +27,12 @@ import java.util.List;
  * The made-up show's act of three figures of ten seconds, flown straight to the right at 50 m/s, climbing 10 m/s, so that
  * every number shown can be counted by hand.
  */
-final class SmallTour implements Passes, Notes {
+public final class SmallTour implements Passes, Notes {
     final List<Pass> passes = new ArrayList<>();
     private List<FigureNote> notes = List.of();
 
-    Walk walk() {
+    /** A walk through it. */
+    public Walk walk() {
         Act act = SmallShow.show().acts().get(0);
         List<Tour> tours = act.variants().stream()
                 .map(v -> {
