@@ -66,6 +66,7 @@ final class Commands implements Callable<Integer> {
                 new FactsCommand(terminal),
                 new FollowCommand(terminal),
                 new SpeakCommand(terminal),
+                new DebriefCommand(terminal, Folders.here()),
                 new PaceCommand(terminal),
                 new DemoCommand(terminal, opening, Folders.here()),
                 new IncidentTemplateCommand(terminal),

@@ -3,6 +3,7 @@ package crowdline.app;
 import crowdline.console.ConsoleFrame;
 import crowdline.console.Host;
 import crowdline.console.ReceiverChoice;
+import crowdline.console.debrief.DebriefDesk;
 import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.Handles;
@@ -12,6 +13,8 @@ import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Tone;
+import crowdline.console.walk.Walk;
+import crowdline.live.Ticker;
 import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
 import crowdline.storage.Settings;
@@ -34,6 +37,8 @@ import org.jspecify.annotations.Nullable;
 final class ConsoleHost implements Host {
     private static final System.Logger LOG = System.getLogger(ConsoleHost.class.getName());
 
+    private static final double NANOS_PER_S = 1e9;
+
     private final Path demoShow;
     private final SettingsFile settingsFile;
     private final ShowOpening opening;
@@ -42,6 +47,8 @@ final class ConsoleHost implements Host {
     private final WordsDesk words;
     private final PassesDesk passes;
     private final AircraftSource aircraft;
+    private final Rehearsal rehearsal;
+    private final Ticker ticker = new MonotonicTicker();
     private volatile Settings settings;
     /** On the event thread only: what the keys take hold of. */
     private Handles handles = Handles.NONE;
@@ -57,6 +64,7 @@ final class ConsoleHost implements Host {
             Supplier<Catalogue> catalogue,
             PassesDesk passes,
             AircraftSource aircraft,
+            Rehearsal rehearsal,
             ExecutorService io) {
         this.demoShow = demoShow.toAbsolutePath();
         this.settingsFile = settingsFile;
@@ -65,6 +73,7 @@ final class ConsoleHost implements Host {
         this.window = window;
         this.passes = passes;
         this.aircraft = aircraft;
+        this.rehearsal = rehearsal;
         this.io = io;
         words = new WordsDesk(catalogue, opening::running, opening::openFile, window::send, io);
     }
@@ -100,6 +109,21 @@ final class ConsoleHost implements Host {
         LiveView view = show.view();
         handles = view.handles();
         return view;
+    }
+
+    @Override
+    public @Nullable Walk walk() {
+        return rehearsal.walk();
+    }
+
+    @Override
+    public @Nullable DebriefDesk debrief() {
+        return rehearsal.debrief();
+    }
+
+    @Override
+    public double nowS() {
+        return ticker.nanos() / NANOS_PER_S;
     }
 
     @Override

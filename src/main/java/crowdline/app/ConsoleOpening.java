@@ -75,8 +75,18 @@ final class ConsoleOpening implements Opening {
         PassesDesk passes = new PassesDesk(folders.passes(), folders.demoShow(), PassIds.here(clock), window::send, io);
         ShowOpening opening =
                 new ShowOpening(folders.journals(), catalogue, loader, window, aircraft, io, clock, passes);
+        Rehearsal rehearsal = new Rehearsal(opening, passes, folders.notes(), io, clock);
         ConsoleHost host = new ConsoleHost(
-                folders.demoShow(), settingsFile, settings, opening, window, catalogue, passes, aircraft, io);
+                folders.demoShow(),
+                settingsFile,
+                settings,
+                opening,
+                window,
+                catalogue,
+                passes,
+                aircraft,
+                rehearsal,
+                io);
         Path first = show != null ? show : lastOpened(settings);
         // The show is read while the window is made, and the window shown when it is known what it shows first.
         if (first != null) {

@@ -14,6 +14,11 @@ import org.jspecify.annotations.Nullable;
 record Folders(Path settings, Path journals, Path demoShow) {
     private static final String DEMO = "demo-shows/fenmarsh-air-day.json";
 
+    /** Where the notes on figures are kept, beside the journals. */
+    Path notes() {
+        return journals.resolveSibling("notes");
+    }
+
     /** The folders for this user: XDG base directories, or the system's own places where there are none. */
     static Folders here() {
         return of(System.getenv(), Path.of(System.getProperty("user.home", ".")), home());

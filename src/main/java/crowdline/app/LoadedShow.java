@@ -7,6 +7,7 @@ import crowdline.console.passes.PassesView;
 import crowdline.console.prepare.PreparePresenter;
 import crowdline.console.prepare.PreparePresenter.Found;
 import crowdline.console.prepare.PrepareView;
+import crowdline.console.walk.Tour;
 import crowdline.flight.Air;
 import crowdline.flight.Drift;
 import crowdline.flight.FigureFlight;
@@ -14,10 +15,15 @@ import crowdline.flight.Flight;
 import crowdline.flight.FlightFinding;
 import crowdline.flight.Predictor;
 import crowdline.live.ActDurations;
+import crowdline.live.DebriefSources;
 import crowdline.live.PlanAhead;
+import crowdline.patter.Plan;
+import crowdline.patter.Planner;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
+import crowdline.show.CatalogueEntry;
 import crowdline.show.DayAir;
+import crowdline.show.Figure;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.speech.Pace;
@@ -31,6 +37,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -191,6 +198,60 @@ final class LoadedShow {
         return (actId, variant, figureIds) -> index -> prediction(actId, variant)
                 .map(p -> p.durationS(figureIds.get(index)))
                 .orElse(Double.NaN);
+    }
+
+    /** Every variant of every act that was predicted, in running order. */
+    List<Tour> tours() {
+        return show.acts().stream()
+                .flatMap(act -> act.variants().stream()
+                        .flatMap(variant -> prediction(act.id(), variant.name()).stream()
+                                .map(p -> new Tour(act, variant, p.flight(), p.times(), p.sheet()))))
+                .toList();
+    }
+
+    /** What to say when in an act flown in these times. */
+    Plan plan(Act act, ActTimes times) {
+        return new Planner().plan(planAhead().wholeAct(act, times));
+    }
+
+    /** What a debrief compares a show with. */
+    DebriefSources debriefSources(BiFunction<String, String, List<Pass>> passes) {
+        return new DebriefSources() {
+            @Override
+            public Optional<ActTimes> times(String actId, String variant) {
+                return prediction(actId, variant).map(Prediction::times);
+            }
+
+            @Override
+            public Optional<Plan> plan(String actId, String variant) {
+                return show.act(actId)
+                        .flatMap(act -> times(actId, variant).map(times -> LoadedShow.this.plan(act, times)));
+            }
+
+            @Override
+            public String name(String actId, String figureId) {
+                return show.act(actId)
+                        .flatMap(act -> act.figure(figureId))
+                        .map(LoadedShow.this::name)
+                        .orElse(figureId);
+            }
+
+            @Override
+            public List<Pass> passes(String actId, String variant) {
+                return passes.apply(actId, variant);
+            }
+        };
+    }
+
+    private String name(Figure figure) {
+        String title = figure.title();
+        return title != null
+                ? title
+                : catalogue
+                        .with(show.figures())
+                        .find(figure.figure())
+                        .map(CatalogueEntry::name)
+                        .orElse(figure.figure());
     }
 
     PrepareView prepareView(List<Found> findings) {

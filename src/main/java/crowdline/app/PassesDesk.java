@@ -6,12 +6,15 @@ import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Tone;
+import crowdline.console.walk.Passes;
 import crowdline.live.FlownAct;
 import crowdline.storage.PassesFile;
 import crowdline.storage.ShowFileException;
+import crowdline.timing.LearnedTimes;
 import crowdline.timing.Pass;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.concurrent.RejectedExecutionException;
@@ -22,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  * Keeps the passes of the show that is open: those flown live, and what somebody decides about any. Everything it does to
  * files is done on the {@code io} thread.
  */
-final class PassesDesk implements PassesHost {
+final class PassesDesk implements PassesHost, Passes {
     private static final System.Logger LOG = System.getLogger(PassesDesk.class.getName());
     private static final double MS_PER_S = 1000;
 
@@ -78,6 +81,37 @@ final class PassesDesk implements PassesHost {
     @Override
     public void note(String passId, String note) {
         decided(passes -> passes.note(passId, note, ids.now()));
+    }
+
+    @Override
+    public List<Pass> of(String actId, String variant) {
+        ShowLoader.Result now = opened;
+        LoadedShow loaded = now == null ? null : now.loaded();
+        return loaded == null ? List.of() : LearnedTimes.ofAct(loaded.passes(), actId, variant);
+    }
+
+    @Override
+    public void add(Pass pass) {
+        ShowLoader.Result now = opened;
+        LoadedShow loaded = now == null ? null : now.loaded();
+        if (now == null || loaded == null) {
+            return;
+        }
+        if (now.file().toAbsolutePath().equals(notKept)) {
+            List<Pass> tried = new ArrayList<>(loaded.passes());
+            tried.add(pass);
+            loaded.learn(tried);
+            say(new Mark(Form.RING, Tone.CALM, "Passes of the demo show are forgotten when it is closed"));
+            return;
+        }
+        onIo(() -> {
+            String notice = new PassesFile(now.file(), folder).keep(pass).notice();
+            say(
+                    notice == null
+                            ? new Mark(Form.DISC, Tone.GOOD, "Kept as a pass")
+                            : new Mark(Form.DIAMOND, Tone.CAUTION, notice));
+            learned(now.file(), loaded);
+        });
     }
 
     private interface Decision {

@@ -78,9 +78,11 @@ final class PicturesCommand implements Callable<Integer> {
         LookAndFeel.loadType();
         Pictures.Screens screens = new Pictures.Screens(
                 new DemoMoments(loaded).views(),
+                new DemoWalks(loaded).views(),
+                new DemoDebrief(loaded).views(),
                 loaded.prepareView(result.findings()),
                 () -> words(loaded, catalogue),
-                GlossaryView.of(catalogue));
+                GlossaryView.drawn(catalogue));
         try {
             List<Path> files = Pictures.renderAll(to, screens);
             terminal.line(files.size() + " pictures in " + to);

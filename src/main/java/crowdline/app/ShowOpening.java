@@ -52,6 +52,8 @@ final class ShowOpening {
     private final PassesDesk passes;
     private volatile @Nullable RunningShow running;
     private volatile @Nullable Path openFile;
+    /** On the io thread only: whether the glossary's figures are drawn. */
+    private boolean drawn;
     /** On the io thread only: what the running show was read from. */
     private ShowLoader.@Nullable Result known;
     /** What was to be opened last, whether it is open yet or not. */
@@ -236,8 +238,19 @@ final class ShowOpening {
     }
 
     private void fillGlossary() {
+        if (drawn) {
+            return;
+        }
         GlossaryView glossary = GlossaryView.of(catalogue.get());
         window.send(w -> w.showGlossary(glossary));
+        // Its drawings have to be flown; whatever else waits comes first.
+        io.execute(() -> {
+            if (!drawn) {
+                drawn = true;
+                GlossaryView flown = GlossaryView.drawn(catalogue.get());
+                window.send(w -> w.showGlossary(flown));
+            }
+        });
     }
 
     private void showPrepare(PrepareView view) {

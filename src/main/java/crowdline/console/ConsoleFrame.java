@@ -37,7 +37,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The window. Made and shown on the event thread; what it shows may be sent from any thread.
  *
- * <p>While Live is shown it asks the host for the present moment 20 times a second. Rows whose part of the moment has
+ * <p>While Live or Walk through is shown it asks the host for the present moment 20 times a second. Rows whose part of the moment has
  * not changed are not painted again, so only what means something moves.
  */
 public final class ConsoleFrame extends JFrame {
@@ -48,6 +48,7 @@ public final class ConsoleFrame extends JFrame {
     private final transient CommandActions actions = new CommandActions(this::carryOut);
     private final transient ConsoleMenus menus;
     private final ConsolePane pane;
+    private final transient PlaceCommands places;
     private final transient WordsPlace words;
     private final transient KeyDispatcher dispatcher;
     private final Timer ticker = new Timer(FRAME_MS, e -> refresh());
@@ -64,6 +65,7 @@ public final class ConsoleFrame extends JFrame {
         menus = new ConsoleMenus(actions, demo, host::recent, this::open);
         pane = new ConsolePane(appearance, actions, demo);
         pane.passesBy(host.passes());
+        places = new PlaceCommands(host, pane);
         words = new WordsPlace(pane.words(), host.words(), this);
         pane.words().onChange(() -> {
             pane.allow();
@@ -122,7 +124,7 @@ public final class ConsoleFrame extends JFrame {
         bannerCourier.send(List.copyOf(marks));
     }
 
-    /** Says that the running show has changed, so that Live shows it without waiting for its next frame. */
+    /** Says that the running show has changed, so that the place in front shows it without waiting for its next frame. */
     public void liveChanged() {
         liveCourier.send(Boolean.TRUE);
     }
@@ -159,8 +161,9 @@ public final class ConsoleFrame extends JFrame {
         if (place == Place.WORDS) {
             words.enter();
         }
-        if (place == Place.LIVE) {
-            refresh();
+        pane.walk().closeNote();
+        refresh();
+        if (place == Place.LIVE || place == Place.WALK) {
             ticker.start();
         } else {
             ticker.stop();
@@ -170,6 +173,8 @@ public final class ConsoleFrame extends JFrame {
     private void refresh() {
         if (pane.place() == Place.LIVE) {
             pane.showLive(host.live());
+        } else {
+            places.refresh();
         }
     }
 
@@ -182,6 +187,8 @@ public final class ConsoleFrame extends JFrame {
             case PREPARE -> go(Place.PREPARE);
             case WORDS -> go(Place.WORDS);
             case LIVE -> go(Place.LIVE);
+            case WALK -> go(Place.WALK);
+            case DEBRIEF -> go(Place.DEBRIEF);
             case GLOSSARY -> go(Place.GLOSSARY);
             case THEME ->
                 wear(new Appearance(
@@ -199,8 +206,14 @@ public final class ConsoleFrame extends JFrame {
             case SAVE, SAVE_AS, UNDO, REDO, ADD_REMARK, DELETE_REMARK, REMARK_UP, REMARK_DOWN, PLAIN_WORDS, INTO_LIVE ->
                 words.carryOut(command);
             default -> {
-                host.command(command);
-                refresh();
+                switch (command.scope()) {
+                    case WALK -> places.walk(command);
+                    case DEBRIEF -> places.debrief(command);
+                    default -> {
+                        host.command(command);
+                        refresh();
+                    }
+                }
             }
         }
     }
@@ -264,6 +277,11 @@ public final class ConsoleFrame extends JFrame {
                 host.resume();
                 refresh();
             }
+            return true;
+        }
+        if (event.getKeyCode() == KeyEvent.VK_ESCAPE && pane.walk().writing()) {
+            pane.walk().closeNote();
+            pane.requestFocusInWindow();
             return true;
         }
         if (event.getKeyCode() == KeyEvent.VK_ESCAPE && pane.keysShown()) {

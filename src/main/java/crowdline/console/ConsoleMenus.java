@@ -4,6 +4,8 @@ import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandAction;
 import crowdline.console.keys.CommandActions;
 import crowdline.console.paint.PlainText;
+import java.awt.Component;
+import java.awt.Font;
 import java.awt.Insets;
 import java.awt.event.ActionEvent;
 import java.nio.file.Path;
@@ -20,12 +22,14 @@ import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
 import javax.swing.JToggleButton;
+import javax.swing.UIManager;
 import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
+import org.jspecify.annotations.Nullable;
 
 /** The menu bar, with the places as buttons at its right end. */
 final class ConsoleMenus {
-    private final JMenuBar bar = new JMenuBar();
+    private final JMenuBar bar = new FittingBar();
     private final Map<Place, JToggleButton> places = new EnumMap<>(Place.class);
     private final CommandActions actions;
 
@@ -142,6 +146,33 @@ final class ConsoleMenus {
             public void menuCanceled(MenuEvent event) {}
         });
         return menu;
+    }
+
+    /** A bar whose buttons of places shrink where the window has no room for them at this zoom. */
+    private static final class FittingBar extends JMenuBar {
+        private static final float LEAST_PX = 11;
+
+        @Override
+        public void doLayout() {
+            Font font = UIManager.getFont("defaultFont");
+            float size = font == null ? 0 : font.getSize2D();
+            fit(font, size);
+            while (size > LEAST_PX && getPreferredSize().width > getWidth()) {
+                size = Math.max(LEAST_PX, size - 1);
+                fit(font, size);
+            }
+            super.doLayout();
+        }
+
+        private void fit(@Nullable Font font, float sizePx) {
+            for (Component child : getComponents()) {
+                if (font != null
+                        && child instanceof JToggleButton
+                        && child.getFont().getSize2D() != sizePx) {
+                    child.setFont(font.deriveFont(sizePx));
+                }
+            }
+        }
     }
 
     private static final class OpenAgain extends AbstractAction {

@@ -1,5 +1,6 @@
 package crowdline.console;
 
+import crowdline.console.debrief.DebriefView;
 import crowdline.console.edit.WordsPanel;
 import crowdline.console.glossary.GlossaryPanel;
 import crowdline.console.glossary.GlossaryView;
@@ -13,6 +14,7 @@ import crowdline.console.prepare.EmptyShow;
 import crowdline.console.prepare.PreparePanel;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Appearance;
+import crowdline.console.walk.WalkView;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Component;
@@ -36,8 +38,10 @@ final class ConsolePane extends JPanel {
     private final Later<PrepareView, PreparePanel> prepare;
     private final WordsPanel words;
     private final Later<Void, EmptyShow> empty;
+    private final WalkPlace walk;
+    private final DebriefPlace debrief;
     private final Later<GlossaryView, GlossaryPanel> glossary;
-    private final Later<Void, KeysOverlay> keys;
+    private final Later<KeysOverlay.Sheet, KeysOverlay> keys;
     private final FootBar foot;
     private final transient CommandActions actions;
     private Place place = Place.PREPARE;
@@ -58,12 +62,16 @@ final class ConsolePane extends JPanel {
         words = new WordsPanel(appearance);
         words.onChange(this::allow);
         empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), (e, none) -> {}, EmptyShow::wear);
+        walk = new WalkPlace(appearance, open, demo);
+        debrief = new DebriefPlace(appearance, open, demo);
         glossary = new Later<>(appearance, GlossaryPanel::new, GlossaryPanel::show, GlossaryPanel::wear);
-        keys = new Later<>(appearance, KeysOverlay::new, (k, none) -> {}, (k, a) -> k.wear(a, keysScale()));
+        keys = new Later<>(appearance, KeysOverlay::new, KeysOverlay::show, (k, a) -> k.wear(a, keysScale()));
         foot = new FootBar(appearance);
         stage.add(prepare, Place.PREPARE.name());
         stage.add(words, Place.WORDS.name());
         stage.add(live, Place.LIVE.name());
+        stage.add(walk, Place.WALK.name());
+        stage.add(debrief, Place.DEBRIEF.name());
         stage.add(glossary, Place.GLOSSARY.name());
         stage.add(empty, NO_SHOW);
         stage.add(keys, KEYS);
@@ -86,6 +94,14 @@ final class ConsolePane extends JPanel {
         return live;
     }
 
+    WalkPlace walk() {
+        return walk;
+    }
+
+    DebriefPlace debrief() {
+        return debrief;
+    }
+
     WordsPanel words() {
         return words;
     }
@@ -101,6 +117,7 @@ final class ConsolePane extends JPanel {
     }
 
     void showKeys(boolean shown) {
+        keys.show(KeysOverlay.sheet(place.scope()));
         keysShown = shown;
         turn();
     }
@@ -108,6 +125,18 @@ final class ConsolePane extends JPanel {
     void showLive(@Nullable LiveView view) {
         live.show(view);
         allow();
+    }
+
+    void showWalk(@Nullable WalkView view) {
+        if (walk.show(view)) {
+            allow();
+        }
+    }
+
+    void showDebrief(@Nullable DebriefView view) {
+        if (debrief.show(view)) {
+            allow();
+        }
     }
 
     void showPrepare(PrepareView view) {
@@ -142,6 +171,8 @@ final class ConsolePane extends JPanel {
         prepare.wear(next);
         words.wear(next);
         empty.wear(next);
+        walk.wear(next);
+        debrief.wear(next);
         glossary.wear(next);
         keys.wear(next);
         foot.dress(next);
@@ -170,7 +201,7 @@ final class ConsolePane extends JPanel {
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         if (place == Place.WORDS && !keysShown) {
             words.takeFocus();
-        } else if (place == Place.LIVE || keysShown || owner == null || !owner.isShowing()) {
+        } else if (place == Place.LIVE || place == Place.WALK || keysShown || owner == null || !owner.isShowing()) {
             requestFocusInWindow();
         }
     }
@@ -192,6 +223,8 @@ final class ConsolePane extends JPanel {
         for (Command command : Command.values()) {
             boolean here = switch (command.scope()) {
                 case LIVE -> place == Place.LIVE && live.hasShow() && !incident;
+                case WALK -> place == Place.WALK && walk.hasShow();
+                case DEBRIEF -> place == Place.DEBRIEF && debrief.hasShow();
                 case WORDS -> false;
                 case WINDOW -> !incident || command == Command.FULL_SCREEN || command == Command.QUIT;
             };

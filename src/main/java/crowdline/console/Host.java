@@ -1,10 +1,12 @@
 package crowdline.console;
 
+import crowdline.console.debrief.DebriefDesk;
 import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.theme.Appearance;
+import crowdline.console.walk.Walk;
 import crowdline.show.DayAir;
 import java.nio.file.Path;
 import java.util.List;
@@ -27,6 +29,16 @@ public interface Host {
     @Nullable
     LiveView live();
 
+    /** The act being walked through, or null if no show is open. */
+    @Nullable
+    Walk walk();
+
+    /** What was flown and said in the running show, or null if no show is open. */
+    @Nullable
+    DebriefDesk debrief();
+
+    /** Seconds on a clock that never goes back, for what plays on the screen. */
+    double nowS();
     /** What the Words place asks. */
     WordsHost words();
 

@@ -1,5 +1,6 @@
 package crowdline.console;
 
+import crowdline.console.debrief.DebriefView;
 import crowdline.console.edit.WordsModel;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.CommandActions;
@@ -10,6 +11,7 @@ import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Theme;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
+import crowdline.console.walk.WalkView;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.event.ActionEvent;
@@ -44,13 +46,22 @@ public final class Pictures {
      * What is drawn.
      *
      * @param moments moments of Live, each under the name of its picture
+     * @param walks moments of Walk through, likewise
+     * @param debriefs debriefs, likewise
      * @param prepare the show at a glance
      * @param words the words of a show being written
      * @param glossary the glossary
      */
     public record Screens(
-            Map<String, LiveView> moments, PrepareView prepare, Supplier<WordsModel> words, GlossaryView glossary) {
+            Map<String, LiveView> moments,
+            Map<String, WalkView> walks,
+            Map<String, DebriefView> debriefs,
+            PrepareView prepare,
+            Supplier<WordsModel> words,
+            GlossaryView glossary) {
         public Screens {
+            walks = Collections.unmodifiableMap(new LinkedHashMap<>(walks));
+            debriefs = Collections.unmodifiableMap(new LinkedHashMap<>(debriefs));
             moments = Collections.unmodifiableMap(new LinkedHashMap<>(moments));
         }
     }
@@ -97,6 +108,16 @@ public final class Pictures {
                     pane.go(Place.LIVE);
                     pane.showLive(view);
                 }));
+        screens.walks()
+                .forEach((name, view) -> all.put(name, pane -> {
+                    pane.go(Place.WALK);
+                    pane.showWalk(view);
+                }));
+        screens.debriefs()
+                .forEach((name, view) -> all.put(name, pane -> {
+                    pane.go(Place.DEBRIEF);
+                    pane.showDebrief(view);
+                }));
         all.put("prepare", pane -> pane.showPrepare(screens.prepare()));
         all.put("prepare-passes", pane -> {
             pane.showPrepare(screens.prepare());
@@ -112,6 +133,10 @@ public final class Pictures {
             pane.showGlossary(screens.glossary());
         });
         all.put("keys", pane -> pane.showKeys(true));
+        all.put("keys-walk", pane -> {
+            pane.go(Place.WALK);
+            pane.showKeys(true);
+        });
         return all;
     }
 

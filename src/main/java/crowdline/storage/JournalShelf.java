@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -68,6 +69,30 @@ public final class JournalShelf {
             }
         }
         return begin(show, notices);
+    }
+
+    /**
+     * What the newest journal of this show says, over or not; empty if there is none.
+     *
+     * @throws ShowFileException if it cannot be read, with one sentence for the user
+     */
+    public Optional<JournalReading> last(JournalShow show) throws ShowFileException {
+        Path path = newest(show, new ArrayList<>());
+        if (path == null) {
+            return Optional.empty();
+        }
+        try {
+            JournalReplay replay = JournalReplay.of(Files.readAllBytes(path), codec);
+            JournalLine.Base last = replay.last();
+            if (last == null) {
+                throw new ShowFileException("the journal " + path + " has no first line that can be read");
+            }
+            Instant zero = last.wall().minusNanos(Math.round(last.sessionS() * 1e9));
+            return Optional.of(new JournalReading(
+                    path, replay.state(), zero, replay.damagedLines().size()));
+        } catch (IOException e) {
+            throw new ShowFileException("the journal " + path + " cannot be read; check that it is there", e);
+        }
     }
 
     /** Whether a show of exactly this content was run before, so that its file was found sound then. */

@@ -3,6 +3,7 @@ package crowdline.console;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import crowdline.console.debrief.DebriefDesk;
 import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
@@ -11,6 +12,8 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
+import crowdline.console.walk.SmallTour;
+import crowdline.console.walk.Walk;
 import crowdline.show.DayAir;
 import java.awt.Component;
 import java.awt.Container;
@@ -95,6 +98,38 @@ class ConsoleFrameTest {
     }
 
     @Test
+    void spacePlaysTheWalkFromEveryComponentOfTheWindow() throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            frame().go(Place.WALK);
+            long whenMs = 10_000;
+            for (Component component : all(frame().getRootPane())) {
+                whenMs += 1000;
+                press(component, KeyEvent.VK_SPACE, ' ', whenMs);
+                assertThat(host.walk.view(0).top().state().word())
+                        .as("from %s", component.getClass())
+                        .isEqualTo("Playing");
+                press(component, KeyEvent.VK_SPACE, ' ', whenMs + 500);
+            }
+            assertThat(host.given).isEmpty();
+        });
+    }
+
+    @Test
+    void noteTakesLettersAndEscapeLeavesIt() throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            frame().go(Place.WALK);
+            press(frame(), KeyEvent.VK_N, 'n', 1000);
+            assertThat(all(frame().getRootPane()))
+                    .filteredOn(c -> c instanceof javax.swing.JTextField && c.isShowing())
+                    .hasSize(1);
+            press(frame(), KeyEvent.VK_ESCAPE, (char) 27, 2000);
+            assertThat(all(frame().getRootPane()))
+                    .filteredOn(c -> c instanceof javax.swing.JTextField && c.isShowing())
+                    .isEmpty();
+        });
+    }
+
+    @Test
     void theIncidentPageIsLeftOnlyByTypingTheWord() throws Exception {
         SwingUtilities.invokeAndWait(() -> {
             host.view = SampleLiveViews.incident();
@@ -143,6 +178,7 @@ class ConsoleFrameTest {
         private final List<Command> given = new ArrayList<>();
         private LiveView view = SampleLiveViews.flying();
         private int resumed;
+        private final Walk walk = new SmallTour().walk();
 
         @Override
         public void command(Command command) {
@@ -157,6 +193,21 @@ class ConsoleFrameTest {
         @Override
         public LiveView live() {
             return view;
+        }
+
+        @Override
+        public Walk walk() {
+            return walk;
+        }
+
+        @Override
+        public @Nullable DebriefDesk debrief() {
+            return null;
+        }
+
+        @Override
+        public double nowS() {
+            return 0;
         }
 
         @Override

@@ -43,7 +43,7 @@ final class SampleScreens {
     static Pictures.Screens all() {
         Map<String, LiveView> moments = new LinkedHashMap<>(SampleLiveViews.all());
         moments.put("incident", SampleLiveViews.incident());
-        return new Pictures.Screens(moments, prepare(), SampleScreens::words, glossary());
+        return new Pictures.Screens(moments, Map.of(), Map.of(), prepare(), SampleScreens::words, glossary());
     }
 
     static WordsModel words() {

@@ -3,6 +3,7 @@ package crowdline.console;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import crowdline.console.debrief.DebriefDesk;
 import crowdline.console.edit.SampleWords;
 import crowdline.console.edit.WordsHost;
 import crowdline.console.edit.WordsOpened;
@@ -13,6 +14,7 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
+import crowdline.console.walk.Walk;
 import crowdline.show.DayAir;
 import crowdline.show.Remark;
 import crowdline.show.Show;
@@ -185,6 +187,21 @@ class WordsKeysTest {
         private Show newest = SmallShow.show();
         private int kept;
         private @Nullable ConsoleFrame frame;
+
+        @Override
+        public @Nullable Walk walk() {
+            return null;
+        }
+
+        @Override
+        public @Nullable DebriefDesk debrief() {
+            return null;
+        }
+
+        @Override
+        public double nowS() {
+            return 0;
+        }
 
         @Override
         public void command(Command command) {

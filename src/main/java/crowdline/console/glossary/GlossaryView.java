@@ -51,6 +51,15 @@ public record GlossaryView(List<EntryView> entries) {
                 .toList());
     }
 
+    /** The glossary of a catalogue with every figure drawn that can be flown; takes a moment, off the event thread. */
+    public static GlossaryView drawn(Catalogue catalogue) {
+        FigureDrawing drawing = new FigureDrawing(catalogue);
+        return new GlossaryView(of(catalogue).entries().stream()
+                .map(e ->
+                        e.withDrawing(catalogue.find(e.name()).map(drawing::of).orElse(SideView.NONE)))
+                .toList());
+    }
+
     /** The entries whose name, other name or family has these letters in it; those whose name begins with them first. */
     public List<EntryView> matching(String letters) {
         String wanted = letters.strip().toLowerCase(Locale.ROOT);

@@ -32,6 +32,29 @@ public enum Command {
     TAKE_BACK("Take back", Scope.LIVE, "Undo the last thing done by hand", "Z", "ctrl Z"),
     INCIDENT("Incident page", Scope.LIVE, "Everything stops; the organiser's words", "I"),
 
+    PLAY("Play or stop", Scope.WALK, "Fly the act on the screen; while a pass is timed, the next figure", "SPACE"),
+    WALK_NEXT("Next figure", Scope.WALK, "To the start of the next figure", "RIGHT", "PAGE_DOWN"),
+    WALK_BACK("Figure before", Scope.WALK, "Back a figure; takes a timed press back", "LEFT", "PAGE_UP", "BACK_SPACE"),
+    SECOND_ON("A second on", Scope.WALK, "One second of the act on", "PERIOD"),
+    SECOND_BACK("A second back", Scope.WALK, "One second of the act back", "COMMA"),
+    TO_START("To the start", Scope.WALK, "To the call of the first figure", "HOME"),
+    TO_END("To the end", Scope.WALK, "To the end of the act", "END"),
+    FASTER("Faster", Scope.WALK, "A quarter, half, as flown, twice, four times", "'+'"),
+    SLOWER("Slower", Scope.WALK, "The same the other way", "'-'"),
+    WALK_ACT("Next act", Scope.WALK, "Walk through another act", "A"),
+    WALK_VARIANT("Next variant", Scope.WALK, "Another variant of the act", "V"),
+    WALK_TIMES("Other times", Scope.WALK, "The prediction, then each pass", "W"),
+    NOTE("Note", Scope.WALK, "Write a note on the figure", "N"),
+    TIME_PASS("Time a pass", Scope.WALK, "Time the act walked by hand; again to stop", "P"),
+    PRACTISE("Practise", Scope.WALK, "Read the remarks aloud and see how it went", "R"),
+    READ_ALOUD("Read aloud", Scope.WALK, "In practice: a remark begins, or ends", "S"),
+    READ_DONE("Just said", Scope.WALK, "In practice: a remark has just ended", "ENTER"),
+
+    LATER_RUN("Next act", Scope.DEBRIEF, "The act flown after this", "RIGHT", "PAGE_DOWN"),
+    EARLIER_RUN("Act before", Scope.DEBRIEF, "The act flown before this", "LEFT", "PAGE_UP"),
+    SAVE_TEXT("Save as text…", Scope.DEBRIEF, "The whole debrief as a text file", "S"),
+    SAVE_TABLE("Save as table…", Scope.DEBRIEF, "The figures as comma-separated values", "C"),
+    PRINT("Print…", Scope.DEBRIEF, "The whole debrief on paper", "P", "ctrl P"),
     SAVE("Save", Scope.WORDS, "Write the words into the show's file", "ctrl S"),
     SAVE_AS("Save as…", Scope.WORDS, "Write them into another file", "ctrl shift S"),
     UNDO("Undo", Scope.WORDS, "Take the last change back", "ctrl Z"),
@@ -48,7 +71,9 @@ public enum Command {
     RECEIVER("Receiver…", Scope.WINDOW, "Where the aircraft's position comes from", "ctrl R"),
     PREPARE("Prepare", Scope.WINDOW, "The show at a glance", "F2"),
     WORDS("Words", Scope.WINDOW, "Write the remarks", "F3"),
+    WALK("Walk through", Scope.WINDOW, "The act flown on the screen", "F8"),
     LIVE("Live", Scope.WINDOW, "The running show", "F4"),
+    DEBRIEF("Debrief", Scope.WINDOW, "What was flown and said", "F6"),
     GLOSSARY("Glossary", Scope.WINDOW, "Every figure explained", "F7"),
     THEME("Next theme", Scope.WINDOW, "Sunlight, day, night", "T", "ctrl T"),
     LARGER("Larger", Scope.WINDOW, "Everything larger", "ctrl PLUS", "ctrl EQUALS", "ctrl shift EQUALS", "ctrl ADD"),
@@ -61,6 +86,10 @@ public enum Command {
     public enum Scope {
         /** In the Live place only. */
         LIVE,
+        /** In the Walk through place only. */
+        WALK,
+        /** In the Debrief place only. */
+        DEBRIEF,
         /** In the Words place only. */
         WORDS,
         /** Anywhere in the window. */

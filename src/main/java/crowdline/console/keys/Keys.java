@@ -60,6 +60,9 @@ final class Keys {
                         case "BACK_SPACE" -> "Backspace";
                         case "ENTER" -> "Enter";
                         case "PERIOD" -> ".";
+                        case "COMMA" -> ",";
+                        case "HOME" -> "Home";
+                        case "END" -> "End";
                         case "PLUS", "EQUALS", "ADD" -> "+";
                         case "MINUS", "SUBTRACT" -> "−";
                         default -> part.startsWith("NUMPAD") ? "Pad " + part.substring(6) : part;

@@ -20,14 +20,13 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
      * What is on it.
      *
      * @param title the headline
-     * @param live commands of the Live place
-     * @param words commands of the Words place
+     * @param place the place whose keys these are
+     * @param here commands of that place
      * @param window commands of the window
      */
-    public record Sheet(String title, List<Entry> live, List<Entry> words, List<Entry> window) {
+    public record Sheet(String title, String place, List<Entry> here, List<Entry> window) {
         public Sheet {
-            live = List.copyOf(live);
-            words = List.copyOf(words);
+            here = List.copyOf(here);
             window = List.copyOf(window);
         }
     }
@@ -41,15 +40,25 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
 
     public KeysOverlay(Appearance appearance) {
         super("Keys", appearance);
-        show(sheet());
+        show(sheet(Command.Scope.LIVE));
     }
 
-    /** The sheet made from the table of commands, so that it cannot differ from what the keys do. */
-    public static Sheet sheet() {
+    /**
+     * The sheet made from the table of commands, so that it cannot differ from what the keys do.
+     *
+     * @param place the place whose keys stand beside those of the window
+     */
+    public static Sheet sheet(Command.Scope place) {
+        String name = switch (place) {
+            case WORDS -> Command.WORDS.label();
+            case WALK -> Command.WALK.label();
+            case DEBRIEF -> Command.DEBRIEF.label();
+            default -> Command.LIVE.label();
+        };
         return new Sheet(
                 "Keys go on working while this is shown. F1 or Esc closes it.",
-                entries(Command.Scope.LIVE),
-                entries(Command.Scope.WORDS),
+                name,
+                entries(place),
                 entries(Command.Scope.WINDOW));
     }
 
@@ -76,8 +85,7 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
 
     @Override
     protected String spoken(Sheet v) {
-        return Stream.of(v.live(), v.words(), v.window())
-                .flatMap(List::stream)
+        return Stream.concat(v.here().stream(), v.window().stream())
                 .map(e -> String.join(" or ", e.keys()) + ": " + e.label() + ".")
                 .collect(Collectors.joining(" "));
     }
@@ -95,12 +103,8 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
                 pen.palette().soft());
         Box rest = inner.belowTop(pen.px(52));
         double left = rest.w() * 0.56;
-        column(pen, "Live", v.live(), rest.left(left - pen.px(20)), 0.32);
-        Box right = rest.rightOf(left + pen.px(20));
-        double share =
-                (v.window().size() + 1.0) / (v.window().size() + v.words().size() + 2);
-        column(pen, "Everywhere", v.window(), right.top(right.h() * share), 0.27);
-        column(pen, "Words", v.words(), right.belowTop(right.h() * share + pen.px(6)), 0.27);
+        column(pen, v.place(), v.here(), rest.left(left - pen.px(20)), 0.32);
+        column(pen, "Everywhere", v.window(), rest.rightOf(left + pen.px(20)), 0.27);
     }
 
     private static void column(Pen pen, String caption, List<Entry> entries, Box box, double keysShare) {

@@ -53,7 +53,7 @@ public final class ActSheet {
      * @param index of the figure being flown, or −1
      * @param share of its time that has gone, 0 to 1
      */
-    SideView at(int index, double share, @Nullable Craft read) {
+    public SideView at(int index, double share, @Nullable Craft read) {
         if (read != null) {
             return new SideView(stretches, index, read);
         }

@@ -57,13 +57,14 @@ public final class ShowWords {
     }
 
     /** "Rosa Vent, Calder 200": who flies what. */
-    String who(Act act) {
+    public String who(Act act) {
         String performer = show.performer(act.performer()).map(Performer::name).orElse(act.performer());
         String airframe = show.airframe(act.airframe()).map(a -> a.name()).orElse(act.airframe());
         return performer + ", " + airframe;
     }
 
-    String name(@Nullable Act act, String figureId) {
+    /** How a figure is called: its own title, else the catalogue's name. */
+    public String name(@Nullable Act act, String figureId) {
         return figure(act, figureId)
                 .map(f -> {
                     String title = f.title();
@@ -77,7 +78,8 @@ public final class ShowWords {
                 .orElse(figureId);
     }
 
-    String look(@Nullable Act act, String figureId) {
+    /** The one sentence of what to look for, or empty. */
+    public String look(@Nullable Act act, String figureId) {
         return figure(act, figureId)
                 .map(f -> {
                     String look = f.look();
@@ -95,21 +97,24 @@ public final class ShowWords {
         return act == null ? Optional.empty() : act.figure(figureId);
     }
 
-    Optional<Remark> remark(String id) {
+    /** The remark with this id anywhere in the show. */
+    public Optional<Remark> remark(String id) {
         return Optional.ofNullable(remarks.get(id));
     }
 
     /** The words of a remark in a form; the full ones if there is no short form. */
-    static String text(Remark remark, boolean shortForm) {
+    public static String text(Remark remark, boolean shortForm) {
         String shorter = remark.shortText();
         return shortForm && shorter != null ? shorter : remark.text();
     }
 
-    SpokenTime time(Remark remark, boolean shortForm) {
+    /** How long a form of a remark takes this speaker. */
+    public SpokenTime time(Remark remark, boolean shortForm) {
         return times.apply(text(remark, shortForm));
     }
 
-    ActSheet sheet(@Nullable String actId, @Nullable String variant) {
+    /** The path of an act in a variant, or {@link ActSheet#NONE}. */
+    public ActSheet sheet(@Nullable String actId, @Nullable String variant) {
         return variant == null
                 ? ActSheet.NONE
                 : act(actId)

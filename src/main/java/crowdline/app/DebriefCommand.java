@@ -1,0 +1,106 @@
+package crowdline.app;
+
+import crowdline.live.Debrief;
+import crowdline.sheet.DebriefSheet;
+import crowdline.show.Show;
+import crowdline.speech.Pace;
+import crowdline.storage.CatalogueFile;
+import crowdline.storage.JournalMachine;
+import crowdline.storage.JournalReading;
+import crowdline.storage.JournalShelf;
+import crowdline.storage.JournalShow;
+import crowdline.storage.JsonOut;
+import crowdline.storage.SettingsFile;
+import crowdline.storage.ShowFileException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalTime;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.DoubleFunction;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Prints what was flown and said in a show, from its newest journal. */
+@Command(
+        name = "debrief",
+        mixinStandardHelpOptions = true,
+        description = "Says what was flown and said against what was planned, from the newest journal of a show.",
+        footer = "Ends with 0, or 2 if there is no such show, or no journal of it.")
+final class DebriefCommand implements Callable<Integer> {
+    private final Terminal terminal;
+    private final Folders folders;
+
+    @Parameters(paramLabel = "SHOW", arity = "0..1", description = "The show file; the one opened last if left out.")
+    private @Nullable Path show;
+
+    @Option(names = "--json", description = "Print as JSON.")
+    private boolean json;
+
+    @Option(names = "--table", paramLabel = "FILE.csv", description = "Write the figures as comma-separated values.")
+    private @Nullable Path table;
+
+    DebriefCommand(Terminal terminal, Folders folders) {
+        this.terminal = terminal;
+        this.folders = folders;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Path file = show != null ? show : lastOpened();
+        if (file == null) {
+            terminal.complain("no show was opened yet; name one: crowdline debrief SHOW.json");
+            return ExitCode.UNUSABLE;
+        }
+        LoadedShow loaded = new ShowLoader(CatalogueFile::shipped, Pace.DEFAULT)
+                .load(file, LoadedShow.FIRST_FLIGHTS)
+                .loaded();
+        if (loaded == null) {
+            throw new ShowFileException("the show " + file + " has errors; crowdline check " + file + " lists them");
+        }
+        JournalShelf shelf = new JournalShelf(folders.journals(), JournalMachine.here(new MonotonicTicker()), 0);
+        Optional<JournalReading> reading = shelf.last(JournalShow.of(file, Files.readAllBytes(file)));
+        if (reading.isEmpty()) {
+            terminal.complain("there is no journal of " + file + " in " + folders.journals()
+                    + "; run the show in Live first, or name the file it was run from");
+            return ExitCode.UNUSABLE;
+        }
+        print(loaded, reading.get());
+        return ExitCode.FINE;
+    }
+
+    private @Nullable Path lastOpened() {
+        return new SettingsFile(folders.settings())
+                .read().settings().recentFiles().stream().findFirst().orElse(null);
+    }
+
+    private void print(LoadedShow loaded, JournalReading reading) throws ShowFileException {
+        Show read = loaded.show();
+        Debrief debrief = Debrief.of(read, reading.state(), loaded.debriefSources((actId, variant) -> List.of()));
+        Path to = table;
+        if (to != null) {
+            Exports.write(to, DebriefSheet.table(debrief));
+        }
+        if (json) {
+            Map<String, Object> all = new LinkedHashMap<>();
+            all.put("journal", reading.path().toString());
+            all.put("sessionZero", reading.zero().toString());
+            all.put("damagedLines", reading.damagedLines());
+            all.put("debrief", debrief);
+            terminal.json(JsonOut.of(all));
+            return;
+        }
+        if (reading.damagedLines() > 0) {
+            terminal.line("Lines of the journal that cannot be read and are left out: " + reading.damagedLines());
+        }
+        DoubleFunction<LocalTime> hour = atS -> LocalTime.ofInstant(
+                reading.zero().plusNanos(Math.round(atS * 1e9)), read.venue().timeZone());
+        DebriefSheet.lines(debrief, hour).forEach(terminal::line);
+    }
+}

@@ -1,0 +1,131 @@
+package crowdline.console.debrief;
+
+import crowdline.console.debrief.DebriefView.FigureRow;
+import crowdline.console.debrief.DebriefView.Line;
+import crowdline.console.debrief.DebriefView.RunView;
+import crowdline.console.live.Seconds;
+import crowdline.console.live.ShowWords;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.theme.Tone;
+import crowdline.live.Debrief;
+import crowdline.live.Debrief.Fate;
+import crowdline.live.Debrief.FigureRun;
+import crowdline.live.Debrief.RemarkRun;
+import crowdline.live.Debrief.Run;
+import crowdline.live.Debrief.Told;
+import crowdline.live.Source;
+import crowdline.sheet.DebriefSheet;
+import crowdline.show.RemarkKind;
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.DoubleFunction;
+import org.jspecify.annotations.Nullable;
+
+/** Says what the Debrief place shows. Pure. */
+public final class DebriefPresenter {
+    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
+    private static final String UNKNOWN = "–";
+
+    private DebriefPresenter() {}
+
+    /**
+     * The view of a debrief.
+     *
+     * @param hour the clock at the venue at a second of the session
+     */
+    public static DebriefView view(Debrief debrief, DoubleFunction<LocalTime> hour) {
+        List<RemarkRun> duties = debrief.remarks(RemarkKind.DUTY);
+        boolean all = duties.stream().allMatch(r -> r.told() == Told.SAID);
+        String thanks = DebriefSheet.thanks(debrief);
+        List<Line> changes = new ArrayList<>();
+        debrief.changes().forEach(c -> changes.add(new Line(new Mark(Form.DIAMOND, Tone.CAUTION, "Change"), c, "")));
+        if (changes.isEmpty() && !debrief.runs().isEmpty()) {
+            changes.add(new Line(new Mark(Form.RING, Tone.CALM, "Nothing"), "Nothing stands out.", ""));
+        }
+        return new DebriefView(
+                debrief.showTitle(),
+                all ? new Mark(Form.DISC, Tone.GOOD, thanks) : new Mark(Form.DIAMOND, Tone.CAUTION, thanks),
+                debrief.runs().stream().map(r -> run(r, hour)).toList(),
+                DebriefSheet.incidents(debrief, hour),
+                changes,
+                debrief.runs().isEmpty()
+                        ? "No act has been flown yet. Press F4 for Live and Space as each figure begins; what was flown"
+                                + " and said then stands here beside the plan."
+                        : "");
+    }
+
+    private static RunView run(Run run, DoubleFunction<LocalTime> hour) {
+        Double endS = run.sessionEndS();
+        String when = run.variant()
+                + (run.run() > 1 ? ", run " + run.run() : "")
+                + ", " + HOUR.format(hour.apply(run.sessionStartS()))
+                + (endS == null ? ", in the air" : " to " + HOUR.format(hour.apply(endS)));
+        long said = run.remarks().stream().filter(r -> r.told() == Told.SAID).count();
+        return new RunView(
+                run.title(),
+                when,
+                DebriefSheet.total(run) + off(run),
+                run.figures().stream().map(DebriefPresenter::figure).toList(),
+                said + " of " + run.remarks().size() + " remarks marked as said",
+                run.remarks().stream().map(r -> remark(r, run, hour)).toList());
+    }
+
+    private static String off(Run run) {
+        double offS =
+                run.offPlan().stream().mapToDouble(o -> o.toS() - o.fromS()).sum();
+        return offS == 0 ? "" : ". Off the plan for " + Seconds.left(offS);
+    }
+
+    private static FigureRow figure(FigureRun f) {
+        String fate = DebriefSheet.word(f.fate());
+        return new FigureRow(
+                f.name() + (fate.isEmpty() ? "" : " (" + fate + ")"),
+                clock(f.plannedStartS()),
+                clock(f.startS()),
+                f.fate() == Fate.FLOWN ? signed(f.lateS()) : UNKNOWN,
+                tenths(f.plannedS()),
+                tenths(f.flownS()),
+                differs(f));
+    }
+
+    private static String differs(FigureRun f) {
+        String held = f.heldS() > 0 ? String.format(Locale.UK, ", held %.0f s", f.heldS()) : "";
+        if (f.measured()) {
+            return signed(f.longerS()) + held;
+        }
+        return f.mark() == Source.CLOCK ? "by the clock" + held : UNKNOWN + held;
+    }
+
+    private static Line remark(RemarkRun remark, Run run, DoubleFunction<LocalTime> hour) {
+        Mark mark = switch (remark.told()) {
+            case SAID -> new Mark(Form.DISC, Tone.GOOD, "Said");
+            case SKIPPED -> new Mark(Form.CROSS, Tone.CALM, "Left out");
+            case CUT_SHORT -> new Mark(Form.DIAMOND, Tone.CAUTION, "Not finished");
+            case NOT_MARKED ->
+                remark.kind() == RemarkKind.DUTY && run.sessionEndS() != null
+                        ? new Mark(Form.DIAMOND, Tone.CAUTION, "Not marked")
+                        : new Mark(Form.RING, Tone.CALM, "Not marked");
+        };
+        Double atS = remark.sessionAtS();
+        return new Line(
+                mark,
+                ShowWords.word(remark.kind()) + ": " + remark.text(),
+                atS == null ? "" : HOUR.format(hour.apply(atS)));
+    }
+
+    private static String clock(@Nullable Double seconds) {
+        return seconds == null ? UNKNOWN : Seconds.clock(seconds + 0.5);
+    }
+
+    private static String tenths(@Nullable Double seconds) {
+        return seconds == null ? UNKNOWN : String.format(Locale.UK, "%.1f s", seconds);
+    }
+
+    private static String signed(@Nullable Double seconds) {
+        return seconds == null ? UNKNOWN : DebriefSheet.signed(seconds).replace('-', '−');
+    }
+}

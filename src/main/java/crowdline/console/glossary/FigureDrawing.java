@@ -1,0 +1,129 @@
+package crowdline.console.glossary;
+
+import crowdline.console.live.SideView;
+import crowdline.console.live.SideView.Craft;
+import crowdline.console.live.SideView.Spot;
+import crowdline.console.live.SideView.Stretch;
+import crowdline.flight.Flight;
+import crowdline.flight.Predictor;
+import crowdline.show.Act;
+import crowdline.show.Airframe;
+import crowdline.show.Catalogue;
+import crowdline.show.CatalogueEntry;
+import crowdline.show.DayAir;
+import crowdline.show.Figure;
+import crowdline.show.Placing;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.show.Venue;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Draws a catalogue's figures by flying each once, alone, in still air, with a light biplane that never was. Only the
+ * shape is shown, so heights are counted from the figure's lowest point.
+ */
+final class FigureDrawing {
+    /** Where a figure begins, feet; tuned: so high that every figure of the catalogue ends above the ground. */
+    private static final double START_FT = 4000;
+    /** Faster than the slowest usual entry by this, as one would, knots; tuned. */
+    private static final double SPARE_KT = 8;
+    /** Of figures with no usual entry speed. */
+    private static final double ENTRY_KT = 110;
+    /** Room under the drawing as a share of its size, so that no line lies on the ground. */
+    private static final double UNDER = 0.12;
+
+    private final Catalogue catalogue;
+
+    FigureDrawing(Catalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    /** What the figure looks like from the crowd, the aeroplane at its beginning; nothing for one that is only timed. */
+    SideView of(CatalogueEntry entry) {
+        if (entry.elements().isEmpty()) {
+            return SideView.NONE;
+        }
+        Double usualKt = entry.minEntryKt();
+        double kt = usualKt == null ? ENTRY_KT : usualKt + SPARE_KT;
+        Variant variant = new Variant("alone", null, List.of("f"));
+        Act act = new Act(
+                "a",
+                entry.name(),
+                "p",
+                "b",
+                LocalTime.NOON,
+                1,
+                new Placing(0, 0, START_FT, kt, Placing.Heading.RIGHT),
+                List.of(Figure.of("f", entry.name())),
+                List.of(variant),
+                List.of());
+        Show show = new Show(
+                "Glossary",
+                LocalDate.EPOCH,
+                new Venue("Nowhere", 0, 0, 0, 0, 1, ZoneOffset.UTC, Venue.Limits.NONE),
+                DayAir.STANDARD,
+                List.of(biplane()),
+                List.of(),
+                List.of(act),
+                List.of(),
+                List.of(),
+                Map.of(),
+                null);
+        return drawn(new Predictor(show, catalogue, act, variant).predict());
+    }
+
+    private static SideView drawn(Flight flight) {
+        List<Spot> spots = flight.samples().stream()
+                .map(s -> new Spot(s.place().x(), s.place().z()))
+                .toList();
+        if (spots.size() < 2) {
+            return SideView.NONE;
+        }
+        double low = spots.stream().mapToDouble(Spot::heightM).min().orElse(0);
+        double high = spots.stream().mapToDouble(Spot::heightM).max().orElse(0);
+        double left = spots.stream().mapToDouble(Spot::alongM).min().orElse(0);
+        double right = spots.stream().mapToDouble(Spot::alongM).max().orElse(0);
+        double under = UNDER * Math.max(high - low, right - left);
+        List<Spot> moved = spots.stream()
+                .map(s -> new Spot(s.alongM() - (left + right) / 2, s.heightM() - low + under))
+                .toList();
+        Spot a = moved.get(0);
+        Spot b = moved.get(1);
+        double pathRad = Math.atan2(b.heightM() - a.heightM(), b.alongM() - a.alongM());
+        return new SideView(List.of(new Stretch(moved)), 0, new Craft(a, pathRad, true));
+    }
+
+    /** A made-up light biplane with the power of a modern one; judgement, no source, tuned to fly every entry. */
+    private static Airframe biplane() {
+        return new Airframe(
+                "b",
+                "a light biplane",
+                false,
+                470,
+                9.2,
+                5.3,
+                4.8,
+                140,
+                1.93,
+                2700,
+                Airframe.PropellerTurns.CLOCKWISE,
+                0.042,
+                0.11,
+                1.3,
+                1.1,
+                200,
+                120,
+                400,
+                180,
+                250,
+                2,
+                300,
+                6,
+                -4,
+                175);
+    }
+}

@@ -1,0 +1,90 @@
+package crowdline.console.walk;
+
+import crowdline.console.live.SidePainter;
+import crowdline.console.paint.Box;
+import crowdline.console.paint.Painted;
+import crowdline.console.paint.Pen;
+import crowdline.console.paint.TextBlock;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import crowdline.console.walk.WalkView.Flying;
+import crowdline.console.walk.WalkView.Value;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Paints what is flown: the figure and its element in words, the side view, and the numbers under it. */
+final class FlyingBoard extends Painted<Flying> {
+    /** Shares of the height; tuned by looking at both ends of the zoom. */
+    private static final double NAME = 0.16;
+
+    private static final double WORDS = 0.17;
+    private static final double VALUES = 0.16;
+    private static final double LEAST_NAME_PX = 22;
+
+    FlyingBoard(Appearance appearance) {
+        super("What is flown", appearance);
+    }
+
+    @Override
+    protected String spoken(Flying v) {
+        return v.name() + ", " + v.place() + ". " + v.element() + ". " + v.look() + " "
+                + v.values().stream().map(x -> x.label() + " " + x.value()).collect(Collectors.joining(", "));
+    }
+
+    @Override
+    protected void paint(Pen pen, Flying v, Box box) {
+        Box inner = box.inset(pen.px(20), pen.px(8));
+        double nameHeight = inner.h() * NAME;
+        Box name = inner.top(nameHeight);
+        pen.midway(
+                pen.block(
+                        List.of(v.name()),
+                        pen.strong(),
+                        pen.sizePx(TextRole.FIGURE) * 0.7,
+                        pen.px(LEAST_NAME_PX),
+                        name.leftOf(inner.w() * 0.16),
+                        2),
+                name,
+                pen.palette().text());
+        Box place = name.right(inner.w() * 0.14);
+        pen.atRight(
+                pen.lines(v.place(), TextRole.VALUE, false, place, 2),
+                place,
+                pen.palette().soft());
+        Box words = inner.belowTop(nameHeight).top(inner.h() * WORDS);
+        Box element = words.top(words.h() * 0.42);
+        pen.midway(
+                pen.line(v.element(), TextRole.LOOK, true, element),
+                element,
+                pen.palette().accent());
+        Box look = words.belowTop(words.h() * 0.44);
+        pen.atTop(
+                pen.lines(v.look(), TextRole.READ, false, look, 3),
+                look,
+                pen.palette().text());
+        double valuesHeight = inner.h() * VALUES;
+        SidePainter.paint(
+                pen,
+                v.side(),
+                inner.belowTop(nameHeight + words.h() + pen.px(6)).aboveBottom(valuesHeight + pen.px(4)));
+        values(pen, v.values(), inner.bottom(valuesHeight));
+    }
+
+    private static void values(Pen pen, List<Value> values, Box box) {
+        // Where is the longest of the four.
+        double[] shares = {0.2, 0.23, 0.2, 0.37};
+        double x = 0;
+        for (int i = 0; i < values.size() && i < shares.length; i++) {
+            Box cell = box.rightOf(x).left(box.w() * shares[i] - pen.px(10));
+            x += box.w() * shares[i];
+            Box label = cell.top(cell.h() * 0.32);
+            pen.midway(
+                    pen.line(values.get(i).label(), TextRole.LABEL, false, label),
+                    label,
+                    pen.palette().soft());
+            Box below = cell.belowTop(cell.h() * 0.32);
+            TextBlock value = pen.line(values.get(i).value(), TextRole.NEXT, true, below);
+            pen.midway(value, below, pen.palette().text());
+        }
+    }
+}

@@ -1,0 +1,279 @@
+package crowdline.console.walk;
+
+import crowdline.console.live.Seconds;
+import crowdline.console.live.ShowWords;
+import crowdline.console.live.SideView;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.theme.Tone;
+import crowdline.console.walk.WalkView.Bar;
+import crowdline.console.walk.WalkView.Flying;
+import crowdline.console.walk.WalkView.Saying;
+import crowdline.console.walk.WalkView.Segment;
+import crowdline.console.walk.WalkView.Stretch;
+import crowdline.console.walk.WalkView.Top;
+import crowdline.console.walk.WalkView.Value;
+import crowdline.console.walk.WalkView.Words;
+import crowdline.flight.FigureFlight;
+import crowdline.flight.Units;
+import crowdline.patter.Placed;
+import crowdline.show.Act;
+import crowdline.timing.FigureTime;
+import crowdline.timing.Pass;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Says what the Walk through place shows at one moment. */
+final class WalkPresenter {
+    /** The next remark is shown this long before its time; a design choice, as long as one needs to read it. */
+    private static final double READY_S = 4;
+    /** The line is told in so many steps, so that it is painted again only when one could see it. */
+    private static final double STEPS = 1500;
+
+    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.UK);
+    private static final String UNKNOWN = "–";
+
+    private final ShowWords words;
+    private final Walk walk;
+    private final Route route;
+    private final Act act;
+    private final double nowS;
+    private final double atS;
+
+    WalkPresenter(ShowWords words, Walk walk, double nowS) {
+        this.words = words;
+        this.walk = walk;
+        this.route = walk.route();
+        this.act = route.act();
+        this.nowS = nowS;
+        this.atS = walk.player().positionS(nowS);
+    }
+
+    WalkView view() {
+        return new WalkView(
+                top(),
+                flying(),
+                saying(),
+                bar(),
+                walk.figureId(nowS).map(id -> words.name(act, id)).orElse(""),
+                walk.message().isEmpty() ? hint() : walk.message());
+    }
+
+    private Top top() {
+        PassTimer timer = walk.timer();
+        String clock = timer != null
+                ? Seconds.clock(timer.sinceStartS(nowS))
+                : (atS < 0 ? "−" + Seconds.clock(Math.ceil(-atS)) : Seconds.clock(atS)) + " of "
+                        + Seconds.clock(route.endS());
+        return new Top(
+                act.title(),
+                route.tour().variant().name(),
+                route.pass().map(WalkPresenter::pass).orElse("the prediction"),
+                state(),
+                walk.player().inWords(),
+                clock);
+    }
+
+    private static String pass(Pass pass) {
+        String how = switch (pass.how()) {
+            case WALKED -> "walked";
+            case BY_HAND -> "timed by hand";
+            case BY_LOG -> "from a log";
+            case LIVE -> "flown live";
+        };
+        return how + " " + WHEN.format(pass.begunAt().atOffset(ZoneOffset.UTC)) + " UTC";
+    }
+
+    private Mark state() {
+        if (walk.timer() != null) {
+            return new Mark(Form.SQUARE, Tone.CAUTION, "Timing a pass");
+        }
+        boolean playing = walk.player().playing(nowS);
+        if (walk.reading() != null) {
+            return playing
+                    ? new Mark(Form.DIAMOND, Tone.CAUTION, "Practice")
+                    : new Mark(Form.BARS, Tone.CAUTION, "Practice, paused");
+        }
+        if (playing) {
+            return new Mark(Form.CLOCK, Tone.GOOD, "Playing");
+        }
+        return walk.player().atEnd(nowS)
+                ? new Mark(Form.STOP, Tone.CALM, "At the end")
+                : new Mark(Form.BARS, Tone.CALM, "Stopped");
+    }
+
+    private Flying flying() {
+        PassTimer timer = walk.timer();
+        List<FigureTime> figures = timer != null ? route.tour().times().figures() : route.figures();
+        int index = timer != null ? timer.index() : route.index(atS);
+        if (figures.isEmpty()) {
+            return new Flying(
+                    "No figures", "", "", "Add figures to this variant in the show file.", values(null), SideView.NONE);
+        }
+        if (index < 0) {
+            FigureTime first = figures.get(0);
+            return new Flying(
+                    "First: " + words.name(act, first.figureId()),
+                    "before the first of " + figures.size(),
+                    timer != null ? "Space when it begins" : "",
+                    words.look(act, first.figureId()),
+                    values(null),
+                    route.tour().sheet().path(-1));
+        }
+        FigureTime figure = figures.get(index);
+        double gone = timer != null
+                ? timer.inFigureS(nowS) / figure.durationS()
+                : (atS - figure.startS()) / figure.durationS();
+        double share = Math.max(0, Math.min(1, gone));
+        int place = flightIndex(figure.figureId());
+        Optional<Track> track = Track.at(route.tour().flight(), place, share);
+        return new Flying(
+                words.name(act, figure.figureId()),
+                index + 1 + " of " + figures.size(),
+                track.map(t -> t.element() + (t.upsideDown() ? ", upside down" : ""))
+                        .orElse("timed, not predicted"),
+                words.look(act, figure.figureId()),
+                values(track.orElse(null)),
+                route.tour().sheet().at(place, share, null));
+    }
+
+    private int flightIndex(String figureId) {
+        List<FigureFlight> figures = route.tour().flight().figures();
+        for (int i = 0; i < figures.size(); i++) {
+            if (figures.get(i).figureId().equals(figureId)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private static List<Value> values(@Nullable Track track) {
+        return track == null
+                ? List.of(
+                        new Value("Speed", UNKNOWN),
+                        new Value("Height", UNKNOWN),
+                        new Value("Load", UNKNOWN),
+                        new Value("Where", UNKNOWN))
+                : List.of(
+                        new Value("Speed", String.format(Locale.UK, "%.0f kt", Units.ktFromMps(track.speedMps()))),
+                        new Value(
+                                "Height",
+                                String.format(
+                                        Locale.UK, "%,d ft", Math.round(Units.ftFromM(track.heightM()) / 10) * 10)),
+                        new Value("Load", load(track.g())),
+                        new Value("Where", where(track)));
+    }
+
+    private static String load(double g) {
+        double tenths = Math.round(g * 10) / 10.0;
+        return (String.format(Locale.UK, "%+.1f", tenths + 0.0) + " g").replace('-', '−');
+    }
+
+    private static String where(Track track) {
+        long along = Math.round(track.alongM() / 10) * 10;
+        long away = Math.round(track.awayM() / 10) * 10;
+        String side = Math.abs(along) < 20 ? "centre" : Math.abs(along) + " m " + (along > 0 ? "right" : "left");
+        return Math.abs(away) < 20 ? side : side + ", " + Math.abs(away) + " m " + (away > 0 ? "out" : "in");
+    }
+
+    private Saying saying() {
+        String note = walk.note(nowS);
+        if (!walk.score().isEmpty()) {
+            return new Saying(null, "", null, note, walk.score());
+        }
+        if (walk.timer() != null) {
+            return new Saying(
+                    null, "Walk the figures with your hands. Space as each one begins.", null, note, List.of());
+        }
+        List<Placed> placed = route.plan().placed();
+        Placed now = null;
+        Reading reading = walk.reading();
+        if (reading != null) {
+            now = reading.due(atS);
+            if (now != null && !reading.speaking() && now.startS() - READY_S > atS) {
+                now = null;
+            }
+        } else {
+            now = placed.stream()
+                    .filter(p -> p.startS() - READY_S <= atS && atS < p.endS())
+                    .findFirst()
+                    .orElse(null);
+        }
+        Placed shown = now;
+        Placed next = placed.stream()
+                .filter(p -> !p.equals(shown) && p.startS() >= (shown == null ? atS : shown.startS()))
+                .findFirst()
+                .orElse(null);
+        return new Saying(
+                now == null ? null : words(now),
+                next == null ? "Nothing more to say" : "Nothing to say for " + Seconds.left(next.startS() - atS),
+                next == null ? null : words(next),
+                note,
+                List.of());
+    }
+
+    private Words words(Placed placed) {
+        double lengthS = placed.endS() - placed.startS();
+        double gone = lengthS <= 0 ? 0 : (atS - placed.startS()) / lengthS;
+        String when = atS < placed.startS()
+                ? "in " + Seconds.left(placed.startS() - atS) + ", takes " + Seconds.left(lengthS)
+                : atS < placed.endS() ? Seconds.left(placed.endS() - atS) + " left" : "its time is over";
+        Reading reading = walk.reading();
+        boolean open = reading != null && reading.speaking() && placed.equals(reading.due(atS));
+        return new Words(
+                ShowWords.word(placed.kind()),
+                words.remark(placed.remarkId())
+                        .map(r -> ShowWords.text(r, placed.form() == crowdline.patter.Form.SHORT))
+                        .orElse(placed.remarkId()),
+                open ? "reading, " + when : when,
+                steps(gone),
+                open);
+    }
+
+    private Bar bar() {
+        double fromS = walk.player().fromS();
+        double lengthS = walk.player().toS() - fromS;
+        if (lengthS <= 0) {
+            return new Bar(List.of(), List.of(), 0);
+        }
+        List<String> noted = walk.noted();
+        int current = route.index(atS);
+        List<Segment> figures = new ArrayList<>();
+        for (int i = 0; i < route.figures().size(); i++) {
+            FigureTime figure = route.figures().get(i);
+            figures.add(new Segment(
+                    (figure.startS() - fromS) / lengthS,
+                    (figure.endS() - fromS) / lengthS,
+                    words.name(act, figure.figureId()),
+                    i == current,
+                    noted.contains(figure.figureId())));
+        }
+        List<Stretch> remarks = route.plan().placed().stream()
+                .map(p -> new Stretch(
+                        (p.startS() - fromS) / lengthS,
+                        (p.endS() - fromS) / lengthS,
+                        p.startS() <= atS && atS < p.endS()))
+                .toList();
+        return new Bar(figures, remarks, steps((atS - fromS) / lengthS));
+    }
+
+    private static double steps(double share) {
+        return Math.max(0, Math.min(1, Math.round(share * STEPS) / STEPS));
+    }
+
+    private String hint() {
+        if (walk.timer() != null) {
+            return "Space: the next figure begins, and at the end the last is over. ← takes a press back, P stops";
+        }
+        if (walk.reading() != null) {
+            return "S as you begin a remark and as you end it, or Enter only when it is said. Space pauses, R ends the run";
+        }
+        return "Space plays, ← → figures, comma and full stop seconds, + − speed, A act, V variant, W times, N note, P time a pass,"
+                + " R practise";
+    }
+}

@@ -1,0 +1,238 @@
+package crowdline.sheet;
+
+import crowdline.live.Debrief;
+import crowdline.live.Debrief.Fate;
+import crowdline.live.Debrief.FigureRun;
+import crowdline.live.Debrief.RemarkRun;
+import crowdline.live.Debrief.Run;
+import crowdline.live.Debrief.Told;
+import crowdline.live.IncidentSpan;
+import crowdline.live.Source;
+import crowdline.show.RemarkKind;
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.DoubleFunction;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** A debrief as text to read and print, and as comma-separated values. */
+public final class DebriefSheet {
+    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
+    private static final String HEAD =
+            "act,variant,run,figure,name,fate,plannedStartS,plannedS,startS,flownS,lateS,longerS,heldS,markedBy,measured";
+
+    private DebriefSheet() {}
+
+    /**
+     * The lines to read and print.
+     *
+     * @param hour the clock at the venue at a second of the session
+     */
+    public static List<String> lines(Debrief debrief, DoubleFunction<LocalTime> hour) {
+        List<String> lines = new ArrayList<>();
+        lines.add(debrief.showTitle() + ": debrief");
+        lines.add("");
+        if (debrief.runs().isEmpty()) {
+            lines.add("No act has been flown yet. What is stepped through in Live is compared with the plan here.");
+        }
+        for (Run run : debrief.runs()) {
+            act(lines, run, hour);
+        }
+        List<RemarkRun> told = debrief.remarks().stream()
+                .filter(r -> r.told() != Told.NOT_MARKED)
+                .toList();
+        if (!told.isEmpty()) {
+            lines.add("Remarks of the show");
+            told.forEach(r -> lines.add(remark(r, hour)));
+            lines.add("");
+        }
+        lines.add(thanks(debrief));
+        lines.addAll(incidents(debrief, hour));
+        debrief.notes().forEach(n -> lines.add("Note at " + HOUR.format(hour.apply(n.atS())) + ": " + n.text()));
+        lines.add("");
+        lines.add(debrief.changes().isEmpty() ? "To change: nothing stands out." : "To change:");
+        debrief.changes().forEach(c -> lines.add("  - " + c));
+        lines.add("");
+        lines.add("A remark counts as said only if a key said so. Planned times are predictions, for commentary only.");
+        return lines;
+    }
+
+    private static void act(List<String> lines, Run run, DoubleFunction<LocalTime> hour) {
+        Double endS = run.sessionEndS();
+        lines.add(run.title() + ", " + run.variant() + (run.run() > 1 ? ", run " + run.run() : ""));
+        lines.add(HOUR.format(hour.apply(run.sessionStartS()))
+                + (endS == null ? ", still in the air. " : " to " + HOUR.format(hour.apply(endS)) + ". ")
+                + total(run));
+        lines.add("");
+        lines.add(row("planned", "began", "late", "figure", "planned", "flown", "differs"));
+        run.figures().forEach(f -> lines.add(row(f)));
+        run.offPlan()
+                .forEach(o -> lines.add("Off the plan from " + RunningSheet.minutes(o.fromS()) + " to "
+                        + RunningSheet.minutes(o.toS())));
+        lines.add("");
+        lines.add(said(run.remarks()));
+        run.remarks().stream()
+                .filter(r -> r.told() != Told.NOT_MARKED || r.kind() == RemarkKind.DUTY)
+                .forEach(r -> lines.add(remark(r, hour)));
+        lines.add("");
+    }
+
+    /** "4:12 flown, 4:00 planned: 12 s longer". */
+    public static String total(Run run) {
+        Double flownS = run.flownS();
+        Double plannedS = run.plannedS();
+        String planned = plannedS == null ? "no prediction" : RunningSheet.minutes(plannedS) + " planned";
+        if (flownS == null) {
+            return planned;
+        }
+        String flown = RunningSheet.minutes(flownS) + " flown, " + planned;
+        return plannedS == null ? flown : flown + ": " + differs(flownS - plannedS);
+    }
+
+    private static String differs(double seconds) {
+        long whole = Math.round(seconds);
+        String amount = Math.abs(whole) < 60 ? Math.abs(whole) + " s" : RunningSheet.minutes(Math.abs(seconds));
+        return whole == 0 ? "as planned" : amount + (whole > 0 ? " longer" : " shorter");
+    }
+
+    private static String said(List<RemarkRun> remarks) {
+        long said = remarks.stream().filter(r -> r.told() == Told.SAID).count();
+        long skipped = remarks.stream().filter(r -> r.told() == Told.SKIPPED).count();
+        long cut = remarks.stream().filter(r -> r.told() == Told.CUT_SHORT).count();
+        return "Remarks: " + said + " of " + remarks.size() + " said, " + skipped + " left out, " + cut
+                + " not finished, " + (remarks.size() - said - skipped - cut) + " not marked";
+    }
+
+    /** "Duties and thanks: 2 of 3 said". */
+    public static String thanks(Debrief debrief) {
+        List<RemarkRun> duties = debrief.remarks(RemarkKind.DUTY);
+        long said = duties.stream().filter(r -> r.told() == Told.SAID).count();
+        return duties.isEmpty()
+                ? "Duties and thanks: none in the acts flown"
+                : "Duties and thanks: " + said + " of " + duties.size() + " said";
+    }
+
+    /** One line for each time the incident page was open, or one that says there was none. */
+    public static List<String> incidents(Debrief debrief, DoubleFunction<LocalTime> hour) {
+        if (debrief.incidents().isEmpty()) {
+            return List.of("Incident page: not opened");
+        }
+        return debrief.incidents().stream().map(i -> incident(i, hour)).toList();
+    }
+
+    private static String incident(IncidentSpan span, DoubleFunction<LocalTime> hour) {
+        Double closedAtS = span.closedAtS();
+        String from = "Incident page: from " + HOUR.format(hour.apply(span.openedAtS()));
+        return closedAtS == null
+                ? from + ", still open"
+                : from + " to " + HOUR.format(hour.apply(closedAtS)) + ", "
+                        + RunningSheet.minutes(closedAtS - span.openedAtS());
+    }
+
+    private static String remark(RemarkRun remark, DoubleFunction<LocalTime> hour) {
+        Double atS = remark.sessionAtS();
+        return String.format(
+                Locale.UK,
+                "  %-8s  %-12s  %-11s  %s",
+                atS == null ? "" : HOUR.format(hour.apply(atS)),
+                word(remark.told()),
+                remark.kind().name().toLowerCase(Locale.ROOT),
+                remark.text());
+    }
+
+    /** What became of a remark, in a word or two. */
+    public static String word(Told told) {
+        return switch (told) {
+            case SAID -> "said";
+            case SKIPPED -> "left out";
+            case CUT_SHORT -> "not finished";
+            case NOT_MARKED -> "not marked";
+        };
+    }
+
+    /** What became of a figure, in a word or two; empty if it was flown as planned. */
+    public static String word(Fate fate) {
+        return switch (fate) {
+            case FLOWN -> "";
+            case AGAIN -> "again";
+            case DROPPED -> "dropped";
+            case NOT_FLOWN -> "not flown";
+        };
+    }
+
+    private static String row(FigureRun f) {
+        String fate = word(f.fate());
+        boolean clock = f.mark() == Source.CLOCK;
+        return row(
+                minutes(f.plannedStartS()),
+                minutes(f.startS()),
+                signed(f.lateS()),
+                f.name() + (fate.isEmpty() ? "" : " (" + fate + ")"),
+                tenths(f.plannedS()),
+                tenths(f.flownS()) + (f.measured() || f.flownS() == null ? "" : "*"),
+                (f.measured() ? signed(f.longerS()) : "")
+                        + (clock ? " by clock" : "")
+                        + (f.heldS() > 0 ? String.format(Locale.UK, " held %.0f s", f.heldS()) : ""));
+    }
+
+    private static String row(Object... cells) {
+        return String.format(Locale.UK, "%7s  %7s  %7s  %-34s %8s  %8s  %s", cells)
+                .stripTrailing();
+    }
+
+    private static String minutes(@Nullable Double seconds) {
+        return seconds == null ? "" : RunningSheet.minutes(Math.max(0, seconds));
+    }
+
+    private static String tenths(@Nullable Double seconds) {
+        return seconds == null ? "" : String.format(Locale.UK, "%.1f s", seconds);
+    }
+
+    /** "+1.2 s". */
+    public static String signed(@Nullable Double seconds) {
+        return seconds == null ? "" : String.format(Locale.UK, "%+.1f s", seconds + 0.0);
+    }
+
+    /** The figures of every run as comma-separated values; texts are quoted. */
+    public static List<String> table(Debrief debrief) {
+        return Stream.concat(
+                        Stream.of(HEAD),
+                        debrief.runs().stream()
+                                .flatMap(r -> r.figures().stream().map(f -> cells(r, f))))
+                .toList();
+    }
+
+    private static String cells(Run run, FigureRun f) {
+        Source mark = f.mark();
+        return String.join(
+                ",",
+                quoted(run.title()),
+                quoted(run.variant()),
+                Integer.toString(run.run()),
+                quoted(f.figureId()),
+                quoted(f.name()),
+                f.fate().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                number(f.plannedStartS()),
+                number(f.plannedS()),
+                number(f.startS()),
+                number(f.flownS()),
+                number(f.lateS()),
+                number(f.longerS()),
+                number(f.heldS()),
+                mark == null ? "" : mark.name().toLowerCase(Locale.ROOT),
+                Boolean.toString(f.measured()));
+    }
+
+    private static String number(@Nullable Double value) {
+        return value == null ? "" : String.format(Locale.ROOT, "%.2f", value + 0.0);
+    }
+
+    /** RFC 4180; a leading sign that a spreadsheet would run as a formula is kept from it by a quote mark. */
+    private static String quoted(String text) {
+        String tame = !text.isEmpty() && "=+-@".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+        return '"' + tame.replace("\"", "\"\"").replaceAll("[\\r\\n]+", " ") + '"';
+    }
+}

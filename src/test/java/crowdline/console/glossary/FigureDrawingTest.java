@@ -1,0 +1,64 @@
+package crowdline.console.glossary;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.console.glossary.GlossaryView.EntryView;
+import crowdline.console.live.SideView.Spot;
+import crowdline.show.Catalogue;
+import crowdline.storage.CatalogueFile;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What every figure must look like, from the trade's own words for it; common practice, no source. */
+class FigureDrawingTest {
+    private static final Catalogue CATALOGUE = CatalogueFile.shipped();
+    private static final FigureDrawing DRAWING = new FigureDrawing(CATALOGUE);
+
+    private static List<Spot> spots(String name) {
+        return DRAWING.of(CATALOGUE.find(name).orElseThrow()).stretches().get(0).spots();
+    }
+
+    private static double heightM(String name) {
+        double low = spots(name).stream().mapToDouble(Spot::heightM).min().orElse(0);
+        return spots(name).stream().mapToDouble(Spot::heightM).max().orElse(0) - low;
+    }
+
+    private static Spot last(String name) {
+        return spots(name).get(spots(name).size() - 1);
+    }
+
+    @Test
+    void everyFigureThatCanBeFlownIsDrawnAndTheOthersAreNot() {
+        assertThat(GlossaryView.drawn(CATALOGUE).entries())
+                .filteredOn(e -> e.drawing().isEmpty())
+                .extracting(EntryView::name)
+                .containsExactly("landing", "take-off");
+    }
+
+    @Test
+    void loopComesBackToWhereItBegan() {
+        assertThat(heightM("loop")).isGreaterThan(80);
+        assertThat(Math.abs(last("loop").heightM() - spots("loop").get(0).heightM()))
+                .isLessThan(0.25 * heightM("loop"));
+    }
+
+    @Test
+    void splitSEndsLowerAndGoesBack() {
+        List<Spot> spots = spots("split S");
+        assertThat(last("split S").heightM()).isLessThan(spots.get(0).heightM() - 60);
+        assertThat(last("split S").alongM())
+                .isLessThan(spots.get(spots.size() - 2).alongM());
+    }
+
+    @Test
+    void slowRollIsALevelLineFromTheSide() {
+        assertThat(heightM("slow roll")).isLessThan(15);
+    }
+
+    @Test
+    void nothingIsDrawnUnderTheGround() {
+        assertThat(GlossaryView.drawn(CATALOGUE).entries())
+                .flatExtracting(e -> e.drawing().stretches())
+                .allSatisfy(s -> assertThat(s.spots()).allMatch(p -> p.heightM() > 0));
+    }
+}

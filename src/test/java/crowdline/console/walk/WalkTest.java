@@ -1,0 +1,246 @@
+package crowdline.console.walk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.console.keys.Command;
+import crowdline.console.walk.WalkView.ScoreLine;
+import crowdline.console.walk.WalkView.Value;
+import crowdline.timing.Pass;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class WalkTest {
+    private final SmallTour tour = new SmallTour();
+    private final Walk walk = tour.walk();
+
+    /** The walk begins eight seconds before the first figure, for its call. */
+    private static final double LEAD_S = 8;
+
+    private WalkView at(double nowS) {
+        return walk.view(nowS);
+    }
+
+    private static String value(WalkView view, String label) {
+        return view.flying().values().stream()
+                .filter(v -> v.label().equals(label))
+                .map(Value::value)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<String> score(WalkView view) {
+        return view.saying().score().stream().flatMap(l -> Stream.of(line(l))).toList();
+    }
+
+    private static String line(ScoreLine line) {
+        var mark = line.mark();
+        return mark == null ? line.text() : mark.word();
+    }
+
+    @Test
+    void playedAsFlownTheFigureAndItsNumbersAreThoseOfThatSecond() {
+        walk.command(Command.PLAY, 100);
+        WalkView view = at(100 + LEAD_S + 12);
+
+        assertThat(view.flying().name()).isEqualTo("Stall turn");
+        assertThat(view.flying().place()).isEqualTo("2 of 3");
+        assertThat(view.flying().element()).isEqualTo("pull");
+        // 50 m/s in knots and 120 m in feet: 1 kt = 0.514444 m/s, 1 ft = 0.3048 m.
+        assertThat(value(view, "Speed")).isEqualTo("97 kt");
+        assertThat(value(view, "Height")).isEqualTo("390 ft");
+        assertThat(value(view, "Load")).isEqualTo("+1.0 g");
+        assertThat(value(view, "Where")).isEqualTo("100 m right, 100 m out");
+        assertThat(view.top().clock()).isEqualTo("0:12 of 0:30");
+    }
+
+    @Test
+    void atFourTimesTheSpeedFiveSecondsAreTwenty() {
+        walk.command(Command.FASTER, 0);
+        walk.command(Command.FASTER, 0);
+        walk.command(Command.FASTER, 0);
+        walk.command(Command.PLAY, 0);
+
+        assertThat(at(5).top().speed()).isEqualTo("4×");
+        assertThat(at(5).top().clock()).startsWith("0:12");
+    }
+
+    @Test
+    void speedChangedWhilePlayingLosesNoTime() {
+        walk.command(Command.PLAY, 0);
+        walk.command(Command.SLOWER, 10);
+
+        assertThat(at(14).top().clock()).startsWith("0:04");
+        assertThat(at(14).top().speed()).isEqualTo("½×");
+    }
+
+    @Test
+    void stepsGoToStartsOfFiguresAndBack() {
+        walk.command(Command.WALK_NEXT, 0);
+        walk.command(Command.WALK_NEXT, 0);
+        assertThat(at(0).top().clock()).startsWith("0:10");
+        walk.command(Command.WALK_BACK, 0);
+        assertThat(at(0).top().clock()).startsWith("0:00");
+        walk.command(Command.SECOND_ON, 0);
+        walk.command(Command.SECOND_ON, 0);
+        walk.command(Command.WALK_BACK, 0);
+        assertThat(at(0).top().clock()).startsWith("0:00");
+        walk.command(Command.WALK_BACK, 0);
+        assertThat(at(0).flying().name()).isEqualTo("First: Loop");
+    }
+
+    @Test
+    void itStopsAtTheEndAndBeginsAgainFromThere() {
+        walk.command(Command.PLAY, 0);
+        assertThat(at(500).top().state().word()).isEqualTo("At the end");
+        walk.command(Command.PLAY, 500);
+        assertThat(at(501).top().state().word()).isEqualTo("Playing");
+        assertThat(at(501).flying().name()).isEqualTo("First: Loop");
+    }
+
+    @Test
+    void remarkOfThePlanStandsThereAtItsMoment() {
+        walk.command(Command.PLAY, 0);
+
+        WalkView.Words now = at(LEAD_S + 6).saying().now();
+        assertThat(now).isNotNull();
+        assertThat(now.text()).isEqualTo("And now it stops.");
+        assertThat(at(LEAD_S + 20).saying().now()).isNull();
+    }
+
+    @Test
+    void walkedPassIsKeptWithTheSecondsBetweenPresses() {
+        walk.command(Command.TIME_PASS, 0);
+        walk.command(Command.PLAY, 10);
+        walk.command(Command.PLAY, 22);
+        walk.command(Command.PLAY, 30);
+        assertThat(tour.passes).isEmpty();
+        walk.command(Command.PLAY, 41);
+
+        assertThat(tour.passes).hasSize(1);
+        Pass pass = tour.passes.get(0);
+        assertThat(pass.how()).isEqualTo(Pass.How.WALKED);
+        assertThat(pass.counts()).isFalse();
+        assertThat(pass.figures())
+                .containsExactly(
+                        new Pass.TimedFigure("f1", 0, 12),
+                        new Pass.TimedFigure("f2", 12, 20),
+                        new Pass.TimedFigure("f3", 20, 31));
+        assertThat(at(41).hint()).startsWith("Kept as a pass: 3 figures, 0:31");
+    }
+
+    @Test
+    void pressTakenBackAndPressTwiceMakeNoFigure() {
+        walk.command(Command.TIME_PASS, 0);
+        walk.command(Command.PLAY, 10);
+        walk.command(Command.PLAY, 10.05);
+        walk.command(Command.PLAY, 15);
+        walk.command(Command.WALK_BACK, 16);
+        walk.command(Command.PLAY, 20);
+        walk.command(Command.TIME_PASS, 25);
+
+        assertThat(tour.passes.get(0).figures()).containsExactly(new Pass.TimedFigure("f1", 0, 10));
+    }
+
+    @Test
+    void passStopsWithNothingIfNoFigureEnded() {
+        walk.command(Command.TIME_PASS, 0);
+        walk.command(Command.PLAY, 10);
+        walk.command(Command.TIME_PASS, 15);
+
+        assertThat(tour.passes).isEmpty();
+        assertThat(at(15).hint()).contains("nothing is kept");
+    }
+
+    @Test
+    void timesOfAPassStretchThePrediction() {
+        walkedPassIsKeptWithTheSecondsBetweenPresses();
+        walk.command(Command.WALK_TIMES, 50);
+        walk.command(Command.PLAY, 50);
+
+        // Halfway through the second figure of the pass, at 16 s, the prediction is at 15 s: 250 m right.
+        WalkView view = at(50 + LEAD_S + 16);
+        assertThat(view.flying().name()).isEqualTo("Stall turn");
+        assertThat(value(view, "Where")).startsWith("250 m right");
+        assertThat(view.top().times()).startsWith("walked");
+        walk.command(Command.WALK_TIMES, 90);
+        assertThat(at(90).top().times()).isEqualTo("the prediction");
+    }
+
+    @Test
+    void noteBelongsToTheFigureShownAndAnEmptyOneGoes() {
+        walk.command(Command.WALK_NEXT, 0);
+        walk.command(Command.WALK_NEXT, 0);
+        walk.write("  wait for the sun  ", 0);
+
+        assertThat(at(0).saying().note()).isEqualTo("wait for the sun");
+        assertThat(at(0).bar().figures()).extracting(WalkView.Segment::noted).containsExactly(false, true, false);
+        walk.command(Command.WALK_BACK, 0);
+        assertThat(at(0).saying().note()).isEmpty();
+        walk.command(Command.WALK_NEXT, 0);
+        walk.write(" ", 0);
+        assertThat(tour.all()).isEmpty();
+    }
+
+    @Test
+    void practiceSaysWhatWasOnTimeAndWhatWasNotSaid() {
+        walk.command(Command.PRACTISE, 0);
+        walk.command(Command.READ_ALOUD, LEAD_S + 5);
+        walk.command(Command.READ_ALOUD, LEAD_S + 8.5);
+
+        List<String> lines = score(at(100));
+        assertThat(lines).contains("1 of 1 call on time, 1 to 2 s before the figure");
+        assertThat(lines).contains("0 remarks ran into the next call");
+        assertThat(lines).anyMatch(l -> l.startsWith("Talk 9 %"));
+    }
+
+    @Test
+    void callSaidWithOneKeyEndsAtThatKey() {
+        walk.command(Command.PRACTISE, 0);
+        walk.command(Command.READ_DONE, LEAD_S + 11);
+        walk.command(Command.PRACTISE, LEAD_S + 19);
+
+        assertThat(score(at(LEAD_S + 19))).contains("Stall turn: late, ended 1.0 s into it");
+    }
+
+    @Test
+    void factReadThroughTheQuietIsTold() {
+        walk.command(Command.PRACTISE, 0);
+        walk.command(Command.READ_ALOUD, LEAD_S + 5);
+        walk.command(Command.READ_ALOUD, LEAD_S + 8.5);
+        walk.command(Command.READ_ALOUD, LEAD_S + 11);
+        walk.command(Command.READ_ALOUD, LEAD_S + 15);
+        walk.command(Command.PRACTISE, LEAD_S + 25);
+
+        // The quiet of the second figure is from 12 to 18 s.
+        assertThat(score(at(LEAD_S + 25))).contains("1 quiet talked into", "Stall turn, for 3.0 s");
+    }
+
+    @Test
+    void nothingMovesTheActWhileAPassOrAPracticeRunIsOn() {
+        walk.command(Command.PRACTISE, 0);
+        walk.command(Command.TO_END, 1);
+        walk.goTo(1, 1);
+        assertThat(at(1).top().clock()).startsWith("−0:07");
+        walk.command(Command.PRACTISE, 2);
+        walk.command(Command.TIME_PASS, 3);
+        walk.command(Command.WALK_VARIANT, 4);
+        assertThat(at(4).top().variant()).isEqualTo("full");
+        assertThat(at(4).hint()).isEqualTo("P ends the pass first");
+    }
+
+    @Test
+    void variantsGoRound() {
+        walk.command(Command.WALK_VARIANT, 0);
+        assertThat(at(0).top().variant()).isEqualTo("flat");
+        walk.command(Command.WALK_VARIANT, 0);
+        assertThat(at(0).top().variant()).isEqualTo("full");
+    }
+
+    @Test
+    void theMouseGoesToAShareOfTheLine() {
+        // From −8 to 33 s: a half is 12.5 s.
+        walk.goTo(0.5, 0);
+        assertThat(at(0).top().clock()).startsWith("0:12");
+    }
+}
