@@ -27,6 +27,11 @@ final class AircraftSteps {
     /** Good for so long, the aircraft leads again, seconds. Tuned. */
     private static final double FOUND_S = 2;
 
+    /** A step that was told is not told again while it is on its way to the show, seconds. */
+    private static final double ON_ITS_WAY_S = 1;
+
+    private int told = -1;
+    private double toldS = Double.NEGATIVE_INFINITY;
     private int likely = -1;
     private double likelySinceS;
     private double badSinceS = Double.NaN;
@@ -78,8 +83,12 @@ final class AircraftSteps {
         boolean isNext = flying && state.course().nextIndex().orElse(-1) == figure;
         double waitS = isNext ? NEXT_S : OTHER_S;
         double wanted = isNext ? SURE : VERY_SURE;
-        return now.confidence() >= wanted && nowS - likelySinceS >= waitS
-                ? Optional.of(new FlightEvent.AircraftSeen(likelySinceS, figure))
-                : Optional.empty();
+        boolean onItsWay = figure == told && nowS - toldS < ON_ITS_WAY_S;
+        if (onItsWay || now.confidence() < wanted || nowS - likelySinceS < waitS) {
+            return Optional.empty();
+        }
+        told = figure;
+        toldS = nowS;
+        return Optional.of(new FlightEvent.AircraftSeen(likelySinceS, figure));
     }
 }

@@ -148,6 +148,25 @@ class AircraftFollowingTest {
         assertThat(state.course().position()).isEqualTo(ahead);
     }
 
+    /** The show takes a step on another thread, so readings come before it has. */
+    @Test
+    void stepOnItsWayIsNotToldAgain() {
+        begin();
+        LiveState before = state;
+        fly(0, flight.figures().get(1).startS() - 1, t -> true);
+        LiveState waiting = state;
+        int told = 0;
+        for (Sample sample : flight.samples()) {
+            double t = sample.tS() - flight.figures().get(1).startS();
+            if (t >= -1 && t < 1.1 && Math.round(sample.tS() * 10) % 2 == 0) {
+                double nowS = BEGIN_S + sample.tS();
+                told += following.reading(waiting, reading(sample, nowS)).isPresent() ? 1 : 0;
+            }
+        }
+        assertThat(before.course().position()).isZero();
+        assertThat(told).isEqualTo(1);
+    }
+
     @Test
     void nothingIsMovedThatTheHandMoves() {
         begin();

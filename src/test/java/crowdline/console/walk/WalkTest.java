@@ -120,7 +120,7 @@ class WalkTest {
         assertThat(tour.passes).hasSize(1);
         Pass pass = tour.passes.get(0);
         assertThat(pass.how()).isEqualTo(Pass.How.WALKED);
-        assertThat(pass.counts()).isFalse();
+        assertThat(pass.teaches()).isFalse();
         assertThat(pass.figures())
                 .containsExactly(
                         new Pass.TimedFigure("f1", 0, 12),
