@@ -169,7 +169,12 @@ final class LoadedShow {
         }
         return act.variant(variant)
                 .map(v -> predictions.computeIfAbsent(
-                        flown, key -> new Prediction(new Predictor(show, catalogue, act, v), flights, this::passes)));
+                        flown,
+                        key -> new Prediction(
+                                new Predictor(show, catalogue, act, v),
+                                flights,
+                                this::passes,
+                                flight -> Looks.of(show, act, flight))));
     }
 
     /** How far the day's wind carries a flight of an act. */
@@ -186,7 +191,9 @@ final class LoadedShow {
                 spoken,
                 (act, variant) -> prediction(act.id(), variant.name())
                         .map(Prediction::sheet)
-                        .orElse(ActSheet.NONE));
+                        .orElse(ActSheet.NONE),
+                (actId, variant, figureId) ->
+                        prediction(actId, variant).map(p -> p.where(figureId)).orElse(""));
     }
 
     PlanAhead planAhead() {

@@ -11,6 +11,8 @@ import crowdline.timing.LearnedTimes;
 import crowdline.timing.Pass;
 import crowdline.timing.PredictedTimes;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -27,6 +29,8 @@ final class Prediction {
     private final ActSheet sheet;
     private final int firstFlights;
     private final Supplier<List<Pass>> passes;
+    private final Function<Flight, Map<String, String>> lookedFor;
+    private volatile Map<String, String> where = Map.of();
     private volatile @Nullable Varied varied;
     private volatile @Nullable Taught taught;
 
@@ -39,8 +43,14 @@ final class Prediction {
     /**
      * @param firstFlights varied flights behind the first bands, 1 or more
      * @param passes those of the show, as they are now
+     * @param lookedFor where the crowd looks as each figure begins, by its id
      */
-    Prediction(Predictor predictor, int firstFlights, Supplier<List<Pass>> passes) {
+    Prediction(
+            Predictor predictor,
+            int firstFlights,
+            Supplier<List<Pass>> passes,
+            Function<Flight, Map<String, String>> lookedFor) {
+        this.lookedFor = lookedFor;
         this.predictor = predictor;
         this.passes = passes;
         this.firstFlights = firstFlights;
@@ -98,6 +108,12 @@ final class Prediction {
     /** Flies so many varied flights for the bands; takes a moment. */
     void refine(int flights) {
         varied = flown(flights);
+        where = lookedFor.apply(flight);
+    }
+
+    /** Where the crowd looks as a figure begins; empty until {@link #refine} has worked it out. */
+    String where(String figureId) {
+        return where.getOrDefault(figureId, "");
     }
 
     private Varied varied() {

@@ -80,6 +80,7 @@ public final class LivePresenter {
         return new NextView(
                 caption + (inS == null ? "" : " in"),
                 inS == null ? "" : Seconds.left(inS),
+                words.where(moment.state().actId(), moment.state().variant(), first.figureId()),
                 words.name(act, first.figureId()),
                 call(act, first.figureId()),
                 later,

@@ -23,7 +23,8 @@ final class NextRow extends Painted<NextView> {
 
     @Override
     protected String spoken(NextView v) {
-        return v.caption() + " " + v.in() + ": " + v.name() + ". " + v.call()
+        return v.caption() + " " + v.in() + ": " + v.name() + (v.where().isEmpty() ? "" : ", " + v.where()) + ". "
+                + v.call()
                 + v.later().stream().map(l -> " Then " + l.name() + ".").collect(Collectors.joining())
                 + v.facts().stream()
                         .map(f -> " Fact " + f.key() + ": " + f.text())
@@ -51,7 +52,13 @@ final class NextRow extends Painted<NextView> {
         TextBlock caption = pen.line(v.caption(), TextRole.VALUE, false, top);
         pen.midway(caption, top, pen.palette().soft());
         Box in = top.rightOf(caption.widthPx() + pen.px(8));
-        pen.midway(pen.line(v.in(), TextRole.VALUE, true, in), in, pen.palette().text());
+        TextBlock seconds = pen.line(v.in(), TextRole.VALUE, true, in);
+        pen.midway(seconds, in, pen.palette().text());
+        Box where = in.rightOf(seconds.widthPx() + pen.px(18));
+        pen.midway(
+                pen.line(v.where(), TextRole.SMALL, false, where),
+                where,
+                pen.palette().soft());
         double nameHeight = Math.min(pen.sizePx(TextRole.NEXT) * 1.3, box.h() * 0.34);
         Box name = box.belowTop(captionHeight).top(nameHeight);
         pen.midway(

@@ -7,12 +7,14 @@ import java.util.List;
  *
  * @param caption such as "Next in"
  * @param in such as "12 s"
+ * @param where where the crowd looks as it begins; empty if nobody knows
  * @param name the next figure
  * @param call its call, ready to read; empty if it has none
  * @param later the figures after it
  * @param facts facts to take with the keys 1 to 3
  */
-public record NextView(String caption, String in, String name, String call, List<Later> later, List<FactView> facts) {
+public record NextView(
+        String caption, String in, String where, String name, String call, List<Later> later, List<FactView> facts) {
 
     /** A figure further on. */
     public record Later(String name, String in) {}
@@ -25,6 +27,11 @@ public record NextView(String caption, String in, String name, String call, List
      * @param takes such as "6 s"
      */
     public record FactView(int key, String text, String takes) {}
+
+    /** Without a place to look. */
+    NextView(String caption, String in, String name, String call, List<Later> later, List<FactView> facts) {
+        this(caption, in, "", name, call, later, facts);
+    }
 
     public NextView {
         later = List.copyOf(later);

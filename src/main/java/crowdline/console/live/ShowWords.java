@@ -26,6 +26,12 @@ public final class ShowWords {
     private final Map<String, Remark> remarks = new HashMap<>();
     private final Function<String, SpokenTime> times;
     private final BiFunction<Act, Variant, ActSheet> flights;
+    private final Sights sights;
+
+    /** Where the crowd looks as a figure of a flight begins; empty where that is not known. */
+    public interface Sights {
+        String where(String actId, String variant, String figureId);
+    }
 
     /**
      * @param times how long a text takes this speaker; asked at every look, so it should know the answer by then
@@ -36,6 +42,17 @@ public final class ShowWords {
             Catalogue catalogue,
             Function<String, SpokenTime> times,
             BiFunction<Act, Variant, ActSheet> flights) {
+        this(show, catalogue, times, flights, (act, variant, figure) -> "");
+    }
+
+    /** The same, with where to look. */
+    public ShowWords(
+            Show show,
+            Catalogue catalogue,
+            Function<String, SpokenTime> times,
+            BiFunction<Act, Variant, ActSheet> flights,
+            Sights sights) {
+        this.sights = sights;
         this.show = show;
         this.catalogue = catalogue.with(show.figures());
         this.times = times;
@@ -120,6 +137,11 @@ public final class ShowWords {
                 : act(actId)
                         .flatMap(act -> act.variant(variant).map(v -> flights.apply(act, v)))
                         .orElse(ActSheet.NONE);
+    }
+
+    /** Where the crowd looks as a figure begins, or empty. */
+    String where(@Nullable String actId, @Nullable String variant, String figureId) {
+        return actId == null || variant == null ? "" : sights.where(actId, variant, figureId);
     }
 
     /** Every remark of a kind within reach: the figure's first, then those of the one after it, the act's, the show's. */
