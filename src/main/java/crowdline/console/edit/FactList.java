@@ -102,7 +102,7 @@ final class FactList {
         PlaceFacts here = known.get(place);
         return here == null || here.facts().isEmpty()
                 ? "No facts: this was not predicted to its end"
-                : "Facts computed for variant \"" + here.variant() + "\"";
+                : "Facts for variant \"" + here.variant() + "\"";
     }
 
     private List<CrowdFact> of(RemarkPlace place) {

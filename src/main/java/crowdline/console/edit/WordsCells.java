@@ -100,7 +100,7 @@ final class WordsCells {
             pen.mark(fact.mark(), TextRole.LABEL, mark);
         }
         Box words = inner.belowTop(inner.h() * 0.29);
-        pen.atTop(pen.lines(fact.text(), TextRole.BODY, false, words, 3), words, text);
+        pen.atTop(pen.lines(fact.text(), TextRole.BODY, false, words, 4), words, text);
     }
 
     private static void finding(Pen pen, SpeechFinding finding, Box box, boolean chosen) {

@@ -229,7 +229,7 @@ public final class WordsPanel extends JPanel {
         problems.setForeground(worn.palette().alarm());
         add(scroll(placeList), "grow, wmin 0, hmin 0");
         JPanel said = new JPanel(new MigLayout(
-                "insets 0, gap 0 " + worn.room(8), "[0:0:,grow,fill]", "[0:0:,grow 50,fill][0:0:,grow 50,fill]"));
+                "insets 0, gap 0 " + worn.room(8), "[0:0:,grow,fill]", "[0:0:,grow 42,fill][0:0:,grow 58,fill]"));
         said.add(scroll(remarkList), "grow, wmin 0, hmin 0, wrap");
         said.add(facts, "grow, wmin 0, hmin 0");
         add(said, "grow, wmin 0, hmin 0");

@@ -35,7 +35,7 @@ class WordsFactsTest {
         model.choosePlace("a1", "f1");
         assertThat(facts()).isEqualTo(new FactsView("Facts are being computed", List.of(), -1));
         model.computed(SampleWords.FACTS);
-        assertThat(facts().title()).isEqualTo("Facts computed for variant \"full\"");
+        assertThat(facts().title()).isEqualTo("Facts for variant \"full\"");
         model.choosePlace("a1", "f3");
         assertThat(facts()).isEqualTo(new FactsView("No facts: this was not predicted to its end", List.of(), -1));
         model.addFact();
