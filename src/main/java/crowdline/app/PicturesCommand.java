@@ -42,6 +42,7 @@ final class PicturesCommand implements Callable<Integer> {
         WordsModel model = new WordsModel("the demo show", show, WordsDesk.basis(loaded, catalogue), edited -> {});
         model.planned(PlanWords.of(
                 ActPlans.of(loaded, show.acts(), act -> act.variants().get(0))));
+        model.computed(ShowFacts.of(loaded));
         model.choosePlace(
                 show.acts().get(0).id(), show.acts().get(0).figures().get(2).id());
         model.choose(1);

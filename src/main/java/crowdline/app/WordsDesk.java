@@ -142,6 +142,8 @@ final class WordsDesk implements WordsHost {
         WordsOpened opened = new WordsOpened(String.valueOf(file.getFileName()), show, basis(loaded, catalogue.get()));
         window.accept(frame -> frame.showWords(opened));
         judge(show);
+        var facts = ShowFacts.of(loaded);
+        window.accept(frame -> frame.showFacts(facts));
     }
 
     static WordsBasis basis(LoadedShow loaded, Catalogue known) {

@@ -1,5 +1,7 @@
 package crowdline.console;
 
+import crowdline.console.edit.PlaceFacts;
+import crowdline.console.edit.RemarkPlace;
 import crowdline.console.edit.WordsOpened;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.Command;
@@ -144,6 +146,11 @@ public final class ConsoleFrame extends JFrame {
         SwingUtilities.invokeLater(() -> words.planned(plan));
     }
 
+    /** Shows what was computed about each act and figure, where their remarks are written; from any thread. */
+    public void showFacts(Map<RemarkPlace, PlaceFacts> facts) {
+        SwingUtilities.invokeLater(() -> words.computed(facts));
+    }
+
     /** Says that words were saved into a file of this name; from any thread. */
     public void wordsSaved(Show written, String file) {
         SwingUtilities.invokeLater(() -> words.saved(written, file));
@@ -203,8 +210,17 @@ public final class ConsoleFrame extends JFrame {
             case FULL_SCREEN -> fullScreen();
             case HELP -> pane.showKeys(!pane.keysShown());
             case QUIT -> words.leaving(host::quit);
-            case SAVE, SAVE_AS, UNDO, REDO, ADD_REMARK, DELETE_REMARK, REMARK_UP, REMARK_DOWN, PLAIN_WORDS, INTO_LIVE ->
-                words.carryOut(command);
+            case SAVE,
+                    SAVE_AS,
+                    UNDO,
+                    REDO,
+                    ADD_REMARK,
+                    DELETE_REMARK,
+                    REMARK_UP,
+                    REMARK_DOWN,
+                    PLAIN_WORDS,
+                    FACT_REMARK,
+                    INTO_LIVE -> words.carryOut(command);
             default -> {
                 switch (command.scope()) {
                     case WALK -> places.walk(command);

@@ -1,5 +1,7 @@
 package crowdline.console;
 
+import crowdline.console.edit.PlaceFacts;
+import crowdline.console.edit.RemarkPlace;
 import crowdline.console.edit.WordsHost;
 import crowdline.console.edit.WordsModel;
 import crowdline.console.edit.WordsOpened;
@@ -54,6 +56,14 @@ final class WordsPlace {
         WordsModel model = panel.model();
         if (model != null) {
             model.planned(plan);
+            panel.refresh();
+        }
+    }
+
+    void computed(Map<RemarkPlace, PlaceFacts> facts) {
+        WordsModel model = panel.model();
+        if (model != null) {
+            model.computed(facts);
             panel.refresh();
         }
     }

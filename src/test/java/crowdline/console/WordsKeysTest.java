@@ -18,6 +18,7 @@ import crowdline.console.walk.Walk;
 import crowdline.show.DayAir;
 import crowdline.show.Remark;
 import crowdline.show.Show;
+import crowdline.sight.CrowdFacts;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.GraphicsEnvironment;
@@ -142,6 +143,31 @@ class WordsKeysTest {
         ctrl(KeyEvent.VK_D);
         assertThat(texts()).containsExactly("The smoke is only paraffin.");
         assertThat(frame().getTitle()).startsWith("day.json, not saved");
+    }
+
+    @Test
+    void aComputedFactBecomesARemarkByKeys() throws Exception {
+        frame().showFacts(SampleWords.FACTS);
+        settle();
+        JList<?> places = named(JList.class, "Where remarks belong");
+        JList<?> facts = named(JList.class, "Computed facts");
+        assertThat(facts.getModel().getSize()).isZero();
+        assertThat(named(JTextComponent.class, "Caution").getText()).isEqualTo(CrowdFacts.CAUTION);
+        SwingUtilities.invokeAndWait(() -> {
+            places.setSelectedIndex(2);
+            assertThat(facts.requestFocusInWindow()).isTrue();
+        });
+        settle();
+        SwingUtilities.invokeAndWait(() -> press(facts, KeyEvent.VK_DOWN, 0));
+        assertThat(facts.getSelectedIndex()).isEqualTo(1);
+        ctrl(KeyEvent.VK_F);
+        assertThat(named(JTextComponent.class, "What to say").getText())
+                .isEqualTo("The top is about one thousand two hundred feet up.");
+        assertThat(named(JTextComponent.class, "Short form").getText())
+                .isEqualTo("About one thousand two hundred feet up.");
+        assertThat(named(JList.class, "Remarks").getModel().getSize()).isEqualTo(4);
+        ctrl(KeyEvent.VK_Z);
+        assertThat(host.newest).isEqualTo(SmallShow.show());
     }
 
     @Test

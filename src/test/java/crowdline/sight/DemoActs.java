@@ -18,19 +18,27 @@ import java.util.Objects;
 /** The acts of the demo show, flown. */
 final class DemoActs {
     private static final Path DEMO = Path.of("demo-shows", "fenmarsh-air-day.json");
+    private static final Path EVENING = Path.of("demo-shows", "wrackenholt-evening.json");
 
     private DemoActs() {}
 
     /** One variant of one act with its facts. */
     record Told(Show show, Airframe airframe, Flight flight, List<CrowdFact> facts) {}
 
-    static Show show() throws ShowFileException {
-        return Objects.requireNonNull(new ShowFile().read(DEMO).show());
+    /** Every variant of every act of the demo show. */
+    static List<Told> all() throws ShowFileException {
+        return of(DEMO);
     }
 
-    /** Every variant of every act. */
-    static List<Told> all() throws ShowFileException {
-        Show show = show();
+    /** The same of both demo shows. */
+    static List<Told> ofBothShows() throws ShowFileException {
+        List<Told> told = new ArrayList<>(of(DEMO));
+        told.addAll(of(EVENING));
+        return told;
+    }
+
+    private static List<Told> of(Path file) throws ShowFileException {
+        Show show = Objects.requireNonNull(new ShowFile().read(file).show());
         Catalogue catalogue = CatalogueFile.shipped();
         List<Told> told = new ArrayList<>();
         for (Act act : show.acts()) {

@@ -26,7 +26,7 @@ class FactWordsTest {
 
     private static List<CrowdFact> facts() throws ShowFileException {
         List<CrowdFact> facts = new ArrayList<>();
-        DemoActs.all().forEach(told -> facts.addAll(told.facts()));
+        DemoActs.ofBothShows().forEach(told -> facts.addAll(told.facts()));
         Catalogue catalogue = CatalogueFile.shipped();
         for (CatalogueEntry entry : catalogue.entries()) {
             for (double kt : new double[] {70, 110, 145}) {
@@ -110,7 +110,7 @@ class FactWordsTest {
 
     @Test
     void idsAreTheirOwnWithinAnAct() throws ShowFileException {
-        for (DemoActs.Told told : DemoActs.all()) {
+        for (DemoActs.Told told : DemoActs.ofBothShows()) {
             Set<String> ids = new HashSet<>();
             assertThat(told.facts()).allMatch(fact -> ids.add(fact.id()));
         }
@@ -118,7 +118,7 @@ class FactWordsTest {
 
     @Test
     void mostTellingFactsOfAFigureComeFirst() throws ShowFileException {
-        for (DemoActs.Told told : DemoActs.all()) {
+        for (DemoActs.Told told : DemoActs.ofBothShows()) {
             for (int i = 1; i < told.facts().size(); i++) {
                 CrowdFact before = told.facts().get(i - 1);
                 CrowdFact here = told.facts().get(i);

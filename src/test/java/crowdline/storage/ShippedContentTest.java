@@ -15,6 +15,8 @@ import crowdline.show.Show;
 import crowdline.show.ShowRules;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -23,19 +25,35 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
-/** The words and figures that ship with the program, and the demo show, as they would be used. */
+/** The words and figures that ship with the program, and the demo shows, as they would be used. */
 class ShippedContentTest {
     private static final Catalogue CATALOGUE = CatalogueFile.shipped();
     /** High enough that no figure of the catalogue reaches the ground. */
     private static final double HIGH_FT = 2500;
 
-    private static ShowReading reading() throws ShowFileException {
-        return new ShowFile().read(Path.of("demo-shows", "fenmarsh-air-day.json"));
+    private static final String AIR_DAY = "fenmarsh-air-day.json";
+    private static final String EVENING = "wrackenholt-evening.json";
+
+    private static ShowReading reading(String file) throws ShowFileException {
+        return new ShowFile().read(Path.of("demo-shows", file));
+    }
+
+    private static Show show(String file) throws ShowFileException {
+        return Objects.requireNonNull(reading(file).show());
     }
 
     private static Show demo() throws ShowFileException {
-        return Objects.requireNonNull(reading().show());
+        return show(AIR_DAY);
+    }
+
+    @Test
+    void everyDemoShowIsHeldHere() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("demo-shows"))) {
+            assertThat(files.map(file -> String.valueOf(file.getFileName())))
+                    .containsExactlyInAnyOrder(AIR_DAY, EVENING);
+        }
     }
 
     static Stream<CatalogueEntry> entries() {
@@ -120,17 +138,19 @@ class ShippedContentTest {
         return new Predictor(bare, CATALOGUE, act, act.variants().get(0)).predict();
     }
 
-    @Test
-    void theDemoShowHasNothingWorthMending() throws ShowFileException {
-        ShowReading reading = reading();
+    @ParameterizedTest
+    @ValueSource(strings = {AIR_DAY, EVENING})
+    void aDemoShowHasNothingWorthMending(String file) throws ShowFileException {
+        ShowReading reading = reading(file);
 
-        assertThat(reading.with(ShowRules.check(demo(), CATALOGUE)).findings())
+        assertThat(reading.with(ShowRules.check(show(file), CATALOGUE)).findings())
                 .noneMatch(found -> found.severity() != Severity.NOTE);
     }
 
-    @Test
-    void everyVariantOfTheDemoShowFliesWithoutAFinding() throws ShowFileException {
-        Show show = demo();
+    @ParameterizedTest
+    @ValueSource(strings = {AIR_DAY, EVENING})
+    void everyVariantOfADemoShowFliesWithoutAFinding(String file) throws ShowFileException {
+        Show show = show(file);
         for (Act act : show.acts()) {
             for (Variant variant : act.variants()) {
                 assertThat(new Predictor(show, CATALOGUE, act, variant)
@@ -140,6 +160,38 @@ class ShippedContentTest {
                         .isEmpty();
             }
         }
+    }
+
+    @Test
+    void theEveningActsEndWithinTheirSlots() throws ShowFileException {
+        Show show = show(EVENING);
+        for (Act act : show.acts()) {
+            for (Variant variant : act.variants()) {
+                assertThat(new Predictor(show, CATALOGUE, act, variant)
+                                .predict()
+                                .totalS())
+                        .as("%s, %s", act.id(), variant.name())
+                        .isBetween(3 * 60.0, act.slotMinutes() * 60.0);
+            }
+        }
+    }
+
+    @Test
+    void theEveningShowFliesWhatTheAirDayDoesNot() throws ShowFileException {
+        assertThat(show(EVENING).acts().get(0).figures())
+                .extracting(Figure::figure)
+                .contains(
+                        "double flick",
+                        "torque roll",
+                        "tail slide",
+                        "lomcovak",
+                        "rolling turn",
+                        "vertical roll up",
+                        "knife edge pass",
+                        "45 degree up-line with roll");
+        assertThat(show(EVENING).acts().get(1).figures())
+                .extracting(Figure::figure)
+                .contains("loop", "barrel roll", "stall turn", "spin", "wing-over", "steep turn");
     }
 
     @Test

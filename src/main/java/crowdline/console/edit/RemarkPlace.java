@@ -3,6 +3,7 @@ package crowdline.console.edit;
 import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
 import crowdline.show.Show;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -69,12 +70,21 @@ public record RemarkPlace(@Nullable String actId, @Nullable String figureId) {
         return withShow(show, acts, show.remarks());
     }
 
+    /** The id of what remarks here belong to. */
+    String ownerId() {
+        return figureId != null ? figureId : actId != null ? actId : "show";
+    }
+
     /** An id that no remark of the show has, from where it belongs and its kind. */
-    String freshId(Show show, crowdline.show.RemarkKind kind) {
+    String freshId(Show show, RemarkKind kind) {
+        return freshId(show, kind.name().toLowerCase(Locale.ROOT));
+    }
+
+    /** An id that no remark of the show has, from where it belongs and what it is. */
+    String freshId(Show show, String what) {
         Set<String> taken = new HashSet<>();
         all(show).forEach(place -> place.in(show).forEach(r -> taken.add(r.id())));
-        String owner = figureId != null ? figureId : actId != null ? actId : "show";
-        String base = owner + "-" + kind.name().toLowerCase(Locale.ROOT);
+        String base = ownerId() + "-" + what;
         String id = base;
         for (int i = 2; taken.contains(id); i++) {
             id = base + "-" + i;

@@ -1,5 +1,6 @@
 package crowdline.console.edit;
 
+import crowdline.console.edit.FactsView.FactRow;
 import crowdline.console.edit.WordsView.PlaceView;
 import crowdline.console.edit.WordsView.RemarkRow;
 import crowdline.console.paint.Box;
@@ -28,6 +29,14 @@ final class WordsCells {
 
     static CellPainter<SpeechFinding> findings(Appearance appearance) {
         return new CellPainter<>(appearance, 62, WordsCells::spoken, WordsCells::finding);
+    }
+
+    static CellPainter<FactRow> facts(Appearance appearance) {
+        return new CellPainter<>(
+                appearance,
+                104,
+                f -> f.text() + " " + f.number() + ". " + f.mark().word(),
+                WordsCells::fact);
     }
 
     private static String spoken(PlaceView place) {
@@ -73,6 +82,25 @@ final class WordsCells {
         }
         Box words = inner.belowTop(inner.h() * 0.38);
         pen.atTop(pen.lines(remark.text(), TextRole.BODY, false, words, 2), words, text);
+    }
+
+    private static void fact(Pen pen, FactRow fact, Box box, boolean chosen) {
+        Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
+        Box inner = box.inset(box.h() * 0.1, box.h() * 0.07);
+        Box top = inner.top(inner.h() * 0.25);
+        Box number = top.left(inner.w() * 0.3);
+        pen.midway(
+                pen.line(fact.number(), TextRole.LABEL, true, number),
+                number,
+                chosen ? text : pen.palette().soft());
+        Box mark = top.rightOf(inner.w() * 0.32);
+        if (chosen) {
+            pen.midway(pen.line(fact.mark().word(), TextRole.LABEL, true, mark), mark, text);
+        } else {
+            pen.mark(fact.mark(), TextRole.LABEL, mark);
+        }
+        Box words = inner.belowTop(inner.h() * 0.29);
+        pen.atTop(pen.lines(fact.text(), TextRole.BODY, false, words, 4), words, text);
     }
 
     private static void finding(Pen pen, SpeechFinding finding, Box box, boolean chosen) {

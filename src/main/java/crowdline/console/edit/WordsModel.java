@@ -27,6 +27,7 @@ public final class WordsModel {
     private int at;
     private @Nullable RemarkDraft draft;
     private Map<String, String> plan = Map.of();
+    private final FactList facts = new FactList();
 
     /**
      * @param file the name of the file, for the title
@@ -66,7 +67,8 @@ public final class WordsModel {
                 RemarkPlace.all(show.now()).indexOf(place),
                 presenter.rows(show.now(), place),
                 chosen == null ? -1 : at,
-                page);
+                page,
+                facts.view(show.now(), place, remark -> presenter.verdict(remark, place)));
     }
 
     /** Goes to a place, by its number in the view. */
@@ -75,6 +77,7 @@ public final class WordsModel {
         if (number >= 0 && number < places.size() && !places.get(number).equals(place)) {
             place = places.get(number);
             choose(0);
+            facts.choose(0);
         }
     }
 
@@ -113,6 +116,27 @@ public final class WordsModel {
         remarks.add(where, Remark.of(place.freshId(show.now(), kind), kind, NEW_TEXT));
         change(remarks, "");
         choose(where);
+    }
+
+    /** Goes to a computed fact of the place, by its number. */
+    public void chooseFact(int number) {
+        facts.choose(number);
+    }
+
+    /** Adds the chosen fact as a remark after the chosen one; goes to that remark if there is one already. */
+    public void addFact() {
+        facts.chosen(place).ifPresent(fact -> {
+            Optional<Integer> already = FactList.whereAlready(fact, show.now(), place);
+            if (already.isEmpty()) {
+                List<Remark> remarks = new ArrayList<>(remarks());
+                int where = remarks.isEmpty() ? 0 : at + 1;
+                remarks.add(where, FactList.remark(fact, show.now(), place));
+                change(remarks, "");
+                choose(where);
+            } else {
+                choose(already.get());
+            }
+        });
     }
 
     public void delete() {
@@ -186,6 +210,11 @@ public final class WordsModel {
     /** Where the plan has each remark, by its id. */
     public void planned(Map<String, String> next) {
         plan = Map.copyOf(next);
+    }
+
+    /** What was computed about each act and figure. */
+    public void computed(Map<RemarkPlace, PlaceFacts> found) {
+        facts.take(found);
     }
 
     private void step(EditedShow next) {

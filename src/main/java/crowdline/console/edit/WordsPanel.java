@@ -27,7 +27,7 @@ import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
-/** The Words place: where remarks belong at the left, the remarks there, and the chosen one to write at the right. */
+/** The Words place: where remarks belong at the left, the remarks and computed facts there, and the chosen one to write at the right. */
 public final class WordsPanel extends JPanel {
     /** From this zoom on fields take lines of their own; tuned for a window 1280 wide. */
     private static final double ROOMY_ZOOM = 1.3;
@@ -41,6 +41,7 @@ public final class WordsPanel extends JPanel {
     private final DefaultListModel<SpeechFinding> findings = new DefaultListModel<>();
     private final JList<SpeechFinding> findingList = list("What listeners may not follow", findings);
     private final RemarkFields fields = new RemarkFields(this::typed);
+    private final FactsPanel facts = new FactsPanel(this::chooseFact);
     private final MarkLine verdict;
     private final MarkLine shortVerdict;
     private final JTextArea spoken = PlainText.wrapped("What will be said", "");
@@ -100,6 +101,9 @@ public final class WordsPanel extends JPanel {
             possible.addAll(
                     EnumSet.of(Command.DELETE_REMARK, Command.REMARK_UP, Command.REMARK_DOWN, Command.PLAIN_WORDS));
         }
+        if (view.facts().chosen() >= 0) {
+            possible.add(Command.FACT_REMARK);
+        }
         if (view.canUndo()) {
             possible.add(Command.UNDO);
         }
@@ -120,6 +124,7 @@ public final class WordsPanel extends JPanel {
             case DELETE_REMARK -> open.delete();
             case REMARK_UP -> open.move(-1);
             case REMARK_DOWN -> open.move(1);
+            case FACT_REMARK -> open.addFact();
             case UNDO -> open.undo();
             case REDO -> open.redo();
             case PLAIN_WORDS ->
@@ -145,6 +150,7 @@ public final class WordsPanel extends JPanel {
                 places.clear();
                 remarks.clear();
                 fields.enable(false);
+                facts.blank();
                 blank();
             } else {
                 show(open.view());
@@ -166,6 +172,7 @@ public final class WordsPanel extends JPanel {
             remarkList.setSelectedIndex(view.remark());
             remarkList.ensureIndexIsVisible(view.remark());
         }
+        facts.show(view.facts());
         fields.enable(view.page().isPresent());
         view.page().ifPresentOrElse(this::show, this::blank);
     }
@@ -212,6 +219,7 @@ public final class WordsPanel extends JPanel {
             each.setBackground(worn.palette().stage());
         }
         fields.wear(worn);
+        facts.wear(worn);
         verdict.dress(worn);
         shortVerdict.dress(worn);
         for (JTextArea each : List.of(spoken, room, problems)) {
@@ -220,7 +228,11 @@ public final class WordsPanel extends JPanel {
         room.setForeground(worn.palette().soft());
         problems.setForeground(worn.palette().alarm());
         add(scroll(placeList), "grow, wmin 0, hmin 0");
-        add(scroll(remarkList), "grow, wmin 0, hmin 0");
+        JPanel said = new JPanel(new MigLayout(
+                "insets 0, gap 0 " + worn.room(8), "[0:0:,grow,fill]", "[0:0:,grow 42,fill][0:0:,grow 58,fill]"));
+        said.add(scroll(remarkList), "grow, wmin 0, hmin 0, wrap");
+        said.add(facts, "grow, wmin 0, hmin 0");
+        add(said, "grow, wmin 0, hmin 0");
         JScrollPane page = new JScrollPane(new WordsPage(page(worn)));
         page.setBorder(null);
         page.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
@@ -271,21 +283,21 @@ public final class WordsPanel extends JPanel {
         return label;
     }
 
-    private static <V> JList<V> list(String name, DefaultListModel<V> of) {
+    static <V> JList<V> list(String name, DefaultListModel<V> of) {
         JList<V> list = new JList<>(of);
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.getAccessibleContext().setAccessibleName(name);
         return list;
     }
 
-    private static JScrollPane scroll(JList<?> list) {
+    static JScrollPane scroll(JList<?> list) {
         JScrollPane scroll = new JScrollPane(list);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         return scroll;
     }
 
     /** Only rows that changed are replaced, so that a letter typed does not repaint every list. */
-    private static <V> void fill(DefaultListModel<V> into, List<V> rows) {
+    static <V> void fill(DefaultListModel<V> into, List<V> rows) {
         while (into.size() > rows.size()) {
             into.remove(into.size() - 1);
         }
@@ -319,6 +331,14 @@ public final class WordsPanel extends JPanel {
         WordsModel open = model;
         if (open != null && !showing && remarkList.getSelectedIndex() >= 0) {
             open.choose(remarkList.getSelectedIndex());
+            refresh();
+        }
+    }
+
+    private void chooseFact(int number) {
+        WordsModel open = model;
+        if (open != null && !showing) {
+            open.chooseFact(number);
             refresh();
         }
     }

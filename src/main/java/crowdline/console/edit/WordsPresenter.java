@@ -45,8 +45,13 @@ final class WordsPresenter {
 
     List<RemarkRow> rows(Show show, RemarkPlace place) {
         return place.in(show).stream()
-                .map(r -> new RemarkRow(ShowWords.word(r.kind()), r.text(), verdict(r.text(), room(r, place))))
+                .map(r -> new RemarkRow(ShowWords.word(r.kind()), r.text(), verdict(r, place)))
                 .toList();
+    }
+
+    /** How long a remark takes against the time there is for it. */
+    Mark verdict(Remark remark, RemarkPlace place) {
+        return verdict(remark.text(), room(remark, place));
     }
 
     RemarkPage page(

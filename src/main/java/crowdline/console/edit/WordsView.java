@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param remarks the remarks there
  * @param remark which of them is chosen, -1 for none
  * @param page the chosen remark
+ * @param facts what was computed about the place
  */
 public record WordsView(
         String title,
@@ -28,7 +29,8 @@ public record WordsView(
         int place,
         List<RemarkRow> remarks,
         int remark,
-        Optional<RemarkPage> page) {
+        Optional<RemarkPage> page,
+        FactsView facts) {
     public WordsView {
         places = List.copyOf(places);
         remarks = List.copyOf(remarks);

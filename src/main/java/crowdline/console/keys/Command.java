@@ -64,6 +64,7 @@ public enum Command {
     REMARK_UP("Earlier", Scope.WORDS, "Say the remark before the one above it", "ctrl UP"),
     REMARK_DOWN("Later", Scope.WORDS, "Say it after the one below it", "ctrl DOWN"),
     PLAIN_WORDS("Plain words", Scope.WORDS, "Put them in after the trade word", "ctrl PERIOD"),
+    FACT_REMARK("Fact into a remark", Scope.WORDS, "The chosen fact becomes a remark of its figure or act", "ctrl F"),
     INTO_LIVE("Into Live", Scope.WORDS, "Save, and let Live say these words", "ctrl L"),
 
     OPEN("Open a show…", Scope.WINDOW, "Choose a show file", "ctrl O"),

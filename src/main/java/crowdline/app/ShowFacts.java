@@ -1,0 +1,60 @@
+package crowdline.app;
+
+import crowdline.console.edit.PlaceFacts;
+import crowdline.console.edit.RemarkPlace;
+import crowdline.show.Act;
+import crowdline.show.Airframe;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.sight.CrowdFact;
+import crowdline.sight.CrowdFacts;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** Facts of every act and figure of a show, each from the first variant that flies it. It takes a moment. */
+final class ShowFacts {
+    private ShowFacts() {}
+
+    static Map<RemarkPlace, PlaceFacts> of(LoadedShow loaded) {
+        Map<RemarkPlace, PlaceFacts> found = new HashMap<>();
+        for (Act act : loaded.show().acts()) {
+            loaded.show().airframe(act.airframe()).ifPresent(airframe -> {
+                for (Variant variant : act.variants()) {
+                    if (!found.keySet().containsAll(places(act, variant))) {
+                        add(found, loaded, act, airframe, variant);
+                    }
+                }
+            });
+        }
+        return found;
+    }
+
+    private static void add(
+            Map<RemarkPlace, PlaceFacts> found, LoadedShow loaded, Act act, Airframe airframe, Variant variant) {
+        Show show = loaded.show();
+        loaded.prediction(act.id(), variant.name()).ifPresent(prediction -> {
+            List<CrowdFact> facts = CrowdFacts.of(show, airframe, prediction.flight());
+            found.putIfAbsent(new RemarkPlace(act.id(), null), about(facts, null, variant));
+            places(act, variant).forEach(place -> found.putIfAbsent(place, about(facts, place.figureId(), variant)));
+        });
+    }
+
+    private static PlaceFacts about(List<CrowdFact> facts, @Nullable String figureId, Variant variant) {
+        return new PlaceFacts(
+                variant.name(),
+                facts.stream()
+                        .filter(fact -> Objects.equals(fact.figureId(), figureId))
+                        .toList());
+    }
+
+    private static Collection<RemarkPlace> places(Act act, Variant variant) {
+        return variant.order().stream()
+                .filter(id -> act.figure(id).isPresent())
+                .map(id -> new RemarkPlace(act.id(), id))
+                .toList();
+    }
+}
