@@ -51,8 +51,7 @@ final class DrillPage extends Painted<Drill.View> {
             Box row = names.belowTop(i * each).top(each);
             boolean right = i == v.rightIndex();
             pen.midway(
-                    pen.line(
-                            i + 1 + "   " + v.names().get(i) + (right ? "   this one" : ""), TextRole.READ, right, row),
+                    pen.line(i + 1 + ": " + v.names().get(i) + (right ? " (this one)" : ""), TextRole.READ, right, row),
                     row,
                     right ? pen.palette().good() : pen.palette().text());
         }
