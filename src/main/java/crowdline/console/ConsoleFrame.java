@@ -225,6 +225,7 @@ public final class ConsoleFrame extends JFrame {
                 switch (command.scope()) {
                     case WALK -> places.walk(command);
                     case DEBRIEF -> places.debrief(command);
+                    case GLOSSARY -> places.glossary(command);
                     default -> {
                         host.command(command);
                         refresh();

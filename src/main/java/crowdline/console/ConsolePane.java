@@ -22,6 +22,7 @@ import java.awt.KeyboardFocusManager;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 import javax.swing.Action;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
@@ -48,6 +49,7 @@ final class ConsolePane extends JPanel {
     private boolean prepared;
     private boolean keysShown;
     private transient PassesHost passes = PassesHost.NONE;
+    private boolean drilling;
     private transient List<Mark> banners = List.of();
     private transient Appearance appearance;
 
@@ -114,6 +116,20 @@ final class ConsolePane extends JPanel {
         place = next;
         keysShown = false;
         turn();
+    }
+
+    /** Begins the drill of the glossary with this seed, or ends it. */
+    void drill(long seed) {
+        glossary.ifMade(g -> {
+            g.drill(seed);
+            drilling = g.drilling();
+        });
+        requestFocusInWindow();
+        allow();
+    }
+
+    void ifGlossary(Consumer<GlossaryPanel> told) {
+        glossary.ifMade(told);
     }
 
     void showKeys(boolean shown) {
@@ -225,6 +241,7 @@ final class ConsolePane extends JPanel {
                 case LIVE -> place == Place.LIVE && live.hasShow() && !incident;
                 case WALK -> place == Place.WALK && walk.hasShow();
                 case DEBRIEF -> place == Place.DEBRIEF && debrief.hasShow();
+                case GLOSSARY -> place == Place.GLOSSARY && (drilling || command == Command.DRILL);
                 case WORDS -> false;
                 case WINDOW -> !incident || command == Command.FULL_SCREEN || command == Command.QUIT;
             };

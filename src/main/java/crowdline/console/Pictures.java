@@ -132,6 +132,12 @@ public final class Pictures {
             pane.go(Place.GLOSSARY);
             pane.showGlossary(screens.glossary());
         });
+        all.put("glossary-drill", pane -> {
+            pane.go(Place.GLOSSARY);
+            pane.showGlossary(screens.glossary());
+            pane.drill(3);
+            pane.ifGlossary(g -> g.answer(1));
+        });
         all.put("keys", pane -> pane.showKeys(true));
         all.put("keys-walk", pane -> {
             pane.go(Place.WALK);

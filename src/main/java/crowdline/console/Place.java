@@ -23,6 +23,7 @@ public enum Place {
             case WORDS -> Command.Scope.WORDS;
             case WALK -> Command.Scope.WALK;
             case DEBRIEF -> Command.Scope.DEBRIEF;
+            case GLOSSARY -> Command.Scope.GLOSSARY;
             default -> Command.Scope.LIVE;
         };
     }

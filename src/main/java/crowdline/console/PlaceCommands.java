@@ -2,6 +2,7 @@ package crowdline.console;
 
 import crowdline.console.debrief.DebriefDesk;
 import crowdline.console.debrief.DebriefPanel;
+import crowdline.console.glossary.GlossaryPanel;
 import crowdline.console.keys.Command;
 import crowdline.console.walk.Walk;
 import java.awt.Component;
@@ -79,6 +80,19 @@ final class PlaceCommands {
             case SAVE_TEXT -> save("debrief.txt", desk::saveText);
             case SAVE_TABLE -> save("debrief.csv", desk::saveTable);
             case PRINT -> desk.print();
+            default -> {}
+        }
+    }
+
+    void glossary(Command command) {
+        switch (command) {
+            // The moment the drill is asked for is as good a seed as any.
+            case DRILL -> pane.drill(Math.round(host.nowS() * 1000));
+            case DRILL_1 -> pane.ifGlossary(g -> g.answer(0));
+            case DRILL_2 -> pane.ifGlossary(g -> g.answer(1));
+            case DRILL_3 -> pane.ifGlossary(g -> g.answer(2));
+            case DRILL_4 -> pane.ifGlossary(g -> g.answer(3));
+            case DRILL_ON -> pane.ifGlossary(GlossaryPanel::nextQuestion);
             default -> {}
         }
     }

@@ -16,6 +16,7 @@ import javax.swing.ListSelectionModel;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
 
 /** The Glossary place: search and list at the left, the chosen figure large at the right. */
 public final class GlossaryPanel extends JPanel {
@@ -24,10 +25,15 @@ public final class GlossaryPanel extends JPanel {
     private final JList<EntryView> list = new JList<>(model);
     private final JLabel count = new JLabel();
     private final EntryPage page;
+    private final DrillPage drillPage;
+    private transient @Nullable Drill drill;
+    private transient Appearance worn;
     private transient GlossaryView view = new GlossaryView(java.util.List.of());
 
     public GlossaryPanel(Appearance appearance) {
+        worn = appearance;
         page = new EntryPage(appearance);
+        drillPage = new DrillPage(appearance);
         search.putClientProperty("JTextField.placeholderText", "Search a figure");
         search.putClientProperty("JTextField.showClearButton", true);
         search.getAccessibleContext().setAccessibleName("Search a figure");
@@ -57,9 +63,59 @@ public final class GlossaryPanel extends JPanel {
         }
     }
 
+    /**
+     * Begins asking which figure is drawn, or ends it.
+     *
+     * @param seed the same seed asks the same questions
+     */
+    public void drill(long seed) {
+        drill = drill == null ? new Drill(view.entries(), seed) : null;
+        wear(worn);
+        ask();
+    }
+
+    public boolean drilling() {
+        return drill != null;
+    }
+
+    /** Chooses a name in the drill, from 0. */
+    public void answer(int index) {
+        Drill asking = drill;
+        if (asking != null) {
+            asking.choose(index);
+            ask();
+        }
+    }
+
+    /** The next question of the drill. */
+    public void nextQuestion() {
+        Drill asking = drill;
+        if (asking != null) {
+            asking.next();
+            ask();
+        }
+    }
+
+    private void ask() {
+        Drill asking = drill;
+        if (asking != null) {
+            drillPage.show(asking.view());
+        }
+    }
+
     public void wear(Appearance appearance) {
+        worn = appearance;
         removeAll();
         String gap = appearance.room(16);
+        if (drill != null) {
+            setLayout(new MigLayout("insets " + gap, "[0:0:,grow,fill]", "[0:0:,grow,fill]"));
+            // Its page scales with the zoom alone, as the rest of this place does.
+            drillPage.wear(appearance, 1);
+            add(drillPage, "grow, wmin 0, hmin 0");
+            revalidate();
+            repaint();
+            return;
+        }
         setLayout(
                 new MigLayout("insets " + gap + ", gap " + gap + " 0px", "[24%!][0:0:,grow,fill]", "[0:0:,grow,fill]"));
         JPanel left = new JPanel(
@@ -108,7 +164,7 @@ public final class GlossaryPanel extends JPanel {
         count.setText(
                 model.isEmpty()
                         ? "No figure is called that; try fewer letters"
-                        : model.size() + (model.size() == 1 ? " figure" : " figures"));
+                        : model.size() + (model.size() == 1 ? " figure" : " figures") + "; Ctrl+D asks which is which");
         int index = before == null ? -1 : model.indexOf(before);
         if (!model.isEmpty()) {
             list.setSelectedIndex(Math.max(0, index));

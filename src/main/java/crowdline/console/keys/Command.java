@@ -67,6 +67,13 @@ public enum Command {
     FACT_REMARK("Fact into a remark", Scope.WORDS, "The chosen fact becomes a remark of its figure or act", "ctrl F"),
     INTO_LIVE("Into Live", Scope.WORDS, "Save, and let Live say these words", "ctrl L"),
 
+    DRILL("Drill", Scope.GLOSSARY, "Which figure is this? Begin, or end", "ctrl D"),
+    DRILL_1("First name", Scope.GLOSSARY, "In the drill: it is the first", "1", "NUMPAD1"),
+    DRILL_2("Second name", Scope.GLOSSARY, "In the drill: it is the second", "2", "NUMPAD2"),
+    DRILL_3("Third name", Scope.GLOSSARY, "In the drill: it is the third", "3", "NUMPAD3"),
+    DRILL_4("Fourth name", Scope.GLOSSARY, "In the drill: it is the fourth", "4", "NUMPAD4"),
+    DRILL_ON("Next question", Scope.GLOSSARY, "In the drill: another figure", "SPACE", "ENTER"),
+
     OPEN("Open a show…", Scope.WINDOW, "Choose a show file", "ctrl O"),
     METAR("Paste a METAR…", Scope.WINDOW, "The air of the day from a report, in Prepare", "ctrl M"),
     RECEIVER("Receiver…", Scope.WINDOW, "Where the aircraft's position comes from", "ctrl R"),
@@ -91,6 +98,8 @@ public enum Command {
         WALK,
         /** In the Debrief place only. */
         DEBRIEF,
+        /** In the Glossary only. */
+        GLOSSARY,
         /** In the Words place only. */
         WORDS,
         /** Anywhere in the window. */

@@ -53,6 +53,7 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
             case WORDS -> Command.WORDS.label();
             case WALK -> Command.WALK.label();
             case DEBRIEF -> Command.DEBRIEF.label();
+            case GLOSSARY -> Command.GLOSSARY.label();
             default -> Command.LIVE.label();
         };
         return new Sheet(
