@@ -7,6 +7,7 @@ import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.Handles;
 import crowdline.console.live.LiveView;
+import crowdline.console.pace.PaceHost;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesHost;
@@ -14,6 +15,8 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Tone;
 import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
+import crowdline.speech.Pace;
+import crowdline.storage.PaceShelf;
 import crowdline.storage.Settings;
 import crowdline.storage.SettingsFile;
 import crowdline.storage.ShowFileException;
@@ -25,6 +28,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
@@ -42,6 +46,7 @@ final class ConsoleHost implements Host {
     private final WordsDesk words;
     private final PassesDesk passes;
     private final AircraftSource aircraft;
+    private final PaceDesk pace;
     private volatile Settings settings;
     /** On the event thread only: what the keys take hold of. */
     private Handles handles = Handles.NONE;
@@ -57,6 +62,8 @@ final class ConsoleHost implements Host {
             Supplier<Catalogue> catalogue,
             PassesDesk passes,
             AircraftSource aircraft,
+            PaceShelf paces,
+            AtomicReference<Pace> pace,
             ExecutorService io) {
         this.demoShow = demoShow.toAbsolutePath();
         this.settingsFile = settingsFile;
@@ -66,7 +73,8 @@ final class ConsoleHost implements Host {
         this.passes = passes;
         this.aircraft = aircraft;
         this.io = io;
-        words = new WordsDesk(catalogue, opening::running, opening::openFile, window::send, io);
+        words = new WordsDesk(catalogue, opening::running, opening::openFile, pace::get, window::send, io);
+        this.pace = new PaceDesk(paces, pace, opening::running, this::retimed, opening::say, io);
     }
 
     @Override
@@ -155,6 +163,18 @@ final class ConsoleHost implements Host {
     @Override
     public PassesHost passes() {
         return passes;
+    }
+
+    @Override
+    public PaceHost pace() {
+        return pace;
+    }
+
+    private void retimed(Pace next) {
+        String speaker = PaceDesk.speaker(next);
+        opening.usePace(next);
+        window.send(w -> w.showSpeaker(speaker));
+        keep(settings.withSpeaker(speaker.isEmpty() ? null : speaker));
     }
 
     @Override
