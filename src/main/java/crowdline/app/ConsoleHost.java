@@ -28,7 +28,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
@@ -63,7 +62,7 @@ final class ConsoleHost implements Host {
             PassesDesk passes,
             AircraftSource aircraft,
             PaceShelf paces,
-            AtomicReference<Pace> pace,
+            PaceNow pace,
             ExecutorService io) {
         this.demoShow = demoShow.toAbsolutePath();
         this.settingsFile = settingsFile;
@@ -73,7 +72,7 @@ final class ConsoleHost implements Host {
         this.passes = passes;
         this.aircraft = aircraft;
         this.io = io;
-        words = new WordsDesk(catalogue, opening::running, opening::openFile, pace::get, window::send, io);
+        words = new WordsDesk(catalogue, opening::running, opening::openFile, pace, window::send, io);
         this.pace = new PaceDesk(paces, pace, opening::running, this::retimed, opening::say, io);
     }
 

@@ -9,7 +9,6 @@ import crowdline.console.theme.Themes;
 import crowdline.console.theme.Tone;
 import crowdline.console.theme.Zoom;
 import crowdline.show.Catalogue;
-import crowdline.speech.Pace;
 import crowdline.storage.CatalogueFile;
 import crowdline.storage.PaceShelf;
 import crowdline.storage.Settings;
@@ -26,7 +25,6 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.swing.SwingUtilities;
@@ -74,8 +72,8 @@ final class ConsoleOpening implements Opening {
         // Whoever asks for it is on the io thread, where it is done first.
         Supplier<Catalogue> catalogue = CompletableFuture.supplyAsync(CatalogueFile::shipped, io)::join;
         PaceShelf paces = new PaceShelf(folders.paces());
-        AtomicReference<Pace> pace = new AtomicReference<>(PaceDesk.first(paces, settings.speaker()));
-        ShowLoader loader = new ShowLoader(catalogue, pace::get, folders.passes());
+        PaceNow pace = new PaceNow(PaceDesk.first(paces, settings.speaker()));
+        ShowLoader loader = new ShowLoader(catalogue, pace, folders.passes());
         WindowAhead window = new WindowAhead();
         Clock clock = Clock.systemUTC();
         AircraftSource aircraft = new AircraftSource(System::nanoTime);

@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
@@ -29,7 +28,7 @@ final class PaceDesk implements PaceHost {
     private final Consumer<Pace> changed;
     private final Consumer<Mark> say;
     private final Executor io;
-    private final AtomicReference<Pace> pace;
+    private final PaceNow pace;
 
     /**
      * @param pace what is gone by now; set before anybody is told
@@ -39,7 +38,7 @@ final class PaceDesk implements PaceHost {
      */
     PaceDesk(
             PaceShelf shelf,
-            AtomicReference<Pace> pace,
+            PaceNow pace,
             Supplier<@Nullable RunningShow> running,
             Consumer<Pace> changed,
             Consumer<Mark> say,

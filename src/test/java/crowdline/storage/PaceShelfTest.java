@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,13 +17,12 @@ class PaceShelfTest {
     @TempDir
     Path parent;
 
-    private Path folder;
-    private PaceShelf shelf;
+    private Path folder() {
+        return parent.resolve("config").resolve("paces");
+    }
 
-    @BeforeEach
-    void make() {
-        folder = parent.resolve("config").resolve("paces");
-        shelf = new PaceShelf(folder);
+    private PaceShelf shelf() {
+        return new PaceShelf(folder());
     }
 
     private static Pace pace(String name, double letterS) {
@@ -54,24 +52,24 @@ class PaceShelfTest {
                 "aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa"
             })
     void everyNameBecomesAPlainFileOfTheFolder(String name) throws Exception {
-        shelf.write(pace(name, 0.07));
-        Path file = shelf.file(name);
-        assertThat(file.getParent()).isEqualTo(folder);
+        shelf().write(pace(name, 0.07));
+        Path file = shelf().file(name);
+        assertThat(file.getParent()).isEqualTo(folder());
         assertThat(file.getFileName().toString()).matches("[a-z0-9][a-z0-9-]{0,24}-[0-9a-f]{12}\\.json");
         try (var all = Files.walk(parent)) {
             assertThat(all.filter(Files::isRegularFile)).containsExactly(file);
         }
-        assertThat(shelf.read().of(name)).contains(pace(name, 0.07));
-        assertThat(shelf.read().said()).isEmpty();
+        assertThat(shelf().read().of(name)).contains(pace(name, 0.07));
+        assertThat(shelf().read().said()).isEmpty();
     }
 
     @Test
     void namesThatLookAlikeAsFilesKeepApart() throws Exception {
         List<String> names = List.of("Anna B", "anna b", "Anna-B", "Änna B", "Anna  B");
         for (int i = 0; i < names.size(); i++) {
-            shelf.write(pace(names.get(i), 0.05 + 0.001 * i));
+            shelf().write(pace(names.get(i), 0.05 + 0.001 * i));
         }
-        PaceShelf.Reading reading = shelf.read();
+        PaceShelf.Reading reading = shelf().read();
         assertThat(reading.paces()).hasSize(names.size());
         for (int i = 0; i < names.size(); i++) {
             assertThat(reading.of(names.get(i))).contains(pace(names.get(i), 0.05 + 0.001 * i));
@@ -80,37 +78,37 @@ class PaceShelfTest {
 
     @Test
     void aSpeakerTimedAgainReplacesTheEarlierPace() throws Exception {
-        shelf.write(pace("Anna", 0.06));
-        shelf.write(pace("Anna", 0.08));
-        assertThat(shelf.read().paces()).containsExactly(pace("Anna", 0.08));
+        shelf().write(pace("Anna", 0.06));
+        shelf().write(pace("Anna", 0.08));
+        assertThat(shelf().read().paces()).containsExactly(pace("Anna", 0.08));
     }
 
     @Test
     void aCopyOfAFileDoesNotHideTheSpeakersOwn() throws Exception {
-        shelf.write(pace("Anna", 0.08));
-        PaceFile.write(folder.resolve("zz-copy.json"), pace("Anna", 0.02));
-        PaceFile.write(folder.resolve("a-copy.json"), pace("Anna", 0.03));
-        assertThat(shelf.read().paces()).containsExactly(pace("Anna", 0.08));
+        shelf().write(pace("Anna", 0.08));
+        PaceFile.write(folder().resolve("zz-copy.json"), pace("Anna", 0.02));
+        PaceFile.write(folder().resolve("a-copy.json"), pace("Anna", 0.03));
+        assertThat(shelf().read().paces()).containsExactly(pace("Anna", 0.08));
     }
 
     @Test
     void aBrokenFileIsSaidAndTheOthersAreRead() throws Exception {
-        shelf.write(pace("Anna", 0.08));
-        Files.writeString(folder.resolve("broken.json"), "{");
-        PaceShelf.Reading reading = shelf.read();
+        shelf().write(pace("Anna", 0.08));
+        Files.writeString(folder().resolve("broken.json"), "{");
+        PaceShelf.Reading reading = shelf().read();
         assertThat(reading.paces()).containsExactly(pace("Anna", 0.08));
         assertThat(reading.said()).singleElement().asString().contains("broken.json is no pace file");
     }
 
     @Test
     void noFolderIsAnEmptyShelf() {
-        assertThat(shelf.read()).isEqualTo(new PaceShelf.Reading(List.of(), List.of()));
+        assertThat(shelf().read()).isEqualTo(new PaceShelf.Reading(List.of(), List.of()));
     }
 
     @Test
     void aFolderThatCannotBeMadeIsSaid() throws IOException {
         Files.writeString(parent.resolve("config"), "in the way");
-        assertThatThrownBy(() -> shelf.write(pace("Anna", 0.08)))
+        assertThatThrownBy(() -> shelf().write(pace("Anna", 0.08)))
                 .isInstanceOf(ShowFileException.class)
                 .hasMessageContaining("cannot be made; check its parent");
     }

@@ -15,7 +15,7 @@ import java.util.List;
  */
 final class FactPainter {
     /** Facts are never smaller than this at scale 1; tuned: read at a glance at arm's length. */
-    static final double LEAST_PX = 15;
+    static final double LEAST_PX = 16;
 
     private static final int PLACES = 3;
     private static final int LINES = 2;

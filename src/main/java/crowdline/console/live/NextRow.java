@@ -31,8 +31,8 @@ final class NextRow extends Painted<NextView> {
     protected void paint(Pen pen, NextView v, Box box) {
         Box inner = box.inset(pen.px(20), pen.px(10));
         boolean roomy = inner.w() / (pen.px(1) * pen.appearance().zoom().factor()) > ROOM_FOR_LATER_PX;
-        double factsWidth = inner.w() * (roomy ? 0.31 : 0.42);
-        double laterWidth = roomy ? inner.w() * 0.2 : 0;
+        double factsWidth = inner.w() * (roomy ? 0.35 : 0.42);
+        double laterWidth = roomy ? inner.w() * 0.16 : 0;
         double gap = pen.px(22);
         next(pen, v, inner.leftOf(factsWidth + laterWidth + gap * (roomy ? 2 : 1)));
         Box right = inner.right(factsWidth);

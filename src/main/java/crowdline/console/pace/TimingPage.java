@@ -39,7 +39,7 @@ final class TimingPage extends JPanel {
         this.appearance = appearance;
         this.enough = enough;
         count.setFont(appearance.strong(TextRole.BODY));
-        remark.setFont(appearance.strong(TextRole.READ));
+        remark.setFont(appearance.strong(TextRole.NEXT));
         hint.setFont(appearance.plain(TextRole.BODY));
         said.setFont(appearance.plain(TextRole.BODY));
         count.setFocusable(false);
