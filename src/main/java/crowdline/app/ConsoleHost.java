@@ -8,6 +8,7 @@ import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.Handles;
 import crowdline.console.live.LiveView;
+import crowdline.console.pace.PaceHost;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesHost;
@@ -17,6 +18,8 @@ import crowdline.console.walk.Walk;
 import crowdline.live.Ticker;
 import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
+import crowdline.speech.Pace;
+import crowdline.storage.PaceShelf;
 import crowdline.storage.Settings;
 import crowdline.storage.SettingsFile;
 import crowdline.storage.ShowFileException;
@@ -49,6 +52,7 @@ final class ConsoleHost implements Host {
     private final AircraftSource aircraft;
     private final Rehearsal rehearsal;
     private final Ticker ticker = new MonotonicTicker();
+    private final PaceDesk pace;
     private volatile Settings settings;
     /** On the event thread only: what the keys take hold of. */
     private Handles handles = Handles.NONE;
@@ -65,6 +69,8 @@ final class ConsoleHost implements Host {
             PassesDesk passes,
             AircraftSource aircraft,
             Rehearsal rehearsal,
+            PaceShelf paces,
+            PaceNow pace,
             ExecutorService io) {
         this.demoShow = demoShow.toAbsolutePath();
         this.settingsFile = settingsFile;
@@ -75,7 +81,8 @@ final class ConsoleHost implements Host {
         this.aircraft = aircraft;
         this.rehearsal = rehearsal;
         this.io = io;
-        words = new WordsDesk(catalogue, opening::running, opening::openFile, window::send, io);
+        words = new WordsDesk(catalogue, opening::running, opening::openFile, pace, window::send, io);
+        this.pace = new PaceDesk(paces, pace, opening::running, this::retimed, opening::say, io);
     }
 
     @Override
@@ -179,6 +186,18 @@ final class ConsoleHost implements Host {
     @Override
     public PassesHost passes() {
         return passes;
+    }
+
+    @Override
+    public PaceHost pace() {
+        return pace;
+    }
+
+    private void retimed(Pace next) {
+        String speaker = PaceDesk.speaker(next);
+        opening.usePace(next);
+        window.send(w -> w.showSpeaker(speaker));
+        keep(settings.withSpeaker(speaker.isEmpty() ? null : speaker));
     }
 
     @Override

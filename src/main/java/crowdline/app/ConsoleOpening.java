@@ -9,8 +9,8 @@ import crowdline.console.theme.Themes;
 import crowdline.console.theme.Tone;
 import crowdline.console.theme.Zoom;
 import crowdline.show.Catalogue;
-import crowdline.speech.Pace;
 import crowdline.storage.CatalogueFile;
+import crowdline.storage.PaceShelf;
 import crowdline.storage.Settings;
 import crowdline.storage.SettingsFile;
 import java.awt.AWTError;
@@ -19,11 +19,14 @@ import java.awt.Toolkit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 
@@ -68,7 +71,9 @@ final class ConsoleOpening implements Opening {
         Settings settings = reading.settings();
         // Whoever asks for it is on the io thread, where it is done first.
         Supplier<Catalogue> catalogue = CompletableFuture.supplyAsync(CatalogueFile::shipped, io)::join;
-        ShowLoader loader = new ShowLoader(catalogue, Pace.DEFAULT, folders.passes());
+        PaceShelf paces = new PaceShelf(folders.paces());
+        PaceNow pace = new PaceNow(PaceDesk.first(paces, settings.speaker()));
+        ShowLoader loader = new ShowLoader(catalogue, pace, folders.passes());
         WindowAhead window = new WindowAhead();
         Clock clock = Clock.systemUTC();
         AircraftSource aircraft = new AircraftSource(System::nanoTime);
@@ -86,6 +91,8 @@ final class ConsoleOpening implements Opening {
                 passes,
                 aircraft,
                 rehearsal,
+                paces,
+                pace,
                 io);
         Path first = show != null ? show : lastOpened(settings);
         // The show is read while the window is made, and the window shown when it is known what it shows first.
@@ -101,9 +108,13 @@ final class ConsoleOpening implements Opening {
             Appearance appearance = appearance(settings);
             LookAndFeel.wear(appearance);
             ConsoleFrame frame = new ConsoleFrame(host, appearance);
-            String said = reading.said();
-            if (said != null) {
-                frame.showBanners(List.of(new Mark(Form.DIAMOND, Tone.CAUTION, said)));
+            frame.showSpeaker(PaceDesk.speaker(pace.get()));
+            List<Mark> marks = new ArrayList<>();
+            Stream.of(Optional.ofNullable(reading.said()), PaceDesk.missing(settings.speaker(), pace.get()))
+                    .flatMap(Optional::stream)
+                    .forEach(said -> marks.add(new Mark(Form.DIAMOND, Tone.CAUTION, said)));
+            if (!marks.isEmpty()) {
+                frame.showBanners(marks);
             }
             window.made(frame);
         });

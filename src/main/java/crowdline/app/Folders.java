@@ -29,6 +29,11 @@ record Folders(Path settings, Path journals, Path demoShow) {
         return journals.resolveSibling("passes");
     }
 
+    /** Where the paces of speakers are kept. */
+    Path paces() {
+        return settings.resolve("paces");
+    }
+
     private static Path home() {
         return Path.of(System.getProperty("crowdline.home", "."));
     }

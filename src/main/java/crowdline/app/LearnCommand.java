@@ -91,7 +91,7 @@ final class LearnCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ShowFileException {
         Path showFile = Objects.requireNonNull(file);
-        ShowLoader loader = new ShowLoader(CatalogueFile::shipped, Pace.DEFAULT, otherPasses);
+        ShowLoader loader = new ShowLoader(CatalogueFile::shipped, () -> Pace.DEFAULT, otherPasses);
         LoadedShow loaded = loader.load(showFile, LoadedShow.FLIGHTS).loaded();
         if (loaded == null) {
             throw new ShowFileException(

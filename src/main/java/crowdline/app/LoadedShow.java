@@ -79,9 +79,7 @@ final class LoadedShow {
         this.flights = flights;
         predictions = new ConcurrentHashMap<>();
         this.shared = shared;
-        Spoken words = new Spoken(show.sayAs());
-        Map<String, SpokenTime> known = new ConcurrentHashMap<>();
-        spoken = text -> known.computeIfAbsent(text, t -> pace.time(words.expand(t)));
+        spoken = times(show, pace);
     }
 
     /** Predicts what was not asked for yet, and flies more flights for every band; takes a moment. */
@@ -101,6 +99,27 @@ final class LoadedShow {
         predictions = same.predictions;
         shared = same.shared;
         spoken = same.spoken;
+    }
+
+    private LoadedShow(LoadedShow same, Pace speaker) {
+        show = same.show;
+        catalogue = same.catalogue;
+        pace = speaker;
+        flights = same.flights;
+        predictions = same.predictions;
+        shared = same.shared;
+        spoken = times(show, speaker);
+    }
+
+    private static Function<String, SpokenTime> times(Show show, Pace pace) {
+        Spoken words = new Spoken(show.sayAs());
+        Map<String, SpokenTime> known = new ConcurrentHashMap<>();
+        return text -> known.computeIfAbsent(text, t -> pace.time(words.expand(t)));
+    }
+
+    /** The same said by another speaker, which flies nothing anew. */
+    LoadedShow atPace(Pace speaker) {
+        return new LoadedShow(this, speaker);
     }
 
     /** The same with other remarks, which fly nothing anew and say names as before. */

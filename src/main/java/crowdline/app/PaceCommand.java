@@ -108,19 +108,8 @@ final class PaceCommand implements Callable<Integer> {
         lines.add(line("each letter", "%.4f s", pace.perLetterS()));
         lines.add(line("each comma", "%.2f s", pace.perCommaS()));
         lines.add(line("each stop inside", "%.2f s", pace.perStopS()));
-        SpokenTime one = band(pace);
-        lines.add(String.format(
-                Locale.UK,
-                "8 of 10 remarks will take from %.0f %% less to %.0f %% more than foretold.",
-                100 * (1 - one.lowS() / one.seconds()),
-                100 * (one.highS() / one.seconds() - 1)));
-        lines.add(score.map(s -> String.format(
-                        Locale.UK,
-                        "Each foretold from the others: mean error %.1f %%, %d of %d under 10 %%.",
-                        100 * s.meanError(),
-                        Math.round(s.shareUnderTenth() * s.remarks()),
-                        s.remarks()))
-                .orElse("How good it is cannot be told from so little; time more remarks of different lengths."));
+        lines.add(pace.bandInWords());
+        lines.add(PaceScore.inWords(score));
         if (out != null) {
             lines.add("Saved as " + out + ".");
         }

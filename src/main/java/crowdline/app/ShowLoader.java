@@ -22,16 +22,19 @@ import org.jspecify.annotations.Nullable;
 /** Reads a show, checks it and computes everything the console needs from it. Takes a moment; off the event thread. */
 final class ShowLoader {
     private final Supplier<Catalogue> catalogue;
-    private final Pace pace;
+    private final Supplier<Pace> pace;
     private final Path passes;
 
     /** @param catalogue asked for when a show is loaded, and not before */
     ShowLoader(Supplier<Catalogue> catalogue, Pace pace) {
-        this(catalogue, pace, Folders.here().passes());
+        this(catalogue, () -> pace, Folders.here().passes());
     }
 
-    /** @param passes where passes are that could not be kept beside their show */
-    ShowLoader(Supplier<Catalogue> catalogue, Pace pace, Path passes) {
+    /**
+     * @param pace the speaker's, asked for when a show is loaded
+     * @param passes where passes are that could not be kept beside their show
+     */
+    ShowLoader(Supplier<Catalogue> catalogue, Supplier<Pace> pace, Path passes) {
         this.catalogue = catalogue;
         this.pace = pace;
         this.passes = passes;
@@ -66,7 +69,7 @@ final class ShowLoader {
      */
     Optional<LoadedShow> soundBefore(Path file, byte[] content, int flights) {
         Optional<LoadedShow> loaded =
-                ShowFile.soundBefore(content).map(show -> new LoadedShow(show, catalogue.get(), pace, flights));
+                ShowFile.soundBefore(content).map(show -> new LoadedShow(show, catalogue.get(), pace.get(), flights));
         // What is wrong with a pass is said when the show is checked.
         loaded.ifPresent(show -> learn(file, show));
         return loaded;
@@ -87,7 +90,7 @@ final class ShowLoader {
 
     /** @param flights varied flights behind each band, 1 or more */
     Result load(Path file, int flights) throws ShowFileException {
-        return load(file, ShowFile.bytes(file), known -> new LoadedShow(known, catalogue.get(), pace, flights));
+        return load(file, ShowFile.bytes(file), known -> new LoadedShow(known, catalogue.get(), pace.get(), flights));
     }
 
     /** Checks content of which a show was already loaded. */
@@ -97,7 +100,7 @@ final class ShowLoader {
 
     /** Checks content, and loads the show in it if nothing stands in its way. */
     Result load(Path file, byte[] content, int flights) {
-        return load(file, content, known -> new LoadedShow(known, catalogue.get(), pace, flights));
+        return load(file, content, known -> new LoadedShow(known, catalogue.get(), pace.get(), flights));
     }
 
     private Result load(Path file, byte[] content, Function<Show, LoadedShow> loading) {

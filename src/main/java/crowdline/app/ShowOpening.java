@@ -12,6 +12,7 @@ import crowdline.live.LiveSnapshot;
 import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
 import crowdline.show.Show;
+import crowdline.speech.Pace;
 import crowdline.storage.JournalMachine;
 import crowdline.storage.JournalOpening;
 import crowdline.storage.JournalShelf;
@@ -177,9 +178,11 @@ final class ShowOpening {
         opened.accept(file);
         // What is running must not wait for better bands.
         io.execute(() -> {
-            if (result.equals(known)) {
-                loaded.refine(LoadedShow.FLIGHTS);
-                showPrepare(loaded.prepareView(result.findings()));
+            ShowLoader.Result now = known;
+            LoadedShow shown = now == null ? null : now.loaded();
+            if (now != null && shown != null && now.file().equals(file)) {
+                shown.refine(LoadedShow.FLIGHTS);
+                showPrepare(shown.prepareView(now.findings()));
             }
         });
     }
@@ -204,6 +207,26 @@ final class ShowOpening {
         show.take(again);
         showPrepare(again.prepareView(result.findings()));
         say(new Mark(Form.DISC, Tone.GOOD, "Predicted again in this air, for this session; the file is as it was"));
+    }
+
+    /** Times everything anew for another speaker; from any thread. */
+    void usePace(Pace pace) {
+        io.execute(() -> {
+            RunningShow show = running;
+            if (show == null) {
+                return;
+            }
+            LoadedShow again = show.loaded().atPace(pace);
+            show.take(again);
+            window.send(ConsoleFrame::liveChanged);
+            ShowLoader.Result before = known;
+            if (before != null) {
+                ShowLoader.Result result = new ShowLoader.Result(before.file(), again, before.ofFile());
+                known = result;
+                passes.opened(result);
+                showPrepare(again.prepareView(result.findings()));
+            }
+        });
     }
 
     /**

@@ -12,6 +12,7 @@ import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
 import crowdline.show.Show;
 import crowdline.show.ShowRules;
+import crowdline.speech.Pace;
 import crowdline.speech.Spoken;
 import crowdline.storage.JournalShow;
 import crowdline.storage.ShowDocument;
@@ -43,6 +44,7 @@ final class WordsDesk implements WordsHost {
     private final Supplier<Catalogue> catalogue;
     private final Supplier<@Nullable RunningShow> running;
     private final Supplier<@Nullable Path> openFile;
+    private final Supplier<Pace> pace;
     private final Consumer<Consumer<ConsoleFrame>> window;
     private final Executor io;
     private final ShowFile shows = new ShowFile();
@@ -57,17 +59,20 @@ final class WordsDesk implements WordsHost {
     /**
      * @param running the show being run, if any
      * @param openFile the file it was read from, if any
+     * @param pace the speaker's of the moment
      * @param window hands work to the window once there is one
      */
     WordsDesk(
             Supplier<Catalogue> catalogue,
             Supplier<@Nullable RunningShow> running,
             Supplier<@Nullable Path> openFile,
+            Supplier<Pace> pace,
             Consumer<Consumer<ConsoleFrame>> window,
             Executor io) {
         this.catalogue = catalogue;
         this.running = running;
         this.openFile = openFile;
+        this.pace = pace;
         this.window = window;
         this.io = io;
     }
@@ -139,14 +144,15 @@ final class WordsDesk implements WordsHost {
         }
         LoadedShow loaded = live.loaded().withWords(show);
         edited = new Edited(file, sha256(file, bytes), reading.document(), loaded);
-        WordsOpened opened = new WordsOpened(String.valueOf(file.getFileName()), show, basis(loaded, catalogue.get()));
+        WordsOpened opened =
+                new WordsOpened(String.valueOf(file.getFileName()), show, basis(loaded, catalogue.get(), pace));
         window.accept(frame -> frame.showWords(opened));
         judge(show);
         var facts = ShowFacts.of(loaded);
         window.accept(frame -> frame.showFacts(facts));
     }
 
-    static WordsBasis basis(LoadedShow loaded, Catalogue known) {
+    static WordsBasis basis(LoadedShow loaded, Catalogue known, Supplier<Pace> pace) {
         Catalogue all = known.with(loaded.show().figures());
         Set<String> explained = new HashSet<>();
         for (CatalogueEntry entry : all.entries()) {
@@ -157,7 +163,7 @@ final class WordsDesk implements WordsHost {
         return new WordsBasis(
                 explained,
                 spoken::expand,
-                text -> loaded.pace().time(spoken.expand(text)),
+                text -> pace.get().time(spoken.expand(text)),
                 (act, figure) -> lasts(loaded, act, figure),
                 figure -> {
                     String title = figure.title();
@@ -184,7 +190,7 @@ final class WordsDesk implements WordsHost {
         if (now == null) {
             return;
         }
-        LoadedShow loaded = now.loaded().withWords(show);
+        LoadedShow loaded = now.loaded().atPace(pace.get()).withWords(show);
         List<Found> findings = new ArrayList<>();
         now.document().locate(ShowRules.check(show, catalogue.get())).forEach(f -> findings.add(ShowLoader.found(f)));
         findings.addAll(loaded.flightFindings());

@@ -7,6 +7,7 @@ import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandActions;
 import crowdline.console.keys.KeyDispatcher;
+import crowdline.console.pace.PaceHost;
 import crowdline.console.paint.Mark;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Appearance;
@@ -151,6 +152,14 @@ public final class ConsoleFrame extends JFrame {
         SwingUtilities.invokeLater(() -> words.computed(facts));
     }
 
+    /** Says whose pace the times are for, empty for the default's; from any thread. */
+    public void showSpeaker(String speaker) {
+        SwingUtilities.invokeLater(() -> {
+            pane.showSpeaker(speaker);
+            words.retimed();
+        });
+    }
+
     /** Says that words were saved into a file of this name; from any thread. */
     public void wordsSaved(Show written, String file) {
         SwingUtilities.invokeLater(() -> words.saved(written, file));
@@ -191,6 +200,8 @@ public final class ConsoleFrame extends JFrame {
             case METAR -> pasteMetar();
             case RECEIVER ->
                 host.findReceivers(found -> ReceiverDialog.ask(this, pane.appearance(), found, host::useReceiver));
+            case PACE -> host.pace().find(this::askPace);
+            case NEXT_SPEAKER -> host.pace().useNext();
             case PREPARE -> go(Place.PREPARE);
             case WORDS -> go(Place.WORDS);
             case LIVE -> go(Place.LIVE);
@@ -258,6 +269,10 @@ public final class ConsoleFrame extends JFrame {
         if (air != null) {
             MetarDialog.ask(this, pane.appearance(), air, host::useAir);
         }
+    }
+
+    private void askPace(PaceHost.Found found) {
+        PaceDialog.ask(this, pane.appearance(), found, host.pace());
     }
 
     private void fullScreen() {

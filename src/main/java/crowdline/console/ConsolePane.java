@@ -50,6 +50,7 @@ final class ConsolePane extends JPanel {
     private boolean keysShown;
     private transient PassesHost passes = PassesHost.NONE;
     private boolean drilling;
+    private String speaker = "";
     private transient List<Mark> banners = List.of();
     private transient Appearance appearance;
 
@@ -180,6 +181,12 @@ final class ConsolePane extends JPanel {
         allow();
     }
 
+    /** @param name whose pace the times are for; empty for the default's */
+    void showSpeaker(String name) {
+        speaker = name;
+        allow();
+    }
+
     void wear(Appearance next) {
         appearance = next;
         colour(next);
@@ -250,6 +257,6 @@ final class ConsolePane extends JPanel {
             }
         }
         actions.allow(possible);
-        foot.show(new FootBar.Foot(banners, incident ? "" : FootBar.HINT));
+        foot.show(new FootBar.Foot(banners, incident ? "" : FootBar.hint(speaker)));
     }
 }

@@ -31,11 +31,16 @@ final class FootBar extends Painted<FootBar.Foot> {
         }
     }
 
+    /** What the line says when there is nothing else: whose pace the times are for. */
+    static String hint(String speaker) {
+        return HINT + ". Times are for " + (speaker.isEmpty() ? "the default pace" : speaker);
+    }
+
     private static final int HEIGHT_PX = 34;
 
     FootBar(Appearance appearance) {
         super("Messages", appearance);
-        show(new Foot(List.of(), HINT));
+        show(new Foot(List.of(), hint("")));
         dress(appearance);
     }
 
@@ -49,7 +54,9 @@ final class FootBar extends Painted<FootBar.Foot> {
 
     @Override
     protected String spoken(Foot shown) {
-        return shown.marks().stream().map(Mark::word).collect(Collectors.joining(". ", "", ". ")) + CAUTION;
+        return shown.marks().stream().map(Mark::word).collect(Collectors.joining(". ", "", ". "))
+                + (shown.marks().isEmpty() ? shown.hint() + ". " : "")
+                + CAUTION;
     }
 
     @Override

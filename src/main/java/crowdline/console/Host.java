@@ -4,6 +4,7 @@ import crowdline.console.debrief.DebriefDesk;
 import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
+import crowdline.console.pace.PaceHost;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.theme.Appearance;
 import crowdline.console.walk.Walk;
@@ -45,6 +46,11 @@ public interface Host {
     /** What the passes in Prepare ask. */
     default PassesHost passes() {
         return PassesHost.NONE;
+    }
+
+    /** What the choice of a speaker and the timing of one ask. */
+    default PaceHost pace() {
+        return PaceHost.NONE;
     }
 
     /** Opens a show file and answers with views or a banner. */

@@ -68,6 +68,15 @@ final class WordsPlace {
         }
     }
 
+    /** Another speaker's times count from now on. */
+    void retimed() {
+        WordsModel model = panel.model();
+        if (model != null) {
+            host.edited(model.show());
+            panel.refresh();
+        }
+    }
+
     void saved(Show written, String file) {
         WordsModel model = panel.model();
         if (model != null) {

@@ -1,5 +1,6 @@
 package crowdline.speech;
 
+import java.util.Locale;
 import java.util.Objects;
 
 /**
@@ -78,6 +79,16 @@ public record Pace(
             throw new IllegalArgumentException("a rate needs a text with words, but got " + words + " words");
         }
         return words * 60 / seconds;
+    }
+
+    /** How far a remark may be from what is foretold, in a sentence for the speaker. */
+    public String bandInWords() {
+        double factor = Math.exp(NORMAL_90 * relativeError);
+        return String.format(
+                Locale.UK,
+                "8 of 10 remarks will take from %.0f %% less to %.0f %% more than foretold.",
+                100 * (1 - 1 / factor),
+                100 * (factor - 1));
     }
 
     double seconds(SpokenText text) {

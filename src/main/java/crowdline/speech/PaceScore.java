@@ -2,6 +2,7 @@ package crowdline.speech;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -39,5 +40,16 @@ public record PaceScore(int remarks, double meanError, double shareUnderTenth) {
             close += error < TENTH ? 1 : 0;
         }
         return Optional.of(new PaceScore(timed.size(), sum / timed.size(), (double) close / timed.size()));
+    }
+
+    /** The score in a sentence for the speaker, or why there is none. */
+    public static String inWords(Optional<PaceScore> score) {
+        return score.map(s -> String.format(
+                        Locale.UK,
+                        "Each foretold from the others: mean error %.1f %%, %d of %d under 10 %%.",
+                        100 * s.meanError(),
+                        Math.round(s.shareUnderTenth() * s.remarks()),
+                        s.remarks()))
+                .orElse("How good it is cannot be told from so little; time more remarks of different lengths.");
     }
 }

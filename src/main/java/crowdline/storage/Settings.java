@@ -12,16 +12,18 @@ import org.jspecify.annotations.Nullable;
  * @param theme name of the screen theme
  * @param zoom size of the screen text against the ordinary, 0.5 to 4
  * @param lastJournal journal of the last live show, or null
+ * @param speaker whose pace is gone by, or null for the default's
  */
 public record Settings(
         List<Path> recentFiles,
         String theme,
         double zoom,
-        @Nullable Path lastJournal) {
+        @Nullable Path lastJournal,
+        @Nullable String speaker) {
     /** As many as fit a menu; common practice, no source. */
     private static final int MOST_RECENT = 10;
 
-    public static final Settings DEFAULT = new Settings(List.of(), "day", 1, null);
+    public static final Settings DEFAULT = new Settings(List.of(), "day", 1, null, null);
 
     public Settings {
         recentFiles = List.copyOf(recentFiles);
@@ -38,18 +40,22 @@ public record Settings(
         List<Path> files = new ArrayList<>(recentFiles);
         files.remove(file);
         files.add(0, file);
-        return new Settings(files.subList(0, Math.min(MOST_RECENT, files.size())), theme, zoom, lastJournal);
+        return new Settings(files.subList(0, Math.min(MOST_RECENT, files.size())), theme, zoom, lastJournal, speaker);
     }
 
     public Settings withTheme(String newTheme) {
-        return new Settings(recentFiles, newTheme, zoom, lastJournal);
+        return new Settings(recentFiles, newTheme, zoom, lastJournal, speaker);
     }
 
     public Settings withZoom(double newZoom) {
-        return new Settings(recentFiles, theme, newZoom, lastJournal);
+        return new Settings(recentFiles, theme, newZoom, lastJournal, speaker);
     }
 
     public Settings withLastJournal(@Nullable Path journal) {
-        return new Settings(recentFiles, theme, zoom, journal);
+        return new Settings(recentFiles, theme, zoom, journal, speaker);
+    }
+
+    public Settings withSpeaker(@Nullable String newSpeaker) {
+        return new Settings(recentFiles, theme, zoom, lastJournal, newSpeaker);
     }
 }

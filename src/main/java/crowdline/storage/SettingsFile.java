@@ -63,6 +63,10 @@ public final class SettingsFile {
         if (journal != null) {
             node.put("lastJournal", journal.toString());
         }
+        String speaker = settings.speaker();
+        if (speaker != null) {
+            node.put("speaker", speaker);
+        }
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
@@ -87,7 +91,8 @@ public final class SettingsFile {
                 recent,
                 root.path("theme").asString(Settings.DEFAULT.theme()),
                 root.path("zoom").asDouble(Settings.DEFAULT.zoom()),
-                root.has("lastJournal") ? Path.of(root.path("lastJournal").asString("")) : null);
+                root.has("lastJournal") ? Path.of(root.path("lastJournal").asString("")) : null,
+                root.has("speaker") ? root.path("speaker").asString("") : null);
     }
 
     private static String aside(Path file, String why) {

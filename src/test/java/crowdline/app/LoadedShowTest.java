@@ -71,4 +71,21 @@ class LoadedShowTest {
                 .extracting(FigureTime::durationS)
                 .isEqualTo(first.stream().map(FigureTime::durationS).toList());
     }
+
+    @Test
+    void anotherSpeakerTimesTheWordsAnewAndFliesNothingAnew() {
+        Pace slow = new Pace("slow", 0.3, 2 * Pace.DEFAULT.perLetterS(), 0.5, 1.38, 0.1);
+        String text = "Look up to the right.";
+        double usualS = loaded.spoken().apply(text).seconds();
+        Prediction flown = prediction();
+
+        LoadedShow again = loaded.atPace(slow);
+
+        assertThat(again.spoken().apply(text).seconds())
+                .isCloseTo(2 * usualS, org.assertj.core.api.Assertions.within(1e-9));
+        assertThat(again.prediction(act.id(), variant.name())).containsSame(flown);
+        assertThat(again.withWords(again.show()).pace()).isEqualTo(slow);
+        assertThat(again.inAir(again.show().air()).pace()).isEqualTo(slow);
+        assertThat(loaded.spoken().apply(text).seconds()).isEqualTo(usualS);
+    }
 }

@@ -53,7 +53,7 @@ class PassesDeskTest {
                 Objects.requireNonNull(PassesDeskTest.class.getResourceAsStream("/crowdline/storage/full.json"))) {
             Files.write(show(), in.readAllBytes());
         }
-        loaded = new ShowLoader(CatalogueFile::shipped, Pace.DEFAULT, folder.resolve("state"))
+        loaded = new ShowLoader(CatalogueFile::shipped, () -> Pace.DEFAULT, folder.resolve("state"))
                 .load(show(), 1)
                 .loaded();
     }

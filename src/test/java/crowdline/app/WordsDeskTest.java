@@ -59,7 +59,8 @@ class WordsDeskTest {
                         .open(JournalShow.of(file(), Files.readAllBytes(file()))),
                 new AircraftSource(nanos::get),
                 () -> LocalTime.of(14, 0));
-        desk = new WordsDesk(CatalogueFile::shipped, () -> running, () -> file, work -> {}, Runnable::run);
+        desk = new WordsDesk(
+                CatalogueFile::shipped, () -> running, () -> file, () -> Pace.DEFAULT, work -> {}, Runnable::run);
         desk().open();
     }
 

@@ -23,7 +23,8 @@ class SettingsFileTest {
                 .withRecent(Path.of("a.json"))
                 .withTheme("night")
                 .withZoom(1.25)
-                .withLastJournal(Path.of("j.log"));
+                .withLastJournal(Path.of("j.log"))
+                .withSpeaker("Zoë Ærø");
         SettingsFile file = new SettingsFile(folder.resolve("made").resolve("for it"));
         file.write(settings);
         assertThat(file.read()).isEqualTo(new SettingsFile.Reading(settings, null));

@@ -77,6 +77,8 @@ public enum Command {
     OPEN("Open a show…", Scope.WINDOW, "Choose a show file", "ctrl O"),
     METAR("Paste a METAR…", Scope.WINDOW, "The air of the day from a report, in Prepare", "ctrl M"),
     RECEIVER("Receiver…", Scope.WINDOW, "Where the aircraft's position comes from", "ctrl R"),
+    PACE("Speaker and pace…", Scope.WINDOW, "Whose pace the times are for; time a speaker", "ctrl P"),
+    NEXT_SPEAKER("Next speaker", Scope.WINDOW, "The times of the next speaker who was timed", "ctrl shift P"),
     PREPARE("Prepare", Scope.WINDOW, "The show at a glance", "F2"),
     WORDS("Words", Scope.WINDOW, "Write the remarks", "F3"),
     WALK("Walk through", Scope.WINDOW, "The act flown on the screen", "F8"),

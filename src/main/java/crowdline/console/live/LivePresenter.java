@@ -54,6 +54,7 @@ public final class LivePresenter {
                 .mapToObj(i -> new FactView(
                         i + 1,
                         facts.get(i).text(),
+                        ShowWords.text(facts.get(i), true),
                         Seconds.left(words.time(facts.get(i), false).seconds())))
                 .toList();
         List<Upcoming> upcoming = moment.now().upcoming();

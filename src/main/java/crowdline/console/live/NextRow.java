@@ -1,6 +1,5 @@
 package crowdline.console.live;
 
-import crowdline.console.live.NextView.FactView;
 import crowdline.console.live.NextView.Later;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.Painted;
@@ -8,8 +7,6 @@ import crowdline.console.paint.Pen;
 import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
-import java.awt.BasicStroke;
-import java.awt.geom.RoundRectangle2D;
 import java.util.stream.Collectors;
 
 /** Paints what comes: the next figure with its call, the two after it, and three facts with their numbers. */
@@ -35,15 +32,15 @@ final class NextRow extends Painted<NextView> {
     protected void paint(Pen pen, NextView v, Box box) {
         Box inner = box.inset(pen.px(20), pen.px(10));
         boolean roomy = inner.w() / (pen.px(1) * pen.appearance().zoom().factor()) > ROOM_FOR_LATER_PX;
-        double factsWidth = inner.w() * 0.31;
-        double laterWidth = roomy ? inner.w() * 0.2 : 0;
+        double factsWidth = inner.w() * (roomy ? 0.35 : 0.42);
+        double laterWidth = roomy ? inner.w() * 0.16 : 0;
         double gap = pen.px(22);
         next(pen, v, inner.leftOf(factsWidth + laterWidth + gap * (roomy ? 2 : 1)));
         Box right = inner.right(factsWidth);
         if (roomy) {
             later(pen, v, inner.leftOf(factsWidth + gap).right(laterWidth));
         }
-        facts(pen, v, right);
+        FactPainter.paint(pen, v.facts(), right);
     }
 
     private static void next(Pen pen, NextView v, Box box) {
@@ -97,38 +94,5 @@ final class NextRow extends Painted<NextView> {
                     in,
                     pen.palette().soft());
         }
-    }
-
-    private static void facts(Pen pen, NextView v, Box box) {
-        double each = box.h() / 3;
-        for (int i = 0; i < Math.min(3, v.facts().size()); i++) {
-            fact(pen, v.facts().get(i), box.belowTop(i * each).top(each - pen.px(5)));
-        }
-    }
-
-    private static void fact(Pen pen, FactView fact, Box cell) {
-        double cap = Math.min(cell.h(), pen.px(34));
-        Box key = new Box(cell.x(), cell.midY() - cap / 2, cap, cap);
-        pen.surface().setColor(pen.palette().text());
-        pen.surface().setStroke(new BasicStroke((float) pen.px(1.6)));
-        pen.surface().draw(new RoundRectangle2D.Double(key.x(), key.y(), cap, cap, pen.px(8), pen.px(8)));
-        Box inside = key.inset(cap * 0.2, cap * 0.08);
-        TextBlock number = pen.line(Integer.toString(fact.key()), TextRole.VALUE, true, inside);
-        number.draw(
-                pen.surface(),
-                key.x() + (cap - number.widthPx()) / 2,
-                key.y() + (cap - number.heightPx()) / 2,
-                pen.palette().text());
-        double takesWidth = pen.px(44);
-        Box words = cell.rightOf(cap + pen.px(10)).leftOf(takesWidth + pen.px(6));
-        pen.midway(
-                pen.lines(fact.text(), TextRole.SMALL, false, words, 2),
-                words,
-                pen.palette().text());
-        Box takes = cell.right(takesWidth);
-        pen.atRight(
-                pen.line(fact.takes(), TextRole.SMALL, false, takes),
-                takes,
-                pen.palette().soft());
     }
 }

@@ -24,9 +24,10 @@ public record NextView(
      *
      * @param key the number of its key
      * @param text the words
+     * @param shortText fewer words for where these find no room; the same if there are none
      * @param takes such as "6 s"
      */
-    public record FactView(int key, String text, String takes) {}
+    public record FactView(int key, String text, String shortText, String takes) {}
 
     /** Without a place to look. */
     NextView(String caption, String in, String name, String call, List<Later> later, List<FactView> facts) {

@@ -291,9 +291,21 @@ public final class SampleLiveViews {
 
     private static List<FactView> facts() {
         return List.of(
-                new FactView(1, "At the bottom of the loop she weighs four and a half times as much.", "5 s"),
-                new FactView(2, "The Calder 200 weighs less than a small family car.", "4 s"),
-                new FactView(3, "Rosa learned to fly before she learned to drive.", "4 s"));
+                new FactView(
+                        1,
+                        "At the bottom of the loop she weighs four and a half times as much.",
+                        "She weighs four and a half times as much.",
+                        "5 s"),
+                new FactView(
+                        2,
+                        "The Calder 200 weighs less than a small family car.",
+                        "The Calder 200 weighs less than a small family car.",
+                        "4 s"),
+                new FactView(
+                        3,
+                        "Rosa learned to fly before she learned to drive.",
+                        "Rosa learned to fly before she learned to drive.",
+                        "4 s"));
     }
 
     /** A loop, a half Cuban, a reposition and an up-line, side by side and a little on top of each other. */

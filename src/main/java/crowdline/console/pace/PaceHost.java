@@ -1,0 +1,50 @@
+package crowdline.console.pace;
+
+import crowdline.speech.Pace;
+import crowdline.speech.SpokenText;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** What the choice of a speaker asks of the rest of the program; on the event thread, at once. */
+public interface PaceHost {
+    /** Does nothing. */
+    PaceHost NONE = new PaceHost() {
+        @Override
+        public void find(Consumer<Found> found) {}
+
+        @Override
+        public void use(String speaker) {}
+
+        @Override
+        public void useNext() {}
+
+        @Override
+        public void keep(Pace pace) {}
+    };
+
+    /**
+     * What there is to choose from.
+     *
+     * @param speakers names of those who were timed
+     * @param current whose pace is gone by; empty for the default's
+     * @param remarks to time a speaker with
+     */
+    record Found(List<String> speakers, String current, List<SpokenText> remarks) {
+        public Found {
+            speakers = List.copyOf(speakers);
+            remarks = List.copyOf(remarks);
+        }
+    }
+
+    /** Looks what there is, and answers on the event thread. */
+    void find(Consumer<Found> found);
+
+    /** Goes by the pace of a speaker who was timed, or by the default's if empty, from now on. */
+    void use(String speaker);
+
+    /** Goes by the pace of the next speaker who was timed; after the last, by the default's. */
+    void useNext();
+
+    /** Keeps a speaker's pace and goes by it from now on. */
+    void keep(Pace pace);
+}

@@ -1,0 +1,113 @@
+package crowdline.console.pace;
+
+import crowdline.speech.PaceFit;
+import crowdline.speech.SpokenText;
+import crowdline.speech.TimedRemark;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Remarks said one after another against a stopwatch; every key turns a run into the next.
+ *
+ * @param speaker who speaks
+ * @param remarks what is to be said, in order
+ * @param timed what was said so far, in the same order
+ * @param startedAtS when the speaker began the remark that is being said, seconds of any clock, or null between remarks
+ * @param said a sentence about what was done last
+ */
+public record PaceRun(
+        String speaker,
+        List<SpokenText> remarks,
+        List<TimedRemark> timed,
+        @Nullable Double startedAtS,
+        String said) {
+
+    public PaceRun {
+        remarks = List.copyOf(remarks);
+        timed = List.copyOf(timed);
+        if (remarks.isEmpty() || timed.size() > remarks.size()) {
+            throw new IllegalArgumentException(
+                    timed.size() + " of " + remarks.size() + " remarks are timed; there must be one to time");
+        }
+    }
+
+    /** Before the first remark. */
+    public static PaceRun of(String speaker, List<SpokenText> remarks) {
+        return new PaceRun(speaker, remarks, List.of(), null, "");
+    }
+
+    /** Starts the watch, or stops it; a timing that nobody can have spoken does not count. */
+    public PaceRun startOrStop(double nowS) {
+        Double startS = startedAtS;
+        if (isDone()) {
+            return this;
+        }
+        if (startS == null) {
+            return new PaceRun(speaker, remarks, timed, nowS, "");
+        }
+        double seconds = Math.round(100 * (nowS - startS)) / 100.0;
+        TimedRemark remark;
+        try {
+            remark = new TimedRemark(seconds, remarks.get(timed.size()));
+            PaceFit.requirePlausible(remark);
+        } catch (IllegalArgumentException e) {
+            return new PaceRun(speaker, remarks, timed, null, sentence(String.valueOf(e.getMessage())));
+        }
+        List<TimedRemark> more = new ArrayList<>(timed);
+        more.add(remark);
+        return new PaceRun(speaker, remarks, more, null, String.format(Locale.UK, "That took %.1f s.", seconds));
+    }
+
+    /** Forgets the watch if it runs, else the last timing, so that its remark is said again. */
+    public PaceRun again() {
+        if (isRunning()) {
+            return new PaceRun(speaker, remarks, timed, null, "The watch was stopped; nothing was kept.");
+        }
+        return timed.isEmpty()
+                ? this
+                : new PaceRun(speaker, remarks, timed.subList(0, timed.size() - 1), null, "Say this one again.");
+    }
+
+    public boolean isRunning() {
+        return startedAtS != null;
+    }
+
+    public boolean isDone() {
+        return timed.size() == remarks.size();
+    }
+
+    /** Whether what was timed can be learned from. */
+    public boolean isEnough() {
+        return !timed.isEmpty() && !isRunning();
+    }
+
+    /** What is to be said now; empty when all is said. */
+    public String text() {
+        return isDone() ? "" : remarks.get(timed.size()).written();
+    }
+
+    /** How far the run is, such as "Remark 3 of 10". */
+    public String count() {
+        return isDone()
+                ? "All " + remarks.size() + " remarks are timed"
+                : "Remark " + (timed.size() + 1) + " of " + remarks.size();
+    }
+
+    /** What the keys do now. */
+    public String hint() {
+        if (isDone()) {
+            return "Enter shows the pace. Backspace says the last one again.";
+        }
+        if (isRunning()) {
+            return "The watch runs. Space at your last sound; Backspace begins again.";
+        }
+        return "Space as you begin to speak, aloud and as on the day."
+                + (timed.isEmpty() ? "" : " Backspace says the last one again. Enter: these are enough.");
+    }
+
+    private static String sentence(String text) {
+        return text.endsWith(".") ? text : text + ".";
+    }
+}

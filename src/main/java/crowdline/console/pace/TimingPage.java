@@ -1,0 +1,128 @@
+package crowdline.console.pace;
+
+import crowdline.console.paint.PlainText;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import java.awt.event.KeyAdapter;
+import java.awt.event.KeyEvent;
+import java.util.function.Consumer;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Shows one remark at a time, large, and hears the keys of the watch. The watch goes by the time at which a key was
+ * pressed, not by when the screen came to hear of it.
+ */
+final class TimingPage extends JPanel {
+    /** On X11 a held key is reported as release and press with the same time; anything this close is that. */
+    private static final long SAME_MOMENT_MS = 2;
+
+    private static final double MS_PER_S = 1000;
+
+    private final JTextArea count = PlainText.wrapped("How far", "");
+    private final JTextArea remark = PlainText.wrapped("Say this", "");
+    private final JTextArea hint = PlainText.wrapped("Keys", "");
+    private final JTextArea said = PlainText.wrapped("Result", "");
+    private final transient Consumer<PaceRun> enough;
+    private final transient Appearance appearance;
+    private transient @Nullable PaceRun run;
+
+    /** @param enough told of a run that is to be learned from */
+    TimingPage(Appearance appearance, Consumer<PaceRun> enough) {
+        super(new MigLayout(
+                "insets " + appearance.room(16) + ", gap " + appearance.room(6) + " " + appearance.room(10),
+                "[0:0:,grow,fill]",
+                "[][0:0:,grow,fill][][]"));
+        this.appearance = appearance;
+        this.enough = enough;
+        count.setFont(appearance.strong(TextRole.BODY));
+        remark.setFont(appearance.strong(TextRole.NEXT));
+        hint.setFont(appearance.plain(TextRole.BODY));
+        said.setFont(appearance.plain(TextRole.BODY));
+        count.setFocusable(false);
+        hint.setFocusable(false);
+        said.setFocusable(false);
+        remark.addKeyListener(new WatchKeys());
+        add(count, "wrap");
+        add(new JScrollPane(remark), "grow, wrap");
+        add(hint, "wrap");
+        add(said);
+    }
+
+    void begin(PaceRun first) {
+        show(first);
+    }
+
+    void takeFocus() {
+        remark.requestFocusInWindow();
+    }
+
+    @Nullable
+    PaceRun run() {
+        return run;
+    }
+
+    private void show(PaceRun next) {
+        run = next;
+        count.setText(next.speaker() + ": " + next.count() + (next.isRunning() ? ", the watch runs" : ""));
+        if (!remark.getText().equals(next.text())) {
+            remark.setText(next.text());
+            remark.setCaretPosition(0);
+        }
+        remark.setForeground(
+                next.isRunning()
+                        ? appearance.palette().accent()
+                        : appearance.palette().text());
+        hint.setText(next.hint());
+        said.setText(next.said());
+        // A screen reader hears of each step where the focus is.
+        remark.getAccessibleContext().setAccessibleDescription(next.said() + " " + next.count() + ". " + next.hint());
+    }
+
+    private void press(int key, double atS) {
+        PaceRun now = run;
+        if (now == null) {
+            return;
+        }
+        switch (key) {
+            case KeyEvent.VK_SPACE -> show(now.startOrStop(atS));
+            case KeyEvent.VK_BACK_SPACE -> show(now.again());
+            default -> {
+                if (now.isEnough()) {
+                    enough.accept(now);
+                }
+            }
+        }
+    }
+
+    /** A key held down counts once. */
+    private final class WatchKeys extends KeyAdapter {
+        private int down = KeyEvent.VK_UNDEFINED;
+        private int last = KeyEvent.VK_UNDEFINED;
+        private long releasedMs;
+
+        @Override
+        public void keyPressed(KeyEvent event) {
+            int key = event.getKeyCode();
+            if (key != KeyEvent.VK_SPACE && key != KeyEvent.VK_BACK_SPACE && key != KeyEvent.VK_ENTER) {
+                return;
+            }
+            boolean held = key == down || (key == last && event.getWhen() - releasedMs <= SAME_MOMENT_MS);
+            down = key;
+            event.consume();
+            if (!held) {
+                press(key, event.getWhen() / MS_PER_S);
+            }
+        }
+
+        @Override
+        public void keyReleased(KeyEvent event) {
+            last = event.getKeyCode();
+            down = KeyEvent.VK_UNDEFINED;
+            releasedMs = event.getWhen();
+        }
+    }
+}

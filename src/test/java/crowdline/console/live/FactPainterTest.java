@@ -1,0 +1,76 @@
+package crowdline.console.live;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.console.live.NextView.FactView;
+import crowdline.console.paint.Box;
+import crowdline.console.paint.Pen;
+import crowdline.console.paint.TextBlock;
+import crowdline.console.paint.TextFit;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.Themes;
+import crowdline.console.theme.Zoom;
+import java.awt.image.BufferedImage;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class FactPainterTest {
+    /** The room for the words of one fact in a window of 1280 by 800. */
+    private static final Box ROOM = new Box(0, 0, 330, 42);
+
+    private static final FactView SHORT = new FactView(1, "Rosa learned to fly first.", "Rosa flew first.", "2 s");
+    private static final FactView LONG = new FactView(
+            2,
+            "At the bottom of the loop she weighs four and a half times as much as on the ground, and a second later,"
+                    + " at the top, next to nothing.",
+            "At the bottom she weighs four and a half times as much.",
+            "9 s");
+    private static final FactView ENDLESS =
+            new FactView(3, "and on ".repeat(60).strip(), "and on ".repeat(40).strip(), "60 s");
+
+    private static Pen pen(int zoom) {
+        return new Pen(
+                new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB).createGraphics(),
+                new Appearance(Themes.DAY, new Zoom(zoom)),
+                1,
+                new TextFit());
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {100, 150, 200})
+    void everyFactHasTheSameSizeWhichCanBeRead(int zoom) {
+        Pen pen = pen(zoom);
+        double sizePx = FactPainter.sizePx(pen, List.of(SHORT, LONG, ENDLESS), ROOM);
+        assertThat(sizePx).isGreaterThanOrEqualTo(15);
+        for (FactView fact : List.of(SHORT, LONG, ENDLESS)) {
+            TextBlock block = FactPainter.words(pen, fact, sizePx, ROOM);
+            assertThat(block.sizePx()).isEqualTo(sizePx);
+            assertThat(block.lines()).hasSizeLessThanOrEqualTo(2);
+            assertThat(block.widthPx()).isLessThanOrEqualTo(ROOM.w());
+            assertThat(block.heightPx()).isLessThanOrEqualTo(ROOM.h() + 0.5);
+        }
+    }
+
+    private static String words(FactView fact) {
+        Pen pen = pen(100);
+        TextBlock block = FactPainter.words(pen, fact, FactPainter.sizePx(pen, List.of(fact), ROOM), ROOM);
+        return String.join(" ", block.lines().stream().map(TextBlock.Line::text).toList());
+    }
+
+    @Test
+    void aFactThatHasRoomIsShownWhole() {
+        assertThat(words(SHORT)).isEqualTo(SHORT.text());
+    }
+
+    @Test
+    void aFactTooLongForTwoLinesGivesItsShortForm() {
+        assertThat(words(LONG)).isEqualTo(LONG.shortText());
+    }
+
+    @Test
+    void whatIsTooLongEvenThenEndsInAnEllipsis() {
+        assertThat(words(ENDLESS)).startsWith("and on and on").endsWith("…");
+    }
+}
