@@ -19,7 +19,7 @@ class PicturesTest {
     void everyScreenIsDrawnWithoutAWindow(@TempDir Path out) throws IOException {
         List<Path> files = Pictures.renderAll(
                 out, SampleScreens.all(), List.of(Themes.NIGHT), List.of(new Setting(1280, 800, 200)));
-        assertThat(files).hasSize(SampleScreens.all().moments().size() + 6);
+        assertThat(files).hasSize(SampleScreens.all().moments().size() + 5);
         for (Path file : files) {
             BufferedImage image = ImageIO.read(file.toFile());
             assertThat(image.getWidth()).isEqualTo(1280);
