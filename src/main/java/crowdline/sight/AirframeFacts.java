@@ -73,7 +73,7 @@ final class AirframeFacts {
                         + (said.rounded() > 1.05 * airliner
                                 ? "faster than an airliner."
                                 : said.rounded() < 0.95 * airliner
-                                        ? "nearly as fast as an airliner."
+                                        ? "nearly an airliner's speed."
                                         : "as fast as an airliner."),
                 "The propeller tips do about " + said.words() + ".");
     }

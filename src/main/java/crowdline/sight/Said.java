@@ -42,8 +42,11 @@ record Said(double value, String unit, double rounded, double step, String words
     }
 
     static Said seconds(double s) {
-        if (s >= 0.25 && s < 0.75) {
+        if (s >= 0.25 && s < 0.625) {
             return new Said(s, "s", 0.5, 0.5, "half a second");
+        }
+        if (s >= 0.625 && s < 0.875) {
+            return new Said(s, "s", 0.75, 0.25, "three quarters of a second");
         }
         if (s >= 1.25 && s < 1.75) {
             return new Said(s, "s", 1.5, 0.5, "a second and a half");
