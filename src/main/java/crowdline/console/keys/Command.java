@@ -54,7 +54,7 @@ public enum Command {
     EARLIER_RUN("Act before", Scope.DEBRIEF, "The act flown before this", "LEFT", "PAGE_UP"),
     SAVE_TEXT("Save as text…", Scope.DEBRIEF, "The whole debrief as a text file", "S"),
     SAVE_TABLE("Save as table…", Scope.DEBRIEF, "The figures as comma-separated values", "C"),
-    PRINT("Print…", Scope.DEBRIEF, "The whole debrief on paper", "P", "ctrl P"),
+    PRINT("Print…", Scope.DEBRIEF, "The whole debrief on paper", "P"),
     SAVE("Save", Scope.WORDS, "Write the words into the show's file", "ctrl S"),
     SAVE_AS("Save as…", Scope.WORDS, "Write them into another file", "ctrl shift S"),
     UNDO("Undo", Scope.WORDS, "Take the last change back", "ctrl Z"),
