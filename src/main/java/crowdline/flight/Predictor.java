@@ -161,7 +161,8 @@ public final class Predictor {
                 for (int i = 0; i < planned.elements().size(); i++) {
                     Element element = planned.elements().get(i);
                     Moment then = flyer.fly(element, now);
-                    elements.add(new ElementFlight(i, ElementWords.of(element), now.tS(), then.tS()));
+                    elements.add(new ElementFlight(
+                            i, ElementWords.of(element), now.tS(), then.tS(), ElementFlight.Ends.of(element)));
                     now = then;
                 }
             } catch (ElementFlyer.CannotFly e) {

@@ -87,7 +87,7 @@ final class Answer {
                 double c = belief.chance[lane * plan.bins.size + i];
                 sum += c;
                 phase += c * (i - plan.bins.first[f] + 0.5);
-                offset += belief.mean[lane * plan.bins.size + i];
+                offset += belief.height[lane * plan.bins.size + i];
                 mirrored += Lanes.sign(lane) < 0 ? c : 0;
             }
         }

@@ -4,22 +4,31 @@ import java.util.Arrays;
 
 /**
  * How likely every hidden state is. A state is a bin of phase in a lane; a lane is a direction along the A-axis and a
- * tempo. With each state goes what is believed of the height above the prediction there, as moments weighted with the
- * chance, so that moving chances about moves them too.
+ * tempo. With each state goes what is believed of how far along the axis, and how much higher, the aircraft is than
+ * predicted there, as moments weighted with the chance, so that moving chances about moves them too.
  */
 final class Belief {
     final Bins bins;
     final int lanes;
     /** Chance of each state, by lane and bin. */
     final double[] chance;
+    /** Chance times the mean of the offset along the axis, metres, in the direction planned. */
+    final double[] along;
+    /** Chance times the mean square of it, square metres. */
+    final double[] along2;
     /** Chance times the mean of the height offset, metres. */
-    final double[] mean;
-    /** Chance times the mean square of the height offset, square metres. */
-    final double[] square;
+    final double[] height;
+    /** Chance times the mean square of it, square metres. */
+    final double[] height2;
     /** Of each lane and figure, the first and last bin in use; first above last where none is. */
     final int[] low;
 
     final int[] high;
+    /** Of each lane and figure, its chance when last settled. */
+    private final double[] sum;
+    /** Of each lane and figure, the chance of its second half when last settled. */
+    private final double[] late;
+
     double before;
     double off;
     double after;
@@ -28,10 +37,14 @@ final class Belief {
         this.bins = bins;
         this.lanes = lanes;
         chance = new double[lanes * bins.size];
-        mean = new double[lanes * bins.size];
-        square = new double[lanes * bins.size];
+        along = new double[lanes * bins.size];
+        along2 = new double[lanes * bins.size];
+        height = new double[lanes * bins.size];
+        height2 = new double[lanes * bins.size];
         low = new int[lanes * bins.figures];
         high = new int[lanes * bins.figures];
+        sum = new double[lanes * bins.figures];
+        late = new double[lanes * bins.figures];
         Arrays.fill(low, Integer.MAX_VALUE);
         Arrays.fill(high, -1);
     }
@@ -52,56 +65,69 @@ final class Belief {
         if (low[block] <= high[block]) {
             int from = lane * bins.size + low[block];
             int to = lane * bins.size + high[block] + 1;
-            Arrays.fill(chance, from, to, 0);
-            Arrays.fill(mean, from, to, 0);
-            Arrays.fill(square, from, to, 0);
+            for (double[] part : new double[][] {chance, along, along2, height, height2}) {
+                Arrays.fill(part, from, to, 0);
+            }
             low[block] = Integer.MAX_VALUE;
             high[block] = -1;
         }
+        sum[block] = 0;
+        late[block] = 0;
     }
 
-    void add(int lane, int bin, double c, double m, double q) {
+    /** Adds a share of moments to a state. */
+    void add(int lane, int bin, Moments m, double share) {
         int i = lane * bins.size + bin;
-        chance[i] += c;
-        mean[i] += m;
-        square[i] += q;
+        chance[i] += m.chance * share;
+        along[i] += m.along * share;
+        along2[i] += m.along2 * share;
+        height[i] += m.height * share;
+        height2[i] += m.height2 * share;
         int block = lane * bins.figures + bins.figure[bin];
         low[block] = Math.min(low[block], bin);
         high[block] = Math.max(high[block], bin);
     }
 
-    /** Adds a state whose height offset has this mean and variance. */
-    void put(int lane, int bin, double c, double offsetM, double varianceM2) {
-        add(lane, bin, c, c * offsetM, c * (varianceM2 + offsetM * offsetM));
+    /** Multiplies a state's chance. */
+    void scale(int i, double factor) {
+        chance[i] *= factor;
+        along[i] *= factor;
+        along2[i] *= factor;
+        height[i] *= factor;
+        height2[i] *= factor;
     }
 
-    /** Chance of a figure in one lane. */
+    /** Chance of a figure in one lane, as of the last {@link #settle}. */
     double in(int lane, int f) {
-        int block = lane * bins.figures + f;
-        double sum = 0;
-        int base = lane * bins.size;
-        for (int i = low[block]; i <= high[block]; i++) {
-            sum += chance[base + i];
-        }
-        return sum;
+        return sum[lane * bins.figures + f];
     }
 
     double in(int f) {
-        double sum = 0;
+        double all = 0;
         for (int lane = 0; lane < lanes; lane++) {
-            sum += in(lane, f);
+            all += in(lane, f);
         }
-        return sum;
+        return all;
+    }
+
+    /** Chance of the second half of a figure, as of the last {@link #settle}. */
+    double late(int f) {
+        double all = 0;
+        for (int lane = 0; lane < lanes; lane++) {
+            all += late[lane * bins.figures + f];
+        }
+        return all;
     }
 
     double total() {
-        double sum = before + off + after;
-        for (int lane = 0; lane < lanes; lane++) {
-            for (int f = 0; f < bins.figures; f++) {
-                sum += in(lane, f);
+        double total = before + off + after;
+        for (int block = 0; block < low.length; block++) {
+            int base = block / bins.figures * bins.size;
+            for (int i = low[block]; i <= high[block]; i++) {
+                total += chance[base + i];
             }
         }
-        return sum;
+        return total;
     }
 
     /** Makes the chances add up to 1 and forgets states below a chance; false if nothing was left to scale. */
@@ -114,34 +140,37 @@ final class Belief {
         before *= scale;
         off *= scale;
         after *= scale;
-        for (int lane = 0; lane < lanes; lane++) {
-            for (int f = 0; f < bins.figures; f++) {
-                settle(lane, f, scale, least);
-            }
+        for (int block = 0; block < low.length; block++) {
+            settle(block, scale, least);
         }
         return true;
     }
 
-    private void settle(int lane, int f, double scale, double least) {
-        int block = lane * bins.figures + f;
-        int base = lane * bins.size;
+    private void settle(int block, double scale, double least) {
+        int base = block / bins.figures * bins.size;
+        int half = bins.half(block % bins.figures);
         int newLow = Integer.MAX_VALUE;
         int newHigh = -1;
+        double inFirst = 0;
+        double inSecond = 0;
         for (int i = low[block]; i <= high[block]; i++) {
             double c = chance[base + i] * scale;
             if (c < least) {
-                chance[base + i] = 0;
-                mean[base + i] = 0;
-                square[base + i] = 0;
+                scale(base + i, 0);
+                continue;
+            }
+            scale(base + i, scale);
+            newLow = Math.min(newLow, i);
+            newHigh = i;
+            if (i < half) {
+                inFirst += c;
             } else {
-                chance[base + i] = c;
-                mean[base + i] *= scale;
-                square[base + i] *= scale;
-                newLow = Math.min(newLow, i);
-                newHigh = i;
+                inSecond += c;
             }
         }
         low[block] = newLow;
         high[block] = newHigh;
+        sum[block] = inFirst + inSecond;
+        late[block] = inSecond;
     }
 }

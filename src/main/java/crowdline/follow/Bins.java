@@ -1,5 +1,6 @@
 package crowdline.follow;
 
+import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.Sample;
@@ -39,6 +40,10 @@ final class Bins {
     final boolean[] timed;
     /** Straight: such a line is cut short or drawn out to fit. */
     final boolean[] elastic;
+    /** Of a straight line flown to a place or a height, the bin after it; 0 elsewhere. */
+    final int[] lineEnd;
+    /** Whether such a line is flown to a height and not to a place on the A-axis. */
+    final boolean[] toHeight;
     /** Level and straight to the end of the figure. */
     final boolean[] ending;
 
@@ -63,6 +68,8 @@ final class Bins {
         timed = new boolean[size];
         elastic = new boolean[size];
         ending = new boolean[size];
+        lineEnd = new int[size];
+        toHeight = new boolean[size];
         Track track = new Track(flight.samples());
         for (int f = 0; f < figures; f++) {
             fill(f, flown.get(f), track);
@@ -96,8 +103,28 @@ final class Bins {
         for (int i = first[f]; i < first[f + 1]; i++) {
             elastic[i] = !timed[i] && straight(i);
         }
+        for (ElementFlight element : flown.elements()) {
+            if (!timed[first[f]] && element.ends() != ElementFlight.Ends.OTHERWISE) {
+                line(f, element, flown.startS(), width);
+            }
+        }
         for (int i = first[f + 1] - 1; i >= first[f] && !timed[i] && level(i); i--) {
             ending[i] = true;
+        }
+    }
+
+    /** Marks the straight bins up to the end of a line. */
+    private void line(int f, ElementFlight line, double fromS, double width) {
+        int end = Math.min(first[f] + (int) Math.round((line.endS() - fromS) / width), first[f + 1]);
+        int start = Math.max(first[f] + (int) Math.round((line.startS() - fromS) / width), first[f]);
+        for (int i = end - 1; i >= start; i--) {
+            boolean height = line.ends() == ElementFlight.Ends.AT_HEIGHT;
+            if (Math.abs(height ? vzMps[i] : vxMps[i]) < LEVEL_MPS) {
+                continue;
+            }
+            elastic[i] = true;
+            lineEnd[i] = end;
+            toHeight[i] = height;
         }
     }
 
@@ -116,6 +143,11 @@ final class Bins {
     /** Bins back from here that make up so many seconds, no further than the first. */
     int back(int bin, int bins) {
         return Math.max(0, bin - bins);
+    }
+
+    /** First bin of a figure's second half. */
+    int half(int f) {
+        return first[f] + length(f) / 2;
     }
 
     int length(int f) {

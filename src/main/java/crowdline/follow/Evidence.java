@@ -7,7 +7,7 @@ package crowdline.follow;
  */
 final class Evidence {
     /** Time after which a reading is news, seconds. */
-    private static final double NEWS_S = 1.2;
+    private static final double NEWS_S = 2;
 
     private static final double FLOOR = 0.06;
     private static final double PLACE_FLOOR = 0.3;
@@ -19,9 +19,14 @@ final class Evidence {
     private static final double WIDE_MPS = 35;
     private static final double WIDE_CLIMB_MPS = 25;
 
-    private static final double ALONG_M = 60;
+    /** Beyond what is believed of the offsets. */
+    private static final double ALONG_M = 10;
+
+    private static final double HEIGHT_M = 6;
+    /** Of the place as planned, whatever the offsets. */
+    private static final double PLANNED_ALONG_M = 200;
+
     private static final double AWAY_M = 60;
-    private static final double HEIGHT_M = 10;
     private static final double SPEED_MPS = 3.5;
     private static final double CLIMB_MPS = 3.5;
     /** Share of the airspeed by which pilots differ. */
@@ -35,8 +40,6 @@ final class Evidence {
 
     private static final double TIMED_CLIMB_MPS = 6;
     private static final double OFF_FIT = 80;
-    /** An aircraft answers the stick a little later than the prediction, which has the load at once. Tuned. */
-    private static final int LAG_BINS = 1;
 
     private static final double GROUND_MPS = 18;
     private static final double GROUND_CLIMB_MPS = 3;
@@ -61,25 +64,39 @@ final class Evidence {
         double power = Math.min(1, seen.newS() / NEWS_S);
         weighSpecials(belief, seen, power);
         double gentle = gentle(seen, power);
-        for (int lane = 0; lane < belief.lanes; lane++) {
-            double sign = Lanes.sign(lane);
-            for (int f = 0; f < bins.figures; f++) {
-                int block = lane * bins.figures + f;
-                for (int i = belief.low[block]; i <= belief.high[block]; i++) {
-                    if (bins.timed[i]) {
-                        scale(belief, lane * bins.size + i, gentle);
-                    } else if (belief.chance[lane * bins.size + i] > 0) {
-                        weigh(belief, lane, i, sign, seen, power);
-                    }
-                }
-            }
+        for (int f = 0; f < bins.figures; f++) {
+            weigh(belief, f, 0, seen, power, gentle);
+            weigh(belief, f, 1, seen, power, gentle);
         }
     }
 
-    private static void scale(Belief belief, int i, double factor) {
-        belief.chance[i] *= factor;
-        belief.mean[i] *= factor;
-        belief.square[i] *= factor;
+    /** What tempos have in common is worked out once. */
+    private void weigh(Belief belief, int f, int direction, Seen seen, double power, double gentle) {
+        int low = Integer.MAX_VALUE;
+        int high = -1;
+        for (int tempo = 0; tempo < Lanes.TEMPOS; tempo++) {
+            int block = Lanes.of(direction, tempo) * bins.figures + f;
+            low = Math.min(low, belief.low[block]);
+            high = Math.max(high, belief.high[block]);
+        }
+        double sign = direction == 0 ? 1 : -1;
+        for (int bin = low; bin <= high; bin++) {
+            double common = 0;
+            for (int tempo = 0; tempo < Lanes.TEMPOS; tempo++) {
+                int i = Lanes.of(direction, tempo) * bins.size + bin;
+                if (belief.chance[i] == 0) {
+                    continue;
+                }
+                if (bins.timed[bin]) {
+                    belief.scale(i, gentle);
+                    continue;
+                }
+                if (common == 0) {
+                    common = place(bin, sign, seen) * speeds(bin, sign, seen);
+                }
+                weigh(belief, i, bin, sign, seen, power, common);
+            }
+        }
     }
 
     /** The fit of what is only timed, such as a take-off: any gentle flight. */
@@ -107,35 +124,44 @@ final class Evidence {
         belief.before *= startsOnGround ? grounded : Math.pow(TIMED_FIT, power);
     }
 
-    private void weigh(Belief belief, int lane, int bin, double sign, Seen seen, double power) {
-        int i = lane * bins.size + bin;
+    private void weigh(Belief belief, int i, int bin, double sign, Seen seen, double power, double common) {
         double c = belief.chance[i];
-        double m = belief.mean[i] / c;
-        double v = Math.max(belief.square[i] / c - m * m, 1);
-        int answered = Math.max(bin - LAG_BINS, 0);
-        double fit = place(bin, sign, seen) * speeds(answered, sign, seen);
+        double x = belief.along[i] / c;
+        double xv = Math.max(belief.along2[i] / c - x * x, 1);
+        double z = belief.height[i] / c;
+        double zv = Math.max(belief.height2[i] / c - z * z, 1);
 
-        double slack = SLACK_S * bins.vzMps[answered];
-        double r = HEIGHT_M * HEIGHT_M + slack * slack;
-        double e = seen.heightM() - bins.zM[answered] - m;
-        double s2 = v + r;
-        double u = 1 + e * e / (3 * s2);
-        fit *= ratio(u, Math.sqrt(s2), WIDE_HEIGHT_M, PLACE_FLOOR);
+        double xSlack = SLACK_S * bins.vxMps[bin];
+        double xr = ALONG_M * ALONG_M + xSlack * xSlack;
+        double xe = sign * seen.alongM() - bins.xM[bin] - x;
+        double xu = 1 + xe * xe / (3 * (xv + xr));
+        double zSlack = SLACK_S * bins.vzMps[bin];
+        double zr = HEIGHT_M * HEIGHT_M + zSlack * zSlack;
+        double ze = seen.heightM() - bins.zM[bin] - z;
+        double zu = 1 + ze * ze / (3 * (zv + zr));
+        double fit = common
+                * ratio(xu, Math.sqrt(xv + xr), WIDE_ALONG_M, PLACE_FLOOR)
+                * ratio(zu, Math.sqrt(zv + zr), WIDE_HEIGHT_M, PLACE_FLOOR);
 
         double after = Math.exp(power * Math.log(fit)) * c;
-        double gain = v / (v + r / power) / u;
-        m += gain * e;
-        v *= 1 - gain;
+        double xGain = xv / (xv + xr / power) / xu;
+        x += xGain * xe;
+        xv *= 1 - xGain;
+        double zGain = zv / (zv + zr / power) / zu;
+        z += zGain * ze;
+        zv *= 1 - zGain;
         belief.chance[i] = after;
-        belief.mean[i] = after * m;
-        belief.square[i] = after * (v + m * m);
+        belief.along[i] = after * x;
+        belief.along2[i] = after * (xv + x * x);
+        belief.height[i] = after * z;
+        belief.height2[i] = after * (zv + z * z);
     }
 
     private double place(int bin, double sign, Seen seen) {
-        double ex = sign * seen.alongM() - bins.xM[bin];
-        double ey = seen.awayM() - bins.yM[bin];
-        return ratio(1 + ex * ex / (3 * ALONG_M * ALONG_M), ALONG_M, WIDE_ALONG_M, PLACE_FLOOR)
-                * ratio(1 + ey * ey / (3 * AWAY_M * AWAY_M), AWAY_M, WIDE_AWAY_M, PLACE_FLOOR);
+        double ex = (sign * seen.alongM() - bins.xM[bin]) / PLANNED_ALONG_M;
+        double ey = (seen.awayM() - bins.yM[bin]) / AWAY_M;
+        return ratio(1 + ex * ex / 3, PLANNED_ALONG_M, WIDE_ALONG_M, PLACE_FLOOR)
+                * ratio(1 + ey * ey / 3, AWAY_M, WIDE_AWAY_M, PLACE_FLOOR);
     }
 
     private double speeds(int bin, double sign, Seen seen) {

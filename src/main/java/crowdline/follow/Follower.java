@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
  * that of the readings. Not for more than one thread.
  */
 public final class Follower {
-    private static final double LEAST_CHANCE = 1e-6;
+    /** States less likely than this are forgotten. Tuned: less costs time and wins nothing. */
+    private static final double LEAST_CHANCE = 5e-5;
     /** After a longer silence than this, seconds, the filter starts from what it is told next. */
     private static final double LONGEST_S = 1800;
     /** A hand that steps does so at the start of the figure or a little after; mean delay, seconds. Tuned. */
@@ -93,7 +94,7 @@ public final class Follower {
             double share = 0.85 * lane[i] + 0.15 * mirror;
             for (int k = 0; k < bins; k++) {
                 double late = Math.exp(-k * Bins.WIDTH_S / HAND_LATE_S);
-                belief.put(i, plan.bins.first[figureIndex] + k, share * late, 0, Motion.ANYWHERE_M2);
+                belief.add(i, plan.bins.first[figureIndex] + k, Motion.anywhere(share * late), 1);
             }
         }
         order.begins(figureIndex);
@@ -128,18 +129,18 @@ public final class Follower {
         belief = spare;
         spare = done;
         steps++;
+        settle();
         if (held != NONE) {
             keepHeld();
         }
-        settle();
     }
 
     /** While a figure is held the rest is what came out of it; held to the next step, nothing comes out at all. */
     private void keepHeld() {
         if (untilNextStep) {
-            double in = belief.in(held);
-            if (in > 0.02) {
+            if (belief.in(held) > 0.02) {
                 keepOnly(held);
+                settle();
             }
         } else if (belief.in(held) < 0.5) {
             held = NONE;
@@ -165,24 +166,11 @@ public final class Follower {
             belief.off = 1;
         }
         for (int f = 0; f < plan.size(); f++) {
-            double late = late(f);
+            double late = belief.late(f);
             if (late > 0.05) {
                 order.saw(f, late);
             }
         }
-    }
-
-    /** Chance of the second half of a figure. */
-    private double late(int f) {
-        int half = plan.bins.first[f] + plan.bins.length(f) / 2;
-        double sum = 0;
-        for (int lane = 0; lane < Lanes.COUNT; lane++) {
-            int block = lane * plan.size() + f;
-            for (int i = Math.max(half, belief.low[block]); i <= belief.high[block]; i++) {
-                sum += belief.chance[lane * plan.bins.size + i];
-            }
-        }
-        return sum;
     }
 
     private FollowNow now(double tS) {

@@ -31,23 +31,44 @@ final class Motion {
 
     private static final int WITHIN_EVERY = 10;
 
-    /** How fast the height offset may wander, square metres a second: (6 m)² in each. Tuned. */
+    /** How fast the offsets may wander, square metres a second: (6 m)² of height and (8 m)² along. Tuned. */
     private static final double WANDER_M2_PER_S = 36;
 
-    /** Variance the height offset gains from one figure to the next, and where the order changes. */
+    private static final double WANDER_ALONG_M2_PER_S = 64;
+
+    /** Variance the offsets gain from one figure to the next, and where the order changes. Tuned. */
     private static final double NEXT_M2 = 10 * 10;
 
-    static final double ANYWHERE_M2 = 90 * 90;
+    private static final double NEXT_ALONG_M2 = 20 * 20;
+    private static final double ANYWHERE_M2 = 90 * 90;
+    private static final double ANYWHERE_ALONG_M2 = 500 * 500;
+    /** What was taken for a landing turns out to be something else, per second. Tuned. */
+    private static final double TIMED_OFF_PER_S = 0.1;
+    /** A line to a place or a height ends so often a second once there, and before. Tuned. */
+    private static final double ENDS_PER_S = 4;
+
+    private static final double ENDS_EARLY_PER_S = 0.03;
+    /** How near a pilot comes to such a place, and to such a height, metres. Tuned. */
+    private static final double NEAR_PLACE_M = 15.6;
+
+    private static final double NEAR_HEIGHT_M = 9.6;
     /** Chance that what follows as planned goes the way it is expected to. Tuned. */
     private static final double SAME_WAY = 0.95;
 
-    private static final double LEAST_POOL = 1e-9;
+    private static final double LEAST_POOL = 1e-6;
+
+    /** The way back to the plan is tried every so many steps: chances too small for one step would be forgotten. */
+    private static final int RETURN_EVERY = 5;
 
     private final Bins bins;
+    private final double[] rate;
     private final double[][] kernels;
     private final Order order;
     private final double[] row;
-    private final double[][] pool;
+    private final Moments[] pool;
+    private final Moments here = new Moments();
+    private final Moments there = new Moments();
+    private long steps;
 
     /**
      * @param rate of each figure, predicted seconds a second
@@ -56,8 +77,10 @@ final class Motion {
     Motion(Bins bins, double[] rate, double[] variance, Order order) {
         this.bins = bins;
         this.order = order;
+        this.rate = rate;
         row = new double[bins.figures + 2];
-        pool = new double[3][2 * bins.figures * Lanes.TEMPOS];
+        pool = new Moments[Lanes.COUNT * bins.figures];
+        Arrays.setAll(pool, i -> new Moments());
         kernels = new double[Lanes.TEMPOS * bins.figures * 2][];
         for (int tempo = 0; tempo < Lanes.TEMPOS; tempo++) {
             for (int f = 0; f < bins.figures; f++) {
@@ -101,8 +124,8 @@ final class Motion {
     /** One step of time; {@code to} is overwritten. A held figure is neither broken off nor cut short. */
     void step(Belief from, Belief to, int held) {
         to.clear();
-        for (double[] part : pool) {
-            Arrays.fill(part, 0);
+        for (Moments part : pool) {
+            part.clear();
         }
         for (int lane = 0; lane < Lanes.COUNT; lane++) {
             for (int f = 0; f < bins.figures; f++) {
@@ -120,55 +143,84 @@ final class Motion {
         if (low > high) {
             return;
         }
-        int end = bins.first[f + 1];
         int base = lane * bins.size;
         for (int i = low; i <= high; i++) {
-            double c = from.chance[base + i];
-            if (c == 0) {
+            if (from.chance[base + i] == 0) {
                 continue;
             }
-            double m = from.mean[base + i];
-            double q = from.square[base + i] + c * WANDER_M2_PER_S * STEP_S;
+            here.set(from, base + i);
+            here.widen(WANDER_ALONG_M2_PER_S * STEP_S, WANDER_M2_PER_S * STEP_S);
             double keep = 1;
-            if (!held && !bins.timed[i]) {
-                to.off += c * OFF;
-                keep -= OFF;
+            if (!held) {
+                double off = bins.timed[i] && f > 0 ? TIMED_OFF_PER_S * STEP_S : OFF;
+                to.off += here.chance * off;
+                keep -= off;
                 if (bins.ending[i]) {
-                    collect(block, CUT, c, m, q);
+                    pool[block].add(here, CUT);
                     keep -= CUT;
                 }
             }
+            int lineEnd = bins.lineEnd[i];
+            if (lineEnd > 0) {
+                keep -= endLine(to, lane, i, keep);
+            }
             double[] p = kernel(lane, i);
             for (int k = 0; k < REACH; k++) {
-                double share = keep * p[k];
-                if (share == 0) {
+                if (p[k] == 0) {
                     continue;
                 }
-                if (i + k < end) {
-                    int j = base + i + k;
-                    to.chance[j] += c * share;
-                    to.mean[j] += m * share;
-                    to.square[j] += q * share;
+                int won = lineEnd > 0 ? Math.min(k, lineEnd - 1 - i) : k;
+                if (bins.elastic[i]) {
+                    // The aircraft flies on as it does, however much of the line is thought to be behind it.
+                    double stretchS = (elasticMean(lane, f) - won) * Bins.WIDTH_S;
+                    there.moved(here, stretchS * bins.vxMps[i], stretchS * bins.vzMps[i]);
                 } else {
-                    collect(block, share, c, m, q);
+                    there.set(here);
                 }
+                put(to, lane, f, i + won, there, keep * p[k]);
             }
         }
-        to.low[block] = Math.min(to.low[block], low);
-        to.high[block] = Math.max(to.high[block], Math.min(high + REACH - 1, end - 1));
     }
 
-    private void collect(int cell, double share, double c, double m, double q) {
-        pool[0][cell] += share * c;
-        pool[1][cell] += share * m;
-        pool[2][cell] += share * q;
+    /**
+     * A line flown to a place or a height ends once the aircraft is there, wherever it was taken up.
+     *
+     * @return the share that leaves the line
+     */
+    private double endLine(Belief to, int lane, int i, double keep) {
+        boolean height = bins.toHeight[i];
+        double mean = (height ? here.height : here.along) / here.chance;
+        double variance = Math.max((height ? here.height2 : here.along2) / here.chance - mean * mean, 0);
+        double near = height ? NEAR_HEIGHT_M : NEAR_PLACE_M;
+        double speed = height ? bins.vzMps[i] : bins.vxMps[i];
+        double leftS = (bins.lineEnd[i] - i - 0.5) * Bins.WIDTH_S;
+        double overM = Math.signum(speed) * (mean - leftS * speed);
+        double reached = 1 / (1 + Math.exp(-1.7 * overM / Math.sqrt(variance + near * near)));
+        double share = keep * STEP_S * (ENDS_EARLY_PER_S + ENDS_PER_S * reached);
+        there.moved(here, -leftS * bins.vxMps[i], -leftS * bins.vzMps[i]);
+        put(to, lane, bins.figure[i], bins.lineEnd[i], there, share);
+        return share;
+    }
+
+    /** Puts a share at a bin, or among what leaves the figure if the bin is past its end. */
+    private void put(Belief to, int lane, int f, int bin, Moments m, double share) {
+        if (bin < bins.first[f + 1]) {
+            to.add(lane, bin, m, share);
+        } else {
+            pool[lane * bins.figures + f].add(m, share);
+        }
+    }
+
+    /** Bins won in a step on the mean. */
+    private double elasticMean(int lane, int f) {
+        return Math.min(Math.max(rate[f] * Lanes.tempo(lane) * STEP_S / Bins.WIDTH_S, 0.05), 1);
     }
 
     private void leave(Belief to) {
         for (int f = 0; f < bins.figures; f++) {
             double leaving = 0;
             for (int lane = 0; lane < Lanes.COUNT; lane++) {
-                leaving += pool[0][lane * bins.figures + f];
+                leaving += pool[lane * bins.figures + f].chance;
             }
             if (leaving < LEAST_POOL) {
                 continue;
@@ -182,31 +234,28 @@ final class Motion {
                     continue;
                 }
                 for (int lane = 0; lane < Lanes.COUNT; lane++) {
-                    enter(to, lane * bins.figures + f, lane, g, w, g == f + 1);
+                    enter(to, pool[lane * bins.figures + f], lane, g, w, g == f + 1);
                 }
             }
         }
     }
 
-    private void enter(Belief to, int cell, int lane, int g, double w, boolean planned) {
-        double c = pool[0][cell] * w;
-        if (c == 0) {
+    private void enter(Belief to, Moments leaving, int lane, int g, double w, boolean planned) {
+        if (leaving.chance == 0) {
             return;
         }
-        double m = pool[1][cell] * w;
-        double q = pool[2][cell] * w + c * NEXT_M2;
-        if (!planned) {
-            m *= 0.5;
-            q = c * ANYWHERE_M2;
+        if (planned) {
+            here.set(leaving);
+            here.widen(NEXT_ALONG_M2, NEXT_M2);
+        } else {
+            here.set(anywhere(leaving.chance));
         }
         double same = planned ? SAME_WAY : 0.5;
         for (int tempo = 0; tempo < Lanes.TEMPOS; tempo++) {
             double s = Lanes.next(lane % Lanes.TEMPOS, tempo);
             int direction = Lanes.direction(lane);
-            double a = s * same;
-            double b = s * (1 - same);
-            to.add(Lanes.of(direction, tempo), bins.first[g], c * a, m * a, q * a);
-            to.add(Lanes.of(1 - direction, tempo), bins.first[g], c * b, m * b, q * b);
+            to.add(Lanes.of(direction, tempo), bins.first[g], here, w * s * same);
+            to.add(Lanes.of(1 - direction, tempo), bins.first[g], here, w * s * (1 - same));
         }
     }
 
@@ -215,7 +264,8 @@ final class Motion {
         to.before += from.before - begins;
         start(to, 0, begins * 0.97);
         to.off += begins * 0.03;
-        double back = from.off * BACK_PER_S * STEP_S;
+        boolean returns = ++steps % RETURN_EVERY == 0;
+        double back = returns ? from.off * BACK_PER_S * STEP_S * RETURN_EVERY : 0;
         double ends = from.off * OFF_TO_END_PER_S * STEP_S;
         to.off += from.off - back - ends;
         to.after += from.after + ends;
@@ -240,10 +290,16 @@ final class Motion {
         anyLane(to, bins.first[g], w);
     }
 
-    /** Puts a chance where nothing is known of direction, tempo and height. */
-    static void anyLane(Belief to, int bin, double w) {
+    /** Puts a chance where nothing is known of direction, tempo and offsets. */
+    private static void anyLane(Belief to, int bin, double w) {
+        Moments m = anywhere(w);
         for (int lane = 0; lane < Lanes.COUNT; lane++) {
-            to.put(lane, bin, w * 0.5 * Lanes.share(lane % Lanes.TEMPOS), 0, ANYWHERE_M2);
+            to.add(lane, bin, m, 0.5 * Lanes.share(lane % Lanes.TEMPOS));
         }
+    }
+
+    /** A chance of which nothing is known of the offsets. */
+    static Moments anywhere(double chance) {
+        return Moments.of(chance, ANYWHERE_ALONG_M2, ANYWHERE_M2);
     }
 }

@@ -21,6 +21,11 @@ final class Order {
     /** What is only timed fits too much to be jumped to lightly. */
     private static final double TIMED = 0.02;
 
+    /** A flight broken off ends with the last figure, if that is a landing. */
+    private static final double TO_LAND = 0.003;
+
+    private static final double OFF_TO_LAND = 0.1;
+
     private final Bins bins;
     private final int figures;
     /** How sure it is that each figure has been flown. */
@@ -71,7 +76,7 @@ final class Order {
                 w += PASSED_OVER * Math.max(0, 1 - 2 * flown[g]) * (f - g <= 2 ? 1 : 0.1);
             }
             if (g != f + 1 && bins.timed[bins.first[g]]) {
-                w *= TIMED;
+                w = g == figures - 1 ? TO_LAND : w * TIMED;
             }
             if (g != f) {
                 w *= 1 - (1 - FLOWN_ALREADY) * flown[g];
@@ -108,7 +113,7 @@ final class Order {
         for (int g = 0; g < figures; g++) {
             double w = (FAR + Math.exp(-Math.abs(g - reached - 1) / 1.5)) * (1 - 0.8 * flown[g]);
             if (bins.timed[bins.first[g]]) {
-                w *= TIMED;
+                w = g == figures - 1 ? OFF_TO_LAND : w * TIMED;
             }
             row[g] = w;
             sum += w;

@@ -16,7 +16,7 @@ class ForwardFilterTest {
         Order order = new Order(plan.bins);
         Motion motion = new Motion(plan.bins, plan.rate, plan.variance, order);
         Belief belief = new Belief(plan.bins, Lanes.COUNT);
-        belief.put(0, 0, 1, 0, 1);
+        belief.add(0, 0, Moments.of(1, 1, 1), 1);
         Belief spare = new Belief(plan.bins, Lanes.COUNT);
         for (int i = 0; i < STEPS; i++) {
             motion.step(belief, spare, -1);

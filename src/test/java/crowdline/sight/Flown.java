@@ -176,7 +176,7 @@ final class Flown {
                 0,
                 0,
                 0.1 * samples.stream().filter(s -> s.up().z() < -0.1).count(),
-                List.of(new ElementFlight(0, "line", 0, lastsS)));
+                List.of(new ElementFlight(0, "line", 0, lastsS, ElementFlight.Ends.OTHERWISE)));
     }
 
     static Sample sample(double tS, double zM, double speedMps, Vec nose, Vec up, double g) {
