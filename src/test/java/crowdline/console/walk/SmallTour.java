@@ -79,8 +79,8 @@ public final class SmallTour implements Passes, Notes {
                     0,
                     0,
                     List.of(
-                            new ElementFlight(0, "pull", startS, startS + 4),
-                            new ElementFlight(1, "line", startS + 4, startS + 10))));
+                            new ElementFlight(0, "pull", startS, startS + 4, ElementFlight.Ends.OTHERWISE),
+                            new ElementFlight(1, "line", startS + 4, startS + 10, ElementFlight.Ends.OTHERWISE))));
         }
         for (int i = 0; i <= 10 * ids.size(); i++) {
             samples.add(
