@@ -62,7 +62,7 @@ public class StepBench {
 
     private final Planner planner = new Planner();
     private final List<LiveEvent> steps = new ArrayList<>();
-    private LoadedShow.Prediction prediction;
+    private Prediction prediction;
     private ActDurations durations;
     private LivePresenter presenter;
     private PlanAhead ahead;

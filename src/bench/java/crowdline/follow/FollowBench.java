@@ -24,6 +24,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 3, time = 1)
 @Fork(1)
+@SuppressWarnings("NullAway.Init") // JMH calls the set-up before anything else
 public class FollowBench {
     private static final int READINGS = 1500;
 
