@@ -15,6 +15,7 @@ import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.show.DayAir;
 import crowdline.show.Show;
+import crowdline.telemetry.serial.HeardSignal;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.GraphicsDevice;
@@ -54,6 +55,7 @@ public final class ConsoleFrame extends JFrame {
     private final transient PlaceCommands places;
     private final transient WordsPlace words;
     private final transient KeyDispatcher dispatcher;
+    private final transient PedalPresses pedals;
     private final Timer ticker = new Timer(FRAME_MS, e -> refresh());
     private final transient Courier<PrepareView> prepareCourier;
     private final transient Courier<GlossaryView> glossaryCourier;
@@ -81,6 +83,8 @@ public final class ConsoleFrame extends JFrame {
         setContentPane(pane);
         pane.setTransferHandler(new FileDrop(this::open));
         dispatcher = new KeyDispatcher(actions, this::isOurs, ConsoleFrame::isWriting, this::takeFirst);
+        pedals = new PedalPresses(actions, dispatcher, pane::showLearned);
+        pedals.use(host.pedals().learned());
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         addWindowListener(new WindowAdapter() {
             @Override
@@ -130,6 +134,11 @@ public final class ConsoleFrame extends JFrame {
     /** Says that the running show has changed, so that the place in front shows it without waiting for its next frame. */
     public void liveChanged() {
         liveCourier.send(Boolean.TRUE);
+    }
+
+    /** A pedal was worked; from any thread. None is skipped. */
+    public void pedal(HeardSignal signal) {
+        SwingUtilities.invokeLater(() -> pedals.hear(signal));
     }
 
     /** Lets the words of a show be edited; from any thread. */
@@ -200,6 +209,7 @@ public final class ConsoleFrame extends JFrame {
             case METAR -> pasteMetar();
             case RECEIVER ->
                 host.findReceivers(found -> ReceiverDialog.ask(this, pane.appearance(), found, host::useReceiver));
+            case PEDALS -> pedals.ask(this, pane.appearance(), host.pedals());
             case PACE -> host.pace().find(this::askPace);
             case NEXT_SPEAKER -> host.pace().useNext();
             case PREPARE -> go(Place.PREPARE);
