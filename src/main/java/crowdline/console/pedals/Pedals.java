@@ -13,6 +13,7 @@ import crowdline.telemetry.serial.Buttons;
 import crowdline.telemetry.serial.HeardSignal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -238,21 +239,29 @@ final class Pedals {
         }
     }
 
+    /** Begins a sentence. */
+    private static String first(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
     private static Mark once(String button) {
-        return new Mark(Form.ONE_OF_THREE, Tone.CALM, button + " heard. Press it once more. Tab stops.");
+        return new Mark(Form.ONE_OF_THREE, Tone.CALM, first(button) + " heard. Press it once more. Tab stops.");
     }
 
     private static Mark ask(String what, String command) {
         return new Mark(
-                Form.DIAMOND, Tone.CAUTION, what + ". Enter moves it to " + command + ", Tab leaves it as it is.");
+                Form.DIAMOND,
+                Tone.CAUTION,
+                first(what) + ". Enter moves it to " + command + ", Tab leaves it as it is.");
     }
 
     private static Mark gives(String button, Command command) {
-        return new Mark(Form.DISC, Tone.GOOD, button + " gives " + command.label());
+        return new Mark(Form.DISC, Tone.GOOD, first(button) + " gives " + command.label());
     }
 
     private static Mark nothing(String button) {
-        return new Mark(Form.RING, Tone.CALM, button + " gives nothing; choose a command and press Enter to learn it");
+        return new Mark(
+                Form.RING, Tone.CALM, first(button) + " gives nothing; choose a command and press Enter to learn it");
     }
 
     private static Mark resting() {

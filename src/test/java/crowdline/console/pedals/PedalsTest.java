@@ -44,7 +44,7 @@ class PedalsTest {
         pedals.learn(Command.NEXT);
         assertThat(said()).startsWith("Press the pedal you want for Next figure");
         press(1, ONE);
-        assertThat(said()).startsWith("byte 0x31 heard. Press it once more");
+        assertThat(said()).startsWith("Byte 0x31 heard. Press it once more");
         assertThat(kept).isEmpty();
         press(2, ONE);
         assertThat(said()).startsWith("Learned: byte 0x31 gives Next figure");
@@ -70,9 +70,9 @@ class PedalsTest {
         teach(Command.NEXT, ONE, 1);
         kept.clear();
         press(5, ONE);
-        assertThat(said()).isEqualTo("byte 0x31 gives Next figure");
+        assertThat(said()).isEqualTo("Byte 0x31 gives Next figure");
         press(6, TWO);
-        assertThat(said()).startsWith("byte 0x32 gives nothing");
+        assertThat(said()).startsWith("Byte 0x32 gives nothing");
         pedals.press(PERIOD);
         assertThat(said()).isEqualTo("The key full stop gives Said");
         pedals.press(F5);
