@@ -68,7 +68,7 @@ final class Commands implements Callable<Integer> {
         return List.of(
                 new CheckCommand(terminal),
                 new PredictCommand(terminal),
-                new PlanCommand(terminal),
+                new PlanCommand(terminal, Folders.here()),
                 new LearnCommand(terminal, Folders.here().passes(), PassIds.here(Clock.systemUTC())),
                 new FactsCommand(terminal),
                 new FollowCommand(terminal),

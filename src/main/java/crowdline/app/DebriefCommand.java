@@ -58,12 +58,8 @@ final class DebriefCommand implements Callable<Integer> {
             terminal.complain("no show was opened yet; name one: crowdline debrief SHOW.json");
             return ExitCode.UNUSABLE;
         }
-        LoadedShow loaded = new ShowLoader(CatalogueFile::shipped, Pace.DEFAULT)
-                .load(file, LoadedShow.FIRST_FLIGHTS)
-                .loaded();
-        if (loaded == null) {
-            throw new ShowFileException("the show " + file + " has errors; crowdline check " + file + " lists them");
-        }
+        LoadedShow loaded = new ShowDoor(terminal)
+                .load(file, new ShowLoader(CatalogueFile::shipped, Pace.DEFAULT), LoadedShow.FIRST_FLIGHTS);
         JournalShelf shelf = new JournalShelf(folders.journals(), JournalMachine.here(new MonotonicTicker()), 0);
         Optional<JournalReading> reading = shelf.last(JournalShow.of(file, Files.readAllBytes(file)));
         if (reading.isEmpty()) {

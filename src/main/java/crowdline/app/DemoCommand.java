@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 
 /** Opens the demo show, or prints its running sheet where there is no display. */
 @Command(
@@ -15,6 +16,9 @@ final class DemoCommand implements Callable<Integer> {
     private final Terminal terminal;
     private final Opening opening;
     private final Folders folders;
+
+    @Mixin
+    private final PaceOption pace = new PaceOption();
 
     DemoCommand(Terminal terminal, Opening opening, Folders folders) {
         this.terminal = terminal;
@@ -38,7 +42,7 @@ final class DemoCommand implements Callable<Integer> {
         terminal.line(
                 "To get the window, run this on a desktop, or under a virtual one: xvfb-run scripts/crowdline demo");
         terminal.line("");
-        new SheetPrinter(terminal).print(show);
+        new SheetPrinter(terminal).print(show, pace.pace(folders));
         return ExitCode.FINE;
     }
 }

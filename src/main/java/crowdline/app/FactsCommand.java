@@ -14,9 +14,7 @@ import crowdline.sight.Daylight;
 import crowdline.sight.FigureSight;
 import crowdline.storage.CatalogueFile;
 import crowdline.storage.JsonOut;
-import crowdline.storage.ShowFile;
 import crowdline.storage.ShowFileException;
-import crowdline.storage.ShowReading;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.ZonedDateTime;
@@ -102,13 +100,7 @@ final class FactsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ShowFileException {
-        ShowReading reading = new ShowFile().read(Objects.requireNonNull(file));
-        Show show = reading.show();
-        if (show == null) {
-            reading.findings().forEach(found -> terminal.err().println(found.asLine()));
-            terminal.complain("there are no facts of this show until these are mended");
-            return ExitCode.UNUSABLE;
-        }
+        Show show = new ShowDoor(terminal).read(Objects.requireNonNull(file));
         List<Act> acts = choice.of(show, terminal).orElse(null);
         if (acts == null) {
             return ExitCode.UNUSABLE;
@@ -203,32 +195,30 @@ final class FactsCommand implements Callable<Integer> {
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("id", fact.id());
         row.put("kind", fact.kind());
-        row.put("number", tidy(fact.number()));
+        row.put("number", JsonOut.thousandths(fact.number()));
         row.put("unit", fact.unit());
-        row.put("rounded", tidy(fact.rounded()));
+        row.put("rounded", JsonOut.thousandths(fact.rounded()));
         row.put("text", fact.text());
         row.put("shortText", fact.shortText());
-        row.put("telling", tidy(fact.telling()));
+        row.put("telling", JsonOut.thousandths(fact.telling()));
         return row;
     }
 
     private static Map<String, @Nullable Object> row(FigureSight.Glimpse seen) {
         Map<String, @Nullable Object> row = new LinkedHashMap<>();
-        row.put("atS", tidy(seen.tS()));
+        row.put("atS", JsonOut.thousandths(seen.tS()));
         row.put("look", seen.look().words());
         row.put("clock", seen.look().clock());
-        row.put("rightDeg", tidy(seen.look().rightDeg()));
-        row.put("upDeg", tidy(seen.look().upDeg()));
-        row.put("slantM", tidy(seen.look().slantM()));
-        row.put("soundDelayS", tidy(seen.soundDelayS()));
-        row.put("sizeDeg", tidy(seen.size().degrees()));
+        row.put("rightDeg", JsonOut.thousandths(seen.look().rightDeg()));
+        row.put("upDeg", JsonOut.thousandths(seen.look().upDeg()));
+        row.put("slantM", JsonOut.thousandths(seen.look().slantM()));
+        row.put("soundDelayS", JsonOut.thousandths(seen.soundDelayS()));
+        row.put("sizeDeg", JsonOut.thousandths(seen.size().degrees()));
         row.put("sizeLike", seen.size().like());
-        row.put("sunDeg", seen.glare() == null ? null : tidy(seen.glare().degrees()));
+        row.put(
+                "sunDeg",
+                seen.glare() == null ? null : JsonOut.thousandths(seen.glare().degrees()));
         row.put("intoSun", seen.glare() != null && seen.glare().intoSun());
         return row;
-    }
-
-    private static double tidy(double value) {
-        return Math.rint(value * 1000) / 1000 + 0.0;
     }
 }

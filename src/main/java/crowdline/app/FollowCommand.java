@@ -10,9 +10,7 @@ import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.storage.CatalogueFile;
 import crowdline.storage.JsonOut;
-import crowdline.storage.ShowFile;
 import crowdline.storage.ShowFileException;
-import crowdline.storage.ShowReading;
 import crowdline.telemetry.IgcHeight;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -67,13 +65,7 @@ final class FollowCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ShowFileException {
-        ShowReading read = new ShowFile().read(Objects.requireNonNull(file));
-        Show show = read.show();
-        if (show == null) {
-            read.findings().forEach(found -> terminal.err().println(found.asLine()));
-            terminal.complain("no act of this show can be followed until these are mended");
-            return ExitCode.UNUSABLE;
-        }
+        Show show = new ShowDoor(terminal).read(Objects.requireNonNull(file));
         List<Act> acts = choice.of(show, terminal).orElse(null);
         if (acts == null) {
             return ExitCode.UNUSABLE;
@@ -120,10 +112,10 @@ final class FollowCommand implements Callable<Integer> {
 
     private void jsonLine(FollowPlan plan, FollowNow now) {
         Map<String, @Nullable Object> row = new LinkedHashMap<>();
-        row.put("tS", rounded(now.tS()));
+        row.put("tS", JsonOut.thousandths(now.tS()));
         row.put("figure", FollowTeller.figureId(plan, now));
         row.put("element", now.elementIndex());
-        row.put("confidence", rounded(now.confidence()));
+        row.put("confidence", JsonOut.thousandths(now.confidence()));
         row.put("state", FollowTeller.word(now.state()));
         terminal.json(JsonOut.line(row));
     }
@@ -153,9 +145,9 @@ final class FollowCommand implements Callable<Integer> {
     private static Map<String, Object> row(FollowPlan plan, Boundaries.Span span) {
         Map<String, Object> figure = new LinkedHashMap<>();
         figure.put("figure", plan.figureId(span.figureIndex()));
-        figure.put("startS", rounded(span.startS()));
-        figure.put("endS", rounded(span.endS()));
-        figure.put("confidence", rounded(span.confidence()));
+        figure.put("startS", JsonOut.thousandths(span.startS()));
+        figure.put("endS", JsonOut.thousandths(span.endS()));
+        figure.put("confidence", JsonOut.thousandths(span.confidence()));
         return figure;
     }
 
@@ -175,9 +167,5 @@ final class FollowCommand implements Callable<Integer> {
             terminal.line("Not found: "
                     + String.join(", ", found.dropped().stream().map(plan::name).toList()));
         }
-    }
-
-    private static double rounded(double value) {
-        return Math.round(value * 1000) / 1000.0;
     }
 }

@@ -92,11 +92,7 @@ final class LearnCommand implements Callable<Integer> {
     public Integer call() throws ShowFileException {
         Path showFile = Objects.requireNonNull(file);
         ShowLoader loader = new ShowLoader(CatalogueFile::shipped, () -> Pace.DEFAULT, otherPasses);
-        LoadedShow loaded = loader.load(showFile, LoadedShow.FLIGHTS).loaded();
-        if (loaded == null) {
-            throw new ShowFileException(
-                    "the show " + showFile + " has errors; crowdline check " + showFile + " lists them");
-        }
+        LoadedShow loaded = new ShowDoor(terminal).load(showFile, loader, LoadedShow.FLIGHTS);
         List<Act> acts = choice.of(loaded.show(), terminal).orElse(null);
         if (acts == null) {
             return ExitCode.UNUSABLE;

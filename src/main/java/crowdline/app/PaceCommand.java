@@ -60,7 +60,7 @@ final class PaceCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ShowFileException {
         Path file = Objects.requireNonNull(timed);
-        List<TimedRemark> remarks = remarks(file, sayAs.spoken());
+        List<TimedRemark> remarks = remarks(file, sayAs.spoken(terminal));
         Pace pace;
         try {
             pace = PaceFit.fit(name(file), remarks);

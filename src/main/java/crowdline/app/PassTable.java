@@ -3,6 +3,7 @@ package crowdline.app;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.show.Act;
+import crowdline.storage.JsonOut;
 import crowdline.timing.FigureTime;
 import crowdline.timing.LearnedFigure;
 import crowdline.timing.LearnedTimes;
@@ -118,8 +119,8 @@ final class PassTable {
         row.put("id", act.id());
         row.put("variant", flight.variant());
         row.put("passesLearnedFrom", learned.passes());
-        row.put("predictedS", tidy(flight.totalS()));
-        row.put("learnedS", tidy(learned.times().totalS()));
+        row.put("predictedS", JsonOut.thousandths(flight.totalS()));
+        row.put("learnedS", JsonOut.thousandths(learned.times().totalS()));
         row.put("figures", learned.figures().stream().map(f -> row(flight, f)).toList());
         row.put("passes", passes.stream().map(PassTable::row).toList());
         return row;
@@ -129,12 +130,12 @@ final class PassTable {
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("id", figure.figureId());
         row.put("name", name(flight, figure.figureId()));
-        row.put("predictedS", tidy(figure.predicted().durationS()));
-        row.put("predictedLowS", tidy(figure.predicted().lowS()));
-        row.put("predictedHighS", tidy(figure.predicted().highS()));
-        row.put("learnedS", tidy(figure.learned().durationS()));
-        row.put("learnedLowS", tidy(figure.learned().lowS()));
-        row.put("learnedHighS", tidy(figure.learned().highS()));
+        row.put("predictedS", JsonOut.thousandths(figure.predicted().durationS()));
+        row.put("predictedLowS", JsonOut.thousandths(figure.predicted().lowS()));
+        row.put("predictedHighS", JsonOut.thousandths(figure.predicted().highS()));
+        row.put("learnedS", JsonOut.thousandths(figure.learned().durationS()));
+        row.put("learnedLowS", JsonOut.thousandths(figure.learned().lowS()));
+        row.put("learnedHighS", JsonOut.thousandths(figure.learned().highS()));
         row.put("passes", figure.passes());
         row.put("runs", figure.runs().stream().map(PassTable::row).toList());
         return row;
@@ -144,7 +145,7 @@ final class PassTable {
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("pass", run.passId());
         row.put("number", run.passNumber());
-        row.put("durationS", tidy(run.durationS()));
+        row.put("durationS", JsonOut.thousandths(run.durationS()));
         row.put("odd", run.odd());
         return row;
     }
@@ -160,9 +161,5 @@ final class PassTable {
         row.put("note", pass.note());
         row.put("figures", pass.figures());
         return row;
-    }
-
-    private static double tidy(double seconds) {
-        return Math.rint(seconds * 1000) / 1000 + 0.0;
     }
 }

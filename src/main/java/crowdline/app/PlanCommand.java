@@ -11,7 +11,6 @@ import crowdline.show.Show;
 import crowdline.speech.Pace;
 import crowdline.storage.CatalogueFile;
 import crowdline.storage.JsonOut;
-import crowdline.storage.PaceFile;
 import crowdline.storage.ShowFileException;
 import java.nio.file.Path;
 import java.util.HashSet;
@@ -33,11 +32,13 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = "Says which remark comes when, in which form, and what finds no place and why.",
         footer = {
-            "A good day is one on which the figure that matters lasts as long as the wide end of its band.",
+            "What fits only on a good day runs over if its figure is a short one of its band; what would fit on a good",
+            "day finds a place if the figure that matters lasts as long as the wide end of its band.",
             "Ends with 0 if all went well, 1 if a duty found no place, 2 if the file cannot be used."
         })
 final class PlanCommand implements Callable<Integer> {
     private final Terminal terminal;
+    private final Folders folders;
 
     @Parameters(paramLabel = "SHOW", description = "The show file.")
     private @Nullable Path file;
@@ -45,22 +46,25 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private final ActChoice choice = new ActChoice();
 
-    @Option(
-            names = "--pace",
-            paramLabel = "FILE",
-            description = "The pace of the speaker; 160 words a minute if left out.")
-    private @Nullable Path pace;
+    @Mixin
+    private final PaceOption pace = new PaceOption();
 
     @Option(names = "--json", description = "Print the plan as JSON.")
     private boolean json;
 
-    PlanCommand(Terminal terminal) {
+    PlanCommand(Terminal terminal, Folders folders) {
         this.terminal = terminal;
+        this.folders = folders;
     }
 
     @Override
     public Integer call() throws ShowFileException {
-        LoadedShow loaded = load(Objects.requireNonNull(file), pace == null ? Pace.DEFAULT : PaceFile.read(pace));
+        Pace speaker = pace.pace(folders);
+        LoadedShow loaded = new ShowDoor(terminal)
+                .load(
+                        Objects.requireNonNull(file),
+                        new ShowLoader(CatalogueFile::shipped, speaker),
+                        LoadedShow.FLIGHTS);
         Show show = loaded.show();
         List<Act> acts = choice.of(show, terminal).orElse(null);
         if (acts == null) {
@@ -75,27 +79,16 @@ final class PlanCommand implements Callable<Integer> {
         }
         List<Planned> planned = ActPlans.of(loaded, acts, choice::variant);
         if (json) {
-            terminal.json(JsonOut.of(
-                    Map.of("acts", planned.stream().map(PlanCommand::row).toList())));
+            Map<String, Object> all = new LinkedHashMap<>();
+            all.put("acts", planned.stream().map(PlanCommand::row).toList());
+            all.put("pace", speaker.name());
+            terminal.json(JsonOut.of(all));
         } else {
+            terminal.line(PaceOption.sentence(speaker));
+            terminal.line("");
             planned.forEach(p -> PlanTable.lines(show, p).forEach(terminal::line));
         }
         return unsaidDuties(show, planned).isEmpty() ? ExitCode.FINE : ExitCode.BLOCKED;
-    }
-
-    private static LoadedShow load(Path file, Pace pace) throws ShowFileException {
-        LoadedShow loaded;
-        try {
-            loaded = new ShowLoader(CatalogueFile::shipped, pace)
-                    .load(file, LoadedShow.FLIGHTS)
-                    .loaded();
-        } catch (IllegalArgumentException e) {
-            throw new ShowFileException(e.getMessage() + "; crowdline check " + file + " says where");
-        }
-        if (loaded == null) {
-            throw new ShowFileException("the show " + file + " has errors; crowdline check " + file + " lists them");
-        }
-        return loaded;
     }
 
     /** Duties that no act has room for. */
@@ -121,8 +114,8 @@ final class PlanCommand implements Callable<Integer> {
         row.put(
                 "unplaced",
                 planned.plan().unplaced().stream().map(u -> row(u, margins)).toList());
-        row.put("quietS", tidy(planned.plan().quietS()));
-        row.put("talkS", tidy(planned.plan().talkS()));
+        row.put("quietS", JsonOut.thousandths(planned.plan().quietS()));
+        row.put("talkS", JsonOut.thousandths(planned.plan().talkS()));
         return row;
     }
 
@@ -132,9 +125,9 @@ final class PlanCommand implements Callable<Integer> {
         row.put("figure", placed.figureId());
         row.put("kind", placed.kind());
         row.put("form", placed.form());
-        row.put("startS", tidy(placed.startS()));
-        row.put("endS", tidy(placed.endS()));
-        row.put("tight", placed.tight());
+        row.put("startS", JsonOut.thousandths(placed.startS()));
+        row.put("endS", JsonOut.thousandths(placed.endS()));
+        row.put("goodDay", placed.tight());
         margins.whyShort(placed).ifPresent(why -> row.put("reason", why));
         return row;
     }
@@ -144,13 +137,9 @@ final class PlanCommand implements Callable<Integer> {
         row.put("remark", unplaced.remarkId());
         row.put("why", unplaced.why());
         row.put("reason", unplaced.reason());
-        row.put("neededS", tidy(unplaced.neededS()));
-        row.put("thereS", tidy(unplaced.thereS()));
+        row.put("neededS", JsonOut.thousandths(unplaced.neededS()));
+        row.put("thereS", JsonOut.thousandths(unplaced.thereS()));
         row.put("goodDay", margins.fitsOnAGoodDay(unplaced));
         return row;
-    }
-
-    private static double tidy(double seconds) {
-        return Math.rint(seconds * 1000) / 1000 + 0.0;
     }
 }

@@ -47,7 +47,7 @@ final class PlanTable {
                     placed.form() == Form.SHORT && shorter != null ? shorter : remark.text()));
             margins.whyShort(placed).ifPresent(why -> lines.add(note(why)));
             if (placed.tight()) {
-                lines.add(note("tight: it runs over if the figure is a short one"));
+                lines.add(note("fits only on a good day: it runs over if the figure is a short one"));
             }
         }
         if (!planned.plan().unplaced().isEmpty()) {
@@ -57,7 +57,7 @@ final class PlanTable {
         for (Unplaced unplaced : planned.plan().unplaced()) {
             Remark remark = Objects.requireNonNull(remarks.get(unplaced.remarkId()));
             lines.add("  " + remark.kind().name().toLowerCase(Locale.ROOT) + " " + unplaced.remarkId() + ": "
-                    + unplaced.reason() + (margins.fitsOnAGoodDay(unplaced) ? "; fits on a good day" : ""));
+                    + unplaced.reason() + (margins.fitsOnAGoodDay(unplaced) ? "; it would fit on a good day" : ""));
         }
         lines.add("");
         return lines;

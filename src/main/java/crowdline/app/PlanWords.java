@@ -22,7 +22,7 @@ final class PlanWords {
                 words.putIfAbsent(
                         unplaced.remarkId(),
                         "The plan has no place for it: " + unplaced.reason()
-                                + (margins.fitsOnAGoodDay(unplaced) ? "; on a good day it fits." : "."));
+                                + (margins.fitsOnAGoodDay(unplaced) ? "; it would fit on a good day." : "."));
             }
         }
         for (ActPlans.Planned planned : plans) {
@@ -37,6 +37,6 @@ final class PlanWords {
         return "The plan says it at " + at
                 + (placed.form() == Form.SHORT ? " in its short form" : "")
                 + margins.whyShort(placed).map(why -> ": " + why).orElse("")
-                + (placed.tight() ? ", and it is tight if the figure is a short one." : ".");
+                + (placed.tight() ? "; it fits only on a good day and runs over if the figure is a short one." : ".");
     }
 }

@@ -16,9 +16,7 @@ import crowdline.show.Variant;
 import crowdline.storage.CatalogueFile;
 import crowdline.storage.JsonOut;
 import crowdline.storage.PassesFile;
-import crowdline.storage.ShowFile;
 import crowdline.storage.ShowFileException;
-import crowdline.storage.ShowReading;
 import crowdline.timing.LearnedTimes;
 import crowdline.timing.PredictedTimes;
 import java.io.IOException;
@@ -86,13 +84,7 @@ final class PredictCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ShowFileException {
-        ShowReading reading = new ShowFile().read(Objects.requireNonNull(file));
-        Show show = reading.show();
-        if (show == null) {
-            reading.findings().forEach(found -> terminal.err().println(found.asLine()));
-            terminal.complain("the show cannot be predicted until these are mended");
-            return ExitCode.UNUSABLE;
-        }
+        Show show = new ShowDoor(terminal).read(Objects.requireNonNull(file));
         MetarAir air;
         try {
             air = airOptions.over(show.air());

@@ -9,6 +9,7 @@ import crowdline.flight.Units;
 import crowdline.show.Act;
 import crowdline.show.DayAir;
 import crowdline.show.WindAt;
+import crowdline.storage.JsonOut;
 import crowdline.timing.LearnedFigure;
 import crowdline.timing.LearnedTimes;
 import java.util.ArrayList;
@@ -53,19 +54,19 @@ final class PredictRows {
         List<Object> aloft = new ArrayList<>();
         for (WindAt at : air.windsAloft()) {
             Map<String, Object> row = new LinkedHashMap<>();
-            row.put("heightFt", tidy(at.heightFt()));
-            row.put("fromDeg", tidy(at.fromDeg()));
-            row.put("kt", tidy(at.kt()));
+            row.put("heightFt", JsonOut.thousandths(at.heightFt()));
+            row.put("fromDeg", JsonOut.thousandths(at.fromDeg()));
+            row.put("kt", JsonOut.thousandths(at.kt()));
             aloft.add(row);
         }
         Double cloudBaseFt = air.cloudBaseFt();
         Map<String, @Nullable Object> row = new LinkedHashMap<>();
-        row.put("qnhHpa", tidy(air.qnhHpa()));
-        row.put("temperatureC", tidy(air.temperatureC()));
-        row.put("windFromDeg", tidy(air.windFromDeg()));
-        row.put("windKt", tidy(air.windKt()));
+        row.put("qnhHpa", JsonOut.thousandths(air.qnhHpa()));
+        row.put("temperatureC", JsonOut.thousandths(air.temperatureC()));
+        row.put("windFromDeg", JsonOut.thousandths(air.windFromDeg()));
+        row.put("windKt", JsonOut.thousandths(air.windKt()));
         row.put("windsAloft", aloft);
-        row.put("cloudBaseFt", cloudBaseFt == null ? null : tidy(cloudBaseFt));
+        row.put("cloudBaseFt", cloudBaseFt == null ? null : JsonOut.thousandths(cloudBaseFt));
         return row;
     }
 
@@ -75,34 +76,30 @@ final class PredictRows {
         Map<String, @Nullable Object> row = new LinkedHashMap<>();
         row.put("id", f.figureId());
         row.put("name", f.name());
-        row.put("startS", tidy(f.startS()));
-        row.put("endS", tidy(f.endS()));
-        row.put("durationS", tidy(f.durationS()));
-        row.put("bandLowS", tidy(banded ? band.lowS() : f.durationS()));
-        row.put("bandHighS", tidy(banded ? band.highS() : f.durationS()));
+        row.put("startS", JsonOut.thousandths(f.startS()));
+        row.put("endS", JsonOut.thousandths(f.endS()));
+        row.put("durationS", JsonOut.thousandths(f.durationS()));
+        row.put("bandLowS", JsonOut.thousandths(banded ? band.lowS() : f.durationS()));
+        row.put("bandHighS", JsonOut.thousandths(banded ? band.highS() : f.durationS()));
         row.put("passes", learned.passes());
-        row.put("learnedStartS", tidy(learned.learned().startS()));
-        row.put("learnedS", tidy(learned.learned().durationS()));
-        row.put("learnedLowS", tidy(learned.learned().lowS()));
-        row.put("learnedHighS", tidy(learned.learned().highS()));
-        row.put("entryKt", tidy(Units.ktFromMps(f.entryMps())));
-        row.put("exitKt", tidy(Units.ktFromMps(f.exitMps())));
-        row.put("minKt", tidy(Units.ktFromMps(f.leastMps())));
-        row.put("maxKt", tidy(Units.ktFromMps(f.greatestMps())));
-        row.put("lowestFt", tidy(Units.ftFromM(f.lowestM())));
-        row.put("highestFt", tidy(Units.ftFromM(f.highestM())));
-        row.put("maxG", tidy(f.greatestG()));
-        row.put("minG", tidy(f.leastG()));
-        row.put("energyInFt", tidy(Units.ftFromM(f.energyInM())));
-        row.put("energyOutFt", tidy(Units.ftFromM(f.energyOutM())));
-        row.put("alongAM", tidy(f.exitAlongM()));
-        row.put("alongBM", tidy(f.exitAwayM()));
-        row.put("driftAM", drift.isKnown() ? tidy(drift.alongM()) : null);
-        row.put("driftBM", drift.isKnown() ? tidy(drift.awayM()) : null);
+        row.put("learnedStartS", JsonOut.thousandths(learned.learned().startS()));
+        row.put("learnedS", JsonOut.thousandths(learned.learned().durationS()));
+        row.put("learnedLowS", JsonOut.thousandths(learned.learned().lowS()));
+        row.put("learnedHighS", JsonOut.thousandths(learned.learned().highS()));
+        row.put("entryKt", JsonOut.thousandths(Units.ktFromMps(f.entryMps())));
+        row.put("exitKt", JsonOut.thousandths(Units.ktFromMps(f.exitMps())));
+        row.put("minKt", JsonOut.thousandths(Units.ktFromMps(f.leastMps())));
+        row.put("maxKt", JsonOut.thousandths(Units.ktFromMps(f.greatestMps())));
+        row.put("lowestFt", JsonOut.thousandths(Units.ftFromM(f.lowestM())));
+        row.put("highestFt", JsonOut.thousandths(Units.ftFromM(f.highestM())));
+        row.put("maxG", JsonOut.thousandths(f.greatestG()));
+        row.put("minG", JsonOut.thousandths(f.leastG()));
+        row.put("energyInFt", JsonOut.thousandths(Units.ftFromM(f.energyInM())));
+        row.put("energyOutFt", JsonOut.thousandths(Units.ftFromM(f.energyOutM())));
+        row.put("alongAM", JsonOut.thousandths(f.exitAlongM()));
+        row.put("alongBM", JsonOut.thousandths(f.exitAwayM()));
+        row.put("driftAM", drift.isKnown() ? JsonOut.thousandths(drift.alongM()) : null);
+        row.put("driftBM", drift.isKnown() ? JsonOut.thousandths(drift.awayM()) : null);
         return row;
-    }
-
-    private static double tidy(double value) {
-        return Math.rint(value * 1000) / 1000 + 0.0;
     }
 }

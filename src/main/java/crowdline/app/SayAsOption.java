@@ -1,8 +1,6 @@
 package crowdline.app;
 
-import crowdline.show.Show;
 import crowdline.speech.Spoken;
-import crowdline.storage.ShowFile;
 import crowdline.storage.ShowFileException;
 import java.nio.file.Path;
 import java.util.Map;
@@ -15,15 +13,11 @@ final class SayAsOption {
     private @Nullable Path show;
 
     /** How texts are said. */
-    Spoken spoken() throws ShowFileException {
+    Spoken spoken(Terminal terminal) throws ShowFileException {
         Path file = show;
         if (file == null) {
             return new Spoken(Map.of());
         }
-        Show read = new ShowFile().read(file).show();
-        if (read == null) {
-            throw new ShowFileException("the show " + file + " has errors; crowdline check " + file + " lists them");
-        }
-        return new Spoken(read.sayAs());
+        return new Spoken(new ShowDoor(terminal).read(file).sayAs());
     }
 }

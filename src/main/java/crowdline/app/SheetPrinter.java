@@ -26,15 +26,13 @@ final class SheetPrinter {
         this.terminal = terminal;
     }
 
-    void print(Path file) throws ShowFileException {
-        LoadedShow loaded = new ShowLoader(CatalogueFile::shipped, Pace.DEFAULT)
-                .load(file, LoadedShow.FLIGHTS)
-                .loaded();
-        if (loaded == null) {
-            throw new ShowFileException("the show " + file + " has errors; crowdline check " + file + " lists them");
-        }
+    /** @param pace whose remarks they are */
+    void print(Path file, Pace pace) throws ShowFileException {
+        LoadedShow loaded =
+                new ShowDoor(terminal).load(file, new ShowLoader(CatalogueFile::shipped, pace), LoadedShow.FLIGHTS);
         Show show = loaded.show();
         terminal.line(show.title() + ", " + show.venue().name() + ", " + show.date());
+        terminal.line(PaceOption.sentence(pace));
         terminal.line("");
         for (Act act : show.acts()) {
             loaded.prediction(act.id(), act.variants().get(0).name()).ifPresent(p -> {
@@ -95,7 +93,7 @@ final class SheetPrinter {
                 start,
                 placed.kind().name().toLowerCase(Locale.ROOT),
                 placed.endS() - placed.startS(),
-                placed.tight() ? ", tight" : "",
+                placed.tight() ? ", on a good day" : "",
                 text);
     }
 }

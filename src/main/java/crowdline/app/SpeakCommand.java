@@ -76,7 +76,7 @@ final class SpeakCommand implements Callable<Integer> {
             throw new CommandLine.ParameterException(command, "there is nothing to time; give a text or --file");
         }
         Pace speaker = pace == null ? Pace.DEFAULT : PaceFile.read(pace);
-        Spoken spoken = sayAs.spoken();
+        Spoken spoken = sayAs.spoken(terminal);
         List<Timed> timed =
                 remarks.stream().map(text -> timed(text, spoken, speaker)).toList();
         if (json) {

@@ -40,6 +40,15 @@ public final class JsonOut {
         return node(value) + "\n";
     }
 
+    /**
+     * A number as it is printed: to the nearest thousandth, halves to the even one, and never a negative zero.
+     *
+     * @param value finite
+     */
+    public static double thousandths(double value) {
+        return Math.rint(value * 1000) / 1000 + 0.0;
+    }
+
     private static JsonNode node(@Nullable Object value) {
         if (value == null) {
             return NODES.nullNode();

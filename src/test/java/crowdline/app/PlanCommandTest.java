@@ -2,14 +2,20 @@ package crowdline.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.speech.Pace;
+import crowdline.storage.PaceShelf;
+import crowdline.storage.Settings;
+import crowdline.storage.SettingsFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
 
 class PlanCommandTest {
     @TempDir
@@ -50,7 +56,7 @@ class PlanCommandTest {
         assertThat(squeezed())
                 .startsWith("{ \"acts\": [ { \"id\": \"ada-solo\", \"variant\": \"full\", \"placed\": [")
                 .containsPattern("\"remark\": \"loop-call\", \"figure\": \"loop-1\", \"kind\": \"call\","
-                        + " \"form\": \"full\", \"startS\": -?[0-9.]+, \"endS\": -?[0-9.]+")
+                        + " \"form\": \"full\", \"startS\": -?[0-9.]+, \"endS\": -?[0-9.]+, \"goodDay\": (true|false)")
                 .containsPattern("\"remark\": \"thanks\", \"figure\": null, \"kind\": \"duty\"")
                 .contains("\"unplaced\": [")
                 .containsPattern("\"quietS\": [0-9.]+, \"talkS\": [0-9.]+");
@@ -100,6 +106,37 @@ class PlanCommandTest {
         assertThat(talkS()).isGreaterThan(usual);
     }
 
+    @Test
+    void withoutAFileTheSpeakerOfTheConsoleIsGoneBy() throws Exception {
+        String show = file(sound());
+        run("plan", show, "--json");
+        double usual = talkS();
+        Path home = Files.createDirectory(folder.resolve("home"));
+        Folders folders = Folders.of(Map.of("XDG_CONFIG_HOME", home.toString()), home, home);
+        new PaceShelf(folders.paces()).write(new Pace("Bryony Tull", 0.15, 0.12, 0.3, 0.7, 0.1));
+        assertThat(plan(folders, show, "--json", "--speaker", "Bryony Tull")).isEqualTo(ExitCode.FINE);
+        assertThat(talkS()).isGreaterThan(usual * 1.2);
+        assertThat(squeezed()).endsWith("\"pace\": \"Bryony Tull\" } ");
+        assertThat(plan(folders, show, "--speaker", "Briony Tull")).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err())
+                .contains("there is no speaker Briony Tull; there are Bryony Tull", "did you mean \"Bryony Tull\"?");
+        assertThat(plan(folders, show)).isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).startsWith("Remarks are timed at 160 words a minute, as no speaker was chosen.");
+        new SettingsFile(folders.settings()).write(Settings.DEFAULT.withSpeaker("Bryony Tull"));
+        assertThat(plan(folders, show)).isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).startsWith("Remarks are timed at the pace of Bryony Tull.");
+    }
+
+    private int plan(Folders folders, String... args) {
+        caught.clear();
+        CommandLine line = new CommandLine(new PlanCommand(caught.terminal(), folders));
+        line.setExecutionExceptionHandler((e, command, parsed) -> {
+            caught.terminal().complain(String.valueOf(e.getMessage()));
+            return ExitCode.UNUSABLE;
+        });
+        return line.execute(args);
+    }
+
     private double talkS() {
         String out = squeezed();
         int at = out.indexOf("\"talkS\": ") + "\"talkS\": ".length();
@@ -116,6 +153,11 @@ class PlanCommandTest {
         assertThat(run("plan", "gone.json")).isEqualTo(ExitCode.UNUSABLE);
         assertThat(caught.err()).contains("there is no file gone.json");
         assertThat(run("plan", file("{}"))).isEqualTo(ExitCode.UNUSABLE);
-        assertThat(caught.err()).contains("has errors; crowdline check").hasLineCount(1);
+        assertThat(caught.err().lines())
+                .as("what stands in the way, a line each, and then what to do")
+                .hasSizeGreaterThan(1)
+                .last()
+                .asString()
+                .contains("has errors and cannot be used until they are mended; crowdline check");
     }
 }

@@ -118,7 +118,10 @@ final class SayWords {
         if (spareS < -0.5) {
             return new Mark(Form.STOP, Tone.ALARM, Seconds.left(-spareS) + " too long");
         }
-        if (tight || spareS < 1) {
+        if (tight) {
+            return new Mark(Form.DIAMOND, Tone.CAUTION, "Fits on a good day");
+        }
+        if (spareS < 1) {
             return new Mark(Form.DIAMOND, Tone.CAUTION, "Just fits");
         }
         return new Mark(Form.DISC, Tone.GOOD, "Fits, " + Seconds.left(Math.floor(spareS)) + " to spare");

@@ -1,0 +1,70 @@
+package crowdline.app;
+
+import crowdline.show.Nearest;
+import crowdline.speech.Pace;
+import crowdline.storage.PaceFile;
+import crowdline.storage.PaceShelf;
+import crowdline.storage.SettingsFile;
+import crowdline.storage.ShowFileException;
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Option;
+
+/** Whose pace a command goes by: {@code --pace} or {@code --speaker}; the console's speaker if neither is given. */
+final class PaceOption {
+    @ArgGroup(exclusive = true, multiplicity = "0..1")
+    private @Nullable Whose whose;
+
+    /** One speaker. */
+    static final class Whose {
+        @Option(
+                names = "--pace",
+                paramLabel = "FILE",
+                description = "The pace of the speaker, as the command pace saves it.")
+        private @Nullable Path file;
+
+        @Option(
+                names = "--speaker",
+                paramLabel = "NAME",
+                description = "A speaker timed in the console. If neither is given, the speaker chosen there last;"
+                        + " 160 words a minute if there is none.")
+        private @Nullable String name;
+    }
+
+    /**
+     * The pace to go by.
+     *
+     * @throws ShowFileException if it cannot be read, or if nobody of that name was timed
+     */
+    Pace pace(Folders folders) throws ShowFileException {
+        Whose given = whose;
+        if (given != null && given.file != null) {
+            return PaceFile.read(given.file);
+        }
+        PaceShelf shelf = new PaceShelf(folders.paces());
+        if (given == null || given.name == null) {
+            String last = new SettingsFile(folders.settings()).read().settings().speaker();
+            return PaceDesk.first(shelf, last);
+        }
+        String name = given.name;
+        List<Pace> known = shelf.read().paces();
+        List<String> names = known.stream().map(Pace::name).toList();
+        return known.stream()
+                .filter(pace -> pace.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new ShowFileException("there is no speaker " + name + "; "
+                        + (names.isEmpty()
+                                ? "none was timed in the console yet"
+                                : "there are " + String.join(", ", names))
+                        + Nearest.hint(name, names)));
+    }
+
+    /** Whose pace it is, as a sentence for a page. */
+    static String sentence(Pace pace) {
+        return pace.equals(Pace.DEFAULT)
+                ? "Remarks are timed at 160 words a minute, as no speaker was chosen."
+                : "Remarks are timed at the pace of " + pace.name() + ".";
+    }
+}
