@@ -146,7 +146,7 @@ class MainTest {
                 "{\"crowdlinePace\": 1, \"name\": \"slow\", \"fixedS\": 0, \"perLetterS\": 0.5, \"perCommaS\": 0,"
                         + " \"perStopS\": 0, \"relativeError\": 0}");
         assertThat(run("speak", "--pace", pace.toString(), "loop").out().strip())
-                .isEqualTo("2.0 s (2.0 to 2.0)  loop");
+                .isEqualTo("2.3 s (2.3 to 2.3)  loop");
     }
 
     @Test
