@@ -187,10 +187,11 @@ public final class WordsPanel extends JPanel {
         room.setText(page.room() + (page.planned().isEmpty() ? "" : " " + page.planned()));
         problems.setText(String.join(" ", page.problems()));
         fill(findings, page.findings());
-        findingsTitle.setText(
-                page.findings().isEmpty()
-                        ? "Nothing was found that listeners may not follow"
-                        : "Listeners may not follow:");
+        findingsTitle.setText(page.reads()
+                + (page.reads().isEmpty() ? "" : " ")
+                + (page.findings().isEmpty()
+                        ? "In this one nothing was found that listeners may not follow"
+                        : "In this one listeners may not follow:"));
     }
 
     private void blank() {

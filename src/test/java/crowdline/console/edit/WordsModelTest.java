@@ -196,6 +196,16 @@ class WordsModelTest {
     }
 
     @Test
+    void tradeWordIsFoundOnlyWhereTheActSaysItFirst() {
+        model.choosePlace("a1", "f1");
+        typeText("Full rudder.");
+        assertThat(page().findings()).extracting(SpeechFinding::code).containsExactly("trade-word");
+        goToExplanationOfTheLoop();
+        typeText("More rudder.");
+        assertThat(page().findings()).isEmpty();
+    }
+
+    @Test
     void plainWordsAreThoseAtTheCaret() {
         goToExplanationOfTheLoop();
         typeText("The rudder. And the elevator.");
