@@ -52,7 +52,14 @@ public final class PlainLanguage {
 
     private static final Pattern CAPITALS = Pattern.compile("(?<![\\p{L}\\p{N}-])[A-Z]{2,5}(?![\\p{L}\\p{N}-])");
 
+    /** Shorter ones are abbreviations and slips. Tuned. */
+    private static final int SHORTEST_RARE = 4;
+
     private static final Pattern WORD = Pattern.compile("\\p{L}+(?:['’]\\p{L}+)*['’]?");
+
+    private static final Pattern NAMES = Pattern.compile(
+            "\\b(?:called|known as|we call|calls? (?:it|this|that)|name (?:is|for)|that is|or)\\b[^.!?]{0,30}$",
+            Pattern.CASE_INSENSITIVE);
 
     private static final Pattern EXPLAINS = Pattern.compile(
             "\\b(?:that is|that's|that means|which means|means|which is|that is to say|in other words|we call|called"
@@ -105,20 +112,25 @@ public final class PlainLanguage {
      * @param explained words that need no explanation here; case does not matter
      */
     public List<SpeechFinding> check(List<String> before, String text, Set<String> explained) {
-        Set<String> known = explained.stream().map(PlainLanguage::lower).collect(Collectors.toCollection(HashSet::new));
-        for (String said : before) {
-            Matcher trade = tradePattern.matcher(said);
-            while (trade.find()) {
-                known.add(lower(trade.group(1)));
-            }
-            Matcher word = WORD.matcher(said);
-            while (word.find()) {
-                if (!common.has(word.group())) {
-                    known.add(lower(word.group()));
-                }
+        Set<String> known = new HashSet<>(explained);
+        before.forEach(said -> known.addAll(said(said)));
+        return check(text, known);
+    }
+
+    /** The trade words and rare words of a remark, in lower case: once said, they are found no more. */
+    public Set<String> said(String remark) {
+        Set<String> words = new HashSet<>();
+        Matcher trade = tradePattern.matcher(remark);
+        while (trade.find()) {
+            words.add(lower(trade.group(1)));
+        }
+        Matcher word = WORD.matcher(remark);
+        while (word.find()) {
+            if (!common.has(word.group())) {
+                words.add(lower(word.group()));
             }
         }
-        return check(text, known, new HashSet<>());
+        return words;
     }
 
     /**
@@ -182,11 +194,7 @@ public final class PlainLanguage {
             if (known.contains(word) || isPartOfKnown(text, matcher, known) || !reported.add(word)) {
                 continue;
             }
-            if (EXPLAINS.matcher(context.in(text)).find()
-                    || SAID_AGAIN
-                            .matcher(text)
-                            .region(matcher.end(), text.length())
-                            .lookingAt()) {
+            if (isExplained(text, context, matcher)) {
                 known.add(word);
                 continue;
             }
@@ -198,6 +206,14 @@ public final class PlainLanguage {
                     matcher.end(),
                     tradeWords.get(word)));
         }
+    }
+
+    /** What follows explains the word, or the word is the name for what came before. */
+    private static boolean isExplained(String text, TextSpan context, Matcher word) {
+        Matcher after = EXPLAINS.matcher(text).region(word.end(), context.toChar());
+        Matcher before = NAMES.matcher(text).region(context.fromChar(), word.start());
+        Matcher again = SAID_AGAIN.matcher(text).region(word.end(), text.length());
+        return after.useTransparentBounds(true).find() || before.find() || again.lookingAt();
     }
 
     /** "stall turn" may be explained where "stall" is not; within it, "stall" needs no explanation. */
@@ -242,7 +258,10 @@ public final class PlainLanguage {
             while (part.find()) {
                 String word = part.group();
                 boolean name = Character.isUpperCase(word.charAt(0));
+                boolean stillTyped = from + part.end() == text.length();
                 if (name
+                        || stillTyped
+                        || word.length() < SHORTEST_RARE
                         || Units.isUnit(word)
                         || common.has(word)
                         || isTrade(word)

@@ -84,6 +84,18 @@ class MainTest {
     }
 
     @Test
+    void wordsThatListenersMayNotFollowAreHintsAndBlockNothing() {
+        String show = "demo-shows/fenmarsh-air-day.json";
+        Ran ran = run("check", "--words", show);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
+                .contains("hint jackanapes-solo/stall-turn/stall-turn-name: \"stall\" is a trade word")
+                .contains("Plain words: the wing stops lifting.")
+                .contains("reads thistledown-glider: very easy");
+        assertThat(run("check", "--words", "--json", show).out()).contains("\"trade-word\"", "\"reads\"");
+    }
+
+    @Test
     void missingFileEndsWithTwoAndPrintsNothingElse() {
         assertThat(run("check", "gone.json", "--json"))
                 .isEqualTo(new Ran(

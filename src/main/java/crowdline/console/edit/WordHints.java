@@ -33,20 +33,21 @@ public final class WordHints {
 
     private final PlainLanguage plain;
     private final Function<Figure, Set<String>> called;
-    private final Function<String, SpokenText> said;
+    private final Function<String, SpokenText> sounds;
+    private final Map<String, Set<String>> said = new HashMap<>();
     private final Sentences sentences = new Sentences();
     private final Map<String, Optional<Readability>> counted = new HashMap<>();
 
     /**
      * @param tradeWords words that need explaining, with plain words for each
      * @param called every name of a figure
-     * @param said how a text sounds
+     * @param sounds how a text sounds
      */
     public WordHints(
-            Map<String, String> tradeWords, Function<Figure, Set<String>> called, Function<String, SpokenText> said) {
+            Map<String, String> tradeWords, Function<Figure, Set<String>> called, Function<String, SpokenText> sounds) {
         this.plain = new PlainLanguage(tradeWords);
         this.called = called;
-        this.said = said;
+        this.sounds = sounds;
     }
 
     /** Flying's words, and the names of figures that say not by themselves what they are, with what each is. */
@@ -96,7 +97,11 @@ public final class WordHints {
             }
             before.add(other.text());
         }
-        return plain.check(before, text, explained);
+        before.forEach(earlier -> explained.addAll(said.computeIfAbsent(earlier, plain::said)));
+        if (said.size() > MOST_COUNTED) {
+            said.clear();
+        }
+        return plain.check(text, explained);
     }
 
     /** A figure that has its explanation needs none in its call; the explanation may name it. */
@@ -133,21 +138,16 @@ public final class WordHints {
 
     private Optional<Readability> count(String text) {
         try {
-            return Optional.of(Readability.of(said.apply(text), sentences));
+            return Optional.of(Readability.of(sounds.apply(text), sentences));
         } catch (IllegalArgumentException e) {
             return Optional.empty();
         }
     }
 
-    /** Reading ease in a sentence for the author; empty where there is too little text for a score. */
+    /** Reading ease in a short sentence for the author; empty where there is too little text for a score. */
     public static String inWords(Optional<Readability> reads) {
         return reads.filter(Readability::isMeaningful)
-                .map(r -> String.format(
-                        Locale.UK,
-                        "All remarks here together: %s (reading ease %.0f, %.0f words a sentence).",
-                        r.band(),
-                        r.readingEase(),
-                        (double) r.words() / r.sentences()))
+                .map(r -> String.format(Locale.UK, "All together reads %s (%.0f).", r.band(), r.readingEase()))
                 .orElse("");
     }
 }

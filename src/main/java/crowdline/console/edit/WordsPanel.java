@@ -190,8 +190,8 @@ public final class WordsPanel extends JPanel {
         findingsTitle.setText(page.reads()
                 + (page.reads().isEmpty() ? "" : " ")
                 + (page.findings().isEmpty()
-                        ? "In this one nothing was found that listeners may not follow"
-                        : "In this one listeners may not follow:"));
+                        ? "Nothing was found that listeners may not follow"
+                        : "Listeners may not follow:"));
     }
 
     private void blank() {
@@ -262,7 +262,7 @@ public final class WordsPanel extends JPanel {
         page.add(problems, "spanx, growx, wmin 0, hidemode 3, wrap");
         findingsTitle.setFont(worn.plain(TextRole.LABEL));
         findingsTitle.setForeground(worn.palette().soft());
-        page.add(findingsTitle, "spanx, growx, wmin 0, wrap");
+        page.add(findingsTitle, "spanx, growx, w 0:0:, wrap");
         page.add(scroll(findingList), "spanx, grow, wmin 0, wrap");
         page.add(label("Short form, for when time is short", fields.shortText, worn), "spanx, wrap");
         page.add(new JScrollPane(fields.shortText), "spanx, grow, wmin 0, wrap");
