@@ -1,6 +1,7 @@
 package crowdline.app;
 
 import crowdline.console.ConsoleFrame;
+import crowdline.console.edit.WordHints;
 import crowdline.console.edit.WordsBasis;
 import crowdline.console.edit.WordsHost;
 import crowdline.console.edit.WordsOpened;
@@ -10,6 +11,7 @@ import crowdline.console.prepare.PreparePresenter.Found;
 import crowdline.console.theme.Tone;
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
+import crowdline.show.Figure;
 import crowdline.show.Show;
 import crowdline.show.ShowRules;
 import crowdline.speech.Pace;
@@ -154,14 +156,10 @@ final class WordsDesk implements WordsHost {
 
     static WordsBasis basis(LoadedShow loaded, Catalogue known, Supplier<Pace> pace) {
         Catalogue all = known.with(loaded.show().figures());
-        Set<String> explained = new HashSet<>();
-        for (CatalogueEntry entry : all.entries()) {
-            explained.add(entry.name());
-            explained.addAll(entry.aliases());
-        }
         Spoken spoken = new Spoken(loaded.show().sayAs());
         return new WordsBasis(
-                explained,
+                WordHints.tradeWords(all.entries()),
+                figure -> namesOf(figure, all),
                 spoken::expand,
                 text -> pace.get().time(spoken.expand(text)),
                 (act, figure) -> lasts(loaded, act, figure),
@@ -173,6 +171,18 @@ final class WordsDesk implements WordsHost {
                                     .map(CatalogueEntry::name)
                                     .orElse(figure.figure());
                 });
+    }
+
+    /** Every name a figure goes by. */
+    static Set<String> namesOf(Figure figure, Catalogue known) {
+        Set<String> names = new HashSet<>();
+        names.add(figure.figure());
+        names.add(figure.shownName());
+        known.find(figure.figure()).ifPresent(entry -> {
+            names.add(entry.name());
+            names.addAll(entry.aliases());
+        });
+        return names;
     }
 
     private static Optional<FigureTime> lasts(LoadedShow loaded, String actId, String figureId) {

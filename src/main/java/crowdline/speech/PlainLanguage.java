@@ -13,8 +13,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * Finds what listeners may not follow: long sentences, trade words nobody explained, unusual abbreviations, numbers
- * without a picture. It finds and never rewrites; a clean result is no certificate of plain language.
+ * Finds what listeners may not follow: long sentences, trade words nobody explained, unusual abbreviations, rare words,
+ * numbers without a picture, more than one idea. It finds and never rewrites; a clean result is no certificate of plain language.
  *
  * <p>Whether something is explained is guessed from turns of phrase ("that is", "which means", "like a ..."), so a
  * finding can be wrong; the author decides.
@@ -33,6 +33,12 @@ public final class PlainLanguage {
     /** A number that is compared with nothing. */
     public static final String NUMBER_WITHOUT_PICTURE = "number-without-picture";
 
+    /** A word that is not among the common ones; see {@link CommonWords}. */
+    public static final String RARE_WORD = "rare-word";
+
+    /** A sentence of too many ideas; see {@link Ideas}. */
+    public static final String MANY_IDEAS = "many-ideas";
+
     /** "25 words is our limit", Government Digital Service, Inside GOV.UK, 4 August 2014. */
     public static final int LONGEST_SENTENCE_WORDS = 25;
 
@@ -41,7 +47,19 @@ public final class PlainLanguage {
             "RAF", "UK", "US", "USA", "EU", "BBC", "TV", "VIP", "DJ", "OK", "MP", "UN", "NATO", "NASA", "GPS", "CD",
             "PM", "AM", "ID", "PC", "SOS", "DIY");
 
+    /** Right behind the word: "the rudder, the upright flap on the tail". */
+    private static final Pattern SAID_AGAIN = Pattern.compile(", (?:the|a|an|or|its|their|where|when)\\b");
+
     private static final Pattern CAPITALS = Pattern.compile("(?<![\\p{L}\\p{N}-])[A-Z]{2,5}(?![\\p{L}\\p{N}-])");
+
+    /** Shorter ones are abbreviations and slips. Tuned. */
+    private static final int SHORTEST_RARE = 4;
+
+    private static final Pattern WORD = Pattern.compile("\\p{L}+(?:['’]\\p{L}+)*['’]?");
+
+    private static final Pattern NAMES = Pattern.compile(
+            "\\b(?:called|known as|we call|calls? (?:it|this|that)|name (?:is|for)|that is|or)\\b[^.!?]{0,30}$",
+            Pattern.CASE_INSENSITIVE);
 
     private static final Pattern EXPLAINS = Pattern.compile(
             "\\b(?:that is|that's|that means|which means|means|which is|that is to say|in other words|we call|called"
@@ -49,25 +67,10 @@ public final class PlainLanguage {
                     + "|[:–—(]| - ",
             Pattern.CASE_INSENSITIVE);
 
-    private static final Pattern PICTURES = Pattern.compile(
-            "\\b(?:about the|as (?:\\p{L}+ ){1,3}as|like|times|twice|half|double|enough|more than (?:a|an|the|your|any)"
-                    + "|the (?:height|length|weight|width|size|power|speed) of|imagine|your|every second|compare"
-                    + "|that's|that is|longer than|taller than|heavier than|faster than|higher than)\\b",
-            Pattern.CASE_INSENSITIVE);
-
-    /** Units a family has no feeling for, from any amount; the others from a thousand on. Common practice, no source. */
-    private static final Pattern TECHNICAL_NUMBER = Pattern.compile("(?<![\\p{L}\\p{N}.,])" + QuantityRules.NUMBER
-            + "[ -]?(?:hp|bhp|kW|horsepower|kilowatts?|rpm|revolutions|revs|kg|kilograms?|kilos|lbs?|tonnes?|kN|hPa|m/s"
-            + "|kts?|knots|°/s|degrees a second|ft/min|feet a minute|kg/m²|newtons?)(?![\\p{L}\\p{N}])");
-
-    private static final Pattern LARGE_NUMBER = Pattern.compile(
-            "(?<![\\p{L}\\p{N}.,£$€])(?:\\d{1,3}(?:,\\d{3}){1,5}|\\d{4,})(?![\\p{L}\\p{N}]|[.,]\\d)(?!-\\d)");
-
-    private static final Pattern YEAR = Pattern.compile("(?:1[0-9]|20)\\d\\d");
-
     private final Map<String, String> tradeWords;
     private final Pattern tradePattern;
     private final Sentences sentences = new Sentences();
+    private final CommonWords common = new CommonWords();
 
     /** Checks with {@link TradeWords#PLAIN}. */
     public PlainLanguage() {
@@ -103,6 +106,34 @@ public final class PlainLanguage {
     }
 
     /**
+     * What to look at in one remark of an act: a trade word or a rare word is found only where it is said first.
+     *
+     * @param before the remarks of the act that are said before it
+     * @param explained words that need no explanation here; case does not matter
+     */
+    public List<SpeechFinding> check(List<String> before, String text, Set<String> explained) {
+        Set<String> known = new HashSet<>(explained);
+        before.forEach(said -> known.addAll(said(said)));
+        return check(text, known);
+    }
+
+    /** The trade words and rare words of a remark, in lower case: once said, they are found no more. */
+    public Set<String> said(String remark) {
+        Set<String> words = new HashSet<>();
+        Matcher trade = tradePattern.matcher(remark);
+        while (trade.find()) {
+            words.add(lower(trade.group(1)));
+        }
+        Matcher word = WORD.matcher(remark);
+        while (word.find()) {
+            if (!common.has(word.group())) {
+                words.add(lower(word.group()));
+            }
+        }
+        return words;
+    }
+
+    /**
      * What to look at in the remarks of one act, in the order they are said. A trade word is found at most once, at its
      * first use; if the remark explains it there, later remarks may use it.
      *
@@ -129,7 +160,9 @@ public final class PlainLanguage {
             longSentence(text, here, findings);
             tradeWords(text, here, context, known, reported, findings);
             abbreviations(text, here, known, findings);
-            numbers(text, here, context, findings);
+            NumberPictures.check(text, here, context, findings);
+            rareWords(text, here, known, reported, findings);
+            manyIdeas(text, here, findings);
         }
         findings.sort(Comparator.comparingInt(SpeechFinding::fromChar));
         return List.copyOf(findings);
@@ -161,7 +194,7 @@ public final class PlainLanguage {
             if (known.contains(word) || isPartOfKnown(text, matcher, known) || !reported.add(word)) {
                 continue;
             }
-            if (EXPLAINS.matcher(context.in(text)).find()) {
+            if (isExplained(text, context, matcher)) {
                 known.add(word);
                 continue;
             }
@@ -173,6 +206,14 @@ public final class PlainLanguage {
                     matcher.end(),
                     tradeWords.get(word)));
         }
+    }
+
+    /** What follows explains the word, or the word is the name for what came before. */
+    private static boolean isExplained(String text, TextSpan context, Matcher word) {
+        Matcher after = EXPLAINS.matcher(text).region(word.end(), context.toChar());
+        Matcher before = NAMES.matcher(text).region(context.fromChar(), word.start());
+        Matcher again = SAID_AGAIN.matcher(text).region(word.end(), text.length());
+        return after.useTransparentBounds(true).find() || before.find() || again.lookingAt();
     }
 
     /** "stall turn" may be explained where "stall" is not; within it, "stall" needs no explanation. */
@@ -209,25 +250,54 @@ public final class PlainLanguage {
         return !Initialisms.isSpelled(word, false);
     }
 
-    private static void numbers(String text, TextSpan sentence, TextSpan context, List<SpeechFinding> findings) {
-        if (PICTURES.matcher(context.in(text)).find()) {
-            return;
-        }
-        Set<Integer> seen = new HashSet<>();
-        for (Pattern pattern : List.of(TECHNICAL_NUMBER, LARGE_NUMBER)) {
-            Matcher matcher = pattern.matcher(text).region(sentence.fromChar(), sentence.toChar());
-            while (matcher.find()) {
-                boolean year = YEAR.matcher(matcher.group()).matches();
-                if (!year && seen.add(matcher.start())) {
-                    findings.add(new SpeechFinding(
-                            NUMBER_WITHOUT_PICTURE,
-                            "\"" + matcher.group()
-                                    + "\" is hard to picture. Compare it with something the crowd knows.",
-                            matcher.start(),
-                            matcher.end(),
-                            null));
+    private void rareWords(
+            String text, TextSpan sentence, Set<String> known, Set<String> reported, List<SpeechFinding> findings) {
+        for (TextSpan span : sentences.wordsIn(sentence.in(text))) {
+            int from = sentence.fromChar() + span.fromChar();
+            Matcher part = WORD.matcher(span.in(sentence.in(text)));
+            while (part.find()) {
+                String word = part.group();
+                boolean name = Character.isUpperCase(word.charAt(0));
+                boolean stillTyped = from + part.end() == text.length();
+                if (name
+                        || stillTyped
+                        || word.length() < SHORTEST_RARE
+                        || Units.isUnit(word)
+                        || common.has(word)
+                        || isTrade(word)
+                        || isPartOf(word, known)
+                        || !reported.add(lower(word))) {
+                    continue;
                 }
+                findings.add(new SpeechFinding(
+                        RARE_WORD,
+                        "\"" + word + "\" is a word that many will not know. Is there a shorter one?",
+                        from + part.start(),
+                        from + part.end(),
+                        null));
             }
+        }
+    }
+
+    private boolean isTrade(String word) {
+        return tradePattern.matcher(word).matches();
+    }
+
+    private static boolean isPartOf(String word, Set<String> phrases) {
+        String lower = lower(word);
+        return phrases.stream().anyMatch(phrase -> phrase.contains(lower));
+    }
+
+    private static void manyIdeas(String text, TextSpan sentence, List<SpeechFinding> findings) {
+        int ideas = Ideas.in(sentence.in(text));
+        if (ideas > Ideas.MOST) {
+            findings.add(new SpeechFinding(
+                    MANY_IDEAS,
+                    "This sentence has about " + ideas
+                            + " ideas; a listener keeps one at a time. Make it two or three.",
+                    sentence.fromChar(),
+                    sentence.toChar(),
+                    null));
         }
     }
 

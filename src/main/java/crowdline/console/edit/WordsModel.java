@@ -56,8 +56,8 @@ public final class WordsModel {
         RemarkDraft typed = draft;
         Optional<WordsView.RemarkPage> page = chosen == null || typed == null
                 ? Optional.empty()
-                : Optional.of(
-                        presenter.page(chosen, place, typed, typed.read(chosen).problems(), plan));
+                : Optional.of(presenter.page(
+                        show.now(), chosen, place, typed, typed.read(chosen).problems(), plan));
         return new WordsView(
                 file + (show.isUnsaved() ? ", not saved" : ""),
                 show.isUnsaved(),

@@ -187,10 +187,11 @@ public final class WordsPanel extends JPanel {
         room.setText(page.room() + (page.planned().isEmpty() ? "" : " " + page.planned()));
         problems.setText(String.join(" ", page.problems()));
         fill(findings, page.findings());
-        findingsTitle.setText(
-                page.findings().isEmpty()
+        findingsTitle.setText(page.reads()
+                + (page.reads().isEmpty() ? "" : " ")
+                + (page.findings().isEmpty()
                         ? "Nothing was found that listeners may not follow"
-                        : "Listeners may not follow:");
+                        : "Listeners may not follow:"));
     }
 
     private void blank() {
@@ -261,7 +262,7 @@ public final class WordsPanel extends JPanel {
         page.add(problems, "spanx, growx, wmin 0, hidemode 3, wrap");
         findingsTitle.setFont(worn.plain(TextRole.LABEL));
         findingsTitle.setForeground(worn.palette().soft());
-        page.add(findingsTitle, "spanx, growx, wmin 0, wrap");
+        page.add(findingsTitle, "spanx, growx, w 0:0:, wrap");
         page.add(scroll(findingList), "spanx, grow, wmin 0, wrap");
         page.add(label("Short form, for when time is short", fields.shortText, worn), "spanx, wrap");
         page.add(new JScrollPane(fields.shortText), "spanx, grow, wmin 0, wrap");

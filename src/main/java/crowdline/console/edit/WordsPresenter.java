@@ -13,7 +13,6 @@ import crowdline.show.Figure;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import crowdline.show.Show;
-import crowdline.speech.PlainLanguage;
 import crowdline.speech.SpokenTime;
 import crowdline.timing.FigureTime;
 import java.util.List;
@@ -25,10 +24,11 @@ import org.jspecify.annotations.Nullable;
 /** Puts remarks being written into the words of the Words place. Hints only: nothing here stands in the way. */
 final class WordsPresenter {
     private final WordsBasis basis;
-    private final PlainLanguage plain = new PlainLanguage();
+    private final WordHints hints;
 
     WordsPresenter(WordsBasis basis) {
         this.basis = basis;
+        hints = new WordHints(basis.tradeWords(), basis.called(), basis.said());
     }
 
     /** Seconds there are for a remark: most likely, and at the ends of the band; the same thrice where it is a rule. */
@@ -55,7 +55,12 @@ final class WordsPresenter {
     }
 
     RemarkPage page(
-            Remark remark, RemarkPlace place, RemarkDraft draft, List<String> problems, Map<String, String> plan) {
+            Show show,
+            Remark remark,
+            RemarkPlace place,
+            RemarkDraft draft,
+            List<String> problems,
+            Map<String, String> plan) {
         Optional<Room> room = room(remark, place);
         String shorter = remark.shortText();
         return new RemarkPage(
@@ -67,7 +72,8 @@ final class WordsPresenter {
                 room.map(Room::words).orElse("It belongs to no figure, so any gap will do."),
                 plan.getOrDefault(remark.id(), ""),
                 problems,
-                plain.check(draft.text(), basis.explained()),
+                hints.of(show, place, remark, draft.text()),
+                WordHints.inWords(hints.reads(show, place)),
                 place.figureId() != null);
     }
 

@@ -120,12 +120,13 @@ class WordsModelTest {
         goToExplanationOfTheLoop();
         typeText("Round.");
         assertThat(page().verdict().word()).startsWith("Fits: ").endsWith(" of 10.0 s");
-        // The default pace is 0.15 s and 0.0731 s a letter: 140 letters take 10.4 s, more than 10 and less than 12 s.
-        typeText("w".repeat(140));
+        // The default pace is 0.15 s and 0.0731 s a weighed letter, and 152 letters of one word weigh (152 + 1) / 1.09:
+        // 10.4 s, more than 10 and less than 12 s.
+        typeText("w".repeat(152));
         assertThat(page().verdict().word()).startsWith("On a good day: 10.4 s");
-        typeText("w".repeat(120));
+        typeText("w".repeat(130));
         assertThat(page().verdict().word()).startsWith("Just fits: 8.9 s");
-        typeText("w".repeat(170));
+        typeText("w".repeat(185));
         assertThat(page().verdict().word()).startsWith("Too long: 12.6 s");
         model.type(limits(page().draft(), "1", "2", "5"));
         assertThat(page().verdict().word()).endsWith("of 3.0 s");
@@ -192,6 +193,16 @@ class WordsModelTest {
         assertThat(model.insertPlainWords(0)).isEmpty();
         model.undo();
         assertThat(loop().get(1).text()).isEqualTo("Watch the rudder as it turns.");
+    }
+
+    @Test
+    void tradeWordIsFoundOnlyWhereTheActSaysItFirst() {
+        model.choosePlace("a1", "f1");
+        typeText("Full rudder.");
+        assertThat(page().findings()).extracting(SpeechFinding::code).containsExactly("trade-word");
+        goToExplanationOfTheLoop();
+        typeText("More rudder.");
+        assertThat(page().findings()).isEmpty();
     }
 
     @Test
