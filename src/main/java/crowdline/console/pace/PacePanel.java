@@ -48,7 +48,8 @@ public final class PacePanel extends JPanel {
         this.found = found;
         this.host = host;
         this.close = close;
-        timing = new TimingPage(appearance, this::learn);
+        timing = new TimingPage(
+                appearance, new ListeningStrip(appearance, found.whyNoMicrophone(), host.microphone()), this::learn);
         setLayout(cards);
         add(who(), WHO);
         add(timing, TIMING);
@@ -149,8 +150,16 @@ public final class PacePanel extends JPanel {
         learned.setText(run.speaker() + "\n\n" + String.join("\n\n", outcome.lines()));
         learned.setCaretPosition(0);
         keep.setEnabled(outcome.pace() != null);
+        timing.rest();
         cards.show(this, LEARNED);
         SwingUtilities.invokeLater(outcome.pace() != null ? keep::requestFocusInWindow : learned::requestFocusInWindow);
+    }
+
+    /** Lets the microphone go with the window. */
+    @Override
+    public void removeNotify() {
+        timing.rest();
+        super.removeNotify();
     }
 
     private void keep() {
