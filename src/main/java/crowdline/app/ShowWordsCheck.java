@@ -1,5 +1,6 @@
 package crowdline.app;
 
+import crowdline.console.edit.ActReading;
 import crowdline.console.edit.RemarkPlace;
 import crowdline.console.edit.WordHints;
 import crowdline.show.Catalogue;
@@ -47,10 +48,9 @@ record ShowWordsCheck(List<Hint> hints, List<Reads> reads) {
 
     static ShowWordsCheck of(Show show) {
         Catalogue known = CatalogueFile.shipped().with(show.figures());
-        WordHints words = new WordHints(
-                WordHints.tradeWords(known.entries()),
-                figure -> WordsDesk.namesOf(figure, known),
-                new Spoken(show.sayAs())::expand);
+        WordHints words =
+                new WordHints(WordHints.tradeWords(known.entries()), figure -> WordsDesk.namesOf(figure, known));
+        ActReading reading = new ActReading(new Spoken(show.sayAs())::expand);
         List<Hint> hints = new ArrayList<>();
         Set<Optional<String>> acts = new LinkedHashSet<>();
         List<Reads> reads = new ArrayList<>();
@@ -59,7 +59,7 @@ record ShowWordsCheck(List<Hint> hints, List<Reads> reads) {
                 words.of(show, place, remark, remark.text()).forEach(f -> hints.add(hint(place, remark, f)));
             }
             if (acts.add(Optional.ofNullable(place.actId()))) {
-                words.reads(show, place).ifPresent(r -> reads.add(reads(place, r)));
+                reading.of(show, place.actId()).ifPresent(r -> reads.add(reads(place, r)));
             }
         }
         return new ShowWordsCheck(hints, reads);

@@ -1,10 +1,12 @@
 package crowdline.app;
 
 import crowdline.console.ConsoleFrame;
+import crowdline.console.edit.ActReading;
 import crowdline.console.edit.WordHints;
 import crowdline.console.edit.WordsBasis;
 import crowdline.console.edit.WordsHost;
 import crowdline.console.edit.WordsOpened;
+import crowdline.console.edit.WordsPlan;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.prepare.PreparePresenter.Found;
@@ -56,7 +58,7 @@ final class WordsDesk implements WordsHost {
     private @Nullable Edited edited;
 
     /** The file that is edited, as it stood when it was last read or written here. */
-    private record Edited(Path file, String sha256, ShowDocument document, LoadedShow loaded) {}
+    private record Edited(Path file, String sha256, ShowDocument document, LoadedShow loaded, ActReading reading) {}
 
     /**
      * @param running the show being run, if any
@@ -145,7 +147,12 @@ final class WordsDesk implements WordsHost {
                     file.getFileName() + " was changed since it was opened, so open it again to write its words");
         }
         LoadedShow loaded = live.loaded().withWords(show);
-        edited = new Edited(file, sha256(file, bytes), reading.document(), loaded);
+        edited = new Edited(
+                file,
+                sha256(file, bytes),
+                reading.document(),
+                loaded,
+                new ActReading(new Spoken(show.sayAs())::expand));
         WordsOpened opened =
                 new WordsOpened(String.valueOf(file.getFileName()), show, basis(loaded, catalogue.get(), pace));
         window.accept(frame -> frame.showWords(opened));
@@ -205,8 +212,10 @@ final class WordsDesk implements WordsHost {
         now.document().locate(ShowRules.check(show, catalogue.get())).forEach(f -> findings.add(ShowLoader.found(f)));
         findings.addAll(loaded.flightFindings());
         var view = loaded.prepareView(findings);
-        var plan = PlanWords.of(
-                ActPlans.of(loaded, show.acts(), act -> act.variants().get(0)));
+        WordsPlan plan = new WordsPlan(
+                PlanWords.of(
+                        ActPlans.of(loaded, show.acts(), act -> act.variants().get(0))),
+                now.reading().all(show));
         window.accept(frame -> {
             frame.showPrepare(view);
             frame.showPlan(plan);
@@ -228,7 +237,7 @@ final class WordsDesk implements WordsHost {
 
     private void put(Show show, Path file, Edited before) throws ShowFileException, IOException {
         ShowDocument document = shows.write(file, show, before.document());
-        edited = new Edited(file, sha256(file, Files.readAllBytes(file)), document, before.loaded());
+        edited = new Edited(file, sha256(file, Files.readAllBytes(file)), document, before.loaded(), before.reading());
         window.accept(frame -> frame.wordsSaved(show, String.valueOf(file.getFileName())));
         say(Form.DISC, Tone.GOOD, "Saved " + file.getFileName());
     }

@@ -3,6 +3,7 @@ package crowdline.console;
 import crowdline.console.edit.PlaceFacts;
 import crowdline.console.edit.RemarkPlace;
 import crowdline.console.edit.WordsOpened;
+import crowdline.console.edit.WordsPlan;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandActions;
@@ -151,8 +152,8 @@ public final class ConsoleFrame extends JFrame {
         SwingUtilities.invokeLater(() -> words.forget(pane.place() == Place.WORDS));
     }
 
-    /** Says where the plan has each remark, by its id; from any thread. */
-    public void showPlan(Map<String, String> plan) {
+    /** Says what was found about the plan of remarks and about whole acts; from any thread. */
+    public void showPlan(WordsPlan plan) {
         SwingUtilities.invokeLater(() -> words.planned(plan));
     }
 

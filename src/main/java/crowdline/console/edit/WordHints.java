@@ -7,10 +7,7 @@ import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import crowdline.show.Show;
 import crowdline.speech.PlainLanguage;
-import crowdline.speech.Readability;
-import crowdline.speech.Sentences;
 import crowdline.speech.SpeechFinding;
-import crowdline.speech.SpokenText;
 import crowdline.speech.TradeWords;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -18,8 +15,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -28,26 +23,20 @@ import java.util.function.Function;
  * before it, and by a figure's explanation. Hints only.
  */
 public final class WordHints {
-    /** Texts typed letter by letter are counted each; beyond these they are forgotten. Tuned. */
-    private static final int MOST_COUNTED = 4000;
+    /** Texts that were edited away are kept too; beyond these all are forgotten. Tuned. */
+    private static final int MOST_KEPT = 4000;
 
     private final PlainLanguage plain;
     private final Function<Figure, Set<String>> called;
-    private final Function<String, SpokenText> sounds;
     private final Map<String, Set<String>> said = new HashMap<>();
-    private final Sentences sentences = new Sentences();
-    private final Map<String, Optional<Readability>> counted = new HashMap<>();
 
     /**
      * @param tradeWords words that need explaining, with plain words for each
      * @param called every name of a figure
-     * @param sounds how a text sounds
      */
-    public WordHints(
-            Map<String, String> tradeWords, Function<Figure, Set<String>> called, Function<String, SpokenText> sounds) {
+    public WordHints(Map<String, String> tradeWords, Function<Figure, Set<String>> called) {
         this.plain = new PlainLanguage(tradeWords);
         this.called = called;
-        this.sounds = sounds;
     }
 
     /** Flying's words, and the names of figures that say not by themselves what they are, with what each is. */
@@ -98,7 +87,7 @@ public final class WordHints {
             before.add(other.text());
         }
         before.forEach(earlier -> explained.addAll(said.computeIfAbsent(earlier, plain::said)));
-        if (said.size() > MOST_COUNTED) {
+        if (said.size() > MOST_KEPT) {
             said.clear();
         }
         return plain.check(text, explained);
@@ -109,45 +98,5 @@ public final class WordHints {
         boolean explained = remark.kind() == RemarkKind.EXPLANATION
                 || figure.remarks().stream().anyMatch(r -> r.kind() == RemarkKind.EXPLANATION);
         return explained ? called.apply(figure) : Set.of();
-    }
-
-    /** How a block of remarks reads: everything of an act, or of the show outside acts; empty without a word. */
-    public Optional<Readability> reads(Show show, RemarkPlace place) {
-        int allSentences = 0;
-        int words = 0;
-        int syllables = 0;
-        for (RemarkPlace other : RemarkPlace.all(show)) {
-            if (!Objects.equals(other.actId(), place.actId())) {
-                continue;
-            }
-            for (Remark remark : other.in(show)) {
-                Readability one =
-                        counted.computeIfAbsent(remark.text(), this::count).orElse(null);
-                if (one != null) {
-                    allSentences += one.sentences();
-                    words += one.words();
-                    syllables += one.syllables();
-                }
-            }
-        }
-        if (counted.size() > MOST_COUNTED) {
-            counted.clear();
-        }
-        return words == 0 ? Optional.empty() : Optional.of(new Readability(allSentences, words, syllables));
-    }
-
-    private Optional<Readability> count(String text) {
-        try {
-            return Optional.of(Readability.of(sounds.apply(text), sentences));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
-    }
-
-    /** Reading ease in a short sentence for the author; empty where there is too little text for a score. */
-    public static String inWords(Optional<Readability> reads) {
-        return reads.filter(Readability::isMeaningful)
-                .map(r -> String.format(Locale.UK, "All together reads %s (%.0f).", r.band(), r.readingEase()))
-                .orElse("");
     }
 }

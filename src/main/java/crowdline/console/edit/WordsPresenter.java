@@ -17,7 +17,6 @@ import crowdline.speech.SpokenTime;
 import crowdline.timing.FigureTime;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -28,7 +27,7 @@ final class WordsPresenter {
 
     WordsPresenter(WordsBasis basis) {
         this.basis = basis;
-        hints = new WordHints(basis.tradeWords(), basis.called(), basis.said());
+        hints = new WordHints(basis.tradeWords(), basis.called());
     }
 
     /** Seconds there are for a remark: most likely, and at the ends of the band; the same thrice where it is a rule. */
@@ -55,12 +54,7 @@ final class WordsPresenter {
     }
 
     RemarkPage page(
-            Show show,
-            Remark remark,
-            RemarkPlace place,
-            RemarkDraft draft,
-            List<String> problems,
-            Map<String, String> plan) {
+            Show show, Remark remark, RemarkPlace place, RemarkDraft draft, List<String> problems, WordsPlan plan) {
         Optional<Room> room = room(remark, place);
         String shorter = remark.shortText();
         return new RemarkPage(
@@ -70,10 +64,10 @@ final class WordsPresenter {
                 shorter == null ? "" : basis.said().apply(shorter).spoken(),
                 shorter == null ? null : verdict(shorter, room),
                 room.map(Room::words).orElse("It belongs to no figure, so any gap will do."),
-                plan.getOrDefault(remark.id(), ""),
+                plan.remark(remark.id()),
                 problems,
                 hints.of(show, place, remark, draft.text()),
-                WordHints.inWords(hints.reads(show, place)),
+                plan.reads(place.actId()),
                 place.figureId() != null);
     }
 

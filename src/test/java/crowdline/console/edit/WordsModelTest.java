@@ -23,7 +23,7 @@ class WordsModelTest {
         return model.view().page().orElseThrow();
     }
 
-    private static RemarkDraft text(RemarkDraft d, String text) {
+    static RemarkDraft text(RemarkDraft d, String text) {
         return new RemarkDraft(d.kind(), text, d.shortText(), d.weight(), d.earliestS(), d.latestS(), d.once());
     }
 
@@ -231,8 +231,9 @@ class WordsModelTest {
     @Test
     void planIsShownWithItsRemark() {
         goToExplanationOfTheLoop();
-        model.planned(Map.of("r-say-1", "At 1:28."));
+        model.planned(new WordsPlan(Map.of("r-say-1", "At 1:28."), Map.of("a1", "All reads well.")));
         assertThat(page().planned()).isEqualTo("At 1:28.");
+        assertThat(page().reads()).isEqualTo("All reads well.");
         model.choose(0);
         assertThat(page().planned()).isEmpty();
     }
