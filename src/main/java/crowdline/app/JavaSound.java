@@ -2,6 +2,7 @@ package crowdline.app;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.LineUnavailableException;
@@ -18,6 +19,9 @@ final class JavaSound {
 
     /** In the order they are tried: enough for speech first, then what devices always have. */
     private static final List<Integer> RATES_HZ = List.of(16_000, 44_100, 48_000, 22_050, 32_000, 8000);
+
+    /** Some devices give two channels only. */
+    private static final int MOST_CHANNELS = 2;
 
     private static final int BITS = 16;
     private static final int BLOCKS_A_SECOND = 20;
@@ -52,14 +56,14 @@ final class JavaSound {
 
     /** Why there is no microphone to choose, if there is none; may take a while. */
     Optional<String> whyNone() {
-        for (int rateHz : RATES_HZ) {
+        for (AudioFormat format : formats()) {
             try {
-                lines.find(format(rateHz));
+                lines.find(format);
                 return Optional.empty();
             } catch (LineUnavailableException e) {
                 return Optional.empty(); // there, but busy: said when it is chosen
             } catch (IllegalArgumentException e) {
-                // no device takes sound so: the next rate
+                // no device takes sound so: the next format
             } catch (SecurityException e) {
                 return Optional.of(FORBIDDEN);
             }
@@ -67,20 +71,19 @@ final class JavaSound {
         return Optional.of(NONE);
     }
 
-    /** Opens the microphone at the first rate that it takes. */
+    /** Opens the microphone at the first rate that it takes, in one channel if it has that. */
     SoundSource open() throws NoSoundException {
         NoSoundException why = new NoSoundException(NONE, null);
-        for (int rateHz : RATES_HZ) {
-            AudioFormat format = format(rateHz);
+        for (AudioFormat format : formats()) {
             try {
                 TargetDataLine line = lines.find(format);
-                line.open(format, bytesABlock(rateHz) * KEPT_BLOCKS);
+                line.open(format, bytesABlock(format) * KEPT_BLOCKS);
                 line.start();
-                return new Line(line, rateHz);
+                return new SoundLine(line, format);
             } catch (LineUnavailableException e) {
                 why = new NoSoundException(BUSY, e);
             } catch (IllegalArgumentException e) {
-                // no device takes sound so: the next rate
+                // no device takes sound so: the next format
             } catch (SecurityException e) {
                 throw new NoSoundException(FORBIDDEN, e);
             }
@@ -88,34 +91,15 @@ final class JavaSound {
         throw why;
     }
 
-    private static AudioFormat format(int rateHz) {
-        return new AudioFormat(rateHz, BITS, 1, true, false);
+    private static List<AudioFormat> formats() {
+        return IntStream.rangeClosed(1, MOST_CHANNELS)
+                .boxed()
+                .flatMap(channels ->
+                        RATES_HZ.stream().map(rateHz -> new AudioFormat(rateHz, BITS, channels, true, false)))
+                .toList();
     }
 
-    private static int bytesABlock(int rateHz) {
-        return rateHz / BLOCKS_A_SECOND * (BITS / Byte.SIZE);
-    }
-
-    /** Never waits in the line: one whose device is gone may never answer. */
-    private record Line(TargetDataLine line, int rateHz) implements SoundSource {
-        @Override
-        public int read(byte[] into) {
-            if (!line.isOpen()) {
-                return -1;
-            }
-            int there = Math.min(into.length, line.available());
-            int whole = there - there % (BITS / Byte.SIZE);
-            if (whole == 0) {
-                return 0;
-            }
-            int read = line.read(into, 0, whole);
-            return read == 0 ? -1 : read;
-        }
-
-        @Override
-        public void close() {
-            line.stop();
-            line.close();
-        }
+    private static int bytesABlock(AudioFormat format) {
+        return (int) format.getFrameRate() / BLOCKS_A_SECOND * format.getFrameSize();
     }
 }

@@ -30,6 +30,7 @@ final class MicrophoneDesk implements Microphone {
 
     private final Opening opening;
     private final Executor screen;
+    private final long goneAfterMs;
     private @Nullable Thread last;
 
     /** Opens the microphone. */
@@ -39,8 +40,14 @@ final class MicrophoneDesk implements Microphone {
 
     /** @param screen runs what the listener is told, in order */
     MicrophoneDesk(Opening opening, Executor screen) {
+        this(opening, screen, GONE_AFTER_MS);
+    }
+
+    /** @param goneAfterMs a device that gives nothing for so long is gone, milliseconds */
+    MicrophoneDesk(Opening opening, Executor screen, long goneAfterMs) {
         this.opening = opening;
         this.screen = screen;
+        this.goneAfterMs = goneAfterMs;
     }
 
     @Override
@@ -78,7 +85,7 @@ final class MicrophoneDesk implements Microphone {
         public void run() {
             try {
                 if (before != null) {
-                    before.join(GONE_AFTER_MS); // it may still hold the device
+                    before.join(goneAfterMs); // it may still hold the device
                 }
                 try (SoundSource source = opening.open()) {
                     hear(source);
@@ -102,7 +109,7 @@ final class MicrophoneDesk implements Microphone {
             while (!closed.await(BETWEEN_READS_MS, TimeUnit.MILLISECONDS)) {
                 int read = source.read(block);
                 emptyMs = read > 0 ? 0 : emptyMs + BETWEEN_READS_MS;
-                if (read < 0 || emptyMs >= GONE_AFTER_MS) {
+                if (read < 0 || emptyMs >= goneAfterMs) {
                     tell(() -> listener.lost(GONE));
                     return;
                 }

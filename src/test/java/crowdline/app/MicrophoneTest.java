@@ -4,27 +4,31 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import crowdline.app.FakeLine.End;
 import crowdline.console.pace.Microphone.Listener;
 import crowdline.console.pace.Microphone.Listening;
 import crowdline.speech.Hearing;
 import crowdline.speech.Sounds;
-import java.io.ByteArrayInputStream;
-import java.lang.reflect.Proxy;
+import crowdline.speech.Spoken;
+import crowdline.speech.SpokenText;
+import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
+import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.LineUnavailableException;
-import javax.sound.sampled.TargetDataLine;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** From a line of the platform to what the pace window is told; the device alone is not real. */
@@ -46,45 +50,122 @@ class MicrophoneTest {
         }
     };
 
-    /** A line that gives this sound as fast as it is asked and then is unplugged. */
-    private static TargetDataLine line(byte[] pcm, AtomicBoolean closed) {
-        ByteArrayInputStream sound = new ByteArrayInputStream(pcm);
-        return (TargetDataLine) Proxy.newProxyInstance(
-                MicrophoneTest.class.getClassLoader(), new Class<?>[] {TargetDataLine.class}, (self, method, args) -> {
-                    return switch (method.getName()) {
-                        case "isOpen" -> sound.available() > 0;
-                        case "available" -> sound.available();
-                        case "read" -> sound.read((byte[]) args[0], (int) args[1], (int) args[2]);
-                        case "close" -> {
-                            closed.set(true);
-                            yield null;
-                        }
-                        default -> null;
-                    };
-                });
-    }
-
     private Object next() throws InterruptedException {
         return told.poll(LONGEST_WAIT_S, TimeUnit.SECONDS);
+    }
+
+    private static JavaSound only(int rateHz, int channels, FakeLine line) {
+        return new JavaSound(format -> {
+            if (format.getSampleRate() != rateHz || format.getChannels() != channels) {
+                throw new IllegalArgumentException("not in this format");
+            }
+            return line;
+        });
     }
 
     @ParameterizedTest
     @ValueSource(ints = {8000, 44_100, 48_000})
     void theFirstRateThatTheDeviceTakesIsUsedAndUnpluggingIsSaid(int rateHz) throws Exception {
-        byte[] pcm = new Sounds(rateHz, 9, 1).field(0.01).voiced(0.1, 2, 4.5).pcm();
-        AtomicBoolean closed = new AtomicBoolean();
-        JavaSound sound = new JavaSound(format -> {
-            if (format.getSampleRate() != rateHz) {
-                throw new IllegalArgumentException("not at this rate");
-            }
-            return line(pcm, closed);
-        });
+        FakeLine line = new FakeLine(
+                new Sounds(rateHz, 9, 1).field(0.01).voiced(0.1, 2, 4.5).pcm(), End.UNPLUGGED);
+        JavaSound sound = only(rateHz, 1, line);
         assertThat(sound.whyNone()).isEmpty();
         Listening listening = new MicrophoneDesk(sound::open, Runnable::run).listen(listener);
         assertThat((Double) next()).isCloseTo(2.5, within(0.05));
         assertThat(next()).isEqualTo(MicrophoneDesk.GONE);
+        assertThat(line.isReleasedWithinS(LONGEST_WAIT_S)).isTrue();
         listening.close();
         assertThat(told).isEmpty();
+    }
+
+    /** The voice stands on the left alone, as some headsets give it. */
+    @Test
+    void aDeviceOfTwoChannelsIsMixedDown() throws Exception {
+        byte[] left = new Sounds(16_000, 9, 2).field(0.01).voiced(0.1, 2, 4.5).pcm();
+        byte[] right = new Sounds(16_000, 9, 3).field(0.01).pcm();
+        byte[] both = new byte[2 * left.length];
+        for (int i = 0; i < left.length; i += 2) {
+            System.arraycopy(left, i, both, 2 * i, 2);
+            System.arraycopy(right, i, both, 2 * i + 2, 2);
+        }
+        JavaSound sound = only(16_000, 2, new FakeLine(both, End.UNPLUGGED));
+        assertThat(sound.whyNone()).isEmpty();
+        new MicrophoneDesk(sound::open, Runnable::run).listen(listener);
+        assertThat((Double) next()).isCloseTo(2.5, within(0.05));
+        assertThat(next()).isEqualTo(MicrophoneDesk.GONE);
+    }
+
+    /** (1000 + 3000) / 2, (-32768 - 32768) / 2, and (5 - 6) / 2, which is cut off towards 0. */
+    @Test
+    void twoChannelsBecomeTheirMean() {
+        byte[] frames = {
+            (byte) 0xe8,
+            0x03,
+            (byte) 0xb8,
+            0x0b,
+            0x00,
+            (byte) 0x80,
+            0x00,
+            (byte) 0x80,
+            0x05,
+            0x00,
+            (byte) 0xfa,
+            (byte) 0xff,
+            0x7f
+        };
+        SoundLine line = new SoundLine(new FakeLine(frames, End.STALLED), new AudioFormat(8000, 16, 2, true, false));
+        byte[] into = new byte[64];
+        assertThat(line.read(into)).isEqualTo(6);
+        assertThat(Arrays.copyOf(into, 6))
+                .containsExactly((byte) 0xd0, (byte) 0x07, (byte) 0x00, (byte) 0x80, (byte) 0x00, (byte) 0x00);
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"STALLED", "BROKEN"})
+    void aDeviceThatStallsOrFailsIsGoneAndLetGo(End end) throws Exception {
+        FakeLine line = new FakeLine(new Sounds(16_000, 1, 1).field(0.01).pcm(), end);
+        new MicrophoneDesk(only(16_000, 1, line)::open, Runnable::run, 100).listen(listener);
+        assertThat(next()).isEqualTo(MicrophoneDesk.GONE);
+        assertThat(line.isReleasedWithinS(LONGEST_WAIT_S)).isTrue();
+        assertThat(told).isEmpty();
+    }
+
+    @Test
+    void aDeviceThatStallsForAMomentIsNotGoneAndWhoClosesIsToldNothing() throws Exception {
+        FakeLine line = new FakeLine(new byte[0], End.STALLED);
+        Listening listening = new MicrophoneDesk(only(16_000, 1, line)::open, Runnable::run).listen(listener);
+        assertThat(line.isOpenedWithinS(LONGEST_WAIT_S)).isTrue();
+        assertThat(line.isReleased()).isFalse();
+        listening.close();
+        assertThat(line.isReleasedWithinS(LONGEST_WAIT_S)).isTrue();
+        assertThat(told).isEmpty();
+    }
+
+    /** How the pace window is left: the remarks are learned from, M goes back to the key, Escape closes it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"learned", "by key", "closed"})
+    void everyWayOutOfThePaceWindowLetsTheLineGo(String way) throws Exception {
+        FakeLine line = new FakeLine(new byte[0], End.STALLED);
+        MicrophoneDesk desk = new MicrophoneDesk(only(16_000, 1, line)::open, what -> {}, 1000 * LONGEST_WAIT_S);
+        List<SpokenText> remarks = Stream.of("Here it comes.", "Look to the left.", "Listen to the engine now.")
+                .map(new Spoken(Map.of())::expand)
+                .toList();
+        PaceWindow window = new PaceWindow(desk, remarks);
+        window.begin();
+        window.press(KeyEvent.VK_M);
+        assertThat(line.isOpenedWithinS(LONGEST_WAIT_S)).isTrue();
+        assertThat(line.isReleased()).isFalse();
+        switch (way) {
+            case "learned" -> {
+                for (int i = 0; i < 2 * remarks.size(); i++) {
+                    window.press(KeyEvent.VK_SPACE);
+                }
+                window.press(KeyEvent.VK_ENTER);
+            }
+            case "by key" -> window.press(KeyEvent.VK_M);
+            default -> window.close();
+        }
+        assertThat(line.isReleasedWithinS(LONGEST_WAIT_S)).isTrue();
     }
 
     @Test
@@ -148,15 +229,8 @@ class MicrophoneTest {
                     .field(0.004)
                     .recording(said, 2, 0.5 / peak)
                     .pcm();
-            new MicrophoneDesk(
-                            new JavaSound(format -> {
-                                if (format.getSampleRate() != rateHz) {
-                                    throw new IllegalArgumentException("not at this rate");
-                                }
-                                return line(pcm, new AtomicBoolean());
-                            })::open,
-                            Runnable::run)
-                    .listen(listener);
+            FakeLine line = new FakeLine(pcm, End.UNPLUGGED);
+            new MicrophoneDesk(only(rateHz, 1, line)::open, Runnable::run).listen(listener);
             assertThat((Double) next()).as(remark).isCloseTo((last - first) / (double) rateHz, within(0.06));
             assertThat(next()).isEqualTo(MicrophoneDesk.GONE);
         }

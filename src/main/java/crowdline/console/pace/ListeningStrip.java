@@ -48,7 +48,7 @@ final class ListeningStrip extends JPanel {
         byKey.addActionListener(e -> switched());
         byMicrophone.addActionListener(e -> switched());
         note.setFocusable(false);
-        note.setFont(appearance.plain(TextRole.SMALL));
+        note.setFont(appearance.plain(TextRole.BODY));
         meter.setVisible(false);
         add(meter, "wrap");
         add(note, "span 3, growx");
