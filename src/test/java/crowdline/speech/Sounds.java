@@ -1,5 +1,6 @@
 package crowdline.speech;
 
+import java.math.BigInteger;
 import java.util.Random;
 
 /** Makes sounds whose edges are known. Everything is seeded. */
@@ -31,14 +32,11 @@ public final class Sounds {
         double rumble = 0;
         int from = at(fromS);
         int to = at(toS);
+        double[] engine = humming(70, 12, 1);
         for (int i = from; i < to; i++) {
             rumble = 0.98 * rumble + 0.2 * random.nextGaussian();
-            double engine = 0;
-            for (int h = 1; h <= 12; h++) {
-                engine += Math.sin(2 * Math.PI * 70 * h * i / rateHz + h * h) / h;
-            }
             double rms = rmsFirst * Math.pow(rmsLast / rmsFirst, (double) (i - from) / (to - from));
-            samples[i] += rms * (0.6 * rumble + 0.5 * engine + 0.35 * random.nextGaussian()) / 0.88;
+            samples[i] += rms * (0.6 * rumble + 0.5 * engine[i % engine.length] + 0.35 * random.nextGaussian()) / 0.88;
         }
         return this;
     }
@@ -61,14 +59,23 @@ public final class Sounds {
 
     /** Five syllables a second of a voice at 120 Hz, begun and ended within a hundredth of a second. */
     public Sounds voiced(double rms, double fromS, double toS) {
+        double[] voice = humming(120, 25, 0.5);
         for (int i = at(fromS); i < at(toS); i++) {
-            double sum = 0;
-            for (int h = 1; h <= 25; h++) {
-                sum += Math.sin(2 * Math.PI * 120 * h * i / rateHz + h * h) / Math.sqrt(h);
-            }
-            samples[i] += rms * syllables(i, fromS, toS) * sum / 0.95;
+            samples[i] += rms * syllables(i, fromS, toS) * voice[i % voice.length] / 0.95;
         }
         return this;
+    }
+
+    /** Harmonics of a tone that fall off with a power of their number, until they come round to a sample again. */
+    private double[] humming(int hz, int harmonics, double falling) {
+        int lengthHz = BigInteger.valueOf(hz).gcd(BigInteger.valueOf(rateHz)).intValue();
+        double[] round = new double[rateHz / lengthHz];
+        for (int i = 0; i < round.length; i++) {
+            for (int h = 1; h <= harmonics; h++) {
+                round[i] += Math.sin(2 * Math.PI * hz * h * i / rateHz + h * h) / Math.pow(h, falling);
+            }
+        }
+        return round;
     }
 
     /** The same rhythm in noise, as whispered. */
