@@ -93,7 +93,7 @@ final class PaceDesk implements PaceHost {
         return microphone;
     }
 
-    private static List<String> texts(@Nullable Show show) {
+    static List<String> texts(@Nullable Show show) {
         List<String> texts = new ArrayList<>();
         if (show != null) {
             RemarksOf.byId(show).values().stream().map(Remark::text).sorted().forEach(texts::add);

@@ -7,6 +7,7 @@ import crowdline.console.edit.WordsModel;
 import crowdline.console.edit.WordsPlan;
 import crowdline.console.edit.WordsView;
 import crowdline.console.glossary.GlossaryView;
+import crowdline.console.pace.RemarksToTime;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.show.Catalogue;
 import crowdline.show.Show;
@@ -89,7 +90,9 @@ final class PicturesCommand implements Callable<Integer> {
                 new DemoDebrief(loaded).views(),
                 loaded.prepareView(result.findings()),
                 () -> words(loaded, catalogue),
-                GlossaryView.drawn(catalogue));
+                GlossaryView.drawn(catalogue),
+                RemarksToTime.of(
+                        PaceDesk.texts(loaded.show()), new Spoken(loaded.show().sayAs())));
         try {
             List<Path> files = Pictures.renderAll(to, screens);
             terminal.line(files.size() + " pictures in " + to);

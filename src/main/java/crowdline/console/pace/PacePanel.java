@@ -131,7 +131,8 @@ public final class PacePanel extends JPanel {
         }
     }
 
-    private void begin() {
+    /** Goes on to time the speaker whose name stands there, as its button does. */
+    public void begin() {
         String speaker;
         try {
             speaker = PaceShelf.name(name.getText());
@@ -142,6 +143,16 @@ public final class PacePanel extends JPanel {
         timing.begin(PaceRun.of(speaker, found.remarks()));
         cards.show(this, TIMING);
         SwingUtilities.invokeLater(timing::takeFocus);
+    }
+
+    /**
+     * Does as a key of the watch does.
+     *
+     * @param key a code of {@link java.awt.event.KeyEvent}
+     * @param atS when it was pressed, seconds from any beginning
+     */
+    public void press(int key, double atS) {
+        timing.press(key, atS);
     }
 
     private void learn(PaceRun run) {

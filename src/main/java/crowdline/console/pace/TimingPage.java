@@ -6,6 +6,7 @@ import crowdline.console.theme.TextRole;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.util.function.Consumer;
+import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
@@ -47,6 +48,8 @@ final class TimingPage extends JPanel {
         remark.setFont(appearance.strong(TextRole.NEXT));
         hint.setFont(appearance.plain(TextRole.BODY));
         said.setFont(appearance.plain(TextRole.BODY));
+        remark.setBorder(BorderFactory.createEmptyBorder(
+                appearance.px(4), appearance.px(10), appearance.px(4), appearance.px(10)));
         count.setFocusable(false);
         hint.setFocusable(false);
         said.setFocusable(false);
@@ -112,7 +115,7 @@ final class TimingPage extends JPanel {
         remark.getAccessibleContext().setAccessibleDescription(next.said() + " " + next.count() + ". " + keys);
     }
 
-    private void press(int key, double atS) {
+    void press(int key, double atS) {
         PaceRun now = run;
         if (now == null) {
             return;
