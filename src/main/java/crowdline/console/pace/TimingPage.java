@@ -48,8 +48,8 @@ final class TimingPage extends JPanel {
         remark.setFont(appearance.strong(TextRole.NEXT));
         hint.setFont(appearance.plain(TextRole.BODY));
         said.setFont(appearance.plain(TextRole.BODY));
-        remark.setBorder(BorderFactory.createEmptyBorder(
-                appearance.px(4), appearance.px(10), appearance.px(4), appearance.px(10)));
+        // Lines end ragged at the right, where the room is wanted at the largest zoom.
+        remark.setBorder(BorderFactory.createEmptyBorder(0, appearance.px(5), 0, 0));
         count.setFocusable(false);
         hint.setFocusable(false);
         said.setFocusable(false);
