@@ -9,12 +9,15 @@ import crowdline.live.FigureNow;
 import crowdline.live.LiveNow;
 import crowdline.live.RemarkForm;
 import crowdline.live.Speaking;
+import crowdline.live.Talk;
+import crowdline.live.Upcoming;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
 import crowdline.speech.Breaths;
 import crowdline.speech.SpokenTime;
 import java.util.List;
@@ -68,10 +71,10 @@ final class SayWords {
             }
         }
         Turn over = null;
+        Talk here = moment.state().talkHere();
         for (Placed placed : moment.plan().placed()) {
             Remark remark = words.remark(placed.remarkId()).orElse(null);
-            boolean done = moment.state().talk().said(placed.remarkId())
-                    || moment.state().talk().skipped(placed.remarkId());
+            boolean done = here.said(placed.remarkId()) || here.skipped(placed.remarkId());
             if (remark == null || done || placed.endS() + LINGER_S <= nowS) {
                 continue;
             }
@@ -95,7 +98,7 @@ final class SayWords {
         double takesS = Math.max(0.1, time.seconds());
         double thereIsS = Math.max(0, windowEndS(moment, words, turn) - turn.startS());
         double waitS = turn.startS() - nowS;
-        String caption = waitS > NOW_S ? "Say in " + Seconds.left(waitS) : turn.begun() ? "Saying" : "Say now";
+        String caption = waitS > NOW_S ? ahead(moment, words, turn, waitS) : turn.begun() ? "Saying" : "Say now";
         String kind = ShowWords.word(turn.remark().kind()) + (turn.shortForm() ? ", short form" : "");
         return new SayView(
                 What.WORDS,
@@ -111,6 +114,24 @@ final class SayWords {
                         goneS,
                         Seconds.left(thereIsS - goneS) + " left",
                         goneS >= takesS ? "S when said" : Seconds.left(takesS - goneS) + " to say"));
+    }
+
+    /** When a remark ahead is due; no seconds are told towards a figure that may begin at any time. */
+    private static String ahead(Moment moment, ShowWords words, Turn turn, double waitS) {
+        LiveNow now = moment.now();
+        Act act = words.act(moment.state().actId()).orElse(null);
+        Upcoming next = now.upcoming().isEmpty() ? null : now.upcoming().get(0);
+        boolean itsOwn = next != null
+                && words.figure(act, next.figureId())
+                        .map(f -> f.remarks().contains(turn.remark()))
+                        .orElse(false);
+        FigureNow figure = now.figure();
+        boolean held = figure != null && figure.held();
+        boolean overdue = next != null && next.inS() != null && next.inS() <= 0;
+        if (!itsOwn || !(held || overdue)) {
+            return "Say in " + Seconds.left(waitS);
+        }
+        return turn.remark().kind() == RemarkKind.CALL ? "Say just before it begins" : "Say when it begins";
     }
 
     private static Mark verdict(double takesS, double thereIsS, boolean tight) {

@@ -12,6 +12,7 @@ import crowdline.live.RemarkForm;
 import crowdline.live.TalkEvent;
 import crowdline.patter.Plan;
 import crowdline.show.RemarkKind;
+import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
@@ -82,6 +83,32 @@ class LivePresenterTest {
         LiveView view = presenter.view(SmallShow.moment(102, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
         assertThat(view.say().caption()).isEqualTo("Say in 5 s");
         assertThat(view.say().saidShare()).isZero();
+    }
+
+    @Test
+    void noSecondsAreToldTowardsAFigureThatMayBeginAtAnyTime() {
+        Plan call = SmallShow.plan(SmallShow.placed("r-call-2", "f2", RemarkKind.CALL, 115));
+        LiveView over = presenter.view(SmallShow.moment(112, call, SmallShow.after(new FlightEvent.ActStarted(100))));
+        assertThat(over.say().caption()).isEqualTo("Say just before it begins");
+
+        Plan what = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 125));
+        LiveView late = presenter.view(SmallShow.moment(121, what, SmallShow.after()));
+        assertThat(late.say().caption()).isEqualTo("Say when it begins");
+    }
+
+    @Test
+    void aRemarkSaidInAnEarlierRunOfTheActStandsThereAgain() {
+        Plan plan = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 163));
+        LiveView view = presenter.view(SmallShow.moment(
+                164,
+                plan,
+                SmallShow.after(
+                        new FlightEvent.ActStarted(100),
+                        new TalkEvent.RemarkSaid(104, "r-say-1", RemarkForm.FULL),
+                        new FlightEvent.ActEnded(140),
+                        new FlightEvent.ActChosen(150, "a1", "full", List.of("f1", "f2", "f3"), 160.0),
+                        new FlightEvent.ActStarted(160))));
+        assertThat(view.handles().sayId()).isEqualTo("r-say-1");
     }
 
     @Test
