@@ -11,6 +11,7 @@ import crowdline.live.RemarkForm;
 import crowdline.live.Speaking;
 import crowdline.live.Talk;
 import crowdline.live.Upcoming;
+import crowdline.patter.PatterRules;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.show.Act;
@@ -97,6 +98,11 @@ final class SayWords {
         double goneS = steps(Math.max(0, nowS - turn.startS()));
         double takesS = Math.max(0.1, time.seconds());
         double thereIsS = Math.max(0, windowEndS(moment, words, turn) - turn.startS());
+        FigureNow figure = moment.now().figure();
+        boolean runsOn = figure != null
+                && thereIsS < takesS
+                && turn.startS() + thereIsS >= nowS + figure.leftS() - STEP_S
+                && takesS - thereIsS <= PatterRules.DEFAULT.runPastS();
         double waitS = turn.startS() - nowS;
         String caption = waitS > NOW_S ? ahead(moment, words, turn, waitS) : turn.begun() ? "Saying" : "Say now";
         String kind = ShowWords.word(turn.remark().kind()) + (turn.shortForm() ? ", short form" : "");
@@ -106,7 +112,7 @@ final class SayWords {
                 kind,
                 Breaths.lines(ShowWords.text(turn.remark(), turn.shortForm()), BREATH_CHARS),
                 Math.min(1, goneS / takesS),
-                verdict(takesS, thereIsS, turn.tight()),
+                verdict(takesS, thereIsS, turn.tight(), runsOn),
                 new Bars(
                         thereIsS,
                         takesS,
@@ -134,8 +140,12 @@ final class SayWords {
         return turn.remark().kind() == RemarkKind.CALL ? "Say just before it begins" : "Say when it begins";
     }
 
-    private static Mark verdict(double takesS, double thereIsS, boolean tight) {
+    /** @param runsOn true if only the end of its figure is in the way, and by no more than the plan allows */
+    private static Mark verdict(double takesS, double thereIsS, boolean tight, boolean runsOn) {
         double spareS = thereIsS - takesS;
+        if (spareS < -0.5 && runsOn) {
+            return new Mark(Form.DIAMOND, Tone.CAUTION, Seconds.left(-spareS) + " past the figure");
+        }
         if (spareS < -0.5) {
             return new Mark(Form.STOP, Tone.ALARM, Seconds.left(-spareS) + " too long");
         }
@@ -164,14 +174,16 @@ final class SayWords {
             Optional<Figure> own = words.figure(act, figure.figureId());
             if (own.isPresent()) {
                 boolean ownRemark = own.get().remarks().contains(turn.remark());
-                endS = ownRemark && figureEndS > turn.startS() ? Math.min(endS, figureEndS) : endS;
+                // A figure over its time ends nobody knows when.
+                boolean ends = ownRemark && figureEndS > turn.startS() && figure.overS() <= 0;
+                endS = ends ? Math.min(endS, figureEndS) : endS;
                 double figureStartS = now.nowS() - figure.timeInS();
                 for (Quiet quiet : own.get().quiets()) {
                     double quietS = figureStartS + quiet.fromS();
                     endS = quietS > turn.startS() ? Math.min(endS, quietS) : endS;
                 }
             }
-            if (endS == Double.POSITIVE_INFINITY && figureEndS > turn.startS()) {
+            if (endS == Double.POSITIVE_INFINITY && figureEndS > turn.startS() && figure.overS() <= 0) {
                 endS = figureEndS;
             }
         }

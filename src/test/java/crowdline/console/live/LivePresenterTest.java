@@ -71,10 +71,27 @@ class LivePresenterTest {
 
     @Test
     void aRemarkThatCannotFitSaysByHowMuch() {
-        Plan plan = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 108));
-        LiveView view = presenter.view(SmallShow.moment(108, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
+        Plan plan = SmallShow.plan(
+                SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 104),
+                SmallShow.placed("r-call-2", "f2", RemarkKind.CALL, 106));
+        LiveView view = presenter.view(SmallShow.moment(104, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
         assertThat(verdict(view).word()).isEqualTo("2 s too long");
         assertThat(verdict(view).form()).isEqualTo(Form.STOP);
+    }
+
+    @Test
+    void aRemarkMayRunALittlePastItsFigure() {
+        Plan plan = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 108));
+        LiveView view = presenter.view(SmallShow.moment(108, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
+        assertThat(verdict(view).word()).isEqualTo("2 s past the figure");
+        assertThat(verdict(view).form()).isEqualTo(Form.DIAMOND);
+    }
+
+    @Test
+    void aFigureOverItsTimeCutsNothingShort() {
+        Plan plan = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 109));
+        LiveView view = presenter.view(SmallShow.moment(111, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
+        assertThat(verdict(view).word()).isEqualTo("Just fits");
     }
 
     @Test
