@@ -26,6 +26,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Turns the running show at one moment into the question what to say when. */
 public final class PlanAhead {
+    /** So long before its slot an act is first talked about, seconds. Tuned: a welcome and what the gaps hold. */
+    static final double TALK_BEFORE_S = 180;
     /** Shortest a text counts for, seconds: a word. */
     private static final double LEAST_S = 0.2;
 
@@ -66,7 +68,7 @@ public final class PlanAhead {
         return new PlanRequest(
                 now.nowS(),
                 slots,
-                candidates(act, slots),
+                beforeTalk(state, now) ? List.of() : candidates(act, slots),
                 done,
                 previous,
                 speaking == null
@@ -94,6 +96,12 @@ public final class PlanAhead {
 
     private static Form form(RemarkForm form) {
         return form == RemarkForm.SHORT ? Form.SHORT : Form.FULL;
+    }
+
+    /** Long before an act nothing is said of it, or what is for its gaps would be gone when it comes. */
+    private static boolean beforeTalk(LiveState state, LiveNow now) {
+        Double toSlotS = now.toSlotS();
+        return state.talk().speaking() == null && toSlotS != null && toSlotS > TALK_BEFORE_S;
     }
 
     /** What the calls of the next figure that are still to be said need before it. */

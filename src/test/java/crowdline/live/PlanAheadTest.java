@@ -101,6 +101,15 @@ class PlanAheadTest {
     }
 
     @Test
+    void nothingIsSpentLongBeforeTheSlot() {
+        Played early = new Played()
+                .with(new ShowEvent.ShowOpened(0, "Harbour Day", List.of("first")))
+                .with(new FlightEvent.ActChosen(1, "first", "full", Played.FIGURES, 4000.0));
+        assertThat(candidates(request(early, 3800))).isEmpty();
+        assertThat(candidates(request(early, 3830))).contains("act-say", "once", "again");
+    }
+
+    @Test
     void whatWasSaidInAnEarlierRunOfTheActComesAgain() {
         Played again = Played.flying()
                 .with(

@@ -37,6 +37,13 @@ class LivePresenterTest {
     }
 
     @Test
+    void aSlotHoursAheadIsToldInHours() {
+        assertThat(Seconds.left(59.4)).isEqualTo("59 s");
+        assertThat(Seconds.left(3599)).isEqualTo("59:59");
+        assertThat(Seconds.left(42_647)).isEqualTo("11 h 50 min");
+    }
+
+    @Test
     void aFigureIsShownWithItsTimeLeft() {
         LiveView view =
                 presenter.view(SmallShow.moment(104, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100))));
