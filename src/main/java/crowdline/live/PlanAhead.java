@@ -68,7 +68,7 @@ public final class PlanAhead {
         return new PlanRequest(
                 now.nowS(),
                 slots,
-                beforeTalk(state, now) ? List.of() : candidates(act, slots),
+                beforeTalk(state, now) ? List.of() : candidates(act, slots, leftBehind(act, state.course())),
                 done,
                 previous,
                 speaking == null
@@ -87,7 +87,7 @@ public final class PlanAhead {
         return new PlanRequest(
                 startS - PatterRules.DEFAULT.callStartsAtMostBeforeS(),
                 slots,
-                candidates(act, slots),
+                candidates(act, slots, List.of()),
                 Set.of(),
                 Optional.empty(),
                 null,
@@ -155,7 +155,23 @@ public final class PlanAhead {
         return act.figure(figureId).map(Figure::quiets).orElse(List.of());
     }
 
-    private List<Candidate> candidates(@Nullable Act act, List<Slot> slots) {
+    /** Duties of figures that are over or dropped: they must be said all the same, wherever there is time. */
+    private static List<Remark> leftBehind(@Nullable Act act, Course course) {
+        if (act == null) {
+            return List.of();
+        }
+        List<String> order = course.figureIds();
+        return order.stream()
+                .filter(id -> !id.equals(course.figureId()))
+                .filter(id -> order.indexOf(id) < course.position()
+                        || course.droppedIds().contains(id))
+                .flatMap(id -> act.figure(id).stream())
+                .flatMap(figure -> figure.remarks().stream())
+                .filter(r -> r.kind() == RemarkKind.DUTY)
+                .toList();
+    }
+
+    private List<Candidate> candidates(@Nullable Act act, List<Slot> slots, List<Remark> leftBehind) {
         List<Candidate> all = new ArrayList<>();
         for (Slot slot : slots) {
             if (act != null) {
@@ -164,6 +180,7 @@ public final class PlanAhead {
             }
         }
         if (act != null) {
+            leftBehind.forEach(r -> all.add(candidate(r, null)));
             act.remarks().forEach(r -> all.add(candidate(r, null)));
         }
         show.remarks().forEach(r -> all.add(candidate(r, null)));

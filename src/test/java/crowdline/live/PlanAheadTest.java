@@ -24,9 +24,12 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Worked by hand with figures of 10, 8, 20 and 6 s, each give or take a second, and an act started at 100 s. */
@@ -42,7 +45,9 @@ class PlanAheadTest {
 
     private final PlanAhead ahead = new PlanAhead(show(), text -> new SpokenTime(4, 3, 5));
     /** A call of 4 s ends 1 s before its figure, with half a second to spare at either end. */
-    private final PlanAhead withCalls = new PlanAhead(show(true), text -> new SpokenTime(4, 3, 5));
+    private final PlanAhead withCalls = new PlanAhead(show(RemarkKind.CALL), text -> new SpokenTime(4, 3, 5));
+
+    private final PlanAhead withDuties = new PlanAhead(show(RemarkKind.DUTY), text -> new SpokenTime(4, 3, 5));
 
     @Test
     void slotsAreTheFigureBeingFlownAndThoseAhead() {
@@ -151,6 +156,28 @@ class PlanAheadTest {
     }
 
     @Test
+    void dutyOfAFigureThatIsOverOrDroppedIsStillToBeSaid() {
+        assertThat(owner(Played.flying(), 104, "roll-duty")).isEqualTo("roll");
+        Played stepped = Played.flying().with(new FlightEvent.Stepped(110), new FlightEvent.Stepped(112));
+        assertThat(owner(stepped, 113, "roll-duty")).isEqualTo("anywhere");
+        Played dropped = Played.flying().with(new FlightEvent.NextDropped(101));
+        assertThat(owner(dropped, 104, "roll-duty")).isEqualTo("anywhere");
+        Played offPlan = Played.flying().with(new FlightEvent.WentOffPlan(106));
+        assertThat(owner(offPlan, 107, "roll-duty")).isEqualTo("nowhere");
+        Played said = Played.flying().with(new FlightEvent.Stepped(110), said(111, "roll-duty"));
+        assertThat(request(said, 113).alreadySaid()).contains("roll-duty");
+    }
+
+    /** The figure a candidate belongs to, "anywhere" if to none, "nowhere" if there is no such candidate. */
+    private String owner(Played played, double nowS, String id) {
+        return withDuties.request(played.state, played.at(nowS), TIMES, Optional.empty()).candidates().stream()
+                .filter(c -> c.remark().id().equals(id))
+                .findFirst()
+                .map(c -> Objects.requireNonNullElse(c.figureId(), "anywhere"))
+                .orElse("nowhere");
+    }
+
+    @Test
     void remarksTakeWhatTheSpeakerTakes() {
         assertThat(request(Played.flying(), 104).candidates())
                 .allSatisfy(c -> assertThat(c.full()).isEqualTo(new SpokenLength(4, 3, 5)));
@@ -218,10 +245,10 @@ class PlanAheadTest {
     }
 
     private static Show show() {
-        return show(false);
+        return show(null);
     }
 
-    private static Show show(boolean calls) {
+    private static Show show(@Nullable RemarkKind more) {
         Venue venue = new Venue("Nowhere", 52, 0, 0, 90, 200, ZoneId.of("UTC"), Venue.Limits.NONE);
         Remark once = new Remark("once", RemarkKind.FACT, "Once only.", null, null, null, 1, true);
         Remark again = Remark.of("again", RemarkKind.FILLER, "As often as you like.");
@@ -232,19 +259,21 @@ class PlanAheadTest {
                 DayAir.STANDARD,
                 List.of(),
                 List.of(),
-                List.of(act("first", calls), act("second", calls)),
+                List.of(act("first", more), act("second", more)),
                 List.of(once, again),
                 List.of(),
                 Map.of(),
                 null);
     }
 
-    private static Act act(String id, boolean calls) {
+    private static Act act(String id, @Nullable RemarkKind more) {
         List<Figure> figures = new ArrayList<>();
         for (String figure : Played.FIGURES) {
             Remark remark = Remark.of(figure + "-say", RemarkKind.EXPLANATION, "A word on it.");
-            Remark call = Remark.of(figure + "-call", RemarkKind.CALL, "Now this.");
-            List<Remark> remarks = calls ? List.of(call, remark) : List.of(remark);
+            List<Remark> remarks = new ArrayList<>(List.of(remark));
+            if (more != null) {
+                remarks.add(Remark.of(figure + "-" + more.name().toLowerCase(Locale.ROOT), more, "More of it."));
+            }
             figures.add(new Figure(figure, figure, null, null, null, null, null, null, List.of(), remarks));
         }
         return new Act(
