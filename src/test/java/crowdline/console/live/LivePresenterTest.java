@@ -110,6 +110,18 @@ class LivePresenterTest {
     }
 
     @Test
+    void aFigureIsNotToldApartFromOneOfItsOwnName() {
+        Moment moment = SmallShow.moment(104, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100)));
+        assertThat(presenter.view(seen(moment, "Low pass")).now().name()).isEqualTo("Loop or low pass");
+        assertThat(presenter.view(seen(moment, "Loop")).now().name()).isEqualTo("Loop");
+    }
+
+    private static Moment seen(Moment moment, String other) {
+        Tracking tracking = new Tracking(0.6, 0.2, other, null);
+        return new Moment(moment.state(), moment.now(), moment.plan(), moment.hour(), tracking);
+    }
+
+    @Test
     void noSecondsAreToldTowardsAFigureThatMayBeginAtAnyTime() {
         Plan call = SmallShow.plan(SmallShow.placed("r-call-2", "f2", RemarkKind.CALL, 115));
         LiveView over = presenter.view(SmallShow.moment(112, call, SmallShow.after(new FlightEvent.ActStarted(100))));
