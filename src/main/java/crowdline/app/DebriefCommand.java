@@ -78,7 +78,8 @@ final class DebriefCommand implements Callable<Integer> {
 
     private void print(LoadedShow loaded, JournalReading reading) throws ShowFileException {
         Show read = loaded.show();
-        Debrief debrief = Debrief.of(read, reading.state(), loaded.debriefSources((actId, variant) -> List.of()));
+        Debrief debrief =
+                Debrief.of(read, reading.state(), loaded.debriefSources(reading.zero(), (actId, variant) -> List.of()));
         Path to = table;
         if (to != null) {
             Exports.write(to, DebriefSheet.table(debrief));

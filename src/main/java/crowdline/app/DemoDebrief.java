@@ -17,6 +17,7 @@ import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Variant;
 import crowdline.timing.FigureTime;
+import java.time.Instant;
 import java.time.LocalTime;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -90,7 +91,7 @@ final class DemoDebrief {
     private DebriefView view(Act act) {
         LocalTime zero = act.slotStart().minusSeconds(100);
         return DebriefPresenter.view(
-                Debrief.of(loaded.show(), state, loaded.debriefSources((id, variant) -> List.of())),
+                Debrief.of(loaded.show(), state, loaded.debriefSources(Instant.MAX, (id, variant) -> List.of())),
                 atS -> zero.plusNanos(Math.round(atS * 1e9)));
     }
 }

@@ -32,6 +32,7 @@ import crowdline.speech.SpokenTime;
 import crowdline.timing.ActTimes;
 import crowdline.timing.LearnedTimes;
 import crowdline.timing.Pass;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -241,12 +242,16 @@ final class LoadedShow {
         return new Planner().plan(planAhead().wholeAct(act, times));
     }
 
-    /** What a debrief compares a show with. */
-    DebriefSources debriefSources(BiFunction<String, String, List<Pass>> passes) {
+    /**
+     * What a debrief compares a show with.
+     *
+     * @param begun when the session began: a pass of its own does not tell what was planned for it
+     */
+    DebriefSources debriefSources(Instant begun, BiFunction<String, String, List<Pass>> passes) {
         return new DebriefSources() {
             @Override
             public Optional<ActTimes> times(String actId, String variant) {
-                return prediction(actId, variant).map(Prediction::times);
+                return prediction(actId, variant).map(p -> p.timesBefore(begun));
             }
 
             @Override

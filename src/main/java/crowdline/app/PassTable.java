@@ -72,12 +72,13 @@ final class PassTable {
             Pass pass = passes.get(i);
             lines.add(String.format(
                             Locale.UK,
-                            "pass %d  %s  %s, %s, %d figures, %s  %s",
+                            "pass %d  %s  %s, %s, %d %s, %s  %s",
                             i + 1,
                             pass.id(),
                             how(pass.how()),
                             WHEN.withZone(zone).format(pass.begunAt()),
                             pass.figures().size(),
+                            pass.figures().size() == 1 ? "figure" : "figures",
                             counts(pass),
                             pass.note())
                     .stripTrailing());

@@ -10,6 +10,7 @@ import crowdline.timing.FigureTime;
 import crowdline.timing.LearnedTimes;
 import crowdline.timing.Pass;
 import crowdline.timing.PredictedTimes;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -71,6 +72,13 @@ final class Prediction {
     /** When each figure is flown, with its band: as the passes have it, else as predicted. */
     ActTimes times() {
         return learned().times();
+    }
+
+    /** When each figure was to be flown at a moment: as the passes flown before it have it, else as predicted. */
+    ActTimes timesBefore(Instant moment) {
+        List<Pass> earlier =
+                passes.get().stream().filter(p -> p.begunAt().isBefore(moment)).toList();
+        return LearnedTimes.of(varied().times(), earlier).times();
     }
 
     /** What the passes say, on top of the prediction. */

@@ -124,7 +124,8 @@ final class RunningShow implements AutoCloseable {
                     loaded.prediction(state.actId(), state.variant()).orElse(null);
             if (prediction != null) {
                 aired.follow(state, plan, now.nowS());
-                plan = planner.plan(aired.request(ahead.request(state, now, prediction.times(), Optional.of(plan))));
+                plan = planner.plan(
+                        aired.request(ahead.request(state, now, prediction.times(), Optional.of(plan), aired.ids())));
             } else if (plan.equals(Plan.NOT_YET)) {
                 plan = Plan.EMPTY;
             }

@@ -47,7 +47,7 @@ final class ShowDebrief implements DebriefDesk {
 
     private Debrief debrief() {
         LoadedShow now = loaded.get();
-        return Debrief.of(now.show(), desk.snapshot().state(), now.debriefSources(passes::of));
+        return Debrief.of(now.show(), desk.snapshot().state(), now.debriefSources(zero, passes::of));
     }
 
     private Instant at(double sessionS) {

@@ -15,6 +15,7 @@ import crowdline.console.prepare.EmptyShow;
 import crowdline.console.prepare.PreparePanel;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Appearance;
+import crowdline.console.theme.Tone;
 import crowdline.console.walk.WalkView;
 import crowdline.storage.LearnedButtons;
 import java.awt.BorderLayout;
@@ -29,10 +30,14 @@ import java.util.function.Consumer;
 import javax.swing.Action;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
 
 /** Everything in the window but its frame: the places, the foot line, and the sheet of keys over them. */
 final class ConsolePane extends JPanel {
+    /** How long good news stands in the foot line, milliseconds; tuned: time to look down from the sky and read it. */
+    private static final int GOOD_NEWS_MS = 10_000;
+
     private static final String NO_SHOW = "NO_SHOW";
     private static final String KEYS = "KEYS";
 
@@ -56,6 +61,7 @@ final class ConsolePane extends JPanel {
     private String speaker = "";
     private transient LearnedButtons learned = LearnedButtons.NONE;
     private transient List<Mark> banners = List.of();
+    private final Timer forget = new Timer(GOOD_NEWS_MS, e -> forgetGoodNews());
     private transient Appearance appearance;
 
     ConsolePane(Appearance appearance, CommandActions actions, Action demo) {
@@ -82,6 +88,7 @@ final class ConsolePane extends JPanel {
         stage.add(glossary, Place.GLOSSARY.name());
         stage.add(empty, NO_SHOW);
         stage.add(keys, KEYS);
+        forget.setRepeats(false);
         add(stage, BorderLayout.CENTER);
         add(foot, BorderLayout.SOUTH);
         setFocusable(true);
@@ -191,6 +198,17 @@ final class ConsolePane extends JPanel {
 
     void showBanners(List<Mark> marks) {
         banners = List.copyOf(marks);
+        forget.restart();
+        allow();
+    }
+
+    List<Mark> banners() {
+        return banners;
+    }
+
+    /** Good news has been read by now; what asks for something stays until it is mended. */
+    void forgetGoodNews() {
+        banners = banners.stream().filter(m -> m.tone() != Tone.GOOD).toList();
         allow();
     }
 
@@ -270,6 +288,6 @@ final class ConsolePane extends JPanel {
             }
         }
         actions.allow(possible);
-        foot.show(new FootBar.Foot(banners, incident ? "" : FootBar.hint(speaker)));
+        foot.show(new FootBar.Foot(banners, incident ? "" : FootBar.hint(speaker), incident ? "" : speaker));
     }
 }

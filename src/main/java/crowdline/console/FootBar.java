@@ -24,8 +24,9 @@ final class FootBar extends Painted<FootBar.Foot> {
      *
      * @param marks messages, the most pressing first
      * @param hint what stands there when there are none
+     * @param pace whose pace the times are for, beside a message too; empty for the default's
      */
-    record Foot(List<Mark> marks, String hint) {
+    record Foot(List<Mark> marks, String hint, String pace) {
         Foot {
             marks = List.copyOf(marks);
         }
@@ -33,14 +34,18 @@ final class FootBar extends Painted<FootBar.Foot> {
 
     /** What the line says when there is nothing else: whose pace the times are for. */
     static String hint(String speaker) {
-        return HINT + ". Times are for " + (speaker.isEmpty() ? "the default pace" : speaker);
+        return HINT + ". " + timesFor(speaker);
+    }
+
+    private static String timesFor(String speaker) {
+        return "Times are for " + (speaker.isEmpty() ? "the default pace" : speaker);
     }
 
     private static final int HEIGHT_PX = 34;
 
     FootBar(Appearance appearance) {
         super("Messages", appearance);
-        show(new Foot(List.of(), hint("")));
+        show(new Foot(List.of(), hint(""), ""));
         dress(appearance);
     }
 
@@ -55,7 +60,9 @@ final class FootBar extends Painted<FootBar.Foot> {
     @Override
     protected String spoken(Foot shown) {
         return shown.marks().stream().map(Mark::word).collect(Collectors.joining(". ", "", ". "))
-                + (shown.marks().isEmpty() ? shown.hint() + ". " : "")
+                + (shown.marks().isEmpty()
+                        ? shown.hint() + ". "
+                        : shown.pace().isEmpty() ? "" : timesFor(shown.pace()) + ". ")
                 + CAUTION;
     }
 
@@ -80,7 +87,15 @@ final class FootBar extends Painted<FootBar.Foot> {
             String more = shown.marks().size() > 1
                     ? mark.word() + "  (and " + (shown.marks().size() - 1) + " more)"
                     : mark.word();
-            pen.mark(new Mark(mark.form(), mark.tone(), more), TextRole.SMALL, left);
+            double paceWidth = shown.pace().isEmpty() ? 0 : left.w() * 0.3;
+            pen.mark(new Mark(mark.form(), mark.tone(), more), TextRole.SMALL, left.leftOf(paceWidth));
+            if (paceWidth > 0) {
+                Box pace = left.right(paceWidth);
+                pen.atRight(
+                        pen.lines(timesFor(shown.pace()), TextRole.LABEL, false, pace, 2),
+                        pace,
+                        pen.palette().soft());
+            }
         }
     }
 }

@@ -11,19 +11,22 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What stood on the screen in its time and was taken to be said, though no key said so: hands are seldom free. It is not
- * planned again in the same act, and what is on the screen now is not moved. It is no record: only keys say what was said.
+ * planned again in the same run of the act, and what is on the screen now is not moved. It is no record: only keys say what was said.
  *
  * <p>Not for several threads at once.
  */
 public final class Aired {
     private final Set<String> ids = new HashSet<>();
     private @Nullable String actId;
+    private double earlierRunEndS = Double.NEGATIVE_INFINITY;
     private @Nullable Placed airing;
 
     /** Sees what the plan has on the screen at {@code nowS}. */
     public void follow(LiveState state, Plan plan, double nowS) {
-        if (!Objects.equals(actId, state.actId())) {
+        double earlierS = state.course().earlierRunEndS();
+        if (!Objects.equals(actId, state.actId()) || earlierS != earlierRunEndS) {
             actId = state.actId();
+            earlierRunEndS = earlierS;
             ids.clear();
         }
         airing = null;
@@ -41,12 +44,15 @@ public final class Aired {
         }
     }
 
-    /** True if a key settled it in this act; what was said in an earlier one may come again. */
+    /** True if a key settled it in this run; what was said in an earlier one may come again. */
     private static boolean settledHere(LiveState state, String remarkId) {
         return state.talk().entries().stream()
-                .anyMatch(e -> e.remarkId().equals(remarkId)
-                        && e.outcome() != RemarkEntry.Outcome.CUT_SHORT
-                        && Objects.equals(e.actId(), state.actId()));
+                .anyMatch(e -> e.remarkId().equals(remarkId) && e.settles() && state.isOfThisRun(e));
+    }
+
+    /** Ids of what was taken to be said in this run of the act. */
+    public Set<String> ids() {
+        return Set.copyOf(ids);
     }
 
     /** The request with all that in it: what is on the screen counts as being said, as long as its figure is still ahead. */

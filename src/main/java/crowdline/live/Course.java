@@ -75,6 +75,18 @@ public record Course(
         return OptionalInt.empty();
     }
 
+    /** When the act was over that was the last of the same id before this run; minus infinity if this is the first. */
+    double earlierRunEndS() {
+        boolean overNow = phase instanceof Phase.ActDone || phase instanceof Phase.ShowDone;
+        List<FlownAct> before =
+                overNow && !flownActs.isEmpty() ? flownActs.subList(0, flownActs.size() - 1) : flownActs;
+        return before.stream()
+                .filter(act -> act.actId().equals(actId))
+                .mapToDouble(FlownAct::endedAtS)
+                .max()
+                .orElse(Double.NEGATIVE_INFINITY);
+    }
+
     /** True from the start of the act to its end. */
     public boolean inTheAir() {
         return phase instanceof Phase.Flying || phase instanceof Phase.Held || phase instanceof Phase.OffPlan;

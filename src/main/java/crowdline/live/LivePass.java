@@ -12,7 +12,7 @@ public final class LivePass {
     /**
      * The pass in an act that is over: its figures whose start and end were both marked by hand, that were followed by
      * the next one of the plan, and whose clock was not held. A boundary the clock made repeats what was believed
-     * already; a jump or going off the plan does not say when the figure before was over.
+     * already; a jump, going off the plan or breaking the act off does not say when the figure before was over.
      *
      * @param id the new pass's own name
      * @param begunAt when the act began
@@ -36,10 +36,19 @@ public final class LivePass {
 
     private static boolean endedByHand(FlownAct act, int index, double endS) {
         if (index + 1 == act.flown().size()) {
-            return endS == act.endedAtS();
+            return endS == act.endedAtS() && isLast(act, index);
         }
         Flown next = act.flown().get(index + 1);
         return next.mark() == Source.HAND && next.startedAtS() == endS && follows(act, index, next);
+    }
+
+    /** True if nothing more was meant to be flown; an act broken off cuts its figure short. */
+    private static boolean isLast(FlownAct act, int index) {
+        int at = act.figureIds().indexOf(act.flown().get(index).figureId());
+        return at >= 0
+                && act.droppedIds()
+                        .containsAll(
+                                act.figureIds().subList(at + 1, act.figureIds().size()));
     }
 
     private static boolean follows(FlownAct act, int index, Flown next) {

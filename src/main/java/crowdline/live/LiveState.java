@@ -2,6 +2,7 @@ package crowdline.live;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -66,6 +67,17 @@ public record LiveState(
 
     public boolean incidentOpen() {
         return !incidents.isEmpty() && incidents.get(incidents.size() - 1).closedAtS() == null;
+    }
+
+    /** What became of remarks in this run of the act: what was said in an earlier one may come again. */
+    public Talk talkHere() {
+        return new Talk(
+                talk.speaking(),
+                talk.entries().stream().filter(this::isOfThisRun).toList());
+    }
+
+    boolean isOfThisRun(RemarkEntry entry) {
+        return Objects.equals(entry.actId(), actId()) && entry.endedAtS() > course.earlierRunEndS();
     }
 
     /** True once the show was ended; nothing of it needs to be resumed. */

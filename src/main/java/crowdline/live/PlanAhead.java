@@ -11,6 +11,7 @@ import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
 import crowdline.show.Show;
 import crowdline.speech.SpokenTime;
 import crowdline.timing.ActTimes;
@@ -18,7 +19,6 @@ import crowdline.timing.FigureTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -26,6 +26,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Turns the running show at one moment into the question what to say when. */
 public final class PlanAhead {
+    /** So long before its slot an act is first talked about, seconds. Tuned: a welcome and what the gaps hold. */
+    static final double TALK_BEFORE_S = 180;
     /** Shortest a text counts for, seconds: a word. */
     private static final double LEAST_S = 0.2;
 
@@ -45,14 +47,29 @@ public final class PlanAhead {
      * @param previous the plan on the screen, if any
      */
     public PlanRequest request(LiveState state, LiveNow now, ActTimes times, Optional<Plan> previous) {
+        return request(state, now, times, previous, Set.of());
+    }
+
+    /**
+     * The same, knowing what stood on the screen in its time.
+     *
+     * @param aired ids of remarks taken to be said though no key said so
+     */
+    public PlanRequest request(
+            LiveState state, LiveNow now, ActTimes times, Optional<Plan> previous, Set<String> aired) {
         Act act = Optional.ofNullable(state.actId()).flatMap(show::act).orElse(null);
-        List<Slot> slots = act == null ? List.of() : slots(act, now, times);
+        Set<String> done = done(state);
+        done.addAll(aired);
+        List<Slot> slots = List.of();
+        if (act != null) {
+            slots = slots(act, now, times, NextStart.shiftS(state, now, callRoomS(act, now, done)));
+        }
         Speaking speaking = state.talk().speaking();
         return new PlanRequest(
                 now.nowS(),
                 slots,
-                candidates(act, slots),
-                done(state),
+                beforeTalk(state, now) ? List.of() : candidates(act, slots, leftBehind(act, state.course())),
+                done,
                 previous,
                 speaking == null
                         ? null
@@ -70,7 +87,7 @@ public final class PlanAhead {
         return new PlanRequest(
                 startS - PatterRules.DEFAULT.callStartsAtMostBeforeS(),
                 slots,
-                candidates(act, slots),
+                candidates(act, slots, List.of()),
                 Set.of(),
                 Optional.empty(),
                 null,
@@ -81,7 +98,26 @@ public final class PlanAhead {
         return form == RemarkForm.SHORT ? Form.SHORT : Form.FULL;
     }
 
-    private static List<Slot> slots(Act act, LiveNow now, ActTimes times) {
+    /** Long before an act nothing is said of it, or what is for its gaps would be gone when it comes. */
+    private static boolean beforeTalk(LiveState state, LiveNow now) {
+        Double toSlotS = now.toSlotS();
+        return state.talk().speaking() == null && toSlotS != null && toSlotS > TALK_BEFORE_S;
+    }
+
+    /** What the calls of the next figure that are still to be said need before it. */
+    private double callRoomS(Act act, LiveNow now, Set<String> done) {
+        PatterRules rules = PatterRules.DEFAULT;
+        return now.upcoming().stream()
+                .limit(1)
+                .flatMap(next -> act.figure(next.figureId()).stream())
+                .flatMap(figure -> figure.remarks().stream())
+                .filter(r -> r.kind() == RemarkKind.CALL && !done.contains(r.id()))
+                .mapToDouble(r -> length(r.text()).seconds() + rules.callEndsAtLeastBeforeS() + 2 * rules.spareS())
+                .max()
+                .orElse(0);
+    }
+
+    private static List<Slot> slots(Act act, LiveNow now, ActTimes times, double shiftS) {
         List<Slot> slots = new ArrayList<>();
         FigureNow figure = now.figure();
         if (figure != null) {
@@ -102,7 +138,7 @@ public final class PlanAhead {
             Double inS = ahead.inS();
             FigureTime time = time(times, ahead.figureId());
             if (inS != null && time != null) {
-                slots.add(Slot.of(time.startingAt(now.nowS() + inS), quiets(act, ahead.figureId())));
+                slots.add(Slot.of(time.startingAt(now.nowS() + inS + shiftS), quiets(act, ahead.figureId())));
             }
         }
         return slots;
@@ -119,7 +155,23 @@ public final class PlanAhead {
         return act.figure(figureId).map(Figure::quiets).orElse(List.of());
     }
 
-    private List<Candidate> candidates(@Nullable Act act, List<Slot> slots) {
+    /** Duties of figures that are over or dropped: they must be said all the same, wherever there is time. */
+    private static List<Remark> leftBehind(@Nullable Act act, Course course) {
+        if (act == null) {
+            return List.of();
+        }
+        List<String> order = course.figureIds();
+        return order.stream()
+                .filter(id -> !id.equals(course.figureId()))
+                .filter(id -> order.indexOf(id) < course.position()
+                        || course.droppedIds().contains(id))
+                .flatMap(id -> act.figure(id).stream())
+                .flatMap(figure -> figure.remarks().stream())
+                .filter(r -> r.kind() == RemarkKind.DUTY)
+                .toList();
+    }
+
+    private List<Candidate> candidates(@Nullable Act act, List<Slot> slots, List<Remark> leftBehind) {
         List<Candidate> all = new ArrayList<>();
         for (Slot slot : slots) {
             if (act != null) {
@@ -128,6 +180,7 @@ public final class PlanAhead {
             }
         }
         if (act != null) {
+            leftBehind.forEach(r -> all.add(candidate(r, null)));
             act.remarks().forEach(r -> all.add(candidate(r, null)));
         }
         show.remarks().forEach(r -> all.add(candidate(r, null)));
@@ -146,15 +199,13 @@ public final class PlanAhead {
                 seconds, Math.max(LEAST_S / 2, Math.min(time.lowS(), seconds)), Math.max(time.highS(), seconds));
     }
 
-    /** What was said or skipped in this act, and what may be said only once and was. */
+    /** What was said or skipped in this run of the act, and what may be said only once and was. */
     private Set<String> done(LiveState state) {
         Set<String> ids = new HashSet<>();
         Set<String> once = new HashSet<>();
         show.remarks().stream().filter(Remark::once).forEach(r -> once.add(r.id()));
         for (RemarkEntry entry : state.talk().entries()) {
-            boolean here = Objects.equals(entry.actId(), state.actId());
-            boolean finished = entry.outcome() != RemarkEntry.Outcome.CUT_SHORT;
-            if (finished && (here || once.contains(entry.remarkId()))) {
+            if (entry.settles() && (state.isOfThisRun(entry) || once.contains(entry.remarkId()))) {
                 ids.add(entry.remarkId());
             }
         }

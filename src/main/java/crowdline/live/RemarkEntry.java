@@ -24,6 +24,11 @@ public record RemarkEntry(
         @Nullable String actId,
         @Nullable String figureId) {
 
+    /** True if nothing more is to be done about it; a remark cut short may come again. */
+    boolean settles() {
+        return outcome != Outcome.CUT_SHORT;
+    }
+
     /** What became of a remark. */
     public enum Outcome {
         SAID,

@@ -31,7 +31,7 @@ final class TalkSteps {
 
     private static Step said(LiveState state, TalkEvent.RemarkSaid event) {
         Speaking mine = state.talk().speaking(event.remarkId());
-        if (mine == null && state.talk().said(event.remarkId())) {
+        if (mine == null && state.talkHere().said(event.remarkId())) {
             return new Step.Refused("This remark was already said.");
         }
         RemarkEntry entry = new RemarkEntry(
@@ -47,10 +47,10 @@ final class TalkSteps {
     }
 
     private static Step skipped(LiveState state, TalkEvent event) {
-        if (state.talk().said(event.remarkId())) {
+        if (state.talkHere().said(event.remarkId())) {
             return new Step.Refused("This remark was already said.");
         }
-        if (state.talk().skipped(event.remarkId())) {
+        if (state.talkHere().skipped(event.remarkId())) {
             return new Step.Refused("This remark was already skipped.");
         }
         Talk talk = state.talk().speaking(event.remarkId()) == null

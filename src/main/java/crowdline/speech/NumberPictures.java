@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 final class NumberPictures {
 
     private static final Pattern PICTURES = Pattern.compile(
-            "\\b(?:about the|as (?:\\p{L}+ ){1,3}as|like|times|twice|half|double|enough|more than (?:a|an|the|your|any)"
+            "\\b(?:about the|as (?:\\p{L}+ ){1,3}as|like|times|twice|(?:half|double) (?:a|an|as|of|that|the|what|your)|enough|more than (?:a|an|the|your|any)"
                     + "|the (?:height|length|weight|width|size|power|speed) of|imagine|your|every second|compare"
                     + "|that's|that is|longer than|taller than|heavier than|faster than|higher than)\\b",
             Pattern.CASE_INSENSITIVE);

@@ -80,7 +80,7 @@ class LearnCommandTest {
         for (String end : new String[] {"40", "40.5", "41"}) {
             assertThat(add("figure,startS,endS\nloop-1,3," + end + "\n")).isEqualTo(ExitCode.FINE);
         }
-        assertThat(caught.out()).contains("learned from 3 of 3 passes", "by hand", "Kept pass " + id(2));
+        assertThat(caught.out()).contains("learned from 3 of 3 passes", "by hand", "1 figure,", "Kept pass " + id(2));
         assertThat(learnedLoopS()).isGreaterThan(predictedS).isLessThan(38);
 
         assertThat(run("predict", show)).isEqualTo(ExitCode.FINE);

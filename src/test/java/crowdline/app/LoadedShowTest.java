@@ -8,9 +8,12 @@ import crowdline.show.Variant;
 import crowdline.speech.Pace;
 import crowdline.storage.CatalogueFile;
 import crowdline.storage.ShowFile;
+import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
+import crowdline.timing.Pass;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -32,6 +35,35 @@ class LoadedShowTest {
 
     private Prediction prediction() {
         return loaded.prediction(act.id(), variant.name()).orElseThrow();
+    }
+
+    @Test
+    void aDebriefDoesNotTakeItsOwnPassForThePlan() {
+        String figure = variant.order().get(1);
+        double predictedS = durationS(prediction().times(), figure);
+        Instant begun = Instant.parse("2030-06-01T12:00:00Z");
+        var timed = List.of(new Pass.TimedFigure(figure, 0, predictedS + 9));
+        loaded.learn(List.of(Pass.of("p", act.id(), variant.name(), Pass.How.LIVE, begun.plusSeconds(60), timed)));
+
+        assertThat(durationS(prediction().times(), figure)).isGreaterThan(predictedS + 1);
+        assertThat(planned(begun, figure)).isEqualTo(predictedS);
+        assertThat(planned(begun.plusSeconds(3600), figure)).isGreaterThan(predictedS + 1);
+    }
+
+    private double planned(Instant begun, String figure) {
+        return durationS(
+                loaded.debriefSources(begun, (a, v) -> List.of())
+                        .times(act.id(), variant.name())
+                        .orElseThrow(),
+                figure);
+    }
+
+    private static double durationS(ActTimes times, String figure) {
+        return times.figures().stream()
+                .filter(t -> t.figureId().equals(figure))
+                .findFirst()
+                .orElseThrow()
+                .durationS();
     }
 
     @Test

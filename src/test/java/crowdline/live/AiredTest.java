@@ -52,6 +52,17 @@ class AiredTest {
     }
 
     @Test
+    void theSameActFlownAgainForgets() {
+        LiveState started = moved(state, new FlightEvent.ActStarted(1));
+        aired.follow(started, PLAN, 15);
+        LiveState over = moved(started, new FlightEvent.ActEnded(40));
+        aired.follow(over, Plan.EMPTY, 41);
+        assertThat(aired.ids()).containsExactly("first");
+        aired.follow(act(over, 42, "one"), Plan.EMPTY, 43);
+        assertThat(aired.ids()).isEmpty();
+    }
+
+    @Test
     void nothingIsTakenAsSaidWhileTheIncidentPageIsOpen() {
         Step step = Live.next(state, new IncidentEvent.IncidentOpened(9));
         aired.follow(((Step.Moved) step).state(), PLAN, 15);

@@ -15,7 +15,7 @@ class LivePassTest {
     @Test
     void figuresMarkedByHandAtBothEndsAreTimed() {
         assertThat(timed(
-                        List.of(),
+                        List.of("d"),
                         flown("a", 100, 112.0, Source.HAND),
                         flown("b", 112, 120.0, Source.HAND),
                         flown("c", 120, 130.0, Source.HAND)))
@@ -38,7 +38,10 @@ class LivePassTest {
 
     @Test
     void heldFigureIsNotTimed() {
-        assertThat(ids(List.of(), new Flown("a", 100, 3, 115.0, Source.HAND), flown("b", 115, 130.0, Source.HAND)))
+        assertThat(ids(
+                        List.of("c", "d"),
+                        new Flown("a", 100, 3, 115.0, Source.HAND),
+                        flown("b", 115, 130.0, Source.HAND)))
                 .containsExactly("b");
     }
 
@@ -54,8 +57,14 @@ class LivePassTest {
 
     @Test
     void figureBeforeADroppedOneIsTimed() {
-        assertThat(ids(List.of("b"), flown("a", 100, 110.0, Source.HAND), flown("c", 110, 130.0, Source.HAND)))
+        assertThat(ids(List.of("b", "d"), flown("a", 100, 110.0, Source.HAND), flown("c", 110, 130.0, Source.HAND)))
                 .containsExactly("a", "c");
+    }
+
+    @Test
+    void figureInWhichTheActWasBrokenOffIsNotTimed() {
+        assertThat(ids(List.of(), flown("a", 100, 110.0, Source.HAND), flown("b", 110, 130.0, Source.HAND)))
+                .containsExactly("a");
     }
 
     private static List<String> ids(List<String> dropped, Flown... flown) {

@@ -24,8 +24,12 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Worked by hand with figures of 10, 8, 20 and 6 s, each give or take a second, and an act started at 100 s. */
@@ -40,6 +44,10 @@ class PlanAheadTest {
                     new FigureTime("pass", 38, 6, 5, 7)));
 
     private final PlanAhead ahead = new PlanAhead(show(), text -> new SpokenTime(4, 3, 5));
+    /** A call of 4 s ends 1 s before its figure, with half a second to spare at either end. */
+    private final PlanAhead withCalls = new PlanAhead(show(RemarkKind.CALL), text -> new SpokenTime(4, 3, 5));
+
+    private final PlanAhead withDuties = new PlanAhead(show(RemarkKind.DUTY), text -> new SpokenTime(4, 3, 5));
 
     @Test
     void slotsAreTheFigureBeingFlownAndThoseAhead() {
@@ -52,14 +60,72 @@ class PlanAheadTest {
     }
 
     @Test
-    void heldFigureEndsLaterByTheHoldAndSoDoTheRest() {
+    void heldFigureEndsLaterByTheHoldAndTheNextIsNotExpectedSoon() {
         List<Slot> slots =
                 request(Played.flying().with(new FlightEvent.Held(104)), 110).slots();
 
-        assertThat(slots).extracting(Slot::endS).containsExactly(116.0, 124.0, 144.0, 150.0);
-        assertThat(slots).extracting(Slot::startS).startsWith(106.0, 116.0);
+        assertThat(slots).extracting(Slot::startS).containsExactly(106.0, 130.0, 138.0, 158.0);
+        assertThat(slots.get(0).endS()).isEqualTo(116);
         assertThat(slots.get(0).endLowS()).isEqualTo(115);
         assertThat(slots.get(0).endHighS()).isEqualTo(117);
+    }
+
+    @Test
+    void nothingOfTheNextFigureIsPlannedForNowWhileTheHandHasNotBegunIt() {
+        assertThat(starts(request(Played.flying(), 109))).containsExactly(100.0, 111.5, 119.5, 139.5);
+        assertThat(starts(request(Played.flying(), 111))).startsWith(100.0, 113.5);
+        assertThat(starts(request(Played.flying(), 117))).startsWith(100.0, 119.5);
+    }
+
+    @Test
+    void figureReallyOverItsTimeLeavesRoomForACallThatWasMissed() {
+        Played played = Played.flying().with(said(101, "roll-call"));
+        assertThat(starts(withCalls.request(played.state, played.at(113), TIMES, Optional.empty())))
+                .startsWith(100.0, 115.5);
+        Played missed = Played.flying();
+        assertThat(starts(withCalls.request(missed.state, missed.at(111), TIMES, Optional.empty())))
+                .startsWith(100.0, 113.5);
+        assertThat(starts(withCalls.request(missed.state, missed.at(113), TIMES, Optional.empty())))
+                .startsWith(100.0, 119.0);
+        assertThat(starts(
+                        withCalls.request(missed.state, missed.at(113), TIMES, Optional.empty(), Set.of("roll-call"))))
+                .startsWith(100.0, 115.5);
+    }
+
+    @Test
+    void theClockBeginsTheNextFigureByItselfSoItIsExpectedOnTime() {
+        Played played = Played.flying().with(new FlightEvent.SourceChosen(101, Source.CLOCK));
+        assertThat(starts(request(played, 109))).startsWith(100.0, 110.0);
+    }
+
+    @Test
+    void anActThatHasNotComeInItsSlotIsNotExpectedAtThisMoment() {
+        assertThat(starts(request(Played.waiting(), 59))).startsWith(61.5);
+        assertThat(starts(request(Played.waiting(), 60))).startsWith(80.0);
+        assertThat(starts(request(Played.waiting(), 300))).startsWith(320.0);
+    }
+
+    @Test
+    void nothingIsSpentLongBeforeTheSlot() {
+        Played early = new Played()
+                .with(new ShowEvent.ShowOpened(0, "Harbour Day", List.of("first")))
+                .with(new FlightEvent.ActChosen(1, "first", "full", Played.FIGURES, 4000.0));
+        assertThat(candidates(request(early, 3800))).isEmpty();
+        assertThat(candidates(request(early, 3830))).contains("act-say", "once", "again");
+    }
+
+    @Test
+    void whatWasSaidInAnEarlierRunOfTheActComesAgain() {
+        Played again = Played.flying()
+                .with(
+                        said(101, "once"),
+                        said(102, "act-say"),
+                        new FlightEvent.ActEnded(150),
+                        new FlightEvent.ActChosen(160, "first", "full", Played.FIGURES, 200.0),
+                        new FlightEvent.ActStarted(200));
+        assertThat(request(again, 204).alreadySaid()).containsExactly("once");
+        assertThat(again.with(said(205, "act-say")).refusal).isNull();
+        assertThat(again.with(said(206, "act-say")).refusal).isEqualTo("This remark was already said.");
     }
 
     @Test
@@ -87,6 +153,28 @@ class PlanAheadTest {
 
         assertThat(request.slots()).isEmpty();
         assertThat(candidates(request)).containsExactly("act-say", "once", "again");
+    }
+
+    @Test
+    void dutyOfAFigureThatIsOverOrDroppedIsStillToBeSaid() {
+        assertThat(owner(Played.flying(), 104, "roll-duty")).isEqualTo("roll");
+        Played stepped = Played.flying().with(new FlightEvent.Stepped(110), new FlightEvent.Stepped(112));
+        assertThat(owner(stepped, 113, "roll-duty")).isEqualTo("anywhere");
+        Played dropped = Played.flying().with(new FlightEvent.NextDropped(101));
+        assertThat(owner(dropped, 104, "roll-duty")).isEqualTo("anywhere");
+        Played offPlan = Played.flying().with(new FlightEvent.WentOffPlan(106));
+        assertThat(owner(offPlan, 107, "roll-duty")).isEqualTo("nowhere");
+        Played said = Played.flying().with(new FlightEvent.Stepped(110), said(111, "roll-duty"));
+        assertThat(request(said, 113).alreadySaid()).contains("roll-duty");
+    }
+
+    /** The figure a candidate belongs to, "anywhere" if to none, "nowhere" if there is no such candidate. */
+    private String owner(Played played, double nowS, String id) {
+        return withDuties.request(played.state, played.at(nowS), TIMES, Optional.empty()).candidates().stream()
+                .filter(c -> c.remark().id().equals(id))
+                .findFirst()
+                .map(c -> Objects.requireNonNullElse(c.figureId(), "anywhere"))
+                .orElse("nowhere");
     }
 
     @Test
@@ -144,6 +232,10 @@ class PlanAheadTest {
         return ahead.request(played.state, played.at(nowS), TIMES, Optional.of(Plan.EMPTY));
     }
 
+    private static List<Double> starts(PlanRequest request) {
+        return request.slots().stream().map(Slot::startS).toList();
+    }
+
     private static List<String> candidates(PlanRequest request) {
         return request.candidates().stream().map(c -> c.remark().id()).toList();
     }
@@ -153,6 +245,10 @@ class PlanAheadTest {
     }
 
     private static Show show() {
+        return show(null);
+    }
+
+    private static Show show(@Nullable RemarkKind more) {
         Venue venue = new Venue("Nowhere", 52, 0, 0, 90, 200, ZoneId.of("UTC"), Venue.Limits.NONE);
         Remark once = new Remark("once", RemarkKind.FACT, "Once only.", null, null, null, 1, true);
         Remark again = Remark.of("again", RemarkKind.FILLER, "As often as you like.");
@@ -163,18 +259,22 @@ class PlanAheadTest {
                 DayAir.STANDARD,
                 List.of(),
                 List.of(),
-                List.of(act("first"), act("second")),
+                List.of(act("first", more), act("second", more)),
                 List.of(once, again),
                 List.of(),
                 Map.of(),
                 null);
     }
 
-    private static Act act(String id) {
+    private static Act act(String id, @Nullable RemarkKind more) {
         List<Figure> figures = new ArrayList<>();
         for (String figure : Played.FIGURES) {
             Remark remark = Remark.of(figure + "-say", RemarkKind.EXPLANATION, "A word on it.");
-            figures.add(new Figure(figure, figure, null, null, null, null, null, null, List.of(), List.of(remark)));
+            List<Remark> remarks = new ArrayList<>(List.of(remark));
+            if (more != null) {
+                remarks.add(Remark.of(figure + "-" + more.name().toLowerCase(Locale.ROOT), more, "More of it."));
+            }
+            figures.add(new Figure(figure, figure, null, null, null, null, null, null, List.of(), remarks));
         }
         return new Act(
                 id,

@@ -84,7 +84,8 @@ class PlainLanguageTest {
                 "It has 300 hp.",
                 "It weighs 580 kg today.",
                 "The engine turns at 2,700 rpm.",
-                "It flew 12,000 metres."
+                "It flew 12,000 metres.",
+                "It has 300 hp for a half roll and a double one."
             })
     void numberWithoutAPictureIsFound(String text) {
         assertThat(codes(text)).containsExactly(PlainLanguage.NUMBER_WITHOUT_PICTURE);

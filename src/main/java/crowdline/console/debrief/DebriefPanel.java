@@ -220,10 +220,7 @@ public final class DebriefPanel extends JPanel {
         Box inner = box.inset(pen.px(12), pen.px(3));
         Box state = inner.left(inner.w() * 0.2);
         if (chosen) {
-            pen.midway(
-                    pen.line(line.mark().word(), TextRole.BODY, true, state),
-                    state,
-                    pen.palette().onChosen());
+            pen.markOnChosen(line.mark(), TextRole.BODY, state);
         } else {
             pen.mark(line.mark(), TextRole.BODY, state);
         }

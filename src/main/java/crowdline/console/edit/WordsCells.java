@@ -76,7 +76,7 @@ final class WordsCells {
                 chosen ? text : pen.palette().soft());
         Box verdict = top.rightOf(inner.w() * 0.27);
         if (chosen) {
-            pen.midway(pen.line(remark.verdict().word(), TextRole.LABEL, true, verdict), verdict, text);
+            pen.markOnChosen(remark.verdict(), TextRole.LABEL, verdict);
         } else {
             pen.mark(remark.verdict(), TextRole.LABEL, verdict);
         }
@@ -95,7 +95,7 @@ final class WordsCells {
                 chosen ? text : pen.palette().soft());
         Box mark = top.rightOf(inner.w() * 0.32);
         if (chosen) {
-            pen.midway(pen.line(fact.mark().word(), TextRole.LABEL, true, mark), mark, text);
+            pen.markOnChosen(fact.mark(), TextRole.LABEL, mark);
         } else {
             pen.mark(fact.mark(), TextRole.LABEL, mark);
         }

@@ -111,9 +111,11 @@ public final class LivePresenter {
         if (!now.upcoming().isEmpty()) {
             figures.add(now.upcoming().get(0).figureId());
         }
-        Talk talk = moment.state().talk();
+        Talk here = moment.state().talkHere();
+        Talk ever = moment.state().talk();
         return words.within(act, figures, kind).stream()
-                .filter(r -> !talk.said(r.id()) && !talk.skipped(r.id()) && !r.id().equals(shownId))
+                .filter(r -> !here.said(r.id()) && !here.skipped(r.id()) && !r.id().equals(shownId))
+                .filter(r -> !r.once() || !ever.said(r.id()))
                 .toList();
     }
 

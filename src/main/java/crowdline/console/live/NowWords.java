@@ -64,7 +64,7 @@ final class NowWords {
         return new NowView(
                 "Flying now",
                 state,
-                other == null ? name : name + " or " + lowerFirst(other),
+                other == null || other.equals(name) ? name : name + " or " + lowerFirst(other),
                 words.look(act, figure.figureId()),
                 steps(leftShare),
                 left,

@@ -9,6 +9,7 @@ import crowdline.console.paint.Pen;
 import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.theme.Tone;
 import java.awt.Color;
 import java.util.List;
 
@@ -52,7 +53,7 @@ final class SayRow extends Painted<SayView> {
         words(pen, v, text);
         Bars bars = v.bars();
         if (bars != null) {
-            bars(pen, bars, inner.bottom(barsHeight));
+            bars(pen, isAlarm(v), bars, inner.bottom(barsHeight));
         }
     }
 
@@ -105,7 +106,12 @@ final class SayRow extends Painted<SayView> {
         return before;
     }
 
-    private static void bars(Pen pen, Bars bars, Box box) {
+    private static boolean isAlarm(SayView v) {
+        Mark verdict = v.verdict();
+        return verdict != null && verdict.tone() == Tone.ALARM;
+    }
+
+    private static void bars(Pen pen, boolean over, Bars bars, Box box) {
         double scaleS = Math.max(1, Math.max(bars.thereIsS(), bars.takesAtMostS()));
         double wordWidth = box.w() * WORDS_SHARE;
         Box upper = box.top(box.h() / 2);
@@ -120,7 +126,6 @@ final class SayRow extends Painted<SayView> {
                 pen.palette().accent());
         label(pen, bars.thereIs(), upper.right(wordWidth));
         if (bars.takesS() > 0) {
-            boolean over = bars.takesS() > bars.thereIsS();
             stretch(
                     pen,
                     lower,

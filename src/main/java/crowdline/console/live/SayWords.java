@@ -9,12 +9,16 @@ import crowdline.live.FigureNow;
 import crowdline.live.LiveNow;
 import crowdline.live.RemarkForm;
 import crowdline.live.Speaking;
+import crowdline.live.Talk;
+import crowdline.live.Upcoming;
+import crowdline.patter.PatterRules;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
 import crowdline.speech.Breaths;
 import crowdline.speech.SpokenTime;
 import java.util.List;
@@ -68,10 +72,10 @@ final class SayWords {
             }
         }
         Turn over = null;
+        Talk here = moment.state().talkHere();
         for (Placed placed : moment.plan().placed()) {
             Remark remark = words.remark(placed.remarkId()).orElse(null);
-            boolean done = moment.state().talk().said(placed.remarkId())
-                    || moment.state().talk().skipped(placed.remarkId());
+            boolean done = here.said(placed.remarkId()) || here.skipped(placed.remarkId());
             if (remark == null || done || placed.endS() + LINGER_S <= nowS) {
                 continue;
             }
@@ -94,8 +98,13 @@ final class SayWords {
         double goneS = steps(Math.max(0, nowS - turn.startS()));
         double takesS = Math.max(0.1, time.seconds());
         double thereIsS = Math.max(0, windowEndS(moment, words, turn) - turn.startS());
+        FigureNow figure = moment.now().figure();
+        boolean runsOn = figure != null
+                && thereIsS < takesS
+                && turn.startS() + thereIsS >= nowS + figure.leftS() - STEP_S
+                && takesS - thereIsS <= PatterRules.DEFAULT.runPastS();
         double waitS = turn.startS() - nowS;
-        String caption = waitS > NOW_S ? "Say in " + Seconds.left(waitS) : turn.begun() ? "Saying" : "Say now";
+        String caption = waitS > NOW_S ? ahead(moment, words, turn, waitS) : turn.begun() ? "Saying" : "Say now";
         String kind = ShowWords.word(turn.remark().kind()) + (turn.shortForm() ? ", short form" : "");
         return new SayView(
                 What.WORDS,
@@ -103,7 +112,7 @@ final class SayWords {
                 kind,
                 Breaths.lines(ShowWords.text(turn.remark(), turn.shortForm()), BREATH_CHARS),
                 Math.min(1, goneS / takesS),
-                verdict(takesS, thereIsS, turn.tight()),
+                verdict(takesS, thereIsS, turn.tight(), runsOn),
                 new Bars(
                         thereIsS,
                         takesS,
@@ -113,8 +122,30 @@ final class SayWords {
                         goneS >= takesS ? "S when said" : Seconds.left(takesS - goneS) + " to say"));
     }
 
-    private static Mark verdict(double takesS, double thereIsS, boolean tight) {
+    /** When a remark ahead is due; no seconds are told towards a figure that may begin at any time. */
+    private static String ahead(Moment moment, ShowWords words, Turn turn, double waitS) {
+        LiveNow now = moment.now();
+        Act act = words.act(moment.state().actId()).orElse(null);
+        Upcoming next = now.upcoming().isEmpty() ? null : now.upcoming().get(0);
+        boolean itsOwn = next != null
+                && words.figure(act, next.figureId())
+                        .map(f -> f.remarks().contains(turn.remark()))
+                        .orElse(false);
+        FigureNow figure = now.figure();
+        boolean held = figure != null && figure.held();
+        boolean overdue = next != null && next.inS() != null && next.inS() <= 0;
+        if (!itsOwn || !(held || overdue)) {
+            return "Say in " + Seconds.left(waitS);
+        }
+        return turn.remark().kind() == RemarkKind.CALL ? "Say just before it begins" : "Say when it begins";
+    }
+
+    /** @param runsOn true if only the end of its figure is in the way, and by no more than the plan allows */
+    private static Mark verdict(double takesS, double thereIsS, boolean tight, boolean runsOn) {
         double spareS = thereIsS - takesS;
+        if (spareS < -0.5 && runsOn) {
+            return new Mark(Form.DIAMOND, Tone.CAUTION, Seconds.left(-spareS) + " past the figure");
+        }
         if (spareS < -0.5) {
             return new Mark(Form.STOP, Tone.ALARM, Seconds.left(-spareS) + " too long");
         }
@@ -143,14 +174,16 @@ final class SayWords {
             Optional<Figure> own = words.figure(act, figure.figureId());
             if (own.isPresent()) {
                 boolean ownRemark = own.get().remarks().contains(turn.remark());
-                endS = ownRemark && figureEndS > turn.startS() ? Math.min(endS, figureEndS) : endS;
+                // A figure over its time ends nobody knows when.
+                boolean ends = ownRemark && figureEndS > turn.startS() && figure.overS() <= 0;
+                endS = ends ? Math.min(endS, figureEndS) : endS;
                 double figureStartS = now.nowS() - figure.timeInS();
                 for (Quiet quiet : own.get().quiets()) {
                     double quietS = figureStartS + quiet.fromS();
                     endS = quietS > turn.startS() ? Math.min(endS, quietS) : endS;
                 }
             }
-            if (endS == Double.POSITIVE_INFINITY && figureEndS > turn.startS()) {
+            if (endS == Double.POSITIVE_INFINITY && figureEndS > turn.startS() && figure.overS() <= 0) {
                 endS = figureEndS;
             }
         }

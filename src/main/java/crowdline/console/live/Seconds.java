@@ -6,9 +6,12 @@ import java.util.Locale;
 public final class Seconds {
     private Seconds() {}
 
-    /** Whole seconds, from a minute on minutes: "9 s", "1:05". A time that is up is "0 s". */
+    /** Whole seconds, from a minute on minutes, from an hour on hours: "9 s", "1:05", "2 h 05 min". What is up is "0 s". */
     public static String left(double seconds) {
         long whole = Math.max(0, Math.round(seconds));
+        if (whole >= 3600) {
+            return whole / 3600 + " h " + String.format(Locale.ROOT, "%02d", whole % 3600 / 60) + " min";
+        }
         return whole < 60 ? whole + " s" : clock((double) whole);
     }
 

@@ -98,7 +98,15 @@ public final class Pen {
 
     /** The same with a word that may take several lines. */
     public double mark(Mark mark, TextRole role, Box box, int mostLines) {
-        Color colour = appearance.theme().tone(mark.tone());
+        return mark(mark, role, box, mostLines, appearance.theme().tone(mark.tone()));
+    }
+
+    /** The same on the ground of a chosen row, where a tone would not be readable: the shape and the word stay. */
+    public double markOnChosen(Mark mark, TextRole role, Box box) {
+        return mark(mark, role, box, 1, palette().onChosen());
+    }
+
+    private double mark(Mark mark, TextRole role, Box box, int mostLines, Color colour) {
         double shape = Math.min(sizePx(role) * 0.74, box.h() * 0.8);
         double wide = shape * Forms.aspect(mark.form());
         double gap = shape * 0.45;

@@ -133,7 +133,7 @@ public final class PassesPanel extends JPanel {
         Box below = inner.bottom(inner.h() * 0.46);
         Box mark = below.left(below.w() * 0.32);
         if (chosen) {
-            pen.midway(pen.line(pass.mark().word(), TextRole.LABEL, true, mark), mark, text);
+            pen.markOnChosen(pass.mark(), TextRole.LABEL, mark);
         } else {
             pen.mark(pass.mark(), TextRole.LABEL, mark);
         }

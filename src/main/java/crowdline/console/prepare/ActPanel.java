@@ -101,15 +101,20 @@ final class ActPanel extends JPanel {
         }
     }
 
+    /** True if everything finds its room side by side, in a window 1280 wide. */
+    static boolean isRoomy(Appearance worn) {
+        return worn.zoom().factor() < ROOMY_ZOOM;
+    }
+
     void wear(Appearance worn) {
         appearance = worn;
+        boolean roomy = isRoomy(worn);
         removeAll();
         setLayout(new MigLayout(
                 "insets 0, gap " + worn.room(10) + " " + worn.room(6),
-                "[0:0:,grow 56,fill][0:0:,grow 44,fill]",
-                (worn.zoom().factor() < ROOMY_ZOOM ? "[][]" : "[][][]") + worn.room(4)
-                        + "[0:0:,grow 57,fill][][0:0:,grow 43,fill]"));
-        title.setFont(worn.strong(TextRole.VALUE));
+                roomy ? "[0:0:,grow 56,fill][0:0:,grow 44,fill]" : "[0:0:,grow,fill]",
+                (roomy ? "[][]" : "[][][]") + worn.room(4) + "[0:0:,grow 57,fill][][0:0:,grow 43,fill]"));
+        title.setFont(worn.strong(roomy ? TextRole.VALUE : TextRole.BODY));
         total.setForeground(worn.palette().soft());
         choice.setForeground(worn.palette().soft());
         remarksTitle.setFont(worn.strong(TextRole.BODY));
@@ -117,7 +122,6 @@ final class ActPanel extends JPanel {
         remarkList.setCellRenderer(PrepareCells.remarks(worn));
         remarkList.setBackground(worn.palette().stage());
         path.wear(worn, worn.zoom().factor());
-        boolean roomy = worn.zoom().factor() < ROOMY_ZOOM;
         add(title, "spanx, wmin 0, wrap");
         JLabel label = new JLabel("Cloud base, ft");
         label.setLabelFor(cloudBase);
@@ -141,7 +145,9 @@ final class ActPanel extends JPanel {
         below.add(passes, PASSES);
         cards.show(below, passesButton.isSelected() ? PASSES : REMARKS);
         add(below, "grow, wmin 0, hmin 0");
-        add(path, "grow, wmin 0, hmin 0");
+        if (roomy) {
+            add(path, "grow, wmin 0, hmin 0");
+        }
         fillVariants();
         revalidate();
         repaint();
@@ -162,7 +168,9 @@ final class ActPanel extends JPanel {
 
     private void fillVariants() {
         variants.removeAll();
-        variants.setLayout(new MigLayout("insets 0, gap " + appearance.room(4) + " 0"));
+        // Two to a line where three would not fit side by side.
+        variants.setLayout(new MigLayout("insets 0, gap " + appearance.room(4) + " " + appearance.room(3)
+                + (isRoomy(appearance) ? "" : ", wrap 2")));
         ButtonGroup group = new ButtonGroup();
         ActView shown = act;
         if (shown != null) {
@@ -172,7 +180,7 @@ final class ActPanel extends JPanel {
                 button.setSelected(each.equals(variant));
                 button.addActionListener(e -> choose(each));
                 group.add(button);
-                variants.add(button);
+                variants.add(button, "wmin 0");
             }
         }
         variants.revalidate();

@@ -50,7 +50,7 @@ final class PrepareCells {
         Box top = inner.top(inner.h() * 0.32);
         Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
         if (chosen) {
-            pen.midway(pen.line(finding.mark().word(), TextRole.BODY, true, top), top, text);
+            pen.markOnChosen(finding.mark(), TextRole.BODY, top.left(inner.w() * 0.6));
         } else {
             pen.mark(finding.mark(), TextRole.BODY, top.left(inner.w() * 0.6));
         }
@@ -72,7 +72,7 @@ final class PrepareCells {
         pen.midway(kind, top, soft);
         Box verdict = top.right(inner.w() * 0.5);
         if (chosen) {
-            pen.atRight(pen.line(remark.verdict().word(), TextRole.LABEL, true, verdict), verdict, text);
+            pen.markOnChosen(remark.verdict(), TextRole.LABEL, verdict);
         } else {
             pen.mark(remark.verdict(), TextRole.LABEL, verdict);
         }

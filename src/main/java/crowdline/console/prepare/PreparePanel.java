@@ -74,15 +74,18 @@ public final class PreparePanel extends JPanel {
 
     public void wear(Appearance appearance) {
         removeAll();
+        boolean roomy = ActPanel.isRoomy(appearance);
         String gap = appearance.room(16);
-        setLayout(
-                new MigLayout("insets " + gap + ", gap " + gap + " 0px", "[25%!][0:0:,grow,fill]", "[0:0:,grow,fill]"));
+        setLayout(new MigLayout(
+                "insets " + gap + ", gap " + gap + " 0px",
+                (roomy ? "[25%!]" : "[33%!]") + "[0:0:,grow,fill]",
+                "[0:0:,grow,fill]"));
         String between = appearance.room(8);
         JPanel left = new JPanel(new MigLayout(
                 "insets 0, gap 0px " + appearance.room(4),
                 "[0:0:,grow,fill]",
                 "[][][]" + between + "[0:0:,grow 55,fill]" + between + "[][0:0:,grow 45,fill]"));
-        title.setFont(appearance.strong(TextRole.VALUE));
+        title.setFont(appearance.strong(roomy ? TextRole.VALUE : TextRole.BODY));
         where.setFont(appearance.plain(TextRole.BODY));
         air.setFont(appearance.plain(TextRole.BODY));
         air.setForeground(appearance.palette().soft());

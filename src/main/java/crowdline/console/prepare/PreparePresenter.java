@@ -176,8 +176,10 @@ public final class PreparePresenter {
                         .toList());
     }
 
-    private static String signed(double g) {
-        return String.format(Locale.UK, "%+.1f", g).replace('-', '−');
+    static String signed(double g) {
+        // Without the sum a load just below nothing would read as minus nothing.
+        return String.format(Locale.UK, "%+.1f", Math.round(g * 10) / 10.0 + 0.0)
+                .replace('-', '−');
     }
 
     private RemarkView remark(Remark remark, double figureS) {

@@ -38,6 +38,9 @@ public final class LookAndFeel {
         for (String kind : new String[] {"ToggleButton.", "ToggleButton.toolbar."}) {
             defaults.put(kind + "selectedBackground", hex(palette.chosen()));
             defaults.put(kind + "selectedForeground", hex(palette.onChosen()));
+            // The place one is in stays readable while nothing can be chosen, as on the incident page.
+            defaults.put(kind + "disabledSelectedBackground", hex(palette.chosen()));
+            defaults.put(kind + "disabledSelectedForeground", hex(palette.onChosen()));
         }
         FlatLaf.setGlobalExtraDefaults(defaults);
         if (appearance.theme().dark()) {

@@ -12,6 +12,7 @@ import crowdline.live.RemarkForm;
 import crowdline.live.TalkEvent;
 import crowdline.patter.Plan;
 import crowdline.show.RemarkKind;
+import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
@@ -33,6 +34,13 @@ class LivePresenterTest {
         assertThat(view.next().name()).isEqualTo("Loop");
         assertThat(view.next().caption()).isEqualTo("First in");
         assertThat(view.next().call()).isEqualTo("Now a loop.");
+    }
+
+    @Test
+    void aSlotHoursAheadIsToldInHours() {
+        assertThat(Seconds.left(59.4)).isEqualTo("59 s");
+        assertThat(Seconds.left(3599)).isEqualTo("59:59");
+        assertThat(Seconds.left(42_647)).isEqualTo("11 h 50 min");
     }
 
     @Test
@@ -70,10 +78,27 @@ class LivePresenterTest {
 
     @Test
     void aRemarkThatCannotFitSaysByHowMuch() {
-        Plan plan = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 108));
-        LiveView view = presenter.view(SmallShow.moment(108, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
+        Plan plan = SmallShow.plan(
+                SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 104),
+                SmallShow.placed("r-call-2", "f2", RemarkKind.CALL, 106));
+        LiveView view = presenter.view(SmallShow.moment(104, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
         assertThat(verdict(view).word()).isEqualTo("2 s too long");
         assertThat(verdict(view).form()).isEqualTo(Form.STOP);
+    }
+
+    @Test
+    void aRemarkMayRunALittlePastItsFigure() {
+        Plan plan = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 108));
+        LiveView view = presenter.view(SmallShow.moment(108, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
+        assertThat(verdict(view).word()).isEqualTo("2 s past the figure");
+        assertThat(verdict(view).form()).isEqualTo(Form.DIAMOND);
+    }
+
+    @Test
+    void aFigureOverItsTimeCutsNothingShort() {
+        Plan plan = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 109));
+        LiveView view = presenter.view(SmallShow.moment(111, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
+        assertThat(verdict(view).word()).isEqualTo("Just fits");
     }
 
     @Test
@@ -82,6 +107,44 @@ class LivePresenterTest {
         LiveView view = presenter.view(SmallShow.moment(102, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
         assertThat(view.say().caption()).isEqualTo("Say in 5 s");
         assertThat(view.say().saidShare()).isZero();
+    }
+
+    @Test
+    void aFigureIsNotToldApartFromOneOfItsOwnName() {
+        Moment moment = SmallShow.moment(104, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100)));
+        assertThat(presenter.view(seen(moment, "Low pass")).now().name()).isEqualTo("Loop or low pass");
+        assertThat(presenter.view(seen(moment, "Loop")).now().name()).isEqualTo("Loop");
+    }
+
+    private static Moment seen(Moment moment, String other) {
+        Tracking tracking = new Tracking(0.6, 0.2, other, null);
+        return new Moment(moment.state(), moment.now(), moment.plan(), moment.hour(), tracking);
+    }
+
+    @Test
+    void noSecondsAreToldTowardsAFigureThatMayBeginAtAnyTime() {
+        Plan call = SmallShow.plan(SmallShow.placed("r-call-2", "f2", RemarkKind.CALL, 115));
+        LiveView over = presenter.view(SmallShow.moment(112, call, SmallShow.after(new FlightEvent.ActStarted(100))));
+        assertThat(over.say().caption()).isEqualTo("Say just before it begins");
+
+        Plan what = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 125));
+        LiveView late = presenter.view(SmallShow.moment(121, what, SmallShow.after()));
+        assertThat(late.say().caption()).isEqualTo("Say when it begins");
+    }
+
+    @Test
+    void aRemarkSaidInAnEarlierRunOfTheActStandsThereAgain() {
+        Plan plan = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 163));
+        LiveView view = presenter.view(SmallShow.moment(
+                164,
+                plan,
+                SmallShow.after(
+                        new FlightEvent.ActStarted(100),
+                        new TalkEvent.RemarkSaid(104, "r-say-1", RemarkForm.FULL),
+                        new FlightEvent.ActEnded(140),
+                        new FlightEvent.ActChosen(150, "a1", "full", List.of("f1", "f2", "f3"), 160.0),
+                        new FlightEvent.ActStarted(160))));
+        assertThat(view.handles().sayId()).isEqualTo("r-say-1");
     }
 
     @Test

@@ -8,6 +8,10 @@ import crowdline.console.prepare.PreparePresenter.Predictions;
 import crowdline.console.prepare.PrepareView.ActView;
 import crowdline.console.prepare.PrepareView.FigureView;
 import crowdline.console.prepare.PrepareView.RemarkView;
+import crowdline.console.prepare.PrepareView.VariantView;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.Themes;
+import crowdline.console.theme.Zoom;
 import crowdline.flight.Flight;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
@@ -16,8 +20,14 @@ import crowdline.show.Variant;
 import crowdline.speech.SpokenTime;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
+import java.awt.Component;
+import java.awt.Container;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import org.junit.jupiter.api.Test;
 
 class PrepareTest {
@@ -65,6 +75,71 @@ class PrepareTest {
         PrepareView view = view(new Found(Severity.NOTE, "small", 3), new Found(Severity.ERROR, "large", 9));
         assertThat(view.findings().get(0).message()).isEqualTo("large");
         assertThat(view.findings().get(0).where()).isEqualTo("line 9");
+    }
+
+    @Test
+    void aLoadOfNothingHasNoMinus() {
+        assertThat(PreparePresenter.signed(-0.04)).isEqualTo("+0.0");
+        assertThat(PreparePresenter.signed(-0.06)).isEqualTo("−0.1");
+    }
+
+    @Test
+    void nothingIsCutOffAtTheRightAtTwiceTheSize() {
+        Appearance large = new Appearance(Themes.DAY, new Zoom(200));
+        PreparePanel panel = new PreparePanel(large, () -> null);
+        panel.show(withVariants("full", "rolling", "flat"));
+        panel.setSize(1280, 640);
+        // Wrapped words know their height only once they have their width.
+        layOut(panel);
+        layOut(panel);
+        layOut(panel);
+        assertThat(beyond(panel)).isEmpty();
+    }
+
+    /** The show with so many variants, each of which takes its room. */
+    private static PrepareView withVariants(String... names) {
+        PrepareView view = view();
+        ActView act = view.acts().get(0);
+        VariantView first = act.variants().get(0);
+        List<VariantView> variants = Stream.of(names)
+                .map(name -> new VariantView(
+                        name,
+                        1200.0,
+                        "from 1,200 ft",
+                        "26 figures, 10:44 min",
+                        first.figures(),
+                        first.path(),
+                        first.passes()))
+                .toList();
+        ActView wide = new ActView(act.title(), act.performer(), act.airframe(), act.slot(), variants);
+        return new PrepareView(view.title(), view.where(), view.air(), List.of(wide), view.findings());
+    }
+
+    private static void layOut(Container parent) {
+        parent.doLayout();
+        for (Component child : parent.getComponents()) {
+            if (child instanceof Container inner) {
+                layOut(inner);
+            }
+        }
+    }
+
+    /** What lies beyond the right or lower edge of the panel it is in; what scrolls may. */
+    private static List<String> beyond(Container parent) {
+        List<String> found = new ArrayList<>();
+        for (Component child : parent.getComponents()) {
+            if (child instanceof JScrollPane || !child.isVisible()) {
+                continue;
+            }
+            if (child.getX() + child.getWidth() > parent.getWidth()
+                    || child.getY() + child.getHeight() > parent.getHeight()) {
+                found.add(child.getClass().getSimpleName() + " " + child.getBounds() + " in " + parent.getSize());
+            }
+            if (child instanceof JPanel inner) {
+                found.addAll(beyond(inner));
+            }
+        }
+        return found;
     }
 
     @Test
