@@ -153,6 +153,10 @@ class ArchitectureTest {
                         "how a number is said is decided in one place"),
                 Arguments.of(
                         List.of("org.shredzone.."), List.of("crowdline.sight.."), "where the sun is belongs to sight"),
+                Arguments.of(
+                        List.of("javax.sound.."),
+                        List.of(APP),
+                        "a microphone is a device; what is heard is judged from levels, without one"),
                 Arguments.of(List.of("picocli.."), List.of(APP), "commands are wiring, not domain"));
     }
 

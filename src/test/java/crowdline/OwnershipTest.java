@@ -44,7 +44,10 @@ class OwnershipTest {
 
     private static final String APP = "crowdline.app..";
 
-    /** Packages that may start a thread: the wiring, and the reader that owns its port. */
+    /**
+     * Packages that may start a thread: the wiring with its devices (the microphone's thread owns the sound line), and the
+     * reader that owns its port.
+     */
     private static final String[] THREAD_OWNERS = {APP, "crowdline.telemetry.serial.."};
 
     private static final JavaClasses CLASSES = new ClassFileImporter()

@@ -12,6 +12,9 @@ import crowdline.live.Flown;
 import crowdline.live.LiveState;
 import crowdline.live.Source;
 import crowdline.telemetry.Reading;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -25,6 +28,10 @@ final class AircraftFollowing {
     private static final double SHOWN_S = 3;
     /** The arrow follows readings at least so far apart, seconds. */
     private static final double ARROW_S = 0.3;
+    /** The trail behind the aircraft is so long, seconds. Tuned: it shows a turn, and is gone before the next figure. */
+    private static final double TRAIL_S = 6;
+    /** Less from reading to reading is noise and turns no arrow, metres: what receivers are good to, from memory. */
+    private static final double NOISE_M = 3;
 
     private final Function<LiveState, Optional<FollowPlan>> plans;
     private AircraftSteps steps = new AircraftSteps();
@@ -35,7 +42,9 @@ final class AircraftFollowing {
     private int lastIndex = -1;
     private @Nullable FollowNow now;
     private @Nullable Reading last;
-    private @Nullable Craft craft;
+    private final Deque<Reading> trail = new ArrayDeque<>();
+    private double pathRad;
+    private double headingRad;
 
     /** Which flight of which variant; each has a follower of its own. */
     private record Flight(
@@ -83,7 +92,7 @@ final class AircraftFollowing {
                 found == null ? null : Double.valueOf(found.confidence()),
                 ageS,
                 found == null ? null : other(found),
-                ageS <= SHOWN_S ? craft : null);
+                ageS <= SHOWN_S ? craft(reading, ageS) : null);
     }
 
     private @Nullable String other(FollowNow found) {
@@ -94,14 +103,41 @@ final class AircraftFollowing {
         return known.name(found.alternatives().get(1).figureIndex());
     }
 
+    private Craft craft(Reading reading, double ageS) {
+        List<Spot> behind = trail.stream()
+                .filter(r -> reading.tS() - r.tS() <= TRAIL_S)
+                .map(AircraftFollowing::spot)
+                .toList();
+        return Craft.read(spot(reading), pathRad, headingRad, behind, ageS);
+    }
+
+    private static Spot spot(Reading reading) {
+        return new Spot(reading.alongM(), reading.awayM(), reading.heightM());
+    }
+
     private void see(Reading reading) {
         Reading before = last;
-        if (before == null || reading.tS() - before.tS() >= ARROW_S) {
-            double pathRad = before == null
-                    ? 0
-                    : Math.atan2(reading.heightM() - before.heightM(), reading.alongM() - before.alongM());
-            craft = new Craft(new Spot(reading.alongM(), reading.awayM(), reading.heightM()), pathRad, false);
-            last = reading;
+        if (before != null && reading.tS() - before.tS() < ARROW_S) {
+            return;
+        }
+        last = reading;
+        if (before == null || reading.tS() - before.tS() > SHOWN_S) {
+            // After a gap the straight line to the last place is not where it flew.
+            trail.clear();
+            return;
+        }
+        trail.addLast(before);
+        while (reading.tS() - trail.getFirst().tS() > TRAIL_S) {
+            trail.removeFirst();
+        }
+        double alongM = reading.alongM() - before.alongM();
+        double awayM = reading.awayM() - before.awayM();
+        double upM = reading.heightM() - before.heightM();
+        if (Math.hypot(alongM, upM) >= NOISE_M) {
+            pathRad = Math.atan2(upM, alongM);
+        }
+        if (Math.hypot(alongM, awayM) >= NOISE_M) {
+            headingRad = Math.atan2(awayM, alongM);
         }
     }
 

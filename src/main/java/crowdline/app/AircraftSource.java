@@ -55,6 +55,11 @@ final class AircraftSource implements AutoCloseable {
         return open.trouble().get();
     }
 
+    /** What is open: a port's or a file's name; empty where nothing is. */
+    synchronized String name() {
+        return open.name();
+    }
+
     /** True if positions may come. */
     synchronized boolean isOpen() {
         return !open.name().isEmpty();

@@ -10,7 +10,9 @@ import crowdline.storage.ShowFile;
 import crowdline.storage.ShowFileException;
 import crowdline.storage.ShowReading;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +35,11 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print the findings as JSON.")
     private boolean json;
 
+    @Option(
+            names = "--words",
+            description = "Add what listeners may not follow in the remarks, and how each act reads. Hints only.")
+    private boolean words;
+
     CheckCommand(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -41,13 +48,28 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() throws ShowFileException {
         ShowReading reading = checked(Objects.requireNonNull(show));
         List<LocatedFinding> findings = reading.findings();
+        Show read = reading.show();
         if (json) {
-            terminal.json(JsonOut.findings(findings));
+            terminal.json(JsonOut.of(json(findings, read)));
         } else {
             findings.forEach(finding -> terminal.line(finding.asLine()));
+            if (words && read != null) {
+                ShowWordsCheck.of(read).lines().forEach(terminal::line);
+            }
             terminal.line(summary(findings));
         }
         return reading.blocked() ? ExitCode.BLOCKED : ExitCode.FINE;
+    }
+
+    private Map<String, Object> json(List<LocatedFinding> findings, @Nullable Show read) {
+        Map<String, Object> all = new LinkedHashMap<>();
+        all.put("findings", findings);
+        if (words && read != null) {
+            ShowWordsCheck check = ShowWordsCheck.of(read);
+            all.put("words", check.hints());
+            all.put("reads", check.reads());
+        }
+        return all;
     }
 
     private static ShowReading checked(Path file) throws ShowFileException {

@@ -51,6 +51,13 @@ final class Commands implements Callable<Integer> {
                             + " log to be played as it was flown, or - for a receiver's bytes on standard input.")
     private @Nullable String receiver;
 
+    @Option(
+            names = "--pedal",
+            paramLabel = "PORT",
+            description =
+                    "The serial port of a foot switch, from now on; what it does is learned with Ctrl+B in the window.")
+    private @Nullable String pedal;
+
     private Commands(Terminal terminal, Opening opening) {
         this.terminal = terminal;
         this.opening = opening;
@@ -89,7 +96,7 @@ final class Commands implements Callable<Integer> {
     public Integer call() {
         String named = show;
         if (named == null || isThere(named)) {
-            return opening.open(named == null ? null : Path.of(named), receiver, terminal);
+            return opening.open(named == null ? null : Path.of(named), new Opening.Devices(receiver, pedal), terminal);
         }
         String hint = spec == null ? "" : Nearest.hint(named, spec.subcommands().keySet());
         terminal.complain("there is no file or command " + named

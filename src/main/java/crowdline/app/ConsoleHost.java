@@ -56,8 +56,9 @@ final class ConsoleHost implements Host {
     private volatile Settings settings;
     /** On the event thread only: what the keys take hold of. */
     private Handles handles = Handles.NONE;
-    /** On the event thread only: what was wrong with the receiver when it was last looked at. */
-    private String trouble = "";
+
+    private final PedalDesk pedals;
+    private final Troubles troubles;
 
     ConsoleHost(
             Path demoShow,
@@ -83,6 +84,19 @@ final class ConsoleHost implements Host {
         this.io = io;
         words = new WordsDesk(catalogue, opening::running, opening::openFile, pace, window::send, io);
         this.pace = new PaceDesk(paces, pace, opening::running, this::retimed, opening::say, io);
+        pedals = new PedalDesk(
+                settings.buttons(),
+                System::nanoTime,
+                signal -> window.send(w -> w.pedal(signal)),
+                learned -> keep(this.settings.withButtons(learned)),
+                aircraft::name,
+                io);
+        troubles = new Troubles(
+                List.of(
+                        new Troubles.Device(aircraft::trouble, aircraft::isOpen, "The receiver gives positions"),
+                        new Troubles.Device(pedals::trouble, pedals::isOpen, "The pedal is connected")),
+                opening::stand,
+                opening::say);
     }
 
     @Override
@@ -112,7 +126,7 @@ final class ConsoleHost implements Host {
         if (show == null) {
             return null;
         }
-        sayTrouble();
+        troubles.look();
         LiveView view = show.view();
         handles = view.handles();
         return view;
@@ -136,17 +150,6 @@ final class ConsoleHost implements Host {
     @Override
     public WordsHost words() {
         return words;
-    }
-
-    private void sayTrouble() {
-        String now = aircraft.trouble();
-        if (!now.equals(trouble)) {
-            trouble = now;
-            opening.say(
-                    now.isEmpty()
-                            ? new Mark(Form.DISC, Tone.GOOD, "The receiver gives positions")
-                            : new Mark(Form.DIAMOND, Tone.CAUTION, now));
-        }
     }
 
     @Override
@@ -191,6 +194,11 @@ final class ConsoleHost implements Host {
     @Override
     public PaceHost pace() {
         return pace;
+    }
+
+    @Override
+    public PedalDesk pedals() {
+        return pedals;
     }
 
     private void retimed(Pace next) {
@@ -247,6 +255,7 @@ final class ConsoleHost implements Host {
     public void quit() {
         window.send(ConsoleFrame::dispose);
         aircraft.close();
+        pedals.close();
         io.execute(() -> {
             RunningShow show = opening.running();
             if (show != null) {

@@ -53,11 +53,11 @@ final class ConsoleOpening implements Opening {
 
     @Override
     public int open(@Nullable Path show, Terminal terminal) {
-        return open(show, null, terminal);
+        return open(show, Devices.NONE, terminal);
     }
 
     @Override
-    public int open(@Nullable Path show, @Nullable String receiver, Terminal terminal) {
+    public int open(@Nullable Path show, Devices devices, Terminal terminal) {
         String why = whyNoWindow();
         if (why != null) {
             terminal.complain(why + ", so the window cannot open; start it where there is a screen, or see crowdline"
@@ -101,8 +101,13 @@ final class ConsoleOpening implements Opening {
         } else {
             opening.openNothing();
         }
-        if (receiver != null) {
-            host.useReceiver(receiver);
+        if (devices.receiver() != null) {
+            host.useReceiver(devices.receiver());
+        }
+        if (devices.pedal() != null) {
+            host.pedals().use(devices.pedal());
+        } else {
+            host.pedals().listen();
         }
         SwingUtilities.invokeLater(() -> {
             Appearance appearance = appearance(settings);

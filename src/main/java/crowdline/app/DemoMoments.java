@@ -3,7 +3,11 @@ package crowdline.app;
 import crowdline.console.live.LivePresenter;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.Moment;
+import crowdline.console.live.SideView.Craft;
+import crowdline.console.live.SideView.Spot;
 import crowdline.console.live.Tracking;
+import crowdline.flight.FigureFlight;
+import crowdline.flight.Sample;
 import crowdline.live.FlightEvent;
 import crowdline.live.IncidentEvent;
 import crowdline.live.Live;
@@ -21,13 +25,18 @@ import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Variant;
 import java.time.LocalTime;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** Moments of a show's first act as the real state machine, planner and presenter have them, for pictures. */
 final class DemoMoments {
     private static final double BEFORE_S = 240;
+    private static final double TRAIL_S = 6;
+    /** No pilot flies where a prediction has him. */
+    private static final double ASTRAY_M = 25;
 
     private final LoadedShow loaded;
     private final Act act;
@@ -90,7 +99,38 @@ final class DemoMoments {
         happens(new IncidentEvent.IncidentClosed(last + 80, true));
         happens(new FlightEvent.ActEnded(last + 90));
         views.put("live-after", view(last + 95));
+        views.put("live-by-aircraft", byAircraft(loaded));
         return views;
+    }
+
+    /** A moment of another run of the same act, led by the aircraft in the figure that takes it furthest from the crowd. */
+    static LiveView byAircraft(LoadedShow loaded) {
+        DemoMoments run = new DemoMoments(loaded);
+        Sample furthest = run.prediction.flight().samples().stream()
+                .max(Comparator.comparingDouble(s -> s.place().y()))
+                .orElseThrow();
+        run.happens(new FlightEvent.SourceChosen(2, Source.AIRCRAFT));
+        run.happens(new FlightEvent.ActStarted(BEFORE_S));
+        List<FigureFlight> figures = run.prediction.flight().figures();
+        for (int i = 1; i < figures.size() && figures.get(i).startS() <= furthest.tS(); i++) {
+            run.happens(new FlightEvent.Stepped(BEFORE_S + figures.get(i).startS()));
+        }
+        List<Spot> trail = run.prediction.flight().samples().stream()
+                .filter(s -> s.tS() <= furthest.tS() && furthest.tS() - s.tS() < TRAIL_S)
+                .map(s -> new Spot(
+                        s.place().x() + ASTRAY_M,
+                        s.place().y() - ASTRAY_M,
+                        s.place().z() + ASTRAY_M))
+                .toList();
+        Spot here = trail.get(trail.size() - 1);
+        Spot before = trail.get(trail.size() - 2);
+        Craft craft = Craft.read(
+                here,
+                Math.atan2(here.heightM() - before.heightM(), here.alongM() - before.alongM()),
+                Math.atan2(here.awayM() - before.awayM(), here.alongM() - before.alongM()),
+                trail,
+                2);
+        return run.view(BEFORE_S + furthest.tS(), new Tracking(0.94, 2.0, null, craft));
     }
 
     private double at(int index) {
@@ -98,11 +138,15 @@ final class DemoMoments {
     }
 
     private LiveView view(double nowS) {
+        return view(nowS, Tracking.NONE);
+    }
+
+    private LiveView view(double nowS, Tracking tracking) {
         LiveNow now = LiveNow.of(state, loaded.durations().of(state), PlanAnchor.ACT_START, nowS);
         // As the console does: planned a few seconds ago, then kept.
         LiveNow before = LiveNow.of(state, loaded.durations().of(state), PlanAnchor.ACT_START, nowS - 3);
         Plan plan = new Planner().plan(ahead.request(state, before, prediction.times(), Optional.empty()));
         LocalTime hour = act.slotStart().minusSeconds((long) BEFORE_S).plusNanos((long) (nowS * 1e9));
-        return presenter.view(new Moment(state, now, plan, hour, Tracking.NONE));
+        return presenter.view(new Moment(state, now, plan, hour, tracking));
     }
 }

@@ -193,7 +193,8 @@ final class LoadedShow {
                                 new Predictor(show, catalogue, act, v),
                                 flights,
                                 this::passes,
-                                flight -> Looks.of(show, act, flight))));
+                                flight -> Looks.of(show, act, flight),
+                                show.venue().crowdToLineM())));
     }
 
     /** How far the day's wind carries a flight of an act. */

@@ -17,11 +17,18 @@ interface Opening {
     int open(@Nullable Path show, Terminal terminal);
 
     /**
-     * Opens the window on a show, with the aircraft's positions.
+     * What is plugged in.
      *
-     * @param receiver where they come from: a serial port's path, a flight log, {@code -} for standard input, or null
+     * @param receiver where the aircraft's positions come from: a serial port's path, a flight log, {@code -} for standard
+     *     input, or null
+     * @param pedal the serial port of the pedals, or null for the one used the last time
      */
-    default int open(@Nullable Path show, @Nullable String receiver, Terminal terminal) {
+    record Devices(@Nullable String receiver, @Nullable String pedal) {
+        static final Devices NONE = new Devices(null, null);
+    }
+
+    /** Opens the window on a show, with devices. */
+    default int open(@Nullable Path show, Devices devices, Terminal terminal) {
         return open(show, terminal);
     }
 }

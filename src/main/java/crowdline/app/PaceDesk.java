@@ -1,5 +1,6 @@
 package crowdline.app;
 
+import crowdline.console.pace.Microphone;
 import crowdline.console.pace.PaceHost;
 import crowdline.console.pace.RemarksToTime;
 import crowdline.console.paint.Form;
@@ -29,6 +30,8 @@ final class PaceDesk implements PaceHost {
     private final Consumer<Mark> say;
     private final Executor io;
     private final PaceNow pace;
+    private final JavaSound sound = new JavaSound();
+    private final Microphone microphone = new MicrophoneDesk(sound::open, SwingUtilities::invokeLater);
 
     /**
      * @param pace what is gone by now; set before anybody is told
@@ -79,12 +82,18 @@ final class PaceDesk implements PaceHost {
             Found all = new Found(
                     reading.paces().stream().map(Pace::name).toList(),
                     speaker(pace.get()),
-                    RemarksToTime.of(texts(open), new Spoken(open == null ? Map.of() : open.sayAs())));
+                    RemarksToTime.of(texts(open), new Spoken(open == null ? Map.of() : open.sayAs())),
+                    sound.whyNone().orElse(""));
             SwingUtilities.invokeLater(() -> found.accept(all));
         });
     }
 
-    private static List<String> texts(@Nullable Show show) {
+    @Override
+    public Microphone microphone() {
+        return microphone;
+    }
+
+    static List<String> texts(@Nullable Show show) {
         List<String> texts = new ArrayList<>();
         if (show != null) {
             RemarksOf.byId(show).values().stream().map(Remark::text).sorted().forEach(texts::add);

@@ -1,14 +1,18 @@
 package crowdline.app;
 
 import crowdline.console.Pictures;
+import crowdline.console.edit.ActReading;
 import crowdline.console.edit.RemarkDraft;
 import crowdline.console.edit.WordsModel;
+import crowdline.console.edit.WordsPlan;
 import crowdline.console.edit.WordsView;
 import crowdline.console.glossary.GlossaryView;
+import crowdline.console.pace.RemarksToTime;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.show.Catalogue;
 import crowdline.show.Show;
 import crowdline.speech.Pace;
+import crowdline.speech.Spoken;
 import crowdline.storage.CatalogueFile;
 import crowdline.storage.ShowFileException;
 import java.io.IOException;
@@ -41,8 +45,10 @@ final class PicturesCommand implements Callable<Integer> {
         Show show = loaded.show();
         WordsModel model =
                 new WordsModel("the demo show", show, WordsDesk.basis(loaded, catalogue, loaded::pace), edited -> {});
-        model.planned(PlanWords.of(
-                ActPlans.of(loaded, show.acts(), act -> act.variants().get(0))));
+        model.planned(new WordsPlan(
+                PlanWords.of(
+                        ActPlans.of(loaded, show.acts(), act -> act.variants().get(0))),
+                new ActReading(new Spoken(show.sayAs())::expand).all(show)));
         model.computed(ShowFacts.of(loaded));
         model.choosePlace(
                 show.acts().get(0).id(), show.acts().get(0).figures().get(2).id());
@@ -84,7 +90,9 @@ final class PicturesCommand implements Callable<Integer> {
                 new DemoDebrief(loaded).views(),
                 loaded.prepareView(result.findings()),
                 () -> words(loaded, catalogue),
-                GlossaryView.drawn(catalogue));
+                GlossaryView.drawn(catalogue),
+                RemarksToTime.of(
+                        PaceDesk.texts(loaded.show()), new Spoken(loaded.show().sayAs())));
         try {
             List<Path> files = Pictures.renderAll(to, screens);
             terminal.line(files.size() + " pictures in " + to);

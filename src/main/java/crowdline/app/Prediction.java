@@ -44,18 +44,20 @@ final class Prediction {
      * @param firstFlights varied flights behind the first bands, 1 or more
      * @param passes those of the show, as they are now
      * @param lookedFor where the crowd looks as each figure begins, by its id
+     * @param crowdM from the crowd line to the display line, metres
      */
     Prediction(
             Predictor predictor,
             int firstFlights,
             Supplier<List<Pass>> passes,
-            Function<Flight, Map<String, String>> lookedFor) {
+            Function<Flight, Map<String, String>> lookedFor,
+            double crowdM) {
         this.lookedFor = lookedFor;
         this.predictor = predictor;
         this.passes = passes;
         this.firstFlights = firstFlights;
         flight = predictor.predict();
-        sheet = ActSheet.of(flight);
+        sheet = ActSheet.of(flight, crowdM);
     }
 
     Flight flight() {

@@ -57,6 +57,8 @@ final class ShowOpening {
     private boolean drawn;
     /** On the io thread only: what the running show was read from. */
     private ShowLoader.@Nullable Result known;
+    /** What is said until it is mended, beside whatever else is said. */
+    private volatile List<Mark> standing = List.of();
     /** What was to be opened last, whether it is open yet or not. */
     private volatile @Nullable Path asked;
 
@@ -281,13 +283,22 @@ final class ShowOpening {
     }
 
     void say(Mark mark) {
-        window.send(w -> w.showBanners(List.of(mark)));
+        List<Mark> marks = new ArrayList<>(List.of(mark));
+        marks.addAll(standing);
+        window.send(w -> w.showBanners(marks));
+    }
+
+    /** Says these until told others, in the show that is running; from any thread. */
+    void stand(List<Mark> marks) {
+        standing = List.copyOf(marks);
+        sayWhatIsRunning();
     }
 
     private void sayWhatIsRunning() {
         RunningShow show = running;
         if (show != null) {
             List<Mark> marks = banners(show.desk().snapshot(), show.desk().nowS());
+            marks.addAll(standing);
             window.send(w -> w.showBanners(marks));
         }
     }

@@ -1,15 +1,19 @@
 package crowdline.app;
 
 import crowdline.console.ConsoleFrame;
+import crowdline.console.edit.ActReading;
+import crowdline.console.edit.WordHints;
 import crowdline.console.edit.WordsBasis;
 import crowdline.console.edit.WordsHost;
 import crowdline.console.edit.WordsOpened;
+import crowdline.console.edit.WordsPlan;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.prepare.PreparePresenter.Found;
 import crowdline.console.theme.Tone;
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
+import crowdline.show.Figure;
 import crowdline.show.Show;
 import crowdline.show.ShowRules;
 import crowdline.speech.Pace;
@@ -54,7 +58,7 @@ final class WordsDesk implements WordsHost {
     private @Nullable Edited edited;
 
     /** The file that is edited, as it stood when it was last read or written here. */
-    private record Edited(Path file, String sha256, ShowDocument document, LoadedShow loaded) {}
+    private record Edited(Path file, String sha256, ShowDocument document, LoadedShow loaded, ActReading reading) {}
 
     /**
      * @param running the show being run, if any
@@ -143,7 +147,12 @@ final class WordsDesk implements WordsHost {
                     file.getFileName() + " was changed since it was opened, so open it again to write its words");
         }
         LoadedShow loaded = live.loaded().withWords(show);
-        edited = new Edited(file, sha256(file, bytes), reading.document(), loaded);
+        edited = new Edited(
+                file,
+                sha256(file, bytes),
+                reading.document(),
+                loaded,
+                new ActReading(new Spoken(show.sayAs())::expand));
         WordsOpened opened =
                 new WordsOpened(String.valueOf(file.getFileName()), show, basis(loaded, catalogue.get(), pace));
         window.accept(frame -> frame.showWords(opened));
@@ -154,14 +163,10 @@ final class WordsDesk implements WordsHost {
 
     static WordsBasis basis(LoadedShow loaded, Catalogue known, Supplier<Pace> pace) {
         Catalogue all = known.with(loaded.show().figures());
-        Set<String> explained = new HashSet<>();
-        for (CatalogueEntry entry : all.entries()) {
-            explained.add(entry.name());
-            explained.addAll(entry.aliases());
-        }
         Spoken spoken = new Spoken(loaded.show().sayAs());
         return new WordsBasis(
-                explained,
+                WordHints.tradeWords(all.entries()),
+                figure -> namesOf(figure, all),
                 spoken::expand,
                 text -> pace.get().time(spoken.expand(text)),
                 (act, figure) -> lasts(loaded, act, figure),
@@ -173,6 +178,18 @@ final class WordsDesk implements WordsHost {
                                     .map(CatalogueEntry::name)
                                     .orElse(figure.figure());
                 });
+    }
+
+    /** Every name a figure goes by. */
+    static Set<String> namesOf(Figure figure, Catalogue known) {
+        Set<String> names = new HashSet<>();
+        names.add(figure.figure());
+        names.add(figure.shownName());
+        known.find(figure.figure()).ifPresent(entry -> {
+            names.add(entry.name());
+            names.addAll(entry.aliases());
+        });
+        return names;
     }
 
     private static Optional<FigureTime> lasts(LoadedShow loaded, String actId, String figureId) {
@@ -195,8 +212,10 @@ final class WordsDesk implements WordsHost {
         now.document().locate(ShowRules.check(show, catalogue.get())).forEach(f -> findings.add(ShowLoader.found(f)));
         findings.addAll(loaded.flightFindings());
         var view = loaded.prepareView(findings);
-        var plan = PlanWords.of(
-                ActPlans.of(loaded, show.acts(), act -> act.variants().get(0)));
+        WordsPlan plan = new WordsPlan(
+                PlanWords.of(
+                        ActPlans.of(loaded, show.acts(), act -> act.variants().get(0))),
+                now.reading().all(show));
         window.accept(frame -> {
             frame.showPrepare(view);
             frame.showPlan(plan);
@@ -218,7 +237,7 @@ final class WordsDesk implements WordsHost {
 
     private void put(Show show, Path file, Edited before) throws ShowFileException, IOException {
         ShowDocument document = shows.write(file, show, before.document());
-        edited = new Edited(file, sha256(file, Files.readAllBytes(file)), document, before.loaded());
+        edited = new Edited(file, sha256(file, Files.readAllBytes(file)), document, before.loaded(), before.reading());
         window.accept(frame -> frame.wordsSaved(show, String.valueOf(file.getFileName())));
         say(Form.DISC, Tone.GOOD, "Saved " + file.getFileName());
     }

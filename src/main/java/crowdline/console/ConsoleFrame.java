@@ -3,6 +3,7 @@ package crowdline.console;
 import crowdline.console.edit.PlaceFacts;
 import crowdline.console.edit.RemarkPlace;
 import crowdline.console.edit.WordsOpened;
+import crowdline.console.edit.WordsPlan;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandActions;
@@ -15,6 +16,7 @@ import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.show.DayAir;
 import crowdline.show.Show;
+import crowdline.telemetry.serial.HeardSignal;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.GraphicsDevice;
@@ -54,6 +56,7 @@ public final class ConsoleFrame extends JFrame {
     private final transient PlaceCommands places;
     private final transient WordsPlace words;
     private final transient KeyDispatcher dispatcher;
+    private final transient PedalPresses pedals;
     private final Timer ticker = new Timer(FRAME_MS, e -> refresh());
     private final transient Courier<PrepareView> prepareCourier;
     private final transient Courier<GlossaryView> glossaryCourier;
@@ -81,6 +84,8 @@ public final class ConsoleFrame extends JFrame {
         setContentPane(pane);
         pane.setTransferHandler(new FileDrop(this::open));
         dispatcher = new KeyDispatcher(actions, this::isOurs, ConsoleFrame::isWriting, this::takeFirst);
+        pedals = new PedalPresses(actions, dispatcher, pane::showLearned);
+        pedals.use(host.pedals().learned());
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         addWindowListener(new WindowAdapter() {
             @Override
@@ -132,6 +137,11 @@ public final class ConsoleFrame extends JFrame {
         liveCourier.send(Boolean.TRUE);
     }
 
+    /** A pedal was worked; from any thread. None is skipped. */
+    public void pedal(HeardSignal signal) {
+        SwingUtilities.invokeLater(() -> pedals.hear(signal));
+    }
+
     /** Lets the words of a show be edited; from any thread. */
     public void showWords(WordsOpened opened) {
         SwingUtilities.invokeLater(() -> words.opened(opened));
@@ -142,8 +152,8 @@ public final class ConsoleFrame extends JFrame {
         SwingUtilities.invokeLater(() -> words.forget(pane.place() == Place.WORDS));
     }
 
-    /** Says where the plan has each remark, by its id; from any thread. */
-    public void showPlan(Map<String, String> plan) {
+    /** Says what was found about the plan of remarks and about whole acts; from any thread. */
+    public void showPlan(WordsPlan plan) {
         SwingUtilities.invokeLater(() -> words.planned(plan));
     }
 
@@ -200,6 +210,7 @@ public final class ConsoleFrame extends JFrame {
             case METAR -> pasteMetar();
             case RECEIVER ->
                 host.findReceivers(found -> ReceiverDialog.ask(this, pane.appearance(), found, host::useReceiver));
+            case PEDALS -> pedals.ask(this, pane.appearance(), host.pedals());
             case PACE -> host.pace().find(this::askPace);
             case NEXT_SPEAKER -> host.pace().useNext();
             case PREPARE -> go(Place.PREPARE);

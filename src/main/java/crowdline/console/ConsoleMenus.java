@@ -42,6 +42,7 @@ final class ConsoleMenus {
         show.addSeparator();
         show.add(item(Command.METAR));
         show.add(item(Command.RECEIVER));
+        show.add(item(Command.PEDALS));
         show.add(item(Command.PACE));
         show.add(item(Command.NEXT_SPEAKER));
         show.addSeparator();

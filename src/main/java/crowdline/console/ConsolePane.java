@@ -10,17 +10,20 @@ import crowdline.console.keys.KeysOverlay;
 import crowdline.console.live.LiveView;
 import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesHost;
+import crowdline.console.pedals.PedalCommands;
 import crowdline.console.prepare.EmptyShow;
 import crowdline.console.prepare.PreparePanel;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.walk.WalkView;
+import crowdline.storage.LearnedButtons;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import javax.swing.Action;
@@ -51,6 +54,7 @@ final class ConsolePane extends JPanel {
     private transient PassesHost passes = PassesHost.NONE;
     private boolean drilling;
     private String speaker = "";
+    private transient LearnedButtons learned = LearnedButtons.NONE;
     private transient List<Mark> banners = List.of();
     private transient Appearance appearance;
 
@@ -134,9 +138,18 @@ final class ConsolePane extends JPanel {
     }
 
     void showKeys(boolean shown) {
-        keys.show(KeysOverlay.sheet(place.scope()));
+        boolean live = place.scope() == Command.Scope.LIVE;
+        keys.show(KeysOverlay.sheet(
+                place.scope(),
+                live ? PedalCommands.keys(learned) : Map.of(),
+                live ? PedalCommands.inWords(learned) : ""));
         keysShown = shown;
         turn();
+    }
+
+    /** What pedals and remotes do, for the sheet of keys. */
+    void showLearned(LearnedButtons buttons) {
+        learned = buttons;
     }
 
     void showLive(@Nullable LiveView view) {

@@ -6,6 +6,7 @@ import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
 import crowdline.console.pace.PaceHost;
 import crowdline.console.passes.PassesHost;
+import crowdline.console.pedals.PedalHost;
 import crowdline.console.theme.Appearance;
 import crowdline.console.walk.Walk;
 import crowdline.show.DayAir;
@@ -51,6 +52,11 @@ public interface Host {
     /** What the choice of a speaker and the timing of one ask. */
     default PaceHost pace() {
         return PaceHost.NONE;
+    }
+
+    /** What pedals and remotes ask. */
+    default PedalHost pedals() {
+        return PedalHost.NONE;
     }
 
     /** Opens a show file and answers with views or a banner. */

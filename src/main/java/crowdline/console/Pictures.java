@@ -12,6 +12,7 @@ import crowdline.console.theme.Theme;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
 import crowdline.console.walk.WalkView;
+import crowdline.speech.SpokenText;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.event.ActionEvent;
@@ -26,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractAction;
 import javax.swing.JPanel;
@@ -51,6 +53,7 @@ public final class Pictures {
      * @param prepare the show at a glance
      * @param words the words of a show being written
      * @param glossary the glossary
+     * @param remarks what a speaker is timed with
      */
     public record Screens(
             Map<String, LiveView> moments,
@@ -58,8 +61,10 @@ public final class Pictures {
             Map<String, DebriefView> debriefs,
             PrepareView prepare,
             Supplier<WordsModel> words,
-            GlossaryView glossary) {
+            GlossaryView glossary,
+            List<SpokenText> remarks) {
         public Screens {
+            remarks = List.copyOf(remarks);
             walks = Collections.unmodifiableMap(new LinkedHashMap<>(walks));
             debriefs = Collections.unmodifiableMap(new LinkedHashMap<>(debriefs));
             moments = Collections.unmodifiableMap(new LinkedHashMap<>(moments));
@@ -85,15 +90,31 @@ public final class Pictures {
                 for (Map.Entry<String, Consumer<ConsolePane>> screen :
                         screens(screens).entrySet()) {
                     BufferedImage image = draw(appearance, setting, screen.getValue());
-                    String name = screen.getKey() + "-" + theme.id() + "-" + setting.widthPx() + "x"
-                            + setting.heightPx() + "-" + setting.zoomPercent() + ".png";
-                    Path file = out.resolve(name);
-                    ImageIO.write(image, "png", file.toFile());
-                    written.add(file);
+                    written.add(write(image, out, screen.getKey(), theme, setting));
+                }
+                for (PacePicture pace : PacePicture.values()) {
+                    BufferedImage image = pace.draw(appearance, setting, screens.remarks());
+                    written.add(write(image, out, pace.title(), theme, setting));
                 }
             }
         }
         return List.copyOf(written);
+    }
+
+    private static Path write(BufferedImage image, Path out, String name, Theme theme, Setting setting)
+            throws IOException {
+        Path file = out.resolve(name + "-" + theme.id() + "-" + setting.widthPx() + "x" + setting.heightPx() + "-"
+                + setting.zoomPercent() + ".png");
+        ImageIO.write(image, "png", file.toFile());
+        return file;
+    }
+
+    /** The names of all pictures of one theme and setting, in the order drawn. */
+    static List<String> names(Screens screens) {
+        return Stream.concat(
+                        screens(screens).keySet().stream(),
+                        Stream.of(PacePicture.values()).map(PacePicture::title))
+                .toList();
     }
 
     /** Draws every screen in all themes at the usual settings. */

@@ -6,6 +6,7 @@ import crowdline.console.edit.WordsHost;
 import crowdline.console.edit.WordsModel;
 import crowdline.console.edit.WordsOpened;
 import crowdline.console.edit.WordsPanel;
+import crowdline.console.edit.WordsPlan;
 import crowdline.console.keys.Command;
 import crowdline.show.Show;
 import java.nio.file.Files;
@@ -52,7 +53,7 @@ final class WordsPlace {
         }
     }
 
-    void planned(Map<String, String> plan) {
+    void planned(WordsPlan plan) {
         WordsModel model = panel.model();
         if (model != null) {
             model.planned(plan);
@@ -96,7 +97,7 @@ final class WordsPlace {
 
     /** What the window's title says of the words, if any are open. */
     Optional<String> title() {
-        return Optional.ofNullable(panel.model()).map(m -> m.view().title());
+        return panel.title();
     }
 
     void carryOut(Command command) {

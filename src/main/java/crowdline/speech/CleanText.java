@@ -1,6 +1,7 @@
 package crowdline.speech;
 
 import java.text.Normalizer;
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
@@ -9,15 +10,18 @@ import java.util.regex.Pattern;
  */
 final class CleanText {
 
-    private static final String KEPT_SYMBOLS = "°±×+=%&@/£$€½¼¾⅓⅔⅛⅜⅝⅞²³~≈<>";
+    private static final String KEPT_SYMBOLS = "°±×+=%&@/£$€½¼¾⅓⅔⅛⅜⅝⅞²³~≈<>≤≥";
 
     private static final Pattern GROUPS = Pattern.compile("[1-9][0-9]{0,2}(,[0-9]{3}){0,5}");
+
+    private static final Pattern HALF_OF_DAY = Pattern.compile("(?<=\\d ?)[AP]\\.?M(?![\\p{L}\\p{N}])");
 
     private static final int LONGEST_GROUPS = 24;
 
     private CleanText() {}
 
-    static String of(String written) {
+    static String of(String raw) {
+        String written = raw.replace("^2", "²").replace("^3", "³");
         StringBuilder clean = new StringBuilder(written.length());
         int at = 0;
         while (at < written.length()) {
@@ -25,7 +29,13 @@ final class CleanText {
             at += Character.charCount(c);
             append(clean, c, written, at);
         }
-        return clean.toString();
+        return oneWay(clean.toString());
+    }
+
+    /** Pairs of characters that stand for one sign, and "2 PM" as "2 pm". */
+    private static String oneWay(String text) {
+        String signs = text.replace("+/-", "±");
+        return HALF_OF_DAY.matcher(signs).replaceAll(found -> found.group().toLowerCase(Locale.ROOT));
     }
 
     private static void append(StringBuilder clean, int c, String written, int next) {

@@ -45,7 +45,7 @@ final class DateRules {
     private static final String YEAR_AFTER = "(?:,? ((?:1\\d|20)\\d\\d)(?![\\d,.]?\\d))?";
 
     /** Four digits before one of these count something. */
-    private static final String COUNTED = "(?! ?(?:feet|foot|met(?:re|er)s?|miles?|kilomet\\p{L}+|knots?|horsepower"
+    static final String COUNTED = "(?! ?(?:feet|foot|met(?:re|er)s?|miles?|kilomet\\p{L}+|knots?|horsepower"
             + "|kilo\\p{L}*|pounds?|tonnes?|tons?|people|spectators|visitors|members|seconds?|minutes?|hours?|days"
             + "|revs?|revolutions|litres?|gallons?|degrees?|newtons?|watts?|times|aircraft|aeroplanes|planes|pilots"
             + "|volunteers|flights|rivets|parts|turns|rolls|examples|nautical|square|cubic|per|a second|an hour)\\b)";
@@ -88,7 +88,7 @@ final class DateRules {
         rules.add(Rule.of(
                 "([01]?\\d|2[0-3]):([0-5]\\d)() ?[-–] ?(?=\\d{1,2}:[0-5]\\d(?!\\d))", m -> fullClock(m) + " to"));
         rules.add(Rule.of(
-                "([01]?\\d|2[0-3]):([0-5]\\d)(?::[0-5]\\d)?(?!\\d)(?: ?([ap])\\.?m\\b(?:\\.(?! \\p{Lu}|$))?)?"
+                "([01]?\\d|2[0-3]|24(?=:00)):([0-5]\\d)(?::[0-5]\\d)?(?!\\d)(?: ?([ap])\\.?m\\b(?:\\.(?! \\p{Lu}|$))?)?"
                         + "(?: ?(h(?:ou)?rs)(?!\\p{L}))?",
                 m -> m.group(3) != null
                         ? halfDay(m)
@@ -106,6 +106,7 @@ final class DateRules {
         rules.add(Rule.of(
                 "(1[0-2]|0?[1-9]) ?([ap])\\.?m\\b(?:\\.(?! \\p{Lu}|$))?",
                 m -> cardinal(m, 1) + " " + m.group(2) + " m"));
+        rules.add(Rule.of("(\\d{2}):\\1(?![:\\d])", m -> cardinal(m, 1) + " " + cardinal(m, 1)));
         rules.add(Rule.of("(\\d{1,4}):(\\d{1,4})(?![:\\d])", m -> cardinal(m, 1) + " to " + cardinal(m, 2)));
         rules.add(Rule.of("((?!1000)(?:1\\d|20)\\d0)'?s(?!\\p{L})", m -> words.decade(intOf(m, 1))));
         rules.add(Rule.of("'(\\d0)s(?!\\p{L})", m -> words.decade(intOf(m, 1))));
@@ -118,6 +119,9 @@ final class DateRules {
                 m -> words.year(intOf(m, 1)) + " to "
                         + (m.group(2).length() == 4 ? words.year(intOf(m, 2)) : words.inName(m.group(2)))));
         rules.add(Rule.of(
+                "(\\d{1,4})(?:st|nd|rd|th) ?([-–/]) ?(?=\\d{1,4}(?:st|nd|rd|th)(?!\\p{L}))", m -> daysUntil("", m)));
+        rules.add(Rule.of("2nd(?= (?:Lt|Lieutenant)\\b)", m -> "Second"));
+        rules.add(Rule.of(
                 "(\\d{1,12}|\\d{1,3}(?:,\\d{3}){1,3})(?:st|nd|rd|th)(?!\\p{L})",
                 m -> words.ordinal(Long.parseLong(m.group(1).replace(",", "")))));
         return rules;
@@ -129,7 +133,7 @@ final class DateRules {
                 Rule.of("((?:19|20)\\d\\d)(?!\\d|[.,]\\d|\\p{L}|[-/]\\d)" + COUNTED, m -> words.year(intOf(m, 1))),
                 Rule.of(
                         "(?<=\\b(?:[Ii]n|[Ss]ince|[Uu]ntil|[Bb]efore|[Aa]fter|[Ff]rom|[Bb]y|[Cc]irca|of) )"
-                                + "(1[1-8]\\d\\d)(?!\\d|[.,]\\d|\\p{L}|[-/]\\d)" + COUNTED,
+                                + "(1[1-8]\\d\\d)(?!\\d|[.,]\\d|\\p{L}|[-/]\\d)" + ClockRules.NOT_COUNTED,
                         m -> words.year(intOf(m, 1))));
     }
 
@@ -156,6 +160,9 @@ final class DateRules {
     }
 
     private String hourOfTheDay(Matcher m) {
+        if (intOf(m, 1) == 0 && intOf(m, 2) > 0) {
+            return fullClock(m);
+        }
         boolean oClock = intOf(m, 1) >= 1 && intOf(m, 1) <= 12;
         return cardinal(m, 1) + minutes(m, oClock ? " o'clock" : " hundred");
     }
@@ -164,10 +171,8 @@ final class DateRules {
         return article + words.ordinal(intOf(m, 1)) + (m.group(2).equals("/") ? " and" : " to");
     }
 
-    /** By the clock of 24 hours: "oh nine thirty", "fourteen hundred". */
     private String fullClock(Matcher m) {
-        String oh = m.group(1).length() == 2 && m.group(1).startsWith("0") ? "oh " : "";
-        return oh + (intOf(m, 1) == 0 ? "oh" : cardinal(m, 1)) + minutes(m, " hundred");
+        return words.clock(m.group(1), intOf(m, 2));
     }
 
     private String minutes(Matcher m, String ifNone) {

@@ -47,6 +47,14 @@ final class NumberWords {
         return words.endsWith("y") ? words.substring(0, words.length() - 1) + "ies" : words + "s";
     }
 
+    /** By the clock of 24 hours: "oh nine thirty", "fourteen hundred". */
+    String clock(String hour, int minute) {
+        int hours = Integer.parseInt(hour);
+        String oh = hour.length() == 2 && hour.startsWith("0") ? "oh " : "";
+        String minutes = minute == 0 ? " hundred" : (minute < 10 ? " oh " : " ") + cardinal(minute);
+        return oh + (hours == 0 ? "oh" : cardinal(hours)) + minutes;
+    }
+
     String ordinal(long number) {
         return format(number, ORDINAL);
     }

@@ -5,7 +5,8 @@ import java.util.Objects;
 
 /**
  * How fast one speaker says a remark:
- * {@code seconds = fixedS + perLetterS * letters + perCommaS * commas + perStopS * inner stops}.
+ * {@code seconds = fixedS + perLetterS * letters + perCommaS * commas + perStopS * inner stops}, where the letters are
+ * weighed by how long they sound ({@link SpokenText#soundedLetters}).
  *
  * @param name who, or what the values rest on; not blank
  * @param fixedS seconds that every remark costs, 0 to 5; without the breath after it
@@ -92,7 +93,7 @@ public record Pace(
     }
 
     double seconds(SpokenText text) {
-        int letters = text.letters();
+        double letters = text.soundedLetters();
         if (letters == 0) {
             return 0;
         }

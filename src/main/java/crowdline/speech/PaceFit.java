@@ -139,7 +139,7 @@ public final class PaceFit {
     }
 
     private static double[] counts(SpokenText text) {
-        return new double[] {1, text.letters(), text.commas(), text.innerStops()};
+        return new double[] {1, text.soundedLetters(), text.commas(), text.innerStops()};
     }
 
     /** Geometric mean of the times against the default's. */

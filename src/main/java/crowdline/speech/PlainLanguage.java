@@ -8,13 +8,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * Finds what listeners may not follow: long sentences, trade words nobody explained, unusual abbreviations, numbers
- * without a picture. It finds and never rewrites; a clean result is no certificate of plain language.
+ * Finds what listeners may not follow: long sentences, trade words nobody explained, unusual abbreviations, rare words,
+ * numbers without a picture, more than one idea. It finds and never rewrites; a clean result is no certificate of plain language.
  *
  * <p>Whether something is explained is guessed from turns of phrase ("that is", "which means", "like a ..."), so a
  * finding can be wrong; the author decides.
@@ -33,40 +31,17 @@ public final class PlainLanguage {
     /** A number that is compared with nothing. */
     public static final String NUMBER_WITHOUT_PICTURE = "number-without-picture";
 
+    /** A word that is not among the common ones; see {@link CommonWords}. */
+    public static final String RARE_WORD = "rare-word";
+
+    /** A sentence of too many ideas; see {@link Ideas}. */
+    public static final String MANY_IDEAS = "many-ideas";
+
     /** "25 words is our limit", Government Digital Service, Inside GOV.UK, 4 August 2014. */
     public static final int LONGEST_SENTENCE_WORDS = 25;
 
-    /** Everybody knows these, or hears them explained by the display itself. Common practice, no source. */
-    private static final Set<String> KNOWN_ABBREVIATIONS = Set.of(
-            "RAF", "UK", "US", "USA", "EU", "BBC", "TV", "VIP", "DJ", "OK", "MP", "UN", "NATO", "NASA", "GPS", "CD",
-            "PM", "AM", "ID", "PC", "SOS", "DIY");
-
-    private static final Pattern CAPITALS = Pattern.compile("(?<![\\p{L}\\p{N}-])[A-Z]{2,5}(?![\\p{L}\\p{N}-])");
-
-    private static final Pattern EXPLAINS = Pattern.compile(
-            "\\b(?:that is|that's|that means|which means|means|which is|that is to say|in other words|we call|called"
-                    + "|known as|is when|is where|is how|is a|is an|is the|are the|it's|simply|just like|imagine)\\b"
-                    + "|[:–—(]| - ",
-            Pattern.CASE_INSENSITIVE);
-
-    private static final Pattern PICTURES = Pattern.compile(
-            "\\b(?:about the|as (?:\\p{L}+ ){1,3}as|like|times|twice|half|double|enough|more than (?:a|an|the|your|any)"
-                    + "|the (?:height|length|weight|width|size|power|speed) of|imagine|your|every second|compare"
-                    + "|that's|that is|longer than|taller than|heavier than|faster than|higher than)\\b",
-            Pattern.CASE_INSENSITIVE);
-
-    /** Units a family has no feeling for, from any amount; the others from a thousand on. Common practice, no source. */
-    private static final Pattern TECHNICAL_NUMBER = Pattern.compile("(?<![\\p{L}\\p{N}.,])" + QuantityRules.NUMBER
-            + "[ -]?(?:hp|bhp|kW|horsepower|kilowatts?|rpm|revolutions|revs|kg|kilograms?|kilos|lbs?|tonnes?|kN|hPa|m/s"
-            + "|kts?|knots|°/s|degrees a second|ft/min|feet a minute|kg/m²|newtons?)(?![\\p{L}\\p{N}])");
-
-    private static final Pattern LARGE_NUMBER = Pattern.compile(
-            "(?<![\\p{L}\\p{N}.,£$€])(?:\\d{1,3}(?:,\\d{3}){1,5}|\\d{4,})(?![\\p{L}\\p{N}]|[.,]\\d)(?!-\\d)");
-
-    private static final Pattern YEAR = Pattern.compile("(?:1[0-9]|20)\\d\\d");
-
-    private final Map<String, String> tradeWords;
-    private final Pattern tradePattern;
+    private final UnexplainedWords trade;
+    private final RareWords rare = new RareWords();
     private final Sentences sentences = new Sentences();
 
     /** Checks with {@link TradeWords#PLAIN}. */
@@ -80,15 +55,7 @@ public final class PlainLanguage {
      * @param tradeWords from trade word to a plain way of saying it; case does not matter
      */
     public PlainLanguage(Map<String, String> tradeWords) {
-        this.tradeWords = tradeWords.entrySet().stream()
-                .collect(Collectors.toUnmodifiableMap(e -> lower(e.getKey()), Map.Entry::getValue, (a, b) -> b));
-        String words = this.tradeWords.keySet().stream()
-                .sorted(Comparator.comparingInt(String::length).reversed())
-                .map(Pattern::quote)
-                .collect(Collectors.joining("|"));
-        tradePattern = Pattern.compile(
-                words.isEmpty() ? "(?!)" : "(?<![\\p{L}\\p{N}-])(" + words + ")(?:s|'s|’s)?(?![\\p{L}\\p{N}])",
-                Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+        trade = new UnexplainedWords(tradeWords);
     }
 
     /**
@@ -100,6 +67,26 @@ public final class PlainLanguage {
     public List<SpeechFinding> check(String text, Set<String> explained) {
         Set<String> known = explained.stream().map(PlainLanguage::lower).collect(Collectors.toCollection(HashSet::new));
         return check(text, known, new HashSet<>());
+    }
+
+    /**
+     * What to look at in one remark of an act: a trade word or a rare word is found only where it is said first.
+     *
+     * @param before the remarks of the act that are said before it
+     * @param explained words that need no explanation here; case does not matter
+     */
+    public List<SpeechFinding> check(List<String> before, String text, Set<String> explained) {
+        Set<String> known = new HashSet<>(explained);
+        before.forEach(said -> known.addAll(said(said)));
+        return check(text, known);
+    }
+
+    /** The trade words and rare words of a remark, in lower case: once said, they are found no more. */
+    public Set<String> said(String remark) {
+        Set<String> words = new HashSet<>();
+        trade.said(remark, words);
+        rare.said(remark, words);
+        return words;
     }
 
     /**
@@ -127,9 +114,11 @@ public final class PlainLanguage {
             int withNext = i + 1 < spans.size() ? spans.get(i + 1).toChar() : here.toChar();
             TextSpan context = new TextSpan(here.fromChar(), withNext);
             longSentence(text, here, findings);
-            tradeWords(text, here, context, known, reported, findings);
-            abbreviations(text, here, known, findings);
-            numbers(text, here, context, findings);
+            trade.check(text, here, context, known, reported, findings);
+            Abbreviations.check(text, here, known, findings);
+            NumberPictures.check(text, here, context, findings);
+            rare.check(text, here, known, reported, trade, findings);
+            manyIdeas(text, here, findings);
         }
         findings.sort(Comparator.comparingInt(SpeechFinding::fromChar));
         return List.copyOf(findings);
@@ -148,90 +137,20 @@ public final class PlainLanguage {
         }
     }
 
-    private void tradeWords(
-            String text,
-            TextSpan sentence,
-            TextSpan context,
-            Set<String> known,
-            Set<String> reported,
-            List<SpeechFinding> findings) {
-        Matcher matcher = tradePattern.matcher(text).region(sentence.fromChar(), sentence.toChar());
-        while (matcher.find()) {
-            String word = lower(matcher.group(1));
-            if (known.contains(word) || isPartOfKnown(text, matcher, known) || !reported.add(word)) {
-                continue;
-            }
-            if (EXPLAINS.matcher(context.in(text)).find()) {
-                known.add(word);
-                continue;
-            }
+    private static void manyIdeas(String text, TextSpan sentence, List<SpeechFinding> findings) {
+        int ideas = Ideas.in(sentence.in(text));
+        if (ideas > Ideas.MOST) {
             findings.add(new SpeechFinding(
-                    TRADE_WORD,
-                    "\"" + matcher.group() + "\" is a trade word that nothing here explains. Explain it at its first"
-                            + " use, or say it plainly.",
-                    matcher.start(),
-                    matcher.end(),
-                    tradeWords.get(word)));
-        }
-    }
-
-    /** "stall turn" may be explained where "stall" is not; within it, "stall" needs no explanation. */
-    private static boolean isPartOfKnown(String text, Matcher found, Set<String> known) {
-        String word = lower(found.group(1));
-        for (String phrase : known) {
-            int inside = phrase.length() > word.length() ? phrase.indexOf(word) : -1;
-            if (inside >= 0 && text.regionMatches(true, found.start() - inside, phrase, 0, phrase.length())) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static void abbreviations(String text, TextSpan sentence, Set<String> known, List<SpeechFinding> findings) {
-        boolean shouting = sentence.in(text).codePoints().noneMatch(Character::isLowerCase);
-        Matcher matcher = CAPITALS.matcher(text).region(sentence.fromChar(), sentence.toChar());
-        while (!shouting && matcher.find()) {
-            String word = matcher.group();
-            boolean mark = RomanNumeral.value(word) > 0;
-            if (mark || KNOWN_ABBREVIATIONS.contains(word) || known.contains(lower(word)) || isShouted(word)) {
-                continue;
-            }
-            findings.add(new SpeechFinding(
-                    ABBREVIATION,
-                    "\"" + word + "\" is an abbreviation that many will not know. Say it in full.",
-                    matcher.start(),
-                    matcher.end(),
+                    MANY_IDEAS,
+                    "This sentence has about " + ideas
+                            + " ideas; a listener keeps one at a time. Make it two or three.",
+                    sentence.fromChar(),
+                    sentence.toChar(),
                     null));
         }
     }
 
-    private static boolean isShouted(String word) {
-        return !Initialisms.isSpelled(word, false);
-    }
-
-    private static void numbers(String text, TextSpan sentence, TextSpan context, List<SpeechFinding> findings) {
-        if (PICTURES.matcher(context.in(text)).find()) {
-            return;
-        }
-        Set<Integer> seen = new HashSet<>();
-        for (Pattern pattern : List.of(TECHNICAL_NUMBER, LARGE_NUMBER)) {
-            Matcher matcher = pattern.matcher(text).region(sentence.fromChar(), sentence.toChar());
-            while (matcher.find()) {
-                boolean year = YEAR.matcher(matcher.group()).matches();
-                if (!year && seen.add(matcher.start())) {
-                    findings.add(new SpeechFinding(
-                            NUMBER_WITHOUT_PICTURE,
-                            "\"" + matcher.group()
-                                    + "\" is hard to picture. Compare it with something the crowd knows.",
-                            matcher.start(),
-                            matcher.end(),
-                            null));
-                }
-            }
-        }
-    }
-
-    private static String lower(String word) {
+    static String lower(String word) {
         return word.toLowerCase(Locale.UK);
     }
 }

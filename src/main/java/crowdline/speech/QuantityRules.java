@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
-import org.jspecify.annotations.Nullable;
 
 /** Numbers that measure something: plain and decimal numbers, ranges, fractions, money, all with their units. */
 final class QuantityRules {
@@ -13,23 +12,12 @@ final class QuantityRules {
     /** A number without sign, no groups. Repeats are bounded so that a megabyte of digits cannot exhaust the stack. */
     static final String NUMBER = "(?:(?:\\d{1,3}(?:,\\d{3}){1,5}(?![,\\d])|\\d+)(?:\\.\\d+)?|\\.\\d+)";
 
-    private static final String FRACTION_SIGNS = "[½¼¾⅓⅔⅛⅜⅝⅞]";
     private static final String SIGN = "([+±-]?)";
 
     /** A full stop after a unit that cannot end the sentence, because it goes on in lower case. */
     private static final String UNIT = "(?:[ -]?(" + Units.REGEX + ")(?:\\.(?= \\p{Ll}))?)?";
 
-    private static final Map<String, String> FRACTIONS = Map.ofEntries(
-            Map.entry("½", "1/2"),
-            Map.entry("¼", "1/4"),
-            Map.entry("¾", "3/4"),
-            Map.entry("⅓", "1/3"),
-            Map.entry("⅔", "2/3"),
-            Map.entry("⅛", "1/8"),
-            Map.entry("⅜", "3/8"),
-            Map.entry("⅝", "5/8"),
-            Map.entry("⅞", "7/8"));
-    private static final String MULTIPLE = "k|m|bn|thousand|million|billion";
+    private static final String MULTIPLE = "[kK]|[mM]|bn|thousand|million|billion";
     /** Two of these make an area; two of anything else are simply two. */
     private static final Set<String> ACROSS = Set.of("", "m", "ft", "cm", "mm", "km", "ins", "yd", "yds", "mi");
 
@@ -37,7 +25,11 @@ final class QuantityRules {
     private static final Map<String, String> MULTIPLES = Map.of(
             "k",
             "thousand",
+            "K",
+            "thousand",
             "m",
+            "million",
+            "M",
             "million",
             "bn",
             "billion",
@@ -47,6 +39,10 @@ final class QuantityRules {
             "million",
             "billion",
             "billion");
+
+    /** Things that a measure stands before as one: "a 9.5 L engine" is of nine point five litre. */
+    private static final String MEASURED = "(?:engines?|motors?|tanks?|propellers?|props?|poles?|wings?|wingspan|runway"
+            + "|crosswind|headwind|tailwind|breeze|radius|lines?|banner|flag)";
 
     private final NumberWords words;
 
@@ -60,19 +56,14 @@ final class QuantityRules {
         rules.add(Rule.of(
                 "\\+ ?(" + NUMBER + ")(?: ?" + Units.REGEX + ")? ?/ ?[-–] ?(" + NUMBER + ")" + UNIT,
                 m -> "plus " + words.quantity(group(m, 1)) + ", minus " + withUnit(m, 2, 3)));
+        rules.add(Rule.of(
+                "- ?(" + NUMBER + ")(?: ?" + Units.REGEX + ")? ?/ ?\\+ ?(" + NUMBER + ")" + UNIT,
+                m -> "minus " + words.quantity(group(m, 1)) + ", plus " + withUnit(m, 2, 3)));
         signs(rules);
-        lengths(rules);
+        rules.addAll(new LengthRules(words).rules());
+        rules.add(continental());
         rules.add(Rule.of("([£$€]) ?(" + NUMBER + ")(?: ?(" + MULTIPLE + ")(?![\\p{L}\\p{N}]))?", this::money));
-        rules.add(Rule.of(
-                "(?<=\\b[Aa]n? )(?:(" + FRACTION_SIGNS + ")|(1/[2-8]))(?=[ -]\\p{L})",
-                m -> ofOne(m) == 0 ? null : part(1, ofOne(m), false)));
-        rules.add(Rule.of(
-                "(\\d{1,6})? ?(" + FRACTION_SIGNS + ")(?:[ -]?(" + Units.REGEX + "))?(?=( ?\\p{L})?)",
-                m -> fraction(m, FRACTIONS.getOrDefault(group(m, 2), ""), 3, 4)));
-        rules.add(Rule.of(
-                "(?:(\\d{1,4})[ -])?([1-9]/(?:2|3|4|5|6|8|10|16))(?![\\d/.,]\\d|\\d|/)(?:[ -]?(" + Units.REGEX
-                        + "))?(?=( ?\\p{L})?)",
-                m -> fraction(m, group(m, 2), 3, 4)));
+        rules.addAll(new FractionRules(words).rules());
         rules.add(Rule.of(
                 SIGN + "(" + NUMBER + ")(?: ?" + Units.REGEX + ")?(?:[-–]| – )(" + NUMBER + ")(?![-–]\\d)" + UNIT,
                 m -> sign(m) + words.quantity(group(m, 2)) + " to " + withUnit(m, 3, 4)));
@@ -87,6 +78,9 @@ final class QuantityRules {
                 "(?<=\\b[Aa]n? )(" + NUMBER + ")[ -]?(" + Units.REGEX + ")(?= \\p{L})",
                 m -> words.quantity(group(m, 1)) + " " + Units.say(group(m, 2), true)));
         rules.add(Rule.of(
+                "(" + NUMBER + ")[ -]?(" + Units.REGEX + ")(?= " + MEASURED + "\\b)",
+                m -> words.quantity(group(m, 1)) + " " + Units.say(group(m, 2), true)));
+        rules.add(Rule.of(
                 SIGN + " ?(" + NUMBER + ")[ -]?(" + Units.REGEX + ")(?:\\.(?= \\p{Ll}))?",
                 m -> sign(m) + withUnit(m, 2, 3)));
         return rules;
@@ -96,6 +90,8 @@ final class QuantityRules {
     private void signs(List<Rule> rules) {
         rules.add(Rule.of("[~≈] ?(?=[\\d.])", m -> "about"));
         rules.add(Rule.of("#(?=\\d)", m -> "number"));
+        rules.add(Rule.of("≥ ?(?=\\d)", m -> "at least"));
+        rules.add(Rule.of("≤ ?(?=\\d)", m -> "at most"));
         rules.add(Rule.of("> ?(?=\\d)", m -> "more than"));
         rules.add(Rule.of("< ?(?=\\d)", m -> "less than"));
         rules.add(Rule.of(
@@ -108,6 +104,12 @@ final class QuantityRules {
                 "(" + NUMBER + ") ?(?:m|mn|mln)(?= (?:people|spectators|visitors|viewers|pounds|dollars|euros|views"
                         + "|miles|passengers|hours|flights|years)\\b)",
                 m -> words.quantity(group(m, 1)) + " million"));
+        rules.add(Rule.of(
+                "(" + NUMBER + ")k(?= (?:people|spectators|visitors|viewers|pounds|views|followers|fans)\\b)",
+                m -> words.quantity(group(m, 1)) + " thousand"));
+        rules.add(Rule.of(
+                "(\\d{1,2})p(?![\\p{L}\\p{N}])",
+                m -> words.quantity(group(m, 1)) + (group(m, 1).equals("1") ? " penny" : " pence")));
         rules.add(Rule.of("(" + NUMBER + ") ?bn(?![\\p{L}\\p{N}])", m -> words.quantity(group(m, 1)) + " billion"));
         rules.add(Rule.of(
                 "(?<=\\b[Aa]n? )([£$€])(" + NUMBER + ")(?: ?(" + MULTIPLE + "))?(?=[ -]\\p{L})",
@@ -131,30 +133,16 @@ final class QuantityRules {
                         + (group(m, 3).equals("C") ? "Celsius" : "Fahrenheit")));
     }
 
-    /** Feet and inches; "in" alone is only an inch where something is so wide or so long. */
-    private void lengths(List<Rule> rules) {
-        rules.add(Rule.of(
-                "(\\d{1,3}) ?(?:ft|'|feet|foot) ?(\\d|1[01]) ?(?:ins?\\b|inch(?:es)?\\b|\"|″)",
-                m -> feet(m) + words.quantity(group(m, 2)) + (group(m, 2).equals("1") ? " inch" : " inches")));
-        rules.add(Rule.of(
-                "(\\d{1,3}) ?(?:ft|') ?(\\d|1[01])(?![\\p{L}\\d./,½¼¾x×'%:°]|[ -]\\p{L})",
-                m -> feet(m) + words.quantity(group(m, 2))));
-        rules.add(Rule.of(
-                "(" + NUMBER + ") ?in(?= (?:wide|long|high|tall|across|deep|thick|of (?:rain|snow))\\b)",
-                m -> words.quantity(group(m, 1)) + (group(m, 1).equals("1") ? " inch" : " inches")));
-    }
-
-    private String feet(Matcher m) {
-        return words.quantity(group(m, 1)) + (group(m, 1).equals("1") ? " foot " : " feet ");
+    /** A number with a comma for its point, as some write it; only where it measures something. */
+    private Rule continental() {
+        return Rule.of(
+                SIGN + "(\\d{1,3}),(\\d{1,2})[ -]?(" + Units.REGEX + ")",
+                m -> sign(m) + words.quantity(group(m, 2) + "." + group(m, 3)) + " " + Units.say(group(m, 4), false));
     }
 
     /** A number on its own; asked last, when it is no year, time or date. */
     Rule plain() {
         return Rule.of(SIGN + "(" + NUMBER + ")", m -> sign(m) + words.quantity(group(m, 2)));
-    }
-
-    static boolean isFractionSign(char c) {
-        return FRACTIONS.containsKey(String.valueOf(c));
     }
 
     private String withUnit(Matcher m, int number, int unit) {
@@ -163,18 +151,7 @@ final class QuantityRules {
         if (symbol.isEmpty()) {
             return words.quantity(digits);
         }
-        return words.quantity(digits) + " " + Units.say(symbol, digits.equals("1") || beforeThing(m, unit));
-    }
-
-    /** "a 300-ft pole": joined by a hyphen, the unit stands before a thing and is said as one. */
-    private static boolean beforeThing(Matcher m, int unit) {
-        int start = m.start(unit);
-        return start > m.start() && charBefore(m, start) == '-';
-    }
-
-    private static char charBefore(Matcher m, int at) {
-        String matched = m.group();
-        return matched.charAt(at - m.start() - 1);
+        return words.quantity(digits) + " " + Units.say(symbol, digits.equals("1") || Units.beforeThing(m, unit));
     }
 
     private static String sign(Matcher m) {
@@ -184,39 +161,6 @@ final class QuantityRules {
             case "±" -> "plus or minus ";
             default -> "";
         };
-    }
-
-    private @Nullable String fraction(Matcher m, String fraction, int unit, int following) {
-        int slash = fraction.indexOf('/');
-        long top = Long.parseLong(fraction.substring(0, slash));
-        long bottom = Long.parseLong(fraction.substring(slash + 1));
-        if (top >= bottom) {
-            return null;
-        }
-        String whole = group(m, 1);
-        String symbol = group(m, unit);
-        if (!whole.isEmpty()) {
-            String tail = symbol.isEmpty() ? "" : " " + Units.say(symbol, beforeThing(m, unit));
-            return words.quantity(whole) + " and " + part(top, bottom, true) + tail;
-        }
-        boolean half = top == 1 && bottom == 2;
-        boolean beforeWord = !symbol.isEmpty() || m.group(following) != null;
-        String tail = symbol.isEmpty() ? "" : (half ? "" : " of a") + " " + Units.say(symbol, true);
-        return part(top, bottom, !half || !beforeWord) + tail;
-    }
-
-    /** The lower number of a fraction with one on top, or 0. */
-    private static int ofOne(Matcher m) {
-        String fraction = FRACTIONS.getOrDefault(group(m, 1), group(m, 2));
-        return fraction.startsWith("1/") ? fraction.charAt(2) - '0' : 0;
-    }
-
-    private String part(long top, long bottom, boolean article) {
-        String name = bottom == 2 ? "half" : bottom == 4 ? "quarter" : words.ordinal(bottom);
-        if (top == 1) {
-            return (article ? "a " : "") + name;
-        }
-        return words.cardinal(top) + " " + name + "s";
     }
 
     private String money(Matcher m) {

@@ -36,15 +36,19 @@ public final class Spoken {
         NumberWords words = new NumberWords();
         DateRules dates = new DateRules(words);
         QuantityRules quantities = new QuantityRules(words);
-        List<Rule> numbers = new ArrayList<>(dates.timesAndDates());
+        CodeRules codes = new CodeRules(words);
+        List<Rule> numbers = new ArrayList<>(codes.numbers());
+        numbers.addAll(new ClockRules(words).rules());
+        numbers.addAll(dates.timesAndDates());
         numbers.add(Rule.of("(?<!\\d)(\\d)(\\d)(\\d)(?= (?:Squadron|Sqn))", m -> words.digits(m.group())));
         numbers.addAll(quantities.rules());
         numbers.addAll(dates.years());
+        numbers.add(codes.withCapitals());
         numbers.add(quantities.plain());
         numberRules = List.copyOf(numbers);
         WordRules abbreviations = new WordRules(words);
-        wordRules = wordRules(dates, abbreviations, false);
-        shoutedWordRules = wordRules(dates, abbreviations, true);
+        wordRules = wordRules(dates, codes, abbreviations, false);
+        shoutedWordRules = wordRules(dates, codes, abbreviations, true);
         names = names(sayAs);
     }
 
@@ -58,8 +62,9 @@ public final class Spoken {
         return new SpokenText(written, new Walk(text).say());
     }
 
-    private static List<Rule> wordRules(DateRules dates, WordRules abbreviations, boolean shouting) {
+    private static List<Rule> wordRules(DateRules dates, CodeRules codes, WordRules abbreviations, boolean shouting) {
         List<Rule> rules = new ArrayList<>(dates.monthFirst());
+        rules.addAll(codes.words());
         rules.addAll(abbreviations.rules(shouting));
         return List.copyOf(rules);
     }
@@ -133,8 +138,9 @@ public final class Spoken {
         private boolean startsNumber(int at, char c, boolean wordStart) {
             return switch (c) {
                 case '-', '.' -> wordStart && numberFollows(at);
-                case '+', '±', '£', '$', '€', '\'', '~', '≈', '#', '<', '>' -> numberFollows(at);
-                default -> isDigit(c) || QuantityRules.isFractionSign(c);
+                case '#' -> at + 1 < text.length() && Character.isLetterOrDigit(text.charAt(at + 1));
+                case '+', '±', '£', '$', '€', '\'', '~', '≈', '<', '>', '≤', '≥' -> numberFollows(at);
+                default -> isDigit(c) || FractionRules.isFractionSign(c);
             };
         }
 

@@ -10,13 +10,6 @@ import java.util.Objects;
  */
 public record SpokenText(String written, String spoken) {
 
-    /**
-     * What a letter said by its name ("R A F") counts for. Measured: an initialism of three letters said letter by
-     * letter took 0.54 s at 0.069 s a letter, so 2.6 letters each; three is the usual length of a letter's name (bee,
-     * eff, tee).
-     */
-    private static final int NAMED_LETTER = 3;
-
     public SpokenText {
         Objects.requireNonNull(written, "written");
         Objects.requireNonNull(spoken, "spoken");
@@ -24,7 +17,21 @@ public record SpokenText(String written, String spoken) {
 
     /** Letters of the spoken text, 0 or more; a letter said by its own name counts three. */
     public int letters() {
-        int letters = 0;
+        return (int) Math.round(sum((word, letters) -> letters, SoundedLetters.NAMED_LETTER));
+    }
+
+    /** The letters weighed by how long they sound, 0 or more; about as many as {@link #letters()}. */
+    public double soundedLetters() {
+        return sum(SoundedLetters::ofWord, SoundedLetters.named());
+    }
+
+    /** What a word of so many letters counts. */
+    private interface Weight {
+        double of(String word, int letters);
+    }
+
+    private double sum(Weight weight, double named) {
+        double sum = 0;
         int at = 0;
         boolean afterNamed = false;
         while (at < spoken.length()) {
@@ -39,12 +46,12 @@ public record SpokenText(String written, String spoken) {
                 at += Character.charCount(spoken.codePointAt(at));
                 continue;
             }
-            boolean named = inWord == 1 && isNamed(spoken.codePointAt(at), afterNamed);
-            letters += named ? NAMED_LETTER : inWord;
-            afterNamed = named;
+            boolean isNamed = inWord == 1 && isNamed(spoken.codePointAt(at), afterNamed);
+            sum += isNamed ? named : weight.of(spoken.substring(at, end), inWord);
+            afterNamed = isNamed;
             at = end;
         }
-        return letters;
+        return sum;
     }
 
     /** Pauses within a sentence, 0 or more: commas, semicolons, colons, dashes, opening brackets, trailing dots. */

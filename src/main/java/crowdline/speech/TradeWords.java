@@ -1,6 +1,7 @@
 package crowdline.speech;
 
 import java.util.Map;
+import java.util.Set;
 
 /** Words of flying that a family on the crowd line does not know, with a plain way to put each. Our own wording. */
 public final class TradeWords {
@@ -47,6 +48,55 @@ public final class TradeWords {
             Map.entry("dihedral", "the upward tilt of the wings"),
             Map.entry("nacelle", "the housing of the engine"),
             Map.entry("cowling", "the cover of the engine"));
+
+    /**
+     * Names of figures that say themselves what is seen, or that every family knows; no trade words. Common practice, no
+     * source.
+     */
+    public static final Set<String> EVERYDAY = Set.of(
+            "take-off",
+            "landing",
+            "touchdown",
+            "low pass",
+            "fly-past",
+            "flypast",
+            "fly-by",
+            "upside-down pass",
+            "vertical climb",
+            "dive",
+            "dive in",
+            "loop",
+            "square loop",
+            "loop with corners",
+            "loop with a roll on top",
+            "loop with a full roll",
+            "half loop with roll out on top",
+            "half loop with half roll",
+            "full roll",
+            "three aileron rolls",
+            "rolls left and right",
+            "opposite rolls",
+            "half roll",
+            "slow roll",
+            "triple roll",
+            "spin",
+            "upside-down spin",
+            "flat spin",
+            "steep turn",
+            "tight turn",
+            "display turn",
+            "turn back",
+            "tumble",
+            "climbing half turn",
+            "salute",
+            "wing rock",
+            "wing waggle",
+            "vertical roll",
+            "sloping climb with roll",
+            "rolling turn",
+            "rolling circle",
+            "pull to vertical",
+            "lying eight");
 
     private TradeWords() {}
 }

@@ -2,7 +2,11 @@ package crowdline.speech;
 
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -13,22 +17,68 @@ final class Units {
 
     private static final Map<String, Name> NAMES = names();
 
-    /** Matches a unit symbol with nothing of a word behind it; no groups. */
-    static final String REGEX = "(?:"
-            + NAMES.keySet().stream()
-                    .sorted(Comparator.comparingInt(String::length).reversed())
-                    .map(Pattern::quote)
-                    .collect(Collectors.joining("|"))
-            + ")(?![\\p{L}\\p{N}°²³])(?!/\\p{L})";
+    /** What is measured against time or a thing: after the stroke in "km/hour", "hp/tonne". */
+    private static final Map<String, String> EACH = each();
+
+    /** Matches a unit symbol, or one over another ("gal/h"), with nothing of a word behind it; no groups. */
+    static final String REGEX = "(?:" + anyOf(NAMES.keySet()) + "|(?:" + anyOf(NAMES.keySet()) + ") ?/ ?(?:"
+            + anyOf(EACH.keySet()) + "))(?![\\p{L}\\p{N}°²³])(?!/\\p{L})";
+
+    /** Matches what stands after the stroke of a rate; no groups. */
+    static final String EACH_REGEX = "(?:" + anyOf(EACH.keySet()) + ")(?![\\p{L}\\p{N}°²³])";
 
     private Units() {}
 
     static String say(String symbol, boolean one) {
         Name name = NAMES.get(symbol);
+        int stroke = symbol.indexOf('/');
+        if (name == null && stroke > 0) {
+            return say(symbol.substring(0, stroke).strip(), one) + " "
+                    + each(symbol.substring(stroke + 1).strip());
+        }
         if (name == null) {
             throw new IllegalArgumentException("no unit is written \"" + symbol + "\"");
         }
         return one ? name.one() : name.many();
+    }
+
+    /** "an hour", "a square metre". */
+    static String each(String symbol) {
+        String name = EACH.get(symbol);
+        if (name == null) {
+            throw new IllegalArgumentException("nothing is measured for each \"" + symbol + "\"");
+        }
+        return name;
+    }
+
+    /** "a 300-ft pole": joined by a hyphen, the unit stands before a thing and is said as one. */
+    static boolean beforeThing(Matcher m, int unitGroup) {
+        int start = m.start(unitGroup);
+        return start > m.start() && m.group().charAt(start - 1 - m.start()) == '-';
+    }
+
+    private static String anyOf(Set<String> symbols) {
+        return symbols.stream()
+                .sorted(Comparator.comparingInt(String::length).reversed())
+                .map(Pattern::quote)
+                .collect(Collectors.joining("|"));
+    }
+
+    private static Map<String, String> each() {
+        Map<String, String> each = new LinkedHashMap<>();
+        for (String symbol : List.of(
+                "s", "sec", "min", "h", "hr", "m", "km", "mi", "kg", "lb", "t", "hp", "kW", "l", "L", "gal", "m²", "m2",
+                "sq m", "ft²", "ft2", "sq ft", "m³", "m3", "ft", "ha", "g")) {
+            String one = Objects.requireNonNull(NAMES.get(symbol)).one();
+            each.put(symbol, (one.equals("hour") ? "an " : "a ") + one);
+        }
+        each.put("hour", "an hour");
+        for (String word : List.of(
+                "second", "minute", "day", "week", "month", "year", "person", "head", "pilot", "turn", "roll", "tonne",
+                "litre", "gallon", "metre", "kilo", "mile", "side", "way", "team", "ticket", "car")) {
+            each.put(word, "a " + word);
+        }
+        return Map.copyOf(each);
     }
 
     static boolean isUnit(String symbol) {
@@ -59,6 +109,8 @@ final class Units {
         put(names, new Name("square foot", "square feet"), "ft²", "ft2", "sq ft");
         regular(names, "cubic metre", "m³", "m3");
         regular(names, "hectare", "ha");
+        put(names, new Name("cubic foot", "cubic feet"), "cu ft", "ft³", "ft3");
+        put(names, new Name("cubic inch", "cubic inches"), "cu in", "cu. in.", "cu in.", "in³");
     }
 
     private static void speeds(Map<String, Name> names) {
@@ -82,6 +134,8 @@ final class Units {
         put(names, new Name("pound a square foot", "pounds a square foot"), "lb/sq ft", "lbs/sq ft", "lb/ft²");
         regular(names, "pound", "lb", "lbs", "LB", "LBS", "lbf");
         regular(names, "tonne", "t");
+        regular(names, "ounce", "oz");
+        put(names, new Name("stone", "stone"), "st");
     }
 
     private static void others(Map<String, Name> names) {
@@ -105,6 +159,7 @@ final class Units {
         regular(names, "hour", "h", "hr", "hrs");
         regular(names, "litre", "l", "L");
         regular(names, "gallon", "gal", "gals");
+        put(names, new Name("c c", "c c"), "cc");
         put(names, new Name("litre an hour", "litres an hour"), "l/h", "L/h", "l/hr", "lph");
         put(names, new Name("hectopascal", "hectopascals"), "hPa");
         regular(names, "millibar", "mb", "mbar");

@@ -52,6 +52,25 @@ final class WordRules {
 
     private static final Map<String, String> ABBREVIATIONS = abbreviations();
 
+    /** Only where a number follows: "Max" alone is a name. */
+    private static final Map<String, String> BEFORE_NUMBER = Map.ofEntries(
+            Map.entry("Est", "Established"),
+            Map.entry("est", "established"),
+            Map.entry("Max", "Maximum"),
+            Map.entry("MAX", "maximum"),
+            Map.entry("MIN", "minimum"),
+            Map.entry("max", "maximum"),
+            Map.entry("Min", "Minimum"),
+            Map.entry("min", "minimum"),
+            Map.entry("p", "page"),
+            Map.entry("pp", "pages"),
+            Map.entry("b", "born"),
+            Map.entry("d", "died"),
+            Map.entry("Tel", "Telephone"),
+            Map.entry("tel", "telephone"),
+            Map.entry("Ext", "Extension"),
+            Map.entry("ext", "extension"));
+
     private final NumberWords words;
 
     WordRules(NumberWords words) {
@@ -71,6 +90,11 @@ final class WordRules {
                 m -> TITLES.get(m.group(1).replace(".", ""))));
         rules.add(Rule.of("(Mr|Dr)\\.?(?= (?:&|and) )", m -> TITLES.get(m.group(1))));
         signsAndShortWords(rules);
+        // These never end a sentence, whatever follows their full stop.
+        rules.add(Rule.of("(vs|e\\.g|i\\.e|incl|excl|approx|Approx|viz)\\.(?= )", m -> ABBREVIATIONS.get(m.group(1))));
+        rules.add(Rule.of(
+                "([Ee]st|[Mm]ax|MAX|MIN|[Mm]in|pp?|b|d|[Tt]el|[Ee]xt)\\.? (?=\\d)",
+                m -> BEFORE_NUMBER.get(m.group(1))));
         rules.add(Rule.of(
                 "(" + alternatives(ABBREVIATIONS) + ")" + NO_MORE_WORD + "(\\.(?! \\p{Lu}| ?$))?",
                 m -> ABBREVIATIONS.get(m.group(1))));
@@ -81,6 +105,11 @@ final class WordRules {
                 "((?:\\p{Lu}\\.){1,8}\\p{Lu})" + NO_MORE_WORD + "(?:\\.(?! \\p{Lu}|$))?",
                 m -> Initialisms.spelled(m.group(1))));
         if (!shouting) {
+            rules.add(Rule.of(
+                    "(?<=\\b(?:King|Queen|Prince|Pope|Emperor) \\p{Lu}\\p{L}{1,15} )([IVX]{1,6})" + NO_MORE_WORD, m -> {
+                        int value = RomanNumeral.value(m.group(1));
+                        return value == 0 ? null : "the " + words.ordinal(value);
+                    }));
             rules.add(Rule.of("(?<=\\p{L} )([IVX]{2,6})" + NO_MORE_WORD, m -> {
                 int value = RomanNumeral.value(m.group(1));
                 return value == 0 ? null : words.cardinal(value);
@@ -128,7 +157,7 @@ final class WordRules {
                     ? null
                     : "Mark " + words.cardinal(value) + (letter == null ? "" : " " + letter.toUpperCase(Locale.ROOT));
         }));
-        rules.add(Rule.of("(?:No|no|Nr|N[º°])\\.? ?(?=\\d)", m -> "number"));
+        rules.add(Rule.of("(?:No|no|Nr|N[º°])\\.? {0,2}(?=\\d)", m -> "number"));
         rules.add(Rule.of("(?:Nos|nos)\\.? ?(?=\\d)", m -> "numbers"));
         rules.add(Rule.of("(World War|Part|Type|Phase|Series|Class) ([IVX]{1,6})" + NO_MORE_WORD, m -> {
             int value = RomanNumeral.value(m.group(2));
@@ -151,7 +180,7 @@ final class WordRules {
 
     private void registrations(List<Rule> rules) {
         // Nationality mark, hyphen, registration mark, as ICAO Annex 7 sets them out.
-        rules.add(Rule.of("([A-Z]{1,2})-([A-Z]{3,4})" + NO_MORE_WORD, m -> Initialisms.spelled(m.group())));
+        rules.add(Rule.of("([A-Z]{1,2})[-–]([A-Z]{3,4})" + NO_MORE_WORD, m -> Initialisms.spelled(m.group())));
         rules.add(Rule.of(
                 "N([1-9]\\d{1,4})([A-Z]{0,2})" + NO_MORE_WORD,
                 m -> ("N " + words.digits(m.group(1)) + " " + Initialisms.spelled(m.group(2))).strip()));

@@ -1,12 +1,15 @@
 package crowdline.storage;
 
+import crowdline.telemetry.serial.ButtonSignal;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
@@ -67,12 +70,46 @@ public final class SettingsFile {
         if (speaker != null) {
             node.put("speaker", speaker);
         }
+        write(settings.buttons(), node);
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
             throw new ShowFileException("the settings folder " + folder + " cannot be made; check its parent", e);
         }
         saves.write(folder.resolve(NAME), JsonLayout.text(node).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static void write(LearnedButtons buttons, ObjectNode settings) {
+        if (buttons.equals(LearnedButtons.NONE)) {
+            return;
+        }
+        ObjectNode node = settings.putObject("buttons");
+        String port = buttons.port();
+        if (port != null) {
+            node.put("port", port);
+        }
+        ObjectNode pedals = node.putObject("pedals");
+        buttons.pedals().forEach((signal, command) -> pedals.put(signal.code(), command));
+        ObjectNode keys = node.putObject("keys");
+        buttons.keys().forEach(keys::put);
+    }
+
+    private static LearnedButtons buttons(JsonNode node) {
+        Map<ButtonSignal, String> pedals = new LinkedHashMap<>();
+        node.path("pedals").properties().forEach(entry -> pedals.put(signal(entry.getKey()), text(entry.getValue())));
+        Map<String, String> keys = new LinkedHashMap<>();
+        node.path("keys").properties().forEach(entry -> keys.put(entry.getKey(), text(entry.getValue())));
+        return new LearnedButtons(node.has("port") ? text(node.path("port")) : null, pedals, keys);
+    }
+
+    private static ButtonSignal signal(String code) {
+        return ButtonSignal.of(code)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "a pedal is \"" + code + "\"; it must be like \"byte 49\" or \"CTS on\""));
+    }
+
+    private static String text(JsonNode node) {
+        return node.asString("");
     }
 
     private static Settings settings(byte[] bytes) {
@@ -92,7 +129,8 @@ public final class SettingsFile {
                 root.path("theme").asString(Settings.DEFAULT.theme()),
                 root.path("zoom").asDouble(Settings.DEFAULT.zoom()),
                 root.has("lastJournal") ? Path.of(root.path("lastJournal").asString("")) : null,
-                root.has("speaker") ? root.path("speaker").asString("") : null);
+                root.has("speaker") ? root.path("speaker").asString("") : null,
+                buttons(root.path("buttons")));
     }
 
     private static String aside(Path file, String why) {

@@ -3,6 +3,7 @@ package crowdline.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import crowdline.console.live.SideView.Craft;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
@@ -25,6 +26,7 @@ import crowdline.storage.ShowFileException;
 import crowdline.telemetry.Reading;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -199,5 +201,53 @@ class AircraftFollowingTest {
         assertThat(tracking.sureness()).isGreaterThan(0.5);
         assertThat(tracking.readingAgeS()).isLessThan(1.0);
         assertThat(Objects.requireNonNull(tracking.craft()).predicted()).isFalse();
+    }
+
+    @Test
+    void aircraftIsShownWithItsTrailAndItsWayOverTheGround() {
+        begin();
+        Sample furthest = flight.samples().stream()
+                .max(Comparator.comparingDouble(s -> s.place().y()))
+                .orElseThrow();
+        fly(0, furthest.tS(), t -> true);
+        Craft craft = Objects.requireNonNull(
+                following.tracking(BEGIN_S + furthest.tS()).craft());
+        // One reading in two is kept, five a second for six seconds.
+        assertThat(craft.trail()).hasSizeBetween(10, 20);
+        assertThat(craft.word()).isEqualTo("read");
+        Sample before = flight.samples().stream()
+                .filter(s -> s.tS() >= furthest.tS() - 1)
+                .findFirst()
+                .orElseThrow();
+        double wayRad = Math.atan2(
+                furthest.place().y() - before.place().y(),
+                furthest.place().x() - before.place().x());
+        assertThat(Math.cos(craft.headingRad() - wayRad)).isGreaterThan(0.9);
+        assertThat(Objects.requireNonNull(
+                                following.tracking(BEGIN_S + furthest.tS() + 2).craft())
+                        .word())
+                .startsWith("read 2 s ago");
+        assertThat(following.tracking(BEGIN_S + furthest.tS() + 4).craft())
+                .as("then it is where the plan has it")
+                .isNull();
+    }
+
+    @Test
+    void noTrailIsDrawnAcrossAGap() {
+        begin();
+        fly(0, 30, t -> t < 20 || t > 26);
+        Craft craft = Objects.requireNonNull(following.tracking(BEGIN_S + 30).craft());
+        double stepM = 0;
+        for (int i = 1; i < craft.trail().size(); i++) {
+            stepM = Math.max(
+                    stepM,
+                    Math.hypot(
+                            craft.trail().get(i).alongM()
+                                    - craft.trail().get(i - 1).alongM(),
+                            craft.trail().get(i).awayM()
+                                    - craft.trail().get(i - 1).awayM()));
+        }
+        assertThat(craft.trail()).isNotEmpty();
+        assertThat(stepM).isLessThan(60);
     }
 }

@@ -84,6 +84,18 @@ class MainTest {
     }
 
     @Test
+    void wordsThatListenersMayNotFollowAreHintsAndBlockNothing() {
+        String show = "demo-shows/fenmarsh-air-day.json";
+        Ran ran = run("check", "--words", show);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
+                .contains("hint jackanapes-solo/stall-turn/stall-turn-name: \"stall\" is a trade word")
+                .contains("Plain words: the wing stops lifting.")
+                .contains("reads thistledown-glider: very easy");
+        assertThat(run("check", "--words", "--json", show).out()).contains("\"trade-word\"", "\"reads\"");
+    }
+
+    @Test
     void missingFileEndsWithTwoAndPrintsNothingElse() {
         assertThat(run("check", "gone.json", "--json"))
                 .isEqualTo(new Ran(
@@ -146,7 +158,7 @@ class MainTest {
                 "{\"crowdlinePace\": 1, \"name\": \"slow\", \"fixedS\": 0, \"perLetterS\": 0.5, \"perCommaS\": 0,"
                         + " \"perStopS\": 0, \"relativeError\": 0}");
         assertThat(run("speak", "--pace", pace.toString(), "loop").out().strip())
-                .isEqualTo("2.0 s (2.0 to 2.0)  loop");
+                .isEqualTo("2.3 s (2.3 to 2.3)  loop");
     }
 
     @Test

@@ -20,8 +20,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
@@ -112,6 +114,33 @@ class WordsDeskTest {
         assertThat(Files.readString(file())).contains(NOTE);
         desk().save(withFact("The smoke is oil."));
         assertThat(facts(inFile(file()))).containsExactly("The smoke is oil.");
+    }
+
+    /** The plan, the findings of the show and how acts read are for the newest words only, and off the event thread. */
+    @Test
+    void wordsTypedWhileTheDeskIsBusyAreJudgedOnce() throws Exception {
+        List<Runnable> io = new ArrayList<>();
+        AtomicInteger shown = new AtomicInteger();
+        WordsDesk busy = new WordsDesk(
+                CatalogueFile::shipped,
+                () -> running,
+                () -> file,
+                () -> Pace.DEFAULT,
+                work -> shown.incrementAndGet(),
+                io::add);
+        busy.open();
+        io.remove(0).run();
+        shown.set(0);
+        for (int letters = 1; letters <= 40; letters++) {
+            busy.edited(withFact("x".repeat(letters)));
+        }
+        assertThat(shown).hasValue(0);
+        assertThat(io).hasSize(1);
+        io.remove(0).run();
+        assertThat(shown).hasValue(1);
+        busy.edited(withFact("One more."));
+        io.remove(0).run();
+        assertThat(shown).hasValue(2);
     }
 
     @Test

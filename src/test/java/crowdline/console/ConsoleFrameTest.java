@@ -8,6 +8,7 @@ import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.SampleLiveViews;
+import crowdline.console.pedals.PedalHost;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
@@ -15,6 +16,11 @@ import crowdline.console.theme.Zoom;
 import crowdline.console.walk.SmallTour;
 import crowdline.console.walk.Walk;
 import crowdline.show.DayAir;
+import crowdline.storage.LearnedButtons;
+import crowdline.telemetry.serial.ButtonSignal;
+import crowdline.telemetry.serial.ButtonStatus;
+import crowdline.telemetry.serial.ControlLine;
+import crowdline.telemetry.serial.HeardSignal;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.GraphicsEnvironment;
@@ -24,6 +30,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
+import javax.swing.JButton;
+import javax.swing.JDialog;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
@@ -174,7 +183,99 @@ class ConsoleFrameTest {
         });
     }
 
+    @Test
+    void aPedalGivesTheSameCommandAsAKeyAndOnlyInLive() throws Exception {
+        ButtonSignal pedal = new ButtonSignal.Sent('1');
+        host.buttons.learned = LearnedButtons.NONE.with(pedal, Command.NEXT.id());
+        reopen();
+        frame().pedal(new HeardSignal(pedal, 1));
+        frame().pedal(new HeardSignal(pedal, 1.02)); // a contact that bounces
+        SwingUtilities.invokeAndWait(() -> {
+            assertThat(host.given).containsExactly(Command.NEXT);
+            frame().go(Place.PREPARE);
+        });
+        frame().pedal(new HeardSignal(pedal, 2));
+        SwingUtilities.invokeAndWait(() -> {
+            assertThat(host.given).containsExactly(Command.NEXT);
+            host.view = SampleLiveViews.incident();
+            frame().go(Place.LIVE);
+        });
+        frame().pedal(new HeardSignal(pedal, 3));
+        SwingUtilities.invokeAndWait(() -> assertThat(host.given).containsExactly(Command.NEXT));
+    }
+
+    @Test
+    void aPedalLearnedInItsWindowWorksOnceThatIsClosed() throws Exception {
+        ButtonSignal pedal = new ButtonSignal.Turned(ControlLine.CTS, true);
+        SwingUtilities.invokeLater(() -> {
+            KeyboardFocusManager manager = KeyboardFocusManager.getCurrentKeyboardFocusManager();
+            manager.dispatchEvent(new KeyEvent(
+                    frame(), KeyEvent.KEY_PRESSED, 1000, KeyEvent.CTRL_DOWN_MASK, KeyEvent.VK_B, '\u0002'));
+        });
+        JDialog dialog = dialog();
+        SwingUtilities.invokeAndWait(() -> all(dialog.getContentPane()).stream()
+                .filter(c -> c instanceof JButton b && b.getText().startsWith("Learn"))
+                .forEach(c -> ((JButton) c).doClick()));
+        frame().pedal(new HeardSignal(pedal, 10));
+        frame().pedal(new HeardSignal(pedal, 11));
+        SwingUtilities.invokeAndWait(() -> {
+            assertThat(host.buttons.learned).isEqualTo(LearnedButtons.NONE.with(pedal, "next"));
+            assertThat(host.given).isEmpty();
+        });
+        frame().pedal(new HeardSignal(pedal, 12));
+        SwingUtilities.invokeAndWait(() -> {
+            assertThat(host.given).as("only shown while the window is open").isEmpty();
+            dialog.dispose();
+        });
+        SwingUtilities.invokeAndWait(() -> {});
+        frame().pedal(new HeardSignal(pedal, 13));
+        SwingUtilities.invokeAndWait(() -> assertThat(host.given).containsExactly(Command.NEXT));
+    }
+
+    private void reopen() throws Exception {
+        close();
+        open();
+    }
+
+    /** The dialog that was asked for; it is shown by an event behind those already posted. */
+    private JDialog dialog() throws Exception {
+        List<JDialog> found = new ArrayList<>();
+        for (int i = 0; i < 100 && found.isEmpty(); i++) {
+            SwingUtilities.invokeAndWait(() -> Stream.of(frame().getOwnedWindows())
+                    .filter(w -> w instanceof JDialog && w.isShowing())
+                    .forEach(w -> found.add((JDialog) w)));
+        }
+        assertThat(found).hasSize(1);
+        return found.get(0);
+    }
+
+    /** Buttons that are heard when a test says so. */
+    private static final class FakeButtons implements PedalHost {
+        private LearnedButtons learned = LearnedButtons.NONE;
+
+        @Override
+        public void findPorts(Consumer<Found> found) {
+            found.accept(new Found(List.of(), null));
+        }
+
+        @Override
+        public LearnedButtons learned() {
+            return learned;
+        }
+
+        @Override
+        public void keep(LearnedButtons next) {
+            learned = next;
+        }
+
+        @Override
+        public ButtonStatus status() {
+            return new ButtonStatus(ButtonStatus.State.READY, "buttons ready");
+        }
+    }
+
     private static final class FakeHost implements Host {
+        private final FakeButtons buttons = new FakeButtons();
         private final List<Command> given = new ArrayList<>();
         private LiveView view = SampleLiveViews.flying();
         private int resumed;
@@ -213,6 +314,11 @@ class ConsoleFrameTest {
         @Override
         public WordsHost words() {
             return new SilentWords();
+        }
+
+        @Override
+        public PedalHost pedals() {
+            return buttons;
         }
 
         @Override

@@ -9,6 +9,7 @@ import crowdline.console.live.LiveView;
 import crowdline.console.live.SampleLiveViews;
 import crowdline.console.live.SideView;
 import crowdline.console.live.SmallShow;
+import crowdline.console.pace.RemarksToTime;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesView;
@@ -21,6 +22,7 @@ import crowdline.console.prepare.PrepareView.FindingView;
 import crowdline.console.prepare.PrepareView.RemarkView;
 import crowdline.console.prepare.PrepareView.VariantView;
 import crowdline.console.theme.Tone;
+import crowdline.speech.Spoken;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -43,7 +45,14 @@ final class SampleScreens {
     static Pictures.Screens all() {
         Map<String, LiveView> moments = new LinkedHashMap<>(SampleLiveViews.all());
         moments.put("incident", SampleLiveViews.incident());
-        return new Pictures.Screens(moments, Map.of(), Map.of(), prepare(), SampleScreens::words, glossary());
+        return new Pictures.Screens(
+                moments,
+                Map.of(),
+                Map.of(),
+                prepare(),
+                SampleScreens::words,
+                glossary(),
+                RemarksToTime.of(List.of(), new Spoken(Map.of())));
     }
 
     static WordsModel words() {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assumptions.assumeThat;
 
 import crowdline.console.debrief.DebriefDesk;
 import crowdline.console.edit.SampleWords;
+import crowdline.console.edit.WordsBasis;
 import crowdline.console.edit.WordsHost;
 import crowdline.console.edit.WordsOpened;
 import crowdline.console.keys.Command;
@@ -28,6 +29,8 @@ import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import javax.swing.JList;
 import javax.swing.SwingUtilities;
@@ -143,6 +146,39 @@ class WordsKeysTest {
         ctrl(KeyEvent.VK_D);
         assertThat(texts()).containsExactly("The smoke is only paraffin.");
         assertThat(frame().getTitle()).startsWith("day.json, not saved");
+    }
+
+    /** What is shown is found once for each letter, not once more for every one who asks what can be done. */
+    @Test
+    void aLetterTypedIsJudgedOnce() throws Exception {
+        AtomicInteger judged = new AtomicInteger();
+        WordsBasis basis = SampleWords.BASIS;
+        WordsBasis counting = new WordsBasis(
+                basis.tradeWords(),
+                figure -> {
+                    judged.incrementAndGet();
+                    return basis.called().apply(figure);
+                },
+                basis.said(),
+                basis.takes(),
+                basis.lasts(),
+                basis.names());
+        SwingUtilities.invokeAndWait(() -> {
+            ConsoleFrame opened = Objects.requireNonNull(frame);
+            opened.showWords(new WordsOpened("day.json", SmallShow.show(), counting));
+        });
+        settle();
+        JList<?> places = named(JList.class, "Where remarks belong");
+        SwingUtilities.invokeAndWait(() -> places.setSelectedIndex(2));
+        JTextComponent text = named(JTextComponent.class, "What to say");
+        judged.set(0);
+        for (int letter = 0; letter < 20; letter++) {
+            SwingUtilities.invokeAndWait(() -> text.replaceSelection("x"));
+            settle();
+        }
+        assertThat(host.newest.acts().get(0).figures().get(0).remarks().get(0).text())
+                .contains("x".repeat(20));
+        assertThat(judged).hasValue(20);
     }
 
     @Test

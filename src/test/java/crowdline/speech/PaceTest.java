@@ -40,6 +40,21 @@ class PaceTest {
         assertThat(text.innerStops()).isEqualTo(stops);
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            the | 2.25
+            loop | 5
+            The straps | 9.25
+            R A F | 9
+            kitchen | 7.25
+            of it | 4
+            don't | 5
+            '' | 0
+            """)
+    void lettersAreWeighedByHowLongTheySound(String spoken, double weighed) {
+        assertThat(text(spoken).soundedLetters()).isCloseTo(weighed / 1.09, within(1e-12));
+    }
+
     /** Rodero 2012: 160 to 180 words a minute recommended for radio; make-up of the text as measured on 30 remarks. */
     @Test
     void defaultIs160WordsAMinuteOnCommentary() {
@@ -81,8 +96,11 @@ class PaceTest {
     @Test
     void timeIsTheSumOfItsParts() {
         Pace pace = new Pace("test", 0.1, 0.05, 0.2, 0.5, 0);
-        assertThat(pace.time(text("Ten letters, now. Then ten more.")))
-                .isEqualTo(new SpokenTime(0.1 + 24 * 0.05 + 0.2 + 0.5, 0.1 + 24 * 0.05 + 0.2 + 0.5, 2.0));
+        // 24 letters in six words that all carry sense, with "tt" and "Th" as one sound each.
+        double seconds = 0.1 + (24 - 2 * 0.75 + 6) / 1.09 * 0.05 + 0.2 + 0.5;
+        SpokenTime time = pace.time(text("Ten letters, now. Then ten more."));
+        assertThat(time.seconds()).isCloseTo(seconds, within(1e-12));
+        assertThat(time).isEqualTo(new SpokenTime(time.seconds(), time.seconds(), time.seconds()));
     }
 
     @Test
@@ -121,6 +139,6 @@ class PaceTest {
     @Test
     void spelledLettersTakeAsLongAsTheyDoMeasured() {
         SpokenText raf = new Spoken(Map.of()).expand("RAF");
-        assertThat(raf.letters() * 0.0694).isCloseTo(0.54, within(0.1));
+        assertThat(raf.soundedLetters() * 0.0694).isCloseTo(0.54, within(0.05));
     }
 }

@@ -45,7 +45,8 @@ class PlainLanguageTest {
                 "Now it is inverted, that is, upside down.",
                 "It stalls. That means the wing stops lifting.",
                 "The ailerons (the panels near the wing tips) go up.",
-                "We call the turn of the nose yaw."
+                "We call the turn of the nose yaw.",
+                "The rudder, the upright flap on the tail, holds up the nose."
             })
     void explainedTradeWordIsNotFound(String text) {
         assertThat(codes(text)).isEmpty();
@@ -110,6 +111,50 @@ class PlainLanguageTest {
                 .extracting(SpeechFinding::suggestion)
                 .isEqualTo("a thing");
         assertThat(new PlainLanguage(Map.of()).check("The rudder.", Set.of())).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "It has a perspicacious look.",
+                "Watch this vertiginous drop.",
+                "Its sesquipedalian name comes later."
+            })
+    void rareWordIsFound(String text) {
+        assertThat(codes(text)).containsExactly(PlainLanguage.RARE_WORD);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "It turns like a sycamore seed.",
+                "The deckchairs by the henhouse are for first-aiders.",
+                "A double-decker, and a humpback bridge.",
+                "Barnaby Stoddlecombe's aeroplane is the flyers' favourite.",
+                "She flies at 30 km above nothing."
+            })
+    void wordsThatFamiliesUseAndNamesAreNotRare(String text) {
+        assertThat(codes(text)).isEmpty();
+    }
+
+    /** plainlanguage.gov and VOA Special English: one idea in each sentence. */
+    @Test
+    void sentenceOfManyIdeasIsFound() {
+        assertThat(codes("He pulls hard, which squeezes him, because the wing lifts more, and then he rolls out."))
+                .containsExactly(PlainLanguage.MANY_IDEAS);
+        assertThat(codes("He pulls hard, and then he rolls out.")).isEmpty();
+        assertThat(codes("He pulls hard. It squeezes him. The wing lifts more. Then he rolls out."))
+                .isEmpty();
+        assertThat(Ideas.in("Up; over, because he can, and she waits.")).isEqualTo(4);
+        assertThat(Ideas.in("Up and down and round and out.")).isEqualTo(1);
+    }
+
+    @Test
+    void wordsAreFoundOnlyWhereTheActSaysThemFirst() {
+        List<String> before = List.of("Full rudder.", "A perspicacious look.");
+        assertThat(PLAIN.check(before, "More rudder, and as perspicacious.", Set.of()))
+                .isEmpty();
+        assertThat(PLAIN.check(before, "Watch the elevators.", Set.of())).hasSize(1);
     }
 
     @ParameterizedTest

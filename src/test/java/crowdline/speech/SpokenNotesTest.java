@@ -76,7 +76,7 @@ class SpokenNotesTest {
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             12 000                   | twelve thousand
             1 250 kg                 | one thousand two hundred and fifty kilograms
-            01632 960 001            | zero one six three two nine hundred and sixty zero zero one
+            01632 960 001            | zero one six three two nine six zero zero zero one
             In 1944 617 Squadron     | In nineteen forty-four six one seven Squadron
             1.5m people              | one point five million people
             3 bn                     | three billion

@@ -2,6 +2,8 @@ package crowdline.storage;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.telemetry.serial.ButtonSignal;
+import crowdline.telemetry.serial.ControlLine;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,11 +26,32 @@ class SettingsFileTest {
                 .withTheme("night")
                 .withZoom(1.25)
                 .withLastJournal(Path.of("j.log"))
-                .withSpeaker("Zoë Ærø");
+                .withSpeaker("Zoë Ærø")
+                .withButtons(LearnedButtons.NONE
+                        .withPort("/dev/ttyUSB0")
+                        .with(new ButtonSignal.Sent(0x31), "next")
+                        .with(new ButtonSignal.Turned(ControlLine.DSR, false), "said")
+                        .with("shift F5", "hold"));
         SettingsFile file = new SettingsFile(folder.resolve("made").resolve("for it"));
         file.write(settings);
         assertThat(file.read()).isEqualTo(new SettingsFile.Reading(settings, null));
         assertThat(settings.recentFiles()).containsExactly(Path.of("a.json"), Path.of("b.json"));
+    }
+
+    @Test
+    void settingsFromBeforePedalsHaveNone() throws IOException {
+        Files.writeString(folder.resolve("settings.json"), "{\"theme\": \"night\", \"zoom\": 1.5}");
+        SettingsFile.Reading reading = new SettingsFile(folder).read();
+        assertThat(reading)
+                .isEqualTo(new SettingsFile.Reading(
+                        Settings.DEFAULT.withTheme("night").withZoom(1.5), null));
+    }
+
+    @Test
+    void aPedalThatCannotBeReadIsNamed() throws IOException {
+        Files.writeString(folder.resolve("settings.json"), "{\"buttons\": {\"pedals\": {\"byte 300\": \"next\"}}}");
+        assertThat(new SettingsFile(folder).read().said())
+                .contains("a pedal is \"byte 300\"; it must be like \"byte 49\" or \"CTS on\"");
     }
 
     @Test
@@ -37,7 +60,16 @@ class SettingsFileTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "{", "[]", "{\"zoom\": 99}", "{\"theme\": \" \"}", "{\"zoom\": NaN}"})
+    @ValueSource(
+            strings = {
+                "",
+                "{",
+                "[]",
+                "{\"zoom\": 99}",
+                "{\"theme\": \" \"}",
+                "{\"zoom\": NaN}",
+                "{\"buttons\": {\"port\": \"\"}}"
+            })
     void brokenSettingsAreKeptAsideAndSaid(String broken) throws IOException {
         Files.writeString(folder.resolve("settings.json"), broken);
         SettingsFile.Reading reading = new SettingsFile(folder).read();

@@ -29,7 +29,7 @@ public record RemarkPlace(@Nullable String actId, @Nullable String figureId) {
     }
 
     /** Every place of a show: the show, then each act with its figures in the order written. */
-    static List<RemarkPlace> all(Show show) {
+    public static List<RemarkPlace> all(Show show) {
         List<RemarkPlace> places = new ArrayList<>();
         places.add(SHOW);
         for (Act act : show.acts()) {
@@ -40,7 +40,7 @@ public record RemarkPlace(@Nullable String actId, @Nullable String figureId) {
     }
 
     /** The remarks here; none if the show has no such place. */
-    List<Remark> in(Show show) {
+    public List<Remark> in(Show show) {
         if (actId == null) {
             return show.remarks();
         }

@@ -26,7 +26,7 @@ public final class WordsModel {
     private RemarkPlace place = RemarkPlace.SHOW;
     private int at;
     private @Nullable RemarkDraft draft;
-    private Map<String, String> plan = Map.of();
+    private WordsPlan plan = WordsPlan.NONE;
     private final FactList facts = new FactList();
 
     /**
@@ -56,8 +56,8 @@ public final class WordsModel {
         RemarkDraft typed = draft;
         Optional<WordsView.RemarkPage> page = chosen == null || typed == null
                 ? Optional.empty()
-                : Optional.of(
-                        presenter.page(chosen, place, typed, typed.read(chosen).problems(), plan));
+                : Optional.of(presenter.page(
+                        show.now(), chosen, place, typed, typed.read(chosen).problems(), plan));
         return new WordsView(
                 file + (show.isUnsaved() ? ", not saved" : ""),
                 show.isUnsaved(),
@@ -207,9 +207,9 @@ public final class WordsModel {
         show = show.saved(written);
     }
 
-    /** Where the plan has each remark, by its id. */
-    public void planned(Map<String, String> next) {
-        plan = Map.copyOf(next);
+    /** What was found meanwhile about the plan and whole acts. */
+    public void planned(WordsPlan next) {
+        plan = next;
     }
 
     /** What was computed about each act and figure. */

@@ -15,6 +15,7 @@ import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
@@ -51,6 +52,9 @@ public final class WordsPanel extends JPanel {
     private transient Appearance appearance;
     private transient @Nullable WordsModel model;
     private transient Runnable changed = () -> {};
+    /** What is shown, so that nobody asks the model anew for it. */
+    private transient @Nullable WordsView shown;
+
     private boolean showing;
 
     public WordsPanel(Appearance appearance) {
@@ -89,13 +93,17 @@ public final class WordsPanel extends JPanel {
         }
     }
 
+    /** The title of what is shown; empty if no words are open. */
+    public Optional<String> title() {
+        return Optional.ofNullable(shown).map(WordsView::title);
+    }
+
     /** The commands of this place that can be given now. */
     public Set<Command> possible() {
-        WordsModel open = model;
-        if (open == null) {
+        WordsView view = shown;
+        if (view == null) {
             return EnumSet.noneOf(Command.class);
         }
-        WordsView view = open.view();
         Set<Command> possible = EnumSet.of(Command.ADD_REMARK, Command.SAVE, Command.SAVE_AS, Command.INTO_LIVE);
         if (view.page().isPresent()) {
             possible.addAll(
@@ -147,6 +155,7 @@ public final class WordsPanel extends JPanel {
         try {
             WordsModel open = model;
             if (open == null) {
+                shown = null;
                 places.clear();
                 remarks.clear();
                 fields.enable(false);
@@ -162,6 +171,7 @@ public final class WordsPanel extends JPanel {
     }
 
     private void show(WordsView view) {
+        shown = view;
         fill(places, view.places());
         placeList.setSelectedIndex(view.place());
         placeList.ensureIndexIsVisible(view.place());
@@ -187,10 +197,11 @@ public final class WordsPanel extends JPanel {
         room.setText(page.room() + (page.planned().isEmpty() ? "" : " " + page.planned()));
         problems.setText(String.join(" ", page.problems()));
         fill(findings, page.findings());
-        findingsTitle.setText(
-                page.findings().isEmpty()
+        findingsTitle.setText(page.reads()
+                + (page.reads().isEmpty() ? "" : " ")
+                + (page.findings().isEmpty()
                         ? "Nothing was found that listeners may not follow"
-                        : "Listeners may not follow:");
+                        : "Listeners may not follow:"));
     }
 
     private void blank() {
@@ -261,7 +272,7 @@ public final class WordsPanel extends JPanel {
         page.add(problems, "spanx, growx, wmin 0, hidemode 3, wrap");
         findingsTitle.setFont(worn.plain(TextRole.LABEL));
         findingsTitle.setForeground(worn.palette().soft());
-        page.add(findingsTitle, "spanx, growx, wmin 0, wrap");
+        page.add(findingsTitle, "spanx, growx, w 0:0:, wrap");
         page.add(scroll(findingList), "spanx, grow, wmin 0, wrap");
         page.add(label("Short form, for when time is short", fields.shortText, worn), "spanx, wrap");
         page.add(new JScrollPane(fields.shortText), "spanx, grow, wmin 0, wrap");

@@ -13,22 +13,21 @@ import crowdline.show.Figure;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import crowdline.show.Show;
-import crowdline.speech.PlainLanguage;
 import crowdline.speech.SpokenTime;
 import crowdline.timing.FigureTime;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Puts remarks being written into the words of the Words place. Hints only: nothing here stands in the way. */
 final class WordsPresenter {
     private final WordsBasis basis;
-    private final PlainLanguage plain = new PlainLanguage();
+    private final WordHints hints;
 
     WordsPresenter(WordsBasis basis) {
         this.basis = basis;
+        hints = new WordHints(basis.tradeWords(), basis.called());
     }
 
     /** Seconds there are for a remark: most likely, and at the ends of the band; the same thrice where it is a rule. */
@@ -55,7 +54,7 @@ final class WordsPresenter {
     }
 
     RemarkPage page(
-            Remark remark, RemarkPlace place, RemarkDraft draft, List<String> problems, Map<String, String> plan) {
+            Show show, Remark remark, RemarkPlace place, RemarkDraft draft, List<String> problems, WordsPlan plan) {
         Optional<Room> room = room(remark, place);
         String shorter = remark.shortText();
         return new RemarkPage(
@@ -65,9 +64,10 @@ final class WordsPresenter {
                 shorter == null ? "" : basis.said().apply(shorter).spoken(),
                 shorter == null ? null : verdict(shorter, room),
                 room.map(Room::words).orElse("It belongs to no figure, so any gap will do."),
-                plan.getOrDefault(remark.id(), ""),
+                plan.remark(remark.id()),
                 problems,
-                plain.check(draft.text(), basis.explained()),
+                hints.of(show, place, remark, draft.text()),
+                plan.reads(place.actId()),
                 place.figureId() != null);
     }
 

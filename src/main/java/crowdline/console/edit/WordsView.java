@@ -59,6 +59,7 @@ public record WordsView(
      * @param planned where the plan has it, in a sentence; empty if not known yet
      * @param problems what cannot be used as typed
      * @param findings what listeners may not follow, in the order of the text
+     * @param reads how all remarks of the place's act read together, in a sentence; empty if there are too few
      * @param inFigure whether it belongs to a figure, so that earliest and latest mean something
      */
     public record RemarkPage(
@@ -71,6 +72,7 @@ public record WordsView(
             String planned,
             List<String> problems,
             List<SpeechFinding> findings,
+            String reads,
             boolean inFigure) {
         public RemarkPage {
             problems = List.copyOf(problems);

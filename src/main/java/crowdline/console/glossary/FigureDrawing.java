@@ -94,7 +94,7 @@ final class FigureDrawing {
         Spot a = moved.get(0);
         Spot b = moved.get(1);
         double pathRad = Math.atan2(b.heightM() - a.heightM(), b.alongM() - a.alongM());
-        return new SideView(List.of(new Stretch(moved)), 0, new Craft(a, pathRad, true));
+        return new SideView(List.of(new Stretch(moved)), 0, Craft.predicted(a, pathRad, 0));
     }
 
     /** A made-up light biplane with the power of a modern one; judgement, no source, tuned to fly every entry. */

@@ -8,7 +8,8 @@ import java.util.Locale;
  * them; a single character in quotes is matched by what it types, wherever the keyboard has it.
  *
  * <p>Presenter remotes and foot pedals type Page Down, Page Up, a full stop, F5 and Escape. The first two step; the
- * full stop marks a remark as said. F5 and Escape do nothing in Live, so that a button pressed by mistake does no harm.
+ * full stop marks a remark as said. F5 and Escape do nothing in Live until they are learned for a command, so that a
+ * button pressed by mistake does no harm.
  */
 public enum Command {
     NEXT("Next figure", Scope.LIVE, "The aircraft has begun the next figure", "SPACE", "PAGE_DOWN", "RIGHT"),
@@ -77,6 +78,7 @@ public enum Command {
     OPEN("Open a show…", Scope.WINDOW, "Choose a show file", "ctrl O"),
     METAR("Paste a METAR…", Scope.WINDOW, "The air of the day from a report, in Prepare", "ctrl M"),
     RECEIVER("Receiver…", Scope.WINDOW, "Where the aircraft's position comes from", "ctrl R"),
+    PEDALS("Pedals and remotes…", Scope.WINDOW, "What a pedal or a remote's buttons do", "ctrl B"),
     PACE("Speaker and pace…", Scope.WINDOW, "Whose pace the times are for; time a speaker", "ctrl P"),
     NEXT_SPEAKER("Next speaker", Scope.WINDOW, "The times of the next speaker who was timed", "ctrl shift P"),
     PREPARE("Prepare", Scope.WINDOW, "The show at a glance", "F2"),

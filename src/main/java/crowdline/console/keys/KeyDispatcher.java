@@ -2,11 +2,8 @@ package crowdline.console.keys;
 
 import java.awt.KeyEventDispatcher;
 import java.awt.event.KeyEvent;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 
@@ -15,15 +12,12 @@ import java.util.function.Predicate;
  * space bar. A key held down counts once: a foot resting on a pedal must not run through the act.
  */
 public final class KeyDispatcher implements KeyEventDispatcher {
-    /** On X11 a held key is reported as release and press with the same time; anything this close is that. */
-    private static final long SAME_MOMENT_MS = 2;
-
     private final CommandActions actions;
     private final Predicate<KeyEvent> ours;
     private final BooleanSupplier writing;
     private final Predicate<KeyEvent> first;
-    private final Set<Integer> down = new HashSet<>();
-    private final Map<Integer, Long> releasedMs = new HashMap<>();
+    private final HeldKeys held = new HeldKeys();
+    private Map<String, Command> learned = Map.of();
     private boolean eatTyped;
 
     /**
@@ -37,6 +31,11 @@ public final class KeyDispatcher implements KeyEventDispatcher {
         this.ours = ours;
         this.writing = writing;
         this.first = first;
+    }
+
+    /** Hears these keys as well, before the commands' own; such as a remote types that was learned. */
+    public void alsoHear(Map<String, Command> keys) {
+        learned = Map.copyOf(keys);
     }
 
     @Override
@@ -53,8 +52,7 @@ public final class KeyDispatcher implements KeyEventDispatcher {
     }
 
     private boolean pressed(KeyEvent event) {
-        boolean again = isAgain(event);
-        down.add(event.getKeyCode());
+        boolean again = !held.press(event);
         eatTyped = false;
         if (first.test(event)) {
             eatTyped = true;
@@ -75,28 +73,28 @@ public final class KeyDispatcher implements KeyEventDispatcher {
     }
 
     private boolean released(KeyEvent event) {
-        down.remove(event.getKeyCode());
-        releasedMs.put(event.getKeyCode(), event.getWhen());
+        held.release(event);
         return false;
-    }
-
-    private boolean isAgain(KeyEvent event) {
-        if (down.contains(event.getKeyCode())) {
-            return true;
-        }
-        Long released = releasedMs.get(event.getKeyCode());
-        return released != null && event.getWhen() - released <= SAME_MOMENT_MS;
     }
 
     /** Forgets what is held down, as when the window loses the focus and will not hear the release. */
     public void forget() {
-        down.clear();
+        held.forget();
     }
 
     private Optional<CommandAction> find(KeyEvent event) {
-        return actions.all().stream()
+        return learned(event)
+                .or(() -> actions.all().stream()
+                        .filter(CommandAction::isEnabled)
+                        .filter(a -> a.command().keys().stream().anyMatch(key -> Keys.matches(key, event)))
+                        .findFirst());
+    }
+
+    private Optional<CommandAction> learned(KeyEvent event) {
+        return learned.entrySet().stream()
+                .filter(e -> Keys.matches(e.getKey(), event))
+                .map(e -> actions.of(e.getValue()))
                 .filter(CommandAction::isEnabled)
-                .filter(a -> a.command().keys().stream().anyMatch(key -> Keys.matches(key, event)))
                 .findFirst();
     }
 }

@@ -59,6 +59,9 @@ final class Keys {
                         case "DOWN" -> "↓";
                         case "BACK_SPACE" -> "Backspace";
                         case "ENTER" -> "Enter";
+                        case "ESCAPE" -> "Esc";
+                        case "alt" -> "Alt";
+                        case "TAB" -> "Tab";
                         case "PERIOD" -> ".";
                         case "COMMA" -> ",";
                         case "HOME" -> "Home";

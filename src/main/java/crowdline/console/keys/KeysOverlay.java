@@ -10,11 +10,13 @@ import java.awt.BasicStroke;
 import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Paints what every key does, over the whole place. The keys go on working while it is shown. */
 public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
+    private static final double LEARNED_PX = 46;
 
     /**
      * What is on it.
@@ -23,8 +25,9 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
      * @param place the place whose keys these are
      * @param here commands of that place
      * @param window commands of the window
+     * @param learned what pedals and remotes do, one sentence; empty if nothing was learned
      */
-    public record Sheet(String title, String place, List<Entry> here, List<Entry> window) {
+    public record Sheet(String title, String place, List<Entry> here, List<Entry> window, String learned) {
         public Sheet {
             here = List.copyOf(here);
             window = List.copyOf(window);
@@ -40,15 +43,17 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
 
     public KeysOverlay(Appearance appearance) {
         super("Keys", appearance);
-        show(sheet(Command.Scope.LIVE));
+        show(sheet(Command.Scope.LIVE, Map.of(), ""));
     }
 
     /**
      * The sheet made from the table of commands, so that it cannot differ from what the keys do.
      *
      * @param place the place whose keys stand beside those of the window
+     * @param taken keys that were learned for other commands than their own
+     * @param learned what pedals and remotes do, one sentence; empty if nothing was learned
      */
-    public static Sheet sheet(Command.Scope place) {
+    public static Sheet sheet(Command.Scope place, Map<String, Command> taken, String learned) {
         String name = switch (place) {
             case WORDS -> Command.WORDS.label();
             case WALK -> Command.WALK.label();
@@ -59,25 +64,26 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
         return new Sheet(
                 "Keys go on working while this is shown. F1 or Esc closes it.",
                 name,
-                entries(place),
-                entries(Command.Scope.WINDOW));
+                entries(place, taken),
+                entries(Command.Scope.WINDOW, taken),
+                learned);
     }
 
-    private static List<Entry> entries(Command.Scope scope) {
+    private static List<Entry> entries(Command.Scope scope, Map<String, Command> taken) {
         List<Entry> entries = new ArrayList<>();
         for (Command command : Command.values()) {
             if (command == Command.FACT_1 && scope == command.scope()) {
                 entries.add(new Entry(List.of("1", "2", "3"), "Fact", "Take the fact with that number"));
             } else if (command.scope() == scope && command != Command.FACT_2 && command != Command.FACT_3) {
-                entries.add(new Entry(shown(command), command.label(), command.help()));
+                entries.add(new Entry(shown(command, taken), command.label(), command.help()));
             }
         }
         return entries;
     }
 
     /** The keys worth showing: not the second way to type a plus sign. */
-    private static List<String> shown(Command command) {
-        return command.keys().stream()
+    private static List<String> shown(Command command, Map<String, Command> taken) {
+        return RemoteKey.left(command, taken).stream()
                 .filter(k -> !k.startsWith("NUMPAD") && !k.endsWith("EQUALS") && !k.equals("ctrl T"))
                 .map(Keys::inWords)
                 .distinct()
@@ -87,8 +93,9 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
     @Override
     protected String spoken(Sheet v) {
         return Stream.concat(v.here().stream(), v.window().stream())
-                .map(e -> String.join(" or ", e.keys()) + ": " + e.label() + ".")
-                .collect(Collectors.joining(" "));
+                        .map(e -> String.join(" or ", e.keys()) + ": " + e.label() + ".")
+                        .collect(Collectors.joining(" "))
+                + (v.learned().isEmpty() ? "" : " " + v.learned());
     }
 
     @Override
@@ -103,6 +110,13 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
                 how,
                 pen.palette().soft());
         Box rest = inner.belowTop(pen.px(52));
+        if (!v.learned().isEmpty()) {
+            Box foot = rest.bottom(pen.px(LEARNED_PX));
+            TextBlock learned = pen.lines(v.learned(), TextRole.SMALL, true, foot.belowTop(pen.px(6)), 2);
+            pen.fill(foot.top(pen.px(1)), pen.palette().rule());
+            pen.midway(learned, foot.belowTop(pen.px(6)), pen.palette().text());
+            rest = rest.aboveBottom(foot.h() + pen.px(4));
+        }
         double left = rest.w() * 0.56;
         column(pen, v.place(), v.here(), rest.left(left - pen.px(20)), 0.32);
         column(pen, "Everywhere", v.window(), rest.rightOf(left + pen.px(20)), 0.27);

@@ -15,20 +15,30 @@ import org.jspecify.annotations.Nullable;
 /** A predicted flight as the side view needs it. Made once for each variant, for it goes through every sample. */
 public final class ActSheet {
     /** A variant nobody has predicted. */
-    public static final ActSheet NONE = new ActSheet(List.of(), List.of(), List.of());
+    public static final ActSheet NONE = new ActSheet(List.of(), List.of(), List.of(), null);
+
+    /** A path with less over the ground than this share of its height is vertical. Tuned: a wind carries a slow up-line so far. */
+    private static final double VERTICAL = 0.3;
 
     private final List<FigureFlight> figures;
     private final List<List<Sample>> samples;
     private final List<Stretch> stretches;
+    private final @Nullable Double crowdM;
 
-    private ActSheet(List<FigureFlight> figures, List<List<Sample>> samples, List<Stretch> stretches) {
+    private ActSheet(
+            List<FigureFlight> figures, List<List<Sample>> samples, List<Stretch> stretches, @Nullable Double crowdM) {
+        this.crowdM = crowdM;
         this.figures = figures;
         this.samples = samples;
         this.stretches = stretches;
     }
 
-    /** The sheet of a flight; figures that are only timed have no path of their own. */
-    public static ActSheet of(Flight flight) {
+    /**
+     * The sheet of a flight; figures that are only timed have no path of their own.
+     *
+     * @param crowdM from the crowd line to the display line, metres
+     */
+    public static ActSheet of(Flight flight, double crowdM) {
         List<List<Sample>> samples = new ArrayList<>();
         List<Stretch> stretches = Track.of(flight).stretches().stream()
                 .map(s -> new Stretch(s.places().stream().map(ActSheet::spot).toList()))
@@ -39,12 +49,12 @@ public final class ActSheet {
                     .toList();
             samples.add(own);
         }
-        return new ActSheet(flight.figures(), samples, stretches);
+        return new ActSheet(flight.figures(), samples, stretches, crowdM);
     }
 
     /** The whole path, with no aircraft. */
     public SideView path(int current) {
-        return new SideView(stretches, current, null);
+        return new SideView(stretches, current, null, crowdM);
     }
 
     /**
@@ -55,7 +65,7 @@ public final class ActSheet {
      */
     public SideView at(int index, double share, @Nullable Craft read) {
         if (read != null) {
-            return new SideView(stretches, index, read);
+            return new SideView(stretches, index, read, crowdM);
         }
         if (index < 0 || index >= samples.size() || samples.get(index).size() < 2) {
             return path(index);
@@ -76,7 +86,33 @@ public final class ActSheet {
                 a.awayM() + part * (b.awayM() - a.awayM()),
                 a.heightM() + part * (b.heightM() - a.heightM()));
         double pathRad = Math.atan2(b.heightM() - a.heightM(), b.alongM() - a.alongM());
-        return new SideView(stretches, index, new Craft(here, pathRad, true));
+        return new SideView(stretches, index, Craft.predicted(here, pathRad, heading(own, i)), crowdM);
+    }
+
+    /** Which way a flight goes over the ground; on a vertical line, which way it went before, or else goes after. */
+    private static double heading(List<Sample> own, int index) {
+        for (int i = index; i >= 0; i--) {
+            if (goesSomewhere(own.get(i), own.get(i + 1))) {
+                return heading(own.get(i), own.get(i + 1));
+            }
+        }
+        for (int i = index + 1; i < own.size() - 1; i++) {
+            if (goesSomewhere(own.get(i), own.get(i + 1))) {
+                return heading(own.get(i), own.get(i + 1));
+            }
+        }
+        return 0;
+    }
+
+    private static double heading(Sample a, Sample b) {
+        return Math.atan2(
+                b.place().y() - a.place().y(), b.place().x() - a.place().x());
+    }
+
+    private static boolean goesSomewhere(Sample a, Sample b) {
+        double overGroundM = Math.hypot(
+                b.place().x() - a.place().x(), b.place().y() - a.place().y());
+        return overGroundM > VERTICAL * Math.abs(b.place().z() - a.place().z()) && overGroundM > 0;
     }
 
     private static Spot spot(Vec place) {

@@ -9,7 +9,7 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import java.util.List;
 
-/** Paints what is being flown: the name as large as fits, what to look for, the time left, and the side view. */
+/** Paints what is being flown: the name as large as fits, what to look for, the time left, and the path from the crowd and from above. */
 final class NowRow extends Painted<NowView> {
     private static final double SIDE_SHARE = 0.36;
     /** How much of the room between caption and bar the sentence may take from the name; tuned by looking. */
@@ -25,7 +25,10 @@ final class NowRow extends Painted<NowView> {
     protected String spoken(NowView v) {
         Mark state = v.state();
         return (state == null ? "" : state.word() + ". ") + v.name() + ". " + v.look() + " "
-                + (v.left().isEmpty() ? "" : v.left() + " left.");
+                + (v.left().isEmpty() ? "" : v.left() + " left.")
+                + (v.side().craft() == null
+                        ? ""
+                        : " Place of the aircraft: " + v.side().craft().word() + ".");
     }
 
     @Override
@@ -33,7 +36,7 @@ final class NowRow extends Painted<NowView> {
         Box inner = box.inset(pen.px(20), pen.px(8));
         double side = inner.w() * SIDE_SHARE;
         words(pen, v, inner.leftOf(side + pen.px(24)));
-        SidePainter.paint(pen, v.side(), inner.right(side));
+        ActPainter.paint(pen, v.side(), inner.right(side));
     }
 
     private static void words(Pen pen, NowView v, Box box) {

@@ -12,7 +12,6 @@ import crowdline.sheet.PathView;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 
 /** Paints a path seen from the crowd, to one scale along and up so that a round loop is round. */
@@ -21,7 +20,7 @@ public final class SidePainter {
 
     /** Paints the view into a box; an empty view paints nothing. */
     public static void paint(Pen pen, SideView view, Box box) {
-        if (view.isEmpty()) {
+        if (view.isEmpty() && view.craft() == null) {
             return;
         }
         double footHeight = pen.px(22);
@@ -33,17 +32,18 @@ public final class SidePainter {
     /** Paints the view in a frame of the caller's; the box is where its foot is. */
     static void paint(Pen pen, SideView view, Box box, PathFrame frame) {
         ground(pen, frame, box);
-        strokes(pen, view, frame, PathView.SIDE);
+        strokes(pen, view, frame, PathView.SIDE, true);
         Craft craft = view.craft();
         if (craft != null) {
-            craft(pen, frame, craft);
+            CraftPainter.paint(pen, frame, PathView.SIDE, craft, box);
         }
     }
 
-    /** Every stretch, the current one last and strongest. */
-    static void strokes(Pen pen, SideView view, PathFrame frame, PathView from) {
+    /** Every stretch, or the current one and its neighbours; the current one last and strongest. */
+    static void strokes(Pen pen, SideView view, PathFrame frame, PathView from, boolean whole) {
         for (int i = 0; i < view.stretches().size(); i++) {
-            if (i != view.current()) {
+            boolean near = whole || view.current() < 0 || Math.abs(i - view.current()) == 1;
+            if (i != view.current() && near) {
                 Color colour = pen.palette().path();
                 stroke(pen, frame, from, view.stretches().get(i), colour, view.current() < 0 ? 1.8 : 1.1);
             }
@@ -57,7 +57,11 @@ public final class SidePainter {
     private static void ground(Pen pen, PathFrame frame, Box box) {
         double y = frame.y(0);
         pen.fill(new Box(box.x(), y, box.w(), pen.px(1.5)), pen.palette().rule());
-        double x = frame.x(0);
+        foot(pen, frame.x(0), y, box);
+    }
+
+    /** The commentator under a line, between left and right. */
+    static void foot(Pen pen, double x, double y, Box box) {
         Path2D here = new Path2D.Double();
         here.moveTo(x, y + pen.px(4));
         here.lineTo(x + pen.px(6), y + pen.px(14));
@@ -94,33 +98,5 @@ public final class SidePainter {
         g.setColor(colour);
         g.setStroke(new BasicStroke((float) pen.px(widthPx), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         g.draw(path);
-    }
-
-    private static void craft(Pen pen, PathFrame frame, Craft craft) {
-        Graphics2D g = pen.surface();
-        AffineTransform before = g.getTransform();
-        g.translate(frame.x(craft.at().alongM()), frame.y(craft.at().heightM()));
-        g.rotate(-craft.pathRad());
-        double s = pen.px(15);
-        Path2D dart = new Path2D.Double();
-        dart.moveTo(s, 0);
-        dart.lineTo(-s * 0.8, s * 0.72);
-        dart.lineTo(-s * 0.4, 0);
-        dart.lineTo(-s * 0.8, -s * 0.72);
-        dart.closePath();
-        g.setStroke(new BasicStroke((float) pen.px(5), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-        g.setColor(pen.palette().ground());
-        g.draw(dart);
-        g.setColor(pen.palette().text());
-        if (craft.predicted()) {
-            g.setStroke(new BasicStroke((float) pen.px(2.4), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-            g.setColor(pen.palette().ground());
-            g.fill(dart);
-            g.setColor(pen.palette().text());
-            g.draw(dart);
-        } else {
-            g.fill(dart);
-        }
-        g.setTransform(before);
     }
 }

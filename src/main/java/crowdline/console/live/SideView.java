@@ -11,11 +11,20 @@ import org.jspecify.annotations.Nullable;
  * @param stretches in the order flown
  * @param current index of the stretch being flown, or −1
  * @param craft where the aircraft is, or null if nobody knows
+ * @param crowdM from the crowd line to the display line, metres, or null if nobody knows
  */
 public record SideView(
-        List<Stretch> stretches, int current, @Nullable Craft craft) {
+        List<Stretch> stretches,
+        int current,
+        @Nullable Craft craft,
+        @Nullable Double crowdM) {
 
     public static final SideView NONE = new SideView(List.of(), -1, null);
+
+    /** What is shown where only an aircraft is known and no path: judgement, an ordinary display area. */
+    private static final PathExtent ANYWHERE_SIDE = new PathExtent(-900, 900, 0, 450);
+
+    private static final PathExtent ANYWHERE_PLAN = new PathExtent(-900, 900, -20, 500);
 
     /**
      * A point of the path.
@@ -47,21 +56,60 @@ public record SideView(
      *
      * @param at where it is
      * @param pathRad which way it goes as the crowd sees it: 0 to the right, π/2 straight up
+     * @param headingRad which way it goes seen from above: 0 to the right, π/2 away from the crowd
      * @param predicted true if this is where the plan has it, false if a reading has it there
+     * @param trail where it was read to be in the last seconds, the oldest first; empty where it is predicted
+     * @param word where the place comes from, and how old it is if that matters
      */
-    public record Craft(Spot at, double pathRad, boolean predicted) {}
+    public record Craft(Spot at, double pathRad, double headingRad, boolean predicted, List<Spot> trail, String word) {
+        /** Younger readings are as good as now, seconds: a slow receiver gives one each second. */
+        private static final double FRESH_S = 1.5;
+
+        public Craft {
+            trail = List.copyOf(trail);
+        }
+
+        /** Where the plan has it. */
+        public static Craft predicted(Spot at, double pathRad, double headingRad) {
+            return new Craft(at, pathRad, headingRad, true, List.of(), "predicted");
+        }
+
+        /**
+         * Where a reading has it.
+         *
+         * @param ageS of the reading, seconds
+         */
+        public static Craft read(Spot at, double pathRad, double headingRad, List<Spot> trail, double ageS) {
+            String word = ageS < FRESH_S ? "read" : "read " + Math.round(ageS) + " s ago";
+            return new Craft(at, pathRad, headingRad, false, trail, word);
+        }
+
+        double turnedRad(PathView view) {
+            return view == PathView.SIDE ? pathRad : headingRad;
+        }
+    }
+
+    /** Nothing is known of the crowd line. */
+    public SideView(List<Stretch> stretches, int current, @Nullable Craft craft) {
+        this(stretches, current, craft, null);
+    }
 
     public SideView {
         stretches = List.copyOf(stretches);
     }
 
-    /** True if the path leaves the display line anywhere, so that it is worth a look from above. */
+    /** True if there is something to see from above: a crowd line, or a path that leaves the display line. */
     public boolean hasDepth() {
-        return stretches.stream().flatMap(s -> s.spots().stream()).anyMatch(s -> Math.abs(s.awayM()) > 1);
+        return crowdM != null
+                || stretches.stream().flatMap(s -> s.spots().stream()).anyMatch(s -> Math.abs(s.awayM()) > 1);
     }
 
     PathExtent extent(PathView view) {
-        PathExtent all = view == PathView.SIDE ? new PathExtent(-50, 50, 0, 50) : new PathExtent(-50, 50, -20, 50);
+        if (isEmpty()) {
+            return crowd(view, view == PathView.SIDE ? ANYWHERE_SIDE : ANYWHERE_PLAN);
+        }
+        PathExtent all =
+                crowd(view, view == PathView.SIDE ? new PathExtent(-50, 50, 0, 50) : new PathExtent(-50, 50, -20, 50));
         for (Stretch stretch : stretches) {
             for (Spot spot : stretch.spots()) {
                 double upM = view == PathView.SIDE ? Math.max(0, spot.heightM()) : spot.awayM();
@@ -69,6 +117,10 @@ public record SideView(
             }
         }
         return all;
+    }
+
+    private PathExtent crowd(PathView view, PathExtent extent) {
+        return crowdM == null || view == PathView.SIDE ? extent : extent.with(0, -crowdM);
     }
 
     public boolean isEmpty() {

@@ -22,14 +22,20 @@ public interface PaceHost {
         public void keep(Pace pace) {}
     };
 
+    /** What listens to the speaker, if there is a microphone. */
+    default Microphone microphone() {
+        return Microphone.NONE;
+    }
+
     /**
      * What there is to choose from.
      *
      * @param speakers names of those who were timed
      * @param current whose pace is gone by; empty for the default's
      * @param remarks to time a speaker with
+     * @param whyNoMicrophone why nobody can be timed by microphone, in a sentence; empty if they can
      */
-    record Found(List<String> speakers, String current, List<SpokenText> remarks) {
+    record Found(List<String> speakers, String current, List<SpokenText> remarks, String whyNoMicrophone) {
         public Found {
             speakers = List.copyOf(speakers);
             remarks = List.copyOf(remarks);

@@ -48,7 +48,8 @@ public final class PacePanel extends JPanel {
         this.found = found;
         this.host = host;
         this.close = close;
-        timing = new TimingPage(appearance, this::learn);
+        timing = new TimingPage(
+                appearance, new ListeningStrip(appearance, found.whyNoMicrophone(), host.microphone()), this::learn);
         setLayout(cards);
         add(who(), WHO);
         add(timing, TIMING);
@@ -130,7 +131,8 @@ public final class PacePanel extends JPanel {
         }
     }
 
-    private void begin() {
+    /** Goes on to time the speaker whose name stands there, as its button does. */
+    public void begin() {
         String speaker;
         try {
             speaker = PaceShelf.name(name.getText());
@@ -143,14 +145,32 @@ public final class PacePanel extends JPanel {
         SwingUtilities.invokeLater(timing::takeFocus);
     }
 
+    /**
+     * Does as a key of the watch does.
+     *
+     * @param key a code of {@link java.awt.event.KeyEvent}
+     * @param atS when it was pressed, seconds from any beginning
+     */
+    public void press(int key, double atS) {
+        timing.press(key, atS);
+    }
+
     private void learn(PaceRun run) {
         PaceOutcome outcome = PaceOutcome.of(run.speaker(), run.timed());
         pace = outcome.pace();
         learned.setText(run.speaker() + "\n\n" + String.join("\n\n", outcome.lines()));
         learned.setCaretPosition(0);
         keep.setEnabled(outcome.pace() != null);
+        timing.rest();
         cards.show(this, LEARNED);
         SwingUtilities.invokeLater(outcome.pace() != null ? keep::requestFocusInWindow : learned::requestFocusInWindow);
+    }
+
+    /** Lets the microphone go with the window. */
+    @Override
+    public void removeNotify() {
+        timing.rest();
+        super.removeNotify();
     }
 
     private void keep() {

@@ -47,7 +47,29 @@ public record PaceRun(
         if (startS == null) {
             return new PaceRun(speaker, remarks, timed, nowS, "");
         }
-        double seconds = Math.round(100 * (nowS - startS)) / 100.0;
+        return counted(nowS - startS);
+    }
+
+    /** The microphone heard the remark to its end; a watch that runs by key goes before it. */
+    public PaceRun heard(double seconds) {
+        return isDone() || isRunning() ? this : counted(seconds);
+    }
+
+    /**
+     * The key is pressed while the microphone hears the remark: the remark ends there, or, if nobody says it so fast,
+     * has only just begun and is timed by key from where it was heard to begin.
+     *
+     * @param soFarS how long it has been heard, seconds
+     */
+    public PaceRun taken(double soFarS, double nowS) {
+        PaceRun ended = heard(soFarS);
+        return ended.timed().size() > timed.size() || isRunning() || isDone()
+                ? ended
+                : new PaceRun(speaker, remarks, timed, nowS - soFarS, "");
+    }
+
+    private PaceRun counted(double lastedS) {
+        double seconds = Math.round(100 * lastedS) / 100.0;
         TimedRemark remark;
         try {
             remark = new TimedRemark(seconds, remarks.get(timed.size()));
@@ -105,6 +127,19 @@ public record PaceRun(
         }
         return "Space as you begin to speak, aloud and as on the day."
                 + (timed.isEmpty() ? "" : " Backspace says the last one again. Enter: these are enough.");
+    }
+
+    /** What to do when the microphone listens. */
+    public String hintByMicrophone() {
+        return isRunning() || isDone()
+                ? hint()
+                : "Read it aloud, as on the day: it is timed by itself. Space times by hand at any moment."
+                        + (timed.isEmpty() ? "" : " Backspace says the last one again. Enter: these are enough.");
+    }
+
+    /** The same run with another sentence about what was done last. */
+    public PaceRun saying(String sentence) {
+        return new PaceRun(speaker, remarks, timed, startedAtS, sentence);
     }
 
     private static String sentence(String text) {

@@ -6,6 +6,7 @@ import crowdline.console.theme.TextRole;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.util.function.Consumer;
+import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
@@ -26,22 +27,29 @@ final class TimingPage extends JPanel {
     private final JTextArea remark = PlainText.wrapped("Say this", "");
     private final JTextArea hint = PlainText.wrapped("Keys", "");
     private final JTextArea said = PlainText.wrapped("Result", "");
+    private final ListeningStrip listening;
     private final transient Consumer<PaceRun> enough;
     private final transient Appearance appearance;
     private transient @Nullable PaceRun run;
 
-    /** @param enough told of a run that is to be learned from */
-    TimingPage(Appearance appearance, Consumer<PaceRun> enough) {
+    /**
+     * @param listening how the speaker is timed
+     * @param enough told of a run that is to be learned from
+     */
+    TimingPage(Appearance appearance, ListeningStrip listening, Consumer<PaceRun> enough) {
         super(new MigLayout(
                 "insets " + appearance.room(16) + ", gap " + appearance.room(6) + " " + appearance.room(10),
                 "[0:0:,grow,fill]",
-                "[][0:0:,grow,fill][][]"));
+                "[][0:0:,grow,fill][][][]"));
         this.appearance = appearance;
+        this.listening = listening;
         this.enough = enough;
         count.setFont(appearance.strong(TextRole.BODY));
         remark.setFont(appearance.strong(TextRole.NEXT));
         hint.setFont(appearance.plain(TextRole.BODY));
         said.setFont(appearance.plain(TextRole.BODY));
+        // Lines end ragged at the right, where the room is wanted at the largest zoom.
+        remark.setBorder(BorderFactory.createEmptyBorder(0, appearance.px(5), 0, 0));
         count.setFocusable(false);
         hint.setFocusable(false);
         said.setFocusable(false);
@@ -49,11 +57,35 @@ final class TimingPage extends JPanel {
         add(count, "wrap");
         add(new JScrollPane(remark), "grow, wrap");
         add(hint, "wrap");
+        add(listening, "wrap");
         add(said);
+        listening.tell(this::heard, this::sayLost, () -> {
+            if (run != null) {
+                show(run);
+            }
+        });
     }
 
     void begin(PaceRun first) {
         show(first);
+        listening.resume();
+    }
+
+    /** Lets the microphone go while nobody is timed. */
+    void rest() {
+        listening.rest();
+    }
+
+    private void heard(double seconds) {
+        if (run != null) {
+            show(run.heard(seconds));
+        }
+    }
+
+    private void sayLost(String why) {
+        if (run != null) {
+            show(run.saying(why));
+        }
     }
 
     void takeFocus() {
@@ -76,20 +108,30 @@ final class TimingPage extends JPanel {
                 next.isRunning()
                         ? appearance.palette().accent()
                         : appearance.palette().text());
-        hint.setText(next.hint());
+        String keys = listening.isOn() ? next.hintByMicrophone() : next.hint();
+        hint.setText(keys);
         said.setText(next.said());
         // A screen reader hears of each step where the focus is.
-        remark.getAccessibleContext().setAccessibleDescription(next.said() + " " + next.count() + ". " + next.hint());
+        remark.getAccessibleContext().setAccessibleDescription(next.said() + " " + next.count() + ". " + keys);
     }
 
-    private void press(int key, double atS) {
+    void press(int key, double atS) {
         PaceRun now = run;
         if (now == null) {
             return;
         }
         switch (key) {
-            case KeyEvent.VK_SPACE -> show(now.startOrStop(atS));
-            case KeyEvent.VK_BACK_SPACE -> show(now.again());
+            case KeyEvent.VK_SPACE -> {
+                double soFarS = listening.soFarS();
+                listening.forget();
+                show(soFarS > 0 && !now.isRunning() ? now.taken(soFarS, atS) : now.startOrStop(atS));
+            }
+            case KeyEvent.VK_BACK_SPACE -> {
+                boolean speaking = listening.soFarS() > 0 && !now.isRunning();
+                listening.forget();
+                show(speaking ? now.saying("What was being said does not count; say it again.") : now.again());
+            }
+            case KeyEvent.VK_M -> listening.change();
             default -> {
                 if (now.isEnough()) {
                     enough.accept(now);
@@ -107,7 +149,10 @@ final class TimingPage extends JPanel {
         @Override
         public void keyPressed(KeyEvent event) {
             int key = event.getKeyCode();
-            if (key != KeyEvent.VK_SPACE && key != KeyEvent.VK_BACK_SPACE && key != KeyEvent.VK_ENTER) {
+            if (key != KeyEvent.VK_SPACE
+                    && key != KeyEvent.VK_BACK_SPACE
+                    && key != KeyEvent.VK_ENTER
+                    && key != KeyEvent.VK_M) {
                 return;
             }
             boolean held = key == down || (key == last && event.getWhen() - releasedMs <= SAME_MOMENT_MS);

@@ -93,11 +93,16 @@ public final class Pen {
 
     /** Draws a shape and its word midway down a box; returns the width used. */
     public double mark(Mark mark, TextRole role, Box box) {
+        return mark(mark, role, box, 1);
+    }
+
+    /** The same with a word that may take several lines. */
+    public double mark(Mark mark, TextRole role, Box box, int mostLines) {
         Color colour = appearance.theme().tone(mark.tone());
         double shape = Math.min(sizePx(role) * 0.74, box.h() * 0.8);
         double wide = shape * Forms.aspect(mark.form());
         double gap = shape * 0.45;
-        TextBlock word = line(mark.word(), role, true, box.rightOf(wide + gap));
+        TextBlock word = lines(mark.word(), role, true, box.rightOf(wide + gap), mostLines);
         g.setColor(colour);
         Forms.draw(g, mark.form(), box.x(), box.midY() - shape / 2, shape);
         midway(word, box.rightOf(wide + gap), colour);

@@ -188,7 +188,8 @@ final class ActPanel extends JPanel {
         remarks.clear();
         figure.remarks().forEach(remarks::addElement);
         sayFigure();
-        path.show(new SideView(shown.path().stretches(), index, null));
+        path.show(
+                new SideView(shown.path().stretches(), index, null, shown.path().crowdM()));
     }
 
     /** The line about the chosen figure: what to look for, or what its passes say. */

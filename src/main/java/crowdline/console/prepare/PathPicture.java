@@ -26,6 +26,6 @@ final class PathPicture extends Painted<SideView> {
 
     @Override
     protected void paint(Pen pen, SideView shown, Box box) {
-        ActPainter.paint(pen, shown, box.inset(pen.px(10), pen.px(8)));
+        ActPainter.whole(pen, shown, box.inset(pen.px(10), pen.px(8)));
     }
 }

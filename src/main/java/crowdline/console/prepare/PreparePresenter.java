@@ -120,10 +120,10 @@ public final class PreparePresenter {
                 show.performer(act.performer()).map(p -> p.name()).orElse(act.performer()),
                 show.airframe(act.airframe()).map(a -> a.name()).orElse(act.airframe()),
                 String.format(Locale.UK, "%s, %.0f min", act.slotStart(), act.slotMinutes()),
-                act.variants().stream().map(v -> variant(all, act, v)).toList());
+                act.variants().stream().map(v -> variant(show, all, act, v)).toList());
     }
 
-    private VariantView variant(Catalogue all, Act act, Variant variant) {
+    private VariantView variant(Show show, Catalogue all, Act act, Variant variant) {
         Optional<Flight> flight = predictions.flight(act, variant);
         Optional<ActTimes> times = predictions.times(act, variant);
         List<FigureView> figures = new ArrayList<>();
@@ -146,7 +146,9 @@ public final class PreparePresenter {
                 baseFt == null ? "any cloud base" : String.format(Locale.UK, "from %,.0f ft", baseFt),
                 total,
                 figures,
-                flight.map(ActSheet::of).orElse(ActSheet.NONE).path(-1),
+                flight.map(f -> ActSheet.of(f, show.venue().crowdToLineM()))
+                        .orElse(ActSheet.NONE)
+                        .path(-1),
                 predictions.passes(act, variant));
     }
 

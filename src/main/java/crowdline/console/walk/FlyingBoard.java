@@ -1,6 +1,6 @@
 package crowdline.console.walk;
 
-import crowdline.console.live.SidePainter;
+import crowdline.console.live.ActPainter;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.Painted;
 import crowdline.console.paint.Pen;
@@ -63,7 +63,7 @@ final class FlyingBoard extends Painted<Flying> {
                 look,
                 pen.palette().text());
         double valuesHeight = inner.h() * VALUES;
-        SidePainter.paint(
+        ActPainter.paint(
                 pen,
                 v.side(),
                 inner.belowTop(nameHeight + words.h() + pen.px(6)).aboveBottom(valuesHeight + pen.px(4)));

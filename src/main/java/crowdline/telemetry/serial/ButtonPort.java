@@ -25,9 +25,9 @@ public final class ButtonPort implements AutoCloseable {
         return port;
     }
 
-    /** How it stands, in one phrase; from any thread, without waiting. */
-    public String text() {
-        return session.text();
+    /** How it stands; from any thread, without waiting. */
+    public ButtonStatus status() {
+        return session.status();
     }
 
     /** Ends listening; the reader itself gives the port back. Closing again does nothing. */

@@ -19,7 +19,7 @@ final class ButtonSession implements ReaderThread.Steps {
     private final byte[] buffer = new byte[64];
     private final Map<ControlLine, Boolean> lines = new EnumMap<>(ControlLine.class);
     private @Nullable Link link;
-    private volatile String text;
+    private volatile ButtonStatus status = new ButtonStatus(ButtonStatus.State.LOOKING, "looking for the buttons");
 
     /**
      * Makes a session that has not begun.
@@ -30,7 +30,6 @@ final class ButtonSession implements ReaderThread.Steps {
         this.opener = opener;
         this.nanos = nanos;
         this.heard = heard;
-        text = "looking for the buttons";
     }
 
     @Override
@@ -48,9 +47,9 @@ final class ButtonSession implements ReaderThread.Steps {
         }
     }
 
-    /** How it stands, in one phrase; from any thread. */
-    String text() {
-        return text;
+    /** How it stands; from any thread. */
+    ButtonStatus status() {
+        return status;
     }
 
     private long open() {
@@ -61,10 +60,10 @@ final class ButtonSession implements ReaderThread.Steps {
             for (ControlLine line : ControlLine.values()) {
                 lines.put(line, open.isOn(line));
             }
-            text = "buttons ready";
+            status = new ButtonStatus(ButtonStatus.State.READY, "buttons ready");
             return 0;
         } catch (LinkException e) {
-            text = String.valueOf(e.getMessage());
+            status = new ButtonStatus(ButtonStatus.State.GONE, String.valueOf(e.getMessage()));
             return e.isLasting() ? -1 : RETRY_MS;
         }
     }
@@ -73,7 +72,7 @@ final class ButtonSession implements ReaderThread.Steps {
         int count = open.read(buffer, LOOK_MS);
         if (count < 0) {
             release();
-            text = "buttons gone, looking for them again";
+            status = new ButtonStatus(ButtonStatus.State.GONE, "buttons gone, looking for them again");
             return RETRY_MS;
         }
         double nowS = nanos.getAsLong() / 1e9;

@@ -1,5 +1,6 @@
 package crowdline.telemetry.serial;
 
+import java.util.Locale;
 import java.util.Optional;
 
 /** What arrives when a button is worked. */
@@ -21,6 +22,11 @@ public sealed interface ButtonSignal {
         public String code() {
             return "byte " + value;
         }
+
+        @Override
+        public String words() {
+            return String.format(Locale.ROOT, "byte 0x%02X", value);
+        }
     }
 
     /**
@@ -33,10 +39,18 @@ public sealed interface ButtonSignal {
         public String code() {
             return line + (on ? " on" : " off");
         }
+
+        @Override
+        public String words() {
+            return line + " line goes " + (on ? "on" : "off");
+        }
     }
 
-    /** To keep it by and to show it: {@code byte 65}, {@code CTS on}. */
+    /** To keep it by: {@code byte 65}, {@code CTS on}. */
     String code();
+
+    /** To show it: "byte 0x41", "CTS line goes on". */
+    String words();
 
     /** The signal of a code; empty for a text that is none. */
     static Optional<ButtonSignal> of(String code) {

@@ -20,6 +20,8 @@ public final class SerialPorts {
             List.of(9600, 38_400, 115_200, 4800, 57_600, 230_400, 19_200, 460_800);
 
     private static final int LONGEST_NAME = 60;
+    /** What the library calls a port it did not find but was told of; whoever told it knows it by its path. */
+    private static final String OPENED_BY_NAME = "User-Specified Port";
 
     private SerialPorts() {}
 
@@ -31,6 +33,7 @@ public final class SerialPorts {
     public static List<PortName> list() throws LinkException {
         try {
             return Arrays.stream(SerialPort.getCommPorts())
+                    .filter(port -> !port.getPortDescription().equals(OPENED_BY_NAME))
                     .map(SerialPorts::named)
                     .toList();
         } catch (LinkageError e) {

@@ -4,6 +4,7 @@ import crowdline.show.Figure;
 import crowdline.sight.CrowdFact;
 import crowdline.speech.Pace;
 import crowdline.speech.Spoken;
+import crowdline.speech.TradeWords;
 import crowdline.timing.FigureTime;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +17,8 @@ public final class SampleWords {
 
     /** Every figure lasts 10 s, most often 8 to 12 s; the default pace. */
     public static final WordsBasis BASIS = new WordsBasis(
-            Set.of("stall turn"),
+            TradeWords.PLAIN,
+            figure -> Set.of(figure.figure()),
             SPOKEN::expand,
             text -> Pace.DEFAULT.time(SPOKEN.expand(text)),
             (act, figure) -> Optional.of(new FigureTime(figure, 0, 10, 8, 12)),

@@ -23,7 +23,7 @@ class WordsModelTest {
         return model.view().page().orElseThrow();
     }
 
-    private static RemarkDraft text(RemarkDraft d, String text) {
+    static RemarkDraft text(RemarkDraft d, String text) {
         return new RemarkDraft(d.kind(), text, d.shortText(), d.weight(), d.earliestS(), d.latestS(), d.once());
     }
 
@@ -120,12 +120,13 @@ class WordsModelTest {
         goToExplanationOfTheLoop();
         typeText("Round.");
         assertThat(page().verdict().word()).startsWith("Fits: ").endsWith(" of 10.0 s");
-        // The default pace is 0.15 s and 0.0731 s a letter: 140 letters take 10.4 s, more than 10 and less than 12 s.
-        typeText("w".repeat(140));
+        // The default pace is 0.15 s and 0.0731 s a weighed letter, and 152 letters of one word weigh (152 + 1) / 1.09:
+        // 10.4 s, more than 10 and less than 12 s.
+        typeText("w".repeat(152));
         assertThat(page().verdict().word()).startsWith("On a good day: 10.4 s");
-        typeText("w".repeat(120));
+        typeText("w".repeat(130));
         assertThat(page().verdict().word()).startsWith("Just fits: 8.9 s");
-        typeText("w".repeat(170));
+        typeText("w".repeat(185));
         assertThat(page().verdict().word()).startsWith("Too long: 12.6 s");
         model.type(limits(page().draft(), "1", "2", "5"));
         assertThat(page().verdict().word()).endsWith("of 3.0 s");
@@ -195,6 +196,16 @@ class WordsModelTest {
     }
 
     @Test
+    void tradeWordIsFoundOnlyWhereTheActSaysItFirst() {
+        model.choosePlace("a1", "f1");
+        typeText("Full rudder.");
+        assertThat(page().findings()).extracting(SpeechFinding::code).containsExactly("trade-word");
+        goToExplanationOfTheLoop();
+        typeText("More rudder.");
+        assertThat(page().findings()).isEmpty();
+    }
+
+    @Test
     void plainWordsAreThoseAtTheCaret() {
         goToExplanationOfTheLoop();
         typeText("The rudder. And the elevator.");
@@ -220,8 +231,9 @@ class WordsModelTest {
     @Test
     void planIsShownWithItsRemark() {
         goToExplanationOfTheLoop();
-        model.planned(Map.of("r-say-1", "At 1:28."));
+        model.planned(new WordsPlan(Map.of("r-say-1", "At 1:28."), Map.of("a1", "All reads well.")));
         assertThat(page().planned()).isEqualTo("At 1:28.");
+        assertThat(page().reads()).isEqualTo("All reads well.");
         model.choose(0);
         assertThat(page().planned()).isEmpty();
     }

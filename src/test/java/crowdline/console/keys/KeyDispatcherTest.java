@@ -8,6 +8,7 @@ import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import javax.swing.JButton;
@@ -148,6 +149,23 @@ class KeyDispatcherTest {
         assertThat(press(new JButton(), "F5", 1000)).isFalse();
         assertThat(press(new JButton(), "ESCAPE", 2000)).isFalse();
         assertThat(given).isEmpty();
+    }
+
+    @Test
+    void aKeyOfARemoteGivesTheCommandItWasLearnedFor() {
+        dispatcher.alsoHear(Map.of("F5", Command.NEXT, "PERIOD", Command.NOT_SAID));
+        press(new JButton(), "F5", 1000);
+        press(new JButton(), "PERIOD", 2000);
+        press(new JButton(), "S", 3000);
+        assertThat(given).containsExactly(Command.NEXT, Command.NOT_SAID, Command.SAID);
+    }
+
+    @Test
+    void aKeyOfARemoteKeepsItsOwnMeaningWhereItsCommandIsNotPossible() {
+        dispatcher.alsoHear(Map.of("PAGE_DOWN", Command.SAID));
+        actions.allow(Set.of(Command.WALK_NEXT));
+        press(new JButton(), "PAGE_DOWN", 1000);
+        assertThat(given).containsExactly(Command.WALK_NEXT);
     }
 
     @Test

@@ -334,14 +334,18 @@ public final class SampleLiveViews {
         up.add(new Spot(520, 110));
         stretches.add(new Stretch(up));
         if (current < 0) {
-            return new SideView(stretches, -1, null);
+            return new SideView(stretches, -1, null, 150.0);
         }
         List<Spot> spots = stretches.get(current).spots();
         int i = Math.min(spots.size() - 2, (int) (share * spots.size()));
         Spot a = spots.get(i);
         Spot b = spots.get(i + 1);
         double pathRad = Math.atan2(b.heightM() - a.heightM(), b.alongM() - a.alongM());
-        return new SideView(stretches, current, new Craft(a, pathRad, current == 3));
+        return new SideView(
+                stretches,
+                current,
+                current == 3 ? Craft.predicted(a, pathRad, 0) : Craft.read(a, pathRad, 0, List.of(), 0.4),
+                150.0);
     }
 
     private static void arc(List<Spot> spots, double x, double z, double r, double fromDeg, double toDeg) {

@@ -6,9 +6,12 @@ import crowdline.console.pace.PaceHost.Found;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
+import crowdline.speech.Hearing;
+import crowdline.speech.Hearing.State;
 import crowdline.speech.Pace;
 import crowdline.speech.Spoken;
 import crowdline.speech.SpokenText;
+import crowdline.speech.Utterance;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.event.KeyEvent;
@@ -29,12 +32,13 @@ class PacePanelTest {
     private final Calls host = new Calls();
     private final PacePanel panel = new PacePanel(
             new Appearance(Themes.DAY, Zoom.NONE),
-            new Found(List.of("Anna", "<html>Bo"), "Anna", REMARKS),
+            new Found(List.of("Anna", "<html>Bo"), "Anna", REMARKS, ""),
             host,
             () -> host.said.add("closed"));
 
     private static final class Calls implements PaceHost {
         private final List<String> said = new ArrayList<>();
+        private final Heard microphone = new Heard();
         private final List<Pace> kept = new ArrayList<>();
 
         @Override
@@ -51,6 +55,46 @@ class PacePanelTest {
         @Override
         public void keep(Pace pace) {
             kept.add(pace);
+        }
+
+        @Override
+        public Microphone microphone() {
+            return microphone;
+        }
+    }
+
+    /** Hears what the test says. */
+    private static final class Heard implements Microphone, Microphone.Listening {
+        private final List<Listener> listeners = new ArrayList<>();
+        private int closed;
+        private int forgotten;
+
+        @Override
+        public Listening listen(Listener listener) {
+            listeners.add(listener);
+            return this;
+        }
+
+        @Override
+        public void forget() {
+            forgotten++;
+        }
+
+        @Override
+        public void close() {
+            closed++;
+        }
+
+        private void hears(State state, double soFarS, double overNoiseDb, boolean tooLoud) {
+            last().hears(List.of(new Hearing(state, overNoiseDb, tooLoud, soFarS, null, null)));
+        }
+
+        private void heard(double seconds) {
+            last().hears(List.of(new Hearing(State.QUIET, 0, false, 0, new Utterance(1, 1 + seconds), null)));
+        }
+
+        private Listener last() {
+            return listeners.get(listeners.size() - 1);
         }
     }
 
@@ -162,6 +206,90 @@ class PacePanelTest {
         assertThat(count()).isEqualTo("Cleo: Remark 1 of 10");
         assertThat(find(JTextComponent.class, "Say this").getText())
                 .isEqualTo(REMARKS.get(0).written());
+    }
+
+    private String meter() {
+        return find(LevelMeter.class, "Microphone").getAccessibleContext().getAccessibleDescription();
+    }
+
+    private String said() {
+        return find(JTextComponent.class, "Result").getText();
+    }
+
+    @Test
+    void byMicrophoneRemarksAreTimedByThemselvesAndSaidAgain() {
+        begin("Cleo");
+        assertThat(host.microphone.listeners).isEmpty();
+        tap(KeyEvent.VK_M, 1000);
+        assertThat(meter()).isEqualTo("opening the microphone");
+        host.microphone.hears(State.QUIET, 0, 0, false);
+        assertThat(meter()).isEqualTo("quiet");
+        host.microphone.hears(State.SPEECH, 1, 25, false);
+        assertThat(meter()).isEqualTo("hearing you");
+        host.microphone.hears(State.SPEECH, 1, 25, true);
+        assertThat(meter()).startsWith("too loud");
+        host.microphone.heard(2.5);
+        assertThat(count()).isEqualTo("Cleo: Remark 2 of 10");
+        assertThat(said()).isEqualTo("That took 2.5 s.");
+        tap(KeyEvent.VK_BACK_SPACE, 9000);
+        assertThat(count()).isEqualTo("Cleo: Remark 1 of 10");
+    }
+
+    @Test
+    void theKeyWinsOverTheMicrophone() {
+        begin("Cleo");
+        tap(KeyEvent.VK_M, 1000);
+        tap(KeyEvent.VK_SPACE, 2000);
+        host.microphone.hears(State.IGNORING, 0, 20, false);
+        host.microphone.heard(1.7);
+        assertThat(count()).isEqualTo("Cleo: Remark 1 of 10, the watch runs");
+        tap(KeyEvent.VK_SPACE, 4500);
+        assertThat(said()).isEqualTo("That took 2.5 s.");
+        host.microphone.hears(State.SPEECH, 2.6, 20, false);
+        tap(KeyEvent.VK_SPACE, 9000);
+        assertThat(said()).isEqualTo("That took 2.6 s.");
+        assertThat(host.microphone.forgotten).isEqualTo(3);
+    }
+
+    @Test
+    void aMicrophoneThatIsLostLeavesTheKeyAndLosesNothing() {
+        begin("Cleo");
+        tap(KeyEvent.VK_M, 1000);
+        host.microphone.heard(2.5);
+        host.microphone.last().lost("The microphone is gone.");
+        assertThat(count()).isEqualTo("Cleo: Remark 2 of 10");
+        assertThat(said()).isEqualTo("The microphone is gone.");
+        assertThat(find(AbstractButton.class, "By key").isSelected()).isTrue();
+        tap(KeyEvent.VK_SPACE, 4000);
+        assertThat(count()).endsWith("the watch runs");
+    }
+
+    @Test
+    void theMicrophoneIsLetGoWithTheWindow() {
+        begin("Cleo");
+        tap(KeyEvent.VK_M, 1000);
+        int before = host.microphone.closed;
+        panel.removeNotify();
+        assertThat(host.microphone.closed).isEqualTo(before + 1);
+    }
+
+    @Test
+    void withoutAMicrophoneTheWindowSaysWhyAndMDoesNothing() {
+        PacePanel without = new PacePanel(
+                new Appearance(Themes.DAY, Zoom.NONE),
+                new Found(List.of(), "", REMARKS, "There is no microphone; plug one in."),
+                host,
+                () -> {});
+        assertThat(all(without).stream()
+                        .filter(JTextComponent.class::isInstance)
+                        .map(c -> ((JTextComponent) c).getText()))
+                .contains("There is no microphone; plug one in.");
+        assertThat(all(without).stream()
+                        .filter(AbstractButton.class::isInstance)
+                        .map(AbstractButton.class::cast)
+                        .filter(b -> b.getText() != null && b.getText().startsWith("By microphone"))
+                        .map(Component::isEnabled))
+                .containsExactly(false);
     }
 
     @Test

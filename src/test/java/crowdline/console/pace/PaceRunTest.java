@@ -158,4 +158,25 @@ class PaceRunTest {
         assertThat(RemarksToTime.of(alike, SPOKEN)).isEqualTo(REMARKS);
         assertThat(RemarksToTime.of(List.of("…", "Up.", "<html>"), SPOKEN)).isEqualTo(REMARKS);
     }
+
+    @Test
+    void whatTheMicrophoneHeardCountsUnlessTheKeysWatchRuns() {
+        PaceRun run = PaceRun.of("Anna", REMARKS);
+        assertThat(run.heard(2.504).timed())
+                .singleElement()
+                .satisfies(t -> assertThat(t.seconds()).isEqualTo(2.5));
+        assertThat(run.startOrStop(50).heard(2.5)).isEqualTo(run.startOrStop(50));
+        assertThat(spoken(10, SLOW).heard(2.5)).isEqualTo(spoken(10, SLOW));
+        assertThat(run.heard(0.2).timed()).isEmpty();
+        assertThat(run.heard(0.2).said()).contains("time it again");
+    }
+
+    @Test
+    void theKeyEndsWhatIsHeardOrGoesOnFromItsBeginning() {
+        PaceRun run = PaceRun.of("Anna", REMARKS);
+        assertThat(run.taken(2.5, 100).timed()).hasSize(1);
+        PaceRun running = run.taken(0.1, 100);
+        assertThat(running.startedAtS()).isEqualTo(99.9);
+        assertThat(running.startOrStop(102.4).timed().get(0).seconds()).isEqualTo(2.5);
+    }
 }

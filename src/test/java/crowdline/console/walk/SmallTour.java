@@ -37,7 +37,7 @@ public final class SmallTour implements Passes, Notes {
         List<Tour> tours = act.variants().stream()
                 .map(v -> {
                     Flight flight = flight(v.order());
-                    return new Tour(act, v, flight, times(v.order()), ActSheet.of(flight));
+                    return new Tour(act, v, flight, times(v.order()), ActSheet.of(flight, 150));
                 })
                 .toList();
         ShowWords words = new ShowWords(

@@ -118,6 +118,8 @@ class ButtonsTest {
         assertThat(ButtonSignal.of("CTS")).isEmpty();
         assertThat(A.code()).isEqualTo("byte 65");
         assertThat(DOWN.code()).isEqualTo("CTS on");
+        assertThat(A.words()).isEqualTo("byte 0x41");
+        assertThat(DOWN.words()).isEqualTo("CTS line goes on");
     }
 
     @Test
@@ -140,13 +142,13 @@ class ButtonsTest {
 
         port.unplug();
         assertThat(session.step()).isEqualTo(ButtonSession.RETRY_MS);
-        assertThat(session.text()).isEqualTo("buttons gone, looking for them again");
+        assertThat(session.status().text()).isEqualTo("buttons gone, looking for them again");
         port.plug();
         session.step();
         port.send("B");
         session.step();
         assertThat(heard).endsWith(B);
-        assertThat(session.text()).isEqualTo("buttons ready");
+        assertThat(session.status().text()).isEqualTo("buttons ready");
     }
 
     private static HeardSignal at(double atS, ButtonSignal signal) {

@@ -69,6 +69,38 @@ class PseudoTerminalTest {
     }
 
     @Test
+    void pedalOnTerminalIsHeardLostAndFoundAgain() throws IOException, InterruptedException {
+        assumeTrue(isThere("socat"), "skipped: socat is not installed, so there is no terminal to read from");
+        Path port = folder.resolve("pedal");
+        OutputStream device = plug(port);
+        BlockingQueue<HeardSignal> heard = new LinkedBlockingQueue<>();
+        ButtonPort buttons =
+                ButtonPort.start(SerialPorts.at(port.toString(), List.of(9600)), System::nanoTime, heard::add);
+        try {
+            until(() -> buttons.status().state() == ButtonStatus.State.READY);
+            assertThat(press(device, heard)).isEqualTo(new ButtonSignal.Sent('1'));
+
+            Objects.requireNonNull(socat).destroy();
+            until(() -> buttons.status().state() == ButtonStatus.State.GONE);
+
+            device = plug(port);
+            until(() -> buttons.status().state() == ButtonStatus.State.READY);
+            assertThat(press(device, heard)).isEqualTo(new ButtonSignal.Sent('1'));
+        } finally {
+            buttons.close();
+        }
+    }
+
+    private static ButtonSignal press(OutputStream device, BlockingQueue<HeardSignal> heard)
+            throws IOException, InterruptedException {
+        device.write('1');
+        device.flush();
+        HeardSignal signal = heard.poll(10, TimeUnit.SECONDS);
+        assertThat(signal).as("the press was heard").isNotNull();
+        return signal.signal();
+    }
+
+    @Test
     void portThatIsNotThereIsRefusedInOneSentence() throws InterruptedException {
         Path port = folder.resolve("nothing");
         try (Receiver receiver =

@@ -1,0 +1,76 @@
+package crowdline.console;
+
+import crowdline.console.keys.CommandActions;
+import crowdline.console.keys.KeyDispatcher;
+import crowdline.console.pedals.PedalCommands;
+import crowdline.console.pedals.PedalHost;
+import crowdline.console.pedals.PedalsPanel;
+import crowdline.console.theme.Appearance;
+import crowdline.storage.LearnedButtons;
+import crowdline.telemetry.serial.Buttons;
+import crowdline.telemetry.serial.HeardSignal;
+import java.awt.Dialog.ModalityType;
+import java.awt.Frame;
+import java.util.function.Consumer;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.KeyStroke;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What pedals and remotes do in the window: a press gives its command by the action a key would take, or goes to the
+ * window in which buttons are learned while that is open. On the event thread.
+ */
+final class PedalPresses {
+    private final CommandActions actions;
+    private final KeyDispatcher keys;
+    private final Consumer<LearnedButtons> shown;
+    private Buttons buttons = new Buttons(LearnedButtons.NONE.pedals(), Buttons.QUIET_S);
+    private @Nullable PedalsPanel learning;
+
+    /** @param shown told what was learned, to show it on the sheet of keys */
+    PedalPresses(CommandActions actions, KeyDispatcher keys, Consumer<LearnedButtons> shown) {
+        this.actions = actions;
+        this.keys = keys;
+        this.shown = shown;
+    }
+
+    /** Goes by these buttons from now on. */
+    void use(LearnedButtons learned) {
+        buttons = new Buttons(learned.pedals(), Buttons.QUIET_S);
+        keys.alsoHear(PedalCommands.keys(learned));
+        shown.accept(learned);
+    }
+
+    /** A pedal was worked. */
+    void hear(HeardSignal signal) {
+        PedalsPanel open = learning;
+        if (open != null) {
+            open.hear(signal);
+        } else {
+            buttons.hear(signal)
+                    .flatMap(PedalCommands::of)
+                    .ifPresent(command -> actions.of(command).give());
+        }
+    }
+
+    /** Opens the window in which buttons are learned, and goes by what was learned in it. */
+    void ask(Frame owner, Appearance appearance, PedalHost host) {
+        JDialog dialog = new JDialog(owner, "Pedals and remotes", ModalityType.DOCUMENT_MODAL);
+        PedalsPanel panel = new PedalsPanel(appearance, host, dialog::dispose);
+        dialog.setContentPane(panel);
+        dialog.getRootPane()
+                .registerKeyboardAction(
+                        e -> dialog.dispose(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
+        dialog.setSize(Math.min(appearance.px(860), owner.getWidth()), Math.min(appearance.px(620), owner.getHeight()));
+        dialog.setLocationRelativeTo(owner);
+        dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
+        learning = panel;
+        try {
+            dialog.setVisible(true);
+        } finally {
+            learning = null;
+            use(host.learned());
+        }
+    }
+}

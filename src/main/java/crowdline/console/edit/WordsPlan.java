@@ -1,0 +1,30 @@
+package crowdline.console.edit;
+
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What takes too long to be found at every letter and comes when it is ready.
+ *
+ * @param remarks where the plan has each remark, in a sentence, by its id
+ * @param reads how the remarks of each act read together, in a sentence, by its id
+ */
+public record WordsPlan(Map<String, String> remarks, Map<String, String> reads) {
+    /** Stands for the show outside acts; no act has an empty id. */
+    static final String SHOW = "";
+
+    static final WordsPlan NONE = new WordsPlan(Map.of(), Map.of());
+
+    public WordsPlan {
+        remarks = Map.copyOf(remarks);
+        reads = Map.copyOf(reads);
+    }
+
+    String remark(String id) {
+        return remarks.getOrDefault(id, "");
+    }
+
+    String reads(@Nullable String actId) {
+        return reads.getOrDefault(actId == null ? SHOW : actId, "");
+    }
+}
