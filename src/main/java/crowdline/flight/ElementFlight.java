@@ -12,20 +12,37 @@ import crowdline.show.Element;
  * @param ends what ends it
  */
 public record ElementFlight(int index, String name, double startS, double endS, Ends ends) {
+    private static final double METRES_PER_FOOT = 0.3048;
+
     /** What ends an element. */
-    public enum Ends {
-        /** A straight line flown to a height. */
-        AT_HEIGHT,
-        /** A straight line flown to a place on the A-axis. */
-        AT_PLACE,
-        /** Anything else, such as an angle turned through, a speed or a time. */
-        OTHERWISE;
+    public sealed interface Ends {
+        /** Anything but a place or a height, such as an angle turned through, a speed or a time. */
+        Ends OTHERWISE = new Otherwise();
 
         static Ends of(Element element) {
             if (element instanceof Element.Line line && line.until() == Element.Until.FEET) {
-                return AT_HEIGHT;
+                return new AtHeight(line.value() * METRES_PER_FOOT);
             }
-            return element instanceof Element.Line line && line.until() == Element.Until.ALONG_M ? AT_PLACE : OTHERWISE;
+            return element instanceof Element.Line line && line.until() == Element.Until.ALONG_M
+                    ? new AtPlace(line.value())
+                    : OTHERWISE;
         }
     }
+
+    /**
+     * A straight line flown to a height.
+     *
+     * @param heightM above the datum
+     */
+    public record AtHeight(double heightM) implements Ends {}
+
+    /**
+     * A straight line flown to a place on the A-axis; it has no length if that was passed before.
+     *
+     * @param alongM along the A-axis
+     */
+    public record AtPlace(double alongM) implements Ends {}
+
+    /** Neither. */
+    public record Otherwise() implements Ends {}
 }

@@ -41,17 +41,17 @@ final class Answer {
         FollowNow.State state = confidence >= SURE_ENOUGH ? FollowNow.State.ON_PLAN : FollowNow.State.UNSURE;
         int index = best;
         if (fixed == null) {
-            if (belief.before > Math.max(confidence, Math.max(belief.off, belief.after))) {
+            if (belief.before > Math.max(confidence, Math.max(belief.unplanned(), belief.after))) {
                 state = FollowNow.State.BEFORE;
                 confidence = belief.before;
                 index = -1;
-            } else if (belief.after > Math.max(confidence, belief.off)) {
+            } else if (belief.after > Math.max(confidence, belief.unplanned())) {
                 state = FollowNow.State.AFTER;
                 confidence = belief.after;
                 index = plan.size();
-            } else if (belief.off > confidence) {
-                state = belief.off >= SURE_ENOUGH ? FollowNow.State.OFF_PLAN : FollowNow.State.UNSURE;
-                confidence = belief.off;
+            } else if (belief.unplanned() > confidence) {
+                state = belief.unplanned() >= SURE_ENOUGH ? FollowNow.State.OFF_PLAN : FollowNow.State.UNSURE;
+                confidence = belief.unplanned();
             }
         }
         if (silent && fixed == null) {

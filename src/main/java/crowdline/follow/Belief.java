@@ -30,7 +30,11 @@ final class Belief {
     private final double[] late;
 
     double before;
+    /** Off the plan, doing anything. */
     double off;
+    /** Off the plan in gentle flight, as on a way back to the display line. */
+    double offGently;
+
     double after;
 
     Belief(Bins bins, int lanes) {
@@ -57,6 +61,7 @@ final class Belief {
         }
         before = 0;
         off = 0;
+        offGently = 0;
         after = 0;
     }
 
@@ -119,8 +124,13 @@ final class Belief {
         return all;
     }
 
+    /** Chance of being off the plan. */
+    double unplanned() {
+        return off + offGently;
+    }
+
     double total() {
-        double total = before + off + after;
+        double total = before + unplanned() + after;
         for (int block = 0; block < low.length; block++) {
             int base = block / bins.figures * bins.size;
             for (int i = low[block]; i <= high[block]; i++) {
@@ -139,6 +149,7 @@ final class Belief {
         double scale = 1 / total;
         before *= scale;
         off *= scale;
+        offGently *= scale;
         after *= scale;
         for (int block = 0; block < low.length; block++) {
             settle(block, scale, least);

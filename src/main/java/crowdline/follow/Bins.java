@@ -18,6 +18,12 @@ final class Bins {
     private static final double LEVEL_MPS = 4;
     private static final double STRAIGHT_MPS2 = 2.5;
     private static final double SLOW_MPS = 20;
+    /** What only turns round climbs and sinks no faster than this, and turns through more than this. Tuned. */
+    private static final double NEARLY_LEVEL_MPS = 16;
+
+    private static final double ROUND_RAD = 2;
+    /** So long before its first figure an aircraft comes straight in to where that begins, seconds. Tuned. */
+    private static final double LEAD_S = 6;
 
     final int size;
     final int figures;
@@ -44,6 +50,14 @@ final class Bins {
     final int[] lineEnd;
     /** Whether such a line is flown to a height and not to a place on the A-axis. */
     final boolean[] toHeight;
+    /** Such a height above the datum, or place on the A-axis, metres. */
+    final double[] goalM;
+    /** The last way to what follows a figure of which only the time is known: straight in to where that begins. */
+    final boolean[] lead;
+    /** Of each figure, the first bin of that way; the figure's first where there is none. */
+    final int[] leadFrom;
+    /** Of each figure, whether it only turns the aircraft round in nearly level flight, in whatever room that takes. */
+    final boolean[] round;
     /** Level and straight to the end of the figure. */
     final boolean[] ending;
 
@@ -70,9 +84,37 @@ final class Bins {
         ending = new boolean[size];
         lineEnd = new int[size];
         toHeight = new boolean[size];
+        goalM = new double[size];
+        lead = new boolean[size];
+        leadFrom = Arrays.copyOf(first, figures);
+        round = new boolean[figures];
         Track track = new Track(flight.samples());
         for (int f = 0; f < figures; f++) {
             fill(f, flown.get(f), track);
+        }
+        for (int f = 0; f + 1 < figures; f++) {
+            if (timed[first[f]] && !timed[first[f + 1]]) {
+                lead(f);
+            }
+        }
+    }
+
+    /** The last seconds of a timed figure lead straight to where the next one begins. */
+    private void lead(int f) {
+        int next = first[f + 1];
+        leadFrom[f] = Math.max(first[f], next - (int) Math.round(LEAD_S / WIDTH_S));
+        for (int i = leadFrom[f]; i < next; i++) {
+            double beforeS = (next - i) * WIDTH_S;
+            lead[i] = true;
+            vxMps[i] = vxMps[next];
+            vyMps[i] = vyMps[next];
+            vzMps[i] = 0;
+            axMps2[i] = 0;
+            ayMps2[i] = 0;
+            azMps2[i] = 0;
+            xM[i] = xM[next] - beforeS * vxMps[next];
+            yM[i] = yM[next] - beforeS * vyMps[next];
+            zM[i] = zM[next];
         }
     }
 
@@ -104,28 +146,47 @@ final class Bins {
             elastic[i] = !timed[i] && straight(i);
         }
         for (ElementFlight element : flown.elements()) {
-            if (!timed[first[f]] && element.ends() != ElementFlight.Ends.OTHERWISE) {
-                line(f, element, flown.startS(), width);
+            if (!timed[first[f]] && element.ends() instanceof ElementFlight.AtHeight line) {
+                line(f, element, flown.startS(), width, true, line.heightM());
+            } else if (!timed[first[f]] && element.ends() instanceof ElementFlight.AtPlace line) {
+                line(f, element, flown.startS(), width, false, line.alongM());
             }
         }
+        round[f] = !timed[first[f]] && turnsRound(f);
         for (int i = first[f + 1] - 1; i >= first[f] && !timed[i] && level(i); i--) {
             ending[i] = true;
         }
     }
 
-    /** Marks the straight bins up to the end of a line. */
-    private void line(int f, ElementFlight line, double fromS, double width) {
+    /** Marks the straight bins up to the end of a line; a line of no length has one, for it may be needed after all. */
+    private void line(int f, ElementFlight line, double fromS, double width, boolean height, double goal) {
         int end = Math.min(first[f] + (int) Math.round((line.endS() - fromS) / width), first[f + 1]);
         int start = Math.max(first[f] + (int) Math.round((line.startS() - fromS) / width), first[f]);
+        start = Math.max(first[f], Math.min(start, end - 1));
         for (int i = end - 1; i >= start; i--) {
-            boolean height = line.ends() == ElementFlight.Ends.AT_HEIGHT;
             if (Math.abs(height ? vzMps[i] : vxMps[i]) < LEVEL_MPS) {
                 continue;
             }
             elastic[i] = true;
             lineEnd[i] = end;
             toHeight[i] = height;
+            goalM[i] = goal;
         }
+    }
+
+    private boolean turnsRound(int f) {
+        double turned = 0;
+        double most = 0;
+        for (int i = first[f] + 1; i < first[f + 1]; i++) {
+            if (Math.abs(vzMps[i]) > NEARLY_LEVEL_MPS) {
+                return false;
+            }
+            double cross = vxMps[i - 1] * vyMps[i] - vyMps[i - 1] * vxMps[i];
+            double dot = vxMps[i - 1] * vxMps[i] + vyMps[i - 1] * vyMps[i];
+            turned += Math.atan2(cross, dot);
+            most = Math.max(most, Math.abs(turned));
+        }
+        return most > ROUND_RAD;
     }
 
     private boolean level(int i) {
@@ -143,6 +204,13 @@ final class Bins {
     /** Bins back from here that make up so many seconds, no further than the first. */
     int back(int bin, int bins) {
         return Math.max(0, bin - bins);
+    }
+
+    /** Whether a timed figure is far enough on to come to its end at once: a third of the time to its way in has gone. */
+    boolean mayEndEarly(int bin) {
+        int start = first[figure[bin]];
+        int lead = leadFrom[figure[bin]];
+        return bin < lead && bin > start + (lead - start) / 3;
     }
 
     /** First bin of a figure's second half. */

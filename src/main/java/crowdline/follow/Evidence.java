@@ -9,7 +9,7 @@ final class Evidence {
     /** Time after which a reading is news, seconds. */
     private static final double NEWS_S = 2;
 
-    private static final double FLOOR = 0.06;
+    private static final double FLOOR = 0.03;
     private static final double PLACE_FLOOR = 0.3;
     /** Where a flight can be at all: half widths of the broad density. */
     private static final double WIDE_ALONG_M = 250;
@@ -31,6 +31,8 @@ final class Evidence {
     private static final double CLIMB_MPS = 3.5;
     /** Share of the airspeed by which pilots differ. */
     private static final double SPEED_SHARE = 0.1;
+    /** And where it only turns round, in as much room as its speed takes. */
+    private static final double ROUND_SPEED_SHARE = 0.15;
 
     /** How far the phase may be off within a bin and between two, seconds. */
     private static final double SLACK_S = 0.25;
@@ -40,6 +42,17 @@ final class Evidence {
 
     private static final double TIMED_CLIMB_MPS = 6;
     private static final double OFF_FIT = 80;
+    /** Gentle flight off the plan against gentle flight in a timed figure. Tuned: the plan has to be the likelier. */
+    private static final double OFF_GENTLY = 0.25;
+    /** How far off its height a timed figure may be, metres. Tuned. */
+    private static final double TIMED_HEIGHT_M = 120;
+
+    private static final double TIMED_HEIGHT_FLOOR = 0.3;
+
+    /** How near its place the way in to the first figure is flown, metres. Tuned. */
+    private static final double LEAD_M = 80;
+
+    private static final double LEAD_FLOOR = 0.1;
 
     private static final double GROUND_MPS = 18;
     private static final double GROUND_CLIMB_MPS = 3;
@@ -62,8 +75,8 @@ final class Evidence {
     /** Weighs every state by a reading. */
     void weigh(Belief belief, Seen seen) {
         double power = Math.min(1, seen.newS() / NEWS_S);
-        weighSpecials(belief, seen, power);
         double gentle = gentle(seen, power);
+        weighSpecials(belief, seen, power, gentle);
         for (int f = 0; f < bins.figures; f++) {
             weigh(belief, f, 0, seen, power, gentle);
             weigh(belief, f, 1, seen, power, gentle);
@@ -88,7 +101,7 @@ final class Evidence {
                     continue;
                 }
                 if (bins.timed[bin]) {
-                    belief.scale(i, gentle);
+                    belief.scale(i, gentle * Math.pow(timed(bin, sign, seen), power));
                     continue;
                 }
                 if (common == 0) {
@@ -97,6 +110,17 @@ final class Evidence {
                 weigh(belief, i, bin, sign, seen, power, common);
             }
         }
+    }
+
+    /** Of what is only timed, how well height and the way in to the next figure fit, 1 at best. */
+    private double timed(int bin, double sign, Seen seen) {
+        double fit = near((seen.heightM() - bins.zM[bin]) / TIMED_HEIGHT_M, TIMED_HEIGHT_FLOOR);
+        return bins.lead[bin] ? fit * near((sign * seen.alongM() - bins.xM[bin]) / LEAD_M, LEAD_FLOOR) : fit;
+    }
+
+    private static double near(double sigmas, double floor) {
+        double u = 1 + sigmas * sigmas / 3;
+        return floor + (1 - floor) / (u * u);
     }
 
     /** The fit of what is only timed, such as a take-off: any gentle flight. */
@@ -109,8 +133,9 @@ final class Evidence {
         return Math.pow(TIMED_FIT * (FLOOR + (1 - FLOOR) / (u * u)), power);
     }
 
-    private void weighSpecials(Belief belief, Seen seen, double power) {
+    private void weighSpecials(Belief belief, Seen seen, double power, double gentle) {
         belief.off *= Math.pow(OFF_FIT, power);
+        belief.offGently *= gentle * Math.pow(OFF_GENTLY, power);
         if (!seen.hasSpeeds()) {
             belief.before *= Math.pow(TIMED_FIT, power);
             belief.after *= Math.pow(OFF_FIT, power);
@@ -165,8 +190,9 @@ final class Evidence {
     }
 
     private double speeds(int bin, double sign, Seen seen) {
-        double speed2 = SPEED_SHARE
-                * SPEED_SHARE
+        double share = bins.round[bins.figure[bin]] ? ROUND_SPEED_SHARE : SPEED_SHARE;
+        double speed2 = share
+                * share
                 * (bins.vxMps[bin] * bins.vxMps[bin]
                         + bins.vyMps[bin] * bins.vyMps[bin]
                         + bins.vzMps[bin] * bins.vzMps[bin]);

@@ -16,6 +16,9 @@ public final class Follower {
     /** A hand that steps does so at the start of the figure or a little after; mean delay, seconds. Tuned. */
     private static final double HAND_LATE_S = 0.6;
 
+    /** Readings come in if one came within this, seconds. */
+    private static final double WATCHED_S = 1.5;
+
     private static final int HAND_BINS = 12;
     private static final int NONE = -1;
 
@@ -79,7 +82,7 @@ public final class Follower {
     public FollowNow hand(double tS, int figureIndex, boolean untilNextStep) {
         Objects.checkIndex(figureIndex, plan.size());
         advance(tS);
-        double left = belief.before + belief.off + belief.after;
+        double left = belief.before + belief.unplanned() + belief.after;
         double[] lane = new double[Lanes.COUNT];
         for (int i = 0; i < Lanes.COUNT; i++) {
             lane[i] = left / Lanes.COUNT;
@@ -124,7 +127,8 @@ public final class Follower {
     }
 
     private void step() {
-        motion.step(belief, spare, held);
+        boolean watched = firstS + steps * Motion.STEP_S - receiver.lastGoodS() < WATCHED_S;
+        motion.step(belief, spare, held, watched);
         Belief done = belief;
         belief = spare;
         spare = done;
@@ -150,6 +154,7 @@ public final class Follower {
     private void keepOnly(int figure) {
         belief.before = 0;
         belief.off = 0;
+        belief.offGently = 0;
         belief.after = 0;
         for (int lane = 0; lane < Lanes.COUNT; lane++) {
             for (int f = 0; f < plan.size(); f++) {

@@ -7,34 +7,25 @@ final class Motion {
     /** One step, seconds. */
     static final double STEP_S = 0.1;
 
-    private static final int REACH = 5;
-    /** Variance of phase won in a step, square bins: the least a bin allows is near a quarter. Tuned. */
-    private static final double LEAST_VARIANCE = 0.25;
-
-    private static final double MOST_VARIANCE = 0.75;
-    /** Chances of winning 1 to 4 bins on a line that may be cut short or drawn out, given that it wins any. Tuned. */
-    private static final double[] LEAPS = {0.375, 0.3125, 0.1875, 0.125};
-
-    private static final double LEAP = 2.0625;
     /** A level line to the end of a figure may be cut short, per second. Tuned. */
-    private static final double CUT_SHORT_PER_S = 0.08;
+    private static final double CUT_SHORT_PER_S = 0.002;
     /** A figure is broken off, per second. Tuned: about once in eight minutes if nothing is seen. */
     private static final double BROKEN_OFF_PER_S = 1 / 500.0;
 
     static final double OFF = BROKEN_OFF_PER_S * STEP_S;
     static final double CUT = CUT_SHORT_PER_S * STEP_S;
-    private static final double BACK_PER_S = 0.07;
-    private static final double OFF_TO_END_PER_S = 1 / 120.0;
-    private static final double BEGINS_PER_S = 1 / 60.0;
-    /** Share of what comes back to the plan that does so within a figure and not at its start. */
-    private static final double WITHIN = 0.15;
-
-    private static final int WITHIN_EVERY = 10;
-
     /** How fast the offsets may wander, square metres a second: (6 m)² of height and (8 m)² along. Tuned. */
     private static final double WANDER_M2_PER_S = 36;
 
     private static final double WANDER_ALONG_M2_PER_S = 64;
+
+    /** Where a figure only turns round, how wide depends on the speed it is taken up with. Tuned. */
+    private static final double WANDER_ROUND_M2_PER_S = 150;
+
+    /** What comes in to the first figure after a timed one is near where that begins. Tuned. */
+    private static final double LEAD_ALONG_M2 = 80 * 80;
+
+    private static final double LEAD_HEIGHT_M2 = 40 * 40;
 
     /** Variance the offsets gain from one figure to the next, and where the order changes. Tuned. */
     private static final double NEXT_M2 = 10 * 10;
@@ -48,6 +39,10 @@ final class Motion {
     private static final double ENDS_PER_S = 4;
 
     private static final double ENDS_EARLY_PER_S = 0.03;
+    /** It counts as there so long before, for by the time the readings show that it ended it has. Tuned. */
+    private static final double ENDS_BEFORE_S = 0.3;
+    /** What is only timed may come to its end early, per second, once a third of it has gone. Tuned. */
+    private static final double TIMED_EARLY_PER_S = 0.02;
     /** How near a pilot comes to such a place, and to such a height, metres. Tuned. */
     private static final double NEAR_PLACE_M = 15.6;
 
@@ -55,20 +50,16 @@ final class Motion {
     /** Chance that what follows as planned goes the way it is expected to. Tuned. */
     private static final double SAME_WAY = 0.95;
 
-    private static final double LEAST_POOL = 1e-6;
-
-    /** The way back to the plan is tried every so many steps: chances too small for one step would be forgotten. */
-    private static final int RETURN_EVERY = 5;
+    static final double LEAST_POOL = 1e-6;
 
     private final Bins bins;
-    private final double[] rate;
-    private final double[][] kernels;
+    private final Strides strides;
     private final Order order;
     private final double[] row;
     private final Moments[] pool;
     private final Moments here = new Moments();
     private final Moments there = new Moments();
-    private long steps;
+    private final Outside outside;
 
     /**
      * @param rate of each figure, predicted seconds a second
@@ -77,66 +68,33 @@ final class Motion {
     Motion(Bins bins, double[] rate, double[] variance, Order order) {
         this.bins = bins;
         this.order = order;
-        this.rate = rate;
         row = new double[bins.figures + 2];
         pool = new Moments[Lanes.COUNT * bins.figures];
         Arrays.setAll(pool, i -> new Moments());
-        kernels = new double[Lanes.TEMPOS * bins.figures * 2][];
-        for (int tempo = 0; tempo < Lanes.TEMPOS; tempo++) {
-            for (int f = 0; f < bins.figures; f++) {
-                double mean = rate[f] * Lanes.tempo(tempo) * STEP_S / Bins.WIDTH_S;
-                double v = variance[f] * STEP_S / (Bins.WIDTH_S * Bins.WIDTH_S);
-                int k = (tempo * bins.figures + f) * 2;
-                kernels[k] = kernel(mean, v);
-                kernels[k + 1] = elastic(mean);
-            }
-        }
+        strides = new Strides(bins, rate, variance);
+        outside = new Outside(bins, order);
     }
 
-    /** Chances of winning 0, 1, 2 bins with this mean, and this variance as far as that allows. */
-    static double[] kernel(double meanBins, double varianceBins2) {
-        double mean = Math.min(Math.max(meanBins, 0.05), 1);
-        double[] p = {1 - mean, mean, 0, 0, 0};
-        double wanted = Math.min(Math.max(varianceBins2, LEAST_VARIANCE), MOST_VARIANCE);
-        double moved = Math.min(Math.max(wanted - mean * (1 - mean), 0), mean);
-        p[0] += moved / 2;
-        p[1] -= moved;
-        p[2] += moved / 2;
-        return p;
-    }
-
-    /** The same for a line that may be cut short or drawn out: the mean is kept. */
-    static double[] elastic(double meanBins) {
-        double some = Math.min(Math.max(meanBins, 0.05), 1) / LEAP;
-        double[] p = new double[REACH];
-        p[0] = 1 - some;
-        for (int k = 1; k < REACH; k++) {
-            p[k] = some * LEAPS[k - 1];
-        }
-        return p;
-    }
-
-    private double[] kernel(int lane, int bin) {
-        int k = (lane % Lanes.TEMPOS * bins.figures + bins.figure[bin]) * 2;
-        return kernels[bins.elastic[bin] ? k + 1 : k];
-    }
-
-    /** One step of time; {@code to} is overwritten. A held figure is neither broken off nor cut short. */
-    void step(Belief from, Belief to, int held) {
+    /**
+     * One step of time; {@code to} is overwritten. A held figure is neither broken off nor cut short.
+     *
+     * @param watched whether readings come in, which show at once if a figure that is only timed has not ended early
+     */
+    void step(Belief from, Belief to, int held, boolean watched) {
         to.clear();
         for (Moments part : pool) {
             part.clear();
         }
         for (int lane = 0; lane < Lanes.COUNT; lane++) {
             for (int f = 0; f < bins.figures; f++) {
-                push(from, to, lane, f, f == held);
+                push(from, to, lane, f, f == held, watched);
             }
         }
         leave(to);
-        specials(from, to);
+        outside.step(from, to);
     }
 
-    private void push(Belief from, Belief to, int lane, int f, boolean held) {
+    private void push(Belief from, Belief to, int lane, int f, boolean held, boolean watched) {
         int block = lane * bins.figures + f;
         int low = from.low[block];
         int high = from.high[block];
@@ -149,12 +107,21 @@ final class Motion {
                 continue;
             }
             here.set(from, base + i);
-            here.widen(WANDER_ALONG_M2_PER_S * STEP_S, WANDER_M2_PER_S * STEP_S);
+            if (bins.lead[i]) {
+                here.set(Moments.of(here.chance, LEAD_ALONG_M2, LEAD_HEIGHT_M2));
+            }
+            double wander = bins.round[f] ? WANDER_ROUND_M2_PER_S : WANDER_ALONG_M2_PER_S;
+            here.widen(wander * STEP_S, WANDER_M2_PER_S * STEP_S);
             double keep = 1;
             if (!held) {
                 double off = bins.timed[i] && f > 0 ? TIMED_OFF_PER_S * STEP_S : OFF;
-                to.off += here.chance * off;
+                Outside.goOff(to, here.chance * off);
                 keep -= off;
+                if (watched && bins.mayEndEarly(i)) {
+                    double early = TIMED_EARLY_PER_S * STEP_S;
+                    to.add(lane, bins.leadFrom[f], here, early);
+                    keep -= early;
+                }
                 if (bins.ending[i]) {
                     pool[block].add(here, CUT);
                     keep -= CUT;
@@ -164,15 +131,15 @@ final class Motion {
             if (lineEnd > 0) {
                 keep -= endLine(to, lane, i, keep);
             }
-            double[] p = kernel(lane, i);
-            for (int k = 0; k < REACH; k++) {
+            double[] p = strides.of(lane, i);
+            for (int k = 0; k < Strides.REACH; k++) {
                 if (p[k] == 0) {
                     continue;
                 }
                 int won = lineEnd > 0 ? Math.min(k, lineEnd - 1 - i) : k;
                 if (bins.elastic[i]) {
                     // The aircraft flies on as it does, however much of the line is thought to be behind it.
-                    double stretchS = (elasticMean(lane, f) - won) * Bins.WIDTH_S;
+                    double stretchS = (strides.mean(lane, f) - won) * Bins.WIDTH_S;
                     there.moved(here, stretchS * bins.vxMps[i], stretchS * bins.vzMps[i]);
                 } else {
                     there.set(here);
@@ -194,7 +161,8 @@ final class Motion {
         double near = height ? NEAR_HEIGHT_M : NEAR_PLACE_M;
         double speed = height ? bins.vzMps[i] : bins.vxMps[i];
         double leftS = (bins.lineEnd[i] - i - 0.5) * Bins.WIDTH_S;
-        double overM = Math.signum(speed) * (mean - leftS * speed);
+        double overM = Math.signum(speed) * ((height ? bins.zM[i] : bins.xM[i]) + mean - bins.goalM[i])
+                + ENDS_BEFORE_S * Math.abs(speed);
         double reached = 1 / (1 + Math.exp(-1.7 * overM / Math.sqrt(variance + near * near)));
         double share = keep * STEP_S * (ENDS_EARLY_PER_S + ENDS_PER_S * reached);
         there.moved(here, -leftS * bins.vxMps[i], -leftS * bins.vzMps[i]);
@@ -211,11 +179,6 @@ final class Motion {
         }
     }
 
-    /** Bins won in a step on the mean. */
-    private double elasticMean(int lane, int f) {
-        return Math.min(Math.max(rate[f] * Lanes.tempo(lane) * STEP_S / Bins.WIDTH_S, 0.05), 1);
-    }
-
     private void leave(Belief to) {
         for (int f = 0; f < bins.figures; f++) {
             double leaving = 0;
@@ -226,7 +189,7 @@ final class Motion {
                 continue;
             }
             order.after(f, row);
-            to.off += leaving * row[bins.figures];
+            Outside.goOff(to, leaving * row[bins.figures]);
             to.after += leaving * row[bins.figures + 1];
             for (int g = 0; g < bins.figures; g++) {
                 double w = row[g];
@@ -256,45 +219,6 @@ final class Motion {
             int direction = Lanes.direction(lane);
             to.add(Lanes.of(direction, tempo), bins.first[g], here, w * s * same);
             to.add(Lanes.of(1 - direction, tempo), bins.first[g], here, w * s * (1 - same));
-        }
-    }
-
-    private void specials(Belief from, Belief to) {
-        double begins = from.before * BEGINS_PER_S * STEP_S;
-        to.before += from.before - begins;
-        start(to, 0, begins * 0.97);
-        to.off += begins * 0.03;
-        boolean returns = ++steps % RETURN_EVERY == 0;
-        double back = returns ? from.off * BACK_PER_S * STEP_S * RETURN_EVERY : 0;
-        double ends = from.off * OFF_TO_END_PER_S * STEP_S;
-        to.off += from.off - back - ends;
-        to.after += from.after + ends;
-        if (back < LEAST_POOL) {
-            return;
-        }
-        order.afterUnknown(row);
-        for (int g = 0; g < bins.figures; g++) {
-            double w = back * row[g];
-            if (w < LEAST_POOL) {
-                continue;
-            }
-            int places = (bins.length(g) - 1) / WITHIN_EVERY;
-            start(to, g, places == 0 ? w : w * (1 - WITHIN));
-            for (int k = 1; k <= places; k++) {
-                anyLane(to, bins.first[g] + k * WITHIN_EVERY, w * WITHIN / places);
-            }
-        }
-    }
-
-    private void start(Belief to, int g, double w) {
-        anyLane(to, bins.first[g], w);
-    }
-
-    /** Puts a chance where nothing is known of direction, tempo and offsets. */
-    private static void anyLane(Belief to, int bin, double w) {
-        Moments m = anywhere(w);
-        for (int lane = 0; lane < Lanes.COUNT; lane++) {
-            to.add(lane, bin, m, 0.5 * Lanes.share(lane % Lanes.TEMPOS));
         }
     }
 

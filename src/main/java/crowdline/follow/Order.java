@@ -9,10 +9,10 @@ import java.util.Arrays;
  */
 final class Order {
     private static final double NEXT = 0.7;
-    private static final double AFTER_NEXT = 0.08;
+    private static final double AFTER_NEXT = 0.04;
     private static final double AGAIN = 0.03;
     private static final double ONE_BACK = 0.006;
-    private static final double PASSED_OVER = 0.06;
+    private static final double PASSED_OVER = 0.2;
     private static final double ANY = 0.001;
     private static final double OFF = 0.03;
     private static final double FLOWN_ALREADY = 0.05;

@@ -145,7 +145,7 @@ final class Receiver {
         return seen;
     }
 
-    /** Energy without thrust is a fault; losing it is not. */
+    /** Energy without thrust is a fault; losing it is not. Against most of the last, for one of these may be a fault too. */
     private boolean gainsEnergy(double tS, Seen seen) {
         while (!energies.isEmpty() && tS - energies.peekFirst()[0] > ENERGY_OVER_S) {
             energies.removeFirst();
@@ -155,10 +155,12 @@ final class Receiver {
         }
         double v2 = seen.groundMps() * seen.groundMps() + seen.climbMps() * seen.climbMps();
         double energy = seen.heightM() + v2 / (2 * G_MPS2);
+        int above = 0;
         for (double[] then : energies) {
-            if (energy - then[1] > ENERGY_NOISE_M + mostGainMps * (tS - then[0])) {
-                return true;
-            }
+            above += energy - then[1] > ENERGY_NOISE_M + mostGainMps * (tS - then[0]) ? 1 : 0;
+        }
+        if (2 * above > energies.size()) {
+            return true;
         }
         energies.addLast(new double[] {tS, energy});
         return false;

@@ -11,6 +11,9 @@ import java.util.SplittableRandom;
 final class Aircraft {
     static final double DT = 0.01;
     static final double G = 9.80665;
+    /** Nobody flies lower on purpose, before the landing. */
+    static final double LOWEST_M = 50;
+
     private static final double RHO = 1.2;
     private static final double LOAD_LAG_S = 0.3;
     private static final double POWER_LAG_S = 0.7;
@@ -59,6 +62,14 @@ final class Aircraft {
                 : Math.max(g, -q * airframe.maxLiftInverted());
     }
 
+    /** What a pull-out from this dive takes to end at the lowest height; 0 when not diving. */
+    private double pullOutG() {
+        double level = Math.sqrt(Math.max(0, 1 - direction.z() * direction.z()));
+        return direction.z() >= 0
+                ? 0
+                : level + speedMps * speedMps * (1 - level) / (G * Math.max(place.z() - LOWEST_M, 5));
+    }
+
     double tightest() {
         double q = 0.5 * RHO * speedMps * speedMps * airframe.wingAreaM2() / (massKg * G);
         return Math.min(q * airframe.maxLiftUpright(), airframe.limitPositiveG());
@@ -76,9 +87,13 @@ final class Aircraft {
         return qs * (cd0 + extraCd + k * (cl - 0.08) * (cl - 0.08));
     }
 
-    /** One step in which the load is asked for along the pilot's up; what would pull the path sideways is held. */
+    /**
+     * One step in which the load is asked for along the pilot's up; what would pull the path sideways is held. A pilot who
+     * pulls out too low pulls harder.
+     */
     void curve(double askedG, double askedPower) {
-        load += (askedG - load) * DT / LOAD_LAG_S;
+        double wanted = askedG > 1 && up.z() > 0 ? Math.max(askedG, limited(pullOutG())) : askedG;
+        load += (wanted - load) * DT / LOAD_LAG_S;
         along(load, askedPower, 0);
         double bend = (load * G - G * up.z()) / Math.max(speedMps, 10);
         turnTowards(up, bend * DT);

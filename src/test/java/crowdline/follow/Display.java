@@ -173,7 +173,7 @@ final class Display {
             to = new V3(
                     exit.alongM() + share * 250 * Variety.bell(random),
                     exit.awayM(),
-                    exit.heightFt() * FT + share * 100 * Variety.bell(random));
+                    exit.heightFt() == 0 ? 0 : exit.heightFt() * FT + share * 100 * Variety.bell(random));
             out = heading(exit);
         }
         List<V3> way = new ArrayList<>();

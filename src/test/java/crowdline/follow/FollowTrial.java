@@ -69,7 +69,7 @@ public final class FollowTrial {
             readings += log.size();
             followed.count(truth, said);
             if (!brief) {
-                clock.count(truth, follow(display, scenario, truth, List.of()));
+                clock.count(truth, byClock(display, truth));
                 hand.count(truth, byHand(truth, seed));
             }
         }
@@ -106,6 +106,18 @@ public final class FollowTrial {
             case ON_PLAN, UNSURE -> now.figureIndex();
         };
         return new Score.Said(t, figure, now.confidence());
+    }
+
+    /** The plan run off from the moment the first figure begins, of which it is told. */
+    static List<Score.Said> byClock(Display display, Truth truth) {
+        Bins bins = display.plan.bins;
+        double start = truth.flown.get(0).startS();
+        List<Score.Said> said = new ArrayList<>();
+        for (double t = truth.instants.get(0).tS(); t < truth.endS(); t += Score.STEP_S) {
+            int bin = (int) Math.min((t - start) / Bins.WIDTH_S, bins.size - 1);
+            said.add(new Score.Said(t, t < start ? Truth.BEFORE : bins.figure[bin], 1));
+        }
+        return said;
     }
 
     /** Somebody who presses a key at every figure, knowing what is flown. */

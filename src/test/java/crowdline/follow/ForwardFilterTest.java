@@ -19,7 +19,7 @@ class ForwardFilterTest {
         belief.add(0, 0, Moments.of(1, 1, 1), 1);
         Belief spare = new Belief(plan.bins, Lanes.COUNT);
         for (int i = 0; i < STEPS; i++) {
-            motion.step(belief, spare, -1);
+            motion.step(belief, spare, -1, false);
             Belief done = belief;
             belief = spare;
             spare = done;
@@ -29,7 +29,7 @@ class ForwardFilterTest {
         double variance = plan.variance[0] * Motion.STEP_S / (Bins.WIDTH_S * Bins.WIDTH_S);
         double[][] kernels = new double[12][];
         for (int bin = 0; bin < 12; bin++) {
-            kernels[bin] = plan.bins.elastic[bin] ? Motion.elastic(mean) : Motion.kernel(mean, variance);
+            kernels[bin] = plan.bins.elastic[bin] ? Strides.elastic(mean) : Strides.kernel(mean, variance);
         }
         for (int bin = 0; bin < 12; bin++) {
             double expected = paths(kernels, STEPS, 0, bin, plan);
@@ -52,7 +52,7 @@ class ForwardFilterTest {
 
     @Test
     void kernelHasItsMeanAndVariance() {
-        double[] p = Motion.kernel(0.5, 0.4);
+        double[] p = Strides.kernel(0.5, 0.4);
         double mean = 0;
         double square = 0;
         double sum = 0;

@@ -8,7 +8,6 @@ import java.util.SplittableRandom;
 final class Pilot {
     private static final double FT = 0.3048;
     private static final double KT = 1852.0 / 3600;
-    private static final double LOWEST_M = 50;
 
     private final Aircraft a;
     private final SplittableRandom random;
@@ -118,7 +117,7 @@ final class Pilot {
             return false;
         }
         double radius = a.speedMps * a.speedMps / (2.6 * Aircraft.G);
-        return a.place.z() < LOWEST_M + radius * (1 - Math.cos(gamma)) && a.speedMps > 20;
+        return a.place.z() < Aircraft.LOWEST_M + radius * (1 - Math.cos(gamma)) && a.speedMps > 20;
     }
 
     private boolean outOfSpeed() {
@@ -132,7 +131,8 @@ final class Pilot {
         }
         double way = Math.signum(a.direction.x());
         double drift = Math.max(-0.2, Math.min(0.2, -a.place.y() / 400));
-        V3 wanted = new V3(way, drift, 0).unit();
+        double climb = Math.max(0, Math.min(0.1, (Aircraft.LOWEST_M - a.place.z()) / 300));
+        V3 wanted = new V3(way, drift, climb).unit();
         V3 now = a.direction
                 .plus(wanted.minus(a.direction).times(Aircraft.DT / 1.5))
                 .unit();
@@ -283,7 +283,7 @@ final class Pilot {
         V3 v = a.direction.times(a.speedMps);
         double left = 2 * Math.PI * spin.turns();
         double t = 0;
-        while (left > 0 && a.place.z() > LOWEST_M + 60) {
+        while (left > 0 && a.place.z() > Aircraft.LOWEST_M + 60) {
             t += Aircraft.DT;
             left -= rate * Math.min(1, t / 1.2) * Aircraft.DT;
             v = v.plus(new V3(-v.x(), -v.y(), -sink - v.z()).times(Aircraft.DT / 1.3));
@@ -324,16 +324,21 @@ final class Pilot {
         double time = tumble.turns() * 360 / a.airframe.tumbleRateDegPerS() / rolls.factor();
         V3 heading = new V3(a.direction.x(), a.direction.y(), 0).unit();
         V3 v = ballistic(a.direction.times(a.speedMps), time, 0.55);
-        while (v.z() > -3) {
+        while (v.z() > -3 && !tooLowToFall(v)) {
             v = ballistic(v, 0.1, 0.55);
         }
         fallOut(-v.z(), heading);
     }
 
+    /** A fall has to end while there is still height for a pull-out from straight down. */
+    private boolean tooLowToFall(V3 v) {
+        return v.z() < -5 && a.place.z() < Aircraft.LOWEST_M + 1.5 * v.z() * v.z() / (2.6 * Aircraft.G);
+    }
+
     private V3 ballistic(V3 from, double seconds, double cd) {
         V3 v = from;
         double end = a.tS + seconds;
-        while (a.tS < end) {
+        while (a.tS < end && !tooLowToFall(v)) {
             double drag = 0.6 * a.airframe.wingAreaM2() * cd / a.airframe.massKg() * v.length();
             v = v.plus(new V3(-drag * v.x(), -drag * v.y(), -drag * v.z() - Aircraft.G).times(Aircraft.DT));
             a.move(v);

@@ -75,4 +75,13 @@ class ReceiverTest {
         }
         assertThat(Objects.requireNonNull(seen).climbMps()).isBetween(9.99, 10.01);
     }
+
+    @Test
+    void oneReadingOfTooLittleEnergyCondemnsNoneAfterIt() {
+        levelUntil(3);
+        assertThat(receiver.take(new Reading(3, 180, 0, 300, 0.0, 0.0))).isNotNull();
+        for (double t = 3.2; t < 6; t += 0.2) {
+            assertThat(receiver.take(level(t))).as("at %s s", t).isNotNull();
+        }
+    }
 }

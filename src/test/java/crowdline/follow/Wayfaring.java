@@ -52,16 +52,18 @@ final class Wayfaring {
         double ramp = (fromMps + toMps) / 2 * duration;
         double bump = (length[FINE] - ramp) * Math.PI / 2 / duration;
         V3 last = way.get(0);
+        V3 moving = new V3(0, 0, 0);
         for (double t = STEP_S; t < duration; t += STEP_S) {
             double s = t / duration;
             double metres = fromMps * t
                     + (toMps - fromMps) * s * t / 2
                     + bump * duration / Math.PI * (1 - Math.cos(Math.PI * s));
-            V3 now = atLength(Math.max(0, Math.min(metres, length[FINE])));
-            truth.instants.add(
-                    new Truth.Instant(startS + t, now, now.minus(last).times(1 / STEP_S)));
+            V3 smooth = atLength(Math.max(0, Math.min(metres, length[FINE])));
+            V3 now = new V3(smooth.x(), smooth.y(), Math.max(0, smooth.z()));
+            moving = now.minus(last).times(1 / STEP_S);
+            truth.instants.add(new Truth.Instant(startS + t, now, moving));
             last = now;
         }
-        truth.instants.add(new Truth.Instant(startS + duration, way.get(way.size() - 1), new V3(0, 0, 0)));
+        truth.instants.add(new Truth.Instant(startS + duration, way.get(way.size() - 1), moving));
     }
 }

@@ -1,0 +1,73 @@
+package crowdline.follow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import crowdline.storage.ShowFileException;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** What the demo act looks like to the follower. */
+class BinsTest {
+    private static FollowPlan plan;
+
+    @BeforeAll
+    static void predict() throws ShowFileException {
+        plan = FollowTrial.display("jackanapes-solo").plan;
+    }
+
+    private static int figure(String id) {
+        for (int f = 0; f < plan.size(); f++) {
+            if (plan.figureId(f).equals(id)) {
+                return f;
+            }
+        }
+        throw new IllegalArgumentException(id);
+    }
+
+    @Test
+    void whatOnlyTurnsRoundIsKnown() {
+        List<String> round = new ArrayList<>();
+        for (int f = 0; f < plan.size(); f++) {
+            if (plan.bins.round[f]) {
+                round.add(plan.figureId(f));
+            }
+        }
+        assertThat(round).containsExactly("first-rest", "second-rest", "last-turn", "second-turn-right", "steep-turn");
+    }
+
+    /** In the prediction the place has been passed already when the height is reached; on the day it may not have been. */
+    @Test
+    void lineOfNoLengthCanBeWaitedOnUntilItsPlace() {
+        int last = plan.bins.first[figure("last-turn") + 1] - 1;
+        assertThat(plan.bins.xM[last]).isGreaterThan(-200);
+        assertThat(plan.bins.lineEnd[last]).isEqualTo(last + 1);
+        assertThat(plan.bins.toHeight[last]).isFalse();
+        assertThat(plan.bins.goalM[last]).isEqualTo(-200);
+    }
+
+    @Test
+    void heightOfALineIsInMetres() {
+        int spin = figure("spin");
+        double goal = 0;
+        for (int i = plan.bins.first[spin]; i < plan.bins.first[spin + 1]; i++) {
+            goal = plan.bins.lineEnd[i] > 0 && plan.bins.toHeight[i] ? plan.bins.goalM[i] : goal;
+        }
+        assertThat(goal).isEqualTo(950 * 0.3048);
+    }
+
+    @Test
+    void takeOffEndsWithTheWayInToTheFirstFigure() {
+        int dive = plan.bins.first[figure("dive-in")];
+        int last = dive - 1;
+        assertThat(plan.bins.lead[last]).isTrue();
+        assertThat(plan.bins.xM[last]).isCloseTo(plan.bins.xM[dive] - 0.2 * plan.bins.vxMps[dive], within(1e-9));
+        assertThat(plan.bins.lead[plan.bins.leadFrom[0] - 1]).isFalse();
+        assertThat(last - plan.bins.leadFrom[0] + 1).isEqualTo(30);
+        assertThat(plan.bins.mayEndEarly(plan.bins.leadFrom[0])).isFalse();
+        assertThat(plan.bins.mayEndEarly(plan.bins.leadFrom[0] - 1)).isTrue();
+        assertThat(plan.bins.mayEndEarly(1)).isFalse();
+    }
+}
