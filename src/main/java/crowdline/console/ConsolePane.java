@@ -23,6 +23,7 @@ import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.util.EnumSet;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -61,6 +62,8 @@ final class ConsolePane extends JPanel {
     private String speaker = "";
     private transient LearnedButtons learned = LearnedButtons.NONE;
     private transient List<Mark> banners = List.of();
+    /** What Live warns of, while it is shown. */
+    private transient List<Mark> warnings = List.of();
     private final Timer forget = new Timer(GOOD_NEWS_MS, e -> forgetGoodNews());
     private transient Appearance appearance;
 
@@ -161,6 +164,7 @@ final class ConsolePane extends JPanel {
 
     void showLive(@Nullable LiveView view) {
         live.show(view);
+        warnings = view == null ? List.of() : view.warnings();
         allow();
     }
 
@@ -288,6 +292,8 @@ final class ConsolePane extends JPanel {
             }
         }
         actions.allow(possible);
-        foot.show(new FootBar.Foot(banners, incident ? "" : FootBar.hint(speaker), incident ? "" : speaker));
+        List<Mark> marks = new ArrayList<>(place == Place.LIVE && !incident ? warnings : List.of());
+        marks.addAll(banners);
+        foot.show(new FootBar.Foot(marks, incident ? "" : FootBar.hint(speaker), incident ? "" : speaker));
     }
 }

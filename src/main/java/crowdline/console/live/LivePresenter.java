@@ -4,6 +4,9 @@ import crowdline.console.incident.IncidentView;
 import crowdline.console.incident.IncidentView.ContactView;
 import crowdline.console.live.NextView.FactView;
 import crowdline.console.live.NextView.Later;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.theme.Tone;
 import crowdline.live.FigureNow;
 import crowdline.live.LiveNow;
 import crowdline.live.LiveState;
@@ -41,12 +44,31 @@ public final class LivePresenter {
                 saying.view(),
                 next(moment, act, facts),
                 incident(moment),
+                warnings(moment),
                 new Handles(
                         saying.remarkId(),
                         saying.shortForm(),
                         facts.stream().map(Remark::id).toList(),
                         fillers.isEmpty() ? null : fillers.get(0).id(),
                         upcoming.isEmpty() ? null : upcoming.get(0).index()));
+    }
+
+    /** Duties the plan has no time for; a duty is never left out without a word. */
+    private List<Mark> warnings(Moment moment) {
+        Talk here = moment.state().talkHere();
+        Talk ever = moment.state().talk();
+        List<Remark> lost = moment.plan().unplaced().stream()
+                .flatMap(u -> words.remark(u.remarkId()).stream())
+                .filter(r -> r.kind() == RemarkKind.DUTY)
+                .filter(r -> !here.said(r.id()) && !here.skipped(r.id()))
+                .filter(r -> !r.once() || !ever.said(r.id()))
+                .toList();
+        if (lost.isEmpty()) {
+            return List.of();
+        }
+        String more = lost.size() == 1 ? "" : " and " + (lost.size() - 1) + " more";
+        return List.of(new Mark(
+                Form.STOP, Tone.ALARM, "No time left in this act for a duty: " + ShowWords.text(lost.get(0), true) + more));
     }
 
     private NextView next(Moment moment, @Nullable Act act, List<Remark> facts) {

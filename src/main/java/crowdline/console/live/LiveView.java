@@ -1,6 +1,8 @@
 package crowdline.console.live;
 
 import crowdline.console.incident.IncidentView;
+import crowdline.console.paint.Mark;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param say what to say
  * @param next what comes
  * @param incident the incident page in place of all the rest, or null
+ * @param warnings what must not go unnoticed, the most pressing first
  * @param handles what the keys take hold of in this view
  */
 public record LiveView(
@@ -19,9 +22,25 @@ public record LiveView(
         SayView say,
         NextView next,
         @Nullable IncidentView incident,
+        List<Mark> warnings,
         Handles handles) {
 
+    public LiveView {
+        warnings = List.copyOf(warnings);
+    }
+
+    /** With nothing to warn of. */
+    public LiveView(
+            StripView strip,
+            NowView now,
+            SayView say,
+            NextView next,
+            @Nullable IncidentView incident,
+            Handles handles) {
+        this(strip, now, say, next, incident, List.of(), handles);
+    }
+
     public LiveView withIncident(IncidentView page) {
-        return new LiveView(strip, now, say, next, page, handles);
+        return new LiveView(strip, now, say, next, page, warnings, handles);
     }
 }

@@ -6,11 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 import crowdline.console.live.SayView.What;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
+import crowdline.console.theme.Tone;
 import crowdline.live.FlightEvent;
 import crowdline.live.IncidentEvent;
 import crowdline.live.RemarkForm;
 import crowdline.live.TalkEvent;
 import crowdline.patter.Plan;
+import crowdline.patter.Unplaced;
 import crowdline.show.RemarkKind;
 import java.util.List;
 import java.util.Objects;
@@ -74,6 +76,28 @@ class LivePresenterTest {
         assertThat(bars(view).thereIsS()).isCloseTo(7, within(1e-9));
         assertThat(verdict(view).word()).isEqualTo("Fits, 3 s to spare");
         assertThat(view.handles().sayId()).isEqualTo("r-say-1");
+    }
+
+    @Test
+    void aDutyThePlanHasNoTimeForIsSaidLoudlyUntilItIsSaid() {
+        Plan plan = new Plan(
+                List.of(),
+                List.of(
+                        new Unplaced("r-duty", Unplaced.Why.TOO_LATE, "its time has passed", 3, 0),
+                        new Unplaced("r-fill", Unplaced.Why.NO_GAP, "no gap", 3, 0)),
+                0,
+                0,
+                true);
+        LiveView lost = presenter.view(SmallShow.moment(104, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
+        assertThat(lost.warnings())
+                .containsExactly(new Mark(
+                        Form.STOP, Tone.ALARM, "No time left in this act for a duty: Please stay behind the rope."));
+        LiveView said = presenter.view(SmallShow.moment(
+                110,
+                plan,
+                SmallShow.after(
+                        new FlightEvent.ActStarted(100), new TalkEvent.RemarkSaid(106, "r-duty", RemarkForm.FULL))));
+        assertThat(said.warnings()).isEmpty();
     }
 
     @Test

@@ -91,7 +91,9 @@ public final class SmallShow {
                 List.of(airframe()),
                 List.of(new Performer("p1", "Rosa Vent", null, List.of())),
                 List.of(act),
-                List.of(Remark.of("r-fill", RemarkKind.FILLER, "The smoke is only paraffin.")),
+                List.of(
+                        Remark.of("r-fill", RemarkKind.FILLER, "The smoke is only paraffin."),
+                        Remark.of("r-duty", RemarkKind.DUTY, "Please stay behind the rope.")),
                 List.of(),
                 Map.of(),
                 new Incident(
