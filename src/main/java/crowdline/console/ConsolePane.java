@@ -22,8 +22,8 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
-import java.util.EnumSet;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -64,6 +64,7 @@ final class ConsolePane extends JPanel {
     private transient List<Mark> banners = List.of();
     /** What Live warns of, while it is shown. */
     private transient List<Mark> warnings = List.of();
+
     private final Timer forget = new Timer(GOOD_NEWS_MS, e -> forgetGoodNews());
     private transient Appearance appearance;
 

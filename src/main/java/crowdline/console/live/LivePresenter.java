@@ -68,7 +68,9 @@ public final class LivePresenter {
         }
         String more = lost.size() == 1 ? "" : " and " + (lost.size() - 1) + " more";
         return List.of(new Mark(
-                Form.STOP, Tone.ALARM, "No time left in this act for a duty: " + ShowWords.text(lost.get(0), true) + more));
+                Form.STOP,
+                Tone.ALARM,
+                "No time left in this act for a duty: " + ShowWords.text(lost.get(0), true) + more));
     }
 
     private NextView next(Moment moment, @Nullable Act act, List<Remark> facts) {
