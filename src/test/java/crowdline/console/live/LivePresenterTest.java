@@ -80,6 +80,7 @@ class LivePresenterTest {
 
     @Test
     void aDutyThePlanHasNoTimeForIsSaidLoudlyUntilItIsSaid() {
+        LivePresenter warned = new LivePresenter(SmallShow.wordsWithADuty());
         Plan plan = new Plan(
                 List.of(),
                 List.of(
@@ -88,11 +89,11 @@ class LivePresenterTest {
                 0,
                 0,
                 true);
-        LiveView lost = presenter.view(SmallShow.moment(104, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
+        LiveView lost = warned.view(SmallShow.moment(104, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
         assertThat(lost.warnings())
                 .containsExactly(new Mark(
                         Form.STOP, Tone.ALARM, "No time left in this act for a duty: Please stay behind the rope."));
-        LiveView said = presenter.view(SmallShow.moment(
+        LiveView said = warned.view(SmallShow.moment(
                 110,
                 plan,
                 SmallShow.after(

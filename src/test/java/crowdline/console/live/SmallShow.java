@@ -30,6 +30,7 @@ import crowdline.speech.SpokenTime;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -91,9 +92,7 @@ public final class SmallShow {
                 List.of(airframe()),
                 List.of(new Performer("p1", "Rosa Vent", null, List.of())),
                 List.of(act),
-                List.of(
-                        Remark.of("r-fill", RemarkKind.FILLER, "The smoke is only paraffin."),
-                        Remark.of("r-duty", RemarkKind.DUTY, "Please stay behind the rope.")),
+                List.of(Remark.of("r-fill", RemarkKind.FILLER, "The smoke is only paraffin.")),
                 List.of(),
                 Map.of(),
                 new Incident(
@@ -130,8 +129,31 @@ public final class SmallShow {
     }
 
     static ShowWords words() {
+        return words(show());
+    }
+
+    /** The same with a duty, {@code r-duty}. */
+    static ShowWords wordsWithADuty() {
+        Show show = show();
+        List<Remark> remarks = new ArrayList<>(show.remarks());
+        remarks.add(Remark.of("r-duty", RemarkKind.DUTY, "Please stay behind the rope."));
+        return words(new Show(
+                show.title(),
+                show.date(),
+                show.venue(),
+                show.air(),
+                show.airframes(),
+                show.performers(),
+                show.acts(),
+                remarks,
+                show.figures(),
+                show.sayAs(),
+                show.incident()));
+    }
+
+    private static ShowWords words(Show show) {
         return new ShowWords(
-                show(), new Catalogue(List.of()), text -> new SpokenTime(4, 3.5, 4.5), (act, variant) -> ActSheet.NONE);
+                show, new Catalogue(List.of()), text -> new SpokenTime(4, 3.5, 4.5), (act, variant) -> ActSheet.NONE);
     }
 
     static LiveState after(LiveEvent... events) {
