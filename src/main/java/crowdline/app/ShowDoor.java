@@ -37,7 +37,6 @@ final class ShowDoor {
      * @throws ShowFileException as {@link #read}, or if its acts cannot be computed
      */
     LoadedShow load(Path file, ShowLoader loader, int flights) throws ShowFileException {
-        read(file);
         LoadedShow loaded;
         try {
             loaded = loader.load(file, flights).loaded();
@@ -45,7 +44,7 @@ final class ShowDoor {
             throw new ShowFileException(e.getMessage() + "; crowdline check " + file + " says where");
         }
         if (loaded == null) {
-            throw refused(file, List.of());
+            throw refused(file, new ShowFile().read(file).findings());
         }
         return loaded;
     }
