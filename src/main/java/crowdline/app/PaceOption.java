@@ -49,11 +49,9 @@ final class PaceOption {
             return PaceDesk.first(shelf, last);
         }
         String name = given.name;
-        List<Pace> known = shelf.read().paces();
-        List<String> names = known.stream().map(Pace::name).toList();
-        return known.stream()
-                .filter(pace -> pace.name().equals(name))
-                .findFirst()
+        PaceShelf.Reading known = shelf.read();
+        List<String> names = known.paces().stream().map(Pace::name).toList();
+        return known.of(name)
                 .orElseThrow(() -> new ShowFileException("there is no speaker " + name + "; "
                         + (names.isEmpty()
                                 ? "none was timed in the console yet"
