@@ -4,6 +4,7 @@ import crowdline.console.debrief.DebriefDesk;
 import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
+import crowdline.console.pace.IdlePaceHost;
 import crowdline.console.pace.PaceHost;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.pedals.PedalHost;
@@ -51,7 +52,7 @@ public interface Host {
 
     /** What the choice of a speaker and the timing of one ask. */
     default PaceHost pace() {
-        return PaceHost.NONE;
+        return IdlePaceHost.NONE;
     }
 
     /** What pedals and remotes ask. */

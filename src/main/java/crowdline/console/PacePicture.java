@@ -1,13 +1,13 @@
 package crowdline.console;
 
 import crowdline.console.Pictures.Setting;
+import crowdline.console.pace.IdlePaceHost;
 import crowdline.console.pace.Microphone;
 import crowdline.console.pace.PaceHost;
 import crowdline.console.pace.PacePanel;
 import crowdline.console.theme.Appearance;
 import crowdline.speech.Hearing;
 import crowdline.speech.Hearing.State;
-import crowdline.speech.Pace;
 import crowdline.speech.SpokenText;
 import crowdline.speech.Utterance;
 import java.awt.Dimension;
@@ -15,7 +15,6 @@ import java.awt.event.KeyEvent;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Consumer;
 
 /** Moments of the pace window, as large as it is over a window of the setting's size. */
 enum PacePicture {
@@ -62,7 +61,7 @@ enum PacePicture {
         PacePanel panel = new PacePanel(
                 appearance,
                 new PaceHost.Found(List.of("Wenna Pask", "Aldous Crake"), "Wenna Pask", remarks, ""),
-                new Heard(),
+                new IdlePaceHost(PacePicture::heard),
                 () -> {});
         panel.setPreferredSize(size);
         act(panel);
@@ -70,25 +69,8 @@ enum PacePicture {
     }
 
     /** A microphone that has heard what the picture shows. */
-    private static final class Heard implements PaceHost {
-        @Override
-        public Microphone microphone() {
-            return listener -> {
-                listener.hears(HEARD);
-                return Microphone.Listening.NONE;
-            };
-        }
-
-        @Override
-        public void find(Consumer<Found> found) {}
-
-        @Override
-        public void use(String speaker) {}
-
-        @Override
-        public void useNext() {}
-
-        @Override
-        public void keep(Pace pace) {}
+    private static Microphone.Listening heard(Microphone.Listener listener) {
+        listener.hears(HEARD);
+        return Microphone.Listening.NONE;
     }
 }

@@ -1,12 +1,12 @@
 package crowdline.app;
 
+import crowdline.console.pace.IdlePaceHost;
 import crowdline.console.pace.Microphone;
 import crowdline.console.pace.PaceHost;
 import crowdline.console.pace.PacePanel;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
-import crowdline.speech.Pace;
 import crowdline.speech.SpokenText;
 import java.awt.Component;
 import java.awt.Container;
@@ -15,7 +15,6 @@ import java.awt.event.KeyListener;
 import java.lang.reflect.InvocationTargetException;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.Consumer;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
@@ -40,7 +39,7 @@ final class PaceWindow {
             PacePanel made = new PacePanel(
                     new Appearance(Themes.DAY, Zoom.NONE),
                     new PaceHost.Found(List.of(), "Wenna", remarks, ""),
-                    new Alone(microphone),
+                    new IdlePaceHost(microphone),
                     () -> {});
             panel = made;
             ((JTextField) named(made, "Name of a speaker to time")).postActionEvent();
@@ -87,20 +86,5 @@ final class PaceWindow {
             }
         }
         return null;
-    }
-
-    /** Keeps nothing. */
-    private record Alone(Microphone microphone) implements PaceHost {
-        @Override
-        public void find(Consumer<Found> found) {}
-
-        @Override
-        public void use(String speaker) {}
-
-        @Override
-        public void useNext() {}
-
-        @Override
-        public void keep(Pace pace) {}
     }
 }

@@ -7,21 +7,6 @@ import java.util.function.Consumer;
 
 /** What the choice of a speaker asks of the rest of the program; on the event thread, at once. */
 public interface PaceHost {
-    /** Does nothing. */
-    PaceHost NONE = new PaceHost() {
-        @Override
-        public void find(Consumer<Found> found) {}
-
-        @Override
-        public void use(String speaker) {}
-
-        @Override
-        public void useNext() {}
-
-        @Override
-        public void keep(Pace pace) {}
-    };
-
     /** What listens to the speaker, if there is a microphone. */
     default Microphone microphone() {
         return Microphone.NONE;
