@@ -9,12 +9,9 @@ import crowdline.console.theme.Appearance;
 import crowdline.storage.LearnedButtons;
 import crowdline.telemetry.serial.Buttons;
 import crowdline.telemetry.serial.HeardSignal;
-import java.awt.Dialog.ModalityType;
 import java.awt.Frame;
 import java.util.function.Consumer;
-import javax.swing.JComponent;
 import javax.swing.JDialog;
-import javax.swing.KeyStroke;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -56,18 +53,11 @@ final class PedalPresses {
 
     /** Opens the window in which buttons are learned, and goes by what was learned in it. */
     void ask(Frame owner, Appearance appearance, PedalHost host) {
-        JDialog dialog = new JDialog(owner, "Pedals and remotes", ModalityType.DOCUMENT_MODAL);
+        JDialog dialog = OwnWindow.over(owner, "Pedals and remotes");
         PedalsPanel panel = new PedalsPanel(appearance, host, dialog::dispose);
-        dialog.setContentPane(panel);
-        dialog.getRootPane()
-                .registerKeyboardAction(
-                        e -> dialog.dispose(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
-        dialog.setSize(Math.min(appearance.px(860), owner.getWidth()), Math.min(appearance.px(620), owner.getHeight()));
-        dialog.setLocationRelativeTo(owner);
-        dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
         learning = panel;
         try {
-            dialog.setVisible(true);
+            OwnWindow.show(dialog, panel, OwnWindow.size(appearance, 860, 620, owner.getSize()));
         } finally {
             learning = null;
             use(host.learned());

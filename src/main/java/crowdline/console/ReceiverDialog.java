@@ -2,7 +2,6 @@ package crowdline.console;
 
 import crowdline.console.theme.Appearance;
 import java.awt.BorderLayout;
-import java.awt.Dialog.ModalityType;
 import java.awt.Frame;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,7 +26,7 @@ final class ReceiverDialog {
     private ReceiverDialog() {}
 
     static void ask(Frame owner, Appearance appearance, List<ReceiverChoice> ports, Consumer<String> chosen) {
-        JDialog dialog = new JDialog(owner, "Receiver", ModalityType.DOCUMENT_MODAL);
+        JDialog dialog = OwnWindow.over(owner, "Receiver");
         List<ReceiverChoice> all = new ArrayList<>(ports);
         all.add(LOG);
         all.add(NONE);
@@ -47,14 +46,7 @@ final class ReceiverDialog {
         pane.setBorder(BorderFactory.createEmptyBorder(edge, edge, edge, edge));
         pane.add(what, BorderLayout.NORTH);
         pane.add(new JScrollPane(list));
-        dialog.setContentPane(pane);
-        dialog.getRootPane()
-                .registerKeyboardAction(
-                        e -> dialog.dispose(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
-        dialog.setSize(Math.min(appearance.px(640), owner.getWidth()), Math.min(appearance.px(360), owner.getHeight()));
-        dialog.setLocationRelativeTo(owner);
-        dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
-        dialog.setVisible(true);
+        OwnWindow.show(dialog, pane, OwnWindow.size(appearance, 640, 360, owner.getSize()));
     }
 
     private static void choose(JDialog dialog, JList<ReceiverChoice> list, Consumer<String> chosen) {
