@@ -29,7 +29,7 @@ final class AircraftFollowing {
     /** The arrow follows readings at least so far apart, seconds. */
     private static final double ARROW_S = 0.3;
     /** The trail behind the aircraft is so long, seconds. Tuned: it shows a turn, and is gone before the next figure. */
-    private static final double TRAIL_S = 6;
+    static final double TRAIL_S = 6;
     /** Less from reading to reading is noise and turns no arrow, metres: what receivers are good to, from memory. */
     private static final double NOISE_M = 3;
 

@@ -34,7 +34,6 @@ import java.util.Optional;
 /** Moments of a show's first act as the real state machine, planner and presenter have them, for pictures. */
 final class DemoMoments {
     private static final double BEFORE_S = 240;
-    private static final double TRAIL_S = 6;
     /** No pilot flies where a prediction has him. */
     private static final double ASTRAY_M = 25;
 
@@ -116,7 +115,7 @@ final class DemoMoments {
             run.happens(new FlightEvent.Stepped(BEFORE_S + figures.get(i).startS()));
         }
         List<Spot> trail = run.prediction.flight().samples().stream()
-                .filter(s -> s.tS() <= furthest.tS() && furthest.tS() - s.tS() < TRAIL_S)
+                .filter(s -> s.tS() <= furthest.tS() && furthest.tS() - s.tS() < AircraftFollowing.TRAIL_S)
                 .map(s -> new Spot(
                         s.place().x() + ASTRAY_M,
                         s.place().y() - ASTRAY_M,
