@@ -52,9 +52,10 @@ final class Bins {
     final boolean[] toHeight;
     /** Such a height above the datum, or place on the A-axis, metres. */
     final double[] goalM;
-    /** The last way to what follows a figure of which only the time is known: straight in to where that begins. */
-    final boolean[] lead;
-    /** Of each figure, the first bin of that way; the figure's first where there is none. */
+    /**
+     * Of each figure of which only the time is known, the first bin of the last way to what follows: straight in to where
+     * that begins. The bin after the figure where there is none.
+     */
     final int[] leadFrom;
     /** Of each figure, whether it only turns the aircraft round in nearly level flight, in whatever room that takes. */
     final boolean[] round;
@@ -85,8 +86,7 @@ final class Bins {
         lineEnd = new int[size];
         toHeight = new boolean[size];
         goalM = new double[size];
-        lead = new boolean[size];
-        leadFrom = Arrays.copyOf(first, figures);
+        leadFrom = Arrays.copyOfRange(first, 1, figures + 1);
         round = new boolean[figures];
         Track track = new Track(flight.samples());
         for (int f = 0; f < figures; f++) {
@@ -105,7 +105,6 @@ final class Bins {
         leadFrom[f] = Math.max(first[f], next - (int) Math.round(LEAD_S / WIDTH_S));
         for (int i = leadFrom[f]; i < next; i++) {
             double beforeS = (next - i) * WIDTH_S;
-            lead[i] = true;
             vxMps[i] = vxMps[next];
             vyMps[i] = vyMps[next];
             vzMps[i] = 0;
@@ -206,11 +205,16 @@ final class Bins {
         return Math.max(0, bin - bins);
     }
 
+    /** Whether a bin is on the way in to the next figure. */
+    boolean isLead(int bin) {
+        return bin >= leadFrom[figure[bin]];
+    }
+
     /** Whether a timed figure is far enough on to come to its end at once: a third of the time to its way in has gone. */
     boolean mayEndEarly(int bin) {
         int start = first[figure[bin]];
         int lead = leadFrom[figure[bin]];
-        return bin < lead && bin > start + (lead - start) / 3;
+        return lead < first[figure[bin] + 1] && bin < lead && bin > start + (lead - start) / 3;
     }
 
     /** First bin of a figure's second half. */

@@ -115,7 +115,7 @@ final class Evidence {
     /** Of what is only timed, how well height and the way in to the next figure fit, 1 at best. */
     private double timed(int bin, double sign, Seen seen) {
         double fit = near((seen.heightM() - bins.zM[bin]) / TIMED_HEIGHT_M, TIMED_HEIGHT_FLOOR);
-        return bins.lead[bin] ? fit * near((sign * seen.alongM() - bins.xM[bin]) / LEAD_M, LEAD_FLOOR) : fit;
+        return bins.isLead(bin) ? fit * near((sign * seen.alongM() - bins.xM[bin]) / LEAD_M, LEAD_FLOOR) : fit;
     }
 
     private static double near(double sigmas, double floor) {

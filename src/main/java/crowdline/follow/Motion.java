@@ -107,7 +107,7 @@ final class Motion {
                 continue;
             }
             here.set(from, base + i);
-            if (bins.lead[i]) {
+            if (bins.isLead(i)) {
                 here.set(Moments.of(here.chance, LEAD_ALONG_M2, LEAD_HEIGHT_M2));
             }
             double wander = bins.round[f] ? WANDER_ROUND_M2_PER_S : WANDER_ALONG_M2_PER_S;

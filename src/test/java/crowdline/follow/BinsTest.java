@@ -62,9 +62,9 @@ class BinsTest {
     void takeOffEndsWithTheWayInToTheFirstFigure() {
         int dive = plan.bins.first[figure("dive-in")];
         int last = dive - 1;
-        assertThat(plan.bins.lead[last]).isTrue();
+        assertThat(plan.bins.isLead(last)).isTrue();
         assertThat(plan.bins.xM[last]).isCloseTo(plan.bins.xM[dive] - 0.2 * plan.bins.vxMps[dive], within(1e-9));
-        assertThat(plan.bins.lead[plan.bins.leadFrom[0] - 1]).isFalse();
+        assertThat(plan.bins.isLead(plan.bins.leadFrom[0] - 1)).isFalse();
         assertThat(last - plan.bins.leadFrom[0] + 1).isEqualTo(30);
         assertThat(plan.bins.mayEndEarly(plan.bins.leadFrom[0])).isFalse();
         assertThat(plan.bins.mayEndEarly(plan.bins.leadFrom[0] - 1)).isTrue();
