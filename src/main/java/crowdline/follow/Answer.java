@@ -84,10 +84,11 @@ final class Answer {
         for (int lane = 0; lane < belief.lanes; lane++) {
             int block = lane * plan.size() + f;
             for (int i = belief.low[block]; i <= belief.high[block]; i++) {
-                double c = belief.chance[lane * plan.bins.size + i];
+                int state = belief.state(lane, i);
+                double c = belief.chance[state];
                 sum += c;
                 phase += c * (i - plan.bins.first[f] + 0.5);
-                offset += belief.height[lane * plan.bins.size + i];
+                offset += belief.moment(state, Moments.HEIGHT);
                 mirrored += Lanes.sign(lane) < 0 ? c : 0;
             }
         }

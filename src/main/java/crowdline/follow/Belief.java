@@ -4,22 +4,19 @@ import java.util.Arrays;
 
 /**
  * How likely every hidden state is. A state is a bin of phase in a lane; a lane is a direction along the A-axis and a
- * tempo. With each state goes what is believed of how far along the axis, and how much higher, the aircraft is than
- * predicted there, as moments weighted with the chance, so that moving chances about moves them too.
+ * tempo. With each state goes what is believed of how far along the axis, away from the crowd and up the aircraft is from
+ * where it is predicted, and how much faster it is: as {@link Moments}, so that moving chances about moves them too.
  */
 final class Belief {
+    /** Chances that add up to 1 but for this are left as they are. */
+    private static final double NEAR_ONE = 1e-3;
+
     final Bins bins;
     final int lanes;
     /** Chance of each state, by lane and bin. */
     final double[] chance;
-    /** Chance times the mean of the offset along the axis, metres, in the direction planned. */
-    final double[] along;
-    /** Chance times the mean square of it, square metres. */
-    final double[] along2;
-    /** Chance times the mean of the height offset, metres. */
-    final double[] height;
-    /** Chance times the mean square of it, square metres. */
-    final double[] height2;
+    /** The moments of each state, one after another; none of what is only timed. */
+    final double[] cells;
     /** Of each lane and figure, the first and last bin in use; first above last where none is. */
     final int[] low;
 
@@ -41,10 +38,7 @@ final class Belief {
         this.bins = bins;
         this.lanes = lanes;
         chance = new double[lanes * bins.size];
-        along = new double[lanes * bins.size];
-        along2 = new double[lanes * bins.size];
-        height = new double[lanes * bins.size];
-        height2 = new double[lanes * bins.size];
+        cells = new double[lanes * bins.size * Moments.WIDTH];
         low = new int[lanes * bins.figures];
         high = new int[lanes * bins.figures];
         sum = new double[lanes * bins.figures];
@@ -68,11 +62,10 @@ final class Belief {
     void clear(int lane, int f) {
         int block = lane * bins.figures + f;
         if (low[block] <= high[block]) {
-            int from = lane * bins.size + low[block];
-            int to = lane * bins.size + high[block] + 1;
-            for (double[] part : new double[][] {chance, along, along2, height, height2}) {
-                Arrays.fill(part, from, to, 0);
-            }
+            int from = state(lane, low[block]);
+            int to = state(lane, high[block]) + 1;
+            Arrays.fill(chance, from, to, 0);
+            Arrays.fill(cells, from * Moments.WIDTH, to * Moments.WIDTH, 0);
             low[block] = Integer.MAX_VALUE;
             high[block] = -1;
         }
@@ -80,26 +73,40 @@ final class Belief {
         late[block] = 0;
     }
 
+    /** Where a state is among the chances. */
+    int state(int lane, int bin) {
+        return lane * bins.size + bin;
+    }
+
+    /** A moment of a state, see {@link Moments}. */
+    double moment(int state, int which) {
+        return cells[state * Moments.WIDTH + which];
+    }
+
     /** Adds a share of moments to a state. */
     void add(int lane, int bin, Moments m, double share) {
-        int i = lane * bins.size + bin;
-        chance[i] += m.chance * share;
-        along[i] += m.along * share;
-        along2[i] += m.along2 * share;
-        height[i] += m.height * share;
-        height2[i] += m.height2 * share;
+        int state = state(lane, bin);
+        chance[state] += m.chance * share;
+        if (!bins.timed[bin]) {
+            int cell = state * Moments.WIDTH;
+            for (int k = 0; k < Moments.WIDTH; k++) {
+                cells[cell + k] += m.parts[k] * share;
+            }
+        }
         int block = lane * bins.figures + bins.figure[bin];
         low[block] = Math.min(low[block], bin);
         high[block] = Math.max(high[block], bin);
     }
 
-    /** Multiplies a state's chance. */
-    void scale(int i, double factor) {
-        chance[i] *= factor;
-        along[i] *= factor;
-        along2[i] *= factor;
-        height[i] *= factor;
-        height2[i] *= factor;
+    /** Multiplies the chance of a state. */
+    void scale(int state, boolean timed, double factor) {
+        chance[state] *= factor;
+        if (!timed) {
+            int cell = state * Moments.WIDTH;
+            for (int k = 0; k < Moments.WIDTH; k++) {
+                cells[cell + k] *= factor;
+            }
+        }
     }
 
     /** Chance of a figure in one lane, as of the last {@link #settle}. */
@@ -146,7 +153,7 @@ final class Belief {
         if (!(total > 0) || !Double.isFinite(total)) {
             return false;
         }
-        double scale = 1 / total;
+        double scale = Math.abs(total - 1) < NEAR_ONE ? 1 : 1 / total;
         before *= scale;
         off *= scale;
         offGently *= scale;
@@ -159,6 +166,7 @@ final class Belief {
 
     private void settle(int block, double scale, double least) {
         int base = block / bins.figures * bins.size;
+        boolean timed = bins.timed[bins.first[block % bins.figures]];
         int half = bins.half(block % bins.figures);
         int newLow = Integer.MAX_VALUE;
         int newHigh = -1;
@@ -167,10 +175,12 @@ final class Belief {
         for (int i = low[block]; i <= high[block]; i++) {
             double c = chance[base + i] * scale;
             if (c < least) {
-                scale(base + i, 0);
+                scale(base + i, timed, 0);
                 continue;
             }
-            scale(base + i, scale);
+            if (scale != 1) {
+                scale(base + i, timed, scale);
+            }
             newLow = Math.min(newLow, i);
             newHigh = i;
             if (i < half) {

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Follower {
     /** States less likely than this are forgotten. Tuned: less costs time and wins nothing. */
-    private static final double LEAST_CHANCE = 5e-5;
+    private static final double LEAST_CHANCE = 2e-5;
     /** After a longer silence than this, seconds, the filter starts from what it is told next. */
     private static final double LONGEST_S = 1800;
     /** A hand that steps does so at the start of the figure or a little after; mean delay, seconds. Tuned. */

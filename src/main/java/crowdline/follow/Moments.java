@@ -1,66 +1,95 @@
 package crowdline.follow;
 
-/** A chance with the moments of its offsets, as {@link Belief} keeps them. */
+import java.util.Arrays;
+
+/**
+ * A chance with the moments of what is believed along with it: each offset times the chance, and its square times the
+ * chance. In this order they lie in the cells of a {@link Belief} too: eight numbers, which is one line of a cache.
+ */
 final class Moments {
+    /** Offset along the axis in the direction planned, metres; its square follows. */
+    static final int ALONG = 0;
+    /** Offset of the height, metres. */
+    static final int HEIGHT = 2;
+    /** Offset away from the crowd, metres. */
+    static final int AWAY = 4;
+    /** Share by which the aircraft is faster than predicted. */
+    static final int FASTER = 6;
+    /** How many numbers these are. */
+    static final int WIDTH = 8;
+
+    /** What pilots differ by in speed, as a share, and how far off the display line they fly, metres. Tuned. */
+    private static final double FASTER_SHARE = 0.12;
+
+    static final double FASTER2 = FASTER_SHARE * FASTER_SHARE;
+    private static final double AWAY_M2 = 70 * 70;
+
     double chance;
-    double along;
-    double along2;
-    double height;
-    double height2;
+    final double[] parts = new double[WIDTH];
 
     /** A chance of which nothing is known but how far it may be off. */
     static Moments of(double chance, double alongVarianceM2, double heightVarianceM2) {
         Moments m = new Moments();
         m.chance = chance;
-        m.along2 = chance * alongVarianceM2;
-        m.height2 = chance * heightVarianceM2;
+        m.parts[ALONG + 1] = chance * alongVarianceM2;
+        m.parts[HEIGHT + 1] = chance * heightVarianceM2;
+        m.parts[AWAY + 1] = chance * AWAY_M2;
+        m.parts[FASTER + 1] = chance * FASTER2;
         return m;
+    }
+
+    /** Mean of an offset. */
+    double mean(int offset) {
+        return parts[offset] / chance;
+    }
+
+    double variance(int offset) {
+        double mean = mean(offset);
+        return Math.max(parts[offset + 1] / chance - mean * mean, 0);
     }
 
     void clear() {
         chance = 0;
-        along = 0;
-        along2 = 0;
-        height = 0;
-        height2 = 0;
+        Arrays.fill(parts, 0);
     }
 
-    void set(Belief belief, int i) {
-        chance = belief.chance[i];
-        along = belief.along[i];
-        along2 = belief.along2[i];
-        height = belief.height[i];
-        height2 = belief.height2[i];
+    void set(Belief belief, int state) {
+        chance = belief.chance[state];
+        System.arraycopy(belief.cells, state * WIDTH, parts, 0, WIDTH);
     }
 
     void set(Moments m) {
         chance = m.chance;
-        along = m.along;
-        along2 = m.along2;
-        height = m.height;
-        height2 = m.height2;
+        System.arraycopy(m.parts, 0, parts, 0, WIDTH);
     }
 
     void add(Moments m, double share) {
         chance += m.chance * share;
-        along += m.along * share;
-        along2 += m.along2 * share;
-        height += m.height * share;
-        height2 += m.height2 * share;
+        for (int k = 0; k < WIDTH; k++) {
+            parts[k] += m.parts[k] * share;
+        }
     }
 
-    /** The offsets become less certain. */
-    void widen(double alongVarianceM2, double heightVarianceM2) {
-        along2 += chance * alongVarianceM2;
-        height2 += chance * heightVarianceM2;
+    /** An offset becomes less certain. */
+    void widen(int offset, double variance) {
+        parts[offset + 1] += chance * variance;
     }
 
-    /** Another chance with both its offsets greater by so much. */
+    /** Of what is believed of the speed this share is kept; the rest is as if nothing were known. */
+    void fade(double keep) {
+        parts[FASTER] *= keep;
+        parts[FASTER + 1] = keep * keep * parts[FASTER + 1] + (1 - keep * keep) * chance * FASTER2;
+    }
+
+    /** Another chance further along the axis and higher by so much. */
     void moved(Moments from, double alongM, double heightM) {
-        chance = from.chance;
-        along2 = from.along2 + alongM * (2 * from.along + chance * alongM);
-        along = from.along + chance * alongM;
-        height2 = from.height2 + heightM * (2 * from.height + chance * heightM);
-        height = from.height + chance * heightM;
+        set(from);
+        move(ALONG, alongM);
+        move(HEIGHT, heightM);
+    }
+
+    private void move(int offset, double by) {
+        parts[offset + 1] += by * (2 * parts[offset] + chance * by);
+        parts[offset] += chance * by;
     }
 }

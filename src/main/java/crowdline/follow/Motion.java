@@ -14,11 +14,21 @@ final class Motion {
 
     static final double OFF = BROKEN_OFF_PER_S * STEP_S;
     static final double CUT = CUT_SHORT_PER_S * STEP_S;
-    /** How fast the offsets may wander, square metres a second: (6 m)² of height and (8 m)² along. Tuned. */
+    /** How fast the offsets may wander, square metres a second: (6 m)² of height, (8 m)² along. Tuned. */
     private static final double WANDER_M2_PER_S = 36;
 
     private static final double WANDER_ALONG_M2_PER_S = 64;
 
+    /** And more where it climbs or dives, for each m/s: how a pull-out begins shifts all that comes after. Tuned. */
+    private static final double WANDER_CLIMBING_M = 4;
+
+    private static final double WANDER_AWAY_M2_PER_S = 20;
+    /** Time in which what is believed of the speed loses its worth, seconds. Tuned. */
+    private static final double FASTER_KEPT_S = 20;
+
+    private static final double KEEP_FASTER = Math.exp(-STEP_S / FASTER_KEPT_S);
+    /** Share of it that is kept from one figure to the next. Tuned. */
+    private static final double KEEP_FASTER_NEXT = 0.6;
     /** Where a figure only turns round, how wide depends on the speed it is taken up with. Tuned. */
     private static final double WANDER_ROUND_M2_PER_S = 150;
 
@@ -28,9 +38,10 @@ final class Motion {
     private static final double LEAD_HEIGHT_M2 = 40 * 40;
 
     /** Variance the offsets gain from one figure to the next, and where the order changes. Tuned. */
-    private static final double NEXT_M2 = 10 * 10;
+    private static final double NEXT_M2 = 25 * 25;
 
     private static final double NEXT_ALONG_M2 = 20 * 20;
+    private static final double NEXT_AWAY_M2 = 10 * 10;
     private static final double ANYWHERE_M2 = 90 * 90;
     private static final double ANYWHERE_ALONG_M2 = 500 * 500;
     /** What was taken for a landing turns out to be something else, per second. Tuned. */
@@ -50,7 +61,7 @@ final class Motion {
     /** Chance that what follows as planned goes the way it is expected to. Tuned. */
     private static final double SAME_WAY = 0.95;
 
-    static final double LEAST_POOL = 1e-6;
+    static final double LEAST_POOL = 5e-7;
 
     private final Bins bins;
     private final Strides strides;
@@ -101,31 +112,32 @@ final class Motion {
         if (low > high) {
             return;
         }
-        int base = lane * bins.size;
         for (int i = low; i <= high; i++) {
-            if (from.chance[base + i] == 0) {
+            int state = from.state(lane, i);
+            if (from.chance[state] == 0) {
                 continue;
             }
-            here.set(from, base + i);
+            here.set(from, state);
             if (bins.isLead(i)) {
                 here.set(Moments.of(here.chance, LEAD_ALONG_M2, LEAD_HEIGHT_M2));
             }
-            double wander = bins.round[f] ? WANDER_ROUND_M2_PER_S : WANDER_ALONG_M2_PER_S;
-            here.widen(wander * STEP_S, WANDER_M2_PER_S * STEP_S);
+            if (!bins.timed[i]) {
+                wander(i);
+            }
             double keep = 1;
             if (!held) {
                 double off = bins.timed[i] && f > 0 ? TIMED_OFF_PER_S * STEP_S : OFF;
                 Outside.goOff(to, here.chance * off);
                 keep -= off;
-                if (watched && bins.mayEndEarly(i)) {
-                    double early = TIMED_EARLY_PER_S * STEP_S;
-                    to.add(lane, bins.leadFrom[f], here, early);
-                    keep -= early;
-                }
                 if (bins.ending[i]) {
                     pool[block].add(here, CUT);
                     keep -= CUT;
                 }
+            }
+            if (watched && bins.mayEndEarly(i)) {
+                double early = TIMED_EARLY_PER_S * STEP_S;
+                to.add(lane, bins.leadFrom[f], here, early);
+                keep -= early;
             }
             int lineEnd = bins.lineEnd[i];
             if (lineEnd > 0) {
@@ -149,6 +161,15 @@ final class Motion {
         }
     }
 
+    private void wander(int i) {
+        boolean round = bins.round[bins.figure[i]];
+        double climbing = WANDER_CLIMBING_M * Math.abs(bins.vzMps[i]);
+        here.widen(Moments.ALONG, ((round ? WANDER_ROUND_M2_PER_S : WANDER_ALONG_M2_PER_S) + climbing) * STEP_S);
+        here.widen(Moments.HEIGHT, (WANDER_M2_PER_S + climbing) * STEP_S);
+        here.widen(Moments.AWAY, (round ? WANDER_ROUND_M2_PER_S : WANDER_AWAY_M2_PER_S) * STEP_S);
+        here.fade(KEEP_FASTER);
+    }
+
     /**
      * A line flown to a place or a height ends once the aircraft is there, wherever it was taken up.
      *
@@ -156,14 +177,13 @@ final class Motion {
      */
     private double endLine(Belief to, int lane, int i, double keep) {
         boolean height = bins.toHeight[i];
-        double mean = (height ? here.height : here.along) / here.chance;
-        double variance = Math.max((height ? here.height2 : here.along2) / here.chance - mean * mean, 0);
+        int offset = height ? Moments.HEIGHT : Moments.ALONG;
         double near = height ? NEAR_HEIGHT_M : NEAR_PLACE_M;
         double speed = height ? bins.vzMps[i] : bins.vxMps[i];
         double leftS = (bins.lineEnd[i] - i - 0.5) * Bins.WIDTH_S;
-        double overM = Math.signum(speed) * ((height ? bins.zM[i] : bins.xM[i]) + mean - bins.goalM[i])
+        double overM = Math.signum(speed) * ((height ? bins.zM[i] : bins.xM[i]) + here.mean(offset) - bins.goalM[i])
                 + ENDS_BEFORE_S * Math.abs(speed);
-        double reached = 1 / (1 + Math.exp(-1.7 * overM / Math.sqrt(variance + near * near)));
+        double reached = 1 / (1 + Math.exp(-1.7 * overM / Math.sqrt(here.variance(offset) + near * near)));
         double share = keep * STEP_S * (ENDS_EARLY_PER_S + ENDS_PER_S * reached);
         there.moved(here, -leftS * bins.vxMps[i], -leftS * bins.vzMps[i]);
         put(to, lane, bins.figure[i], bins.lineEnd[i], there, share);
@@ -209,7 +229,10 @@ final class Motion {
         }
         if (planned) {
             here.set(leaving);
-            here.widen(NEXT_ALONG_M2, NEXT_M2);
+            here.widen(Moments.ALONG, NEXT_ALONG_M2);
+            here.widen(Moments.HEIGHT, NEXT_M2);
+            here.widen(Moments.AWAY, NEXT_AWAY_M2);
+            here.fade(KEEP_FASTER_NEXT);
         } else {
             here.set(anywhere(leaving.chance));
         }

@@ -9,15 +9,18 @@ import java.util.Arrays;
  */
 final class Order {
     private static final double NEXT = 0.7;
-    private static final double AFTER_NEXT = 0.04;
-    private static final double AGAIN = 0.03;
+    private static final double AFTER_NEXT = 0.025;
+    private static final double AGAIN = 0.02;
     private static final double ONE_BACK = 0.006;
-    private static final double PASSED_OVER = 0.2;
+    private static final double PASSED_OVER = 0.13;
     private static final double ANY = 0.001;
     private static final double OFF = 0.03;
     private static final double FLOWN_ALREADY = 0.05;
 
     private static final double FAR = 0.001;
+    /** How much less likely what has been flown is to come after a stretch off the plan. */
+    private static final double FLOWN_BEFORE = 0.97;
+
     /** What is only timed fits too much to be jumped to lightly. */
     private static final double TIMED = 0.02;
 
@@ -111,7 +114,7 @@ final class Order {
         Arrays.fill(row, 0);
         double sum = 0;
         for (int g = 0; g < figures; g++) {
-            double w = (FAR + Math.exp(-Math.abs(g - reached - 1) / 1.5)) * (1 - 0.8 * flown[g]);
+            double w = (FAR + Math.exp(-Math.abs(g - reached - 1) / 1.5)) * (1 - FLOWN_BEFORE * flown[g]);
             if (bins.timed[bins.first[g]]) {
                 w = g == figures - 1 ? OFF_TO_LAND : w * TIMED;
             }

@@ -70,6 +70,30 @@ class FollowTrialTest {
         }
     }
 
+    /** This take-off lasts 59 s and not 80. While it was held, it was said to go on for 43 s after it. */
+    @Test
+    void takeOffThatWasToldMayEndMuchEarlier() {
+        Scenario scenario = Scenario.plain("", 0.15, 0, new Radio(5, 0.33, 0, 0, true));
+        Truth truth = scenario.fly(display, 305);
+        List<Reading> log = scenario.radio().receive(truth, new SplittableRandom(305 + 99));
+        double begins = truth.flown.get(1).startS();
+        assertThat(begins).isLessThan(60);
+        assertThat(FollowTrial.follow(display, scenario, truth, log).stream()
+                        .filter(s -> s.tS() > begins + 3 && s.figure() == 0))
+                .isEmpty();
+    }
+
+    /** The pull-out before it ends 100 m lower than planned; it was taken for the mirror image of a later turn round. */
+    @Test
+    void turnRoundAfterALowPullOutIsNotTakenForALaterOne() {
+        Scenario scenario = Scenario.plain("", 0.15, 0, new Radio(5, 0.33, 0, 0, true));
+        Truth truth = scenario.fly(display, 301);
+        List<Reading> log = scenario.radio().receive(truth, new SplittableRandom(301 + 99));
+        assertThat(FollowTrial.follow(display, scenario, truth, log).stream()
+                        .filter(s -> truth.figureAt(s.tS()) == 20 && s.figure() == 22))
+                .isEmpty();
+    }
+
     /** What is not in the plan and flown gently is no landing. It was said to be one for 29 s and more of each of these. */
     @Test
     void extraRepositionIsSeldomTakenForTheLanding() {
