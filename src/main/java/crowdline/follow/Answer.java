@@ -18,11 +18,14 @@ final class Answer {
 
     private final FollowPlan plan;
     private final Belief belief;
+    private final double most;
     private final double[] chances;
 
-    Answer(FollowPlan plan, Belief belief) {
+    /** @param most no more than this is believed of a figure, from 0 to 1 */
+    Answer(FollowPlan plan, Belief belief, double most) {
         this.plan = plan;
         this.belief = belief;
+        this.most = most;
         chances = new double[plan.size()];
         for (int f = 0; f < chances.length; f++) {
             chances[f] = belief.in(f);
@@ -37,7 +40,7 @@ final class Answer {
         if (fixed != null) {
             best = fixed;
         }
-        double confidence = fixed != null ? 1 : chances[best];
+        double confidence = fixed != null ? 1 : Math.min(chances[best], most);
         FollowNow.State state = confidence >= SURE_ENOUGH ? FollowNow.State.ON_PLAN : FollowNow.State.UNSURE;
         int index = best;
         if (fixed == null) {

@@ -27,6 +27,7 @@ public final class Follower {
     private final Evidence evidence;
     private final Order order;
     private final Motion motion;
+    private final Doubt doubt = new Doubt();
     private Belief belief;
     private Belief spare;
     private double firstS = Double.NaN;
@@ -101,6 +102,7 @@ public final class Follower {
             }
         }
         order.begins(figureIndex);
+        doubt.told(figureIndex);
         held = figureIndex;
         this.untilNextStep = untilNextStep;
         settle();
@@ -175,6 +177,12 @@ public final class Follower {
             if (late > 0.05) {
                 order.saw(f, late);
             }
+            if (belief.in(f) > 0.5) {
+                doubt.sees(f);
+            }
+        }
+        if (belief.unplanned() > 0.5) {
+            doubt.sees(NONE);
         }
     }
 
@@ -182,7 +190,7 @@ public final class Follower {
         @Nullable Integer fixed = held != NONE && untilNextStep ? held : null;
         double silentS = tS - receiver.lastGoodS();
         boolean silent = receiver.lastAnyS() > Double.NEGATIVE_INFINITY && silentS > Answer.SILENT_S;
-        return new Answer(plan, belief).at(tS, fixed, silent, silentS);
+        return new Answer(plan, belief, doubt.isOn() ? Doubt.MOST : 1).at(tS, fixed, silent, silentS);
     }
 
     /** For what looks back over a whole flight. */

@@ -1,0 +1,52 @@
+package crowdline.follow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class DoubtTest {
+    private final Doubt doubt = new Doubt();
+
+    private boolean after(int... figures) {
+        for (int f : figures) {
+            doubt.sees(f);
+        }
+        return doubt.isOn();
+    }
+
+    @Test
+    void thereIsNoneAsLongAsThePlanComesTrue() {
+        assertThat(after(0, 0, 1, 1, 2, 3)).isFalse();
+    }
+
+    @Test
+    void boundaryNotQuitePassedIsNone() {
+        assertThat(after(0, 1, 0, 1, 2)).isFalse();
+    }
+
+    @Test
+    void figurePassedOverBringsItUntilTwoFollowAsPlanned() {
+        assertThat(after(0, 1, 3)).isTrue();
+        assertThat(after(4)).isTrue();
+        assertThat(after(5)).isFalse();
+    }
+
+    @Test
+    void whatIsOffThePlanBringsItToo() {
+        assertThat(after(0, 1, -1, 2)).isTrue();
+        assertThat(after(3)).isFalse();
+    }
+
+    @Test
+    void handEndsIt() {
+        assertThat(after(0, 4)).isTrue();
+        doubt.told(2);
+        assertThat(doubt.isOn()).isFalse();
+        assertThat(after(2, 3)).isFalse();
+    }
+
+    @Test
+    void flightTakenUpInTheMiddleIsBelieved() {
+        assertThat(after(7, 8)).isFalse();
+    }
+}
