@@ -29,6 +29,12 @@ final class Evidence {
 
     private static final double LEAD_FLOOR = 0.1;
 
+    /** How near its place and height an act begins, metres, and what is left of the chance far away. Tuned. */
+    private static final double START_M = 150;
+
+    private static final double START_HEIGHT_M = 60;
+    private static final double NOT_AT_START = 0.01;
+
     private static final double GROUND_MPS = 18;
     private static final double GROUND_CLIMB_MPS = 10;
     private static final double GROUND_HEIGHT_M = 40;
@@ -47,6 +53,17 @@ final class Evidence {
         }
         lowestM = Math.min(lowest, 0);
         startsOnGround = bins.zM[0] < lowestM + GROUND_HEIGHT_M && bins.timed[0];
+    }
+
+    /** How near a reading is to where an act that begins in the air begins, 1 there and where it begins on the ground. */
+    double atStart(Seen seen) {
+        if (startsOnGround) {
+            return 1;
+        }
+        double along = Math.abs(seen.alongM()) - Math.abs(bins.xM[0]);
+        return near(along / START_M, NOT_AT_START)
+                * near((seen.awayM() - bins.yM[0]) / START_M, NOT_AT_START)
+                * near((seen.heightM() - bins.zM[0]) / START_HEIGHT_M, NOT_AT_START);
     }
 
     /** Weighs every state by a reading. */

@@ -64,6 +64,7 @@ public final class Follower {
         Seen seen = receiver.take(r);
         if (seen != null) {
             evidence.weigh(belief, seen);
+            motion.isAtStart(evidence.atStart(seen));
             settle();
         }
         return now(r.tS());

@@ -105,6 +105,11 @@ final class Motion {
         outside.step(from, to);
     }
 
+    /** See {@link Outside#isAtStart}. */
+    void isAtStart(double near) {
+        outside.isAtStart(near);
+    }
+
     private void push(Belief from, Belief to, int lane, int f, boolean held, boolean watched) {
         int block = lane * bins.figures + f;
         int low = from.low[block];

@@ -21,6 +21,7 @@ final class Outside {
     private final Order order;
     private final double[] row;
     private long steps;
+    private double atStart = 1;
 
     Outside(Bins bins, Order order) {
         this.bins = bins;
@@ -34,9 +35,14 @@ final class Outside {
         to.offGently += chance / 2;
     }
 
+    /** How near the aircraft is to where the act begins: 1 there and where it is not known, towards 0 far away. */
+    void isAtStart(double near) {
+        atStart = near;
+    }
+
     /** One step; what is in the figures of {@code to} is added to. */
     void step(Belief from, Belief to) {
-        double begins = from.before * BEGINS_PER_S * Motion.STEP_S;
+        double begins = from.before * BEGINS_PER_S * atStart * Motion.STEP_S;
         to.before += from.before - begins;
         anyLane(to, bins.first[0], begins * (1 - BEGINS_OFF));
         goOff(to, begins * BEGINS_OFF);

@@ -83,6 +83,21 @@ class FollowTrialTest {
                 .isEmpty();
     }
 
+    /** It was said to have begun three minutes before it did, and seven kilometres away. */
+    @Test
+    void actThatBeginsInTheAirBeginsAtItsPlace() throws ShowFileException {
+        Display glider = FollowTrial.display("thistledown-glider");
+        Scenario scenario = new Scenario("", 0.10, 0, Radio.good(5), Scenario.Change.NONE, 1, 180);
+        Truth truth = scenario.fly(glider, 5000);
+        List<Reading> log = scenario.radio().receive(truth, new SplittableRandom(5000 + 99));
+        double said = FollowTrial.follow(glider, scenario, truth, log).stream()
+                .filter(s -> s.figure() == 0)
+                .findFirst()
+                .orElseThrow()
+                .tS();
+        assertThat(said).isBetween(170.0, 183.0);
+    }
+
     /** The pull-out before it ends 100 m lower than planned; it was taken for the mirror image of a later turn round. */
     @Test
     void turnRoundAfterALowPullOutIsNotTakenForALaterOne() {
