@@ -52,6 +52,7 @@ final class ActSteps {
                 event.actId(),
                 event.variant(),
                 event.figureIds(),
+                Course.asPlanned(event.figureIds()),
                 event.slotStartS(),
                 null,
                 new Phase.Waiting(),
@@ -124,7 +125,8 @@ final class ActSteps {
             return new Turn.No("The act has not started.");
         }
         List<FlownAct> acts = new ArrayList<>(over.flownActs());
-        acts.add(new FlownAct(actId, variant, over.figureIds(), startS, endS, over.droppedIds(), over.flown()));
+        acts.add(new FlownAct(
+                actId, variant, over.figureIds(), over.idsAsFlown(), startS, endS, over.droppedIds(), over.flown()));
         return new Turn.To(over.withFlownActs(acts), "end of the act");
     }
 

@@ -16,6 +16,9 @@ final class FigureSteps {
         if (event instanceof FlightEvent.DropUndone) {
             return dropUndone(course);
         }
+        if (event instanceof FlightEvent.NextSwapped) {
+            return nextSwapped(course);
+        }
         if (event instanceof FlightEvent.SteppedBack) {
             return StepBack.from(course, atS);
         }
@@ -149,10 +152,23 @@ final class FigureSteps {
         return new Turn.To(course.withDropped(dropped), "drop");
     }
 
+    private static Turn nextSwapped(Course course) {
+        OptionalInt next = course.nextIndex();
+        OptionalInt after = next.isPresent() ? course.nextIndexAfter(next.getAsInt()) : OptionalInt.empty();
+        if (next.isEmpty() || after.isEmpty()) {
+            return new Turn.No(
+                    next.isEmpty()
+                            ? "There is no next figure to swap."
+                            : "Only one figure is left; it takes two to swap.");
+        }
+        return new Turn.To(course.withSwapped(next.getAsInt(), after.getAsInt()), "swap");
+    }
+
     private static Turn dropUndone(Course course) {
         for (int i = course.droppedIds().size() - 1; i >= 0; i--) {
             String id = course.droppedIds().get(i);
-            if (course.figureIds().indexOf(id) > course.position()) {
+            int index = course.figureIds().indexOf(id);
+            if (index >= 0 && course.placeOf(index) > course.placeOf(course.position())) {
                 return new Turn.To(course.withDropped(ShowSteps.without(course.droppedIds(), id)), "drop undone");
             }
         }

@@ -105,6 +105,13 @@ public sealed interface FlightEvent extends LiveEvent {
         }
     }
 
+    /** The next two figures that are not dropped are flown in each other's place. */
+    record NextSwapped(double atS) implements FlightEvent {
+        public NextSwapped {
+            Must.beTime("atS", atS);
+        }
+    }
+
     /** The aircraft does something that is not in the plan. */
     record WentOffPlan(double atS) implements FlightEvent {
         public WentOffPlan {

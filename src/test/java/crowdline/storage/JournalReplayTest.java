@@ -79,6 +79,7 @@ class JournalReplayTest {
                         "Released",
                         "NextDropped",
                         "DropUndone",
+                        "NextSwapped",
                         "WentOffPlan",
                         "CameBack",
                         "JumpedTo",

@@ -28,6 +28,7 @@ public final class CommandEvents {
             case HOLD -> Optional.of(phase instanceof Phase.Held ? FlightEvent.Released::new : FlightEvent.Held::new);
             case DROP -> Optional.of(FlightEvent.NextDropped::new);
             case UNDROP -> Optional.of(FlightEvent.DropUndone::new);
+            case SWAP -> Optional.of(FlightEvent.NextSwapped::new);
             case OFF_PLAN ->
                 phase instanceof Phase.OffPlan ? next(phase, handles) : Optional.of(FlightEvent.WentOffPlan::new);
             case SAID -> said(handles);

@@ -7,6 +7,7 @@ import crowdline.console.live.NextView.Later;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
+import crowdline.live.Course;
 import crowdline.live.FigureNow;
 import crowdline.live.LiveNow;
 import crowdline.live.LiveState;
@@ -100,16 +101,37 @@ public final class LivePresenter {
         List<Later> later = upcoming.stream()
                 .skip(1)
                 .limit(2)
-                .map(u -> new Later(words.name(act, u.figureId()), in(u.inS())))
+                .map(u -> later(moment, act, u))
                 .toList();
         return new NextView(
                 caption + (inS == null ? "" : " in"),
                 inS == null ? "" : Seconds.left(inS),
+                swapped(moment, act, first),
                 words.where(moment.state().actId(), moment.state().variant(), first.figureId()),
                 words.name(act, first.figureId()),
                 call(act, first.figureId()),
                 later,
                 factViews);
+    }
+
+    private Later later(Moment moment, @Nullable Act act, Upcoming ahead) {
+        String in = in(ahead.inS());
+        Mark swapped = moment.state().course().isSwapped(ahead.index())
+                ? new Mark(Form.SWAP, Tone.CAUTION, in.isEmpty() ? "swapped" : in + ", swapped")
+                : null;
+        return new Later(words.name(act, ahead.figureId()), in, swapped);
+    }
+
+    /** That the figure stands in another's place, and whose if they only changed places. */
+    private @Nullable Mark swapped(Moment moment, @Nullable Act act, Upcoming ahead) {
+        Course course = moment.state().course();
+        if (!course.isSwapped(ahead.index())) {
+            return null;
+        }
+        int other = course.placeOf(ahead.index());
+        boolean pair = course.placeOf(other) == ahead.index();
+        String with = pair ? " with " + words.name(act, course.figureIds().get(other)) : "";
+        return new Mark(Form.SWAP, Tone.CAUTION, "Swapped" + with);
     }
 
     private static String in(@Nullable Double inS) {

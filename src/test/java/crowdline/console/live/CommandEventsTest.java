@@ -47,6 +47,12 @@ class CommandEventsTest {
     }
 
     @Test
+    void swapSwapsTheNextTwo() {
+        assertThat(event(Command.SWAP, SmallShow.after(new FlightEvent.ActStarted(1))))
+                .isEqualTo(new FlightEvent.NextSwapped(7));
+    }
+
+    @Test
     void saidMeansTheRemarkOnTheScreenInItsForm() {
         assertThat(event(Command.SAID, SmallShow.after()))
                 .isEqualTo(new TalkEvent.RemarkSaid(7, "r1", RemarkForm.SHORT));

@@ -9,6 +9,7 @@ import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
 import crowdline.live.FlightEvent;
 import crowdline.live.IncidentEvent;
+import crowdline.live.LiveState;
 import crowdline.live.RemarkForm;
 import crowdline.live.TalkEvent;
 import crowdline.patter.Plan;
@@ -56,6 +57,26 @@ class LivePresenterTest {
         assertThat(view.next().name()).isEqualTo("Stall turn");
         assertThat(view.next().in()).isEqualTo("6 s");
         assertThat(view.next().later()).extracting(NextView.Later::name).containsExactly("Low pass");
+    }
+
+    @Test
+    void figuresThatWereSwappedSayWithWhichInAWordAndAShape() {
+        LiveState swapped = SmallShow.after(new FlightEvent.ActStarted(100), new FlightEvent.NextSwapped(102));
+        LiveView view = presenter.view(SmallShow.moment(104, Plan.EMPTY, swapped));
+        assertThat(view.next().name()).isEqualTo("Low pass");
+        assertThat(view.next().swapped()).isEqualTo(new Mark(Form.SWAP, Tone.CAUTION, "Swapped with Stall turn"));
+        assertThat(view.next().later())
+                .containsExactly(new NextView.Later(
+                        "Stall turn", "in 16 s", new Mark(Form.SWAP, Tone.CAUTION, "in 16 s, swapped")));
+        LiveView back = presenter.view(SmallShow.moment(
+                104,
+                Plan.EMPTY,
+                SmallShow.after(
+                        new FlightEvent.ActStarted(100),
+                        new FlightEvent.NextSwapped(102),
+                        new FlightEvent.NextSwapped(103))));
+        assertThat(back.next().swapped()).isNull();
+        assertThat(back.next().name()).isEqualTo("Stall turn");
     }
 
     @Test
