@@ -1,6 +1,7 @@
 package crowdline.follow;
 
 import crowdline.telemetry.Reading;
+import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -66,6 +67,16 @@ public final class Follower {
             settle();
         }
         return now(r.tS());
+    }
+
+    /**
+     * The order in which the figures are to be flown, says somebody who knows; until then it is the plan's.
+     *
+     * @param order figures from 0, each at most once; those left out are not to be flown
+     * @throws IndexOutOfBoundsException if there is no such figure
+     */
+    public void told(List<Integer> order) {
+        this.order.told(order);
     }
 
     /** A step by hand: this figure begins now, whatever the readings say. */
