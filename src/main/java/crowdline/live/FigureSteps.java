@@ -90,7 +90,7 @@ final class FigureSteps {
     }
 
     private static Turn clockAdvanced(Course course, FlightEvent.ClockAdvanced event) {
-        if (course.source() != Source.CLOCK) {
+        if (course.lead().now() != Source.CLOCK) {
             return new Turn.No("The clock does not move the position now.");
         }
         OptionalInt next = course.nextIndex();
@@ -104,7 +104,7 @@ final class FigureSteps {
     }
 
     private static Turn aircraftSeen(Course course, FlightEvent.AircraftSeen event) {
-        if (course.source() != Source.AIRCRAFT) {
+        if (course.lead().now() != Source.AIRCRAFT) {
             return new Turn.No("The aircraft does not move the position now.");
         }
         if (course.phase() instanceof Phase.Held) {
@@ -199,7 +199,7 @@ final class FigureSteps {
                 : course;
     }
 
-    /** The hand says that the figure on screen is the right one. */
+    /** The hand, or the aircraft while it was seen, says that the figure on screen is the right one. */
     static Course confirmed(Course course, double atS) {
         return course.phase() instanceof Phase.Flying flying
                 ? course.withPhase(new Phase.Flying(

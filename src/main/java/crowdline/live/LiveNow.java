@@ -66,7 +66,7 @@ public record LiveNow(
             lateAtEndS = nowS
                     + remainingS
                     - anchorS
-                    - plannedS(course, durations, course.order().size());
+                    - plannedS(course, durations, course.figureIds().size());
         }
         Speaking speaking = state.talk().speaking();
         return new LiveNow(
@@ -126,7 +126,7 @@ public record LiveNow(
     /** How long the first figures take, in the order flown. */
     private static double plannedS(Course course, Durations durations, int count) {
         double sumS = 0;
-        for (int index : course.order().subList(0, count)) {
+        for (int index : course.sequence().order().subList(0, count)) {
             sumS += durations.secondsOf(index);
         }
         return sumS;

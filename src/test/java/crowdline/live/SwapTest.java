@@ -175,19 +175,7 @@ class SwapTest {
 
     @Test
     void orderThatIsNotOneIsRefused() {
-        Course course = Played.flying().state.course();
-        assertThatThrownBy(() -> new Course(
-                        course.actId(),
-                        course.variant(),
-                        course.figureIds(),
-                        List.of(0, 1, 1, 3),
-                        null,
-                        100.0,
-                        course.phase(),
-                        course.source(),
-                        List.of(),
-                        course.flown(),
-                        List.of()))
+        assertThatThrownBy(() -> new Sequence(Played.FIGURES, List.of(0, 1, 1, 3), List.of()))
                 .hasMessageContaining("order is [0, 1, 1, 3]");
     }
 }

@@ -85,6 +85,8 @@ class JournalReplayTest {
                         "JumpedTo",
                         "ClockAdvanced",
                         "AircraftSeen",
+                        "AircraftLost",
+                        "AircraftFound",
                         "ActEnded",
                         "RemarkStarted",
                         "RemarkSaid",

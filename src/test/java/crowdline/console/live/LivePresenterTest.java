@@ -11,6 +11,7 @@ import crowdline.live.FlightEvent;
 import crowdline.live.IncidentEvent;
 import crowdline.live.LiveState;
 import crowdline.live.RemarkForm;
+import crowdline.live.Source;
 import crowdline.live.TalkEvent;
 import crowdline.patter.Plan;
 import crowdline.patter.Unplaced;
@@ -77,6 +78,27 @@ class LivePresenterTest {
                         new FlightEvent.NextSwapped(103))));
         assertThat(back.next().swapped()).isNull();
         assertThat(back.next().name()).isEqualTo("Stall turn");
+    }
+
+    @Test
+    void clockThatStandsInForTheAircraftSaysSoAndWhetherItWaits() {
+        LiveState goesOn = SmallShow.after(
+                new FlightEvent.SourceChosen(99, Source.AIRCRAFT),
+                new FlightEvent.ActStarted(100),
+                new FlightEvent.AircraftLost(104, 101));
+        LiveView view = presenter.view(SmallShow.moment(105, Plan.EMPTY, goesOn));
+        assertThat(view.strip().source()).isEqualTo(new Mark(Form.CLOCK, Tone.CAUTION, "Clock"));
+        assertThat(view.strip().sureness()).isEqualTo(new Mark(Form.CROSS, Tone.CAUTION, "Aircraft lost"));
+        assertThat(view.now().state())
+                .isEqualTo(new Mark(Form.CLOCK, Tone.CAUTION, "Aircraft lost: the clock goes on"));
+        LiveState waits = SmallShow.after(
+                new FlightEvent.SourceChosen(99, Source.AIRCRAFT),
+                new FlightEvent.ActStarted(100),
+                new FlightEvent.AircraftLost(125, 120));
+        LiveView standing = presenter.view(SmallShow.moment(126, Plan.EMPTY, waits));
+        assertThat(standing.strip().sureness().word()).isEqualTo("Your step");
+        assertThat(standing.now().state())
+                .isEqualTo(new Mark(Form.DIAMOND, Tone.CAUTION, "Aircraft lost: Space when the next begins"));
     }
 
     @Test
