@@ -62,9 +62,9 @@ public record Course(
         return sequence.placeOf(index);
     }
 
-    /** True if the figure is flown in another place than the variant has it, because two were swapped. */
-    public boolean isSwapped(int index) {
-        return placeOf(index) != index;
+    /** The figures that are flown before this one and not after it, or the other way round, because two were swapped. */
+    public List<Integer> swappedWith(int index) {
+        return sequence.swappedWith(index);
     }
 
     /** What was chosen to move the position. */

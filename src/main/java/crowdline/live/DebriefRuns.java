@@ -45,8 +45,12 @@ final class DebriefRuns {
             @Nullable Double endS,
             List<String> droppedIds,
             List<Flown> flown) {
+        /** True if another figure changed sides with it, and was not dropped. */
         boolean swapped(String id) {
-            return idsAsFlown.indexOf(id) != figureIds.indexOf(id);
+            return idsAsFlown.stream()
+                    .filter(other -> !droppedIds.contains(other))
+                    .anyMatch(other -> figureIds.indexOf(other) < figureIds.indexOf(id)
+                            != idsAsFlown.indexOf(other) < idsAsFlown.indexOf(id));
         }
     }
 

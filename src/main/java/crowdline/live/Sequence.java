@@ -52,6 +52,13 @@ record Sequence(List<String> figureIds, List<Integer> order, List<String> droppe
         return OptionalInt.empty();
     }
 
+    /** The figures to be flown that changed sides with this one. */
+    List<Integer> swappedWith(int index) {
+        return toFly().stream()
+                .filter(other -> other != index && other < index != placeOf(other) < placeOf(index))
+                .toList();
+    }
+
     List<Integer> toFly() {
         return order.stream().filter(index -> !isDropped(index)).toList();
     }

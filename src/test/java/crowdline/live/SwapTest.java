@@ -105,7 +105,17 @@ class SwapTest {
         Played played = swapped().with(new Stepped(110), new NextSwapped(112));
 
         assertThat(ahead(played, 113)).containsExactly("pass", "roll");
-        assertThat(played.state.course().isSwapped(2)).isTrue();
+        assertThat(played.state.course().swappedWith(3)).containsExactly(1);
+        assertThat(played.state.course().swappedWith(1)).containsExactly(2, 3);
+    }
+
+    @Test
+    void whatWasSwappedWithADroppedFigureIsInItsPlace() {
+        Played played = swapped().with(new NextDropped(105));
+
+        assertThat(ahead(played, 106)).startsWith("roll");
+        assertThat(played.state.course().swappedWith(1)).isEmpty();
+        assertThat(played.state.course().toFly()).containsExactly(0, 1, 3);
     }
 
     @Test

@@ -104,33 +104,41 @@ public final class LivePresenter {
                 .map(u -> later(moment, act, u))
                 .toList();
         return new NextView(
-                caption + (inS == null ? "" : " in"),
-                inS == null ? "" : Seconds.left(inS),
+                caption + (inS == null || inS <= 0 ? "" : " in"),
+                inS == null ? "" : inS <= 0 ? "any moment" : Seconds.left(inS),
                 swapped(moment, act, first),
-                words.where(moment.state().actId(), moment.state().variant(), first.figureId()),
+                asPlanned(moment, first)
+                        ? words.where(moment.state().actId(), moment.state().variant(), first.figureId())
+                        : "",
                 words.name(act, first.figureId()),
                 call(act, first.figureId()),
                 later,
                 factViews);
     }
 
+    /** True if it follows the figure that it follows in the plan: only then does it begin where that says. */
+    private static boolean asPlanned(Moment moment, Upcoming next) {
+        return next.index() == moment.state().course().position() + 1;
+    }
+
     private Later later(Moment moment, @Nullable Act act, Upcoming ahead) {
         String in = in(ahead.inS());
-        Mark swapped = moment.state().course().isSwapped(ahead.index())
-                ? new Mark(Form.SWAP, Tone.CAUTION, in.isEmpty() ? "swapped" : in + ", swapped")
-                : null;
+        Mark swapped = moment.state().course().swappedWith(ahead.index()).isEmpty()
+                ? null
+                : new Mark(Form.SWAP, Tone.CAUTION, in.isEmpty() ? "swapped" : in + ", swapped");
         return new Later(words.name(act, ahead.figureId()), in, swapped);
     }
 
-    /** That the figure stands in another's place, and whose if they only changed places. */
+    /** That the figure was swapped, and with which if it was one. */
     private @Nullable Mark swapped(Moment moment, @Nullable Act act, Upcoming ahead) {
         Course course = moment.state().course();
-        if (!course.isSwapped(ahead.index())) {
+        List<Integer> others = course.swappedWith(ahead.index());
+        if (others.isEmpty()) {
             return null;
         }
-        int other = course.placeOf(ahead.index());
-        boolean pair = course.placeOf(other) == ahead.index();
-        String with = pair ? " with " + words.name(act, course.figureIds().get(other)) : "";
+        String with = others.size() == 1
+                ? " with " + words.name(act, course.figureIds().get(others.get(0)))
+                : "";
         return new Mark(Form.SWAP, Tone.CAUTION, "Swapped" + with);
     }
 

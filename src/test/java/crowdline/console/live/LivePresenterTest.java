@@ -81,6 +81,34 @@ class LivePresenterTest {
     }
 
     @Test
+    void aFigureOverItsTimeIsFollowedAtAnyMomentAndNotInNoSeconds() {
+        LiveView view =
+                presenter.view(SmallShow.moment(126, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100))));
+        assertThat(view.next().caption()).isEqualTo("Next");
+        assertThat(view.next().in()).isEqualTo("any moment");
+    }
+
+    @Test
+    void whereToLookIsToldOnlyOfAFigureThatFollowsTheOneItFollowsInThePlan() {
+        LivePresenter sighted = new LivePresenter(SmallShow.wordsWithSights());
+        FlightEvent start = new FlightEvent.ActStarted(100);
+        assertThat(sighted.view(SmallShow.moment(104, Plan.EMPTY, SmallShow.after(start)))
+                        .next()
+                        .where())
+                .isEqualTo("left of f2");
+        assertThat(sighted.view(SmallShow.moment(
+                                104, Plan.EMPTY, SmallShow.after(start, new FlightEvent.NextSwapped(102))))
+                        .next()
+                        .where())
+                .isEmpty();
+        assertThat(sighted.view(SmallShow.moment(
+                                104, Plan.EMPTY, SmallShow.after(start, new FlightEvent.NextDropped(102))))
+                        .next()
+                        .where())
+                .isEmpty();
+    }
+
+    @Test
     void clockThatStandsInForTheAircraftSaysSoAndWhetherItWaits() {
         LiveState goesOn = SmallShow.after(
                 new FlightEvent.SourceChosen(99, Source.AIRCRAFT),
