@@ -55,6 +55,16 @@ public final class CommandEvents {
         };
     }
 
+    /**
+     * Why a command does nothing in a view, if it is one of those that say so here. S is refused while the remark on the
+     * screen waits: pressed twice, or late, it would take the one after it for said, and nobody would say that any more.
+     */
+    public static Optional<String> refusal(Command command, Handles handles) {
+        return command == Command.SAID && handles.sayId() != null && handles.sayWaits()
+                ? Optional.of("This remark waits for its time; S marks it once that has come, X leaves it out")
+                : Optional.empty();
+    }
+
     /** The event of having typed the word that leaves the incident page. */
     public static DoubleFunction<LiveEvent> resume() {
         return atS -> new IncidentEvent.IncidentClosed(atS, true);

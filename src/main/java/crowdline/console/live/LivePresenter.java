@@ -49,6 +49,7 @@ public final class LivePresenter {
                 new Handles(
                         saying.remarkId(),
                         saying.shortForm(),
+                        saying.waits(),
                         facts.stream().map(Remark::id).toList(),
                         fillers.isEmpty() ? null : fillers.get(0).id(),
                         upcoming.isEmpty() ? null : upcoming.get(0).index()));

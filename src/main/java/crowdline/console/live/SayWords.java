@@ -39,7 +39,11 @@ final class SayWords {
     private SayWords() {}
 
     /** What is said, and the remark behind it. */
-    record Saying(SayView view, @Nullable String remarkId, boolean shortForm) {}
+    record Saying(SayView view, @Nullable String remarkId, boolean shortForm, boolean waits) {
+        static Saying nothing(SayView view) {
+            return new Saying(view, null, false, false);
+        }
+    }
 
     /** A remark in its time. */
     private record Turn(Remark remark, boolean shortForm, double startS, double endS, boolean tight, boolean begun) {}
@@ -51,12 +55,13 @@ final class SayWords {
         Speaking speaking = moment.state().talk().speaking();
         QuietNow quiet = QuietNow.of(moment.now(), act, words);
         if (speaking == null && quiet != null && (turn == null || turn.startS() > nowS - NOW_S)) {
-            return new Saying(listen(quiet, nowS), null, false);
+            return Saying.nothing(listen(quiet, nowS));
         }
         if (turn == null) {
-            return new Saying(nothing(moment, words, act), null, false);
+            return Saying.nothing(nothing(moment, words, act));
         }
-        return new Saying(words(moment, words, turn, nowS), turn.remark().id(), turn.shortForm());
+        boolean waits = turn.startS() - nowS > NOW_S && !atAnyMoment(moment, words, turn);
+        return new Saying(words(moment, words, turn, nowS), turn.remark().id(), turn.shortForm(), waits);
     }
 
     private static @Nullable Turn turn(Moment moment, ShowWords words) {
@@ -124,6 +129,14 @@ final class SayWords {
 
     /** When a remark ahead is due; no seconds are told towards a figure that may begin at any time. */
     private static String ahead(Moment moment, ShowWords words, Turn turn, double waitS) {
+        if (!atAnyMoment(moment, words, turn)) {
+            return "Say in " + Seconds.left(waitS);
+        }
+        return turn.remark().kind() == RemarkKind.CALL ? "Say just before it begins" : "Say when it begins";
+    }
+
+    /** True if it belongs to a figure that may begin at any time. */
+    private static boolean atAnyMoment(Moment moment, ShowWords words, Turn turn) {
         LiveNow now = moment.now();
         Act act = words.act(moment.state().actId()).orElse(null);
         Upcoming next = now.upcoming().isEmpty() ? null : now.upcoming().get(0);
@@ -134,10 +147,7 @@ final class SayWords {
         FigureNow figure = now.figure();
         boolean held = figure != null && figure.held();
         boolean overdue = next != null && next.inS() != null && next.inS() <= 0;
-        if (!itsOwn || !(held || overdue)) {
-            return "Say in " + Seconds.left(waitS);
-        }
-        return turn.remark().kind() == RemarkKind.CALL ? "Say just before it begins" : "Say when it begins";
+        return itsOwn && (held || overdue);
     }
 
     /** @param runsOn true if only the end of its figure is in the way, and by no more than the plan allows */

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class CommandEventsTest {
-    private static final Handles HANDLES = new Handles("r1", true, List.of("f1", "f2"), "fill", 2);
+    private static final Handles HANDLES = new Handles("r1", true, false, List.of("f1", "f2"), "fill", 2);
 
     private static @Nullable LiveEvent event(Command command, LiveState state) {
         return CommandEvents.of(command, state, HANDLES)
@@ -56,6 +56,16 @@ class CommandEventsTest {
     void saidMeansTheRemarkOnTheScreenInItsForm() {
         assertThat(event(Command.SAID, SmallShow.after()))
                 .isEqualTo(new TalkEvent.RemarkSaid(7, "r1", RemarkForm.SHORT));
+    }
+
+    @Test
+    void saidIsRefusedWhileTheRemarkWaitsAndLeavingItOutIsNot() {
+        Handles waits = new Handles("r1", true, true, List.of(), null, 2);
+        assertThat(CommandEvents.refusal(Command.SAID, waits))
+                .hasValue("This remark waits for its time; S marks it once that has come, X leaves it out");
+        assertThat(CommandEvents.refusal(Command.NOT_SAID, waits)).isEmpty();
+        assertThat(CommandEvents.refusal(Command.SAID, HANDLES)).isEmpty();
+        assertThat(CommandEvents.refusal(Command.SAID, Handles.NONE)).isEmpty();
     }
 
     @Test

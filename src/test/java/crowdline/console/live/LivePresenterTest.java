@@ -173,6 +173,22 @@ class LivePresenterTest {
     }
 
     @Test
+    void aRemarkWaitsOnlyWhileSecondsAreToldUntilItsTime() {
+        Plan plan = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 106));
+        LiveState flying = SmallShow.after(new FlightEvent.ActStarted(100));
+        LiveView early = presenter.view(SmallShow.moment(103, plan, flying));
+        assertThat(early.say().caption()).isEqualTo("Say in 3 s");
+        assertThat(early.handles().sayWaits()).isTrue();
+        LiveView due = presenter.view(SmallShow.moment(105.2, plan, flying));
+        assertThat(due.say().caption()).isEqualTo("Say now");
+        assertThat(due.handles().sayWaits()).isFalse();
+        Plan call = SmallShow.plan(SmallShow.placed("r-call-2", "f2", RemarkKind.CALL, 128.5));
+        LiveView atAnyMoment = presenter.view(SmallShow.moment(126, call, flying));
+        assertThat(atAnyMoment.say().caption()).isEqualTo("Say just before it begins");
+        assertThat(atAnyMoment.handles().sayWaits()).isFalse();
+    }
+
+    @Test
     void aRemarkThatCannotFitSaysByHowMuch() {
         Plan plan = SmallShow.plan(
                 SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 104),
