@@ -228,6 +228,17 @@ class LivePresenterTest {
         assertThat(presenter.view(seen(moment, "Loop")).now().name()).isEqualTo("Loop");
     }
 
+    @Test
+    void callOfTheFigureAfterOneThatMayBeginAtAnyTimeWaitsForThatOneAndTellsNoSeconds() {
+        Plan call = SmallShow.plan(SmallShow.placed("r-call-2", "f2", RemarkKind.CALL, 115));
+        LiveState swapped = SmallShow.after(new FlightEvent.ActStarted(100), new FlightEvent.NextSwapped(101));
+        LiveView over = presenter.view(SmallShow.moment(112, call, swapped));
+        assertThat(over.say().caption()).isEqualTo("Say once the next has begun");
+        assertThat(over.handles().sayWaits()).isTrue();
+        assertThat(presenter.view(SmallShow.moment(104, call, swapped)).say().caption())
+                .isEqualTo("Say in 11 s");
+    }
+
     private static Moment seen(Moment moment, String other) {
         Tracking tracking = new Tracking(0.6, 0.2, other, null);
         return new Moment(moment.state(), moment.now(), moment.plan(), moment.hour(), tracking);
