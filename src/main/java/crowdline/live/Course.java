@@ -148,6 +148,11 @@ public record Course(
         return withSequence(sequence.withSwapped(one, other));
     }
 
+    /** With a figure directly after another. */
+    Course withMoved(int index, int after) {
+        return withSequence(sequence.withMoved(index, after));
+    }
+
     Course withDropped(List<String> next) {
         return withSequence(sequence.withDropped(next));
     }

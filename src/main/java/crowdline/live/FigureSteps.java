@@ -4,20 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 
-/** How figures begin, are held and left out. */
+/** How figures begin and are held. */
 final class FigureSteps {
     private FigureSteps() {}
 
     static Turn next(Course course, FlightEvent event) {
         double atS = event.atS();
-        if (event instanceof FlightEvent.NextDropped) {
-            return nextDropped(course);
-        }
-        if (event instanceof FlightEvent.DropUndone) {
-            return dropUndone(course);
-        }
-        if (event instanceof FlightEvent.NextSwapped) {
-            return nextSwapped(course);
+        if (event instanceof FlightEvent.NextDropped
+                || event instanceof FlightEvent.DropUndone
+                || event instanceof FlightEvent.NextSwapped) {
+            return OrderSteps.next(course, event);
         }
         if (event instanceof FlightEvent.SteppedBack) {
             return StepBack.from(course, atS);
@@ -110,7 +106,12 @@ final class FigureSteps {
         if (course.phase() instanceof Phase.Held) {
             return new Turn.No("The figure is held.");
         }
-        return jumped(course, event.index(), event.atS(), Source.AIRCRAFT, "aircraft");
+        return jumped(
+                OrderSteps.isPassedOver(course, event) ? course.withMoved(event.index(), course.position()) : course,
+                event.index(),
+                event.atS(),
+                Source.AIRCRAFT,
+                "aircraft");
     }
 
     private static Turn jumped(Course course, int index, double atS, Source mark, String what) {
@@ -140,39 +141,6 @@ final class FigureSteps {
         double sinceS = notBeforeFigure(course, atS);
         return new Turn.To(
                 figureEnded(course, sinceS).withPhase(new Phase.OffPlan(course.position(), sinceS)), "off the plan");
-    }
-
-    private static Turn nextDropped(Course course) {
-        OptionalInt next = course.nextIndex();
-        if (next.isEmpty()) {
-            return new Turn.No("There is no next figure to drop.");
-        }
-        List<String> dropped = new ArrayList<>(course.droppedIds());
-        dropped.add(course.figureIds().get(next.getAsInt()));
-        return new Turn.To(course.withDropped(dropped), "drop");
-    }
-
-    private static Turn nextSwapped(Course course) {
-        OptionalInt next = course.nextIndex();
-        OptionalInt after = next.isPresent() ? course.nextIndexAfter(next.getAsInt()) : OptionalInt.empty();
-        if (next.isEmpty() || after.isEmpty()) {
-            return new Turn.No(
-                    next.isEmpty()
-                            ? "There is no next figure to swap."
-                            : "Only one figure is left; it takes two to swap.");
-        }
-        return new Turn.To(course.withSwapped(next.getAsInt(), after.getAsInt()), "swap");
-    }
-
-    private static Turn dropUndone(Course course) {
-        for (int i = course.droppedIds().size() - 1; i >= 0; i--) {
-            String id = course.droppedIds().get(i);
-            int index = course.figureIds().indexOf(id);
-            if (index >= 0 && course.placeOf(index) > course.placeOf(course.position())) {
-                return new Turn.To(course.withDropped(ShowSteps.without(course.droppedIds(), id)), "drop undone");
-            }
-        }
-        return new Turn.No("No figure ahead is dropped.");
     }
 
     /** A figure begins, whatever was before it. */

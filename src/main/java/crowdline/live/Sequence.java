@@ -73,6 +73,14 @@ record Sequence(List<String> figureIds, List<Integer> order, List<String> droppe
         return new Sequence(figureIds, next, droppedIds);
     }
 
+    /** With a figure directly after another. */
+    Sequence withMoved(int index, int after) {
+        List<Integer> next = new ArrayList<>(order);
+        next.remove(Integer.valueOf(index));
+        next.add(next.indexOf(after) + 1, index);
+        return new Sequence(figureIds, next, droppedIds);
+    }
+
     Sequence withDropped(List<String> next) {
         return new Sequence(figureIds, order, next);
     }

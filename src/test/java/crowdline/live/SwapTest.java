@@ -79,6 +79,37 @@ class SwapTest {
     }
 
     @Test
+    void figurePassedOverAndThenSeenWasSwappedThoughNobodySaidSo() {
+        Played played = Played.flying().with(new SourceChosen(101, Source.AIRCRAFT), new AircraftSeen(110, 2));
+        assertThat(ahead(played, 111)).containsExactly("pass");
+
+        played.with(new AircraftSeen(130, 1));
+        assertThat(played.state.figureId()).isEqualTo("roll");
+        assertThat(ahead(played, 131)).as("the spin is flown").containsExactly("pass");
+        assertThat(played.at(131).lateS()).isZero();
+    }
+
+    @Test
+    void figureSeenForAMomentOnlyIsStillToCome() {
+        Played played = Played.flying()
+                .with(new SourceChosen(101, Source.AIRCRAFT), new AircraftSeen(110, 2), new AircraftSeen(114, 1));
+
+        assertThat(ahead(played, 115)).containsExactly("spin", "pass");
+    }
+
+    @Test
+    void figureSeenAgainIsNoSwap() {
+        Played played = Played.flying()
+                .with(
+                        new SourceChosen(101, Source.AIRCRAFT),
+                        new AircraftSeen(110, 1),
+                        new AircraftSeen(118, 2),
+                        new AircraftSeen(138, 1));
+
+        assertThat(ahead(played, 139)).containsExactly("spin", "pass");
+    }
+
+    @Test
     void swappingAgainSwapsBack() {
         assertThat(ahead(swapped().with(new NextSwapped(105)), 106)).containsExactly("roll", "spin", "pass");
     }
