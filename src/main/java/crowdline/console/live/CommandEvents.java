@@ -61,7 +61,7 @@ public final class CommandEvents {
      */
     public static Optional<String> refusal(Command command, Handles handles) {
         return command == Command.SAID && handles.sayId() != null && handles.sayWaits()
-                ? Optional.of("This remark waits for its time; S marks it once that has come, X leaves it out")
+                ? Optional.of("S came before the time of this remark and marked nothing; X leaves a waiting remark out")
                 : Optional.empty();
     }
 

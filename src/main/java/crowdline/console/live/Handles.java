@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param sayId id of the remark in Say now, or null
  * @param sayShort true if its short form is shown
- * @param sayWaits true if seconds are told until its time comes, so that nobody has said it yet
+ * @param sayWaits true if its time has not come, so that nobody has said it yet
  * @param factIds ids of the facts, in the order of their keys
  * @param fillerId id of the filler that would be taken, or null
  * @param nextIndex place in the variant of the next figure, or null

@@ -37,6 +37,11 @@ enum SayWhen {
         return IN_SECONDS;
     }
 
+    /** True if it may have been said already: a call is said before its figure, nobody knows how long. */
+    boolean mayBeSaid(Remark remark) {
+        return this == AS_THE_NEXT_BEGINS && remark.kind() == RemarkKind.CALL;
+    }
+
     String words(Remark remark, double waitS) {
         return switch (this) {
             case IN_SECONDS -> "Say in " + Seconds.left(waitS);

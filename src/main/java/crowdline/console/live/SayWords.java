@@ -58,8 +58,8 @@ final class SayWords {
         if (turn == null) {
             return Saying.nothing(nothing(moment, words, act));
         }
-        boolean waits =
-                turn.startS() - nowS > NOW_S && SayWhen.of(moment, words, turn.remark()) != SayWhen.AS_THE_NEXT_BEGINS;
+        boolean waits = turn.startS() - nowS > NOW_S
+                && !SayWhen.of(moment, words, turn.remark()).mayBeSaid(turn.remark());
         return new Saying(words(moment, words, turn, nowS), turn.remark().id(), turn.shortForm(), waits);
     }
 

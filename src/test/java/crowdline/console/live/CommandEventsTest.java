@@ -62,7 +62,7 @@ class CommandEventsTest {
     void saidIsRefusedWhileTheRemarkWaitsAndLeavingItOutIsNot() {
         Handles waits = new Handles("r1", true, true, List.of(), null, 2);
         assertThat(CommandEvents.refusal(Command.SAID, waits))
-                .hasValue("This remark waits for its time; S marks it once that has come, X leaves it out");
+                .hasValue("S came before the time of this remark and marked nothing; X leaves a waiting remark out");
         assertThat(CommandEvents.refusal(Command.NOT_SAID, waits)).isEmpty();
         assertThat(CommandEvents.refusal(Command.SAID, HANDLES)).isEmpty();
         assertThat(CommandEvents.refusal(Command.SAID, Handles.NONE)).isEmpty();

@@ -173,7 +173,7 @@ class LivePresenterTest {
     }
 
     @Test
-    void aRemarkWaitsOnlyWhileSecondsAreToldUntilItsTime() {
+    void aRemarkWaitsUntilItsTimeAndACallOnlyWhileSecondsAreTold() {
         Plan plan = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 106));
         LiveState flying = SmallShow.after(new FlightEvent.ActStarted(100));
         LiveView early = presenter.view(SmallShow.moment(103, plan, flying));
@@ -186,6 +186,10 @@ class LivePresenterTest {
         LiveView atAnyMoment = presenter.view(SmallShow.moment(126, call, flying));
         assertThat(atAnyMoment.say().caption()).isEqualTo("Say just before it begins");
         assertThat(atAnyMoment.handles().sayWaits()).isFalse();
+        Plan what = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 125));
+        LiveView notBegun = presenter.view(SmallShow.moment(121, what, SmallShow.after()));
+        assertThat(notBegun.say().caption()).isEqualTo("Say when it begins");
+        assertThat(notBegun.handles().sayWaits()).isTrue();
     }
 
     @Test
