@@ -39,7 +39,8 @@ final class AircraftFollowing {
     private @Nullable FollowPlan plan;
     private @Nullable Flight followed;
     private @Nullable Flown lastFlown;
-    private int lastIndex = -1;
+    private int lastPlace = -1;
+    private List<Integer> lastOrder = List.of();
     private @Nullable FollowNow now;
     private @Nullable Reading last;
     private final Deque<Reading> trail = new ArrayDeque<>();
@@ -72,7 +73,10 @@ final class AircraftFollowing {
     /** Time goes on. */
     Optional<FlightEvent> tick(LiveState state, double nowS) {
         Follower following = follower(state);
-        if (following == null || last == null) {
+        if (following == null) {
+            return steps.next(state, null, nowS);
+        }
+        if (last == null && state.course().source() != Source.AIRCRAFT) {
             return Optional.empty();
         }
         FollowNow found = following.tick(nowS);
@@ -89,10 +93,16 @@ final class AircraftFollowing {
         double ageS = Math.max(0, nowS - reading.tS());
         FollowNow found = now;
         return new Tracking(
-                found == null ? null : Double.valueOf(found.confidence()),
+                found == null ? null : Double.valueOf(sureness(found)),
                 ageS,
                 found == null ? null : other(found),
                 ageS <= SHOWN_S ? craft(reading, ageS) : null);
+    }
+
+    /** How sure it is of a figure: to be sure that none of the plan is flown is not to be sure of the one on the screen. */
+    private static double sureness(FollowNow found) {
+        boolean figure = found.state() == FollowNow.State.ON_PLAN || found.state() == FollowNow.State.UNSURE;
+        return figure ? found.confidence() : 0;
     }
 
     private @Nullable String other(FollowNow found) {
@@ -150,7 +160,8 @@ final class AircraftFollowing {
             follower = plan == null ? null : new Follower(plan);
             steps = new AircraftSteps();
             lastFlown = null;
-            lastIndex = -1;
+            lastPlace = -1;
+            lastOrder = List.of();
             now = null;
         }
         Follower following = follower;
@@ -160,20 +171,30 @@ final class AircraftFollowing {
         return following;
     }
 
-    /** A step by hand, forwards or back, says which figure is flown. */
+    /**
+     * A step by hand, forwards or back, says which figure is flown; a drop or a swap, what comes. A follower that begins
+     * in the middle of an act, as after a crash, takes what the screen says.
+     */
     private void teach(Follower following, Course course) {
+        List<Integer> order = course.toFly();
+        if (!order.equals(lastOrder)) {
+            following.told(order);
+            lastOrder = order;
+        }
         if (course.figureId() == null || course.flown().isEmpty()) {
             return;
         }
         Flown current = course.flown().get(course.flown().size() - 1);
+        boolean fresh = lastFlown == null;
         boolean stepped = lastFlown == null
                 || !current.figureId().equals(lastFlown.figureId())
                 || current.startedAtS() != lastFlown.startedAtS();
-        boolean back = course.position() < lastIndex;
-        if (stepped && (back || current.mark() == Source.HAND)) {
+        int place = course.placeOf(course.position());
+        boolean back = place < lastPlace;
+        if (stepped && (fresh || back || current.mark() == Source.HAND)) {
             now = following.hand(current.startedAtS(), course.position());
         }
         lastFlown = current;
-        lastIndex = course.position();
+        lastPlace = place;
     }
 }

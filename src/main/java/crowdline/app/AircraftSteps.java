@@ -1,11 +1,13 @@
 package crowdline.app;
 
 import crowdline.follow.FollowNow;
+import crowdline.live.Course;
 import crowdline.live.FlightEvent;
 import crowdline.live.LiveState;
 import crowdline.live.Phase;
 import crowdline.live.Source;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * When what the follower says moves the show. A next figure is believed soon, any other only after a while; when the
@@ -36,38 +38,51 @@ final class AircraftSteps {
     private double likelySinceS;
     private double badSinceS = Double.NaN;
     private double goodSinceS = Double.NaN;
-    private boolean clockStandsIn;
+    private double leadToldS = Double.NEGATIVE_INFINITY;
 
-    /** True while the clock moves the show only because the readings went bad. */
-    boolean clockStandsIn() {
-        return clockStandsIn;
-    }
-
-    /** What happens to the show now, if anything. */
-    Optional<FlightEvent> next(LiveState state, FollowNow now, double nowS) {
-        boolean bad = now.silentS() > SILENT_S
-                || now.state() == FollowNow.State.UNSURE
-                || (now.state() == FollowNow.State.ON_PLAN && now.confidence() < USABLE);
+    /**
+     * What happens to the show now, if anything.
+     *
+     * @param now what the follower makes of the moment; null where the act cannot be followed at all
+     */
+    Optional<FlightEvent> next(LiveState state, @Nullable FollowNow now, double nowS) {
+        boolean bad = now == null || isBad(state.course(), now);
         badSinceS = !bad ? Double.NaN : Double.isNaN(badSinceS) ? nowS : badSinceS;
         goodSinceS = bad ? Double.NaN : Double.isNaN(goodSinceS) ? nowS : goodSinceS;
-        if (state.incidentOpen() || !state.course().inTheAir() || state.source() == Source.HAND) {
-            clockStandsIn = false;
+        Course course = state.course();
+        if (state.incidentOpen() || !course.inTheAir() || course.source() != Source.AIRCRAFT) {
             return Optional.empty();
         }
-        if (state.source() == Source.CLOCK) {
-            return clockStandsIn && nowS - goodSinceS >= FOUND_S ? lead(nowS) : Optional.empty();
+        boolean lost = nowS - badSinceS >= LOST_S;
+        boolean found = nowS - goodSinceS >= FOUND_S;
+        if (course.clockStandsIn() ? found : lost) {
+            if (nowS - leadToldS < ON_ITS_WAY_S) {
+                return Optional.empty();
+            }
+            leadToldS = nowS;
+            return Optional.of(
+                    found ? new FlightEvent.AircraftFound(nowS) : new FlightEvent.AircraftLost(nowS, seenS(now, nowS)));
         }
-        clockStandsIn = false;
-        if (nowS - badSinceS >= LOST_S) {
-            clockStandsIn = true;
-            return Optional.of(new FlightEvent.SourceChosen(nowS, Source.CLOCK));
-        }
-        return step(state, now, nowS);
+        return now == null || course.clockStandsIn() ? Optional.empty() : step(state, now, nowS);
     }
 
-    private Optional<FlightEvent> lead(double nowS) {
-        clockStandsIn = false;
-        return Optional.of(new FlightEvent.SourceChosen(nowS, Source.AIRCRAFT));
+    /** In the air, to believe that the act has not begun, or that it is over before its last figure, is not to know. */
+    private static boolean isBad(Course course, FollowNow now) {
+        return switch (now.state()) {
+                    case UNSURE -> true;
+                    case ON_PLAN -> now.confidence() < USABLE;
+                    case BEFORE -> course.inTheAir();
+                    case AFTER -> course.inTheAir() && course.nextIndex().isPresent();
+                    case OFF_PLAN -> false;
+                }
+                || now.silentS() > SILENT_S;
+    }
+
+    /** When the aircraft was last seen well; 0 if it never was. */
+    private double seenS(@Nullable FollowNow now, double nowS) {
+        return now == null || Double.isInfinite(now.silentS())
+                ? 0
+                : Math.max(0, Math.min(badSinceS, nowS - now.silentS()));
     }
 
     private Optional<FlightEvent> step(LiveState state, FollowNow now, double nowS) {

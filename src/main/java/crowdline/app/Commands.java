@@ -53,9 +53,10 @@ final class Commands implements Callable<Integer> {
 
     @Option(
             names = "--pedal",
-            paramLabel = "PORT",
+            paramLabel = "PORT[@BAUD]",
             description =
-                    "The serial port of a foot switch, from now on; what it does is learned with Ctrl+B in the window.")
+                    "The serial port of a foot switch, from now on, and its speed if that is not 9,600 baud; what it does"
+                            + " is learned with Ctrl+B in the window.")
     private @Nullable String pedal;
 
     private Commands(Terminal terminal, Opening opening) {
@@ -96,7 +97,14 @@ final class Commands implements Callable<Integer> {
     public Integer call() {
         String named = show;
         if (named == null || isThere(named)) {
-            return opening.open(named == null ? null : Path.of(named), new Opening.Devices(receiver, pedal), terminal);
+            PedalPort at;
+            try {
+                at = pedal == null ? null : PedalPort.of(pedal);
+            } catch (IllegalArgumentException e) {
+                terminal.complain(String.valueOf(e.getMessage()));
+                return ExitCode.UNUSABLE;
+            }
+            return opening.open(named == null ? null : Path.of(named), new Opening.Devices(receiver, at), terminal);
         }
         String hint = spec == null ? "" : Nearest.hint(named, spec.subcommands().keySet());
         terminal.complain("there is no file or command " + named

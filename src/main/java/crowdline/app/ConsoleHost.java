@@ -6,6 +6,7 @@ import crowdline.console.ReceiverChoice;
 import crowdline.console.debrief.DebriefDesk;
 import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
+import crowdline.console.live.CommandEvents;
 import crowdline.console.live.Handles;
 import crowdline.console.live.LiveView;
 import crowdline.console.pace.PaceHost;
@@ -108,7 +109,10 @@ final class ConsoleHost implements Host {
                     Tone.CAUTION,
                     "There is no receiver; choose one with Ctrl+R, then the aircraft can lead"));
         } else if (show != null) {
-            show.command(command, handles);
+            CommandEvents.refusal(command, handles)
+                    .ifPresentOrElse(
+                            why -> opening.say(new Mark(Form.DIAMOND, Tone.CAUTION, why)),
+                            () -> show.command(command, handles));
         }
     }
 

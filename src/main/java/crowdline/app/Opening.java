@@ -21,9 +21,9 @@ interface Opening {
      *
      * @param receiver where the aircraft's positions come from: a serial port's path, a flight log, {@code -} for standard
      *     input, or null
-     * @param pedal the serial port of the pedals, or null for the one used the last time
+     * @param pedal where the pedals are, or null for the one used the last time
      */
-    record Devices(@Nullable String receiver, @Nullable String pedal) {
+    record Devices(@Nullable String receiver, @Nullable PedalPort pedal) {
         static final Devices NONE = new Devices(null, null);
     }
 

@@ -21,9 +21,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Listens to the pedals' port and keeps what was learned. Ports are opened and listed on the {@code io} thread. */
 final class PedalDesk implements PedalHost, AutoCloseable {
-    /** The speed of boards that send a byte a press; common practice, no source. Lines have none. */
-    private static final List<Integer> BAUD = List.of(9600);
-
     private static final ButtonStatus NO_PORT = new ButtonStatus(ButtonStatus.State.LOOKING, "");
 
     private final LongSupplier nanos;
@@ -61,9 +58,11 @@ final class PedalDesk implements PedalHost, AutoCloseable {
         io.execute(this::open);
     }
 
-    /** Listens to this port from now on; from any thread, at once. */
-    void use(String path) {
-        learned = learned.withPort(path);
+    /** Listens to this port from now on; from any thread, at once. Where no speed is told, the same port keeps its own. */
+    void use(PedalPort at) {
+        Integer baud = at.baud();
+        int otherwise = at.path().equals(learned.port()) ? learned.baud() : LearnedButtons.USUAL_BAUD;
+        learned = learned.withPort(at.path()).withBaud(baud == null ? otherwise : baud);
         kept.accept(learned);
         listen();
     }
@@ -108,7 +107,7 @@ final class PedalDesk implements PedalHost, AutoCloseable {
 
     @Override
     public void keep(LearnedButtons next) {
-        boolean same = Objects.equals(learned.port(), next.port());
+        boolean same = Objects.equals(learned.port(), next.port()) && learned.baud() == next.baud();
         learned = next;
         kept.accept(next);
         if (!same) {
@@ -124,9 +123,10 @@ final class PedalDesk implements PedalHost, AutoCloseable {
 
     private void open() {
         close();
-        String path = learned.port();
+        LearnedButtons now = learned;
+        String path = now.port();
         if (path != null) {
-            port = ButtonPort.start(besideReceiver(SerialPorts.at(path, BAUD)), nanos, heard);
+            port = ButtonPort.start(besideReceiver(SerialPorts.at(path, List.of(now.baud()))), nanos, heard);
         }
     }
 

@@ -11,18 +11,23 @@ final class Doubt {
     /** So many figures that follow each other as planned end it. Tuned. */
     private static final int AS_PLANNED = 2;
 
+    private final Order order;
     private int figure = -1;
     private int left;
 
+    Doubt(Order order) {
+        this.order = order;
+    }
+
     /** This figure is more likely than not, or none is: −1. Back by one is only a boundary not quite passed. */
     void sees(int likely) {
-        boolean first = figure < 0 && left == 0;
+        boolean planned = figure < 0 ? left == 0 : likely == order.next(figure);
         if (likely < 0) {
             left = AS_PLANNED;
-        } else if (likely == figure + 1 || first) {
+        } else if (planned) {
             figure = likely;
             left = Math.max(0, left - 1);
-        } else if (likely != figure && likely != figure - 1) {
+        } else if (likely != figure && order.next(likely) != figure) {
             figure = likely;
             left = AS_PLANNED;
         }

@@ -1,6 +1,7 @@
 package crowdline.follow;
 
 import crowdline.telemetry.Reading;
+import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -27,7 +28,7 @@ public final class Follower {
     private final Evidence evidence;
     private final Order order;
     private final Motion motion;
-    private final Doubt doubt = new Doubt();
+    private final Doubt doubt;
     private Belief belief;
     private Belief spare;
     private double firstS = Double.NaN;
@@ -41,6 +42,7 @@ public final class Follower {
         receiver = new Receiver(plan.fastestMps, plan.mostGainMps);
         evidence = new Evidence(plan.bins);
         order = new Order(plan.bins);
+        doubt = new Doubt(order);
         motion = new Motion(plan.bins, plan.rate, plan.variance, order);
         belief = new Belief(plan.bins, Lanes.COUNT);
         spare = new Belief(plan.bins, Lanes.COUNT);
@@ -68,6 +70,16 @@ public final class Follower {
             settle();
         }
         return now(r.tS());
+    }
+
+    /**
+     * The order in which the figures are to be flown, says somebody who knows; until then it is the plan's.
+     *
+     * @param order figures from 0, each at most once; those left out are not to be flown
+     * @throws IndexOutOfBoundsException if there is no such figure
+     */
+    public void told(List<Integer> order) {
+        this.order.told(order);
     }
 
     /** A step by hand: this figure begins now, whatever the readings say. */

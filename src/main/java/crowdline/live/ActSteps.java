@@ -14,10 +14,22 @@ final class ActSteps {
         }
         if (event instanceof FlightEvent.SourceChosen source) {
             if (course.source() == source.source()) {
-                return new Turn.No("That source already moves the position.");
+                return new Turn.No(
+                        course.clockStandsIn()
+                                ? "The clock stands in until the aircraft is seen again."
+                                : "That source already moves the position.");
             }
             // The figure on screen is right at this moment; the new source starts from here.
-            return new Turn.To(FigureSteps.confirmed(course.withSource(source.source()), event.atS()), "source");
+            return new Turn.To(
+                    FigureSteps.confirmed(course.withLead(new Lead(source.source(), false)), event.atS()), "source");
+        }
+        if (event instanceof FlightEvent.AircraftLost lost) {
+            return lost(course, lost);
+        }
+        if (event instanceof FlightEvent.AircraftFound) {
+            return course.clockStandsIn()
+                    ? new Turn.To(course.withLead(new Lead(course.source(), false)), "return of the aircraft")
+                    : new Turn.No("The clock does not stand in for the aircraft now.");
         }
         if (course.actId() == null) {
             return new Turn.No("No act is chosen; choose one first.");
@@ -37,6 +49,16 @@ final class ActSteps {
         return FigureSteps.next(course, event);
     }
 
+    /** The clock goes on from what the aircraft was last seen to fly; what it says of the time since may be so. */
+    private static Turn lost(Course course, FlightEvent.AircraftLost event) {
+        if (course.source() != Source.AIRCRAFT || course.clockStandsIn() || !course.inTheAir()) {
+            return new Turn.No("The aircraft does not move the position now.");
+        }
+        return new Turn.To(
+                FigureSteps.confirmed(course.withLead(new Lead(course.source(), true)), event.seenS()),
+                "clock in the aircraft's stead");
+    }
+
     static String notInTheAir(Course course) {
         return course.phase() instanceof Phase.Waiting ? "The act has not started." : "The act is over.";
     }
@@ -51,12 +73,11 @@ final class ActSteps {
         Course chosen = new Course(
                 event.actId(),
                 event.variant(),
-                event.figureIds(),
+                Sequence.planned(event.figureIds(), List.of()),
                 event.slotStartS(),
                 null,
                 new Phase.Waiting(),
-                course.source(),
-                List.of(),
+                new Lead(course.source(), false),
                 List.of(),
                 course.flownActs());
         return new Turn.To(chosen, "choice of the act");
@@ -124,7 +145,8 @@ final class ActSteps {
             return new Turn.No("The act has not started.");
         }
         List<FlownAct> acts = new ArrayList<>(over.flownActs());
-        acts.add(new FlownAct(actId, variant, over.figureIds(), startS, endS, over.droppedIds(), over.flown()));
+        acts.add(new FlownAct(
+                actId, variant, over.figureIds(), over.idsAsFlown(), startS, endS, over.droppedIds(), over.flown()));
         return new Turn.To(over.withFlownActs(acts), "end of the act");
     }
 

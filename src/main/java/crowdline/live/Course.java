@@ -10,38 +10,74 @@ import org.jspecify.annotations.Nullable;
  *
  * @param actId the act chosen, or null
  * @param variant the variant flown, or null if no act is chosen
- * @param figureIds the variant's figures in the order flown
+ * @param sequence the variant's figures and how they are to be flown
  * @param slotStartS when the act's slot begins on the session's scale, negative if before the session, or null if unknown
  * @param actStartedAtS when the act began, or null if it has not
  * @param phase where it is
- * @param source what moves the position
- * @param droppedIds figures left out on purpose, in the order they were dropped
+ * @param lead who moves the position
  * @param flown what was flown in this act so far, the current figure last
  * @param flownActs acts that are over, oldest first
  */
 public record Course(
         @Nullable String actId,
         @Nullable String variant,
-        List<String> figureIds,
+        Sequence sequence,
         @Nullable Double slotStartS,
         @Nullable Double actStartedAtS,
         Phase phase,
-        Source source,
-        List<String> droppedIds,
+        Lead lead,
         List<Flown> flown,
         List<FlownAct> flownActs) {
 
-    static final Course NONE = new Course(
-            null, null, List.of(), null, null, new Phase.Waiting(), Source.HAND, List.of(), List.of(), List.of());
+    static final Course NONE =
+            new Course(null, null, Sequence.NONE, null, null, new Phase.Waiting(), Lead.HAND, List.of(), List.of());
 
     public Course {
-        figureIds = List.copyOf(figureIds);
-        droppedIds = List.copyOf(droppedIds);
         flown = List.copyOf(flown);
         flownActs = List.copyOf(flownActs);
     }
 
-    /** The place of the current figure, of the last one when off the plan, −1 before the act, the count after it. */
+    /** The variant's figures in its own order, which an index counts. */
+    public List<String> figureIds() {
+        return sequence.figureIds();
+    }
+
+    /** The ids of all figures in the order they are to be flown. */
+    public List<String> idsAsFlown() {
+        return sequence.idsAsFlown();
+    }
+
+    /** The indices of the figures that are not dropped, in the order they are to be flown. */
+    public List<Integer> toFly() {
+        return sequence.toFly();
+    }
+
+    /** Figures left out on purpose, in the order they were dropped. */
+    public List<String> droppedIds() {
+        return sequence.droppedIds();
+    }
+
+    /** Which figure this is in the order flown, from 0; −1 before the act and the count after it, as the index is. */
+    public int placeOf(int index) {
+        return sequence.placeOf(index);
+    }
+
+    /** The figures that are flown before this one and not after it, or the other way round, because two were swapped. */
+    public List<Integer> swappedWith(int index) {
+        return sequence.swappedWith(index);
+    }
+
+    /** What was chosen to move the position. */
+    public Source source() {
+        return lead.source();
+    }
+
+    /** True while the clock moves the position in the aircraft's stead. */
+    public boolean clockStandsIn() {
+        return lead.clockStandsIn();
+    }
+
+    /** The index of the current figure, of the last one when off the plan, −1 before the act, the count after it. */
     public int position() {
         if (phase instanceof Phase.Flying flying) {
             return flying.index();
@@ -52,12 +88,14 @@ public record Course(
         if (phase instanceof Phase.OffPlan off) {
             return off.lastIndex();
         }
-        return phase instanceof Phase.Waiting ? -1 : figureIds.size();
+        return phase instanceof Phase.Waiting ? -1 : figureIds().size();
     }
 
     /** The figure being flown, held or not; null if there is none. */
     public @Nullable String figureId() {
-        return phase instanceof Phase.Flying || phase instanceof Phase.Held ? figureIds.get(position()) : null;
+        return phase instanceof Phase.Flying || phase instanceof Phase.Held
+                ? figureIds().get(position())
+                : null;
     }
 
     /** The next figure that is not dropped. */
@@ -65,14 +103,9 @@ public record Course(
         return nextIndexAfter(position());
     }
 
-    /** The first figure after {@code index} that is not dropped. */
+    /** The first figure flown after the one with this {@code index} that is not dropped. */
     public OptionalInt nextIndexAfter(int index) {
-        for (int i = index + 1; i < figureIds.size(); i++) {
-            if (!droppedIds.contains(figureIds.get(i))) {
-                return OptionalInt.of(i);
-            }
-        }
-        return OptionalInt.empty();
+        return sequence.nextIndexAfter(index);
     }
 
     /** When the act was over that was the last of the same id before this run; minus infinity if this is the first. */
@@ -93,38 +126,51 @@ public record Course(
     }
 
     Course withPhase(Phase next) {
-        return new Course(
-                actId, variant, figureIds, slotStartS, actStartedAtS, next, source, droppedIds, flown, flownActs);
+        return new Course(actId, variant, sequence, slotStartS, actStartedAtS, next, lead, flown, flownActs);
     }
 
-    Course withSource(Source next) {
-        return new Course(
-                actId, variant, figureIds, slotStartS, actStartedAtS, phase, next, droppedIds, flown, flownActs);
+    Course withLead(Lead next) {
+        return new Course(actId, variant, sequence, slotStartS, actStartedAtS, phase, next, flown, flownActs);
     }
 
     Course withSlot(@Nullable Double nextS) {
-        return new Course(actId, variant, figureIds, nextS, actStartedAtS, phase, source, droppedIds, flown, flownActs);
+        return new Course(actId, variant, sequence, nextS, actStartedAtS, phase, lead, flown, flownActs);
     }
 
-    Course withVariant(String next, List<String> order) {
-        return new Course(actId, next, order, slotStartS, actStartedAtS, phase, source, droppedIds, flown, flownActs);
+    /** In another variant, whose own order holds again. */
+    Course withVariant(String next, List<String> figureIds) {
+        Sequence planned = Sequence.planned(figureIds, droppedIds());
+        return new Course(actId, next, planned, slotStartS, actStartedAtS, phase, lead, flown, flownActs);
+    }
+
+    /** With two figures in each other's place. */
+    Course withSwapped(int one, int other) {
+        return withSequence(sequence.withSwapped(one, other));
+    }
+
+    /** With a figure directly after another. */
+    Course withMoved(int index, int after) {
+        return withSequence(sequence.withMoved(index, after));
     }
 
     Course withDropped(List<String> next) {
-        return new Course(actId, variant, figureIds, slotStartS, actStartedAtS, phase, source, next, flown, flownActs);
+        return withSequence(sequence.withDropped(next));
+    }
+
+    private Course withSequence(Sequence next) {
+        return new Course(actId, variant, next, slotStartS, actStartedAtS, phase, lead, flown, flownActs);
     }
 
     Course withFlown(List<Flown> next) {
-        return new Course(
-                actId, variant, figureIds, slotStartS, actStartedAtS, phase, source, droppedIds, next, flownActs);
+        return new Course(actId, variant, sequence, slotStartS, actStartedAtS, phase, lead, next, flownActs);
     }
 
     Course withActStart(@Nullable Double atS) {
-        return new Course(actId, variant, figureIds, slotStartS, atS, phase, source, droppedIds, flown, flownActs);
+        return new Course(actId, variant, sequence, slotStartS, atS, phase, lead, flown, flownActs);
     }
 
     Course withFlownActs(List<FlownAct> next) {
-        return new Course(actId, variant, figureIds, slotStartS, actStartedAtS, phase, source, droppedIds, flown, next);
+        return new Course(actId, variant, sequence, slotStartS, actStartedAtS, phase, lead, flown, next);
     }
 
     /** The last flown figure with another in its place, or none. */

@@ -62,6 +62,8 @@ public record Debrief(
     /** What became of a figure. */
     public enum Fate {
         FLOWN,
+        /** Flown in another place than the variant has it, because two were swapped. */
+        SWAPPED,
         /** Flown although it had been flown before. */
         AGAIN,
         /** Left out on purpose. */

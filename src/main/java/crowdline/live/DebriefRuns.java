@@ -40,10 +40,19 @@ final class DebriefRuns {
             String actId,
             String variant,
             List<String> figureIds,
+            List<String> idsAsFlown,
             double startS,
             @Nullable Double endS,
             List<String> droppedIds,
-            List<Flown> flown) {}
+            List<Flown> flown) {
+        /** True if another figure changed sides with it, and was not dropped. */
+        boolean swapped(String id) {
+            return idsAsFlown.stream()
+                    .filter(other -> !droppedIds.contains(other))
+                    .anyMatch(other -> figureIds.indexOf(other) < figureIds.indexOf(id)
+                            != idsAsFlown.indexOf(other) < idsAsFlown.indexOf(id));
+        }
+    }
 
     List<Run> all() {
         List<Flight> flights = new ArrayList<>();
@@ -52,6 +61,7 @@ final class DebriefRuns {
                     act.actId(),
                     act.variant(),
                     act.figureIds(),
+                    act.idsAsFlown(),
                     act.startedAtS(),
                     act.endedAtS(),
                     act.droppedIds(),
@@ -62,8 +72,15 @@ final class DebriefRuns {
         String variant = course.variant();
         Double startS = course.actStartedAtS();
         if (course.inTheAir() && actId != null && variant != null && startS != null) {
-            flights.add(
-                    new Flight(actId, variant, course.figureIds(), startS, null, course.droppedIds(), course.flown()));
+            flights.add(new Flight(
+                    actId,
+                    variant,
+                    course.figureIds(),
+                    course.idsAsFlown(),
+                    startS,
+                    null,
+                    course.droppedIds(),
+                    course.flown()));
         }
         List<Run> runs = new ArrayList<>();
         for (int i = 0; i < flights.size(); i++) {
@@ -115,7 +132,7 @@ final class DebriefRuns {
             runs.add(new FigureRun(
                     figure.figureId(),
                     sources.name(flight.actId(), figure.figureId()),
-                    again ? Fate.AGAIN : Fate.FLOWN,
+                    again ? Fate.AGAIN : flight.swapped(figure.figureId()) ? Fate.SWAPPED : Fate.FLOWN,
                     planned == null ? null : planned.startS(),
                     planned == null ? null : planned.durationS(),
                     figure.startedAtS() - flight.startS(),

@@ -4,17 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 
-/** How figures begin, are held and left out. */
+/** How figures begin and are held. */
 final class FigureSteps {
     private FigureSteps() {}
 
     static Turn next(Course course, FlightEvent event) {
         double atS = event.atS();
-        if (event instanceof FlightEvent.NextDropped) {
-            return nextDropped(course);
-        }
-        if (event instanceof FlightEvent.DropUndone) {
-            return dropUndone(course);
+        if (event instanceof FlightEvent.NextDropped
+                || event instanceof FlightEvent.DropUndone
+                || event instanceof FlightEvent.NextSwapped) {
+            return OrderSteps.next(course, event);
         }
         if (event instanceof FlightEvent.SteppedBack) {
             return StepBack.from(course, atS);
@@ -87,7 +86,7 @@ final class FigureSteps {
     }
 
     private static Turn clockAdvanced(Course course, FlightEvent.ClockAdvanced event) {
-        if (course.source() != Source.CLOCK) {
+        if (course.lead().now() != Source.CLOCK) {
             return new Turn.No("The clock does not move the position now.");
         }
         OptionalInt next = course.nextIndex();
@@ -101,13 +100,18 @@ final class FigureSteps {
     }
 
     private static Turn aircraftSeen(Course course, FlightEvent.AircraftSeen event) {
-        if (course.source() != Source.AIRCRAFT) {
+        if (course.lead().now() != Source.AIRCRAFT) {
             return new Turn.No("The aircraft does not move the position now.");
         }
         if (course.phase() instanceof Phase.Held) {
             return new Turn.No("The figure is held.");
         }
-        return jumped(course, event.index(), event.atS(), Source.AIRCRAFT, "aircraft");
+        return jumped(
+                OrderSteps.isPassedOver(course, event) ? course.withMoved(event.index(), course.position()) : course,
+                event.index(),
+                event.atS(),
+                Source.AIRCRAFT,
+                "aircraft");
     }
 
     private static Turn jumped(Course course, int index, double atS, Source mark, String what) {
@@ -139,26 +143,6 @@ final class FigureSteps {
                 figureEnded(course, sinceS).withPhase(new Phase.OffPlan(course.position(), sinceS)), "off the plan");
     }
 
-    private static Turn nextDropped(Course course) {
-        OptionalInt next = course.nextIndex();
-        if (next.isEmpty()) {
-            return new Turn.No("There is no next figure to drop.");
-        }
-        List<String> dropped = new ArrayList<>(course.droppedIds());
-        dropped.add(course.figureIds().get(next.getAsInt()));
-        return new Turn.To(course.withDropped(dropped), "drop");
-    }
-
-    private static Turn dropUndone(Course course) {
-        for (int i = course.droppedIds().size() - 1; i >= 0; i--) {
-            String id = course.droppedIds().get(i);
-            if (course.figureIds().indexOf(id) > course.position()) {
-                return new Turn.To(course.withDropped(ShowSteps.without(course.droppedIds(), id)), "drop undone");
-            }
-        }
-        return new Turn.No("No figure ahead is dropped.");
-    }
-
     /** A figure begins, whatever was before it. */
     static Course begun(Course course, int index, double atS, Source mark) {
         double startS = notBeforeFigure(course, atS);
@@ -183,7 +167,7 @@ final class FigureSteps {
                 : course;
     }
 
-    /** The hand says that the figure on screen is the right one. */
+    /** The hand, or the aircraft while it was seen, says that the figure on screen is the right one. */
     static Course confirmed(Course course, double atS) {
         return course.phase() instanceof Phase.Flying flying
                 ? course.withPhase(new Phase.Flying(

@@ -105,6 +105,13 @@ public sealed interface FlightEvent extends LiveEvent {
         }
     }
 
+    /** The next two figures that are not dropped are flown in each other's place. */
+    record NextSwapped(double atS) implements FlightEvent {
+        public NextSwapped {
+            Must.beTime("atS", atS);
+        }
+    }
+
     /** The aircraft does something that is not in the plan. */
     record WentOffPlan(double atS) implements FlightEvent {
         public WentOffPlan {
@@ -140,6 +147,26 @@ public sealed interface FlightEvent extends LiveEvent {
         public ClockAdvanced {
             Must.beTime("atS", atS);
             Must.beIndex("index", index);
+        }
+    }
+
+    /**
+     * The aircraft can no longer be followed; the clock stands in until {@link AircraftFound}.
+     *
+     * @param seenS when it was last seen to fly what the screen says, 0 if it never was. A figure over its time by then
+     *     lasts nobody knows how long, and the clock waits for the hand
+     */
+    record AircraftLost(double atS, double seenS) implements FlightEvent {
+        public AircraftLost {
+            Must.beTime("atS", atS);
+            Must.beTime("seenS", seenS);
+        }
+    }
+
+    /** The aircraft can be followed again, and moves the position. */
+    record AircraftFound(double atS) implements FlightEvent {
+        public AircraftFound {
+            Must.beTime("atS", atS);
         }
     }
 

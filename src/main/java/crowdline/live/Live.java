@@ -57,6 +57,10 @@ public final class Live {
             return new Step.Moved(moved.withTakeBacks(
                     state.takeBacks().stream().filter(t -> t.course() == null).toList()));
         }
+        if (event instanceof FlightEvent.AircraftLost || event instanceof FlightEvent.AircraftFound) {
+            // No hand did it, so no hand need take it back.
+            return new Step.Moved(moved);
+        }
         if (event instanceof FlightEvent.ActChosen chosen) {
             moved = moved.withCancelled(ShowSteps.without(state.cancelledActIds(), chosen.actId()));
         }

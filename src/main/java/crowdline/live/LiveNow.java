@@ -62,11 +62,11 @@ public record LiveNow(
         Double lateS = null;
         Double lateAtEndS = null;
         if (inAir && anchorS != null) {
-            lateS = nowS + untilNextS - anchorS - plannedS(durations, course.position() + 1);
+            lateS = nowS + untilNextS - anchorS - plannedS(course, durations, course.placeOf(course.position()) + 1);
             lateAtEndS = nowS
                     + remainingS
                     - anchorS
-                    - plannedS(durations, course.figureIds().size());
+                    - plannedS(course, durations, course.figureIds().size());
         }
         Speaking speaking = state.talk().speaking();
         return new LiveNow(
@@ -123,10 +123,11 @@ public record LiveNow(
         return ahead;
     }
 
-    private static double plannedS(Durations durations, int count) {
+    /** How long the first figures take, in the order flown. */
+    private static double plannedS(Course course, Durations durations, int count) {
         double sumS = 0;
-        for (int i = 0; i < count; i++) {
-            sumS += durations.secondsOf(i);
+        for (int index : course.sequence().order().subList(0, count)) {
+            sumS += durations.secondsOf(index);
         }
         return sumS;
     }

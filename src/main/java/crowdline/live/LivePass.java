@@ -44,18 +44,18 @@ public final class LivePass {
 
     /** True if nothing more was meant to be flown; an act broken off cuts its figure short. */
     private static boolean isLast(FlownAct act, int index) {
-        int at = act.figureIds().indexOf(act.flown().get(index).figureId());
+        int at = act.idsAsFlown().indexOf(act.flown().get(index).figureId());
         return at >= 0
                 && act.droppedIds()
-                        .containsAll(
-                                act.figureIds().subList(at + 1, act.figureIds().size()));
+                        .containsAll(act.idsAsFlown()
+                                .subList(at + 1, act.idsAsFlown().size()));
     }
 
     private static boolean follows(FlownAct act, int index, Flown next) {
-        int from = act.figureIds().indexOf(act.flown().get(index).figureId());
-        int to = act.figureIds().indexOf(next.figureId());
+        int from = act.idsAsFlown().indexOf(act.flown().get(index).figureId());
+        int to = act.idsAsFlown().indexOf(next.figureId());
         return from >= 0
                 && to > from
-                && act.droppedIds().containsAll(act.figureIds().subList(from + 1, to));
+                && act.droppedIds().containsAll(act.idsAsFlown().subList(from + 1, to));
     }
 }

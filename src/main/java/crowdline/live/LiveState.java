@@ -48,8 +48,9 @@ public record LiveState(
         return course.phase();
     }
 
+    /** What moves the position at this moment. */
     public Source source() {
-        return course.source();
+        return course.lead().now();
     }
 
     public @Nullable String actId() {

@@ -160,11 +160,11 @@ public final class PlanAhead {
         if (act == null) {
             return List.of();
         }
-        List<String> order = course.figureIds();
+        List<String> order = course.idsAsFlown();
+        int place = course.placeOf(course.position());
         return order.stream()
                 .filter(id -> !id.equals(course.figureId()))
-                .filter(id -> order.indexOf(id) < course.position()
-                        || course.droppedIds().contains(id))
+                .filter(id -> order.indexOf(id) < place || course.droppedIds().contains(id))
                 .flatMap(id -> act.figure(id).stream())
                 .flatMap(figure -> figure.remarks().stream())
                 .filter(r -> r.kind() == RemarkKind.DUTY)

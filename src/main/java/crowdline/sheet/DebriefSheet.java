@@ -158,6 +158,7 @@ public final class DebriefSheet {
         return switch (fate) {
             case FLOWN -> "";
             case AGAIN -> "again";
+            case SWAPPED -> "swapped";
             case DROPPED -> "dropped";
             case NOT_FLOWN -> "not flown";
         };

@@ -88,6 +88,9 @@ public final class SettingsFile {
         if (port != null) {
             node.put("port", port);
         }
+        if (buttons.baud() != LearnedButtons.USUAL_BAUD) {
+            node.put("baud", buttons.baud());
+        }
         ObjectNode pedals = node.putObject("pedals");
         buttons.pedals().forEach((signal, command) -> pedals.put(signal.code(), command));
         ObjectNode keys = node.putObject("keys");
@@ -99,7 +102,20 @@ public final class SettingsFile {
         node.path("pedals").properties().forEach(entry -> pedals.put(signal(entry.getKey()), text(entry.getValue())));
         Map<String, String> keys = new LinkedHashMap<>();
         node.path("keys").properties().forEach(entry -> keys.put(entry.getKey(), text(entry.getValue())));
-        return new LearnedButtons(node.has("port") ? text(node.path("port")) : null, pedals, keys);
+        return new LearnedButtons(
+                node.has("port") ? text(node.path("port")) : null, baud(node.path("baud")), pedals, keys);
+    }
+
+    private static int baud(JsonNode node) {
+        if (node.isMissingNode()) {
+            return LearnedButtons.USUAL_BAUD;
+        }
+        double baud = node.isNumber() ? node.doubleValue() : Double.NaN;
+        if (!(baud == Math.rint(baud) && Math.abs(baud) < Integer.MAX_VALUE)) {
+            throw new IllegalArgumentException(
+                    "the speed of the pedals' port is " + node + "; it must be a whole number such as 9600");
+        }
+        return (int) baud;
     }
 
     private static ButtonSignal signal(String code) {

@@ -20,12 +20,14 @@ import crowdline.live.Source;
 import crowdline.live.Step;
 import crowdline.show.Act;
 import crowdline.show.Show;
+import crowdline.show.Variant;
 import crowdline.storage.CatalogueFile;
 import crowdline.storage.ShowFile;
 import crowdline.storage.ShowFileException;
 import crowdline.telemetry.Reading;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -41,6 +43,7 @@ class AircraftFollowingTest {
 
     private static Flight flight;
     private static FollowPlan plan;
+    private static Show show;
     private static Act act;
 
     private LiveState state = LiveState.initial();
@@ -50,7 +53,7 @@ class AircraftFollowingTest {
 
     @BeforeAll
     static void predict() throws ShowFileException {
-        Show show = Objects.requireNonNull(
+        show = Objects.requireNonNull(
                 new ShowFile().read(Path.of("demo-shows/fenmarsh-air-day.json")).show());
         act = show.act("thistledown-glider").orElseThrow();
         flight =
@@ -78,8 +81,12 @@ class AircraftFollowingTest {
 
     /** Flies to a time of the act; readings come five times a second where they are heard. */
     private void fly(double fromS, double toS, DoublePredicate heard) {
+        fly(flight, fromS, toS, heard);
+    }
+
+    private void fly(Flight flown, double fromS, double toS, DoublePredicate heard) {
         Durations durations = index -> flight.figures().get(index).durationS();
-        for (Sample sample : flight.samples()) {
+        for (Sample sample : flown.samples()) {
             double t = sample.tS();
             if (t < fromS || t >= toS || Math.round(t * 10) % 2 != 0) {
                 continue;
@@ -132,10 +139,122 @@ class AircraftFollowingTest {
         double gone = middle().startS();
         fly(0, gone + 40, t -> t < gone || t > gone + 12);
         assertThat(moved)
-                .filteredOn(FlightEvent.SourceChosen.class::isInstance)
-                .extracting(e -> ((FlightEvent.SourceChosen) e).source())
-                .containsExactly(Source.CLOCK, Source.AIRCRAFT);
+                .filteredOn(e -> !(e instanceof FlightEvent.AircraftSeen))
+                .hasExactlyElementsOfTypes(FlightEvent.AircraftLost.class, FlightEvent.AircraftFound.class);
         assertThat(state.source()).isEqualTo(Source.AIRCRAFT);
+    }
+
+    /** The known fault: a clock taken up after the figure should have ended stood there for good. */
+    @Test
+    void feedCutShortlyBeforeAFigureEndsDoesNotLeaveThePositionStanding() {
+        begin();
+        FigureFlight figure = middle();
+        double gone = figure.endS() - 2;
+        fly(0, gone + 9, t -> t < gone);
+        assertThat(moved.get(moved.size() - 1)).isInstanceOf(FlightEvent.AircraftLost.class);
+        assertThat(state.course().clockStandsIn()).isTrue();
+        assertThat(state.course().position())
+                .as("flown by now")
+                .isEqualTo(flight.figures().indexOf(figure) + 1);
+    }
+
+    @Test
+    void clockStandsInWhereNoReadingEverCame() {
+        begin();
+        fly(0, flight.figures().get(2).startS() + 1, t -> false);
+        assertThat(moved).hasExactlyElementsOfTypes(FlightEvent.AircraftLost.class);
+        assertThat(state.course().position()).isEqualTo(2);
+    }
+
+    @Test
+    void clockStandsInWhereTheActCannotBeFollowed() {
+        AircraftFollowing blind = new AircraftFollowing(s -> Optional.empty());
+        begin();
+        List<FlightEvent> lost = new ArrayList<>();
+        for (double s = 0; s < 6; s += 0.25) {
+            blind.tick(state, BEGIN_S + s).ifPresent(lost::add);
+        }
+        assertThat(lost).isNotEmpty().allMatch(FlightEvent.AircraftLost.class::isInstance);
+    }
+
+    /** As after a crash: the journal knows where the show was, and the follower nothing. */
+    @Test
+    void followerThatBeginsInTheMiddleTakesWhatTheScreenSays() {
+        begin();
+        double to = middle().startS() + 2;
+        fly(0, to, t -> true);
+        int before = state.course().position();
+        AircraftFollowing again = new AircraftFollowing(s -> Optional.of(plan));
+        List<FlightEvent> events = new ArrayList<>();
+        for (Sample sample : flight.samples()) {
+            double t = sample.tS();
+            if (t >= to && t < middle().endS() + 3 && Math.round(t * 10) % 2 == 0) {
+                again.reading(state, reading(sample, BEGIN_S + t)).ifPresent(e -> {
+                    events.add(e);
+                    happens(e);
+                });
+            }
+        }
+        assertThat(events).hasExactlyElementsOfTypes(FlightEvent.AircraftSeen.class);
+        assertThat(state.course().position()).isEqualTo(before + 1);
+    }
+
+    @Test
+    void beingSureThatNothingOfThePlanIsFlownIsNotBeingSureOfTheFigure() {
+        begin();
+        fly(0, 4, t -> true);
+        Sample last = flight.samples().stream()
+                .filter(s -> s.tS() >= middle().startS())
+                .findFirst()
+                .orElseThrow();
+        fly(4, last.tS(), t -> true);
+        // Circles down, which nothing of the plan does.
+        double radiusM = 120;
+        double least = 1;
+        for (int i = 1; i < 200; i++) {
+            double s = i * 0.2;
+            double turnedRad = s * last.speedMps() / radiusM;
+            following.reading(
+                    state,
+                    new Reading(
+                            BEGIN_S + last.tS() + s,
+                            last.place().x() + radiusM * Math.sin(turnedRad) + random.nextGaussian(),
+                            last.place().y() + radiusM * (1 - Math.cos(turnedRad)) + random.nextGaussian(),
+                            last.place().z() - s + random.nextGaussian(),
+                            null,
+                            null));
+            least = Math.min(
+                    least,
+                    Objects.requireNonNull(
+                            following.tracking(BEGIN_S + last.tS() + s).sureness()));
+        }
+        assertThat(least).as("off the plan, it is sure of no figure").isZero();
+    }
+
+    /** What the hand says of the order reaches the follower, which then expects what is flown. */
+    @Test
+    void actFlownInASwappedOrderIsFollowedWhenTheHandSaidSo() {
+        List<String> order = new ArrayList<>(act.variants().get(0).order());
+        int at = order.indexOf(middle().figureId());
+        Collections.swap(order, at, at + 1);
+        Flight swapped =
+                new Predictor(show, CatalogueFile.shipped(), act, new Variant("swapped", null, order)).predict();
+        begin();
+        double to = swapped.figures().get(at).startS();
+        fly(swapped, 0, to - 3, t -> true);
+        happens(new FlightEvent.NextSwapped(BEGIN_S + to - 3));
+        fly(swapped, to - 3, swapped.figures().get(at + 2).startS() + 3, t -> true);
+        List<FlightEvent.AircraftSeen> seen = moved.stream()
+                .filter(FlightEvent.AircraftSeen.class::isInstance)
+                .map(FlightEvent.AircraftSeen.class::cast)
+                .toList();
+        assertThat(seen.subList(seen.size() - 3, seen.size()))
+                .extracting(FlightEvent.AircraftSeen::index)
+                .containsExactly(at + 1, at, at + 2);
+        for (int i = 0; i < 3; i++) {
+            assertThat(seen.get(seen.size() - 3 + i).atS() - BEGIN_S)
+                    .isCloseTo(swapped.figures().get(at + i).startS(), within(2.5));
+        }
     }
 
     @Test

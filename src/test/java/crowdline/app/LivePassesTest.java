@@ -39,6 +39,7 @@ class LivePassesTest {
                 "dawn",
                 "full",
                 List.of("a", "b"),
+                List.of("a", "b"),
                 100,
                 endedAtS,
                 List.of(),
@@ -83,6 +84,7 @@ class LivePassesTest {
         FlownAct byClock = new FlownAct(
                 "dawn",
                 "full",
+                List.of("a", "b"),
                 List.of("a", "b"),
                 100,
                 130,

@@ -2,10 +2,12 @@ package crowdline.follow;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class DoubtTest {
-    private final Doubt doubt = new Doubt();
+    private final Order order = new Order(Small.plan(5, 5, 5, 5, 5, 5, 5, 5, 5).bins);
+    private final Doubt doubt = new Doubt(order);
 
     private boolean after(int... figures) {
         for (int f : figures) {
@@ -48,5 +50,11 @@ class DoubtTest {
     @Test
     void flightTakenUpInTheMiddleIsBelieved() {
         assertThat(after(7, 8)).isFalse();
+    }
+
+    @Test
+    void changeThatWasToldIsNone() {
+        order.told(List.of(0, 2, 1, 3, 4, 6));
+        assertThat(after(0, 2, 1, 3, 4, 6)).isFalse();
     }
 }

@@ -80,6 +80,9 @@ public final class FollowTrial {
 
     static List<Score.Said> follow(Display display, Scenario scenario, Truth truth, List<Reading> log) {
         Follower follower = new Follower(display.plan);
+        if (scenario.told()) {
+            follower.told(truth.flown.stream().map(Truth.Flown::figure).toList());
+        }
         List<Score.Said> said = new ArrayList<>();
         double start = truth.flown.get(0).startS();
         boolean told = scenario.waitS() > 0;

@@ -128,6 +128,18 @@ class FollowTrialTest {
     }
 
     @Test
+    void orderThatWasToldIsFollowedBetter() {
+        Scenario untold = Scenario.plain("", 0.10, 0, Radio.good(5)).with(Scenario.Change.SWAPPED);
+        double told = 0;
+        double guessed = 0;
+        for (long seed = 5000; seed < 5006; seed++) {
+            guessed += followed(untold, seed).rightShare() / 6;
+            told += followed(untold.with(Scenario.Change.SWAPPED_TOLD), seed).rightShare() / 6;
+        }
+        assertThat(told).isGreaterThan(guessed + 0.005).isGreaterThan(0.95);
+    }
+
+    @Test
     void figureDroppedIsMissedForAFewSecondsOnly() {
         assertThat(followed(Scenario.plain("", 0.10, 0, Radio.good(5)).with(Scenario.Change.DROPPED), 5002)
                         .rightShare())

@@ -22,8 +22,10 @@ record Scenario(
     enum Change {
         NONE,
         DROPPED,
+        DROPPED_TOLD,
         REPEATED,
         SWAPPED,
+        SWAPPED_TOLD,
         STRANGE,
         REPOSITION,
         BROKEN_OFF
@@ -63,8 +65,10 @@ record Scenario(
                 plain("15 % varied, untold wind 4 m/s", 0.15, 4, five),
                 plain("15 % varied, a third missing", 0.15, 0, new Radio(5, 0.33, 0, 0, true)),
                 new Scenario("10 %, one figure dropped", 0.10, 0, five, Change.DROPPED, 1, 0),
+                new Scenario("10 %, one dropped and told", 0.10, 0, five, Change.DROPPED_TOLD, 1, 0),
                 new Scenario("10 %, one figure repeated", 0.10, 0, five, Change.REPEATED, 1, 0),
                 new Scenario("10 %, two figures swapped", 0.10, 0, five, Change.SWAPPED, 1, 0),
+                new Scenario("10 %, two swapped and told", 0.10, 0, five, Change.SWAPPED_TOLD, 1, 0),
                 new Scenario("10 %, an unknown one inserted", 0.10, 0, five, Change.STRANGE, 1, 0),
                 new Scenario("10 %, an extra reposition", 0.10, 0, five, Change.REPOSITION, 1, 0),
                 new Scenario("10 %, broken off to land", 0.10, 0, five, Change.BROKEN_OFF, 1, 0),
@@ -75,6 +79,11 @@ record Scenario(
                 new Scenario("10 %, start not told, 3 minutes on", 0.10, 0, five, Change.NONE, 1, 180));
     }
 
+    /** True if the follower is told of the change, as the commentator's key does. */
+    boolean told() {
+        return change == Change.DROPPED_TOLD || change == Change.SWAPPED_TOLD;
+    }
+
     Truth fly(Display display, long seed) {
         SplittableRandom random = new SplittableRandom(seed * 7919 + 13);
         List<Integer> order = new ArrayList<>(display.asPlanned());
@@ -83,9 +92,9 @@ record Scenario(
         List<Element> strange = change == Change.REPOSITION ? ROUND : STRANGE_FIGURE;
         switch (change) {
             case NONE -> {}
-            case DROPPED -> order.remove(at);
+            case DROPPED, DROPPED_TOLD -> order.remove(at);
             case REPEATED -> order.add(at, at);
-            case SWAPPED -> {
+            case SWAPPED, SWAPPED_TOLD -> {
                 order.set(at, at + 1);
                 order.set(at + 1, at);
             }

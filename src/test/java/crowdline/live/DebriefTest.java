@@ -125,6 +125,21 @@ class DebriefTest {
     }
 
     @Test
+    void figuresThatWereSwappedSaySo() {
+        chosen(0);
+        happens(
+                new FlightEvent.ActStarted(100),
+                new FlightEvent.NextSwapped(101),
+                new FlightEvent.Stepped(110),
+                new FlightEvent.Stepped(120),
+                new FlightEvent.ActEnded(130));
+
+        assertThat(debrief().runs().get(0).figures())
+                .extracting(FigureRun::fate)
+                .containsExactly(Fate.FLOWN, Fate.SWAPPED, Fate.SWAPPED);
+    }
+
+    @Test
     void timeOffThePlanIsAStretchOfTheAct() {
         chosen(0);
         happens(

@@ -67,6 +67,21 @@ class LivePassTest {
                 .containsExactly("a");
     }
 
+    @Test
+    void figuresFlownInASwappedOrderAreTimed() {
+        Flown[] flown = {
+            flown("a", 100, 110.0, Source.HAND),
+            flown("c", 110, 118.0, Source.HAND),
+            flown("b", 118, 124.0, Source.HAND),
+            flown("d", 124, 130.0, Source.HAND)
+        };
+
+        assertThat(timed(List.of("a", "c", "b", "d"), List.of(), flown))
+                .extracting(Pass.TimedFigure::figureId)
+                .containsExactly("a", "c", "b", "d");
+        assertThat(ids(List.of(), flown)).as("jumped to, nobody knows").containsExactly("d");
+    }
+
     private static List<String> ids(List<String> dropped, Flown... flown) {
         List<String> ids =
                 timed(dropped, flown).stream().map(Pass.TimedFigure::figureId).toList();
@@ -74,7 +89,11 @@ class LivePassTest {
     }
 
     private static List<Pass.TimedFigure> timed(List<String> dropped, Flown... flown) {
-        FlownAct act = new FlownAct("dawn", "full", PLAN, 100, 130, dropped, List.of(flown));
+        return timed(PLAN, dropped, flown);
+    }
+
+    private static List<Pass.TimedFigure> timed(List<String> order, List<String> dropped, Flown... flown) {
+        FlownAct act = new FlownAct("dawn", "full", PLAN, order, 100, 130, dropped, List.of(flown));
         Pass pass = LivePass.of(act, "p", THEN);
         assertThat(pass.how()).isEqualTo(Pass.How.LIVE);
         return pass.figures();

@@ -60,6 +60,23 @@ class PlanAheadTest {
     }
 
     @Test
+    void slotsFollowASwap() {
+        assertThat(request(Played.flying().with(new FlightEvent.NextSwapped(102)), 104)
+                        .slots())
+                .containsExactly(
+                        new Slot("loop", 100, 110, 109, 111, List.of()),
+                        new Slot("spin", 110, 130, 129, 131, List.of()),
+                        new Slot("roll", 130, 138, 137, 139, List.of()),
+                        new Slot("pass", 138, 144, 143, 145, List.of()));
+    }
+
+    @Test
+    void dutyOfAFigureThatASwapPutBackWaitsForItsFigure() {
+        Played played = Played.flying().with(new FlightEvent.NextSwapped(102), new FlightEvent.Stepped(110));
+        assertThat(owner(played, 112, "roll-duty")).isEqualTo("roll");
+    }
+
+    @Test
     void heldFigureEndsLaterByTheHoldAndTheNextIsNotExpectedSoon() {
         List<Slot> slots =
                 request(Played.flying().with(new FlightEvent.Held(104)), 110).slots();

@@ -29,6 +29,7 @@ class SettingsFileTest {
                 .withSpeaker("Zoë Ærø")
                 .withButtons(LearnedButtons.NONE
                         .withPort("/dev/ttyUSB0")
+                        .withBaud(19_200)
                         .with(new ButtonSignal.Sent(0x31), "next")
                         .with(new ButtonSignal.Turned(ControlLine.DSR, false), "said")
                         .with("shift F5", "hold"));
@@ -45,6 +46,18 @@ class SettingsFileTest {
         assertThat(reading)
                 .isEqualTo(new SettingsFile.Reading(
                         Settings.DEFAULT.withTheme("night").withZoom(1.5), null));
+    }
+
+    @Test
+    void aPortFromBeforeSpeedsHasTheUsualOneAndAnotherThanANumberIsNamed() throws IOException {
+        Files.writeString(folder.resolve("settings.json"), "{\"buttons\": {\"port\": \"COM3\"}}");
+        assertThat(new SettingsFile(folder).read().settings().buttons().baud()).isEqualTo(9600);
+        Files.writeString(folder.resolve("settings.json"), "{\"buttons\": {\"port\": \"COM3\", \"baud\": \"fast\"}}");
+        assertThat(new SettingsFile(folder).read().said())
+                .contains("the speed of the pedals' port is \"fast\"; it must be a whole number such as 9600");
+        Files.writeString(folder.resolve("settings.json"), "{\"buttons\": {\"port\": \"COM3\", \"baud\": 0}}");
+        assertThat(new SettingsFile(folder).read().said())
+                .contains("the speed of the pedals' port is 0 baud; it must be above 0");
     }
 
     @Test

@@ -17,6 +17,7 @@ public enum Command {
     HOLD("Hold or go on", Scope.LIVE, "Stop the clock of the act, and start it again", "H"),
     DROP("Drop the next", Scope.LIVE, "The next figure will not be flown", "D"),
     UNDROP("Take the drop back", Scope.LIVE, "It will be flown after all", "shift D"),
+    SWAP("Swap the next two", Scope.LIVE, "The one after the next comes first", "W"),
     OFF_PLAN("Off plan or back", Scope.LIVE, "Something else is being flown", "O"),
     SAID("Said", Scope.LIVE, "The remark has been said", "S", "ENTER", "PERIOD"),
     NOT_SAID("Not said", Scope.LIVE, "Leave this remark out", "X"),

@@ -28,6 +28,7 @@ public final class CommandEvents {
             case HOLD -> Optional.of(phase instanceof Phase.Held ? FlightEvent.Released::new : FlightEvent.Held::new);
             case DROP -> Optional.of(FlightEvent.NextDropped::new);
             case UNDROP -> Optional.of(FlightEvent.DropUndone::new);
+            case SWAP -> Optional.of(FlightEvent.NextSwapped::new);
             case OFF_PLAN ->
                 phase instanceof Phase.OffPlan ? next(phase, handles) : Optional.of(FlightEvent.WentOffPlan::new);
             case SAID -> said(handles);
@@ -52,6 +53,16 @@ public final class CommandEvents {
             case INCIDENT -> Optional.of(IncidentEvent.IncidentOpened::new);
             default -> Optional.empty();
         };
+    }
+
+    /**
+     * Why a command does nothing in a view, if it is one of those that say so here. S is refused while the remark on the
+     * screen waits: pressed twice, or late, it would take the one after it for said, and nobody would say that any more.
+     */
+    public static Optional<String> refusal(Command command, Handles handles) {
+        return command == Command.SAID && handles.sayId() != null && handles.sayWaits()
+                ? Optional.of("S came before the time of this remark and marked nothing; X leaves a waiting remark out")
+                : Optional.empty();
     }
 
     /** The event of having typed the word that leaves the incident page. */

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param sayId id of the remark in Say now, or null
  * @param sayShort true if its short form is shown
+ * @param sayWaits true if its time has not come, so that nobody has said it yet
  * @param factIds ids of the facts, in the order of their keys
  * @param fillerId id of the filler that would be taken, or null
  * @param nextIndex place in the variant of the next figure, or null
@@ -16,11 +17,12 @@ import org.jspecify.annotations.Nullable;
 public record Handles(
         @Nullable String sayId,
         boolean sayShort,
+        boolean sayWaits,
         List<String> factIds,
         @Nullable String fillerId,
         @Nullable Integer nextIndex) {
 
-    public static final Handles NONE = new Handles(null, false, List.of(), null, null);
+    public static final Handles NONE = new Handles(null, false, false, List.of(), null, null);
 
     public Handles {
         factIds = List.copyOf(factIds);

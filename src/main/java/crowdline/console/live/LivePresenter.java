@@ -7,6 +7,7 @@ import crowdline.console.live.NextView.Later;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
+import crowdline.live.Course;
 import crowdline.live.FigureNow;
 import crowdline.live.LiveNow;
 import crowdline.live.LiveState;
@@ -48,6 +49,7 @@ public final class LivePresenter {
                 new Handles(
                         saying.remarkId(),
                         saying.shortForm(),
+                        saying.waits(),
                         facts.stream().map(Remark::id).toList(),
                         fillers.isEmpty() ? null : fillers.get(0).id(),
                         upcoming.isEmpty() ? null : upcoming.get(0).index()));
@@ -100,16 +102,45 @@ public final class LivePresenter {
         List<Later> later = upcoming.stream()
                 .skip(1)
                 .limit(2)
-                .map(u -> new Later(words.name(act, u.figureId()), in(u.inS())))
+                .map(u -> later(moment, act, u))
                 .toList();
         return new NextView(
-                caption + (inS == null ? "" : " in"),
-                inS == null ? "" : Seconds.left(inS),
-                words.where(moment.state().actId(), moment.state().variant(), first.figureId()),
+                caption + (inS == null || inS <= 0 ? "" : " in"),
+                inS == null ? "" : inS <= 0 ? "any moment" : Seconds.left(inS),
+                swapped(moment, act, first),
+                asPlanned(moment, first)
+                        ? words.where(moment.state().actId(), moment.state().variant(), first.figureId())
+                        : "",
                 words.name(act, first.figureId()),
                 call(act, first.figureId()),
                 later,
                 factViews);
+    }
+
+    /** True if it follows the figure that it follows in the plan: only then does it begin where that says. */
+    private static boolean asPlanned(Moment moment, Upcoming next) {
+        return next.index() == moment.state().course().position() + 1;
+    }
+
+    private Later later(Moment moment, @Nullable Act act, Upcoming ahead) {
+        String in = in(ahead.inS());
+        Mark swapped = moment.state().course().swappedWith(ahead.index()).isEmpty()
+                ? null
+                : new Mark(Form.SWAP, Tone.CAUTION, in.isEmpty() ? "swapped" : in + ", swapped");
+        return new Later(words.name(act, ahead.figureId()), in, swapped);
+    }
+
+    /** That the figure was swapped, and with which if it was one. */
+    private @Nullable Mark swapped(Moment moment, @Nullable Act act, Upcoming ahead) {
+        Course course = moment.state().course();
+        List<Integer> others = course.swappedWith(ahead.index());
+        if (others.isEmpty()) {
+            return null;
+        }
+        String with = others.size() == 1
+                ? " with " + words.name(act, course.figureIds().get(others.get(0)))
+                : "";
+        return new Mark(Form.SWAP, Tone.CAUTION, "Swapped" + with);
     }
 
     private static String in(@Nullable Double inS) {

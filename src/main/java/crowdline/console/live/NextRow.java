@@ -2,6 +2,7 @@ package crowdline.console.live;
 
 import crowdline.console.live.NextView.Later;
 import crowdline.console.paint.Box;
+import crowdline.console.paint.Mark;
 import crowdline.console.paint.Painted;
 import crowdline.console.paint.Pen;
 import crowdline.console.paint.TextBlock;
@@ -20,9 +21,13 @@ final class NextRow extends Painted<NextView> {
 
     @Override
     protected String spoken(NextView v) {
-        return v.caption() + " " + v.in() + ": " + v.name() + (v.where().isEmpty() ? "" : ", " + v.where()) + ". "
+        Mark swapped = v.swapped();
+        return v.caption() + " " + v.in() + ": " + v.name() + (swapped == null ? "" : ", " + swapped.word())
+                + (v.where().isEmpty() ? "" : ", " + v.where()) + ". "
                 + v.call()
-                + v.later().stream().map(l -> " Then " + l.name() + ".").collect(Collectors.joining())
+                + v.later().stream()
+                        .map(l -> " Then " + l.name() + (l.swapped() == null ? "." : ", swapped."))
+                        .collect(Collectors.joining())
                 + v.facts().stream()
                         .map(f -> " Fact " + f.key() + ": " + f.text())
                         .collect(Collectors.joining());
@@ -52,6 +57,10 @@ final class NextRow extends Painted<NextView> {
         TextBlock seconds = pen.line(v.in(), TextRole.VALUE, true, in);
         pen.midway(seconds, in, pen.palette().text());
         Box where = in.rightOf(seconds.widthPx() + pen.px(18));
+        Mark swapped = v.swapped();
+        if (swapped != null) {
+            where = where.rightOf(pen.mark(swapped, TextRole.SMALL, where) + pen.px(18));
+        }
         pen.midway(
                 pen.line(v.where(), TextRole.SMALL, false, where),
                 where,
@@ -89,6 +98,11 @@ final class NextRow extends Painted<NextView> {
                     name,
                     pen.palette().text());
             Box in = cell.bottom(inHeight);
+            Mark swapped = later.swapped();
+            if (swapped != null) {
+                pen.mark(swapped, TextRole.SMALL, in);
+                continue;
+            }
             pen.midway(
                     pen.line(later.in(), TextRole.SMALL, false, in),
                     in,

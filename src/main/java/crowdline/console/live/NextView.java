@@ -1,12 +1,15 @@
 package crowdline.console.live;
 
+import crowdline.console.paint.Mark;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What comes.
  *
  * @param caption such as "Next in"
  * @param in such as "12 s"
+ * @param swapped that it was swapped, if it was
  * @param where where the crowd looks as it begins; empty if nobody knows
  * @param name the next figure
  * @param call its call, ready to read; empty if it has none
@@ -14,10 +17,21 @@ import java.util.List;
  * @param facts facts to take with the keys 1 to 3
  */
 public record NextView(
-        String caption, String in, String where, String name, String call, List<Later> later, List<FactView> facts) {
+        String caption,
+        String in,
+        @Nullable Mark swapped,
+        String where,
+        String name,
+        String call,
+        List<Later> later,
+        List<FactView> facts) {
 
-    /** A figure further on. */
-    public record Later(String name, String in) {}
+    /** A figure further on, and that it was swapped, if it was. */
+    public record Later(String name, String in, @Nullable Mark swapped) {
+        public Later(String name, String in) {
+            this(name, in, null);
+        }
+    }
 
     /**
      * A fact within reach.
@@ -29,9 +43,9 @@ public record NextView(
      */
     public record FactView(int key, String text, String shortText, String takes) {}
 
-    /** Without a place to look. */
+    /** Neither swapped nor with a place to look. */
     NextView(String caption, String in, String name, String call, List<Later> later, List<FactView> facts) {
-        this(caption, in, "", name, call, later, facts);
+        this(caption, in, null, "", name, call, later, facts);
     }
 
     public NextView {

@@ -57,6 +57,10 @@ final class NowWords {
         Mark state = null;
         if (figure.held()) {
             state = new Mark(Form.BARS, Tone.CAUTION, "Holding: H goes on");
+        } else if (moment.state().course().clockStandsIn()) {
+            state = figure.waitsForHand()
+                    ? new Mark(Form.DIAMOND, Tone.CAUTION, StripWords.lost(moment) + ": Space when the next begins")
+                    : new Mark(Form.CLOCK, Tone.CAUTION, StripWords.lost(moment) + ": the clock goes on");
         } else if (figure.waitsForHand()) {
             state = new Mark(Form.DIAMOND, Tone.CAUTION, "The clock waits for your step");
         }

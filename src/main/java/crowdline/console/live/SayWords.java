@@ -10,7 +10,6 @@ import crowdline.live.LiveNow;
 import crowdline.live.RemarkForm;
 import crowdline.live.Speaking;
 import crowdline.live.Talk;
-import crowdline.live.Upcoming;
 import crowdline.patter.PatterRules;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
@@ -18,7 +17,6 @@ import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
 import crowdline.speech.Breaths;
 import crowdline.speech.SpokenTime;
 import java.util.List;
@@ -39,7 +37,11 @@ final class SayWords {
     private SayWords() {}
 
     /** What is said, and the remark behind it. */
-    record Saying(SayView view, @Nullable String remarkId, boolean shortForm) {}
+    record Saying(SayView view, @Nullable String remarkId, boolean shortForm, boolean waits) {
+        static Saying nothing(SayView view) {
+            return new Saying(view, null, false, false);
+        }
+    }
 
     /** A remark in its time. */
     private record Turn(Remark remark, boolean shortForm, double startS, double endS, boolean tight, boolean begun) {}
@@ -51,12 +53,14 @@ final class SayWords {
         Speaking speaking = moment.state().talk().speaking();
         QuietNow quiet = QuietNow.of(moment.now(), act, words);
         if (speaking == null && quiet != null && (turn == null || turn.startS() > nowS - NOW_S)) {
-            return new Saying(listen(quiet, nowS), null, false);
+            return Saying.nothing(listen(quiet, nowS));
         }
         if (turn == null) {
-            return new Saying(nothing(moment, words, act), null, false);
+            return Saying.nothing(nothing(moment, words, act));
         }
-        return new Saying(words(moment, words, turn, nowS), turn.remark().id(), turn.shortForm());
+        boolean waits = turn.startS() - nowS > NOW_S
+                && !SayWhen.of(moment, words, turn.remark()).mayBeSaid(turn.remark());
+        return new Saying(words(moment, words, turn, nowS), turn.remark().id(), turn.shortForm(), waits);
     }
 
     private static @Nullable Turn turn(Moment moment, ShowWords words) {
@@ -104,7 +108,9 @@ final class SayWords {
                 && turn.startS() + thereIsS >= nowS + figure.leftS() - STEP_S
                 && takesS - thereIsS <= PatterRules.DEFAULT.runPastS();
         double waitS = turn.startS() - nowS;
-        String caption = waitS > NOW_S ? ahead(moment, words, turn, waitS) : turn.begun() ? "Saying" : "Say now";
+        String caption = waitS > NOW_S
+                ? SayWhen.of(moment, words, turn.remark()).words(turn.remark(), waitS)
+                : turn.begun() ? "Saying" : "Say now";
         String kind = ShowWords.word(turn.remark().kind()) + (turn.shortForm() ? ", short form" : "");
         return new SayView(
                 What.WORDS,
@@ -120,24 +126,6 @@ final class SayWords {
                         goneS,
                         Seconds.left(thereIsS - goneS) + " left",
                         goneS >= takesS ? "S when said" : Seconds.left(takesS - goneS) + " to say"));
-    }
-
-    /** When a remark ahead is due; no seconds are told towards a figure that may begin at any time. */
-    private static String ahead(Moment moment, ShowWords words, Turn turn, double waitS) {
-        LiveNow now = moment.now();
-        Act act = words.act(moment.state().actId()).orElse(null);
-        Upcoming next = now.upcoming().isEmpty() ? null : now.upcoming().get(0);
-        boolean itsOwn = next != null
-                && words.figure(act, next.figureId())
-                        .map(f -> f.remarks().contains(turn.remark()))
-                        .orElse(false);
-        FigureNow figure = now.figure();
-        boolean held = figure != null && figure.held();
-        boolean overdue = next != null && next.inS() != null && next.inS() <= 0;
-        if (!itsOwn || !(held || overdue)) {
-            return "Say in " + Seconds.left(waitS);
-        }
-        return turn.remark().kind() == RemarkKind.CALL ? "Say just before it begins" : "Say when it begins";
     }
 
     /** @param runsOn true if only the end of its figure is in the way, and by no more than the plan allows */

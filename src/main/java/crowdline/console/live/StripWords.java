@@ -3,6 +3,7 @@ package crowdline.console.live;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
+import crowdline.live.Course;
 import crowdline.live.FigureNow;
 import crowdline.live.Phase;
 import crowdline.live.Source;
@@ -32,7 +33,7 @@ final class StripWords {
                 act == null ? words.show().title() : words.who(act),
                 time(moment, act),
                 drift(moment),
-                source(moment.state().source()),
+                source(moment.state().course()),
                 sureness(moment),
                 reading(moment.tracking().readingAgeS()),
                 hour(moment.hour()));
@@ -70,8 +71,11 @@ final class StripWords {
                 : new Mark(Form.UP, Tone.CAUTION, Seconds.left(-lateS) + " early");
     }
 
-    private static Mark source(Source source) {
-        return switch (source) {
+    private static Mark source(Course course) {
+        if (course.clockStandsIn()) {
+            return new Mark(Form.CLOCK, Tone.CAUTION, "Clock");
+        }
+        return switch (course.source()) {
             case HAND -> new Mark(Form.SQUARE, Tone.CALM, "Hand");
             case CLOCK -> new Mark(Form.CLOCK, Tone.CALM, "Clock");
             case AIRCRAFT -> new Mark(Form.AEROPLANE, Tone.CALM, "Aircraft");
@@ -90,6 +94,9 @@ final class StripWords {
         if (figure.waitsForHand()) {
             return new Mark(Form.ONE_OF_THREE, Tone.CAUTION, "Your step");
         }
+        if (moment.state().course().clockStandsIn()) {
+            return new Mark(Form.CROSS, Tone.CAUTION, lost(moment));
+        }
         Double sureness = moment.tracking().sureness();
         if (moment.state().source() == Source.AIRCRAFT && sureness != null) {
             if (sureness >= SURE) {
@@ -104,6 +111,12 @@ final class StripWords {
             case CLOCK -> new Mark(Form.TWO_OF_THREE, Tone.CALM, "By time");
             case AIRCRAFT -> new Mark(Form.ONE_OF_THREE, Tone.CAUTION, "Not sure");
         };
+    }
+
+    /** Why the clock stands in for the aircraft. */
+    static String lost(Moment moment) {
+        Double ageS = moment.tracking().readingAgeS();
+        return ageS == null || ageS >= OLD_READING_S ? "Aircraft lost" : "Aircraft unclear";
     }
 
     private static Mark reading(@Nullable Double ageS) {

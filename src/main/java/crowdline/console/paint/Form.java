@@ -16,6 +16,8 @@ public enum Form {
     BARS,
     /** Off the plan, gone, not allowed. */
     CROSS,
+    /** Two have changed places. */
+    SWAP,
     /** Act now. */
     STOP,
     /** Moved by hand. */

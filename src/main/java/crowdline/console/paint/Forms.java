@@ -16,6 +16,9 @@ final class Forms {
         .82, .43, .58, 0, .68, 0, .58, .43, .36, .43, .12
     };
 
+    private static final double[] ARROW_DOWN = {.14, .04, .36, .04, .36, .54, .5, .54, .25, .98, 0, .54, .14, .54};
+    private static final double[] ARROW_UP = {.86, .96, .64, .96, .64, .46, .5, .46, .75, .02, 1, .46, .86, .46};
+
     private Forms() {}
 
     /** How many times as wide as high the shape is. */
@@ -49,6 +52,10 @@ final class Forms {
                 cross.moveTo(.86, .14);
                 cross.lineTo(.14, .86);
                 g.draw(cross);
+            }
+            case SWAP -> {
+                g.fill(polygon(ARROW_DOWN));
+                g.fill(polygon(ARROW_UP));
             }
             case STOP -> {
                 Area stop = new Area(polygon(OCTAGON));

@@ -73,6 +73,12 @@ final class Pedals {
         keep(learned.withPort(path));
     }
 
+    /** Listens at another speed from now on. */
+    void useBaud(int baud) {
+        stop();
+        keep(learned.withBaud(baud));
+    }
+
     /** Begins to learn a button for a command. */
     void learn(Command command) {
         lesson = new Lesson(command, learned);
@@ -183,7 +189,7 @@ final class Pedals {
                     Tone.CAUTION,
                     "First " + differed.first().words() + ", then "
                             + differed.second().words() + ". Begin again: press the one pedal for " + command
-                            + " twice.");
+                            + " twice. If every press differs, its speed is another one.");
         } else if (state instanceof Learning.Taken taken) {
             now.asksPedal = taken.signal();
             String other = PedalCommands.of(taken.command()).map(Command::label).orElse(taken.command());

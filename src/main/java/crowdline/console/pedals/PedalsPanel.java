@@ -61,7 +61,7 @@ public final class PedalsPanel extends JPanel {
         pedals = new Pedals(host.learned(), host::keep);
         commands = new CommandList(appearance);
         said = new SaidLine("What to do", appearance, TextRole.SMALL, 52);
-        port = new PortPart(appearance, host.learned().port(), pedals::usePort);
+        port = new PortPart(appearance, host.learned(), pedals::usePort, pedals::useBaud);
         commands.registerKeyboardAction(e -> learn(), KeyStroke.getKeyStroke("ENTER"), WHEN_FOCUSED);
         commands.registerKeyboardAction(e -> forget(), KeyStroke.getKeyStroke("DELETE"), WHEN_FOCUSED);
         learn = button(appearance, "Learn (Enter)", this::learn);

@@ -6,13 +6,18 @@ import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.console.theme.Tone;
+import crowdline.storage.LearnedButtons;
 import crowdline.telemetry.serial.ButtonStatus;
 import crowdline.telemetry.serial.PortName;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
+import java.util.function.IntConsumer;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
+import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -27,19 +32,28 @@ import org.jspecify.annotations.Nullable;
 final class PortPart extends JPanel {
     private static final String NO_PORT =
             "No serial port was found. Plug the pedal in; it appears here by itself. A remote that types keys needs none.";
+    /** Speeds of boards that send a byte a press; common practice, no source. */
+    private static final List<Integer> SPEEDS_BAUD = List.of(1200, 2400, 4800, 9600, 19_200, 38_400, 57_600, 115_200);
+
     private static final PortName NONE = new PortName("", "None: a remote that types keys needs no port");
 
     private final DefaultListModel<PortName> names = new DefaultListModel<>();
     private final JList<PortName> ports = new JList<>(names);
     private final JTextField typed = new JTextField();
+    private final JComboBox<Speed> speed;
     private final SaidLine status;
     private final transient Consumer<@Nullable String> use;
     private @Nullable String current;
 
-    /** @param use told which port to listen to, by its path; null for none */
-    PortPart(Appearance appearance, @Nullable String current, Consumer<@Nullable String> use) {
+    /**
+     * @param learned where it is plugged in now
+     * @param use told which port to listen to, by its path; null for none
+     * @param useBaud told at which speed
+     */
+    PortPart(Appearance appearance, LearnedButtons learned, Consumer<@Nullable String> use, IntConsumer useBaud) {
         this.use = use;
-        this.current = current;
+        current = learned.port();
+        speed = speed(appearance, learned.baud(), useBaud);
         status = new SaidLine("How the pedal stands", appearance, TextRole.BODY, 40);
         ports.setCellRenderer(new PortCells());
         ports.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
@@ -56,14 +70,44 @@ final class PortPart extends JPanel {
                 "[0:0:,grow 60,fill][0:0:,grow 40,fill]"));
         add(label(appearance, "Where the pedal is plugged in (Enter chooses)", ports));
         add(label(appearance, "Or the name of its port", typed), "wrap");
-        add(new JScrollPane(ports), "spany 2, hmin " + appearance.room(84) + ", grow");
+        add(new JScrollPane(ports), "spany 3, hmin " + appearance.room(84) + ", grow");
         JButton useTyped = new JButton("Use");
         useTyped.setFont(appearance.plain(TextRole.BODY));
         useTyped.addActionListener(e -> type());
         add(typed, "split 2, growx, wmin 0");
         add(useTyped, "growx 0, wrap");
+        add(label(appearance, "Its speed", speed), "split 2, growx 0");
+        add(speed, "growx, wmin 0, wrap");
         add(status, "growx");
         show(List.of());
+    }
+
+    private static JComboBox<Speed> speed(Appearance appearance, int now, IntConsumer use) {
+        List<Integer> all = new ArrayList<>(SPEEDS_BAUD);
+        if (!all.contains(now)) {
+            all.add(now);
+            Collections.sort(all);
+        }
+        JComboBox<Speed> box = new JComboBox<>(all.stream().map(Speed::new).toArray(Speed[]::new));
+        box.setSelectedItem(new Speed(now));
+        box.setFont(appearance.plain(TextRole.BODY));
+        box.getAccessibleContext().setAccessibleName("Its speed");
+        box.getAccessibleContext().setAccessibleDescription("As the maker of the pedal says; lines have none");
+        box.addActionListener(e -> {
+            if (box.getSelectedItem() instanceof Speed chosen) {
+                use.accept(chosen.baud());
+            }
+        });
+        return box;
+    }
+
+    /** A speed, in words. */
+    record Speed(int baud) {
+        @Override
+        public String toString() {
+            String words = String.format(Locale.UK, "%,d baud", baud);
+            return baud == LearnedButtons.USUAL_BAUD ? words + ", the usual" : words;
+        }
     }
 
     /** Shows the ports there are; nothing moves when they are the same as before. */
@@ -99,7 +143,7 @@ final class PortPart extends JPanel {
         if (now != null && found.stream().noneMatch(p -> p.path().equals(now))) {
             all.add(new PortName(now, now));
         }
-        if (!all.equals(java.util.Collections.list(names.elements()))) {
+        if (!all.equals(Collections.list(names.elements()))) {
             names.clear();
             all.forEach(names::addElement);
             mark();
@@ -132,7 +176,7 @@ final class PortPart extends JPanel {
     private void to(@Nullable String path) {
         current = path;
         use.accept(path);
-        List<PortName> known = new ArrayList<>(java.util.Collections.list(names.elements()));
+        List<PortName> known = new ArrayList<>(Collections.list(names.elements()));
         known.remove(NONE);
         show(known);
         mark();

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class CommandEventsTest {
-    private static final Handles HANDLES = new Handles("r1", true, List.of("f1", "f2"), "fill", 2);
+    private static final Handles HANDLES = new Handles("r1", true, false, List.of("f1", "f2"), "fill", 2);
 
     private static @Nullable LiveEvent event(Command command, LiveState state) {
         return CommandEvents.of(command, state, HANDLES)
@@ -47,9 +47,25 @@ class CommandEventsTest {
     }
 
     @Test
+    void swapSwapsTheNextTwo() {
+        assertThat(event(Command.SWAP, SmallShow.after(new FlightEvent.ActStarted(1))))
+                .isEqualTo(new FlightEvent.NextSwapped(7));
+    }
+
+    @Test
     void saidMeansTheRemarkOnTheScreenInItsForm() {
         assertThat(event(Command.SAID, SmallShow.after()))
                 .isEqualTo(new TalkEvent.RemarkSaid(7, "r1", RemarkForm.SHORT));
+    }
+
+    @Test
+    void saidIsRefusedWhileTheRemarkWaitsAndLeavingItOutIsNot() {
+        Handles waits = new Handles("r1", true, true, List.of(), null, 2);
+        assertThat(CommandEvents.refusal(Command.SAID, waits))
+                .hasValue("S came before the time of this remark and marked nothing; X leaves a waiting remark out");
+        assertThat(CommandEvents.refusal(Command.NOT_SAID, waits)).isEmpty();
+        assertThat(CommandEvents.refusal(Command.SAID, HANDLES)).isEmpty();
+        assertThat(CommandEvents.refusal(Command.SAID, Handles.NONE)).isEmpty();
     }
 
     @Test

@@ -9,7 +9,9 @@ import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
 import crowdline.live.FlightEvent;
 import crowdline.live.IncidentEvent;
+import crowdline.live.LiveState;
 import crowdline.live.RemarkForm;
+import crowdline.live.Source;
 import crowdline.live.TalkEvent;
 import crowdline.patter.Plan;
 import crowdline.patter.Unplaced;
@@ -59,6 +61,75 @@ class LivePresenterTest {
     }
 
     @Test
+    void figuresThatWereSwappedSayWithWhichInAWordAndAShape() {
+        LiveState swapped = SmallShow.after(new FlightEvent.ActStarted(100), new FlightEvent.NextSwapped(102));
+        LiveView view = presenter.view(SmallShow.moment(104, Plan.EMPTY, swapped));
+        assertThat(view.next().name()).isEqualTo("Low pass");
+        assertThat(view.next().swapped()).isEqualTo(new Mark(Form.SWAP, Tone.CAUTION, "Swapped with Stall turn"));
+        assertThat(view.next().later())
+                .containsExactly(new NextView.Later(
+                        "Stall turn", "in 16 s", new Mark(Form.SWAP, Tone.CAUTION, "in 16 s, swapped")));
+        LiveView back = presenter.view(SmallShow.moment(
+                104,
+                Plan.EMPTY,
+                SmallShow.after(
+                        new FlightEvent.ActStarted(100),
+                        new FlightEvent.NextSwapped(102),
+                        new FlightEvent.NextSwapped(103))));
+        assertThat(back.next().swapped()).isNull();
+        assertThat(back.next().name()).isEqualTo("Stall turn");
+    }
+
+    @Test
+    void aFigureOverItsTimeIsFollowedAtAnyMomentAndNotInNoSeconds() {
+        LiveView view =
+                presenter.view(SmallShow.moment(126, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100))));
+        assertThat(view.next().caption()).isEqualTo("Next");
+        assertThat(view.next().in()).isEqualTo("any moment");
+    }
+
+    @Test
+    void whereToLookIsToldOnlyOfAFigureThatFollowsTheOneItFollowsInThePlan() {
+        LivePresenter sighted = new LivePresenter(SmallShow.wordsWithSights());
+        FlightEvent start = new FlightEvent.ActStarted(100);
+        assertThat(sighted.view(SmallShow.moment(104, Plan.EMPTY, SmallShow.after(start)))
+                        .next()
+                        .where())
+                .isEqualTo("left of f2");
+        assertThat(sighted.view(SmallShow.moment(
+                                104, Plan.EMPTY, SmallShow.after(start, new FlightEvent.NextSwapped(102))))
+                        .next()
+                        .where())
+                .isEmpty();
+        assertThat(sighted.view(SmallShow.moment(
+                                104, Plan.EMPTY, SmallShow.after(start, new FlightEvent.NextDropped(102))))
+                        .next()
+                        .where())
+                .isEmpty();
+    }
+
+    @Test
+    void clockThatStandsInForTheAircraftSaysSoAndWhetherItWaits() {
+        LiveState goesOn = SmallShow.after(
+                new FlightEvent.SourceChosen(99, Source.AIRCRAFT),
+                new FlightEvent.ActStarted(100),
+                new FlightEvent.AircraftLost(104, 101));
+        LiveView view = presenter.view(SmallShow.moment(105, Plan.EMPTY, goesOn));
+        assertThat(view.strip().source()).isEqualTo(new Mark(Form.CLOCK, Tone.CAUTION, "Clock"));
+        assertThat(view.strip().sureness()).isEqualTo(new Mark(Form.CROSS, Tone.CAUTION, "Aircraft lost"));
+        assertThat(view.now().state())
+                .isEqualTo(new Mark(Form.CLOCK, Tone.CAUTION, "Aircraft lost: the clock goes on"));
+        LiveState waits = SmallShow.after(
+                new FlightEvent.SourceChosen(99, Source.AIRCRAFT),
+                new FlightEvent.ActStarted(100),
+                new FlightEvent.AircraftLost(125, 120));
+        LiveView standing = presenter.view(SmallShow.moment(126, Plan.EMPTY, waits));
+        assertThat(standing.strip().sureness().word()).isEqualTo("Your step");
+        assertThat(standing.now().state())
+                .isEqualTo(new Mark(Form.DIAMOND, Tone.CAUTION, "Aircraft lost: Space when the next begins"));
+    }
+
+    @Test
     void beingLateIsAWordAndAShape() {
         LiveView view =
                 presenter.view(SmallShow.moment(126, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(120))));
@@ -102,6 +173,26 @@ class LivePresenterTest {
     }
 
     @Test
+    void aRemarkWaitsUntilItsTimeAndACallOnlyWhileSecondsAreTold() {
+        Plan plan = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 106));
+        LiveState flying = SmallShow.after(new FlightEvent.ActStarted(100));
+        LiveView early = presenter.view(SmallShow.moment(103, plan, flying));
+        assertThat(early.say().caption()).isEqualTo("Say in 3 s");
+        assertThat(early.handles().sayWaits()).isTrue();
+        LiveView due = presenter.view(SmallShow.moment(105.2, plan, flying));
+        assertThat(due.say().caption()).isEqualTo("Say now");
+        assertThat(due.handles().sayWaits()).isFalse();
+        Plan call = SmallShow.plan(SmallShow.placed("r-call-2", "f2", RemarkKind.CALL, 128.5));
+        LiveView atAnyMoment = presenter.view(SmallShow.moment(126, call, flying));
+        assertThat(atAnyMoment.say().caption()).isEqualTo("Say just before it begins");
+        assertThat(atAnyMoment.handles().sayWaits()).isFalse();
+        Plan what = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 125));
+        LiveView notBegun = presenter.view(SmallShow.moment(121, what, SmallShow.after()));
+        assertThat(notBegun.say().caption()).isEqualTo("Say when it begins");
+        assertThat(notBegun.handles().sayWaits()).isTrue();
+    }
+
+    @Test
     void aRemarkThatCannotFitSaysByHowMuch() {
         Plan plan = SmallShow.plan(
                 SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 104),
@@ -139,6 +230,17 @@ class LivePresenterTest {
         Moment moment = SmallShow.moment(104, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100)));
         assertThat(presenter.view(seen(moment, "Low pass")).now().name()).isEqualTo("Loop or low pass");
         assertThat(presenter.view(seen(moment, "Loop")).now().name()).isEqualTo("Loop");
+    }
+
+    @Test
+    void callOfTheFigureAfterOneThatMayBeginAtAnyTimeWaitsForThatOneAndTellsNoSeconds() {
+        Plan call = SmallShow.plan(SmallShow.placed("r-call-2", "f2", RemarkKind.CALL, 115));
+        LiveState swapped = SmallShow.after(new FlightEvent.ActStarted(100), new FlightEvent.NextSwapped(101));
+        LiveView over = presenter.view(SmallShow.moment(112, call, swapped));
+        assertThat(over.say().caption()).isEqualTo("Say once the next has begun");
+        assertThat(over.handles().sayWaits()).isTrue();
+        assertThat(presenter.view(SmallShow.moment(104, call, swapped)).say().caption())
+                .isEqualTo("Say in 11 s");
     }
 
     private static Moment seen(Moment moment, String other) {

@@ -156,6 +156,16 @@ public final class SmallShow {
                 show, new Catalogue(List.of()), text -> new SpokenTime(4, 3.5, 4.5), (act, variant) -> ActSheet.NONE);
     }
 
+    /** The same with a place to look for every figure. */
+    static ShowWords wordsWithSights() {
+        return new ShowWords(
+                show(),
+                new Catalogue(List.of()),
+                text -> new SpokenTime(4, 3.5, 4.5),
+                (act, variant) -> ActSheet.NONE,
+                (act, variant, figure) -> "left of " + figure);
+    }
+
     static LiveState after(LiveEvent... events) {
         LiveState state = LiveState.initial();
         state = step(state, new ShowEvent.ShowOpened(0, "Marram Field Air Day", List.of("a1")));

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JButton;
+import javax.swing.JComboBox;
 import javax.swing.JTextField;
 import org.junit.jupiter.api.Test;
 
@@ -121,6 +122,18 @@ class PedalsPanelTest {
         field.setText(" /dev/pts/7 ");
         field.postActionEvent();
         assertThat(kept).containsExactly(LearnedButtons.NONE.withPort("/dev/pts/7"));
+    }
+
+    @Test
+    void aSpeedThatIsChosenIsUsed() {
+        JComboBox<?> speeds = all(panel).stream()
+                .filter(JComboBox.class::isInstance)
+                .map(c -> (JComboBox<?>) c)
+                .findFirst()
+                .orElseThrow();
+        assertThat(String.valueOf(speeds.getSelectedItem())).isEqualTo("9,600 baud, the usual");
+        speeds.setSelectedIndex(speeds.getSelectedIndex() + 1);
+        assertThat(kept).containsExactly(LearnedButtons.NONE.withBaud(19_200));
     }
 
     @Test

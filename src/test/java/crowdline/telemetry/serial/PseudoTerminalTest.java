@@ -75,9 +75,10 @@ class PseudoTerminalTest {
         OutputStream device = plug(port);
         BlockingQueue<HeardSignal> heard = new LinkedBlockingQueue<>();
         ButtonPort buttons =
-                ButtonPort.start(SerialPorts.at(port.toString(), List.of(9600)), System::nanoTime, heard::add);
+                ButtonPort.start(SerialPorts.at(port.toString(), List.of(19_200)), System::nanoTime, heard::add);
         try {
             until(() -> buttons.status().state() == ButtonStatus.State.READY);
+            assertThat(speedOf(port)).isEqualTo("19200");
             assertThat(press(device, heard)).isEqualTo(new ButtonSignal.Sent('1'));
 
             Objects.requireNonNull(socat).destroy();
@@ -89,6 +90,12 @@ class PseudoTerminalTest {
         } finally {
             buttons.close();
         }
+    }
+
+    /** What the system says of a terminal's speed; a pseudo-terminal keeps it and passes bytes at any. */
+    private static String speedOf(Path port) throws IOException {
+        Process stty = new ProcessBuilder("stty", "-F", port.toString(), "speed").start();
+        return new String(stty.getInputStream().readAllBytes(), StandardCharsets.US_ASCII).strip();
     }
 
     private static ButtonSignal press(OutputStream device, BlockingQueue<HeardSignal> heard)

@@ -1,0 +1,100 @@
+package crowdline.live;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.live.FlightEvent.AircraftFound;
+import crowdline.live.FlightEvent.AircraftLost;
+import crowdline.live.FlightEvent.AircraftSeen;
+import crowdline.live.FlightEvent.Held;
+import crowdline.live.FlightEvent.NextDropped;
+import crowdline.live.FlightEvent.SourceChosen;
+import crowdline.live.FlightEvent.Stepped;
+import crowdline.live.FlightEvent.SteppedBack;
+import crowdline.live.LiveEvent.Undone;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+
+/** Worked by hand with a loop, a roll, a spin and a pass of 10, 8, 20 and 6 s, begun at 100 s. */
+class ClockStandsInTest {
+
+    private static Played byAircraft() {
+        return Played.flying().with(new SourceChosen(101, Source.AIRCRAFT));
+    }
+
+    private static FigureNow figure(Played played, double nowS) {
+        return Objects.requireNonNull(played.at(nowS).figure());
+    }
+
+    @Test
+    void figureThatEndedWhileNobodySawItIsLeftAtItsTime() {
+        Played played = byAircraft().with(new AircraftLost(112, 107)).clockUntil(112);
+
+        assertThat(played.state.figureId()).isEqualTo("roll");
+        assertThat(played.timeIn(112)).isEqualTo(2);
+        assertThat(figure(played.clockUntil(119), 119).figureId()).isEqualTo("spin");
+    }
+
+    @Test
+    void handThatConfirmedAFigureInTimeDoesNotStopTheClock() {
+        Played played = byAircraft()
+                .with(new Stepped(105), new SteppedBack(106), new AircraftLost(112, 107))
+                .clockUntil(112);
+
+        assertThat(played.state.figureId()).isEqualTo("roll");
+    }
+
+    @Test
+    void figureSeenOverItsTimeWaitsForTheHandAndNothingJumps() {
+        Played played = byAircraft().with(new AircraftLost(135, 130)).clockUntil(200);
+
+        assertThat(played.state.figureId()).isEqualTo("loop");
+        assertThat(figure(played, 200).waitsForHand()).isTrue();
+        assertThat(played.state.course().clockStandsIn()).isTrue();
+
+        played.with(new Stepped(201)).clockUntil(212);
+        assertThat(played.state.figureId()).as("from there the clock goes on").isEqualTo("spin");
+    }
+
+    @Test
+    void aircraftLeadsAgainFromWhereItIsSeen() {
+        Played played = byAircraft().with(new AircraftLost(112, 107)).clockUntil(112);
+        assertThat(played.state.source()).isEqualTo(Source.CLOCK);
+        assertThat(played.state.course().source()).isEqualTo(Source.AIRCRAFT);
+        played.with(new AircraftSeen(113, 2));
+        assertThat(played.refusal).isEqualTo("The aircraft does not move the position now.");
+
+        played.with(new AircraftFound(114), new AircraftSeen(115, 2));
+        assertThat(played.state.figureId()).isEqualTo("spin");
+        assertThat(played.state.source()).isEqualTo(Source.AIRCRAFT);
+        assertThat(ClockAdvance.due(played.state, Played.DURATIONS, 500)).isEmpty();
+    }
+
+    @Test
+    void takingBackReachesWhatTheHandDidAndNotTheStandIn() {
+        Played played = byAircraft().with(new NextDropped(102), new AircraftLost(106, 103));
+        assertThat(played.state.takeBack()).contains("drop");
+
+        played.with(new Undone(107));
+        assertThat(played.at(107).upcoming()).extracting(Upcoming::figureId).startsWith("roll");
+    }
+
+    @Test
+    void handChoosesTheClockForGoodOrItself() {
+        Played played = byAircraft().with(new AircraftLost(106, 103), new SourceChosen(107, Source.AIRCRAFT));
+        assertThat(played.refusal).isEqualTo("The clock stands in until the aircraft is seen again.");
+
+        played.with(new SourceChosen(108, Source.CLOCK));
+        assertThat(played.state.course().clockStandsIn()).isFalse();
+        assertThat(played.state.course().source()).isEqualTo(Source.CLOCK);
+        assertThat(played.with(new AircraftFound(109)).refusal)
+                .isEqualTo("The clock does not stand in for the aircraft now.");
+    }
+
+    @Test
+    void heldFigureStaysHeld() {
+        Played played =
+                byAircraft().with(new Held(104), new AircraftLost(112, 107)).clockUntil(200);
+
+        assertThat(played.state.phase()).isInstanceOf(Phase.Held.class);
+    }
+}
