@@ -79,8 +79,8 @@ final class FollowCommand implements Callable<Integer> {
             terminal.complain("--start is " + start + "; it must be from 0 to 1000000 seconds");
             return ExitCode.UNUSABLE;
         }
-        LogReadings readings =
-                LogReadings.read(Objects.requireNonNull(log), show, pressure ? IgcHeight.PRESSURE : IgcHeight.GNSS);
+        LogReadings readings = LogReadings.read(
+                Objects.requireNonNull(log), show, pressure ? IgcHeight.PRESSURE : IgcHeight.GNSS, terminal::complain);
         return follow(plan(show, acts.get(0)), readings, start);
     }
 

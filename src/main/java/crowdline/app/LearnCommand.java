@@ -160,7 +160,7 @@ final class LearnCommand implements Callable<Integer> {
             return false;
         }
         for (Path log : logs) {
-            LogReadings readings = LogReadings.read(log, loaded.show(), IgcHeight.GNSS);
+            LogReadings readings = LogReadings.read(log, loaded.show(), IgcHeight.GNSS, terminal::complain);
             Pass pass = new PassAdding(act, choice.variant(act), ids)
                     .fromLog(FollowPlan.of(prediction.flight()), readings)
                     .orElse(null);

@@ -76,8 +76,12 @@ public interface Host {
     /** Looks for receivers of the aircraft's position and answers on the event thread. */
     void findReceivers(Consumer<List<ReceiverChoice>> found);
 
-    /** Takes the aircraft's position from there: a port's path, a flight log, or nowhere if empty. */
-    void useReceiver(String where);
+    /**
+     * Takes the aircraft's position from there: a port's path, a flight log, or nowhere if empty.
+     *
+     * @param faster how much faster than flown a flight log is played, above 0
+     */
+    void useReceiver(String where, double faster);
 
     /** Show files opened before, the newest first. */
     List<Path> recent();

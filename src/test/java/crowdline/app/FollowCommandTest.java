@@ -107,7 +107,7 @@ class FollowCommandTest {
     @Test
     void aMissingLogIsRefusedInOneSentence() {
         assertThat(run("follow", DEMO, "nowhere.nmea", "--act", GLIDER)).isEqualTo(ExitCode.UNUSABLE);
-        assertThat(caught.err()).contains("nowhere.nmea cannot be read");
+        assertThat(caught.err()).contains("there is no file nowhere.nmea; check its name");
     }
 
     @Test

@@ -339,7 +339,7 @@ class ConsoleFrameTest {
         public void findReceivers(Consumer<List<ReceiverChoice>> found) {}
 
         @Override
-        public void useReceiver(String where) {}
+        public void useReceiver(String where, double faster) {}
 
         @Override
         public List<Path> recent() {

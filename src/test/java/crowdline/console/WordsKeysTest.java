@@ -295,7 +295,7 @@ class WordsKeysTest {
         public void findReceivers(Consumer<List<ReceiverChoice>> found) {}
 
         @Override
-        public void useReceiver(String where) {}
+        public void useReceiver(String where, double faster) {}
 
         @Override
         public void open() {

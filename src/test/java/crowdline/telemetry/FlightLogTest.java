@@ -49,7 +49,7 @@ class FlightLogTest {
 
     @Test
     void emptyAndHugeFilesAreRefused() {
-        assertThat(Logs.refusal(new byte[0], "a", IgcHeight.GNSS)).startsWith("a is no flight log");
+        assertThat(Logs.refusal(new byte[0], "a", IgcHeight.GNSS)).startsWith("a is empty");
         assertThat(Logs.refusal(new byte[FlightLog.LARGEST + 1], "a", IgcHeight.GNSS))
                 .isEqualTo("a has 24 MB; a flight log has at most 24 MB, so cut it to the flight");
     }
