@@ -96,6 +96,12 @@ final class Route {
         return pass;
     }
 
+    /** The number of that pass among those of the variant, from 1. */
+    int passNumber() {
+        List<Pass> kept = passes.of(tour().act().id(), tour().variant().name());
+        return pass.map(p -> ids(kept).indexOf(p.id())).orElse(-1) + 1;
+    }
+
     List<FigureTime> figures() {
         return times.figures();
     }
