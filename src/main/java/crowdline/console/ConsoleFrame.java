@@ -74,6 +74,9 @@ public final class ConsoleFrame extends JFrame {
         places = new PlaceCommands(host, pane);
         words = new WordsPlace(pane.words(), host.words(), this);
         pane.words().onChange(() -> {
+            if (words.isUnsaved()) {
+                pane.forgetGoodNews();
+            }
             pane.allow();
             setTitle(words.title().map(t -> t + " – ").orElse("") + NAME);
         });

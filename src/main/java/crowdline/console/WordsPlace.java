@@ -95,6 +95,12 @@ final class WordsPlace {
         afterSaving = null;
     }
 
+    /** True if something typed stands in no file. */
+    boolean isUnsaved() {
+        WordsModel model = panel.model();
+        return model != null && model.isUnsaved();
+    }
+
     /** What the window's title says of the words, if any are open. */
     Optional<String> title() {
         return panel.title();
@@ -116,7 +122,7 @@ final class WordsPlace {
     /** Does something that leaves these words, once nothing unsaved is lost by it. */
     void leaving(Runnable next) {
         WordsModel model = panel.model();
-        if (model == null || !model.isUnsaved()) {
+        if (model == null || !isUnsaved()) {
             next.run();
             return;
         }

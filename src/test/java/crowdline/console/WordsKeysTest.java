@@ -11,9 +11,12 @@ import crowdline.console.edit.WordsOpened;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.SmallShow;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
+import crowdline.console.theme.Tone;
 import crowdline.console.theme.Zoom;
 import crowdline.console.walk.Walk;
 import crowdline.show.DayAir;
@@ -145,6 +148,22 @@ class WordsKeysTest {
         assertThat(frame().getTitle()).isEqualTo("day.json – Crowdline");
         ctrl(KeyEvent.VK_D);
         assertThat(texts()).containsExactly("The smoke is only paraffin.");
+        assertThat(frame().getTitle()).startsWith("day.json, not saved");
+    }
+
+    @Test
+    void savedGivesWayToTheNextLetter() throws Exception {
+        Mark warning = new Mark(Form.DIAMOND, Tone.CAUTION, "The pedal is not there");
+        ctrl(KeyEvent.VK_N);
+        ctrl(KeyEvent.VK_S);
+        frame().showBanners(List.of(new Mark(Form.DISC, Tone.GOOD, "Saved day.json"), warning));
+        settle();
+        FootBar foot = named(FootBar.class, "Messages");
+        assertThat(foot.getAccessibleContext().getAccessibleDescription()).startsWith("Saved day.json. The pedal");
+        JTextComponent text = named(JTextComponent.class, "What to say");
+        SwingUtilities.invokeAndWait(() -> text.setText("Mind the wind."));
+        settle();
+        assertThat(foot.getAccessibleContext().getAccessibleDescription()).startsWith("The pedal is not there");
         assertThat(frame().getTitle()).startsWith("day.json, not saved");
     }
 
