@@ -65,10 +65,10 @@ public final class WordsModel {
                 !show.future().isEmpty(),
                 presenter.places(show.now()),
                 RemarkPlace.all(show.now()).indexOf(place),
-                presenter.rows(show.now(), place),
+                presenter.rows(show.now(), place, plan),
                 chosen == null ? -1 : at,
                 page,
-                facts.view(show.now(), place, remark -> presenter.verdict(remark, place)));
+                facts.view(show.now(), place, remark -> presenter.verdict(remark, place, plan)));
     }
 
     /** Goes to a place, by its number in the view. */

@@ -39,10 +39,12 @@ public record WordsView(
     /**
      * A place remarks belong to.
      *
+     * @param number which figure of the act's first variant it is, from 1, as the places of the day number it; empty for
+     *     any other place
      * @param depth 0 for the show, 1 for an act, 2 for a figure
      * @param remarks how many it has
      */
-    public record PlaceView(String name, int depth, int remarks) {}
+    public record PlaceView(String number, String name, int depth, int remarks) {}
 
     /** A remark in the list. */
     public record RemarkRow(String kind, String text, Mark verdict) {}

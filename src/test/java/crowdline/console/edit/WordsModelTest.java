@@ -231,11 +231,39 @@ class WordsModelTest {
     @Test
     void planIsShownWithItsRemark() {
         goToExplanationOfTheLoop();
-        model.planned(new WordsPlan(Map.of("r-say-1", "At 1:28."), Map.of("a1", "All reads well.")));
+        model.planned(new WordsPlan(
+                Map.of("r-say-1", new PlannedRemark(PlannedRemark.Standing.SAID, "At 1:28.")),
+                Map.of("a1", "All reads well.")));
         assertThat(page().planned()).isEqualTo("At 1:28.");
         assertThat(page().reads()).isEqualTo("All reads well.");
         model.choose(0);
         assertThat(page().planned()).isEmpty();
+    }
+
+    /** The list and the page say the same of a remark, and neither calls fitting what the plan cannot place. */
+    @Test
+    void whatThePlanCannotPlaceIsNotSaidToFit() {
+        goToExplanationOfTheLoop();
+        typeText("Up and over.");
+        Map<PlannedRemark.Standing, String> begins = Map.of(
+                PlannedRemark.Standing.UNKNOWN, "Fits: ",
+                PlannedRemark.Standing.SAID, "Fits: ",
+                PlannedRemark.Standing.TIGHT, "Just fits: ",
+                PlannedRemark.Standing.SHORT, "Short form: ",
+                PlannedRemark.Standing.NOT_NEEDED, "No gap to fill: ",
+                PlannedRemark.Standing.NO_PLACE, "No place: ");
+        begins.forEach((standing, word) -> {
+            model.planned(new WordsPlan(Map.of("r-say-1", new PlannedRemark(standing, "Why.")), Map.of()));
+            assertThat(page().verdict().word()).startsWith(word);
+            assertThat(model.view().remarks().get(1).verdict()).isEqualTo(page().verdict());
+        });
+    }
+
+    @Test
+    void figuresAreNumberedAsTheyAreFlown() {
+        assertThat(model.view().places())
+                .extracting(WordsView.PlaceView::number)
+                .containsExactly("", "", "1", "2", "3");
     }
 
     @Test
