@@ -44,7 +44,7 @@ final class PicturesCommand implements Callable<Integer> {
     private static WordsModel words(LoadedShow loaded, Catalogue catalogue) {
         Show show = loaded.show();
         WordsModel model =
-                new WordsModel("the demo show", show, WordsDesk.basis(loaded, catalogue, loaded::pace), edited -> {});
+                new WordsModel("the demo show", show, BasisOfShow.basis(loaded, catalogue, loaded::pace), edited -> {});
         model.planned(new WordsPlan(
                 PlanWords.of(
                         ActPlans.of(loaded, show.acts(), act -> act.variants().get(0))),

@@ -174,19 +174,10 @@ public final class WordsModel {
         }
         SpeechFinding finding =
                 helped.stream().filter(f -> f.toChar() >= caret).findFirst().orElse(helped.get(0));
-        String after = typed.text().substring(finding.toChar());
-        boolean goesOn =
-                !after.isBlank() && Character.isLetterOrDigit(after.strip().codePointAt(0));
-        String inserted = ", that is " + finding.suggestion() + (goesOn ? "," : "");
-        type(new RemarkDraft(
-                typed.kind(),
-                typed.text().substring(0, finding.toChar()) + inserted + after,
-                typed.shortText(),
-                typed.weight(),
-                typed.earliestS(),
-                typed.latestS(),
-                typed.once()));
-        return Optional.of(finding.toChar() + inserted.length());
+        RemarkDraft helpedOut = typed.withAside(finding.toChar(), "that is " + finding.suggestion());
+        type(helpedOut);
+        return Optional.of(
+                finding.toChar() + helpedOut.text().length() - typed.text().length());
     }
 
     public void undo() {
