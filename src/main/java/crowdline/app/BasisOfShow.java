@@ -20,9 +20,10 @@ final class BasisOfShow {
     /**
      * All of it, for one show.
      *
+     * @param flown the show by whose times they are judged at the moment
      * @param pace the speaker's of the moment
      */
-    static WordsBasis basis(LoadedShow loaded, Catalogue known, Supplier<Pace> pace) {
+    static WordsBasis basis(LoadedShow loaded, Supplier<LoadedShow> flown, Catalogue known, Supplier<Pace> pace) {
         Catalogue all = known.with(loaded.show().figures());
         Spoken spoken = new Spoken(loaded.show().sayAs());
         return new WordsBasis(
@@ -30,7 +31,7 @@ final class BasisOfShow {
                 figure -> namesOf(figure, all),
                 spoken::expand,
                 text -> pace.get().time(spoken.expand(text)),
-                (act, figure) -> lasts(loaded, act, figure),
+                (act, figure) -> lasts(flown.get(), act, figure),
                 figure -> {
                     String title = figure.title();
                     return title != null

@@ -213,8 +213,8 @@ final class ConsoleHost implements Host {
     }
 
     @Override
-    public void useAir(DayAir air) {
-        opening.useAir(air);
+    public void useAir(DayAir air, boolean toBeSaved) {
+        opening.useAir(air, toBeSaved);
     }
 
     @Override

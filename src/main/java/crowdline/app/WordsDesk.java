@@ -24,6 +24,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
@@ -46,6 +47,8 @@ final class WordsDesk implements WordsHost {
     private final ShowFile shows = new ShowFile();
     /** The newest edit that nobody has looked at yet. */
     private final AtomicReference<@Nullable Show> waiting = new AtomicReference<>();
+    /** By whose times the words are judged. */
+    private volatile @Nullable LoadedShow judged;
     /** On the io thread only: what is being edited. */
     private @Nullable Edited edited;
 
@@ -145,8 +148,11 @@ final class WordsDesk implements WordsHost {
                 reading.document(),
                 loaded,
                 new ActReading(new Spoken(show.sayAs())::expand));
+        judged = loaded;
         WordsOpened opened = new WordsOpened(
-                String.valueOf(file.getFileName()), show, BasisOfShow.basis(loaded, catalogue.get(), pace));
+                String.valueOf(file.getFileName()),
+                show,
+                BasisOfShow.basis(loaded, () -> Objects.requireNonNullElse(judged, loaded), catalogue.get(), pace));
         window.accept(frame -> frame.showWords(opened));
         judge(show);
         var facts = ShowFacts.of(loaded);
@@ -159,7 +165,7 @@ final class WordsDesk implements WordsHost {
         if (now == null) {
             return;
         }
-        LoadedShow loaded = now.loaded().atPace(pace.get()).withWords(show);
+        LoadedShow loaded = inAirOfToday(now).atPace(pace.get()).withWords(show);
         List<Found> findings = new ArrayList<>();
         now.document().locate(ShowRules.check(show, catalogue.get())).forEach(f -> findings.add(ShowLoader.found(f)));
         findings.addAll(loaded.flightFindings());
@@ -172,6 +178,21 @@ final class WordsDesk implements WordsHost {
             frame.showPrepare(view);
             frame.showPlan(plan);
         });
+    }
+
+    /** What is running may have been predicted again in other air since the words were opened. */
+    private LoadedShow inAirOfToday(Edited now) {
+        RunningShow live = running.get();
+        boolean same = live == null
+                || !now.file().equals(openFile.get())
+                || live.loaded().show().air().equals(now.loaded().show().air());
+        if (same) {
+            return now.loaded();
+        }
+        LoadedShow again = live.loaded().withWords(now.loaded().show());
+        edited = new Edited(now.file(), now.sha256(), now.document(), again, now.reading());
+        judged = again;
+        return again;
     }
 
     private void write(Show show) throws ShowFileException, IOException {

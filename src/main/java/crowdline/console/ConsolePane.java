@@ -278,6 +278,8 @@ final class ConsolePane extends JPanel {
         boolean incident = place == Place.LIVE && live.inIncident();
         if (place == Place.WORDS) {
             possible.addAll(words.possible());
+        } else if (place == Place.PREPARE) {
+            possible.addAll(words.possibleForAir());
         }
         for (Command command : Command.values()) {
             boolean here = switch (command.scope()) {

@@ -70,8 +70,12 @@ public interface Host {
     @Nullable
     DayAir air();
 
-    /** Predicts the open show again in other air, for this session; the show file stays as it is. */
-    void useAir(DayAir air);
+    /**
+     * Predicts the open show again in other air; the show file stays as it is until it is saved.
+     *
+     * @param toBeSaved whether it stands in the show that is edited, so that saving writes it
+     */
+    void useAir(DayAir air, boolean toBeSaved);
 
     /** Looks for receivers of the aircraft's position and answers on the event thread. */
     void findReceivers(Consumer<List<ReceiverChoice>> found);

@@ -333,7 +333,7 @@ class ConsoleFrameTest {
         }
 
         @Override
-        public void useAir(DayAir air) {}
+        public void useAir(DayAir air, boolean toBeSaved) {}
 
         @Override
         public void findReceivers(Consumer<List<ReceiverChoice>> found) {}

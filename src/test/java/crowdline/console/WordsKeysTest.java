@@ -167,6 +167,34 @@ class WordsKeysTest {
         assertThat(frame().getTitle()).startsWith("day.json, not saved");
     }
 
+    /** The air of the day is a step of the show like any other, where it is given. */
+    @Test
+    void airPutIntoTheShowIsTakenBackAndSavedInPrepare() throws Exception {
+        DayAir before = SmallShow.show().air();
+        DayAir air = new DayAir(1008, 21, 240, 12, null);
+        SwingUtilities.invokeAndWait(() -> {
+            press(frame(), KeyEvent.VK_F2, 0);
+            frame().keepAir(air);
+        });
+        settle();
+        assertThat(host.newest.air()).isEqualTo(air);
+        assertThat(frame().getTitle()).isEqualTo("day.json, not saved – Crowdline");
+        ctrl(KeyEvent.VK_Z);
+        assertThat(host.newest.air()).isEqualTo(before);
+        assertThat(frame().getTitle()).isEqualTo("day.json – Crowdline");
+        ctrl(KeyEvent.VK_Y);
+        ctrl(KeyEvent.VK_S);
+        assertThat(host.saved).containsExactly(SmallShow.show().withAir(air));
+        assertThat(host.flown).containsExactly(air, before, air);
+        // A remark that was written elsewhere is not taken back from here.
+        SwingUtilities.invokeAndWait(() -> press(frame(), KeyEvent.VK_F3, 0));
+        ctrl(KeyEvent.VK_N);
+        SwingUtilities.invokeAndWait(() -> press(frame(), KeyEvent.VK_F2, 0));
+        Show written = host.newest;
+        ctrl(KeyEvent.VK_Z);
+        assertThat(host.newest).isEqualTo(written);
+    }
+
     /** What is shown is found once for each letter, not once more for every one who asks what can be done. */
     @Test
     void aLetterTypedIsJudgedOnce() throws Exception {
@@ -266,6 +294,7 @@ class WordsKeysTest {
         private final List<Show> saved = new ArrayList<>();
         private final List<Show> intoLive = new ArrayList<>();
         private Show newest = SmallShow.show();
+        private final List<DayAir> flown = new ArrayList<>();
         private int kept;
         private @Nullable ConsoleFrame frame;
 
@@ -308,7 +337,9 @@ class WordsKeysTest {
         }
 
         @Override
-        public void useAir(DayAir air) {}
+        public void useAir(DayAir air, boolean toBeSaved) {
+            flown.add(air);
+        }
 
         @Override
         public void findReceivers(Consumer<List<ReceiverChoice>> found) {}

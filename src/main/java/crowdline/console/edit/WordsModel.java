@@ -1,5 +1,6 @@
 package crowdline.console.edit;
 
+import crowdline.show.DayAir;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import crowdline.show.Show;
@@ -63,6 +64,8 @@ public final class WordsModel {
                 show.isUnsaved(),
                 !show.past().isEmpty(),
                 !show.future().isEmpty(),
+                show.undoesAir(),
+                show.redoesAir(),
                 presenter.places(show.now()),
                 RemarkPlace.all(show.now()).indexOf(place),
                 presenter.rows(show.now(), place, plan),
@@ -180,6 +183,16 @@ public final class WordsModel {
                 finding.toChar() + helpedOut.text().length() - typed.text().length());
     }
 
+    /** Puts other air of the day into the show, as one step. */
+    public void changeAir(DayAir air) {
+        take(show.changed(show.now().withAir(air.toTenths()), ""));
+    }
+
+    /** True if the air of the day is not the one in the file. */
+    public boolean isAirUnsaved() {
+        return !show.now().air().equals(show.saved().air());
+    }
+
     public void undo() {
         step(show.undone());
     }
@@ -209,19 +222,22 @@ public final class WordsModel {
     }
 
     private void step(EditedShow next) {
-        if (!next.now().equals(show.now())) {
-            show = next;
+        if (take(next)) {
             choose(at);
-            edited.accept(show.now());
         }
     }
 
     private void change(List<Remark> remarks, String about) {
-        EditedShow next = show.changed(place.with(show.now(), remarks), about);
-        if (!next.now().equals(show.now())) {
+        take(show.changed(place.with(show.now(), remarks), about));
+    }
+
+    private boolean take(EditedShow next) {
+        boolean isOther = !next.now().equals(show.now());
+        if (isOther) {
             show = next;
             edited.accept(show.now());
         }
+        return isOther;
     }
 
     /** Typing on in one word of one field is one step; the next word is another. */

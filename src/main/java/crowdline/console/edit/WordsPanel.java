@@ -88,6 +88,22 @@ public final class WordsPanel extends JPanel {
         return possible;
     }
 
+    /** Those of them that make sense where the air of the day is given: they are about it, or about the whole file. */
+    public Set<Command> possibleForAir() {
+        WordsView view = shown;
+        Set<Command> possible = EnumSet.noneOf(Command.class);
+        if (view != null && view.unsaved()) {
+            possible.addAll(EnumSet.of(Command.SAVE, Command.SAVE_AS));
+        }
+        if (view != null && view.undoesAir()) {
+            possible.add(Command.UNDO);
+        }
+        if (view != null && view.redoesAir()) {
+            possible.add(Command.REDO);
+        }
+        return possible;
+    }
+
     /** Carries out a command that only changes the words. */
     public void carryOut(Command command) {
         WordsModel open = model;

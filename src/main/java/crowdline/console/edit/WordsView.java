@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param unsaved whether something is not saved
  * @param canUndo whether there is a step to take back
  * @param canRedo whether there is one to take again
+ * @param undoesAir whether that step back is about the air of the day
+ * @param redoesAir whether that step again is
  * @param places where remarks belong
  * @param place which of them is chosen
  * @param remarks the remarks there
@@ -25,6 +27,8 @@ public record WordsView(
         boolean unsaved,
         boolean canUndo,
         boolean canRedo,
+        boolean undoesAir,
+        boolean redoesAir,
         List<PlaceView> places,
         int place,
         List<RemarkRow> remarks,

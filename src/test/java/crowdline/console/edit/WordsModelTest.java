@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.edit.WordsView.RemarkPage;
 import crowdline.console.live.SmallShow;
+import crowdline.show.DayAir;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import crowdline.show.Show;
@@ -264,6 +265,26 @@ class WordsModelTest {
         assertThat(model.view().places())
                 .extracting(WordsView.PlaceView::number)
                 .containsExactly("", "", "1", "2", "3");
+    }
+
+    @Test
+    void airOfTheDayIsAStepAndSavedWithTheShow() {
+        DayAir before = model.show().air();
+        DayAir air = new DayAir(1013.2499, 21, 240, 15.5507, 3000.0);
+        model.changeAir(air);
+        assertThat(model.show().air()).isEqualTo(new DayAir(1013.2, 21, 240, 15.6, 3000.0));
+        assertThat(told).containsExactly(model.show());
+        assertThat(model.isAirUnsaved()).isTrue();
+        assertThat(model.view().undoesAir()).isTrue();
+        model.undo();
+        assertThat(model.show().air()).isEqualTo(before);
+        assertThat(model.isUnsaved()).isFalse();
+        assertThat(model.view().redoesAir()).isTrue();
+        model.redo();
+        model.saved(model.show(), "day.json");
+        assertThat(model.isAirUnsaved()).isFalse();
+        model.changeAir(air);
+        assertThat(model.isUnsaved()).isFalse();
     }
 
     @Test
