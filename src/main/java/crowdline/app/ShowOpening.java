@@ -195,6 +195,7 @@ final class ShowOpening {
             RunningShow show = running;
             ShowLoader.Result before = known;
             if (show != null && before != null) {
+                say(new Mark(Form.RING, Tone.CALM, "Predicting again in this air"));
                 guarded(before.file(), () -> flyIn(air, toBeSaved, show, before));
             }
         });
