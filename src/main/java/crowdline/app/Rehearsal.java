@@ -61,7 +61,15 @@ final class Rehearsal {
             // Its words, its air or its passes have changed; until it is predicted anew the walk goes on as it was.
             walked = loaded;
             taught = teaching;
-            io.execute(() -> walk = walk(open, loaded));
+            Walk before = walk;
+            Tour where = before == null ? null : before.tour();
+            io.execute(() -> {
+                Walk made = walk(open, loaded);
+                if (made != null && where != null) {
+                    made.beginWith(where);
+                }
+                walk = made;
+            });
         }
         return walk;
     }

@@ -48,6 +48,17 @@ final class Route {
         plan = planner.apply(tour().act(), onceEach());
     }
 
+    /** Goes to a variant of an act, if it is there. */
+    void choose(String actId, String variant) {
+        for (int i = 0; i < tours.size(); i++) {
+            Tour each = tours.get(i);
+            if (each.act().id().equals(actId) && each.variant().name().equals(variant)) {
+                choose(i, Optional.empty());
+                return;
+            }
+        }
+    }
+
     void nextAct() {
         int next = tour;
         while (next < tours.size() && isSameAct(next)) {

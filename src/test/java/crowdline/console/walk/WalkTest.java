@@ -255,6 +255,17 @@ class WalkTest {
         assertThat(at(4).hint()).isEqualTo("P ends the pass first");
     }
 
+    /** As when passes or words have changed, and everything is predicted anew. */
+    @Test
+    void anotherWalkBeginsWhereTheOneBeforeWas() {
+        walk.command(Command.WALK_VARIANT, 0);
+        String variant = at(0).top().variant();
+        Walk anew = tour.walk();
+        assertThat(anew.view(0).top().variant()).isNotEqualTo(variant);
+        anew.beginWith(walk.tour());
+        assertThat(anew.view(0).top().variant()).isEqualTo(variant);
+    }
+
     @Test
     void variantsGoRound() {
         walk.command(Command.WALK_VARIANT, 0);
