@@ -11,9 +11,10 @@ import crowdline.telemetry.serial.Receiver;
 import crowdline.telemetry.serial.ReceiverStatus;
 import crowdline.telemetry.serial.SerialPorts;
 import crowdline.telemetry.serial.StreamOpener;
-import java.io.IOException;
 import java.io.InputStream;
+import java.math.BigDecimal;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
@@ -21,10 +22,13 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 
 /** Where the aircraft's positions come from: one port, stream or flight log at a time, or nowhere. From any thread. */
 final class AircraftSource implements AutoCloseable {
     private static final double NANOS_PER_S = 1e9;
+    /** A name with an ending is a file's, unless it is a device's. */
+    private static final Pattern FILE = Pattern.compile("^(?!/dev/).*\\.[A-Za-z]{2,4}$");
 
     private final LongSupplier nanos;
     private volatile Consumer<Fix> taker = fix -> {};
@@ -65,6 +69,41 @@ final class AircraftSource implements AutoCloseable {
         return !open.name().isEmpty();
     }
 
+    /**
+     * Opens what a user named; what cannot be used stands as the trouble where nothing else is open.
+     *
+     * @param where a serial port's path, a flight log, {@code -} for standard input, or nothing for none
+     * @param factor how much faster than flown a flight log is played, above 0
+     * @throws ShowFileException if it cannot be used, with what to do
+     */
+    void open(String where, double factor, InputStream standardInput) throws ShowFileException {
+        try {
+            Path file = Path.of(where);
+            if (where.isEmpty()) {
+                none();
+            } else if (where.equals("-")) {
+                stream("standard input", standardInput);
+            } else if (Files.isRegularFile(file) || Files.isDirectory(file)) {
+                replay(file, factor);
+            } else if (!Files.exists(file) && FILE.matcher(where).find()) {
+                throw new ShowFileException("there is no flight log and no port " + where + "; check its name");
+            } else {
+                port(where);
+            }
+        } catch (InvalidPathException e) {
+            throw refused(new ShowFileException(where + " names no port and no flight log; check its name"));
+        } catch (ShowFileException e) {
+            throw refused(e);
+        }
+    }
+
+    private synchronized ShowFileException refused(ShowFileException why) {
+        if (!isOpen()) {
+            open = new Open("", () -> "", () -> String.valueOf(why.getMessage()), () -> {});
+        }
+        return why;
+    }
+
     /** A serial port, by its path; its speed is found. */
     void port(String path) {
         receiver(SerialPorts.at(path, SerialPorts.USUAL_BAUD));
@@ -96,22 +135,25 @@ final class AircraftSource implements AutoCloseable {
         String name = String.valueOf(file.getFileName());
         Replay replay;
         try {
-            replay = new Replay(FlightLog.read(Files.readAllBytes(file), name, IgcHeight.GNSS), factor);
+            byte[] bytes = LogFile.bytes(file, text -> {});
+            replay = new Replay(FlightLog.read(bytes, name, IgcHeight.GNSS), factor);
         } catch (FlightLogException e) {
             throw new ShowFileException(String.valueOf(e.getMessage()));
-        } catch (IOException e) {
-            throw new ShowFileException(file + " cannot be read; check that it is there and may be read");
         }
         ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(work -> {
             Thread made = new Thread(work, "replay");
             made.setDaemon(true);
             return made;
         });
+        String playing = "playing " + name
+                + (factor == 1
+                        ? ""
+                        : " " + BigDecimal.valueOf(factor).stripTrailingZeros().toPlainString() + " times as fast");
         long began = nanos.getAsLong();
         play(replay, began, thread);
         use(new Open(
                 name,
-                () -> replay.nextDueS().isPresent() ? "playing " + name : name + " is over",
+                () -> replay.nextDueS().isPresent() ? playing : name + " is over",
                 () -> replay.nextDueS().isPresent() ? "" : "The flight log " + name + " is over",
                 thread::shutdownNow));
     }

@@ -52,6 +52,14 @@ final class Commands implements Callable<Integer> {
     private @Nullable String receiver;
 
     @Option(
+            names = "--faster",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "With --receiver LOG: the flight log is played N times as fast as it was flown, from 0.1 to"
+                    + " 100, to try it out; figures are known by the follower only at about the speed flown.")
+    private double faster;
+
+    @Option(
             names = "--pedal",
             paramLabel = "PORT[@BAUD]",
             description =
@@ -96,6 +104,10 @@ final class Commands implements Callable<Integer> {
     @Override
     public Integer call() {
         String named = show;
+        if (!(faster >= 0.1 && faster <= 100)) {
+            terminal.complain("--faster is " + faster + "; it must be from 0.1 to 100");
+            return ExitCode.UNUSABLE;
+        }
         if (named == null || isThere(named)) {
             PedalPort at;
             try {
@@ -104,7 +116,8 @@ final class Commands implements Callable<Integer> {
                 terminal.complain(String.valueOf(e.getMessage()));
                 return ExitCode.UNUSABLE;
             }
-            return opening.open(named == null ? null : Path.of(named), new Opening.Devices(receiver, at), terminal);
+            return opening.open(
+                    named == null ? null : Path.of(named), new Opening.Devices(receiver, faster, at), terminal);
         }
         String hint = spec == null ? "" : Nearest.hint(named, spec.subcommands().keySet());
         terminal.complain("there is no file or command " + named

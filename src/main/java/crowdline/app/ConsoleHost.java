@@ -26,8 +26,6 @@ import crowdline.storage.SettingsFile;
 import crowdline.storage.ShowFileException;
 import crowdline.telemetry.serial.LinkException;
 import crowdline.telemetry.serial.SerialPorts;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -170,22 +168,12 @@ final class ConsoleHost implements Host {
     }
 
     @Override
-    public void useReceiver(String where) {
+    public void useReceiver(String where, double faster) {
         io.execute(() -> {
             try {
-                if (where.isEmpty()) {
-                    aircraft.none();
-                } else if (where.equals("-")) {
-                    aircraft.stream("standard input", System.in);
-                } else if (Files.isRegularFile(Path.of(where))) {
-                    aircraft.replay(Path.of(where), 1);
-                } else {
-                    aircraft.port(where);
-                }
+                aircraft.open(where, faster, System.in);
             } catch (ShowFileException e) {
                 opening.say(new Mark(Form.STOP, Tone.ALARM, String.valueOf(e.getMessage())));
-            } catch (InvalidPathException e) {
-                opening.say(new Mark(Form.STOP, Tone.ALARM, where + " names no port and no flight log"));
             }
         });
     }
@@ -229,8 +217,8 @@ final class ConsoleHost implements Host {
     }
 
     @Override
-    public void useAir(DayAir air) {
-        opening.useAir(air);
+    public void useAir(DayAir air, boolean toBeSaved) {
+        opening.useAir(air, toBeSaved);
     }
 
     @Override

@@ -102,7 +102,7 @@ final class ConsoleOpening implements Opening {
             opening.openNothing();
         }
         if (devices.receiver() != null) {
-            host.useReceiver(devices.receiver());
+            host.useReceiver(devices.receiver(), devices.faster());
         }
         if (devices.pedal() != null) {
             host.pedals().use(devices.pedal());

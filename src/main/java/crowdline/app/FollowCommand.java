@@ -31,7 +31,7 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = "Says which figure is flown when in a flight log (NMEA 0183, IGC or GPX), and how sure that is.",
         footer = {
-            "With --json a line at every change and at least every second, and a summary at the end.",
+            "A line at every change; with --json at every element and at least every second, too, and a summary at the end.",
             "Ends with 0 if figures were found, 1 if none was, 2 if a file cannot be used.",
             "For commentary only, never for judging a flight."
         })
@@ -79,8 +79,8 @@ final class FollowCommand implements Callable<Integer> {
             terminal.complain("--start is " + start + "; it must be from 0 to 1000000 seconds");
             return ExitCode.UNUSABLE;
         }
-        LogReadings readings =
-                LogReadings.read(Objects.requireNonNull(log), show, pressure ? IgcHeight.PRESSURE : IgcHeight.GNSS);
+        LogReadings readings = LogReadings.read(
+                Objects.requireNonNull(log), show, pressure ? IgcHeight.PRESSURE : IgcHeight.GNSS, terminal::complain);
         return follow(plan(show, acts.get(0)), readings, start);
     }
 
@@ -95,7 +95,7 @@ final class FollowCommand implements Callable<Integer> {
     }
 
     private int follow(FollowPlan plan, LogReadings log, @Nullable Double start) {
-        FollowTeller teller = new FollowTeller(plan, json ? this::jsonLine : this::wordLine);
+        FollowTeller teller = new FollowTeller(plan, json, json ? this::jsonLine : this::wordLine);
         if (!json) {
             log.notes().forEach(terminal::line);
         }

@@ -6,16 +6,20 @@ import java.util.Objects;
 import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 
-/** Passes on what is worth telling of a flight that is followed: every change, and something at least every second. */
+/** Passes on what is worth telling of a flight that is followed. */
 final class FollowTeller {
-    private static final double TELL_AT_LEAST_S = 1;
+    /** A program that reads along is told something this often. */
+    private static final double PROGRAM_S = 1;
 
+    private final boolean forProgram;
     private final FollowPlan plan;
     private final BiConsumer<FollowPlan, FollowNow> told;
     private @Nullable FollowNow last;
     private double toldS = Double.NEGATIVE_INFINITY;
 
-    FollowTeller(FollowPlan plan, BiConsumer<FollowPlan, FollowNow> told) {
+    /** @param forProgram whether every element and every second is told, and not only another figure or another state */
+    FollowTeller(FollowPlan plan, boolean forProgram, BiConsumer<FollowPlan, FollowNow> told) {
+        this.forProgram = forProgram;
         this.plan = plan;
         this.told = told;
     }
@@ -24,9 +28,9 @@ final class FollowTeller {
         FollowNow before = last;
         boolean changed = before == null
                 || now.state() != before.state()
-                || now.elementIndex() != before.elementIndex()
+                || (forProgram && now.elementIndex() != before.elementIndex())
                 || !Objects.equals(figureId(plan, now), figureId(plan, before));
-        if (changed || now.tS() - toldS >= TELL_AT_LEAST_S) {
+        if (changed || (forProgram && now.tS() - toldS >= PROGRAM_S)) {
             told.accept(plan, now);
             toldS = now.tS();
         }

@@ -9,7 +9,6 @@ import crowdline.storage.CatalogueFile;
 import crowdline.storage.JsonOut;
 import crowdline.storage.PassesFile;
 import crowdline.storage.ShowFileException;
-import crowdline.telemetry.IgcHeight;
 import crowdline.timing.Pass;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -99,22 +98,24 @@ final class LearnCommand implements Callable<Integer> {
         }
         PassesFile passes = new PassesFile(showFile, otherPasses);
         Change wanted = change;
+        boolean adds = wanted != null && wanted.table != null;
+        if ((walked && !adds) || (note != null && wanted == null && logs.isEmpty())) {
+            terminal.complain("--walked goes with --add, and --note with --add, --count, --ignore or a flight log");
+            return ExitCode.UNUSABLE;
+        }
         if (wanted != null && !changed(wanted, passes, acts)) {
             return ExitCode.UNUSABLE;
         }
-        if (!logs.isEmpty() && !followed(loaded, passes, acts)) {
+        if (!logs.isEmpty() && !(choice.named() && acts.size() == 1)) {
+            terminal.complain("a flight log adds a pass of one act; name it with --act");
             return ExitCode.UNUSABLE;
         }
-        if (wanted == null && (walked || (note != null && logs.isEmpty()))) {
-            terminal.complain(
-                    "--walked and --note say something about a pass; name it with --add, --count, --ignore or a flight log");
-            return ExitCode.UNUSABLE;
-        }
+        boolean allRead = logs.isEmpty() || followed(loaded, passes, acts.get(0));
         PassesFile.Reading reading = passes.read();
         reading.findings().forEach(terminal::complain);
         loaded.learn(reading.passes());
         print(loaded, acts, reading);
-        return ExitCode.FINE;
+        return allRead ? ExitCode.FINE : ExitCode.UNUSABLE;
     }
 
     private boolean changed(Change wanted, PassesFile passes, List<Act> acts) throws ShowFileException {
@@ -147,30 +148,16 @@ final class LearnCommand implements Callable<Integer> {
         return true;
     }
 
-    private boolean followed(LoadedShow loaded, PassesFile passes, List<Act> acts) throws ShowFileException {
-        if (!choice.named() || acts.size() != 1) {
-            terminal.complain("a flight log adds a pass of one act; name it with --act");
-            return false;
-        }
-        Act act = acts.get(0);
+    private boolean followed(LoadedShow loaded, PassesFile passes, Act act) throws ShowFileException {
         Prediction prediction =
                 loaded.prediction(act.id(), choice.variant(act).name()).orElse(null);
         if (prediction == null) {
             terminal.complain("the act " + act.id() + " cannot be predicted; crowdline check says why");
             return false;
         }
-        for (Path log : logs) {
-            LogReadings readings = LogReadings.read(log, loaded.show(), IgcHeight.GNSS);
-            Pass pass = new PassAdding(act, choice.variant(act), ids)
-                    .fromLog(FollowPlan.of(prediction.flight()), readings)
-                    .orElse(null);
-            if (pass == null) {
-                terminal.complain("no figure of " + act.id() + " was found in " + log + "; crowdline follow says more");
-                return false;
-            }
-            keep(pass.withNote(String.valueOf(log.getFileName())), passes);
-        }
-        return true;
+        PassAdding adding = new PassAdding(act, choice.variant(act), ids);
+        return new LogPasses(loaded.show(), FollowPlan.of(prediction.flight()), adding, passes, terminal)
+                .add(logs, pass -> keep(pass, passes));
     }
 
     private void keep(Pass pass, PassesFile passes) throws ShowFileException {

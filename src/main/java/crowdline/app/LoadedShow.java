@@ -233,7 +233,13 @@ final class LoadedShow {
         return show.acts().stream()
                 .flatMap(act -> act.variants().stream()
                         .flatMap(variant -> prediction(act.id(), variant.name()).stream()
-                                .map(p -> new Tour(act, variant, p.flight(), p.times(), p.sheet()))))
+                                .map(p -> new Tour(
+                                        act,
+                                        variant,
+                                        p.flight(),
+                                        p.times(),
+                                        p.sheet(),
+                                        p.learned().passes()))))
                 .toList();
     }
 

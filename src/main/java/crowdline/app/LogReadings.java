@@ -13,12 +13,11 @@ import crowdline.telemetry.IgcHeight;
 import crowdline.telemetry.LocalFrame;
 import crowdline.telemetry.LogNote;
 import crowdline.telemetry.Reading;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,18 +36,16 @@ record LogReadings(List<Reading> readings, @Nullable Instant begunAt, List<Strin
     /**
      * Reads a flight log into the display frame of a show.
      *
+     * @param waiting told where reading may take long
      * @throws ShowFileException if it cannot be read, with what to do
      */
-    static LogReadings read(Path file, Show show, IgcHeight igcHeight) throws ShowFileException {
+    static LogReadings read(Path file, Show show, IgcHeight igcHeight, Consumer<String> waiting)
+            throws ShowFileException {
+        byte[] bytes = LogFile.bytes(file, waiting);
         try {
-            if (Files.size(file) > FlightLog.LARGEST) {
-                throw new ShowFileException(file + " is larger than a flight log; cut it to the flight");
-            }
-            return of(FlightLog.read(Files.readAllBytes(file), String.valueOf(file.getFileName()), igcHeight), show);
+            return of(FlightLog.read(bytes, String.valueOf(file.getFileName()), igcHeight), show);
         } catch (FlightLogException e) {
             throw new ShowFileException(String.valueOf(e.getMessage()));
-        } catch (IOException e) {
-            throw new ShowFileException(file + " cannot be read; check that it is there and may be read");
         }
     }
 

@@ -21,10 +21,14 @@ interface Opening {
      *
      * @param receiver where the aircraft's positions come from: a serial port's path, a flight log, {@code -} for standard
      *     input, or null
+     * @param faster how much faster than flown a flight log is played, above 0
      * @param pedal where the pedals are, or null for the one used the last time
      */
-    record Devices(@Nullable String receiver, @Nullable PedalPort pedal) {
-        static final Devices NONE = new Devices(null, null);
+    record Devices(
+            @Nullable String receiver,
+            double faster,
+            @Nullable PedalPort pedal) {
+        static final Devices NONE = new Devices(null, 1, null);
     }
 
     /** Opens the window on a show, with devices. */

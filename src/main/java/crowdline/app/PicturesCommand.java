@@ -43,8 +43,8 @@ final class PicturesCommand implements Callable<Integer> {
     /** The words of the first figure that has something to explain, with a trade word just typed into them. */
     private static WordsModel words(LoadedShow loaded, Catalogue catalogue) {
         Show show = loaded.show();
-        WordsModel model =
-                new WordsModel("the demo show", show, WordsDesk.basis(loaded, catalogue, loaded::pace), edited -> {});
+        WordsModel model = new WordsModel(
+                "the demo show", show, BasisOfShow.basis(loaded, () -> loaded, catalogue, loaded::pace), edited -> {});
         model.planned(new WordsPlan(
                 PlanWords.of(
                         ActPlans.of(loaded, show.acts(), act -> act.variants().get(0))),

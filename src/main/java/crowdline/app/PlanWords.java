@@ -1,5 +1,7 @@
 package crowdline.app;
 
+import crowdline.console.edit.PlannedRemark;
+import crowdline.console.edit.PlannedRemark.Standing;
 import crowdline.patter.Form;
 import crowdline.patter.Margins;
 import crowdline.patter.Placed;
@@ -9,27 +11,41 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Where the plan has each remark, in a sentence. */
+/** What the plan makes of each remark, in a word and a sentence. */
 final class PlanWords {
     private PlanWords() {}
 
     /** By the id of the remark; a remark that any act says is not called homeless because another act does not. */
-    static Map<String, String> of(List<ActPlans.Planned> plans) {
-        Map<String, String> words = new HashMap<>();
+    static Map<String, PlannedRemark> of(List<ActPlans.Planned> plans) {
+        Map<String, PlannedRemark> words = new HashMap<>();
         for (ActPlans.Planned planned : plans) {
             Margins margins = planned.margins();
             for (Unplaced unplaced : planned.plan().unplaced()) {
-                words.putIfAbsent(
-                        unplaced.remarkId(),
-                        "The plan has no place for it: " + unplaced.reason()
-                                + (margins.fitsOnAGoodDay(unplaced) ? "; it would fit on a good day." : "."));
+                String why = "The plan has no place for it: " + unplaced.reason()
+                        + (margins.fitsOnAGoodDay(unplaced) ? "; it would fit on a good day." : ".");
+                words.putIfAbsent(unplaced.remarkId(), new PlannedRemark(standing(unplaced), why));
             }
         }
         for (ActPlans.Planned planned : plans) {
             Margins margins = planned.margins();
-            planned.plan().placed().forEach(placed -> words.put(placed.remarkId(), placed(placed, margins)));
+            planned.plan()
+                    .placed()
+                    .forEach(placed ->
+                            words.put(placed.remarkId(), new PlannedRemark(standing(placed), placed(placed, margins))));
         }
         return words;
+    }
+
+    private static Standing standing(Unplaced unplaced) {
+        return switch (unplaced.why()) {
+            case FIGURE_NOT_AHEAD -> Standing.UNKNOWN;
+            case NO_GAP -> Standing.NOT_NEEDED;
+            case PASSED_OVER, TOO_LATE, TOO_LONG, QUIET, CROWDED_OUT -> Standing.NO_PLACE;
+        };
+    }
+
+    private static Standing standing(Placed placed) {
+        return placed.form() == Form.SHORT ? Standing.SHORT : placed.tight() ? Standing.TIGHT : Standing.SAID;
     }
 
     private static String placed(Placed placed, Margins margins) {

@@ -8,6 +8,7 @@ import crowdline.console.walk.Passes;
 import crowdline.console.walk.Tour;
 import crowdline.console.walk.Walk;
 import crowdline.storage.FigureNotesFile;
+import crowdline.timing.Pass;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -26,6 +27,7 @@ final class Rehearsal {
     private final Clock clock;
     private @Nullable Path file;
     private @Nullable LoadedShow walked;
+    private List<String> taught = List.of();
     private volatile @Nullable Walk walk;
     private @Nullable RunningShow debriefed;
     private @Nullable ShowDebrief debrief;
@@ -52,10 +54,22 @@ final class Rehearsal {
         }
         turnTo(open);
         LoadedShow loaded = show.loaded();
-        if (!loaded.equals(walked)) {
-            // Its words or its air have changed; until it is predicted anew the walk goes on as it was.
+        // A walked pass teaches nothing, so that timing one here changes nothing here.
+        List<String> teaching =
+                loaded.passes().stream().filter(Pass::teaches).map(Pass::id).toList();
+        if (!loaded.equals(walked) || !teaching.equals(taught)) {
+            // Its words, its air or its passes have changed; until it is predicted anew the walk goes on as it was.
             walked = loaded;
-            io.execute(() -> walk = walk(open, loaded));
+            taught = teaching;
+            Walk before = walk;
+            Tour where = before == null ? null : before.tour();
+            io.execute(() -> {
+                Walk made = walk(open, loaded);
+                if (made != null && where != null) {
+                    made.beginWith(where);
+                }
+                walk = made;
+            });
         }
         return walk;
     }

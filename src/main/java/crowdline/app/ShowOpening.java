@@ -189,18 +189,19 @@ final class ShowOpening {
         });
     }
 
-    /** Predicts the running show again in other air, for this session; from any thread. */
-    void useAir(DayAir air) {
+    /** Predicts the running show again in other air, in the file or not; from any thread. */
+    void useAir(DayAir air, boolean toBeSaved) {
         io.execute(() -> {
             RunningShow show = running;
             ShowLoader.Result before = known;
             if (show != null && before != null) {
-                guarded(before.file(), () -> flyIn(air, show, before));
+                say(new Mark(Form.RING, Tone.CALM, "Predicting again in this air"));
+                guarded(before.file(), () -> flyIn(air, toBeSaved, show, before));
             }
         });
     }
 
-    private void flyIn(DayAir air, RunningShow show, ShowLoader.Result before) {
+    private void flyIn(DayAir air, boolean toBeSaved, RunningShow show, ShowLoader.Result before) {
         LoadedShow again = show.loaded().inAir(air);
         again.refine(LoadedShow.FLIGHTS);
         ShowLoader.Result result = new ShowLoader.Result(before.file(), again, before.ofFile());
@@ -208,7 +209,14 @@ final class ShowOpening {
         passes.opened(result);
         show.take(again);
         showPrepare(again.prepareView(result.findings()));
-        say(new Mark(Form.DISC, Tone.GOOD, "Predicted again in this air, for this session; the file is as it was"));
+        window.send(ConsoleFrame::airChanged);
+        say(new Mark(
+                Form.DISC,
+                Tone.GOOD,
+                "Predicted again in this air"
+                        + (toBeSaved
+                                ? "; Ctrl+S writes it into the show, Ctrl+Z takes it back"
+                                : ", for this session; the file is as it was")));
     }
 
     /** Times everything anew for another speaker; from any thread. */

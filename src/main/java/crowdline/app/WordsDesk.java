@@ -2,8 +2,6 @@ package crowdline.app;
 
 import crowdline.console.ConsoleFrame;
 import crowdline.console.edit.ActReading;
-import crowdline.console.edit.WordHints;
-import crowdline.console.edit.WordsBasis;
 import crowdline.console.edit.WordsHost;
 import crowdline.console.edit.WordsOpened;
 import crowdline.console.edit.WordsPlan;
@@ -12,8 +10,6 @@ import crowdline.console.paint.Mark;
 import crowdline.console.prepare.PreparePresenter.Found;
 import crowdline.console.theme.Tone;
 import crowdline.show.Catalogue;
-import crowdline.show.CatalogueEntry;
-import crowdline.show.Figure;
 import crowdline.show.Show;
 import crowdline.show.ShowRules;
 import crowdline.speech.Pace;
@@ -23,15 +19,12 @@ import crowdline.storage.ShowDocument;
 import crowdline.storage.ShowFile;
 import crowdline.storage.ShowFileException;
 import crowdline.storage.ShowReading;
-import crowdline.timing.FigureTime;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
+import java.util.Objects;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
@@ -54,6 +47,8 @@ final class WordsDesk implements WordsHost {
     private final ShowFile shows = new ShowFile();
     /** The newest edit that nobody has looked at yet. */
     private final AtomicReference<@Nullable Show> waiting = new AtomicReference<>();
+    /** By whose times the words are judged. */
+    private volatile @Nullable LoadedShow judged;
     /** On the io thread only: what is being edited. */
     private @Nullable Edited edited;
 
@@ -153,52 +148,15 @@ final class WordsDesk implements WordsHost {
                 reading.document(),
                 loaded,
                 new ActReading(new Spoken(show.sayAs())::expand));
-        WordsOpened opened =
-                new WordsOpened(String.valueOf(file.getFileName()), show, basis(loaded, catalogue.get(), pace));
+        judged = loaded;
+        WordsOpened opened = new WordsOpened(
+                String.valueOf(file.getFileName()),
+                show,
+                BasisOfShow.basis(loaded, () -> Objects.requireNonNullElse(judged, loaded), catalogue.get(), pace));
         window.accept(frame -> frame.showWords(opened));
         judge(show);
         var facts = ShowFacts.of(loaded);
         window.accept(frame -> frame.showFacts(facts));
-    }
-
-    static WordsBasis basis(LoadedShow loaded, Catalogue known, Supplier<Pace> pace) {
-        Catalogue all = known.with(loaded.show().figures());
-        Spoken spoken = new Spoken(loaded.show().sayAs());
-        return new WordsBasis(
-                WordHints.tradeWords(all.entries()),
-                figure -> namesOf(figure, all),
-                spoken::expand,
-                text -> pace.get().time(spoken.expand(text)),
-                (act, figure) -> lasts(loaded, act, figure),
-                figure -> {
-                    String title = figure.title();
-                    return title != null
-                            ? title
-                            : all.find(figure.figure())
-                                    .map(CatalogueEntry::name)
-                                    .orElse(figure.figure());
-                });
-    }
-
-    /** Every name a figure goes by. */
-    static Set<String> namesOf(Figure figure, Catalogue known) {
-        Set<String> names = new HashSet<>();
-        names.add(figure.figure());
-        names.add(figure.shownName());
-        known.find(figure.figure()).ifPresent(entry -> {
-            names.add(entry.name());
-            names.addAll(entry.aliases());
-        });
-        return names;
-    }
-
-    private static Optional<FigureTime> lasts(LoadedShow loaded, String actId, String figureId) {
-        return loaded.show().act(actId).stream()
-                .flatMap(act -> act.variants().stream())
-                .flatMap(variant -> loaded.prediction(actId, variant.name()).stream())
-                .flatMap(prediction -> prediction.times().figures().stream())
-                .filter(time -> time.figureId().equals(figureId))
-                .findFirst();
     }
 
     /** Plan, times and findings of the words as they are now. */
@@ -207,7 +165,7 @@ final class WordsDesk implements WordsHost {
         if (now == null) {
             return;
         }
-        LoadedShow loaded = now.loaded().atPace(pace.get()).withWords(show);
+        LoadedShow loaded = inAirOfToday(now).atPace(pace.get()).withWords(show);
         List<Found> findings = new ArrayList<>();
         now.document().locate(ShowRules.check(show, catalogue.get())).forEach(f -> findings.add(ShowLoader.found(f)));
         findings.addAll(loaded.flightFindings());
@@ -220,6 +178,21 @@ final class WordsDesk implements WordsHost {
             frame.showPrepare(view);
             frame.showPlan(plan);
         });
+    }
+
+    /** What is running may have been predicted again in other air since the words were opened. */
+    private LoadedShow inAirOfToday(Edited now) {
+        RunningShow live = running.get();
+        boolean same = live == null
+                || !now.file().equals(openFile.get())
+                || live.loaded().show().air().equals(now.loaded().show().air());
+        if (same) {
+            return now.loaded();
+        }
+        LoadedShow again = live.loaded().withWords(now.loaded().show());
+        edited = new Edited(now.file(), now.sha256(), now.document(), again, now.reading());
+        judged = again;
+        return again;
     }
 
     private void write(Show show) throws ShowFileException, IOException {

@@ -72,8 +72,11 @@ public final class ConsoleFrame extends JFrame {
         pane = new ConsolePane(appearance, actions, demo);
         pane.passesBy(host.passes());
         places = new PlaceCommands(host, pane);
-        words = new WordsPlace(pane.words(), host.words(), this);
+        words = new WordsPlace(pane.words(), host.words(), host::useAir, this);
         pane.words().onChange(() -> {
+            if (words.isUnsaved()) {
+                pane.forgetGoodNews();
+            }
             pane.allow();
             setTitle(words.title().map(t -> t + " – ").orElse("") + NAME);
         });
@@ -168,6 +171,11 @@ public final class ConsoleFrame extends JFrame {
             pane.showSpeaker(speaker);
             words.retimed();
         });
+    }
+
+    /** Says that the running show was predicted again in other air; from any thread. */
+    public void airChanged() {
+        SwingUtilities.invokeLater(words::retimed);
     }
 
     /** Says that words were saved into a file of this name; from any thread. */
@@ -278,8 +286,13 @@ public final class ConsoleFrame extends JFrame {
     private void pasteMetar() {
         DayAir air = host.air();
         if (air != null) {
-            MetarDialog.ask(this, pane.appearance(), air, host::useAir);
+            MetarDialog.ask(this, pane.appearance(), air, next -> host.useAir(next, false), this::keepAir);
         }
+    }
+
+    /** Puts the air of the day into the show that is edited. */
+    void keepAir(DayAir air) {
+        words.keepAir(air);
     }
 
     private void askPace(PaceHost.Found found) {

@@ -1,5 +1,6 @@
 package crowdline.console;
 
+import crowdline.console.debrief.DebriefPanel;
 import crowdline.console.debrief.DebriefView;
 import crowdline.console.edit.WordsPanel;
 import crowdline.console.glossary.GlossaryPanel;
@@ -49,7 +50,7 @@ final class ConsolePane extends JPanel {
     private final WordsPanel words;
     private final Later<Void, EmptyShow> empty;
     private final WalkPlace walk;
-    private final DebriefPlace debrief;
+    private final PlaceOrEmpty<DebriefView, DebriefPanel> debrief;
     private final Later<GlossaryView, GlossaryPanel> glossary;
     private final Later<KeysOverlay.Sheet, KeysOverlay> keys;
     private final FootBar foot;
@@ -80,14 +81,19 @@ final class ConsolePane extends JPanel {
         words.onChange(this::allow);
         empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), (e, none) -> {}, EmptyShow::wear);
         walk = new WalkPlace(appearance, open, demo);
-        debrief = new DebriefPlace(appearance, open, demo);
+        debrief = new PlaceOrEmpty<>(
+                "Debrief",
+                appearance,
+                new Later<>(appearance, DebriefPanel::new, DebriefPanel::show, DebriefPanel::wear),
+                open,
+                demo);
         glossary = new Later<>(appearance, GlossaryPanel::new, GlossaryPanel::show, GlossaryPanel::wear);
         keys = new Later<>(appearance, KeysOverlay::new, KeysOverlay::show, (k, a) -> k.wear(a, keysScale()));
         foot = new FootBar(appearance);
         stage.add(prepare, Place.PREPARE.name());
         stage.add(words, Place.WORDS.name());
         stage.add(live, Place.LIVE.name());
-        stage.add(walk, Place.WALK.name());
+        stage.add(walk.component(), Place.WALK.name());
         stage.add(debrief, Place.DEBRIEF.name());
         stage.add(glossary, Place.GLOSSARY.name());
         stage.add(empty, NO_SHOW);
@@ -116,7 +122,7 @@ final class ConsolePane extends JPanel {
         return walk;
     }
 
-    DebriefPlace debrief() {
+    PlaceOrEmpty<DebriefView, DebriefPanel> debrief() {
         return debrief;
     }
 
@@ -278,6 +284,8 @@ final class ConsolePane extends JPanel {
         boolean incident = place == Place.LIVE && live.inIncident();
         if (place == Place.WORDS) {
             possible.addAll(words.possible());
+        } else if (place == Place.PREPARE) {
+            possible.addAll(words.possibleForAir());
         }
         for (Command command : Command.values()) {
             boolean here = switch (command.scope()) {

@@ -88,7 +88,7 @@ final class FootBar extends Painted<FootBar.Foot> {
                     ? mark.word() + "  (and " + (shown.marks().size() - 1) + " more)"
                     : mark.word();
             double paceWidth = shown.pace().isEmpty() ? 0 : left.w() * 0.3;
-            pen.mark(new Mark(mark.form(), mark.tone(), more), TextRole.SMALL, left.leftOf(paceWidth));
+            pen.mark(new Mark(mark.form(), mark.tone(), more), TextRole.SMALL, left.leftOf(paceWidth), 2);
             if (paceWidth > 0) {
                 Box pace = left.right(paceWidth);
                 pen.atRight(

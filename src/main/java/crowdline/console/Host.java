@@ -70,14 +70,22 @@ public interface Host {
     @Nullable
     DayAir air();
 
-    /** Predicts the open show again in other air, for this session; the show file stays as it is. */
-    void useAir(DayAir air);
+    /**
+     * Predicts the open show again in other air; the show file stays as it is until it is saved.
+     *
+     * @param toBeSaved whether it stands in the show that is edited, so that saving writes it
+     */
+    void useAir(DayAir air, boolean toBeSaved);
 
     /** Looks for receivers of the aircraft's position and answers on the event thread. */
     void findReceivers(Consumer<List<ReceiverChoice>> found);
 
-    /** Takes the aircraft's position from there: a port's path, a flight log, or nowhere if empty. */
-    void useReceiver(String where);
+    /**
+     * Takes the aircraft's position from there: a port's path, a flight log, or nowhere if empty.
+     *
+     * @param faster how much faster than flown a flight log is played, above 0
+     */
+    void useReceiver(String where, double faster);
 
     /** Show files opened before, the newest first. */
     List<Path> recent();

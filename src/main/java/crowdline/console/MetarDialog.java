@@ -11,11 +11,11 @@ import javax.swing.JDialog;
 final class MetarDialog {
     private MetarDialog() {}
 
-    static void ask(Frame owner, Appearance appearance, DayAir before, Consumer<DayAir> chosen) {
+    static void ask(Frame owner, Appearance appearance, DayAir before, Consumer<DayAir> chosen, Consumer<DayAir> kept) {
         JDialog dialog = OwnWindow.over(owner, "Paste a METAR");
         OwnWindow.show(
                 dialog,
-                new MetarPanel(appearance, before, chosen, dialog::dispose),
-                OwnWindow.size(appearance, 640, 400, owner.getSize()));
+                new MetarPanel(appearance, before, chosen, kept, dialog::dispose),
+                OwnWindow.size(appearance, 680, 400, owner.getSize()));
     }
 }

@@ -5,7 +5,6 @@ import java.awt.BorderLayout;
 import java.awt.Frame;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComponent;
@@ -21,14 +20,23 @@ import javax.swing.ListSelectionModel;
 /** Asks where the aircraft's position comes from: Enter chooses, Escape leaves it as it is. */
 final class ReceiverDialog {
     private static final ReceiverChoice LOG = new ReceiverChoice("A flight log, played as it was flown…", "log");
+    private static final ReceiverChoice LOG_FASTER =
+            new ReceiverChoice("A flight log, four times as fast, to try it out…", "faster");
+    private static final double FASTER = 4;
     private static final ReceiverChoice NONE = new ReceiverChoice("None: by hand and by clock only", "");
 
     private ReceiverDialog() {}
 
-    static void ask(Frame owner, Appearance appearance, List<ReceiverChoice> ports, Consumer<String> chosen) {
+    /** Takes what was chosen: where positions come from, and how much faster than flown a flight log is played. */
+    interface Chosen {
+        void use(String where, double faster);
+    }
+
+    static void ask(Frame owner, Appearance appearance, List<ReceiverChoice> ports, Chosen chosen) {
         JDialog dialog = OwnWindow.over(owner, "Receiver");
         List<ReceiverChoice> all = new ArrayList<>(ports);
         all.add(LOG);
+        all.add(LOG_FASTER);
         all.add(NONE);
         JList<ReceiverChoice> list = new JList<>(all.toArray(ReceiverChoice[]::new));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
@@ -49,20 +57,22 @@ final class ReceiverDialog {
         OwnWindow.show(dialog, pane, OwnWindow.size(appearance, 640, 360, owner.getSize()));
     }
 
-    private static void choose(JDialog dialog, JList<ReceiverChoice> list, Consumer<String> chosen) {
+    private static void choose(JDialog dialog, JList<ReceiverChoice> list, Chosen chosen) {
         ReceiverChoice choice = list.getSelectedValue();
         if (choice == null) {
             return;
         }
         dialog.dispose();
-        if (!choice.equals(LOG)) {
-            chosen.accept(choice.where());
+        if (!choice.equals(LOG) && !choice.equals(LOG_FASTER)) {
+            chosen.use(choice.where(), 1);
             return;
         }
         JFileChooser files = new JFileChooser();
         files.setDialogTitle("A flight log: NMEA 0183, IGC or GPX");
         if (files.showOpenDialog(dialog.getOwner()) == JFileChooser.APPROVE_OPTION) {
-            chosen.accept(files.getSelectedFile().toPath().toAbsolutePath().toString());
+            chosen.use(
+                    files.getSelectedFile().toPath().toAbsolutePath().toString(),
+                    choice.equals(LOG_FASTER) ? FASTER : 1);
         }
     }
 

@@ -1,37 +1,24 @@
 package crowdline.console;
 
-import crowdline.console.prepare.EmptyShow;
 import crowdline.console.theme.Appearance;
 import crowdline.console.walk.WalkPanel;
 import crowdline.console.walk.WalkView;
-import java.awt.CardLayout;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
 import javax.swing.Action;
-import javax.swing.JPanel;
+import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 
-/** The Walk through place, or how to open a show; each made when it is first shown. */
-final class WalkPlace extends JPanel {
-    private static final String PANEL = "panel";
-    private static final String EMPTY = "empty";
-
-    private final CardLayout cards = new CardLayout();
-    private final Later<WalkView, WalkPanel> panel;
-    private final Later<Void, EmptyShow> empty;
-    private transient DoubleConsumer pointed = share -> {};
-    private transient Consumer<String> written = text -> {};
-    private String card = "";
+/** The Walk through place, with the note that is written there and what the mouse points at. */
+final class WalkPlace {
+    private final PlaceOrEmpty<WalkView, WalkPanel> place;
+    private DoubleConsumer pointed = share -> {};
+    private Consumer<String> written = text -> {};
     private boolean writing;
 
     WalkPlace(Appearance appearance, Action open, Action demo) {
-        setLayout(cards);
-        setOpaque(false);
-        panel = new Later<>(appearance, this::made, WalkPanel::show, WalkPanel::wear);
-        empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), (e, none) -> {}, EmptyShow::wear);
-        add(empty, EMPTY);
-        add(panel, PANEL);
-        getAccessibleContext().setAccessibleName("Walk through");
+        Later<WalkView, WalkPanel> panel = new Later<>(appearance, this::made, WalkPanel::show, WalkPanel::wear);
+        place = new PlaceOrEmpty<>("Walk through", appearance, panel, open, demo);
     }
 
     private WalkPanel made(Appearance appearance) {
@@ -41,6 +28,10 @@ final class WalkPlace extends JPanel {
         });
         made.wear(appearance);
         return made;
+    }
+
+    JComponent component() {
+        return place;
     }
 
     /** Who is told where the mouse points, and what was written. */
@@ -55,25 +46,16 @@ final class WalkPlace extends JPanel {
      * @return true if there is a show now and was none before, or the other way round
      */
     boolean show(@Nullable WalkView view) {
-        String next = view == null ? EMPTY : PANEL;
-        boolean turned = !next.equals(card);
-        if (view != null) {
-            panel.show(view);
-        }
-        if (turned) {
-            card = next;
-            cards.show(this, next);
-        }
-        return turned;
+        return place.show(view);
     }
 
     boolean hasShow() {
-        return card.equals(PANEL);
+        return place.hasShow();
     }
 
     void openNote(String figure, String text) {
         writing = true;
-        panel.ifMade(p -> p.openNote(figure, text));
+        place.ifShown(p -> p.openNote(figure, text));
     }
 
     boolean writing() {
@@ -82,11 +64,10 @@ final class WalkPlace extends JPanel {
 
     void closeNote() {
         writing = false;
-        panel.ifMade(WalkPanel::closeNote);
+        place.ifShown(WalkPanel::closeNote);
     }
 
     void wear(Appearance appearance) {
-        panel.wear(appearance);
-        empty.wear(appearance);
+        place.wear(appearance);
     }
 }

@@ -8,11 +8,13 @@ import crowdline.console.edit.WordsOpened;
 import crowdline.console.edit.WordsPanel;
 import crowdline.console.edit.WordsPlan;
 import crowdline.console.keys.Command;
+import crowdline.show.DayAir;
 import crowdline.show.Show;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
 import javax.swing.JOptionPane;
@@ -24,13 +26,18 @@ final class WordsPlace {
 
     private final WordsPanel panel;
     private final WordsHost host;
+    private final BiConsumer<DayAir, Boolean> air;
     private final JFrame owner;
     /** What was asked for while something was unsaved, to be done once it is saved. */
     private @Nullable Runnable afterSaving;
+    /** Air to be put into the show once its words are open. */
+    private @Nullable DayAir waiting;
 
-    WordsPlace(WordsPanel panel, WordsHost host, JFrame owner) {
+    /** @param air takes the air to predict by, and whether saving would write it */
+    WordsPlace(WordsPanel panel, WordsHost host, BiConsumer<DayAir, Boolean> air, JFrame owner) {
         this.panel = panel;
         this.host = host;
+        this.air = air;
         this.owner = owner;
     }
 
@@ -43,6 +50,28 @@ final class WordsPlace {
 
     void opened(WordsOpened words) {
         panel.show(new WordsModel(words.file(), words.show(), words.basis(), host::edited));
+        DayAir next = waiting;
+        waiting = null;
+        if (next != null) {
+            keepAir(next);
+        }
+    }
+
+    /** Puts the air of the day into the show, to be saved with it, and predicts by it. */
+    void keepAir(DayAir next) {
+        WordsModel model = panel.model();
+        if (model == null) {
+            waiting = next;
+            host.open();
+            return;
+        }
+        model.changeAir(next);
+        panel.refresh();
+        fly(model);
+    }
+
+    private void fly(WordsModel model) {
+        air.accept(model.show().air(), model.isAirUnsaved());
     }
 
     /** Another show was opened, so these words are no longer its. */
@@ -69,7 +98,7 @@ final class WordsPlace {
         }
     }
 
-    /** Another speaker's times count from now on. */
+    /** Another speaker's times count from now on, or those of other air. */
     void retimed() {
         WordsModel model = panel.model();
         if (model != null) {
@@ -93,6 +122,13 @@ final class WordsPlace {
 
     void notSaved() {
         afterSaving = null;
+        waiting = null;
+    }
+
+    /** True if something typed stands in no file. */
+    boolean isUnsaved() {
+        WordsModel model = panel.model();
+        return model != null && model.isUnsaved();
     }
 
     /** What the window's title says of the words, if any are open. */
@@ -109,20 +145,26 @@ final class WordsPlace {
             case SAVE -> host.save(model.show());
             case SAVE_AS -> chooseFile().ifPresent(file -> host.saveAs(model.show(), file));
             case INTO_LIVE -> host.intoLive(model.show());
-            default -> panel.carryOut(command);
+            default -> {
+                DayAir before = model.show().air();
+                panel.carryOut(command);
+                if (!model.show().air().equals(before)) {
+                    fly(model);
+                }
+            }
         }
     }
 
     /** Does something that leaves these words, once nothing unsaved is lost by it. */
     void leaving(Runnable next) {
         WordsModel model = panel.model();
-        if (model == null || !model.isUnsaved()) {
+        if (model == null || !isUnsaved()) {
             next.run();
             return;
         }
         int answer = JOptionPane.showOptionDialog(
                 owner,
-                "The words are not saved yet.",
+                "The show is not saved yet.",
                 "Crowdline",
                 JOptionPane.DEFAULT_OPTION,
                 JOptionPane.QUESTION_MESSAGE,

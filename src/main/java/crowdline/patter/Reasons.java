@@ -21,7 +21,7 @@ final class Reasons {
         SpokenLength shortForm = candidate.shortForm();
         int full = Tick.up(candidate.full().seconds());
         int needed = shortForm == null ? full : Math.min(full, Tick.up(shortForm.seconds()));
-        String length = length(full, needed);
+        String length = length(candidate);
         @Nullable Window window = null;
         if (candidate.figureId() != null) {
             Slot slot = slot(candidate.figureId());
@@ -38,25 +38,34 @@ final class Reasons {
         int to = window == null ? horizon.end() : window.last() + needed;
         if (window != null && window.last() < window.first()) {
             int there = Math.max(0, to - from);
-            return unplaced(id, Unplaced.Why.TOO_LONG, length + "its own time is " + said(there), needed, there);
+            return unplaced(
+                    id,
+                    Unplaced.Why.TOO_LONG,
+                    length + "its own time is " + said(there) + spare(candidate, there),
+                    needed,
+                    there);
         }
         if (Math.max(from, horizon.freeFrom()) + needed > to) {
             int there = Math.max(0, to - Math.max(from, horizon.freeFrom()));
-            String reason = there == 0 ? "its time has passed" : length + said(there) + " left of its time";
+            String reason = there == 0
+                    ? "its time has passed"
+                    : length + said(there) + " left of its time" + spare(candidate, there);
             return unplaced(id, Unplaced.Why.TOO_LATE, reason, needed, there);
         }
         int withoutOthers = new Gaps(horizon, 0).longest(from, to);
         if (withoutOthers < needed) {
             return unplaced(
-                    id, Unplaced.Why.QUIET, length + said(withoutOthers) + " beside the quiet", needed, withoutOthers);
+                    id,
+                    Unplaced.Why.QUIET,
+                    length + said(withoutOthers) + " beside the quiet" + spare(candidate, withoutOthers),
+                    needed,
+                    withoutOthers);
         }
         int there = gaps.longest(from, to);
         Unplaced.Why why =
                 candidate.remark().kind() == RemarkKind.FILLER ? Unplaced.Why.NO_GAP : Unplaced.Why.CROWDED_OUT;
         String reason = length + said(there) + " there";
-        if (there >= needed) {
-            reason += why == Unplaced.Why.NO_GAP ? ", too short a gap to fill" : ", with nothing to spare";
-        }
+        reason += why == Unplaced.Why.NO_GAP && there >= needed ? ", too short a gap to fill" : spare(candidate, there);
         return unplaced(id, why, reason, needed, there);
     }
 
@@ -71,13 +80,33 @@ final class Reasons {
         return new Unplaced(id, why, reason, Tick.seconds(needed), Tick.seconds(there));
     }
 
-    private static String length(int full, int needed) {
-        return needed < full
-                ? said(full) + " needed, " + said(needed) + " in the short form, "
-                : said(full) + " needed, ";
+    /** Told as long as everywhere else, though the plan counts in ticks that begin. */
+    private static String length(Candidate candidate) {
+        double fullS = candidate.full().seconds();
+        double shortestS = shortest(candidate);
+        return shortestS < fullS
+                ? said(fullS) + " needed, " + said(shortestS) + " in the short form, "
+                : said(fullS) + " needed, ";
+    }
+
+    /** Said where the numbers as told would leave one wondering. */
+    private static String spare(Candidate candidate, int there) {
+        double shortestS = shortest(candidate);
+        boolean wonder = there >= Tick.up(shortestS) || said(there).equals(said(shortestS));
+        return wonder ? ", with nothing to spare" : "";
+    }
+
+    private static double shortest(Candidate candidate) {
+        SpokenLength shortForm = candidate.shortForm();
+        double fullS = candidate.full().seconds();
+        return shortForm == null ? fullS : Math.min(fullS, shortForm.seconds());
     }
 
     private static String said(int ticks) {
-        return String.format(Locale.ROOT, "%.1f s", Tick.seconds(ticks));
+        return said(Tick.seconds(ticks));
+    }
+
+    private static String said(double seconds) {
+        return String.format(Locale.ROOT, "%.1f s", seconds);
     }
 }

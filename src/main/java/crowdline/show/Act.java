@@ -59,7 +59,7 @@ public record Act(
     /** The first variant agreed for a cloud base in feet, or null if none was measured; the last if none is agreed. */
     public Variant variantUnder(@Nullable Double cloudBaseFt) {
         return variants.stream()
-                .filter(v -> cloudBaseFt == null || v.minCloudBaseFt() == null || v.minCloudBaseFt() <= cloudBaseFt)
+                .filter(v -> Variant.isAgreed(v.minCloudBaseFt(), cloudBaseFt))
                 .findFirst()
                 .orElse(variants.get(variants.size() - 1));
     }

@@ -43,6 +43,16 @@ public record DayAir(
         }
     }
 
+    /** The same as one would write it down: pressure, temperature and wind at the ground to a tenth. */
+    public DayAir toTenths() {
+        return new DayAir(
+                tenths(qnhHpa), tenths(temperatureC), tenths(windFromDeg), tenths(windKt), windsAloft, cloudBaseFt);
+    }
+
+    private static double tenths(double value) {
+        return Math.round(value * 10) / 10.0;
+    }
+
     /** With the same wind at every height. */
     public DayAir(double qnhHpa, double temperatureC, double windFromDeg, double windKt, @Nullable Double cloudBaseFt) {
         this(qnhHpa, temperatureC, windFromDeg, windKt, List.of(), cloudBaseFt);

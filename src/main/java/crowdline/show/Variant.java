@@ -18,4 +18,14 @@ public record Variant(String name, @Nullable Double minCloudBaseFt, List<String>
         }
         order = List.copyOf(order);
     }
+
+    /**
+     * Whether a variant may be flown under a cloud base: one without a base of its own serves any.
+     *
+     * @param minCloudBaseFt lowest cloud base it was agreed for, or null
+     * @param cloudBaseFt the cloud base of the day, or null if none was measured
+     */
+    public static boolean isAgreed(@Nullable Double minCloudBaseFt, @Nullable Double cloudBaseFt) {
+        return cloudBaseFt == null || minCloudBaseFt == null || minCloudBaseFt <= cloudBaseFt;
+    }
 }

@@ -43,6 +43,9 @@ public record FlightLog(LogFormat format, List<Fix> fixes, HeightKind heightKind
             throw new FlightLogException(name + " has " + (bytes.length >> 20) + " MB; a flight log has at most "
                     + (LARGEST >> 20) + " MB, so cut it to the flight");
         }
+        if (bytes.length == 0) {
+            throw new FlightLogException(name + " is empty; export the flight again");
+        }
         String head = new String(bytes, 0, Math.min(bytes.length, HEAD), StandardCharsets.ISO_8859_1);
         if (GpxLog.looksLike(head)) {
             return new GpxLog(name).read(bytes);

@@ -19,7 +19,7 @@ final class NmeaLog {
         note(notes, counts.notForward(), "instants that do not lie after the one before");
         if (fixes.isEmpty()) {
             throw new FlightLogException(name + " holds " + counts.good() + " good NMEA sentences and " + counts.bad()
-                    + " damaged ones, but no position with a height; let the receiver send GGA and RMC");
+                    + " damaged ones, but no position with a time and a height; let the receiver send GGA and RMC");
         }
         Jumps.sentence(fixes).ifPresent(notes::aboutAll);
         return new FlightLog(LogFormat.NMEA, fixes, HeightKind.SEA_LEVEL, notes.all());

@@ -33,6 +33,9 @@ public record Pass(
      */
     public static final double LOG_MARK_ERROR_S = 0.3;
 
+    /** Files keep thousandths of a second; no two flights agree in all figures to some of them. */
+    private static final double SAME_MOMENT_S = 0.005;
+
     /** How a pass was timed. */
     public enum How {
         /** Walked on the ground, with a key at every figure: an order and a rhythm, no flying time to learn from. */
@@ -112,6 +115,24 @@ public record Pass(
     /** Whether it was a run of this variant of this act. */
     public boolean isOf(String act, String variantName) {
         return actId.equals(act) && variant.equals(variantName);
+    }
+
+    /** Whether it tells of the very same run: the same figures at the same moments, whoever kept it and when. */
+    public boolean isSameRun(Pass other) {
+        if (!isOf(other.actId, other.variant) || how != other.how || figures.size() != other.figures.size()) {
+            return false;
+        }
+        for (int i = 0; i < figures.size(); i++) {
+            TimedFigure mine = figures.get(i);
+            TimedFigure its = other.figures.get(i);
+            boolean same = mine.figureId().equals(its.figureId())
+                    && Math.abs(mine.startS() - its.startS()) <= SAME_MOMENT_S
+                    && Math.abs(mine.endS() - its.endS()) <= SAME_MOMENT_S;
+            if (!same) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether durations are learned from it: it counts, and it was flown. */

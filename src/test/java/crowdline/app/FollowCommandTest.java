@@ -14,6 +14,7 @@ import crowdline.storage.ShowFileException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.regex.Matcher;
@@ -68,6 +69,26 @@ class FollowCommandTest {
     }
 
     @Test
+    void wordsComeOnlyWhereSomethingElseIsFlown() throws Exception {
+        Show show = show();
+        Flight flight = flight(show);
+        run("follow", DEMO, log(show, flight), "--act", GLIDER);
+        List<String> lines =
+                caught.out().lines().takeWhile(line -> !line.isBlank()).toList();
+        // One note on the log, before and after the act, and for each figure at most a moment of doubt and one of
+        // error.
+        assertThat(lines)
+                .hasSizeBetween(
+                        flight.figures().size() + 1, 3 + 3 * flight.figures().size());
+        List<String> told = lines.stream()
+                .map(line -> line.replaceAll("^[ 0-9.]+ s|[0-9]+ %", ""))
+                .toList();
+        for (int i = 1; i < told.size(); i++) {
+            assertThat(told.get(i)).isNotEqualTo(told.get(i - 1));
+        }
+    }
+
+    @Test
     void aLineComesAtLeastEverySecond() throws Exception {
         Show show = show();
         Flight flight = flight(show);
@@ -107,7 +128,7 @@ class FollowCommandTest {
     @Test
     void aMissingLogIsRefusedInOneSentence() {
         assertThat(run("follow", DEMO, "nowhere.nmea", "--act", GLIDER)).isEqualTo(ExitCode.UNUSABLE);
-        assertThat(caught.err()).contains("nowhere.nmea cannot be read");
+        assertThat(caught.err()).contains("there is no file nowhere.nmea; check its name");
     }
 
     @Test

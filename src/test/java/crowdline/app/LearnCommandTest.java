@@ -156,7 +156,34 @@ class LearnCommandTest {
         assertThat(run("learn", file.toString(), log.toString(), "--act", "thistledown-glider", "--json"))
                 .isEqualTo(ExitCode.FINE);
         assertThat(caught.out()).contains("pass.nmea");
+        // The day it was flown, as its sentences say, not the day it was read.
+        assertThat(Files.readString(folder.resolve("fen.json.passes"))).contains("\"begunAt\":\"2027-06-12T12:00:0");
         assertThat(run("learn", file.toString(), log.toString())).isEqualTo(ExitCode.UNUSABLE);
         assertThat(caught.err()).contains("name it with --act");
+        assertThat(run("learn", file.toString(), log.toString(), "--act", "thistledown-glider", "--walked"))
+                .isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run("learn", file.toString(), log.toString(), "--act", "thistledown-glider"))
+                .isEqualTo(ExitCode.FINE);
+        assertThat(caught.err()).contains("pass.nmea was read before and is pass ");
+        assertThat(Files.readAllLines(folder.resolve("fen.json.passes"))).hasSize(1);
+    }
+
+    @Test
+    void aLogThatCannotBeReadDoesNotKeepTheOthersOut() throws Exception {
+        Path file = Files.copy(Path.of("demo-shows/fenmarsh-air-day.json"), folder.resolve("fen.json"));
+        Show demo = Objects.requireNonNull(new ShowFile().read(file).show());
+        Act act = demo.act("thistledown-glider").orElseThrow();
+        Flight flight =
+                new Predictor(demo, CatalogueFile.shipped(), act, act.variants().get(0)).predict();
+        String bad = Files.createFile(folder.resolve("empty.igc")).toString();
+        byte[] whole = FlownLog.nmea(flight, demo.venue(), 2, 2, 3);
+        String good = Files.write(folder.resolve("start.nmea"), Arrays.copyOf(whole, whole.length / 3))
+                .toString();
+        assertThat(run("learn", file.toString(), bad, good, "--act", "thistledown-glider"))
+                .isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err())
+                .contains("empty.igc is empty")
+                .contains("figures were found in " + good + "; if it is of another act, --ignore ");
+        assertThat(caught.out()).contains("start.nmea");
     }
 }

@@ -3,6 +3,7 @@ package crowdline.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.show.Act;
+import crowdline.show.DayAir;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import crowdline.show.Show;
@@ -198,6 +199,18 @@ class WordsDeskTest {
         desk().saveAs(edited, folder.resolve("other.json"));
         desk().intoLive(edited);
         assertThat(running().loaded().show()).isEqualTo(before);
+    }
+
+    @Test
+    void airOfTheDayIsSavedWithTheShowAndNothingElseChanges() throws Exception {
+        Show before = inFile(file());
+        DayAir air = new DayAir(1004.5, 23, 250, 12.5, before.air().windsAloft(), 2500.0);
+        desk().save(before.withAir(air));
+        assertThat(inFile(file())).isEqualTo(before.withAir(air));
+        assertThat(Files.readString(file())).contains(NOTE, "\"qnhHpa\": 1004.5");
+        // Saved again with the air taken back, it is what it was.
+        desk().save(before);
+        assertThat(inFile(file())).isEqualTo(before);
     }
 
     @Test

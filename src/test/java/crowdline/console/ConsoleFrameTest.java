@@ -333,13 +333,13 @@ class ConsoleFrameTest {
         }
 
         @Override
-        public void useAir(DayAir air) {}
+        public void useAir(DayAir air, boolean toBeSaved) {}
 
         @Override
         public void findReceivers(Consumer<List<ReceiverChoice>> found) {}
 
         @Override
-        public void useReceiver(String where) {}
+        public void useReceiver(String where, double faster) {}
 
         @Override
         public List<Path> recent() {

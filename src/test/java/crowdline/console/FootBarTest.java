@@ -11,6 +11,7 @@ import crowdline.console.theme.Themes;
 import crowdline.console.theme.Tone;
 import crowdline.console.theme.Zoom;
 import java.awt.event.ActionEvent;
+import java.awt.image.BufferedImage;
 import java.util.List;
 import javax.swing.AbstractAction;
 import org.junit.jupiter.api.Test;
@@ -35,5 +36,27 @@ class FootBarTest {
         pane.showBanners(List.of(new Mark(Form.DISC, Tone.GOOD, "Saved show.json"), TROUBLE));
         pane.forgetGoodNews();
         assertThat(pane.banners()).containsExactly(TROUBLE);
+    }
+
+    /** Two messages that differ in their last word only must not look the same. */
+    @Test
+    void whatToDoAboutAMissingPermissionIsNotCutOff() {
+        String refusal = "Receiver ttyUSB0: Linux does not let you use /dev/ttyUSB0 (permission denied, error 13); run"
+                + " \"sudo usermod -aG dialout $USER\", then log out and in ";
+        for (Zoom zoom : List.of(Zoom.NONE, new Zoom(150), new Zoom(200))) {
+            Appearance appearance = new Appearance(Themes.DAY, zoom);
+            assertThat(painted(appearance, refusal + "again"))
+                    .as(zoom.toString())
+                    .isNotEqualTo(painted(appearance, refusal + "AGAIN"));
+        }
+    }
+
+    private static int[] painted(Appearance appearance, String message) {
+        FootBar bar = new FootBar(appearance);
+        bar.show(new Foot(List.of(new Mark(Form.DIAMOND, Tone.CAUTION, message)), "", ""));
+        bar.setSize(1280, bar.getPreferredSize().height);
+        BufferedImage image = new BufferedImage(1280, bar.getHeight(), BufferedImage.TYPE_INT_RGB);
+        bar.paint(image.getGraphics());
+        return image.getRGB(0, 0, 1280, bar.getHeight(), null, 0, 1280);
     }
 }

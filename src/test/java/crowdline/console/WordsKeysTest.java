@@ -11,9 +11,12 @@ import crowdline.console.edit.WordsOpened;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.SmallShow;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
+import crowdline.console.theme.Tone;
 import crowdline.console.theme.Zoom;
 import crowdline.console.walk.Walk;
 import crowdline.show.DayAir;
@@ -148,6 +151,50 @@ class WordsKeysTest {
         assertThat(frame().getTitle()).startsWith("day.json, not saved");
     }
 
+    @Test
+    void savedGivesWayToTheNextLetter() throws Exception {
+        Mark warning = new Mark(Form.DIAMOND, Tone.CAUTION, "The pedal is not there");
+        ctrl(KeyEvent.VK_N);
+        ctrl(KeyEvent.VK_S);
+        frame().showBanners(List.of(new Mark(Form.DISC, Tone.GOOD, "Saved day.json"), warning));
+        settle();
+        FootBar foot = named(FootBar.class, "Messages");
+        assertThat(foot.getAccessibleContext().getAccessibleDescription()).startsWith("Saved day.json. The pedal");
+        JTextComponent text = named(JTextComponent.class, "What to say");
+        SwingUtilities.invokeAndWait(() -> text.setText("Mind the wind."));
+        settle();
+        assertThat(foot.getAccessibleContext().getAccessibleDescription()).startsWith("The pedal is not there");
+        assertThat(frame().getTitle()).startsWith("day.json, not saved");
+    }
+
+    /** The air of the day is a step of the show like any other, where it is given. */
+    @Test
+    void airPutIntoTheShowIsTakenBackAndSavedInPrepare() throws Exception {
+        DayAir before = SmallShow.show().air();
+        DayAir air = new DayAir(1008, 21, 240, 12, null);
+        SwingUtilities.invokeAndWait(() -> {
+            press(frame(), KeyEvent.VK_F2, 0);
+            frame().keepAir(air);
+        });
+        settle();
+        assertThat(host.newest.air()).isEqualTo(air);
+        assertThat(frame().getTitle()).isEqualTo("day.json, not saved – Crowdline");
+        ctrl(KeyEvent.VK_Z);
+        assertThat(host.newest.air()).isEqualTo(before);
+        assertThat(frame().getTitle()).isEqualTo("day.json – Crowdline");
+        ctrl(KeyEvent.VK_Y);
+        ctrl(KeyEvent.VK_S);
+        assertThat(host.saved).containsExactly(SmallShow.show().withAir(air));
+        assertThat(host.flown).containsExactly(air, before, air);
+        // A remark that was written elsewhere is not taken back from here.
+        SwingUtilities.invokeAndWait(() -> press(frame(), KeyEvent.VK_F3, 0));
+        ctrl(KeyEvent.VK_N);
+        SwingUtilities.invokeAndWait(() -> press(frame(), KeyEvent.VK_F2, 0));
+        Show written = host.newest;
+        ctrl(KeyEvent.VK_Z);
+        assertThat(host.newest).isEqualTo(written);
+    }
+
     /** What is shown is found once for each letter, not once more for every one who asks what can be done. */
     @Test
     void aLetterTypedIsJudgedOnce() throws Exception {
@@ -247,6 +294,7 @@ class WordsKeysTest {
         private final List<Show> saved = new ArrayList<>();
         private final List<Show> intoLive = new ArrayList<>();
         private Show newest = SmallShow.show();
+        private final List<DayAir> flown = new ArrayList<>();
         private int kept;
         private @Nullable ConsoleFrame frame;
 
@@ -289,13 +337,15 @@ class WordsKeysTest {
         }
 
         @Override
-        public void useAir(DayAir air) {}
+        public void useAir(DayAir air, boolean toBeSaved) {
+            flown.add(air);
+        }
 
         @Override
         public void findReceivers(Consumer<List<ReceiverChoice>> found) {}
 
         @Override
-        public void useReceiver(String where) {}
+        public void useReceiver(String where, double faster) {}
 
         @Override
         public void open() {

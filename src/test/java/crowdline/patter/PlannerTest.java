@@ -49,6 +49,16 @@ class PlannerTest {
         assertThat(unplaced(plan, "call").reason()).isEqualTo("7.2 s needed, its own time is 7.0 s");
     }
 
+    /** The plan counts 7.21 s as 7.3; whoever reads its seconds elsewhere reads 7.2. */
+    @Test
+    void secondsNeededAreToldAsEverywhereElse() {
+        Plan plan = planner.plan(request(0, loop, candidate("call", RemarkKind.CALL, "loop", 7.21)));
+        assertThat(unplaced(plan, "call").reason()).isEqualTo("7.2 s needed, its own time is 7.0 s");
+        plan = planner.plan(request(0, loop, candidate("call", RemarkKind.CALL, "loop", 7.04)));
+        assertThat(unplaced(plan, "call").reason())
+                .isEqualTo("7.0 s needed, its own time is 7.0 s, with nothing to spare");
+    }
+
     @Test
     void lateCallIsStillMadeIfItEndsInTime() {
         Plan plan = planner.plan(request(15.9, loop, candidate("call", RemarkKind.CALL, "loop", 3)));

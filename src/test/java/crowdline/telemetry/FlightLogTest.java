@@ -42,14 +42,21 @@ class FlightLogTest {
         byte[] bytes = Nmea.bytes("$GPRMC,123519,A,4807.038,N,01131.000,E,022.4,084.4,230394,003.1,W*6A\n");
 
         assertThat(Logs.refusal(bytes, "a.log", IgcHeight.GNSS))
-                .isEqualTo(
-                        "a.log holds 1 good NMEA sentences and 0 damaged ones, but no position with a height; let the"
-                                + " receiver send GGA and RMC");
+                .isEqualTo("a.log holds 1 good NMEA sentences and 0 damaged ones, but no position with a time and a"
+                        + " height; let the receiver send GGA and RMC");
+    }
+
+    /** A receiver before it has the time; its position alone tells nobody when the aircraft was there. */
+    @Test
+    void captureWithoutTimesIsRefused() {
+        byte[] bytes = Nmea.bytes(Nmea.sentence("GPGGA,,4807.038,N,01131.000,E,1,08,0.9,545.4,M,46.9,M,,"));
+
+        assertThat(Logs.refusal(bytes, "a.log", IgcHeight.GNSS)).contains("no position with a time and a height");
     }
 
     @Test
     void emptyAndHugeFilesAreRefused() {
-        assertThat(Logs.refusal(new byte[0], "a", IgcHeight.GNSS)).startsWith("a is no flight log");
+        assertThat(Logs.refusal(new byte[0], "a", IgcHeight.GNSS)).startsWith("a is empty");
         assertThat(Logs.refusal(new byte[FlightLog.LARGEST + 1], "a", IgcHeight.GNSS))
                 .isEqualTo("a has 24 MB; a flight log has at most 24 MB, so cut it to the flight");
     }

@@ -72,6 +72,16 @@ public record EditedShow(Show saved, Show now, List<Show> past, List<Show> futur
         return new EditedShow(written, now, past, future, NO_STEP);
     }
 
+    /** Whether going one step back changes the air of the day. */
+    boolean undoesAir() {
+        return !past.isEmpty() && !past.get(past.size() - 1).air().equals(now.air());
+    }
+
+    /** Whether going one step forward again changes the air of the day. */
+    boolean redoesAir() {
+        return !future.isEmpty() && !future.get(0).air().equals(now.air());
+    }
+
     boolean isUnsaved() {
         return !now.equals(saved);
     }

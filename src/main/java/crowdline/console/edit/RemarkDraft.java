@@ -45,6 +45,15 @@ public record RemarkDraft(
                 remark.once());
     }
 
+    /** The same with an aside put into its text after that many letters, between commas if the sentence goes on. */
+    RemarkDraft withAside(int at, String aside) {
+        String after = text.substring(at);
+        boolean goesOn =
+                !after.isBlank() && Character.isLetterOrDigit(after.strip().codePointAt(0));
+        String with = text.substring(0, at) + ", " + aside + (goesOn ? "," : "") + after;
+        return new RemarkDraft(kind, with, shortText, weight, earliestS, latestS, once);
+    }
+
     /** @param before the remark as it was; what the draft does not say well stays as it is there */
     Reading read(Remark before) {
         List<String> problems = new ArrayList<>();

@@ -40,7 +40,8 @@ final class WordsCells {
     }
 
     private static String spoken(PlaceView place) {
-        return place.name() + ", " + place.remarks() + (place.remarks() == 1 ? " remark" : " remarks");
+        return (place.number().isEmpty() ? "" : place.number() + ", ") + place.name() + ", " + place.remarks()
+                + (place.remarks() == 1 ? " remark" : " remarks");
     }
 
     private static String spoken(SpeechFinding finding) {
@@ -55,9 +56,17 @@ final class WordsCells {
         Box inner = box.inset(box.h() * 0.3, box.h() * 0.1);
         Box right = inner.right(inner.w() * 0.12);
         Box left = inner.leftOf(inner.w() * 0.12).rightOf(place.depth() * pen.px(14));
+        Box name = place.depth() < 2 ? left : left.rightOf(pen.px(26));
+        if (!place.number().isEmpty()) {
+            Box number = left.left(pen.px(22));
+            pen.midway(
+                    pen.line(place.number(), TextRole.LABEL, false, number),
+                    number,
+                    chosen ? pen.palette().onChosen() : pen.palette().soft());
+        }
         pen.midway(
-                pen.lines(place.name(), TextRole.BODY, place.depth() < 2, left, 2),
-                left,
+                pen.lines(place.name(), TextRole.BODY, place.depth() < 2, name, 2),
+                name,
                 chosen ? pen.palette().onChosen() : pen.palette().text());
         pen.atRight(
                 pen.line(Integer.toString(place.remarks()), TextRole.LABEL, false, right),

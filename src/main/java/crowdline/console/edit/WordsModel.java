@@ -1,5 +1,6 @@
 package crowdline.console.edit;
 
+import crowdline.show.DayAir;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import crowdline.show.Show;
@@ -63,12 +64,14 @@ public final class WordsModel {
                 show.isUnsaved(),
                 !show.past().isEmpty(),
                 !show.future().isEmpty(),
+                show.undoesAir(),
+                show.redoesAir(),
                 presenter.places(show.now()),
                 RemarkPlace.all(show.now()).indexOf(place),
-                presenter.rows(show.now(), place),
+                presenter.rows(show.now(), place, plan),
                 chosen == null ? -1 : at,
                 page,
-                facts.view(show.now(), place, remark -> presenter.verdict(remark, place)));
+                facts.view(show.now(), place, remark -> presenter.verdict(remark, place, plan)));
     }
 
     /** Goes to a place, by its number in the view. */
@@ -174,19 +177,20 @@ public final class WordsModel {
         }
         SpeechFinding finding =
                 helped.stream().filter(f -> f.toChar() >= caret).findFirst().orElse(helped.get(0));
-        String after = typed.text().substring(finding.toChar());
-        boolean goesOn =
-                !after.isBlank() && Character.isLetterOrDigit(after.strip().codePointAt(0));
-        String inserted = ", that is " + finding.suggestion() + (goesOn ? "," : "");
-        type(new RemarkDraft(
-                typed.kind(),
-                typed.text().substring(0, finding.toChar()) + inserted + after,
-                typed.shortText(),
-                typed.weight(),
-                typed.earliestS(),
-                typed.latestS(),
-                typed.once()));
-        return Optional.of(finding.toChar() + inserted.length());
+        RemarkDraft helpedOut = typed.withAside(finding.toChar(), "that is " + finding.suggestion());
+        type(helpedOut);
+        return Optional.of(
+                finding.toChar() + helpedOut.text().length() - typed.text().length());
+    }
+
+    /** Puts other air of the day into the show, as one step. */
+    public void changeAir(DayAir air) {
+        take(show.changed(show.now().withAir(air.toTenths()), ""));
+    }
+
+    /** True if the air of the day is not the one in the file. */
+    public boolean isAirUnsaved() {
+        return !show.now().air().equals(show.saved().air());
     }
 
     public void undo() {
@@ -218,19 +222,22 @@ public final class WordsModel {
     }
 
     private void step(EditedShow next) {
-        if (!next.now().equals(show.now())) {
-            show = next;
+        if (take(next)) {
             choose(at);
-            edited.accept(show.now());
         }
     }
 
     private void change(List<Remark> remarks, String about) {
-        EditedShow next = show.changed(place.with(show.now(), remarks), about);
-        if (!next.now().equals(show.now())) {
+        take(show.changed(place.with(show.now(), remarks), about));
+    }
+
+    private boolean take(EditedShow next) {
+        boolean isOther = !next.now().equals(show.now());
+        if (isOther) {
             show = next;
             edited.accept(show.now());
         }
+        return isOther;
     }
 
     /** Typing on in one word of one field is one step; the next word is another. */

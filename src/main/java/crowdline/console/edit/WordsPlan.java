@@ -6,10 +6,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * What takes too long to be found at every letter and comes when it is ready.
  *
- * @param remarks where the plan has each remark, in a sentence, by its id
+ * @param remarks what the plan makes of each remark, by its id
  * @param reads how the remarks of each act read together, in a sentence, by its id
  */
-public record WordsPlan(Map<String, String> remarks, Map<String, String> reads) {
+public record WordsPlan(Map<String, PlannedRemark> remarks, Map<String, String> reads) {
     /** Stands for the show outside acts; no act has an empty id. */
     static final String SHOW = "";
 
@@ -20,8 +20,8 @@ public record WordsPlan(Map<String, String> remarks, Map<String, String> reads) 
         reads = Map.copyOf(reads);
     }
 
-    String remark(String id) {
-        return remarks.getOrDefault(id, "");
+    PlannedRemark remark(String id) {
+        return remarks.getOrDefault(id, PlannedRemark.NONE);
     }
 
     String reads(@Nullable String actId) {

@@ -1,5 +1,6 @@
 package crowdline.console.edit;
 
+import crowdline.console.edit.PlannedRemark.Standing;
 import crowdline.console.edit.WordsView.PlaceView;
 import crowdline.console.edit.WordsView.RemarkPage;
 import crowdline.console.edit.WordsView.RemarkRow;
@@ -36,21 +37,23 @@ final class WordsPresenter {
     List<PlaceView> places(Show show) {
         return RemarkPlace.all(show).stream()
                 .map(place -> new PlaceView(
+                        number(show, place),
                         name(show, place),
                         place.actId() == null ? 0 : place.figureId() == null ? 1 : 2,
                         place.in(show).size()))
                 .toList();
     }
 
-    List<RemarkRow> rows(Show show, RemarkPlace place) {
+    List<RemarkRow> rows(Show show, RemarkPlace place, WordsPlan plan) {
         return place.in(show).stream()
-                .map(r -> new RemarkRow(ShowWords.word(r.kind()), r.text(), verdict(r, place)))
+                .map(r -> new RemarkRow(ShowWords.word(r.kind()), r.text(), verdict(r, place, plan)))
                 .toList();
     }
 
-    /** How long a remark takes against the time there is for it. */
-    Mark verdict(Remark remark, RemarkPlace place) {
-        return verdict(remark.text(), room(remark, place));
+    /** How long a remark takes against the time there is for it, and what the plan makes of it. */
+    Mark verdict(Remark remark, RemarkPlace place, WordsPlan plan) {
+        return verdict(
+                remark.text(), room(remark, place), plan.remark(remark.id()).standing());
     }
 
     RemarkPage page(
@@ -60,28 +63,34 @@ final class WordsPresenter {
         return new RemarkPage(
                 draft,
                 draft.text().isBlank() ? "" : basis.said().apply(draft.text()).spoken(),
-                verdict(remark.text(), room),
+                verdict(remark, place, plan),
                 shorter == null ? "" : basis.said().apply(shorter).spoken(),
-                shorter == null ? null : verdict(shorter, room),
+                shorter == null ? null : verdict(shorter, room, Standing.UNKNOWN),
                 room.map(Room::words).orElse("It belongs to no figure, so any gap will do."),
-                plan.remark(remark.id()),
+                plan.remark(remark.id()).words(),
                 problems,
                 hints.of(show, place, remark, draft.text()),
                 plan.reads(place.actId()),
                 place.figureId() != null);
     }
 
-    private Mark verdict(String text, Optional<Room> room) {
+    /** What fits its figure alone is called fitting only if it fits beside everything else that is planned, too. */
+    private Mark verdict(String text, Optional<Room> room, Standing standing) {
         SpokenTime time = basis.takes().apply(text);
         String takes = String.format(Locale.UK, "%.1f s (%.1f to %.1f)", time.seconds(), time.lowS(), time.highS());
-        if (room.isEmpty()) {
-            return new Mark(Form.RING, Tone.CALM, takes);
+        String of = room.map(there -> String.format(Locale.UK, "%s of %.1f s", takes, there.likelyS()))
+                .orElse(takes);
+        if (room.isEmpty() || time.highS() <= room.get().lowS()) {
+            return switch (standing) {
+                case NO_PLACE -> new Mark(Form.DIAMOND, Tone.CAUTION, "No place: " + of);
+                case SHORT -> new Mark(Form.DIAMOND, Tone.CAUTION, "Short form: " + of);
+                case TIGHT -> new Mark(Form.DIAMOND, Tone.CAUTION, "Just fits: " + of);
+                case NOT_NEEDED -> new Mark(Form.RING, Tone.CALM, "No gap to fill: " + of);
+                case UNKNOWN, SAID ->
+                    room.isEmpty() ? new Mark(Form.RING, Tone.CALM, of) : new Mark(Form.DISC, Tone.GOOD, "Fits: " + of);
+            };
         }
         Room there = room.get();
-        String of = String.format(Locale.UK, "%s of %.1f s", takes, there.likelyS());
-        if (time.highS() <= there.lowS()) {
-            return new Mark(Form.DISC, Tone.GOOD, "Fits: " + of);
-        }
         if (time.seconds() <= there.likelyS()) {
             return new Mark(Form.DIAMOND, Tone.CAUTION, "Just fits: " + of);
         }
@@ -135,6 +144,21 @@ final class WordsPresenter {
 
     private static Room fixed(double seconds, String words) {
         return new Room(seconds, seconds, seconds, words);
+    }
+
+    /** Figures of one name are told apart by it. */
+    private static String number(Show show, RemarkPlace place) {
+        String actId = place.actId();
+        String figureId = place.figureId();
+        if (actId == null || figureId == null) {
+            return "";
+        }
+        int at = show.act(actId).stream()
+                .flatMap(act -> act.variants().stream())
+                .findFirst()
+                .map(variant -> variant.order().indexOf(figureId))
+                .orElse(-1);
+        return at < 0 ? "" : Integer.toString(at + 1);
     }
 
     private String name(Show show, RemarkPlace place) {

@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param unsaved whether something is not saved
  * @param canUndo whether there is a step to take back
  * @param canRedo whether there is one to take again
+ * @param undoesAir whether that step back is about the air of the day
+ * @param redoesAir whether that step again is
  * @param places where remarks belong
  * @param place which of them is chosen
  * @param remarks the remarks there
@@ -25,6 +27,8 @@ public record WordsView(
         boolean unsaved,
         boolean canUndo,
         boolean canRedo,
+        boolean undoesAir,
+        boolean redoesAir,
         List<PlaceView> places,
         int place,
         List<RemarkRow> remarks,
@@ -39,10 +43,12 @@ public record WordsView(
     /**
      * A place remarks belong to.
      *
+     * @param number which figure of the act's first variant it is, from 1, as the places of the day number it; empty for
+     *     any other place
      * @param depth 0 for the show, 1 for an act, 2 for a figure
      * @param remarks how many it has
      */
-    public record PlaceView(String name, int depth, int remarks) {}
+    public record PlaceView(String number, String name, int depth, int remarks) {}
 
     /** A remark in the list. */
     public record RemarkRow(String kind, String text, Mark verdict) {}

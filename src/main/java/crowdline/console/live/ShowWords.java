@@ -10,6 +10,7 @@ import crowdline.show.RemarkKind;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.speech.SpokenTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -67,6 +68,11 @@ public final class ShowWords {
 
     Show show() {
         return show;
+    }
+
+    /** Whose hour the clocks of the venue show. */
+    public ZoneId zone() {
+        return show.venue().timeZone();
     }
 
     Optional<Act> act(@Nullable String id) {

@@ -11,7 +11,6 @@ import crowdline.timing.LearnedTimes;
 import crowdline.timing.Pass;
 import crowdline.timing.TimedRun;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,10 +18,8 @@ import java.util.function.UnaryOperator;
 
 /** Puts passes and what was learned from them into words. */
 public final class PassesPresenter {
-    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMM yyyy, HH:mm", Locale.UK);
-
     private final UnaryOperator<String> names;
-    private final ZoneId zone;
+    private final PassName passName;
 
     /**
      * @param names a figure's name by its id
@@ -30,7 +27,7 @@ public final class PassesPresenter {
      */
     public PassesPresenter(UnaryOperator<String> names, ZoneId zone) {
         this.names = names;
-        this.zone = zone;
+        passName = new PassName(zone);
     }
 
     /**
@@ -85,13 +82,7 @@ public final class PassesPresenter {
             }
         }
         return new PassLine(
-                pass.id(),
-                "Pass " + number + ", " + how(pass.how()) + ", "
-                        + WHEN.withZone(zone).format(pass.begunAt()),
-                pass.note(),
-                pass.counts(),
-                mark(pass, !odd.isEmpty()),
-                odd);
+                pass.id(), passName.of(number, pass), pass.note(), pass.counts(), mark(pass, !odd.isEmpty()), odd);
     }
 
     private static Mark mark(Pass pass, boolean odd) {
@@ -102,15 +93,6 @@ public final class PassesPresenter {
             return new Mark(Form.RING, Tone.CALM, "No durations");
         }
         return odd ? new Mark(Form.DIAMOND, Tone.CAUTION, "Counts, but odd") : new Mark(Form.DISC, Tone.GOOD, "Counts");
-    }
-
-    private static String how(Pass.How how) {
-        return switch (how) {
-            case WALKED -> "walked";
-            case BY_HAND -> "by hand";
-            case BY_LOG -> "from a log";
-            case LIVE -> "live";
-        };
     }
 
     private static String whole(double seconds) {

@@ -22,6 +22,7 @@ public final class MetarPanel extends JPanel {
     private final JTextArea read = PlainText.wrapped("What was read", "");
     private final JTextArea notes = PlainText.wrapped("Notes", "");
     private final JButton use = new JButton("Use this air");
+    private final JButton keep = new JButton("Use it and put it into the show");
     private final JButton leave = new JButton("Leave it as it is");
     private final transient DayAir before;
     private final transient Appearance appearance;
@@ -29,10 +30,12 @@ public final class MetarPanel extends JPanel {
 
     /**
      * @param before the air until now
-     * @param chosen told the new air
+     * @param chosen told the new air, for this session
+     * @param kept told the new air, to be saved with the show
      * @param done told when the panel has done its work, whatever was chosen
      */
-    public MetarPanel(Appearance appearance, DayAir before, Consumer<DayAir> chosen, Runnable done) {
+    public MetarPanel(
+            Appearance appearance, DayAir before, Consumer<DayAir> chosen, Consumer<DayAir> kept, Runnable done) {
         this.appearance = appearance;
         this.before = before;
         view = MetarView.of("", before);
@@ -55,13 +58,8 @@ public final class MetarPanel extends JPanel {
         read.setFont(appearance.strong(TextRole.BODY));
         notes.setFont(appearance.plain(TextRole.BODY));
         notes.setForeground(appearance.palette().soft());
-        use.addActionListener(e -> {
-            DayAir air = view.air();
-            if (air != null) {
-                chosen.accept(air);
-                done.run();
-            }
-        });
+        use.addActionListener(e -> give(chosen, done));
+        keep.addActionListener(e -> give(kept, done));
         leave.addActionListener(e -> done.run());
         add(label, "wrap");
         add(new JScrollPane(report), "hmin " + appearance.room(70) + ", wrap");
@@ -70,9 +68,18 @@ public final class MetarPanel extends JPanel {
         scroll.setBorder(null);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         add(scroll, "grow, wmin 0, hmin 0, wrap");
-        add(leave, "split 2, growx 0, gapleft push");
-        add(use, "growx 0");
+        add(leave, "split 3, growx 0, gapleft push, wmin 0");
+        add(use, "growx 0, wmin 0");
+        add(keep, "growx 0, wmin 0");
         look();
+    }
+
+    private void give(Consumer<DayAir> taker, Runnable done) {
+        DayAir air = view.air();
+        if (air != null) {
+            taker.accept(air);
+            done.run();
+        }
     }
 
     /** Puts a report into the field, as pasting it does. */
@@ -82,6 +89,10 @@ public final class MetarPanel extends JPanel {
 
     JButton use() {
         return use;
+    }
+
+    JButton keep() {
+        return keep;
     }
 
     String said() {
@@ -107,6 +118,7 @@ public final class MetarPanel extends JPanel {
         notes.setText(String.join("\n", view.notes()));
         notes.setCaretPosition(0);
         use.setEnabled(good);
+        keep.setEnabled(good);
     }
 
     /** Tells of every change of a text. */

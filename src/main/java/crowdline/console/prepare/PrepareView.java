@@ -3,6 +3,7 @@ package crowdline.console.prepare;
 import crowdline.console.live.SideView;
 import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesView;
+import crowdline.show.Variant;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -32,10 +33,10 @@ public record PrepareView(String title, String where, String air, List<ActView> 
             }
         }
 
-        /** The first variant agreed for this cloud base; one without a base of its own serves any. */
+        /** The first variant agreed for this cloud base; empty if none is. */
         public Optional<VariantView> under(double cloudBaseFt) {
             return variants.stream()
-                    .filter(v -> v.minCloudBaseFt() == null || v.minCloudBaseFt() <= cloudBaseFt)
+                    .filter(v -> Variant.isAgreed(v.minCloudBaseFt(), cloudBaseFt))
                     .findFirst();
         }
     }

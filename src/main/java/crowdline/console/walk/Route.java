@@ -48,6 +48,17 @@ final class Route {
         plan = planner.apply(tour().act(), onceEach());
     }
 
+    /** Goes to a variant of an act, if it is there. */
+    void choose(String actId, String variant) {
+        for (int i = 0; i < tours.size(); i++) {
+            Tour each = tours.get(i);
+            if (each.act().id().equals(actId) && each.variant().name().equals(variant)) {
+                choose(i, Optional.empty());
+                return;
+            }
+        }
+    }
+
     void nextAct() {
         int next = tour;
         while (next < tours.size() && isSameAct(next)) {
@@ -94,6 +105,12 @@ final class Route {
     /** The pass whose times these are; empty for the prediction. */
     Optional<Pass> pass() {
         return pass;
+    }
+
+    /** The number of that pass among those of the variant, from 1. */
+    int passNumber() {
+        List<Pass> kept = passes.of(tour().act().id(), tour().variant().name());
+        return pass.map(p -> ids(kept).indexOf(p.id())).orElse(-1) + 1;
     }
 
     List<FigureTime> figures() {

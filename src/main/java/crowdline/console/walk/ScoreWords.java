@@ -35,8 +35,13 @@ final class ScoreWords {
                     String.format(Locale.UK, "%s, for %.1f s", words.name(act, quiet.figureId()), quiet.talkedS())));
         }
         int missed = run.dutiesMissed().size();
-        lines.add(state(
-                missed == 0, (run.dutiesDue() - missed) + " of " + count(run.dutiesDue(), "duty", "duties") + " said"));
+        lines.add(
+                run.dutiesDue() == 0
+                        ? nothing("No duty was due")
+                        : state(
+                                missed == 0,
+                                (run.dutiesDue() - missed) + " of " + count(run.dutiesDue(), "duty", "duties")
+                                        + " said"));
         run.dutiesMissed().forEach(id -> lines.add(detail("missed: " + text(words, id))));
         lines.add(new ScoreLine(
                 new Mark(
@@ -52,6 +57,10 @@ final class ScoreWords {
     }
 
     private static void calls(List<ScoreLine> lines, Practice run, Act act, ShowWords words) {
+        if (run.calls().isEmpty()) {
+            lines.add(nothing("No call was due"));
+            return;
+        }
         long onTime = run.calls(Practice.Timing.ON_TIME);
         lines.add(state(
                 onTime == run.calls().size(),
@@ -82,6 +91,10 @@ final class ScoreWords {
     private static ScoreLine state(boolean good, String text) {
         return new ScoreLine(
                 good ? new Mark(Form.DISC, Tone.GOOD, text) : new Mark(Form.DIAMOND, Tone.CAUTION, text), "");
+    }
+
+    private static ScoreLine nothing(String text) {
+        return new ScoreLine(new Mark(Form.RING, Tone.CALM, text), "");
     }
 
     private static ScoreLine detail(String text) {

@@ -65,6 +65,17 @@ public final class Walk {
         player.load(route.fromS(), route.toS());
     }
 
+    /** What is walked through, so that another walk of the same show can begin there. */
+    public Tour tour() {
+        return route.tour();
+    }
+
+    /** Begins with that act and variant, if the show still has them. */
+    public void beginWith(Tour tour) {
+        route.choose(tour.act().id(), tour.variant().name());
+        player.load(route.fromS(), route.toS());
+    }
+
     /** Carries out a command of this place. */
     public void command(Command command, double nowS) {
         settle(nowS);

@@ -5,6 +5,7 @@ import crowdline.console.live.ShowWords;
 import crowdline.console.live.SideView;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
+import crowdline.console.passes.PassName;
 import crowdline.console.theme.Tone;
 import crowdline.console.walk.WalkView.Bar;
 import crowdline.console.walk.WalkView.Flying;
@@ -19,9 +20,6 @@ import crowdline.flight.Units;
 import crowdline.patter.Placed;
 import crowdline.show.Act;
 import crowdline.timing.FigureTime;
-import crowdline.timing.Pass;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -35,7 +33,6 @@ final class WalkPresenter {
     /** The line is told in so many steps, so that it is painted again only when one could see it. */
     private static final double STEPS = 1500;
 
-    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.UK);
     private static final String UNKNOWN = "–";
 
     private final ShowWords words;
@@ -73,20 +70,20 @@ final class WalkPresenter {
         return new Top(
                 act.title(),
                 route.tour().variant().name(),
-                route.pass().map(WalkPresenter::pass).orElse("the prediction"),
+                times(),
                 state(),
                 walk.player().inWords(),
                 clock);
     }
 
-    private static String pass(Pass pass) {
-        String how = switch (pass.how()) {
-            case WALKED -> "walked";
-            case BY_HAND -> "timed by hand";
-            case BY_LOG -> "from a log";
-            case LIVE -> "flown live";
-        };
-        return how + " " + WHEN.format(pass.begunAt().atOffset(ZoneOffset.UTC)) + " UTC";
+    private String times() {
+        int passes = route.tour().passes();
+        return route.pass()
+                .map(pass -> new PassName(words.zone()).of(route.passNumber(), pass))
+                .orElse(
+                        passes == 0
+                                ? "the prediction"
+                                : "learned from " + passes + (passes == 1 ? " pass" : " passes"));
     }
 
     private Mark state() {
@@ -242,7 +239,7 @@ final class WalkPresenter {
             return new Bar(List.of(), List.of(), 0);
         }
         List<String> noted = walk.noted();
-        int current = route.index(atS);
+        int current = current();
         List<Segment> figures = new ArrayList<>();
         for (int i = 0; i < route.figures().size(); i++) {
             FigureTime figure = route.figures().get(i);
@@ -260,6 +257,16 @@ final class WalkPresenter {
                         p.startS() <= atS && atS < p.endS()))
                 .toList();
         return new Bar(figures, remarks, steps((atS - fromS) / lengthS));
+    }
+
+    /** Which figure of the line is shown: the one walked while a pass is timed, wherever the player stands. */
+    private int current() {
+        PassTimer timer = walk.timer();
+        if (timer == null) {
+            return route.index(atS);
+        }
+        String walked = timer.index() < 0 ? "" : walk.figureId(nowS).orElse("");
+        return route.figures().stream().map(FigureTime::figureId).toList().indexOf(walked);
     }
 
     private static double steps(double share) {

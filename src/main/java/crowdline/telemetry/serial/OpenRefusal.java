@@ -12,6 +12,7 @@ final class OpenRefusal {
     private static final int BUSY = 16;
     private static final int WOULD_BLOCK = 11;
     private static final int WINDOWS_ACCESS = 5;
+    private static final int NO_TERMINAL = 25;
 
     private OpenRefusal() {}
 
@@ -41,6 +42,9 @@ final class OpenRefusal {
         if (code == NOT_ALLOWED) {
             return "You are not allowed to use " + path + " (permission denied, error 13); ask who looks after this"
                     + " machine";
+        }
+        if (code == NO_TERMINAL && !windows) {
+            return path + " is no serial port (error 25); choose a port, or a flight log";
         }
         return "The system would not open " + path + " (error " + code + "); unplug it and plug it in again";
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.edit.WordsView.RemarkPage;
 import crowdline.console.live.SmallShow;
+import crowdline.show.DayAir;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import crowdline.show.Show;
@@ -231,11 +232,59 @@ class WordsModelTest {
     @Test
     void planIsShownWithItsRemark() {
         goToExplanationOfTheLoop();
-        model.planned(new WordsPlan(Map.of("r-say-1", "At 1:28."), Map.of("a1", "All reads well.")));
+        model.planned(new WordsPlan(
+                Map.of("r-say-1", new PlannedRemark(PlannedRemark.Standing.SAID, "At 1:28.")),
+                Map.of("a1", "All reads well.")));
         assertThat(page().planned()).isEqualTo("At 1:28.");
         assertThat(page().reads()).isEqualTo("All reads well.");
         model.choose(0);
         assertThat(page().planned()).isEmpty();
+    }
+
+    /** The list and the page say the same of a remark, and neither calls fitting what the plan cannot place. */
+    @Test
+    void whatThePlanCannotPlaceIsNotSaidToFit() {
+        goToExplanationOfTheLoop();
+        typeText("Up and over.");
+        Map<PlannedRemark.Standing, String> begins = Map.of(
+                PlannedRemark.Standing.UNKNOWN, "Fits: ",
+                PlannedRemark.Standing.SAID, "Fits: ",
+                PlannedRemark.Standing.TIGHT, "Just fits: ",
+                PlannedRemark.Standing.SHORT, "Short form: ",
+                PlannedRemark.Standing.NOT_NEEDED, "No gap to fill: ",
+                PlannedRemark.Standing.NO_PLACE, "No place: ");
+        begins.forEach((standing, word) -> {
+            model.planned(new WordsPlan(Map.of("r-say-1", new PlannedRemark(standing, "Why.")), Map.of()));
+            assertThat(page().verdict().word()).startsWith(word);
+            assertThat(model.view().remarks().get(1).verdict()).isEqualTo(page().verdict());
+        });
+    }
+
+    @Test
+    void figuresAreNumberedAsTheyAreFlown() {
+        assertThat(model.view().places())
+                .extracting(WordsView.PlaceView::number)
+                .containsExactly("", "", "1", "2", "3");
+    }
+
+    @Test
+    void airOfTheDayIsAStepAndSavedWithTheShow() {
+        DayAir before = model.show().air();
+        DayAir air = new DayAir(1013.2499, 21, 240, 15.5507, 3000.0);
+        model.changeAir(air);
+        assertThat(model.show().air()).isEqualTo(new DayAir(1013.2, 21, 240, 15.6, 3000.0));
+        assertThat(told).containsExactly(model.show());
+        assertThat(model.isAirUnsaved()).isTrue();
+        assertThat(model.view().undoesAir()).isTrue();
+        model.undo();
+        assertThat(model.show().air()).isEqualTo(before);
+        assertThat(model.isUnsaved()).isFalse();
+        assertThat(model.view().redoesAir()).isTrue();
+        model.redo();
+        model.saved(model.show(), "day.json");
+        assertThat(model.isAirUnsaved()).isFalse();
+        model.changeAir(air);
+        assertThat(model.isUnsaved()).isFalse();
     }
 
     @Test

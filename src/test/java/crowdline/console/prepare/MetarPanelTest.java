@@ -12,10 +12,11 @@ import org.junit.jupiter.api.Test;
 
 class MetarPanelTest {
     private final List<DayAir> chosen = new ArrayList<>();
+    private final List<DayAir> kept = new ArrayList<>();
     private int closed;
 
-    private final MetarPanel panel =
-            new MetarPanel(new Appearance(Themes.DAY, Zoom.NONE), DayAir.STANDARD, chosen::add, () -> closed++);
+    private final MetarPanel panel = new MetarPanel(
+            new Appearance(Themes.DAY, Zoom.NONE), DayAir.STANDARD, chosen::add, kept::add, () -> closed++);
 
     @Test
     void nothingCanBeUsedBeforeAReportIsThere() {
@@ -30,6 +31,16 @@ class MetarPanelTest {
         assertThat(chosen).isEmpty();
         panel.use().doClick();
         assertThat(chosen).containsExactly(new DayAir(1016, 19, 240, 8, 3500.0));
+        assertThat(closed).isEqualTo(1);
+    }
+
+    @Test
+    void airForTheShowIsNotAirForTheSessionOnly() {
+        assertThat(panel.keep().isEnabled()).isFalse();
+        panel.paste("24008KT 9999 BKN035 19/11 Q1016");
+        panel.keep().doClick();
+        assertThat(kept).containsExactly(new DayAir(1016, 19, 240, 8, 3500.0));
+        assertThat(chosen).isEmpty();
         assertThat(closed).isEqualTo(1);
     }
 

@@ -30,6 +30,8 @@ import java.util.List;
 public final class SmallTour implements Passes, Notes {
     final List<Pass> passes = new ArrayList<>();
     private List<FigureNote> notes = List.of();
+    /** How many passes the times were learned from. */
+    int taught;
 
     /** A walk through it. */
     public Walk walk() {
@@ -37,7 +39,7 @@ public final class SmallTour implements Passes, Notes {
         List<Tour> tours = act.variants().stream()
                 .map(v -> {
                     Flight flight = flight(v.order());
-                    return new Tour(act, v, flight, times(v.order()), ActSheet.of(flight, 150));
+                    return new Tour(act, v, flight, times(v.order()), ActSheet.of(flight, 150), taught);
                 })
                 .toList();
         ShowWords words = new ShowWords(

@@ -153,6 +153,32 @@ class WalkTest {
     }
 
     @Test
+    void timesThatPassesTaughtAreNotCalledThePrediction() {
+        tour.taught = 2;
+        assertThat(tour.walk().view(0).top().times()).isEqualTo("learned from 2 passes");
+    }
+
+    @Test
+    void theLineShowsTheFigureThatIsWalked() {
+        walk.command(Command.WALK_NEXT, 0);
+        walk.command(Command.TIME_PASS, 0);
+        walk.command(Command.PLAY, 10);
+        walk.command(Command.PLAY, 12);
+        assertThat(at(13).bar().figures().stream().map(WalkView.Segment::current))
+                .containsExactly(false, true, false);
+        walk.command(Command.WALK_BACK, 14);
+        assertThat(at(14).bar().figures().stream().map(WalkView.Segment::current))
+                .containsExactly(true, false, false);
+    }
+
+    @Test
+    void whatWasNotDueIsNotPraised() {
+        walk.command(Command.PRACTISE, 0);
+        walk.command(Command.PRACTISE, 1);
+        assertThat(score(at(1))).contains("No call was due", "No duty was due");
+    }
+
+    @Test
     void timesOfAPassStretchThePrediction() {
         walkedPassIsKeptWithTheSecondsBetweenPresses();
         walk.command(Command.WALK_TIMES, 50);
@@ -162,7 +188,7 @@ class WalkTest {
         WalkView view = at(50 + LEAD_S + 16);
         assertThat(view.flying().name()).isEqualTo("Stall turn");
         assertThat(value(view, "Where")).startsWith("250 m right");
-        assertThat(view.top().times()).startsWith("walked");
+        assertThat(view.top().times()).isEqualTo("Pass 1, walked, 6 Jun 2026, 12:00");
         walk.command(Command.WALK_TIMES, 90);
         assertThat(at(90).top().times()).isEqualTo("the prediction");
     }
@@ -227,6 +253,17 @@ class WalkTest {
         walk.command(Command.WALK_VARIANT, 4);
         assertThat(at(4).top().variant()).isEqualTo("full");
         assertThat(at(4).hint()).isEqualTo("P ends the pass first");
+    }
+
+    /** As when passes or words have changed, and everything is predicted anew. */
+    @Test
+    void anotherWalkBeginsWhereTheOneBeforeWas() {
+        walk.command(Command.WALK_VARIANT, 0);
+        String variant = at(0).top().variant();
+        Walk anew = tour.walk();
+        assertThat(anew.view(0).top().variant()).isNotEqualTo(variant);
+        anew.beginWith(walk.tour());
+        assertThat(anew.view(0).top().variant()).isEqualTo(variant);
     }
 
     @Test

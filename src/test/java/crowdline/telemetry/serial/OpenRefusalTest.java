@@ -31,7 +31,14 @@ class OpenRefusalTest {
 
     @Test
     void unknownCodeIsPassedOn() {
-        assertThat(OpenRefusal.sentence("/dev/ttyS0", 25, "Linux", "dialout"))
-                .isEqualTo("The system would not open /dev/ttyS0 (error 25); unplug it and plug it in again");
+        assertThat(OpenRefusal.sentence("/dev/ttyS0", 5, "Linux", "dialout"))
+                .isEqualTo("The system would not open /dev/ttyS0 (error 5); unplug it and plug it in again");
+    }
+
+    /** ENOTTY is 25 on Linux and on macOS: what a pipe or another device answers. */
+    @Test
+    void whatIsNoPortIsCalledThat() {
+        assertThat(OpenRefusal.sentence("/run/feed", 25, "Linux", "root"))
+                .isEqualTo("/run/feed is no serial port (error 25); choose a port, or a flight log");
     }
 }

@@ -1,41 +1,51 @@
 package crowdline.console;
 
-import crowdline.console.debrief.DebriefPanel;
-import crowdline.console.debrief.DebriefView;
 import crowdline.console.prepare.EmptyShow;
 import crowdline.console.theme.Appearance;
 import java.awt.CardLayout;
 import java.util.function.Consumer;
 import javax.swing.Action;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
 
-/** The Debrief place, or how to open a show; each made when it is first shown. */
-final class DebriefPlace extends JPanel {
+/**
+ * A place that needs a show, or how to open one; each made when it is first shown.
+ *
+ * @param <V> what the place shows
+ * @param <P> the place
+ */
+final class PlaceOrEmpty<V, P extends JComponent> extends JPanel {
     private static final String PANEL = "panel";
     private static final String EMPTY = "empty";
 
     private final CardLayout cards = new CardLayout();
-    private final Later<DebriefView, DebriefPanel> panel;
+    private final Later<V, P> panel;
     private final Later<Void, EmptyShow> empty;
     private String card = "";
 
-    DebriefPlace(Appearance appearance, Action open, Action demo) {
+    /**
+     * @param name for screen readers
+     * @param panel the place
+     * @param open opens a show
+     * @param demo opens the demo show
+     */
+    PlaceOrEmpty(String name, Appearance appearance, Later<V, P> panel, Action open, Action demo) {
         setLayout(cards);
         setOpaque(false);
-        panel = new Later<>(appearance, DebriefPanel::new, DebriefPanel::show, DebriefPanel::wear);
+        this.panel = panel;
         empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), (e, none) -> {}, EmptyShow::wear);
         add(empty, EMPTY);
         add(panel, PANEL);
-        getAccessibleContext().setAccessibleName("Debrief");
+        getAccessibleContext().setAccessibleName(name);
     }
 
     /**
-     * Shows a debrief, or how to open a show if there is none.
+     * Shows the place, or how to open a show if there is none.
      *
      * @return true if there is a show now and was none before, or the other way round
      */
-    boolean show(@Nullable DebriefView view) {
+    boolean show(@Nullable V view) {
         String next = view == null ? EMPTY : PANEL;
         boolean turned = !next.equals(card);
         if (view != null) {
@@ -52,7 +62,7 @@ final class DebriefPlace extends JPanel {
         return card.equals(PANEL);
     }
 
-    void ifShown(Consumer<DebriefPanel> told) {
+    void ifShown(Consumer<P> told) {
         panel.ifMade(told);
     }
 

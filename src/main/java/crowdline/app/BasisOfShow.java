@@ -1,0 +1,65 @@
+package crowdline.app;
+
+import crowdline.console.edit.WordHints;
+import crowdline.console.edit.WordsBasis;
+import crowdline.show.Catalogue;
+import crowdline.show.CatalogueEntry;
+import crowdline.show.Figure;
+import crowdline.speech.Pace;
+import crowdline.speech.Spoken;
+import crowdline.timing.FigureTime;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+
+/** What the words of a show are judged by: its catalogue, its predicted times, and the speaker's pace. */
+final class BasisOfShow {
+    private BasisOfShow() {}
+
+    /**
+     * All of it, for one show.
+     *
+     * @param flown the show by whose times they are judged at the moment
+     * @param pace the speaker's of the moment
+     */
+    static WordsBasis basis(LoadedShow loaded, Supplier<LoadedShow> flown, Catalogue known, Supplier<Pace> pace) {
+        Catalogue all = known.with(loaded.show().figures());
+        Spoken spoken = new Spoken(loaded.show().sayAs());
+        return new WordsBasis(
+                WordHints.tradeWords(all.entries()),
+                figure -> namesOf(figure, all),
+                spoken::expand,
+                text -> pace.get().time(spoken.expand(text)),
+                (act, figure) -> lasts(flown.get(), act, figure),
+                figure -> {
+                    String title = figure.title();
+                    return title != null
+                            ? title
+                            : all.find(figure.figure())
+                                    .map(CatalogueEntry::name)
+                                    .orElse(figure.figure());
+                });
+    }
+
+    /** Every name a figure goes by. */
+    static Set<String> namesOf(Figure figure, Catalogue known) {
+        Set<String> names = new HashSet<>();
+        names.add(figure.figure());
+        names.add(figure.shownName());
+        known.find(figure.figure()).ifPresent(entry -> {
+            names.add(entry.name());
+            names.addAll(entry.aliases());
+        });
+        return names;
+    }
+
+    private static Optional<FigureTime> lasts(LoadedShow loaded, String actId, String figureId) {
+        return loaded.show().act(actId).stream()
+                .flatMap(act -> act.variants().stream())
+                .flatMap(variant -> loaded.prediction(actId, variant.name()).stream())
+                .flatMap(prediction -> prediction.times().figures().stream())
+                .filter(time -> time.figureId().equals(figureId))
+                .findFirst();
+    }
+}
