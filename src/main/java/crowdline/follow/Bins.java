@@ -3,7 +3,6 @@ package crowdline.follow;
 import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
-import crowdline.flight.Sample;
 import java.util.Arrays;
 import java.util.List;
 
@@ -224,41 +223,5 @@ final class Bins {
 
     int length(int f) {
         return first[f + 1] - first[f];
-    }
-
-    /** Samples read between as straight lines. */
-    private static final class Track {
-        private final double[] t;
-        private final double[][] place;
-
-        Track(List<Sample> samples) {
-            t = samples.stream().mapToDouble(Sample::tS).toArray();
-            place = new double[][] {
-                samples.stream().mapToDouble(s -> s.place().x()).toArray(),
-                samples.stream().mapToDouble(s -> s.place().y()).toArray(),
-                samples.stream().mapToDouble(s -> s.place().z()).toArray()
-            };
-        }
-
-        double x(double tS) {
-            return at(0, tS);
-        }
-
-        double y(double tS) {
-            return at(1, tS);
-        }
-
-        double z(double tS) {
-            return at(2, tS);
-        }
-
-        private double at(int coordinate, double tS) {
-            double[] p = place[coordinate];
-            int low = Arrays.binarySearch(t, tS);
-            int i = low >= 0 ? low : -low - 2;
-            i = Math.min(Math.max(i, 0), t.length - 2);
-            double share = Math.min(Math.max((tS - t[i]) / (t[i + 1] - t[i]), -1), 1);
-            return p[i] + share * (p[i + 1] - p[i]);
-        }
     }
 }

@@ -111,7 +111,7 @@ public final class Follower {
             double share = 0.85 * lane[i] + 0.15 * mirror;
             for (int k = 0; k < bins; k++) {
                 double late = Math.exp(-k * Bins.WIDTH_S / HAND_LATE_S);
-                belief.add(i, plan.bins.first[figureIndex] + k, Motion.anywhere(share * late), 1);
+                belief.add(i, plan.bins.first[figureIndex] + k, Drift.anywhere(share * late), 1);
             }
         }
         order.begins(figureIndex);

@@ -14,36 +14,7 @@ final class Motion {
 
     static final double OFF = BROKEN_OFF_PER_S * STEP_S;
     static final double CUT = CUT_SHORT_PER_S * STEP_S;
-    /** How fast the offsets may wander, square metres a second: (6 m)² of height, (8 m)² along. Tuned. */
-    private static final double WANDER_M2_PER_S = 36;
 
-    private static final double WANDER_ALONG_M2_PER_S = 64;
-
-    /** And more where it climbs or dives, for each m/s: how a pull-out begins shifts all that comes after. Tuned. */
-    private static final double WANDER_CLIMBING_M = 4;
-
-    private static final double WANDER_AWAY_M2_PER_S = 20;
-    /** Time in which what is believed of the speed loses its worth, seconds. Tuned. */
-    private static final double FASTER_KEPT_S = 20;
-
-    private static final double KEEP_FASTER = Math.exp(-STEP_S / FASTER_KEPT_S);
-    /** Share of it that is kept from one figure to the next. Tuned. */
-    private static final double KEEP_FASTER_NEXT = 0.6;
-    /** Where a figure only turns round, how wide depends on the speed it is taken up with. Tuned. */
-    private static final double WANDER_ROUND_M2_PER_S = 150;
-
-    /** What comes in to the first figure after a timed one is near where that begins. Tuned. */
-    private static final double LEAD_ALONG_M2 = 80 * 80;
-
-    private static final double LEAD_HEIGHT_M2 = 40 * 40;
-
-    /** Variance the offsets gain from one figure to the next, and where the order changes. Tuned. */
-    private static final double NEXT_M2 = 25 * 25;
-
-    private static final double NEXT_ALONG_M2 = 20 * 20;
-    private static final double NEXT_AWAY_M2 = 10 * 10;
-    private static final double ANYWHERE_M2 = 90 * 90;
-    private static final double ANYWHERE_ALONG_M2 = 500 * 500;
     /** What was taken for a landing turns out to be something else, per second. Tuned. */
     private static final double TIMED_OFF_PER_S = 0.1;
     /** A line to a place or a height ends so often a second once there, and before. Tuned. */
@@ -70,6 +41,7 @@ final class Motion {
     private final Moments[] pool;
     private final Moments here = new Moments();
     private final Moments there = new Moments();
+    private final Drift drift;
     private final Outside outside;
 
     /**
@@ -83,6 +55,7 @@ final class Motion {
         pool = new Moments[Lanes.COUNT * bins.figures];
         Arrays.setAll(pool, i -> new Moments());
         strides = new Strides(bins, rate, variance);
+        drift = new Drift(bins);
         outside = new Outside(bins, order);
     }
 
@@ -123,12 +96,7 @@ final class Motion {
                 continue;
             }
             here.set(from, state);
-            if (bins.isLead(i)) {
-                here.set(Moments.of(here.chance, LEAD_ALONG_M2, LEAD_HEIGHT_M2));
-            }
-            if (!bins.timed[i]) {
-                wander(i);
-            }
+            drift.step(here, i);
             double keep = 1;
             if (!held) {
                 double off = bins.timed[i] && f > 0 ? TIMED_OFF_PER_S * STEP_S : OFF;
@@ -164,15 +132,6 @@ final class Motion {
                 put(to, lane, f, i + won, there, keep * p[k]);
             }
         }
-    }
-
-    private void wander(int i) {
-        boolean round = bins.round[bins.figure[i]];
-        double climbing = WANDER_CLIMBING_M * Math.abs(bins.vzMps[i]);
-        here.widen(Moments.ALONG, ((round ? WANDER_ROUND_M2_PER_S : WANDER_ALONG_M2_PER_S) + climbing) * STEP_S);
-        here.widen(Moments.HEIGHT, (WANDER_M2_PER_S + climbing) * STEP_S);
-        here.widen(Moments.AWAY, (round ? WANDER_ROUND_M2_PER_S : WANDER_AWAY_M2_PER_S) * STEP_S);
-        here.fade(KEEP_FASTER);
     }
 
     /**
@@ -234,12 +193,9 @@ final class Motion {
         }
         if (planned) {
             here.set(leaving);
-            here.widen(Moments.ALONG, NEXT_ALONG_M2);
-            here.widen(Moments.HEIGHT, NEXT_M2);
-            here.widen(Moments.AWAY, NEXT_AWAY_M2);
-            here.fade(KEEP_FASTER_NEXT);
+            Drift.next(here);
         } else {
-            here.set(anywhere(leaving.chance));
+            here.set(Drift.anywhere(leaving.chance));
         }
         double same = planned ? SAME_WAY : 0.5;
         for (int tempo = 0; tempo < Lanes.TEMPOS; tempo++) {
@@ -248,10 +204,5 @@ final class Motion {
             to.add(Lanes.of(direction, tempo), bins.first[g], here, w * s * same);
             to.add(Lanes.of(1 - direction, tempo), bins.first[g], here, w * s * (1 - same));
         }
-    }
-
-    /** A chance of which nothing is known of the offsets. */
-    static Moments anywhere(double chance) {
-        return Moments.of(chance, ANYWHERE_ALONG_M2, ANYWHERE_M2);
     }
 }

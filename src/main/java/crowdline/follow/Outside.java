@@ -76,7 +76,7 @@ final class Outside {
 
     /** Puts a chance where nothing is known of direction, tempo and offsets. */
     private static void anyLane(Belief to, int bin, double w) {
-        Moments m = Motion.anywhere(w);
+        Moments m = Drift.anywhere(w);
         for (int lane = 0; lane < Lanes.COUNT; lane++) {
             to.add(lane, bin, m, 0.5 * Lanes.share(lane % Lanes.TEMPOS));
         }
