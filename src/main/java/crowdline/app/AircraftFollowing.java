@@ -14,9 +14,11 @@ import crowdline.live.Source;
 import crowdline.telemetry.Reading;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,8 +34,10 @@ final class AircraftFollowing {
     private static final double ARROW_S = 0.3;
     /** The trail behind the aircraft is so long, seconds. Tuned: it shows a turn, and is gone before the next figure. */
     static final double TRAIL_S = 6;
-    /** Less from reading to reading is noise and turns no arrow, metres: what receivers are good to, from memory. */
-    private static final double NOISE_M = 3;
+    /** Less than this is noise and turns no arrow, metres. Tuned: four times what two readings of a still receiver differ. */
+    private static final double NOISE_M = 12;
+    /** Nor does a way that took longer than this, seconds. Tuned: the slowest glider makes it in less. */
+    private static final double TURN_S = 1.5;
 
     /** Before the act a follower that has heard nothing for so long knows nothing, seconds. Tuned. */
     private static final double FORGOTTEN_S = 10;
@@ -171,15 +175,25 @@ final class AircraftFollowing {
         while (reading.tS() - trail.getFirst().tS() > TRAIL_S) {
             trail.removeFirst();
         }
-        double alongM = reading.alongM() - before.alongM();
-        double awayM = reading.awayM() - before.awayM();
-        double upM = reading.heightM() - before.heightM();
-        if (Math.hypot(alongM, upM) >= NOISE_M) {
-            pathRad = Math.atan2(upM, alongM);
+        pathRad = turned(reading, Reading::heightM, pathRad);
+        headingRad = turned(reading, Reading::awayM, headingRad);
+    }
+
+    /** Which way it came from the last place far enough behind; as before if there is none. */
+    private double turned(Reading reading, ToDoubleFunction<Reading> across, double elseRad) {
+        for (Iterator<Reading> back = trail.descendingIterator(); back.hasNext(); ) {
+            Reading from = back.next();
+            double alongM = reading.alongM() - from.alongM();
+            double acrossM = across.applyAsDouble(reading) - across.applyAsDouble(from);
+            if (reading.tS() - from.tS()
+                    > Math.max(TURN_S, reading.tS() - trail.getLast().tS())) {
+                return elseRad;
+            }
+            if (Math.hypot(alongM, acrossM) >= NOISE_M) {
+                return Math.atan2(acrossM, alongM);
+            }
         }
-        if (Math.hypot(alongM, awayM) >= NOISE_M) {
-            headingRad = Math.atan2(awayM, alongM);
-        }
+        return elseRad;
     }
 
     private @Nullable Follower follower(LiveState state) {

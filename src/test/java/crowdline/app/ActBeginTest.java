@@ -274,6 +274,19 @@ class ActBeginTest {
         assertThat(following.tracking(nowS).begins()).isFalse();
     }
 
+    /** Its arrow span like a compass in a drawer: the noise of the receiver was taken for its way. */
+    @Test
+    void arrowOfAnAircraftThatStandsKeepsTheWayItCameBy() {
+        waitFor(takeOff);
+        straight(beside(entry(), -200, 0, 0), entry(), 12);
+        for (int i = 0; i < 20; i++) {
+            stand(entry(), 3);
+            var craft = Objects.requireNonNull(following.tracking(nowS).craft());
+            assertThat(Math.cos(craft.pathRad())).as("to the right").isGreaterThan(0.8);
+            assertThat(Math.cos(craft.headingRad())).as("to the right").isGreaterThan(0.8);
+        }
+    }
+
     @Test
     void aircraftIsShownBeforeTheActAndForHalfAMinuteAfterItsLastReading() {
         waitFor(takeOff);
