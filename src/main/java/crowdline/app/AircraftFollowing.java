@@ -76,9 +76,7 @@ final class AircraftFollowing {
         if (following == null) {
             return Optional.empty();
         }
-        FollowNow found = following.reading(reading);
-        now = found;
-        return next(state, found, reading.tS());
+        return next(state, following.reading(reading), reading.tS());
     }
 
     /** Time goes on. */
@@ -92,7 +90,6 @@ final class AircraftFollowing {
             return Optional.empty();
         }
         FollowNow found = following.tick(nowS);
-        now = found;
         if (waits && found.silentS() > FORGOTTEN_S) {
             // Time alone would begin the act for the follower.
             followAnew();
@@ -101,6 +98,7 @@ final class AircraftFollowing {
     }
 
     private Optional<FlightEvent> next(LiveState state, FollowNow found, double nowS) {
+        now = found;
         Optional<FlightEvent> began = begin.next(state, found, nowS);
         if (began.isPresent()) {
             return began;
