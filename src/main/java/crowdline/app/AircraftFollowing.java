@@ -14,9 +14,11 @@ import crowdline.live.Source;
 import crowdline.telemetry.Reading;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,15 +28,23 @@ import org.jspecify.annotations.Nullable;
 final class AircraftFollowing {
     /** The aircraft is drawn where it was read to be for so long, seconds; then it is where the plan has it. */
     private static final double SHOWN_S = 3;
+    /** Before an act no plan says where it is, and where it waits it is likely to stay, seconds. Tuned. */
+    private static final double SHOWN_BEFORE_S = 30;
     /** The arrow follows readings at least so far apart, seconds. */
     private static final double ARROW_S = 0.3;
     /** The trail behind the aircraft is so long, seconds. Tuned: it shows a turn, and is gone before the next figure. */
     static final double TRAIL_S = 6;
-    /** Less from reading to reading is noise and turns no arrow, metres: what receivers are good to, from memory. */
-    private static final double NOISE_M = 3;
+    /** Less than this is noise and turns no arrow, metres. Tuned: four times what two readings of a still receiver differ. */
+    private static final double NOISE_M = 12;
+    /** Nor does a way that took longer than this, seconds. Tuned: the slowest glider makes it in less. */
+    private static final double TURN_S = 1.5;
+
+    /** Before the act a follower that has heard nothing for so long knows nothing, seconds. Tuned. */
+    private static final double FORGOTTEN_S = 10;
 
     private final Function<LiveState, Optional<FollowPlan>> plans;
     private AircraftSteps steps = new AircraftSteps();
+    private ActBegin begin = new ActBegin(false);
     private @Nullable Follower follower;
     private @Nullable FollowPlan plan;
     private @Nullable Flight followed;
@@ -44,6 +54,7 @@ final class AircraftFollowing {
     private @Nullable FollowNow now;
     private @Nullable Reading last;
     private final Deque<Reading> trail = new ArrayDeque<>();
+    private boolean inTheAir;
     private double pathRad;
     private double headingRad;
 
@@ -65,9 +76,7 @@ final class AircraftFollowing {
         if (following == null) {
             return Optional.empty();
         }
-        FollowNow found = following.reading(reading);
-        now = found;
-        return steps.next(state, found, reading.tS());
+        return next(state, following.reading(reading), reading.tS());
     }
 
     /** Time goes on. */
@@ -76,12 +85,35 @@ final class AircraftFollowing {
         if (following == null) {
             return steps.next(state, null, nowS);
         }
-        if (last == null && state.course().source() != Source.AIRCRAFT) {
+        boolean waits = !state.course().inTheAir();
+        if (last == null && (waits || state.course().source() != Source.AIRCRAFT)) {
             return Optional.empty();
         }
         FollowNow found = following.tick(nowS);
+        if (waits && found.silentS() > FORGOTTEN_S) {
+            // Time alone would begin the act for the follower.
+            followAnew();
+        }
+        return next(state, found, nowS);
+    }
+
+    private Optional<FlightEvent> next(LiveState state, FollowNow found, double nowS) {
         now = found;
+        Optional<FlightEvent> began = begin.next(state, found, nowS);
+        if (began.isPresent()) {
+            return began;
+        }
+        if (begin.isMuddled(nowS)) {
+            followAnew();
+        }
         return steps.next(state, found, nowS);
+    }
+
+    private void followAnew() {
+        FollowPlan known = plan;
+        follower = known == null ? null : new Follower(known);
+        begin = new ActBegin(known != null && known.startsOnGround());
+        lastOrder = List.of();
     }
 
     /** What the screen says of it. */
@@ -96,7 +128,8 @@ final class AircraftFollowing {
                 found == null ? null : Double.valueOf(sureness(found)),
                 ageS,
                 found == null ? null : other(found),
-                ageS <= SHOWN_S ? craft(reading, ageS) : null);
+                ageS <= (inTheAir ? SHOWN_S : SHOWN_BEFORE_S) ? craft(reading, ageS) : null,
+                begin.isReady());
     }
 
     /** How sure it is of a figure: to be sure that none of the plan is flown is not to be sure of the one on the screen. */
@@ -140,28 +173,44 @@ final class AircraftFollowing {
         while (reading.tS() - trail.getFirst().tS() > TRAIL_S) {
             trail.removeFirst();
         }
-        double alongM = reading.alongM() - before.alongM();
-        double awayM = reading.awayM() - before.awayM();
-        double upM = reading.heightM() - before.heightM();
-        if (Math.hypot(alongM, upM) >= NOISE_M) {
-            pathRad = Math.atan2(upM, alongM);
+        pathRad = turned(reading, Reading::heightM, pathRad);
+        headingRad = turned(reading, Reading::awayM, headingRad);
+    }
+
+    /** Which way it came from the last place far enough behind; as before if there is none. */
+    private double turned(Reading reading, ToDoubleFunction<Reading> across, double elseRad) {
+        for (Iterator<Reading> back = trail.descendingIterator(); back.hasNext(); ) {
+            Reading from = back.next();
+            double alongM = reading.alongM() - from.alongM();
+            double acrossM = across.applyAsDouble(reading) - across.applyAsDouble(from);
+            if (reading.tS() - from.tS()
+                    > Math.max(TURN_S, reading.tS() - trail.getLast().tS())) {
+                return elseRad;
+            }
+            if (Math.hypot(alongM, acrossM) >= NOISE_M) {
+                return Math.atan2(acrossM, alongM);
+            }
         }
-        if (Math.hypot(alongM, awayM) >= NOISE_M) {
-            headingRad = Math.atan2(awayM, alongM);
-        }
+        return elseRad;
     }
 
     private @Nullable Follower follower(LiveState state) {
         Course course = state.course();
         Flight flight = new Flight(course.actId(), course.variant(), course.actStartedAtS());
+        inTheAir = course.inTheAir();
+        if (course.begunByAircraft() && new Flight(course.actId(), course.variant(), null).equals(followed)) {
+            // The follower that saw it begin goes on.
+            followed = flight;
+            lastFlown = course.flown().get(0);
+            lastPlace = course.placeOf(course.position());
+        }
         if (!flight.equals(followed)) {
             followed = flight;
             plan = plans.apply(state).orElse(null);
-            follower = plan == null ? null : new Follower(plan);
+            followAnew();
             steps = new AircraftSteps();
             lastFlown = null;
             lastPlace = -1;
-            lastOrder = List.of();
             now = null;
         }
         Follower following = follower;

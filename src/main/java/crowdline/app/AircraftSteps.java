@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * When what the follower says moves the show. A next figure is believed soon, any other only after a while; when the
  * readings go bad the clock stands in, and it hands back when they are good again. Only what somebody has put under the
- * aircraft's lead is moved, and nothing begins an act. Not for several threads.
+ * aircraft's lead is moved, and {@link ActBegin} begins an act. Not for several threads.
  */
 final class AircraftSteps {
     private static final double SURE = 0.8;

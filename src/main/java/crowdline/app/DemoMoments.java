@@ -129,7 +129,7 @@ final class DemoMoments {
                 Math.atan2(here.awayM() - before.awayM(), here.alongM() - before.alongM()),
                 trail,
                 2);
-        return run.view(BEFORE_S + furthest.tS(), new Tracking(0.94, 2.0, null, craft));
+        return run.view(BEFORE_S + furthest.tS(), new Tracking(0.94, 2.0, null, craft, false));
     }
 
     private double at(int index) {

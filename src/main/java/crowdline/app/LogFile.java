@@ -30,9 +30,7 @@ final class LogFile {
             if (Files.size(file) > FlightLog.LARGEST) {
                 throw tooLarge(file, "has " + Files.size(file) / MIB + " MB");
             }
-            if (!Files.isRegularFile(file)) {
-                waiting.accept(file + " is no ordinary file and is read until it ends; Ctrl+C gives up");
-            }
+            sayIfItWaits(file, waiting);
             return upToLargest(file);
         } catch (ShowFileException e) {
             throw e;
@@ -42,6 +40,13 @@ final class LogFile {
             throw new ShowFileException("you may not read " + file + "; change its permissions or copy it", e);
         } catch (IOException e) {
             throw new ShowFileException(file + " cannot be read; copy it somewhere else and try again", e);
+        }
+    }
+
+    /** Tells that a file is a pipe or a device, of which nobody knows when it ends; says nothing of one that is not there. */
+    static void sayIfItWaits(Path file, Consumer<String> waiting) {
+        if (Files.exists(file) && !Files.isRegularFile(file) && !Files.isDirectory(file)) {
+            waiting.accept(file + " is no ordinary file and is read until it ends; Ctrl+C gives up");
         }
     }
 

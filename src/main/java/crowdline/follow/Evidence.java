@@ -47,12 +47,21 @@ final class Evidence {
     Evidence(Bins bins) {
         this.bins = bins;
         fit = new Fit(bins);
-        double lowest = Double.POSITIVE_INFINITY;
+        lowestM = lowestM(bins);
+        startsOnGround = startsOnGround(bins);
+    }
+
+    private static double lowestM(Bins bins) {
+        double lowest = 0;
         for (double z : bins.zM) {
             lowest = Math.min(lowest, z);
         }
-        lowestM = Math.min(lowest, 0);
-        startsOnGround = bins.zM[0] < lowestM + GROUND_HEIGHT_M && bins.timed[0];
+        return lowest;
+    }
+
+    /** True if the act begins with a take-off. */
+    static boolean startsOnGround(Bins bins) {
+        return bins.zM[0] < lowestM(bins) + GROUND_HEIGHT_M && bins.timed[0];
     }
 
     /** How near a reading is to where an act that begins in the air begins, 1 there and where it begins on the ground. */

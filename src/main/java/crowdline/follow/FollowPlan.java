@@ -52,6 +52,11 @@ public final class FollowPlan {
         mostGainMps = greatestGain(flight.samples()) + GAIN_MARGIN_MPS;
     }
 
+    /** True if the act begins with a take-off, and not in the air. */
+    public boolean startsOnGround() {
+        return Evidence.startsOnGround(bins);
+    }
+
     /**
      * The plan of a predicted flight, with durations as predicted.
      *

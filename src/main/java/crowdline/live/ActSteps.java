@@ -3,6 +3,7 @@ package crowdline.live;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.OptionalInt;
 
 /** How acts are chosen, start and end; what happens to single figures is in {@link FigureSteps}. */
 final class ActSteps {
@@ -20,15 +21,14 @@ final class ActSteps {
                                 : "That source already moves the position.");
             }
             // The figure on screen is right at this moment; the new source starts from here.
-            return new Turn.To(
-                    FigureSteps.confirmed(course.withLead(new Lead(source.source(), false)), event.atS()), "source");
+            return new Turn.To(FigureSteps.confirmed(course.withLead(Lead.of(source.source())), event.atS()), "source");
         }
         if (event instanceof FlightEvent.AircraftLost lost) {
             return lost(course, lost);
         }
         if (event instanceof FlightEvent.AircraftFound) {
             return course.clockStandsIn()
-                    ? new Turn.To(course.withLead(new Lead(course.source(), false)), "return of the aircraft")
+                    ? new Turn.To(course.withLead(course.lead().standingIn(false)), "return of the aircraft")
                     : new Turn.No("The clock does not stand in for the aircraft now.");
         }
         if (course.actId() == null) {
@@ -43,6 +43,9 @@ final class ActSteps {
         if (event instanceof FlightEvent.ActStarted) {
             return started(course, event.atS());
         }
+        if (event instanceof FlightEvent.AircraftBegan began) {
+            return began(course, began);
+        }
         if (event instanceof FlightEvent.ActEnded) {
             return course.inTheAir() ? ended(course, event.atS()) : new Turn.No(notInTheAir(course));
         }
@@ -55,7 +58,7 @@ final class ActSteps {
             return new Turn.No("The aircraft does not move the position now.");
         }
         return new Turn.To(
-                FigureSteps.confirmed(course.withLead(new Lead(course.source(), true)), event.seenS()),
+                FigureSteps.confirmed(course.withLead(course.lead().standingIn(true)), event.seenS()),
                 "clock in the aircraft's stead");
     }
 
@@ -77,7 +80,7 @@ final class ActSteps {
                 event.slotStartS(),
                 null,
                 new Phase.Waiting(),
-                new Lead(course.source(), false),
+                Lead.of(course.source()),
                 List.of(),
                 course.flownActs());
         return new Turn.To(chosen, "choice of the act");
@@ -132,6 +135,20 @@ final class ActSteps {
                 ? FigureSteps.begun(started, first, atS, Source.HAND)
                 : started.withPhase(new Phase.OffPlan(-1, atS));
         return new Turn.To(flying, "start of the act");
+    }
+
+    /** The aircraft begins an act only where it leads, and not again after somebody has said that it was wrong. */
+    private static Turn began(Course course, FlightEvent.AircraftBegan event) {
+        OptionalInt first = course.nextIndex();
+        if (!(course.phase() instanceof Phase.Waiting) || first.isEmpty()) {
+            return new Turn.No("The act does not wait for its first figure.");
+        }
+        if (!course.aircraftMayBegin()) {
+            return new Turn.No("The aircraft does not begin this act.");
+        }
+        Course flying = FigureSteps.begun(
+                course.withActStart(event.sinceS()), first.getAsInt(), event.sinceS(), Source.AIRCRAFT);
+        return new Turn.To(FigureSteps.confirmed(flying, event.atS()), "start of the act");
     }
 
     /** The act over; the course must be in the air. */

@@ -77,6 +77,18 @@ public record Course(
         return lead.clockStandsIn();
     }
 
+    /** True if the act that waits begins by itself once the aircraft is seen to. */
+    public boolean aircraftMayBegin() {
+        return source() == Source.AIRCRAFT && !lead.handBegins();
+    }
+
+    /** True if the first figure is still being flown and the aircraft said that it had begun. */
+    public boolean begunByAircraft() {
+        return phase instanceof Phase.Flying
+                && flown.size() == 1
+                && flown.get(0).mark() == Source.AIRCRAFT;
+    }
+
     /** The index of the current figure, of the last one when off the plan, −1 before the act, the count after it. */
     public int position() {
         if (phase instanceof Phase.Flying flying) {

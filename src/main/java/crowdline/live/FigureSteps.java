@@ -64,7 +64,9 @@ final class FigureSteps {
 
     private static boolean marksSameBoundary(Course course, Phase.Flying flying, double atS) {
         Flown last = course.flown().get(course.flown().size() - 1);
-        return last.mark() != Source.HAND && atS - flying.startedAtS() < Live.SAME_BOUNDARY_S;
+        // A start by the aircraft is known some seconds after it; the hand answers what the screen has just said.
+        double markedS = course.begunByAircraft() ? flying.confirmedAtS() : flying.startedAtS();
+        return last.mark() != Source.HAND && atS - markedS < Live.SAME_BOUNDARY_S;
     }
 
     private static Course sameBoundary(Course course, Phase.Flying flying, double atS) {
@@ -82,7 +84,8 @@ final class FigureSteps {
             }
         }
         flown.set(count - 1, new Flown(last.figureId(), startS, last.heldS(), null, Source.HAND));
-        return course.withFlown(flown).withPhase(new Phase.Flying(flying.index(), startS, flying.heldS(), startS));
+        Course right = course.begunByAircraft() ? course.withActStart(startS) : course;
+        return right.withFlown(flown).withPhase(new Phase.Flying(flying.index(), startS, flying.heldS(), startS));
     }
 
     private static Turn clockAdvanced(Course course, FlightEvent.ClockAdvanced event) {

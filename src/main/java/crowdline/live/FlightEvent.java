@@ -170,6 +170,22 @@ public sealed interface FlightEvent extends LiveEvent {
         }
     }
 
+    /**
+     * The aircraft was seen to begin the first figure of the act that is not dropped.
+     *
+     * @param atS when that was known
+     * @param sinceS when it most likely began, not after {@code atS}
+     */
+    record AircraftBegan(double atS, double sinceS) implements FlightEvent {
+        public AircraftBegan {
+            Must.beTime("atS", atS);
+            Must.beTime("sinceS", sinceS);
+            if (sinceS > atS) {
+                throw new IllegalArgumentException("sinceS is " + sinceS + "; it must not be after atS, " + atS);
+            }
+        }
+    }
+
     /** The aircraft was seen to begin this figure. */
     record AircraftSeen(double atS, int index) implements FlightEvent {
         public AircraftSeen {

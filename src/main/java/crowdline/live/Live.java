@@ -64,7 +64,12 @@ public final class Live {
         if (event instanceof FlightEvent.ActChosen chosen) {
             moved = moved.withCancelled(ShowSteps.without(state.cancelledActIds(), chosen.actId()));
         }
-        return new Step.Moved(moved.plusTakeBack(new TakeBack(to.what(), state.course(), null)));
+        // Whoever takes a start back has seen that the act has not begun.
+        Course before =
+                state.course().phase() instanceof Phase.Waiting && to.course().inTheAir()
+                        ? state.course().withLead(state.course().lead().startTakenBack())
+                        : state.course();
+        return new Step.Moved(moved.plusTakeBack(new TakeBack(to.what(), before, null)));
     }
 
     private static Step incident(LiveState state, IncidentEvent event) {

@@ -55,6 +55,11 @@ final class StepBack {
     }
 
     private static Turn notStarted(Course course) {
-        return new Turn.To(course.withFlown(List.of()).withActStart(null).withPhase(new Phase.Waiting()), "step back");
+        return new Turn.To(
+                course.withFlown(List.of())
+                        .withActStart(null)
+                        .withPhase(new Phase.Waiting())
+                        .withLead(course.lead().startTakenBack()),
+                "step back");
     }
 }

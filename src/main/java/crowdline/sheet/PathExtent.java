@@ -21,6 +21,11 @@ public record PathExtent(double left, double right, double low, double high) {
         return high - low;
     }
 
+    /** True if a point is in the view, or no more than {@code beyondM} beyond its edges. */
+    public boolean holds(double alongM, double upM, double beyondM) {
+        return alongM >= left - beyondM && alongM <= right + beyondM && upM >= low - beyondM && upM <= high + beyondM;
+    }
+
     /** Widened to show a point as well. */
     public PathExtent with(double alongM, double upM) {
         return new PathExtent(Math.min(left, alongM), Math.max(right, alongM), Math.min(low, upM), Math.max(high, upM));

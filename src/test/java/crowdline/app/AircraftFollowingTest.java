@@ -298,20 +298,6 @@ class AircraftFollowingTest {
     }
 
     @Test
-    void nothingBeginsAnActButTheHand() {
-        happens(new ShowEvent.ShowOpened(0, "Test", List.of(act.id())));
-        happens(new FlightEvent.ActChosen(
-                1,
-                act.id(),
-                flight.variant(),
-                flight.figures().stream().map(FigureFlight::figureId).toList(),
-                null));
-        happens(new FlightEvent.SourceChosen(2, Source.AIRCRAFT));
-        fly(0, middle().endS(), t -> true);
-        assertThat(moved).isEmpty();
-    }
-
-    @Test
     void screenIsToldWhereTheAircraftIsAndHowSureThatIs() {
         begin();
         assertThat(following.tracking(BEGIN_S).sureness()).isNull();

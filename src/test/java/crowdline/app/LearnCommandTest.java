@@ -68,6 +68,24 @@ class LearnCommandTest {
         return Double.parseDouble(s.group(1));
     }
 
+    /** It stood there without a word until the pipe was written to. */
+    @Test
+    void timesFromAPipeAreWaitedForWithAWord() throws IOException {
+        assertThat(run("learn", show, "--act", "ada-solo", "--add", "/dev/null"))
+                .isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("/dev/null is no ordinary file and is read until it ends; Ctrl+C gives up");
+        add("loop-1,0,12\n");
+        assertThat(caught.err()).doesNotContain("ordinary");
+        run(
+                "learn",
+                show,
+                "--act",
+                "ada-solo",
+                "--add",
+                folder.resolve("none.csv").toString());
+        assertThat(caught.err()).doesNotContain("ordinary");
+    }
+
     @Test
     void withoutPassesNothingIsLearned() {
         assertThat(run("learn", show)).isEqualTo(ExitCode.FINE);

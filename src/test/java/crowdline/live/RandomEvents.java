@@ -38,7 +38,7 @@ public final class RandomEvents {
         int index = random.nextInt(7);
         String remark = "r" + random.nextInt(8);
         RemarkForm form = random.nextBoolean() ? RemarkForm.FULL : RemarkForm.SHORT;
-        return switch (random.nextInt(46)) {
+        return switch (random.nextInt(48)) {
             case 0 -> new ShowEvent.ShowOpened(atS, "Harbour Day, again", ACTS.subList(0, 3));
             case 1 -> new ShowEvent.ActCancelled(atS, act());
             case 2 -> new ShowEvent.ActReinstated(atS, act());
@@ -68,6 +68,7 @@ public final class RandomEvents {
             case 33 -> new LiveEvent.NoteMade(atS, "wind from the left, \u00fc\n2nd line");
             case 34, 35 -> new LiveEvent.Undone(atS);
             case 38, 39 -> new FlightEvent.AircraftLost(atS, Math.max(0, atS - 5 * random.nextDouble()));
+            case 41, 42 -> new FlightEvent.AircraftBegan(atS, Math.max(0, atS - 4 * random.nextDouble()));
             case 40 -> new FlightEvent.AircraftFound(atS);
             case 36, 37 -> new FlightEvent.NextSwapped(atS);
             default -> new FlightEvent.Stepped(atS);

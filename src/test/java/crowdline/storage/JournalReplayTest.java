@@ -84,6 +84,7 @@ class JournalReplayTest {
                         "CameBack",
                         "JumpedTo",
                         "ClockAdvanced",
+                        "AircraftBegan",
                         "AircraftSeen",
                         "AircraftLost",
                         "AircraftFound",

@@ -43,7 +43,7 @@ public final class ActPainter {
         Craft craft = view.craft();
         Box head = box.top(pen.px(HEAD_PX));
         if (craft != null) {
-            CraftPainter.word(pen, craft, head);
+            CraftPainter.word(pen, craft, view.craftWord(), head);
         }
         if (!view.hasDepth()) {
             SidePainter.paint(pen, view, box);

@@ -32,8 +32,8 @@ final class CraftPainter {
     }
 
     /** The shape and the word of where the place comes from, at the right of a box. */
-    static void word(Pen pen, Craft craft, Box box) {
-        TextBlock word = pen.line(craft.word(), TextRole.BODY, true, box);
+    static void word(Pen pen, Craft craft, String said, Box box) {
+        TextBlock word = pen.line(said, TextRole.BODY, true, box);
         double size = word.heightPx() * 0.42;
         dart(pen, box.maxX() - word.widthPx() - size * 2.2, box.midY(), 0, size, craft.predicted());
         pen.atRight(word, box, pen.palette().text());

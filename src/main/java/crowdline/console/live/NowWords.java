@@ -3,9 +3,11 @@ package crowdline.console.live;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
+import crowdline.live.Course;
 import crowdline.live.FigureNow;
 import crowdline.live.LiveNow;
 import crowdline.live.Phase;
+import crowdline.live.Source;
 import crowdline.show.Act;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +18,9 @@ final class NowWords {
     private static final double COUNTDOWN_S = 600;
     /** The bar is told in so many steps, so that it is painted again only when one could see it. */
     private static final double STEPS = 400;
+
+    /** A start by the aircraft is said for so long into the figure, seconds. Tuned: it is told up to 10 s after it began. */
+    private static final double BEGUN_S = 20;
 
     private NowWords() {}
 
@@ -41,7 +46,7 @@ final class NowWords {
                     sheet.at(-1, 0, moment.tracking().craft()));
         }
         if (phase instanceof Phase.Waiting && act != null) {
-            return waiting(now, words, act, sheet);
+            return waiting(moment, words, act, sheet);
         }
         return between(moment, words);
     }
@@ -61,6 +66,8 @@ final class NowWords {
             state = figure.waitsForHand()
                     ? new Mark(Form.DIAMOND, Tone.CAUTION, StripWords.lost(moment) + ": Space when the next begins")
                     : new Mark(Form.CLOCK, Tone.CAUTION, StripWords.lost(moment) + ": the clock goes on");
+        } else if (moment.state().course().begunByAircraft() && figure.timeInS() < BEGUN_S) {
+            state = new Mark(Form.AEROPLANE, Tone.CALM, "Begun by the aircraft: Backspace if not");
         } else if (figure.waitsForHand()) {
             state = new Mark(Form.DIAMOND, Tone.CAUTION, "The clock waits for your step");
         }
@@ -75,12 +82,13 @@ final class NowWords {
                 sheet.at(figure.index(), gone, moment.tracking().craft()));
     }
 
-    private static NowView waiting(LiveNow now, ShowWords words, Act act, ActSheet sheet) {
-        Double toSlotS = now.toSlotS();
+    private static NowView waiting(Moment moment, ShowWords words, Act act, ActSheet sheet) {
+        Double toSlotS = moment.now().toSlotS();
         Mark slot = new Mark(Form.RING, Tone.CALM, "Slot " + act.slotStart());
-        String look = act.title() + ": " + words.who(act) + ". Space when the first figure begins.";
+        String look = act.title() + ": " + words.who(act) + ". " + howItBegins(moment);
+        SideView side = sheet.at(-1, 0, moment.tracking().craft());
         if (toSlotS == null || toSlotS <= 0) {
-            return new NowView("Before the act", slot, "On any moment", look, 0, "", sheet.path(-1));
+            return new NowView("Before the act", slot, "On any moment", look, 0, "", side);
         }
         return new NowView(
                 "Before the act",
@@ -89,7 +97,21 @@ final class NowWords {
                 look,
                 steps(Math.min(1, toSlotS / COUNTDOWN_S)),
                 Seconds.left(toSlotS),
-                sheet.path(-1));
+                side);
+    }
+
+    /** Never more than is so: the aircraft begins the act only where it leads, was seen to wait, and was not wrong before. */
+    private static String howItBegins(Moment moment) {
+        Course course = moment.state().course();
+        if (course.source() != Source.AIRCRAFT) {
+            return "Space when the first figure begins.";
+        }
+        if (!course.aircraftMayBegin()) {
+            return "Start taken back: Space when the first figure begins.";
+        }
+        return moment.tracking().begins()
+                ? "The aircraft begins it, or Space."
+                : "The aircraft cannot begin it yet: Space when the first figure begins.";
     }
 
     private static NowView between(Moment moment, ShowWords words) {

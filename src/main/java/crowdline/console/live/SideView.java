@@ -3,6 +3,7 @@ package crowdline.console.live;
 import crowdline.sheet.PathExtent;
 import crowdline.sheet.PathView;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,6 +21,9 @@ public record SideView(
         @Nullable Double crowdM) {
 
     public static final SideView NONE = new SideView(List.of(), -1, null);
+
+    /** So far beyond the picture the arrow still seems to be in its place, metres. Tuned by eye. */
+    private static final double BEYOND_M = 60;
 
     /** What is shown where only an aircraft is known and no path: judgement, an ordinary display area. */
     private static final PathExtent ANYWHERE_SIDE = new PathExtent(-900, 900, 0, 450);
@@ -121,6 +125,18 @@ public record SideView(
 
     private PathExtent crowd(PathView view, PathExtent extent) {
         return crowdM == null || view == PathView.SIDE ? extent : extent.with(0, -crowdM);
+    }
+
+    /** Where the aircraft's place comes from, and how far off it is if that is beyond the picture, where it stays at the edge. */
+    String craftWord() {
+        if (craft == null) {
+            return "";
+        }
+        Spot at = craft.at();
+        boolean shown = extent(PathView.SIDE).holds(at.alongM(), at.heightM(), BEYOND_M)
+                && (!hasDepth() || extent(PathView.PLAN).holds(at.alongM(), at.awayM(), BEYOND_M));
+        double awayM = Math.hypot(at.alongM(), at.awayM() + (crowdM == null ? 0 : crowdM));
+        return shown ? craft.word() : craft.word() + String.format(Locale.ROOT, ", %.1f km away", awayM / 1000);
     }
 
     public boolean isEmpty() {

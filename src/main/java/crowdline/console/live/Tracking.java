@@ -10,12 +10,14 @@ import org.jspecify.annotations.Nullable;
  * @param readingAgeS seconds since the last reading; null if there never was one
  * @param otherName the figure it may be instead, or null
  * @param craft where the aircraft was last read to be, or null
+ * @param begins true if the aircraft is seen to wait, and will begin the act
  */
 public record Tracking(
         @Nullable Double sureness,
         @Nullable Double readingAgeS,
         @Nullable String otherName,
-        @Nullable Craft craft) {
+        @Nullable Craft craft,
+        boolean begins) {
     /** No readings. */
-    public static final Tracking NONE = new Tracking(null, null, null, null);
+    public static final Tracking NONE = new Tracking(null, null, null, null, false);
 }

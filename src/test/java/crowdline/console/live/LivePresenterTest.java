@@ -243,8 +243,61 @@ class LivePresenterTest {
                 .isEqualTo("Say in 11 s");
     }
 
+    private static LiveView waiting(boolean begins, FlightEvent... events) {
+        SideView.Craft craft = SideView.Craft.read(new SideView.Spot(-3000, 500, 200), 0, 0, List.of(), 2.2);
+        Moment moment = SmallShow.moment(40, Plan.EMPTY, SmallShow.after(events));
+        Tracking tracking = new Tracking(0.0, 2.2, null, craft, begins);
+        return new LivePresenter(SmallShow.words())
+                .view(new Moment(moment.state(), moment.now(), moment.plan(), moment.hour(), tracking));
+    }
+
+    @Test
+    void aircraftIsShownBeforeTheActWithTheAgeOfItsPlaceAndHowFarOffItIs() {
+        LiveView view = waiting(true, new FlightEvent.SourceChosen(30, Source.AIRCRAFT));
+        assertThat(view.now().caption()).isEqualTo("Before the act");
+        assertThat(Objects.requireNonNull(view.now().side().craft()).predicted())
+                .isFalse();
+        assertThat(view.now().side().craftWord()).startsWith("read 2 s ago, 3.").endsWith(" km away");
+        assertThat(view.strip().reading().word()).isEqualTo("2.2 s old");
+    }
+
+    @Test
+    void beforeTheActItIsSaidWhoBeginsIt() {
+        FlightEvent aircraft = new FlightEvent.SourceChosen(30, Source.AIRCRAFT);
+        assertThat(waiting(false).now().look()).endsWith(". Space when the first figure begins.");
+        assertThat(waiting(true, aircraft).now().look()).endsWith(". The aircraft begins it, or Space.");
+        assertThat(waiting(false, aircraft).now().look())
+                .endsWith(". The aircraft cannot begin it yet: Space when the first figure begins.");
+        assertThat(waiting(true, aircraft, new FlightEvent.AircraftBegan(35, 34), new FlightEvent.SteppedBack(37))
+                        .now()
+                        .look())
+                .endsWith(". Start taken back: Space when the first figure begins.");
+    }
+
+    @Test
+    void startByTheAircraftIsSaidWithTheKeyThatTakesItBackAndNoLongerThanThat() {
+        FlightEvent[] begun = {
+            new FlightEvent.SourceChosen(30, Source.AIRCRAFT), new FlightEvent.AircraftBegan(104, 101)
+        };
+        LiveView view = presenter.view(SmallShow.moment(105, Plan.EMPTY, SmallShow.after(begun)));
+        assertThat(view.now().state())
+                .isEqualTo(new Mark(Form.AEROPLANE, Tone.CALM, "Begun by the aircraft: Backspace if not"));
+        assertThat(presenter
+                        .view(SmallShow.moment(130, Plan.EMPTY, SmallShow.after(begun)))
+                        .now()
+                        .state())
+                .isNull();
+        assertThat(presenter
+                        .view(SmallShow.moment(
+                                105, Plan.EMPTY, SmallShow.after(begun[0], begun[1], new FlightEvent.Stepped(104.5))))
+                        .now()
+                        .state())
+                .as("the hand has said it too")
+                .isNull();
+    }
+
     private static Moment seen(Moment moment, String other) {
-        Tracking tracking = new Tracking(0.6, 0.2, other, null);
+        Tracking tracking = new Tracking(0.6, 0.2, other, null, false);
         return new Moment(moment.state(), moment.now(), moment.plan(), moment.hour(), tracking);
     }
 
