@@ -106,7 +106,7 @@ public final class WordsModel {
         draft = typed;
         List<Remark> remarks = new ArrayList<>(remarks());
         remarks.set(at, typed.read(before).remark());
-        change(remarks, about(before.id(), last, typed));
+        change(remarks, typed.step(before.id(), last));
     }
 
     /** Adds a remark after the chosen one: a call where a figure has none yet, an explanation in a figure, else a fact. */
@@ -238,21 +238,6 @@ public final class WordsModel {
             edited.accept(show.now());
         }
         return isOther;
-    }
-
-    /** Typing on in one word of one field is one step; the next word is another. */
-    private static String about(String id, RemarkDraft last, RemarkDraft typed) {
-        if (!typed.text().equals(last.text())) {
-            return id + " text " + words(typed.text());
-        }
-        if (!typed.shortText().equals(last.shortText())) {
-            return id + " short " + words(typed.shortText());
-        }
-        return "";
-    }
-
-    private static int words(String text) {
-        return text.split("\\s+", -1).length;
     }
 
     private List<Remark> remarks() {

@@ -13,18 +13,14 @@ import crowdline.console.walk.WalkView.Saying;
 import crowdline.console.walk.WalkView.Segment;
 import crowdline.console.walk.WalkView.Stretch;
 import crowdline.console.walk.WalkView.Top;
-import crowdline.console.walk.WalkView.Value;
 import crowdline.console.walk.WalkView.Words;
 import crowdline.flight.FigureFlight;
-import crowdline.flight.Units;
 import crowdline.patter.Placed;
 import crowdline.show.Act;
 import crowdline.timing.FigureTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** Says what the Walk through place shows at one moment. */
 final class WalkPresenter {
@@ -32,8 +28,6 @@ final class WalkPresenter {
     private static final double READY_S = 4;
     /** The line is told in so many steps, so that it is painted again only when one could see it. */
     private static final double STEPS = 1500;
-
-    private static final String UNKNOWN = "–";
 
     private final ShowWords words;
     private final Walk walk;
@@ -110,7 +104,12 @@ final class WalkPresenter {
         int index = timer != null ? timer.index() : route.index(atS);
         if (figures.isEmpty()) {
             return new Flying(
-                    "No figures", "", "", "Add figures to this variant in the show file.", values(null), SideView.NONE);
+                    "No figures",
+                    "",
+                    "",
+                    "Add figures to this variant in the show file.",
+                    TrackValues.of(null),
+                    SideView.NONE);
         }
         if (index < 0) {
             FigureTime first = figures.get(0);
@@ -119,7 +118,7 @@ final class WalkPresenter {
                     "before the first of " + figures.size(),
                     timer != null ? "Space when it begins" : "",
                     words.look(act, first.figureId()),
-                    values(null),
+                    TrackValues.of(null),
                     route.tour().sheet().path(-1));
         }
         FigureTime figure = figures.get(index);
@@ -135,7 +134,7 @@ final class WalkPresenter {
                 track.map(t -> t.element() + (t.upsideDown() ? ", upside down" : ""))
                         .orElse("timed, not predicted"),
                 words.look(act, figure.figureId()),
-                values(track.orElse(null)),
+                TrackValues.of(track.orElse(null)),
                 route.tour().sheet().at(place, share, null));
     }
 
@@ -147,35 +146,6 @@ final class WalkPresenter {
             }
         }
         return -1;
-    }
-
-    private static List<Value> values(@Nullable Track track) {
-        return track == null
-                ? List.of(
-                        new Value("Speed", UNKNOWN),
-                        new Value("Height", UNKNOWN),
-                        new Value("Load", UNKNOWN),
-                        new Value("Where", UNKNOWN))
-                : List.of(
-                        new Value("Speed", String.format(Locale.UK, "%.0f kt", Units.ktFromMps(track.speedMps()))),
-                        new Value(
-                                "Height",
-                                String.format(
-                                        Locale.UK, "%,d ft", Math.round(Units.ftFromM(track.heightM()) / 10) * 10)),
-                        new Value("Load", load(track.g())),
-                        new Value("Where", where(track)));
-    }
-
-    private static String load(double g) {
-        double tenths = Math.round(g * 10) / 10.0;
-        return (String.format(Locale.UK, "%+.1f", tenths + 0.0) + " g").replace('-', '−');
-    }
-
-    private static String where(Track track) {
-        long along = Math.round(track.alongM() / 10) * 10;
-        long away = Math.round(track.awayM() / 10) * 10;
-        String side = Math.abs(along) < 20 ? "centre" : Math.abs(along) + " m " + (along > 0 ? "right" : "left");
-        return Math.abs(away) < 20 ? side : side + ", " + Math.abs(away) + " m " + (away > 0 ? "out" : "in");
     }
 
     private Saying saying() {
