@@ -112,9 +112,7 @@ public final class WordsModel {
     /** Adds a remark after the chosen one: a call where a figure has none yet, an explanation in a figure, else a fact. */
     public void add() {
         List<Remark> remarks = new ArrayList<>(remarks());
-        boolean called = remarks.stream().anyMatch(r -> r.kind() == RemarkKind.CALL);
-        RemarkKind kind =
-                place.figureId() == null ? RemarkKind.FACT : called ? RemarkKind.EXPLANATION : RemarkKind.CALL;
+        RemarkKind kind = place.kindOfNew(show.now());
         int where = remarks.isEmpty() ? 0 : kind == RemarkKind.CALL ? 0 : at + 1;
         remarks.add(where, Remark.of(place.freshId(show.now(), kind), kind, NEW_TEXT));
         change(remarks, "");

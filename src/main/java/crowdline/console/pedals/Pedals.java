@@ -11,12 +11,8 @@ import crowdline.telemetry.serial.ButtonLearner.Learning;
 import crowdline.telemetry.serial.ButtonSignal;
 import crowdline.telemetry.serial.Buttons;
 import crowdline.telemetry.serial.HeardSignal;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -60,7 +56,9 @@ final class Pedals {
     PedalsView view() {
         Lesson now = lesson;
         return new PedalsView(
-                PedalCommands.ALL.stream().map(this::row).toList(),
+                PedalCommands.ALL.stream()
+                        .map(command -> PedalRows.row(command, learned))
+                        .toList(),
                 said,
                 now == null ? null : now.command,
                 now != null && (now.asksPedal != null || now.asksKey != null));
@@ -244,23 +242,5 @@ final class Pedals {
             buttons = new Buttons(next.pedals(), Buttons.QUIET_S);
             changed.accept(next);
         }
-    }
-
-    private PedalsView.Row row(Command command) {
-        Map<String, Command> keys = PedalCommands.keys(learned);
-        Stream<String> learnedKeys =
-                keys.entrySet().stream().filter(e -> e.getValue() == command).map(e -> RemoteKey.inWords(e.getKey()));
-        List<String> pedals = new ArrayList<>();
-        learned.pedalsOf(command.id()).forEach(signal -> pedals.add(signal.words()));
-        return new PedalsView.Row(
-                command,
-                words(pedals.stream()),
-                words(learnedKeys),
-                words(RemoteKey.left(command, keys).stream().map(RemoteKey::inWords)));
-    }
-
-    private static String words(Stream<String> all) {
-        String words = String.join(", ", all.toList());
-        return words.isEmpty() ? "–" : words;
     }
 }

@@ -7,18 +7,14 @@ import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassName;
 import crowdline.console.theme.Tone;
-import crowdline.console.walk.WalkView.Bar;
 import crowdline.console.walk.WalkView.Flying;
 import crowdline.console.walk.WalkView.Saying;
-import crowdline.console.walk.WalkView.Segment;
-import crowdline.console.walk.WalkView.Stretch;
 import crowdline.console.walk.WalkView.Top;
 import crowdline.console.walk.WalkView.Words;
 import crowdline.flight.FigureFlight;
 import crowdline.patter.Placed;
 import crowdline.show.Act;
 import crowdline.timing.FigureTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,8 +22,6 @@ import java.util.Optional;
 final class WalkPresenter {
     /** The next remark is shown this long before its time; a design choice, as long as one needs to read it. */
     private static final double READY_S = 4;
-    /** The line is told in so many steps, so that it is painted again only when one could see it. */
-    private static final double STEPS = 1500;
 
     private final ShowWords words;
     private final Walk walk;
@@ -50,7 +44,7 @@ final class WalkPresenter {
                 top(),
                 flying(),
                 saying(),
-                bar(),
+                new WalkBar(words, walk, nowS).bar(),
                 walk.figureId(nowS).map(id -> words.name(act, id)).orElse(""),
                 walk.message().isEmpty() ? hint() : walk.message());
     }
@@ -198,49 +192,8 @@ final class WalkPresenter {
                         .map(r -> ShowWords.text(r, placed.form() == crowdline.patter.Form.SHORT))
                         .orElse(placed.remarkId()),
                 open ? "reading, " + when : when,
-                steps(gone),
+                WalkBar.steps(gone),
                 open);
-    }
-
-    private Bar bar() {
-        double fromS = walk.player().fromS();
-        double lengthS = walk.player().toS() - fromS;
-        if (lengthS <= 0) {
-            return new Bar(List.of(), List.of(), 0);
-        }
-        List<String> noted = walk.noted();
-        int current = current();
-        List<Segment> figures = new ArrayList<>();
-        for (int i = 0; i < route.figures().size(); i++) {
-            FigureTime figure = route.figures().get(i);
-            figures.add(new Segment(
-                    (figure.startS() - fromS) / lengthS,
-                    (figure.endS() - fromS) / lengthS,
-                    words.name(act, figure.figureId()),
-                    i == current,
-                    noted.contains(figure.figureId())));
-        }
-        List<Stretch> remarks = route.plan().placed().stream()
-                .map(p -> new Stretch(
-                        (p.startS() - fromS) / lengthS,
-                        (p.endS() - fromS) / lengthS,
-                        p.startS() <= atS && atS < p.endS()))
-                .toList();
-        return new Bar(figures, remarks, steps((atS - fromS) / lengthS));
-    }
-
-    /** Which figure of the line is shown: the one walked while a pass is timed, wherever the player stands. */
-    private int current() {
-        PassTimer timer = walk.timer();
-        if (timer == null) {
-            return route.index(atS);
-        }
-        String walked = timer.index() < 0 ? "" : walk.figureId(nowS).orElse("");
-        return route.figures().stream().map(FigureTime::figureId).toList().indexOf(walked);
-    }
-
-    private static double steps(double share) {
-        return Math.max(0, Math.min(1, Math.round(share * STEPS) / STEPS));
     }
 
     private String hint() {
