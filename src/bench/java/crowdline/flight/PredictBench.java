@@ -57,7 +57,7 @@ public class PredictBench {
     private final Map<Leg, Double> legs = new LinkedHashMap<>();
 
     @Setup
-    public void read() throws ShowFileException, ElementFlyer.CannotFly {
+    public void read() throws ShowFileException, CannotFly {
         Show show = Objects.requireNonNull(
                 new ShowFile().read(Path.of("demo-shows/fenmarsh-air-day.json")).show());
         Catalogue catalogue = CatalogueFile.shipped();
@@ -143,7 +143,7 @@ public class PredictBench {
                 List.of());
     }
 
-    private void collectLegs(Show show, Catalogue catalogue, Act act, Variant variant) throws ElementFlyer.CannotFly {
+    private void collectLegs(Show show, Catalogue catalogue, Act act, Variant variant) throws CannotFly {
         Air air = Air.of(show.air(), show.venue());
         Body body = Body.of(show.airframe(act.airframe()).orElseThrow(), Variation.NONE);
         Forces forces = new Forces(body, new DensityTable(air.atmosphere()), air.wind());

@@ -34,9 +34,9 @@ final class AircraftSource implements AutoCloseable {
     private volatile Consumer<Fix> taker = fix -> {};
     private Open open = Open.NOTHING;
 
-    /** What is open now, how it stands, and what is wrong with it if anything. */
-    private record Open(String name, Supplier<String> text, Supplier<String> trouble, Runnable close) {
-        static final Open NOTHING = new Open("", () -> "", () -> "", () -> {});
+    /** What is open now and from where, how it stands, and what is wrong with it if anything. */
+    private record Open(String where, String name, Supplier<String> text, Supplier<String> trouble, Runnable close) {
+        static final Open NOTHING = new Open("", "", () -> "", () -> "", () -> {});
     }
 
     /** @param nanos the machine's monotonic clock */
@@ -62,6 +62,11 @@ final class AircraftSource implements AutoCloseable {
     /** What is open: a port's or a file's name; empty where nothing is. */
     synchronized String name() {
         return open.name();
+    }
+
+    /** What is open, as {@link #open} was told of it; empty where nothing is. */
+    synchronized String where() {
+        return open.where();
     }
 
     /** True if positions may come. */
@@ -99,24 +104,29 @@ final class AircraftSource implements AutoCloseable {
 
     private synchronized ShowFileException refused(ShowFileException why) {
         if (!isOpen()) {
-            open = new Open("", () -> "", () -> String.valueOf(why.getMessage()), () -> {});
+            open = new Open("", "", () -> "", () -> String.valueOf(why.getMessage()), () -> {});
         }
         return why;
     }
 
     /** A serial port, by its path; its speed is found. */
     void port(String path) {
-        receiver(SerialPorts.at(path, SerialPorts.USUAL_BAUD));
+        receiver(path, SerialPorts.at(path, SerialPorts.USUAL_BAUD));
     }
 
     /** A stream of a receiver's bytes, such as standard input. */
     void stream(String name, InputStream in) {
-        receiver(new StreamOpener(name, in));
+        receiver("-", new StreamOpener(name, in));
     }
 
-    private void receiver(LinkOpener opener) {
+    private void receiver(String where, LinkOpener opener) {
         Receiver receiver = Receiver.start(opener, nanos, fix -> taker.accept(fix));
-        use(new Open(opener.name(), () -> receiver.status().text(), () -> trouble(receiver.status()), receiver::close));
+        use(new Open(
+                where,
+                opener.name(),
+                () -> receiver.status().text(),
+                () -> trouble(receiver.status()),
+                receiver::close));
     }
 
     private static String trouble(ReceiverStatus status) {
@@ -152,6 +162,7 @@ final class AircraftSource implements AutoCloseable {
         long began = nanos.getAsLong();
         play(replay, began, thread);
         use(new Open(
+                file.toString(),
                 name,
                 () -> replay.nextDueS().isPresent() ? playing : name + " is over",
                 () -> replay.nextDueS().isPresent() ? "" : "The flight log " + name + " is over",

@@ -2,7 +2,7 @@ package crowdline.app;
 
 import crowdline.console.ConsoleFrame;
 import crowdline.console.Host;
-import crowdline.console.ReceiverChoice;
+import crowdline.console.Receivers;
 import crowdline.console.debrief.DebriefDesk;
 import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
@@ -24,15 +24,11 @@ import crowdline.storage.PaceShelf;
 import crowdline.storage.Settings;
 import crowdline.storage.SettingsFile;
 import crowdline.storage.ShowFileException;
-import crowdline.telemetry.serial.LinkException;
-import crowdline.telemetry.serial.SerialPorts;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 
 /** Answers the window. What takes time runs on the {@code io} thread. */
@@ -57,6 +53,7 @@ final class ConsoleHost implements Host {
     private Handles handles = Handles.NONE;
 
     private final PedalDesk pedals;
+    private final ReceiverDesk receivers;
     private final Troubles troubles;
 
     ConsoleHost(
@@ -83,6 +80,7 @@ final class ConsoleHost implements Host {
         this.io = io;
         words = new WordsDesk(catalogue, opening::running, opening::openFile, pace, window::send, io);
         this.pace = new PaceDesk(paces, pace, opening::running, this::retimed, opening::say, io);
+        receivers = new ReceiverDesk(aircraft, opening::say, io);
         pedals = new PedalDesk(
                 settings.buttons(),
                 System::nanoTime,
@@ -155,27 +153,13 @@ final class ConsoleHost implements Host {
     }
 
     @Override
-    public void findReceivers(Consumer<List<ReceiverChoice>> found) {
-        io.execute(() -> {
-            List<ReceiverChoice> choices = new ArrayList<>();
-            try {
-                SerialPorts.list().forEach(port -> choices.add(new ReceiverChoice(port.words(), port.path())));
-            } catch (LinkException e) {
-                opening.say(new Mark(Form.STOP, Tone.ALARM, String.valueOf(e.getMessage())));
-            }
-            SwingUtilities.invokeLater(() -> found.accept(choices));
-        });
+    public void findReceivers(Consumer<Receivers> found) {
+        receivers.find(found);
     }
 
     @Override
     public void useReceiver(String where, double faster) {
-        io.execute(() -> {
-            try {
-                aircraft.open(where, faster, System.in);
-            } catch (ShowFileException e) {
-                opening.say(new Mark(Form.STOP, Tone.ALARM, String.valueOf(e.getMessage())));
-            }
-        });
+        receivers.use(where, faster);
     }
 
     @Override

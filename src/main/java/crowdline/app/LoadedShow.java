@@ -2,17 +2,13 @@ package crowdline.app;
 
 import crowdline.console.live.ActSheet;
 import crowdline.console.live.ShowWords;
-import crowdline.console.passes.PassesPresenter;
-import crowdline.console.passes.PassesView;
 import crowdline.console.prepare.PreparePresenter;
 import crowdline.console.prepare.PreparePresenter.Found;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.walk.Tour;
 import crowdline.flight.Air;
 import crowdline.flight.Drift;
-import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
-import crowdline.flight.FlightFinding;
 import crowdline.flight.Predictor;
 import crowdline.live.ActDurations;
 import crowdline.live.DebriefSources;
@@ -21,19 +17,15 @@ import crowdline.patter.Plan;
 import crowdline.patter.Planner;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
-import crowdline.show.CatalogueEntry;
 import crowdline.show.DayAir;
-import crowdline.show.Figure;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.speech.Pace;
 import crowdline.speech.Spoken;
 import crowdline.speech.SpokenTime;
 import crowdline.timing.ActTimes;
-import crowdline.timing.LearnedTimes;
 import crowdline.timing.Pass;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -143,22 +135,6 @@ final class LoadedShow {
         return new LoadedShow(show.withAir(air), catalogue, pace, flights, shared);
     }
 
-    /** What was noticed on the predicted flight of every variant of every act. */
-    List<Found> flightFindings() {
-        List<Found> found = new ArrayList<>();
-        for (Act act : show.acts()) {
-            for (Variant variant : act.variants()) {
-                prediction(act.id(), variant.name())
-                        .ifPresent(p -> p.flight().findings().forEach(f -> found.add(found(act, f))));
-            }
-        }
-        return found;
-    }
-
-    private static Found found(Act act, FlightFinding f) {
-        return new Found(f.severity(), act.title() + ": " + f.message(), 0);
-    }
-
     Pace pace() {
         return pace;
     }
@@ -248,76 +224,21 @@ final class LoadedShow {
         return new Planner().plan(planAhead().wholeAct(act, times));
     }
 
+    /** The shipped catalogue. */
+    Catalogue catalogue() {
+        return catalogue;
+    }
+
     /**
      * What a debrief compares a show with.
      *
      * @param begun when the session began: a pass of its own does not tell what was planned for it
      */
     DebriefSources debriefSources(Instant begun, BiFunction<String, String, List<Pass>> passes) {
-        return new DebriefSources() {
-            @Override
-            public Optional<ActTimes> times(String actId, String variant) {
-                return prediction(actId, variant).map(p -> p.timesBefore(begun));
-            }
-
-            @Override
-            public Optional<Plan> plan(String actId, String variant) {
-                return show.act(actId)
-                        .flatMap(act -> times(actId, variant).map(times -> LoadedShow.this.plan(act, times)));
-            }
-
-            @Override
-            public String name(String actId, String figureId) {
-                return show.act(actId)
-                        .flatMap(act -> act.figure(figureId))
-                        .map(LoadedShow.this::name)
-                        .orElse(figureId);
-            }
-
-            @Override
-            public List<Pass> passes(String actId, String variant) {
-                return passes.apply(actId, variant);
-            }
-        };
-    }
-
-    private String name(Figure figure) {
-        String title = figure.title();
-        return title != null
-                ? title
-                : catalogue
-                        .with(show.figures())
-                        .find(figure.figure())
-                        .map(CatalogueEntry::name)
-                        .orElse(figure.figure());
+        return new LoadedDebrief(this, begun, passes);
     }
 
     PrepareView prepareView(List<Found> findings) {
-        PreparePresenter.Predictions predicted = new PreparePresenter.Predictions() {
-            @Override
-            public Optional<Flight> flight(Act act, Variant variant) {
-                return prediction(act.id(), variant.name()).map(Prediction::flight);
-            }
-
-            @Override
-            public Optional<ActTimes> times(Act act, Variant variant) {
-                return prediction(act.id(), variant.name()).map(Prediction::times);
-            }
-
-            @Override
-            public PassesView passes(Act act, Variant variant) {
-                return prediction(act.id(), variant.name())
-                        .map(p -> passesView(act, variant, p))
-                        .orElse(PassesView.NONE);
-            }
-        };
-        return new PreparePresenter(catalogue, spoken, predicted).view(show, findings);
-    }
-
-    private PassesView passesView(Act act, Variant variant, Prediction prediction) {
-        PassesPresenter presenter = new PassesPresenter(
-                id -> prediction.flight().figure(id).map(FigureFlight::name).orElse(id),
-                show.venue().timeZone());
-        return presenter.view(prediction.learned(), LearnedTimes.ofAct(passes(), act.id(), variant.name()));
+        return new PreparePresenter(catalogue, spoken, new LoadedPredictions(this)).view(show, findings);
     }
 }

@@ -56,7 +56,7 @@ final class ShowLoader {
         List<Found> findings() {
             List<Found> all = new ArrayList<>(ofFile);
             if (loaded != null) {
-                all.addAll(loaded.flightFindings());
+                all.addAll(new LoadedPredictions(loaded).findings());
             }
             return all;
         }

@@ -1,14 +1,9 @@
 package crowdline.app;
 
 import crowdline.console.ConsoleFrame;
-import crowdline.console.glossary.GlossaryView;
-import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.prepare.PreparePresenter;
 import crowdline.console.prepare.PrepareView;
-import crowdline.console.theme.Tone;
-import crowdline.live.JournalHealth;
-import crowdline.live.LiveSnapshot;
 import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
 import crowdline.show.Show;
@@ -18,12 +13,10 @@ import crowdline.storage.JournalOpening;
 import crowdline.storage.JournalShelf;
 import crowdline.storage.JournalShow;
 import crowdline.storage.ShowFile;
-import crowdline.storage.ShowFileException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.function.Consumer;
@@ -35,30 +28,22 @@ import org.jspecify.annotations.Nullable;
  * afterwards; any other is checked first.
  */
 final class ShowOpening {
-    private static final System.Logger LOG = System.getLogger(ShowOpening.class.getName());
     /** A show left this long ago is begun afresh: longer than any show day's pause. */
     private static final double FORGET_AFTER_S = 12 * 3600.0;
-    /** What was found on opening the journal is shown this long into a session, seconds. */
-    private static final double NOTICES_S = 6;
-    /** A session that goes on shows it until this snapshot, however old it is. */
-    private static final int NOTICES_SNAPSHOT = 4;
 
     private final JournalShelf shelf;
-    private final Supplier<Catalogue> catalogue;
     private final ShowLoader loader;
     private final WindowAhead window;
     private final AircraftSource aircraft;
     private final ExecutorService io;
     private final Clock clock;
     private final PassesDesk passes;
+    private final FootNews foot;
+    private final GlossaryFill glossary;
     private volatile @Nullable RunningShow running;
     private volatile @Nullable Path openFile;
-    /** On the io thread only: whether the glossary's figures are drawn. */
-    private boolean drawn;
     /** On the io thread only: what the running show was read from. */
     private ShowLoader.@Nullable Result known;
-    /** What is said until it is mended, beside whatever else is said. */
-    private volatile List<Mark> standing = List.of();
     /** What was to be opened last, whether it is open yet or not. */
     private volatile @Nullable Path asked;
 
@@ -72,13 +57,14 @@ final class ShowOpening {
             Clock clock,
             PassesDesk passes) {
         this.shelf = new JournalShelf(journals, JournalMachine.here(new MonotonicTicker()), FORGET_AFTER_S);
-        this.catalogue = catalogue;
         this.loader = loader;
         this.window = window;
         this.aircraft = aircraft;
         this.io = io;
         this.clock = clock;
         this.passes = passes;
+        foot = new FootNews(window);
+        glossary = new GlossaryFill(catalogue, window, io);
     }
 
     @Nullable
@@ -94,7 +80,7 @@ final class ShowOpening {
 
     /** Shows the window without a show. */
     void openNothing() {
-        window.present(false, () -> io.execute(this::fillGlossary));
+        window.present(false, () -> io.execute(glossary::fill));
     }
 
     /**
@@ -104,36 +90,15 @@ final class ShowOpening {
      */
     void open(Path file, Consumer<Path> opened) {
         asked = file;
-        say(opening(file));
+        say(OpeningWords.opening(file));
         io.execute(() -> guarded(file, () -> read(file, opened)));
     }
 
-    private static Mark opening(Path file) {
-        return new Mark(Form.RING, Tone.CALM, "Opening " + file.getFileName());
-    }
-
-    /** What is done with a show file, which can go wrong in every way. */
-    private interface Work {
-        void run() throws IOException;
-    }
-
-    private void guarded(Path file, Work work) {
-        Mark wrong;
-        try {
-            work.run();
-            return;
-        } catch (ShowFileException e) {
-            wrong = new Mark(Form.STOP, Tone.ALARM, String.valueOf(e.getMessage()));
-        } catch (IOException e) {
-            LOG.log(System.Logger.Level.WARNING, "Reading " + file, e);
-            wrong = new Mark(Form.STOP, Tone.ALARM, file + " cannot be read; check that it is there");
-        } catch (RuntimeException e) {
-            // The root of the io thread: one sentence to the user, the rest to the log.
-            LOG.log(System.Logger.Level.ERROR, "Opening " + file, e);
-            wrong = new Mark(Form.STOP, Tone.ALARM, "The show could not be opened; the log has the reason");
-        }
-        say(wrong);
-        window.present(false, () -> io.execute(this::fillGlossary));
+    private void guarded(Path file, OpeningWords.Work work) {
+        OpeningWords.faultOf(file, work).ifPresent(wrong -> {
+            say(wrong);
+            window.present(false, () -> io.execute(glossary::fill));
+        });
     }
 
     private void read(Path file, Consumer<Path> opened) throws IOException {
@@ -144,7 +109,7 @@ final class ShowOpening {
                 : null;
         boolean resumed = soundBefore != null && start(file, soundBefore, shelf.open(identity));
         if (!resumed) {
-            say(opening(file));
+            say(OpeningWords.opening(file));
         }
         window.present(
                 resumed,
@@ -154,7 +119,7 @@ final class ShowOpening {
     /** Does what Live did not wait for. */
     private void check(
             Path file, byte[] content, JournalShow identity, @Nullable LoadedShow started, Consumer<Path> opened) {
-        fillGlossary();
+        glossary.fill();
         // Another show may have been opened before its turn came.
         if (!file.equals(asked)) {
             return;
@@ -166,7 +131,7 @@ final class ShowOpening {
         if (loaded == null) {
             String name = String.valueOf(file.getFileName());
             showPrepare(PreparePresenter.unusable(name, result.findings()));
-            say(new Mark(Form.STOP, Tone.ALARM, "This show cannot be used until what is listed is mended"));
+            say(OpeningWords.UNUSABLE);
             return;
         }
         if (started == null) {
@@ -195,7 +160,7 @@ final class ShowOpening {
             RunningShow show = running;
             ShowLoader.Result before = known;
             if (show != null && before != null) {
-                say(new Mark(Form.RING, Tone.CALM, "Predicting again in this air"));
+                say(OpeningWords.FLYING);
                 guarded(before.file(), () -> flyIn(air, toBeSaved, show, before));
             }
         });
@@ -210,13 +175,7 @@ final class ShowOpening {
         show.take(again);
         showPrepare(again.prepareView(result.findings()));
         window.send(ConsoleFrame::airChanged);
-        say(new Mark(
-                Form.DISC,
-                Tone.GOOD,
-                "Predicted again in this air"
-                        + (toBeSaved
-                                ? "; Ctrl+S writes it into the show, Ctrl+Z takes it back"
-                                : ", for this session; the file is as it was")));
+        say(OpeningWords.flown(toBeSaved));
     }
 
     /** Times everything anew for another speaker; from any thread. */
@@ -270,60 +229,24 @@ final class ShowOpening {
         return LocalTime.now(clock.withZone(show.venue().timeZone()));
     }
 
-    private void fillGlossary() {
-        if (drawn) {
-            return;
-        }
-        GlossaryView glossary = GlossaryView.of(catalogue.get());
-        window.send(w -> w.showGlossary(glossary));
-        // Its drawings have to be flown; whatever else waits comes first.
-        io.execute(() -> {
-            if (!drawn) {
-                drawn = true;
-                GlossaryView flown = GlossaryView.drawn(catalogue.get());
-                window.send(w -> w.showGlossary(flown));
-            }
-        });
-    }
-
     private void showPrepare(PrepareView view) {
         window.send(w -> w.showPrepare(view));
     }
 
     void say(Mark mark) {
-        List<Mark> marks = new ArrayList<>(List.of(mark));
-        marks.addAll(standing);
-        window.send(w -> w.showBanners(marks));
+        foot.say(mark);
     }
 
     /** Says these until told others, in the show that is running; from any thread. */
     void stand(List<Mark> marks) {
-        standing = List.copyOf(marks);
+        foot.stand(marks);
         sayWhatIsRunning();
     }
 
     private void sayWhatIsRunning() {
         RunningShow show = running;
         if (show != null) {
-            List<Mark> marks = banners(show.desk().snapshot(), show.desk().nowS());
-            marks.addAll(standing);
-            window.send(w -> w.showBanners(marks));
+            foot.sayOf(show.desk().snapshot(), show.desk().nowS());
         }
-    }
-
-    /** What the foot line says of a running show. */
-    private static List<Mark> banners(LiveSnapshot snapshot, double nowS) {
-        List<Mark> marks = new ArrayList<>();
-        if (snapshot.journal() instanceof JournalHealth.NotWriting not) {
-            marks.add(new Mark(Form.STOP, Tone.ALARM, not.reason()));
-        }
-        String refusal = snapshot.refusal();
-        if (refusal != null) {
-            marks.add(new Mark(Form.DIAMOND, Tone.CAUTION, refusal));
-        }
-        if (nowS < NOTICES_S || snapshot.number() < NOTICES_SNAPSHOT) {
-            snapshot.notices().forEach(n -> marks.add(new Mark(Form.DIAMOND, Tone.CAUTION, n)));
-        }
-        return marks;
     }
 }

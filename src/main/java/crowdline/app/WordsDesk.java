@@ -168,7 +168,7 @@ final class WordsDesk implements WordsHost {
         LoadedShow loaded = inAirOfToday(now).atPace(pace.get()).withWords(show);
         List<Found> findings = new ArrayList<>();
         now.document().locate(ShowRules.check(show, catalogue.get())).forEach(f -> findings.add(ShowLoader.found(f)));
-        findings.addAll(loaded.flightFindings());
+        findings.addAll(new LoadedPredictions(loaded).findings());
         var view = loaded.prepareView(findings);
         WordsPlan plan = new WordsPlan(
                 PlanWords.of(

@@ -8,7 +8,6 @@ import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandActions;
 import crowdline.console.keys.KeyDispatcher;
-import crowdline.console.pace.PaceHost;
 import crowdline.console.paint.Mark;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Appearance;
@@ -17,13 +16,9 @@ import crowdline.console.theme.Themes;
 import crowdline.show.DayAir;
 import crowdline.show.Show;
 import crowdline.telemetry.serial.HeardSignal;
-import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.GraphicsDevice;
 import java.awt.KeyboardFocusManager;
-import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
-import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
@@ -31,13 +26,10 @@ import java.util.List;
 import java.util.Map;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
-import javax.swing.JFileChooser;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import javax.swing.WindowConstants;
-import javax.swing.text.JTextComponent;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The window. Made and shown on the event thread; what it shows may be sent from any thread.
@@ -56,13 +48,14 @@ public final class ConsoleFrame extends JFrame {
     private final transient PlaceCommands places;
     private final transient WordsPlace words;
     private final transient KeyDispatcher dispatcher;
+    private final transient Windows windows;
+    private final transient FullScreen fullScreen = new FullScreen(this);
     private final transient PedalPresses pedals;
     private final Timer ticker = new Timer(FRAME_MS, e -> refresh());
     private final transient Courier<PrepareView> prepareCourier;
     private final transient Courier<GlossaryView> glossaryCourier;
     private final transient Courier<List<Mark>> bannerCourier;
     private final transient Courier<Boolean> liveCourier = new Courier<>(now -> refresh());
-    private transient @Nullable Rectangle windowed;
 
     public ConsoleFrame(Host host, Appearance appearance) {
         super(NAME);
@@ -75,18 +68,20 @@ public final class ConsoleFrame extends JFrame {
         words = new WordsPlace(pane.words(), host.words(), host::useAir, this);
         pane.words().onChange(() -> {
             if (words.isUnsaved()) {
-                pane.forgetGoodNews();
+                pane.foot().forgetGoodNews();
             }
             pane.allow();
             setTitle(words.title().map(t -> t + " – ").orElse("") + NAME);
         });
         prepareCourier = new Courier<>(pane::showPrepare);
         glossaryCourier = new Courier<>(pane::showGlossary);
-        bannerCourier = new Courier<>(pane::showBanners);
+        bannerCourier = new Courier<>(pane.foot()::tell);
         setJMenuBar(menus.bar());
         setContentPane(pane);
         pane.setTransferHandler(new FileDrop(this::open));
-        dispatcher = new KeyDispatcher(actions, this::isOurs, ConsoleFrame::isWriting, this::takeFirst);
+        windows = new Windows(this, host, pane::appearance);
+        FirstKeys first = new FirstKeys(this, pane, this::resume);
+        dispatcher = new KeyDispatcher(actions, first::isOurs, FirstKeys::isWriting, first::take);
         pedals = new PedalPresses(actions, dispatcher, pane::showLearned);
         pedals.use(host.pedals().learned());
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
@@ -168,7 +163,7 @@ public final class ConsoleFrame extends JFrame {
     /** Says whose pace the times are for, empty for the default's; from any thread. */
     public void showSpeaker(String speaker) {
         SwingUtilities.invokeLater(() -> {
-            pane.showSpeaker(speaker);
+            pane.foot().showSpeaker(speaker);
             words.retimed();
         });
     }
@@ -214,12 +209,11 @@ public final class ConsoleFrame extends JFrame {
 
     private void carryOut(Command command) {
         switch (command) {
-            case OPEN -> choose();
-            case METAR -> pasteMetar();
-            case RECEIVER ->
-                host.findReceivers(found -> ReceiverDialog.ask(this, pane.appearance(), found, host::useReceiver));
+            case OPEN -> windows.chooseShow(this::open);
+            case METAR -> windows.pasteMetar(this::keepAir);
+            case RECEIVER -> windows.chooseReceiver();
             case PEDALS -> pedals.ask(this, pane.appearance(), host.pedals());
-            case PACE -> host.pace().find(this::askPace);
+            case PACE -> windows.askPace();
             case NEXT_SPEAKER -> host.pace().useNext();
             case PREPARE -> go(Place.PREPARE);
             case WORDS -> go(Place.WORDS);
@@ -237,7 +231,7 @@ public final class ConsoleFrame extends JFrame {
             case SMALLER ->
                 wear(new Appearance(
                         pane.appearance().theme(), pane.appearance().zoom().smaller()));
-            case FULL_SCREEN -> fullScreen();
+            case FULL_SCREEN -> fullScreen.turn();
             case HELP -> pane.showKeys(!pane.keysShown());
             case QUIT -> words.leaving(host::quit);
             case SAVE,
@@ -271,80 +265,18 @@ public final class ConsoleFrame extends JFrame {
         host.keep(appearance);
     }
 
-    private void choose() {
-        JFileChooser chooser = new JFileChooser();
-        chooser.setDialogTitle("Open a show");
-        if (chooser.showOpenDialog(this) == JFileChooser.APPROVE_OPTION) {
-            open(chooser.getSelectedFile().toPath());
-        }
-    }
-
     private void open(Path file) {
         words.leaving(() -> host.open(file));
     }
 
-    private void pasteMetar() {
-        DayAir air = host.air();
-        if (air != null) {
-            MetarDialog.ask(this, pane.appearance(), air, next -> host.useAir(next, false), this::keepAir);
-        }
+    private void resume() {
+        host.resume();
+        refresh();
     }
 
     /** Puts the air of the day into the show that is edited. */
     void keepAir(DayAir air) {
         words.keepAir(air);
-    }
-
-    private void askPace(PaceHost.Found found) {
-        PaceDialog.ask(this, pane.appearance(), found, host.pace());
-    }
-
-    private void fullScreen() {
-        GraphicsDevice screen = getGraphicsConfiguration().getDevice();
-        Rectangle before = windowed;
-        if (before == null) {
-            windowed = getBounds();
-            screen.setFullScreenWindow(this);
-        } else {
-            screen.setFullScreenWindow(null);
-            setBounds(before);
-            windowed = null;
-        }
-    }
-
-    private boolean isOurs(KeyEvent event) {
-        Component source = event.getComponent();
-        return source != null && (source == this || SwingUtilities.getWindowAncestor(source) == this);
-    }
-
-    private static boolean isWriting() {
-        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        return owner instanceof JTextComponent text && text.isEditable() && text.isShowing();
-    }
-
-    /** Keys that belong to what is in front of everything: the incident page, the sheet of keys. */
-    private boolean takeFirst(KeyEvent event) {
-        boolean letters = (event.getModifiersEx() & (KeyEvent.CTRL_DOWN_MASK | KeyEvent.ALT_DOWN_MASK)) == 0;
-        if (pane.place() == Place.LIVE && pane.live().inIncident() && letters) {
-            if (event.getKeyCode() == KeyEvent.VK_F11) {
-                return false;
-            }
-            if (pane.live().type(event)) {
-                host.resume();
-                refresh();
-            }
-            return true;
-        }
-        if (event.getKeyCode() == KeyEvent.VK_ESCAPE && pane.walk().writing()) {
-            pane.walk().closeNote();
-            pane.requestFocusInWindow();
-            return true;
-        }
-        if (event.getKeyCode() == KeyEvent.VK_ESCAPE && pane.keysShown()) {
-            pane.showKeys(false);
-            return true;
-        }
-        return false;
     }
 
     /** Opens the demo show. */

@@ -9,21 +9,18 @@ import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandActions;
 import crowdline.console.keys.KeysOverlay;
 import crowdline.console.live.LiveView;
-import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.pedals.PedalCommands;
 import crowdline.console.prepare.EmptyShow;
 import crowdline.console.prepare.PreparePanel;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Appearance;
-import crowdline.console.theme.Tone;
 import crowdline.console.walk.WalkView;
 import crowdline.storage.LearnedButtons;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -32,14 +29,10 @@ import java.util.function.Consumer;
 import javax.swing.Action;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
-import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
 
 /** Everything in the window but its frame: the places, the foot line, and the sheet of keys over them. */
 final class ConsolePane extends JPanel {
-    /** How long good news stands in the foot line, milliseconds; tuned: time to look down from the sky and read it. */
-    private static final int GOOD_NEWS_MS = 10_000;
-
     private static final String NO_SHOW = "NO_SHOW";
     private static final String KEYS = "KEYS";
 
@@ -53,20 +46,14 @@ final class ConsolePane extends JPanel {
     private final PlaceOrEmpty<DebriefView, DebriefPanel> debrief;
     private final Later<GlossaryView, GlossaryPanel> glossary;
     private final Later<KeysOverlay.Sheet, KeysOverlay> keys;
-    private final FootBar foot;
+    private final FootLine foot;
     private final transient CommandActions actions;
     private Place place = Place.PREPARE;
     private boolean prepared;
     private boolean keysShown;
     private transient PassesHost passes = PassesHost.NONE;
     private boolean drilling;
-    private String speaker = "";
     private transient LearnedButtons learned = LearnedButtons.NONE;
-    private transient List<Mark> banners = List.of();
-    /** What Live warns of, while it is shown. */
-    private transient List<Mark> warnings = List.of();
-
-    private final Timer forget = new Timer(GOOD_NEWS_MS, e -> forgetGoodNews());
     private transient Appearance appearance;
 
     ConsolePane(Appearance appearance, CommandActions actions, Action demo) {
@@ -89,7 +76,7 @@ final class ConsolePane extends JPanel {
                 demo);
         glossary = new Later<>(appearance, GlossaryPanel::new, GlossaryPanel::show, GlossaryPanel::wear);
         keys = new Later<>(appearance, KeysOverlay::new, KeysOverlay::show, (k, a) -> k.wear(a, keysScale()));
-        foot = new FootBar(appearance);
+        foot = new FootLine(appearance, this::inLive, this::inIncident);
         stage.add(prepare, Place.PREPARE.name());
         stage.add(words, Place.WORDS.name());
         stage.add(live, Place.LIVE.name());
@@ -98,9 +85,8 @@ final class ConsolePane extends JPanel {
         stage.add(glossary, Place.GLOSSARY.name());
         stage.add(empty, NO_SHOW);
         stage.add(keys, KEYS);
-        forget.setRepeats(false);
         add(stage, BorderLayout.CENTER);
-        add(foot, BorderLayout.SOUTH);
+        add(foot.bar(), BorderLayout.SOUTH);
         setFocusable(true);
         getAccessibleContext().setAccessibleName("Crowdline");
         colour(appearance);
@@ -171,7 +157,7 @@ final class ConsolePane extends JPanel {
 
     void showLive(@Nullable LiveView view) {
         live.show(view);
-        warnings = view == null ? List.of() : view.warnings();
+        foot.warn(view == null ? List.of() : view.warnings());
         allow();
     }
 
@@ -207,26 +193,16 @@ final class ConsolePane extends JPanel {
         glossary.show(view);
     }
 
-    void showBanners(List<Mark> marks) {
-        banners = List.copyOf(marks);
-        forget.restart();
-        allow();
+    FootLine foot() {
+        return foot;
     }
 
-    List<Mark> banners() {
-        return banners;
+    private boolean inLive() {
+        return place == Place.LIVE;
     }
 
-    /** Good news has been read by now; what asks for something stays until it is mended. */
-    void forgetGoodNews() {
-        banners = banners.stream().filter(m -> m.tone() != Tone.GOOD).toList();
-        allow();
-    }
-
-    /** @param name whose pace the times are for; empty for the default's */
-    void showSpeaker(String name) {
-        speaker = name;
-        allow();
+    private boolean inIncident() {
+        return inLive() && live.inIncident();
     }
 
     void wear(Appearance next) {
@@ -240,7 +216,7 @@ final class ConsolePane extends JPanel {
         debrief.wear(next);
         glossary.wear(next);
         keys.wear(next);
-        foot.dress(next);
+        foot.bar().dress(next);
         revalidate();
         repaint();
     }
@@ -281,7 +257,7 @@ final class ConsolePane extends JPanel {
     /** What can be given follows from the place and from whether the incident page is up. */
     void allow() {
         Set<Command> possible = EnumSet.noneOf(Command.class);
-        boolean incident = place == Place.LIVE && live.inIncident();
+        boolean incident = inIncident();
         if (place == Place.WORDS) {
             possible.addAll(words.possible());
         } else if (place == Place.PREPARE) {
@@ -301,8 +277,6 @@ final class ConsolePane extends JPanel {
             }
         }
         actions.allow(possible);
-        List<Mark> marks = new ArrayList<>(place == Place.LIVE && !incident ? warnings : List.of());
-        marks.addAll(banners);
-        foot.show(new FootBar.Foot(marks, incident ? "" : FootBar.hint(speaker), incident ? "" : speaker));
+        foot.show();
     }
 }

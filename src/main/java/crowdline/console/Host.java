@@ -78,7 +78,7 @@ public interface Host {
     void useAir(DayAir air, boolean toBeSaved);
 
     /** Looks for receivers of the aircraft's position and answers on the event thread. */
-    void findReceivers(Consumer<List<ReceiverChoice>> found);
+    void findReceivers(Consumer<Receivers> found);
 
     /**
      * Takes the aircraft's position from there: a port's path, a flight log, or nowhere if empty.

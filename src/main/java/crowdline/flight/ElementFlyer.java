@@ -5,27 +5,6 @@ import java.util.Objects;
 
 /** Flies one element after another: turns each into legs, and says when one cannot be flown. */
 final class ElementFlyer {
-    /** Thrown inside the prediction when an element cannot be flown; carries what to tell the user. */
-    static final class CannotFly extends Exception {
-        private static final long serialVersionUID = 1;
-        private final String why;
-        private final transient Moment where;
-
-        CannotFly(String why, Moment where) {
-            super(why);
-            this.why = why;
-            this.where = where;
-        }
-
-        String why() {
-            return why;
-        }
-
-        Moment where() {
-            return where;
-        }
-    }
-
     private final Forces forces;
     private final Integrator integrator;
     private final Variation variation;
@@ -93,50 +72,13 @@ final class ElementFlyer {
     private Moment line(Element.Line line, Moment from) throws CannotFly {
         Leg leg = line.until() == Element.Until.SECONDS
                 ? StraightLeg.line(forces, from, line.power(), line.value() * variation.pause())
-                : StraightLeg.line(forces, from, line.power(), endOf(line, from));
+                : StraightLeg.line(forces, from, line.power(), LineEnd.of(line, forces, from));
         return run(leg, from, "line");
-    }
-
-    private StraightLeg.EndLaw endOf(Element.Line line, Moment from) {
-        return switch (line.until()) {
-            case SECONDS -> (t, y) -> t - line.value();
-            case METRES -> {
-                Vec start = from.place();
-                yield (t, y) -> distance(y, start) - line.value();
-            }
-            case KNOTS -> {
-                double target = Units.mpsFromKt(line.value());
-                Vec d = from.direction();
-                double across = Units.G_MPS2 * Math.hypot(d.x(), d.y());
-                double trend = forces.alongMps2(
-                        from.place().z(), from.speedMps(), d.x(), d.y(), d.z(), across, line.power(), 0);
-                yield trend >= 0 ? (t, y) -> y[3] - target : (t, y) -> target - y[3];
-            }
-            case FEET ->
-                reaching(2, Units.mFromFt(line.value()), from.direction().z());
-            case ALONG_M -> reaching(0, line.value(), from.direction().x());
-        };
-    }
-
-    private static double distance(double[] y, Vec start) {
-        double dx = y[0] - start.x();
-        double dy = y[1] - start.y();
-        double dz = y[2] - start.z();
-        return Math.sqrt(dx * dx + dy * dy + dz * dz);
-    }
-
-    /** Ends when a coordinate passes a value in the direction it is going; at once when it is not going there. */
-    private static StraightLeg.EndLaw reaching(int coordinate, double value, double going) {
-        if (Math.abs(going) < 1e-6) {
-            return (t, y) -> 0;
-        }
-        double sign = Math.signum(going);
-        return (t, y) -> sign * (y[coordinate] - value);
     }
 
     private Moment arc(Element.Arc arc, Moment from) throws CannotFly {
         int sign = arc.way() == Element.Way.PULL ? 1 : -1;
-        double angle = angleOf(arc, from, sign);
+        double angle = ArcAngle.rad(arc, from, sign);
         Leg leg = switch (arc.size()) {
             case LOAD_G -> ArcLeg.byLoad(forces, from, angle, sign, pulled(arc.value(), from), arc.power());
             case RADIUS_M -> ArcLeg.byRadius(forces, from, angle, sign, arc.value() / variation.pull(), arc.power());
@@ -158,36 +100,6 @@ final class ElementFlyer {
     private double pulled(double g, Moment from) {
         double still = from.up().z();
         return still + (g - still) * variation.pull();
-    }
-
-    private static double angleOf(Element.Arc arc, Moment from, int sign) throws CannotFly {
-        Double degrees = arc.degrees();
-        if (degrees != null) {
-            return Math.toRadians(degrees);
-        }
-        // Along the arc, T_z = cos θ T0_z ± sin θ U0_z = r cos(θ − φ0): the first θ ahead where it is as wanted.
-        double toPath = Objects.requireNonNull(arc.toPathDeg());
-        double wanted = Math.sin(Math.toRadians(toPath));
-        double reach = Math.hypot(from.direction().z(), from.up().z());
-        double phase = Math.atan2(sign * from.up().z(), from.direction().z());
-        double ratio = reach < 1e-12 ? 2 : wanted / reach;
-        if (Math.abs(ratio) > 1 + 1e-9) {
-            throw new CannotFly("the arc never points " + Math.round(toPath) + "° from here", from);
-        }
-        double half = Math.acos(Math.min(Math.max(ratio, -1), 1));
-        double first = ahead(phase - half);
-        double second = ahead(phase + half);
-        return Math.min(first, second);
-    }
-
-    /** The same angle brought into (0, 2π]; what is already reached to a millionth counts as a whole turn's zero. */
-    private static double ahead(double angle) {
-        double turn = 2 * Math.PI;
-        double a = angle % turn;
-        if (a < -1e-6) {
-            a += turn;
-        }
-        return a < 1e-6 || turn - a < 1e-6 ? 0 : a;
     }
 
     private Moment roll(Element.Roll roll, Moment from) throws CannotFly {

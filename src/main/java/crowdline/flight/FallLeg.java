@@ -9,19 +9,6 @@ import org.jspecify.annotations.Nullable;
  * <p>Coordinates: x, y, z, three velocities through the air, angle turned by the nose, its rate.
  */
 final class FallLeg implements Leg {
-    /** How the nose turns. */
-    interface Swing {
-        /** The rate of the angle, rad/s: prescribed, or the coordinate itself. */
-        double rateRadPerS(double angleRateRadPerS);
-
-        /**
-         * The acceleration of the angle, rad/s².
-         *
-         * @param sine of the angle from the nose to the motion, in the sense in which the nose turns
-         */
-        double radPerS2(double angleRateRadPerS, double speedMps, double sine);
-    }
-
     private final Forces forces;
     private final Moment from;
     private final Vec axis;
@@ -96,45 +83,16 @@ final class FallLeg implements Leg {
             double cd,
             double power,
             @Nullable Vec exit) {
-        Swing steady = new Swing() {
-            @Override
-            public double rateRadPerS(double angleRate) {
-                return rate;
-            }
-
-            @Override
-            public double radPerS2(double angleRate, double speed, double sine) {
-                return 0;
-            }
-        };
-        return new FallLeg(forces, from, axis, 0, angle, steady, cd, power, exit);
+        return new FallLeg(forces, from, axis, 0, angle, Swing.steady(rate), cd, power, exit);
     }
 
     /**
      * Backwards from rest until the nose has fallen through: tail first is unstable, and the growing wind from behind
      * throws the nose over.
      *
-     * <p>φ'' = κ (v/L)² sin(angle from nose to motion) − c (v/L) φ', from a few degrees off the vertical. κ is tail area
-     * times arm times lift slope over the moment of inertia, about 0.5 for a light aeroplane with the stick held in the
-     * middle, and more with the elevator over; 2 is tuned so that the slide runs a couple of fuselage lengths, which is
-     * common practice, no source.
-     *
      * @param wheelsDown +1 to fall through with the wheels below, −1 with the canopy below
      */
     static FallLeg slide(Forces forces, Moment from, int wheelsDown, double power) {
-        double length = forces.body.lengthM();
-        Swing weathercock = new Swing() {
-            @Override
-            public double rateRadPerS(double angleRate) {
-                return angleRate;
-            }
-
-            @Override
-            public double radPerS2(double angleRate, double speed, double sine) {
-                double perS = speed / length;
-                return WEATHERCOCK * perS * perS * sine - SWING_DAMPING * perS * angleRate;
-            }
-        };
         // T turning towards U is a turn about S = T × U, so towards −U it is one about −S.
         return new FallLeg(
                 forces,
@@ -142,7 +100,7 @@ final class FallLeg implements Leg {
                 from.rightWing().times(-wheelsDown),
                 Math.toRadians(3),
                 Math.PI,
-                weathercock,
+                Swing.weathercock(forces.body.lengthM()),
                 FLAT_CD,
                 power,
                 null);
@@ -153,8 +111,6 @@ final class FallLeg implements Leg {
     /** Drag coefficient of the whole aircraft sideways, referred to the wing area; rough. */
     static final double SIDEWAYS_CD = 0.3;
 
-    private static final double WEATHERCOCK = 2;
-    private static final double SWING_DAMPING = 0.6;
     private static final double FALLING_MPS = 3;
 
     @Override

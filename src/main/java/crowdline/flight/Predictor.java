@@ -91,7 +91,7 @@ public final class Predictor {
             try {
                 at = broken ? at : flyFigure(planned, at, flyer);
                 durations[i] = broken ? Double.NaN : at.tS() - start;
-            } catch (ElementFlyer.CannotFly e) {
+            } catch (CannotFly e) {
                 broken = true;
                 durations[i] = Double.NaN;
             }
@@ -119,7 +119,7 @@ public final class Predictor {
         return new Moment(tS, place, Units.mpsFromKt(p.kt()), direction, Vec.UP);
     }
 
-    private Moment flyFigure(PlannedFigure planned, Moment from, ElementFlyer flyer) throws ElementFlyer.CannotFly {
+    private Moment flyFigure(PlannedFigure planned, Moment from, ElementFlyer flyer) throws CannotFly {
         if (planned.elements().isEmpty()) {
             return timed(planned, from);
         }
@@ -165,7 +165,7 @@ public final class Predictor {
                             i, ElementWords.of(element), now.tS(), then.tS(), ElementFlight.Ends.of(element)));
                     now = then;
                 }
-            } catch (ElementFlyer.CannotFly e) {
+            } catch (CannotFly e) {
                 completed = false;
                 now = new Moment(e.where().tS(), at.place(), at.speedMps(), at.direction(), at.up());
                 findings.add(rules.cannotFly(planned.figure().id(), planned.name(), e.why()));

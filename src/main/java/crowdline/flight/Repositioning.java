@@ -17,7 +17,7 @@ final class Repositioning {
         this.wanted = wanted;
     }
 
-    Moment fly(Moment start, ElementFlyer.Runner runner) throws ElementFlyer.CannotFly {
+    Moment fly(Moment start, ElementFlyer.Runner runner) throws CannotFly {
         boolean right = start.direction().x() >= 0;
         // Away from the crowd is to the left when flying right, and to the right when flying left.
         int turn = right ? 1 : -1;

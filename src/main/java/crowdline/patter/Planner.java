@@ -79,12 +79,12 @@ public final class Planner {
 
     /** The best plan found without search; where two are worth the same, the one closer to the screen. */
     private static Sequence known(Workload work, PlanRequest request) {
-        Sequence fresh = Sequence.bestOf(work, work.bound()).filled();
+        Sequence fresh = InOrder.bestOf(work, work.bound()).filled();
         if (request.previous().isEmpty()) {
             return fresh;
         }
-        List<Item> order = Sequence.orderOf(request.previous().get(), work);
-        Sequence kept = Sequence.bestOf(work, order).filled();
+        List<Item> order = InOrder.orderOf(request.previous().get(), work);
+        Sequence kept = InOrder.bestOf(work, order).filled();
         return kept.value() >= fresh.value() ? kept : fresh;
     }
 

@@ -33,11 +33,6 @@ final class Search {
     /** Fewest labels that go on at each stage however many choices there are. */
     private static final int FEWEST_LABELS = 3;
 
-    /** Numbers the relaxation may fill in all its solutions, times choices; tuned likewise. */
-    private static final long RELAXATION_EFFORT = 60_000;
-
-    private static final int MOST_SOLUTIONS = 30;
-
     /** With how many of the latest labels a new one is compared; fewer only means less is thrown away. Tuned. */
     private static final int MOST_COMPARED = 200;
 
@@ -90,7 +85,12 @@ final class Search {
             return new Result(known, true);
         }
         Search search = new Search(work, known);
-        boolean decided = search.bounded() || search.run();
+        Prices trial = new Prices(work, search.floating, search.relaxation);
+        boolean decided = trial.suffice(search.bestValue + search.grain);
+        if (!decided) {
+            search.prices = trial.found();
+            decided = search.run();
+        }
         boolean all = search.floating.size() == work.floating().size();
         return new Result(search.best, decided && all);
     }
@@ -110,67 +110,6 @@ final class Search {
 
     private static long gcd(long a, long b) {
         return b == 0 ? a : gcd(b, a % b);
-    }
-
-    /** Finds good prices; true if their bound alone shows that nothing better exists. */
-    private boolean bounded() {
-        long[] trial = firstPrices();
-        long unit = unitOfPrice();
-        long tightest = Long.MAX_VALUE;
-        long effort = relaxation.cells() * Math.min(14, 2 + 2L * floating.size());
-        int solutions = (int) Math.max(2, Math.min(MOST_SOLUTIONS, RELAXATION_EFFORT / Math.max(1, effort)));
-        for (int round = 0; round < solutions; round++) {
-            long bound = relaxation.solve(trial);
-            if (bound < tightest) {
-                tightest = bound;
-                prices = trial.clone();
-            }
-            if (tightest < bestValue + grain) {
-                return true;
-            }
-            int[] uses = relaxation.uses();
-            double step = unit * 0.6 / (1 + round);
-            boolean changed = false;
-            for (int i = 0; i < trial.length; i++) {
-                long greatest = floating.get(i).greatestValue();
-                long moved = Math.round(trial[i] + step * (uses[i] - 1));
-                moved = Math.max(0, Math.min(greatest, moved));
-                changed |= moved != trial[i];
-                trial[i] = moved;
-            }
-            if (!changed) {
-                break;
-            }
-        }
-        relaxation.solve(prices);
-        return false;
-    }
-
-    /** Prices that leave every floating remark worth the same for each tick it takes. */
-    private long[] firstPrices() {
-        double perTick = floating.stream()
-                .mapToDouble(this::valuePerTick)
-                .sorted()
-                .skip(floating.size() / 2)
-                .findFirst()
-                .orElse(0);
-        long[] first = new long[floating.size()];
-        for (int i = 0; i < first.length; i++) {
-            Item item = floating.get(i);
-            double worthOfTime = perTick * (item.choices().get(0).length() + work.breath());
-            first[i] = Math.max(0, item.greatestValue() - Math.round(worthOfTime));
-        }
-        return first;
-    }
-
-    private double valuePerTick(Item item) {
-        return item.greatestValue() / (double) (item.choices().get(0).length() + work.breath());
-    }
-
-    private long unitOfPrice() {
-        long[] values =
-                floating.stream().mapToLong(Item::greatestValue).sorted().toArray();
-        return values.length == 0 ? 0 : values[values.length / 2];
     }
 
     /** True if the search looked at everything that could be better. */

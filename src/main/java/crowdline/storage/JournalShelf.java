@@ -3,7 +3,6 @@ package crowdline.storage;
 import crowdline.live.LiveState;
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -177,41 +176,12 @@ public final class JournalShelf {
         }
         long length = replay.goodLength();
         if (!replay.damagedLines().isEmpty()) {
-            length = mended(path, file, replay, notices);
+            length = JournalMending.mend(path, file, replay, notices);
         }
         Journal journal = new Journal(path, file, opener, machine, time.zeroNanos(), length, codec);
         journal.put(new JournalLine.Resumed(new JournalLine.Base(
                 machine.bootId(), time.nanos(), machine.wall().instant(), time.sessionS())));
         return new JournalOpening(journal, replay.state(), true, replay.events(), notices);
-    }
-
-    /** Keeps the damaged journal aside and leaves only what can be read in its place; the length of that. */
-    private static long mended(Path path, JournalFile file, JournalReplay replay, List<String> notices) {
-        Path aside = path.resolveSibling(path.getFileName() + ".damaged");
-        try {
-            for (int i = 2; Files.exists(aside); i++) {
-                aside = path.resolveSibling(path.getFileName() + ".damaged" + i);
-            }
-            Files.copy(path, aside);
-            StringBuilder text = new StringBuilder();
-            replay.good().forEach(line -> text.append(line).append('\n'));
-            byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
-            file.put(0, bytes);
-            notices.add(damage(replay) + " The damaged file is kept as " + aside.getFileName() + ".");
-            return bytes.length;
-        } catch (IOException e) {
-            LOG.log(System.Logger.Level.WARNING, "Mending " + path, e);
-            notices.add(damage(replay) + " It could not be mended and is written on as it is.");
-            return replay.goodLength();
-        }
-    }
-
-    private static String damage(JournalReplay replay) {
-        List<Integer> lines = replay.damagedLines();
-        return lines.size() == 1
-                ? "Line " + lines.get(0) + " of the journal cannot be read; everything else was used."
-                : lines.size() + " lines of the journal cannot be read, the first is line " + lines.get(0)
-                        + "; everything else was used.";
     }
 
     private @Nullable Path newest(JournalShow show, List<String> notices) {

@@ -8,7 +8,6 @@ import crowdline.show.DayAir;
 import crowdline.show.Element;
 import crowdline.show.Figure;
 import crowdline.show.Incident;
-import crowdline.show.Nearest;
 import crowdline.show.Performer;
 import crowdline.show.Placing;
 import crowdline.show.Quiet;
@@ -17,11 +16,9 @@ import crowdline.show.RemarkKind;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
-import crowdline.show.WindAt;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -42,8 +39,8 @@ final class ShowFromTree {
 
     private static Show show(Fields f) {
         Optional<LocalDate> date = f.refusals().attempt("date", () -> date(f.text("date")));
-        Optional<Venue> venue = f.refusals().attempt("venue", () -> venue(f.group("venue")));
-        Optional<DayAir> air = f.refusals().attempt("air", () -> air(f.group("air")));
+        Optional<Venue> venue = f.refusals().attempt("venue", () -> VenueFromTree.venue(f.group("venue")));
+        Optional<DayAir> air = f.refusals().attempt("air", () -> VenueFromTree.air(f.group("air")));
         List<Airframe> airframes = f.list("airframes", ShowFromTree::airframe);
         List<Performer> performers = f.list("performers", ShowFromTree::performer);
         List<Act> acts = f.list("acts", ShowFromTree::act);
@@ -72,56 +69,6 @@ final class ShowFromTree {
         } catch (DateTimeException e) {
             throw new IllegalArgumentException(Quoted.text(text) + " is not a day of the calendar", e);
         }
-    }
-
-    private static Venue venue(Fields f) {
-        Fields limits = f.group("limits");
-        String zone = f.text("timeZone");
-        Optional<ZoneId> timeZone = f.refusals().attempt(f.path() + ".timeZone", () -> zone(zone));
-        Optional<Venue.Limits> given = f.refusals()
-                .attempt(
-                        limits.path(),
-                        () -> new Venue.Limits(
-                                limits.numberOrNull("baseFt"),
-                                limits.numberOrNull("ceilingFt"),
-                                limits.numberOrNull("halfLengthM"),
-                                limits.numberOrNull("depthM")));
-        return new Venue(
-                f.text("name"),
-                f.number("latDeg"),
-                f.number("lonDeg"),
-                f.number("elevationFt"),
-                f.number("axisBearingDeg"),
-                f.number("crowdToLineM"),
-                timeZone.orElseThrow(Refusals.Noted::new),
-                given.orElseThrow(Refusals.Noted::new));
-    }
-
-    private static ZoneId zone(String name) {
-        try {
-            return ZoneId.of(name);
-        } catch (DateTimeException e) {
-            throw new IllegalArgumentException(
-                    "there is no time zone " + Quoted.text(name)
-                            + hint(Nearest.hint(name, ZoneId.getAvailableZoneIds())),
-                    e);
-        }
-    }
-
-    private static String hint(String near) {
-        return near.isEmpty() ? "; name one such as Europe/London" : near;
-    }
-
-    private static DayAir air(Fields f) {
-        List<WindAt> windsAloft =
-                f.list("windsAloft", at -> new WindAt(at.number("heightFt"), at.number("fromDeg"), at.number("kt")));
-        return new DayAir(
-                f.number("qnhHpa", DayAir.STANDARD.qnhHpa()),
-                f.number("temperatureC", DayAir.STANDARD.temperatureC()),
-                f.number("windFromDeg", 0),
-                f.number("windKt", 0),
-                windsAloft,
-                f.numberOrNull("cloudBaseFt"));
     }
 
     private static Airframe airframe(Fields f) {

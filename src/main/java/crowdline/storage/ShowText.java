@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param fault where and why decoding stopped, or null
  */
 record ShowText(String text, @Nullable Fault fault) {
-    /** 20 MB: a hundred times a large show. */
+    /** 20 MB: a hundred times a large show, and more passes than anybody walks. */
     static final int MOST_BYTES = 20_000_000;
 
     /** Why bytes are not text. */
@@ -36,8 +36,7 @@ record ShowText(String text, @Nullable Fault fault) {
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(MOST_BYTES + 1);
             if (bytes.length > MOST_BYTES) {
-                throw new ShowFileException(
-                        file + " is larger than 20 MB, so it is no show file; check that you named the right one");
+                throw new ShowFileException(tooLarge(file));
             }
             return bytes;
         } catch (ShowFileException e) {
@@ -50,6 +49,15 @@ record ShowText(String text, @Nullable Fault fault) {
             throw new ShowFileException(
                     file + " cannot be read (" + e.getMessage() + "); check the disk and try again", e);
         }
+    }
+
+    /** What is true of every file read here, whatever it was to be. */
+    private static String tooLarge(Path file) throws IOException {
+        String size = Files.isRegularFile(file)
+                ? String.format(Locale.UK, "%.1f MB large", Math.ceil(Files.size(file) / 1e5) / 10)
+                : "larger than 20 MB";
+        return file + " is " + size
+                + "; at most 20 MB are read. Check that you named the right one, or divide it into smaller files";
     }
 
     static ShowText decode(byte[] bytes) {

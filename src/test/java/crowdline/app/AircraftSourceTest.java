@@ -32,6 +32,7 @@ class AircraftSourceTest {
         assertThatThrownBy(opening(empty)).isInstanceOf(ShowFileException.class);
         assertThat(source.trouble()).isEqualTo("empty.igc is empty; export the flight again");
         assertThat(source.isOpen()).isFalse();
+        assertThat(source.where()).isEmpty();
         source.open("", 1, InputStream.nullInputStream());
         assertThat(source.trouble()).isEmpty();
     }
@@ -44,6 +45,7 @@ class AircraftSourceTest {
         assertThatThrownBy(opening(folder.resolve("no.igc")))
                 .hasMessage("there is no flight log and no port " + folder.resolve("no.igc") + "; check its name");
         assertThat(source.name()).isEqualTo("pass.igc");
+        assertThat(source.where()).isEqualTo(log.toString());
         assertThat(source.trouble()).isEmpty();
         source.close();
     }

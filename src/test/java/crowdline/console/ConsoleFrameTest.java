@@ -336,7 +336,7 @@ class ConsoleFrameTest {
         public void useAir(DayAir air, boolean toBeSaved) {}
 
         @Override
-        public void findReceivers(Consumer<List<ReceiverChoice>> found) {}
+        public void findReceivers(Consumer<Receivers> found) {}
 
         @Override
         public void useReceiver(String where, double faster) {}

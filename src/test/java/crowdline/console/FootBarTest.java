@@ -33,9 +33,9 @@ class FootBarTest {
             @Override
             public void actionPerformed(ActionEvent event) {}
         });
-        pane.showBanners(List.of(new Mark(Form.DISC, Tone.GOOD, "Saved show.json"), TROUBLE));
-        pane.forgetGoodNews();
-        assertThat(pane.banners()).containsExactly(TROUBLE);
+        pane.foot().tell(List.of(new Mark(Form.DISC, Tone.GOOD, "Saved show.json"), TROUBLE));
+        pane.foot().forgetGoodNews();
+        assertThat(pane.foot().banners()).containsExactly(TROUBLE);
     }
 
     /** Two messages that differ in their last word only must not look the same. */

@@ -342,7 +342,7 @@ class WordsKeysTest {
         }
 
         @Override
-        public void findReceivers(Consumer<List<ReceiverChoice>> found) {}
+        public void findReceivers(Consumer<Receivers> found) {}
 
         @Override
         public void useReceiver(String where, double faster) {}

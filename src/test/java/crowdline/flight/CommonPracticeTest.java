@@ -285,7 +285,7 @@ class CommonPracticeTest {
         Forces forces = Rig.seaLevel(Rig.biplane());
         ElementFlyer flyer = new ElementFlyer(forces, Rig.unwatched(), Variation.NONE);
         org.assertj.core.api.Assertions.assertThatThrownBy(() -> flyer.fly(Rig.pullG(360, 3.5), level(40)))
-                .isInstanceOf(ElementFlyer.CannotFly.class)
+                .isInstanceOf(CannotFly.class)
                 .hasMessageContaining("runs out of speed in the pull");
     }
 }

@@ -77,7 +77,7 @@ final class Rig {
             for (Element element : elements) {
                 at = flyer.fly(element, at);
             }
-        } catch (ElementFlyer.CannotFly e) {
+        } catch (CannotFly e) {
             throw new AssertionError(e.why(), e);
         }
         return at;

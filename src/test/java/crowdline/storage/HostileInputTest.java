@@ -118,7 +118,8 @@ class HostileInputTest {
         }
         assertThatThrownBy(() -> new ShowFile().read(file))
                 .isInstanceOf(ShowFileException.class)
-                .hasMessage(file + " is larger than 20 MB, so it is no show file; check that you named the right one");
+                .hasMessage(file + " is 100.0 MB large; at most 20 MB are read."
+                        + " Check that you named the right one, or divide it into smaller files");
     }
 
     @Test

@@ -106,4 +106,22 @@ public record RemarkDraft(
                 ? String.format(Locale.ROOT, "%.0f", value)
                 : String.valueOf(value);
     }
+
+    /**
+     * Names the step that typing on from another draft belongs to: typing on in one word of one field is one step, the
+     * next word is another. Empty for what is always a step of its own.
+     */
+    String step(String id, RemarkDraft last) {
+        if (!text.equals(last.text)) {
+            return id + " text " + words(text);
+        }
+        if (!shortText.equals(last.shortText)) {
+            return id + " short " + words(shortText);
+        }
+        return "";
+    }
+
+    private static int words(String typed) {
+        return typed.split("\\s+", -1).length;
+    }
 }

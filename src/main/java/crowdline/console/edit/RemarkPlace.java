@@ -75,6 +75,12 @@ public record RemarkPlace(@Nullable String actId, @Nullable String figureId) {
         return figureId != null ? figureId : actId != null ? actId : "show";
     }
 
+    /** What a remark added here is: a call where a figure has none yet, an explanation in a figure, else a fact. */
+    RemarkKind kindOfNew(Show show) {
+        boolean called = in(show).stream().anyMatch(r -> r.kind() == RemarkKind.CALL);
+        return figureId == null ? RemarkKind.FACT : called ? RemarkKind.EXPLANATION : RemarkKind.CALL;
+    }
+
     /** An id that no remark of the show has, from where it belongs and its kind. */
     String freshId(Show show, RemarkKind kind) {
         return freshId(show, kind.name().toLowerCase(Locale.ROOT));

@@ -106,15 +106,13 @@ public final class WordsModel {
         draft = typed;
         List<Remark> remarks = new ArrayList<>(remarks());
         remarks.set(at, typed.read(before).remark());
-        change(remarks, about(before.id(), last, typed));
+        change(remarks, typed.step(before.id(), last));
     }
 
     /** Adds a remark after the chosen one: a call where a figure has none yet, an explanation in a figure, else a fact. */
     public void add() {
         List<Remark> remarks = new ArrayList<>(remarks());
-        boolean called = remarks.stream().anyMatch(r -> r.kind() == RemarkKind.CALL);
-        RemarkKind kind =
-                place.figureId() == null ? RemarkKind.FACT : called ? RemarkKind.EXPLANATION : RemarkKind.CALL;
+        RemarkKind kind = place.kindOfNew(show.now());
         int where = remarks.isEmpty() ? 0 : kind == RemarkKind.CALL ? 0 : at + 1;
         remarks.add(where, Remark.of(place.freshId(show.now(), kind), kind, NEW_TEXT));
         change(remarks, "");
@@ -238,21 +236,6 @@ public final class WordsModel {
             edited.accept(show.now());
         }
         return isOther;
-    }
-
-    /** Typing on in one word of one field is one step; the next word is another. */
-    private static String about(String id, RemarkDraft last, RemarkDraft typed) {
-        if (!typed.text().equals(last.text())) {
-            return id + " text " + words(typed.text());
-        }
-        if (!typed.shortText().equals(last.shortText())) {
-            return id + " short " + words(typed.shortText());
-        }
-        return "";
-    }
-
-    private static int words(String text) {
-        return text.split("\\s+", -1).length;
     }
 
     private List<Remark> remarks() {

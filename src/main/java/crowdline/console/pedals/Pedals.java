@@ -11,13 +11,8 @@ import crowdline.telemetry.serial.ButtonLearner.Learning;
 import crowdline.telemetry.serial.ButtonSignal;
 import crowdline.telemetry.serial.Buttons;
 import crowdline.telemetry.serial.HeardSignal;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -51,7 +46,7 @@ final class Pedals {
         this.learned = learned;
         this.changed = changed;
         buttons = new Buttons(learned.pedals(), Buttons.QUIET_S);
-        said = resting();
+        said = PedalWords.resting();
     }
 
     LearnedButtons learned() {
@@ -61,7 +56,9 @@ final class Pedals {
     PedalsView view() {
         Lesson now = lesson;
         return new PedalsView(
-                PedalCommands.ALL.stream().map(this::row).toList(),
+                PedalCommands.ALL.stream()
+                        .map(command -> PedalRows.row(command, learned))
+                        .toList(),
                 said,
                 now == null ? null : now.command,
                 now != null && (now.asksPedal != null || now.asksKey != null));
@@ -92,7 +89,7 @@ final class Pedals {
     /** Stops learning; what was learned before stays. */
     void stop() {
         lesson = null;
-        said = resting();
+        said = PedalWords.resting();
     }
 
     /** Forgets what was learned for a command. */
@@ -140,7 +137,9 @@ final class Pedals {
         Lesson now = lesson;
         if (now == null) {
             Command given = PedalCommands.keys(learned).getOrDefault(key.code(), key.meaning());
-            said = given == null ? nothing("The key " + key.words()) : gives("The key " + key.words(), given);
+            said = given == null
+                    ? PedalWords.nothing("The key " + key.words())
+                    : PedalWords.gives("The key " + key.words(), given);
         } else {
             learn(now, key);
         }
@@ -155,9 +154,9 @@ final class Pedals {
     private void tryOut(HeardSignal heard) {
         Optional<Command> given = buttons.hear(heard).flatMap(PedalCommands::of);
         if (given.isPresent()) {
-            said = gives(heard.signal().words(), given.get());
+            said = PedalWords.gives(heard.signal().words(), given.get());
         } else if (!isRest(heard)) {
-            said = nothing(heard.signal().words());
+            said = PedalWords.nothing(heard.signal().words());
         }
     }
 
@@ -180,7 +179,7 @@ final class Pedals {
         String command = now.command.label();
         if (state instanceof Learning.Once once) {
             now.once = null;
-            said = once(once.signal().words());
+            said = PedalWords.once(once.signal().words());
         } else if (state instanceof Learning.Learned done) {
             done(learned.with(done.signal(), now.command.id()), done.signal().words(), now.command);
         } else if (state instanceof Learning.Differed differed) {
@@ -193,7 +192,7 @@ final class Pedals {
         } else if (state instanceof Learning.Taken taken) {
             now.asksPedal = taken.signal();
             String other = PedalCommands.of(taken.command()).map(Command::label).orElse(taken.command());
-            said = ask(taken.signal().words() + " already gives " + other, command);
+            said = PedalWords.ask(taken.signal().words() + " already gives " + other, command);
         }
     }
 
@@ -216,12 +215,12 @@ final class Pedals {
                     "The key " + key.words() + " is always for " + key.meaning().label() + "; choose another.");
         } else if (other != null) {
             now.asksKey = key;
-            said = ask("The key " + key.words() + " already gives " + other.label(), command.label());
+            said = PedalWords.ask("The key " + key.words() + " already gives " + other.label(), command.label());
         } else if (now.once != null && now.once.code().equals(key.code())) {
             done(learned.with(key.code(), command.id()), "the key " + key.words(), command);
         } else {
             now.once = key;
-            said = once("The key " + key.words());
+            said = PedalWords.once("The key " + key.words());
         }
     }
 
@@ -243,55 +242,5 @@ final class Pedals {
             buttons = new Buttons(next.pedals(), Buttons.QUIET_S);
             changed.accept(next);
         }
-    }
-
-    /** Begins a sentence. */
-    private static String first(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
-    }
-
-    private static Mark once(String button) {
-        return new Mark(Form.ONE_OF_THREE, Tone.CALM, first(button) + " heard. Press it once more. Tab stops.");
-    }
-
-    private static Mark ask(String what, String command) {
-        return new Mark(
-                Form.DIAMOND,
-                Tone.CAUTION,
-                first(what) + ". Enter moves it to " + command + ", Tab leaves it as it is.");
-    }
-
-    private static Mark gives(String button, Command command) {
-        return new Mark(Form.DISC, Tone.GOOD, first(button) + " gives " + command.label());
-    }
-
-    private static Mark nothing(String button) {
-        return new Mark(
-                Form.RING, Tone.CALM, first(button) + " gives nothing; choose a command and press Enter to learn it");
-    }
-
-    private static Mark resting() {
-        return new Mark(
-                Form.RING,
-                Tone.CALM,
-                "Choose a command and press Enter to learn a button for it. A press now only shows what it would give.");
-    }
-
-    private PedalsView.Row row(Command command) {
-        Map<String, Command> keys = PedalCommands.keys(learned);
-        Stream<String> learnedKeys =
-                keys.entrySet().stream().filter(e -> e.getValue() == command).map(e -> RemoteKey.inWords(e.getKey()));
-        List<String> pedals = new ArrayList<>();
-        learned.pedalsOf(command.id()).forEach(signal -> pedals.add(signal.words()));
-        return new PedalsView.Row(
-                command,
-                words(pedals.stream()),
-                words(learnedKeys),
-                words(RemoteKey.left(command, keys).stream().map(RemoteKey::inWords)));
-    }
-
-    private static String words(Stream<String> all) {
-        String words = String.join(", ", all.toList());
-        return words.isEmpty() ? "–" : words;
     }
 }

@@ -17,6 +17,9 @@ import java.util.function.BiFunction;
 
 /** Which act is walked through, in which variant, by which times, and what is planned to be said at those times. */
 final class Route {
+    /** Within this time after a figure's start, back means the figure before; tuned. */
+    private static final double JUST_BEGUN_S = 1;
+
     /** The act's line begins this long before its first figure, for the call of it. */
     private static final double LEAD_S = PatterRules.DEFAULT.callStartsAtMostBeforeS();
 
@@ -147,6 +150,15 @@ final class Route {
             }
         }
         return index;
+    }
+
+    /** Where a step on or back from a second of the act leads: the start of a figure, or an end of the line. */
+    double stepS(boolean on, double atS) {
+        int index = on ? index(atS) + 1 : index(atS - JUST_BEGUN_S);
+        if (index < 0) {
+            return fromS();
+        }
+        return index < figures().size() ? figures().get(index).startS() : toS();
     }
 
     List<Slot> slots() {

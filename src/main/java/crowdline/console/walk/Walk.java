@@ -1,26 +1,19 @@
 package crowdline.console.walk;
 
 import crowdline.console.keys.Command;
-import crowdline.console.live.Seconds;
 import crowdline.console.live.ShowWords;
 import crowdline.console.walk.WalkView.ScoreLine;
 import crowdline.patter.PatterRules;
 import crowdline.patter.Plan;
 import crowdline.patter.Practice;
 import crowdline.show.Act;
-import crowdline.show.FigureNote;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
-import crowdline.timing.Pass;
 import java.time.Instant;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,20 +21,15 @@ import org.jspecify.annotations.Nullable;
  * is a parameter, and {@link #view} says what to show. On the event thread alone.
  */
 public final class Walk {
-    /** Within this time after a figure's start, back means the figure before; tuned. */
-    private static final double JUST_BEGUN_S = 1;
-
     private static final String PASS_FIRST = "P ends the pass first";
     private static final String PRACTICE_FIRST = "R ends the practice run first";
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT);
 
     private final Route route;
     private final ShowWords words;
-    private final Notes notes;
+    private final FigureNotes notes;
     private final Supplier<Instant> wall;
     private final Player player = new Player();
-    private @Nullable PassTimer timer;
-    private Instant timedFrom = Instant.EPOCH;
+    private @Nullable Timing timing;
     private @Nullable Reading reading;
     private List<ScoreLine> score = List.of();
     private String message = "";
@@ -59,7 +47,7 @@ public final class Walk {
             Notes notes,
             Supplier<Instant> wall) {
         this.words = words;
-        this.notes = notes;
+        this.notes = new FigureNotes(notes);
         this.wall = wall;
         route = new Route(tours, planner, passes);
         player.load(route.fromS(), route.toS());
@@ -100,7 +88,7 @@ public final class Walk {
 
     /** True unless a pass or a practice run is on; then it says what to do first. */
     private boolean isFree() {
-        message = timer != null ? PASS_FIRST : reading != null ? PRACTICE_FIRST : "";
+        message = timing != null ? PASS_FIRST : reading != null ? PRACTICE_FIRST : "";
         return message.isEmpty();
     }
 
@@ -122,65 +110,39 @@ public final class Walk {
     }
 
     private void play(double nowS) {
-        PassTimer timing = timer;
-        if (timing == null) {
+        Timing pass = timing;
+        if (pass == null) {
             score = List.of();
             player.toggle(nowS);
-            return;
-        }
-        if (timing.index() < 0) {
-            timedFrom = wall.get();
-        }
-        if (timing.mark(nowS)) {
+        } else if (pass.mark(nowS, wall)) {
             time(nowS);
         }
     }
 
     private void step(boolean on, double nowS) {
-        PassTimer timing = timer;
-        if (timing != null) {
+        Timing pass = timing;
+        if (pass != null) {
             if (on) {
                 play(nowS);
             } else {
-                timing.back();
+                pass.timer().back();
             }
         } else if (isFree()) {
             score = List.of();
-            double atS = player.positionS(nowS);
-            int index = on ? route.index(atS) + 1 : route.index(atS - JUST_BEGUN_S);
-            if (index < 0) {
-                player.goTo(player.fromS(), nowS);
-            } else if (index < route.figures().size()) {
-                player.goTo(route.figures().get(index).startS(), nowS);
-            } else {
-                player.goTo(player.toS(), nowS);
-            }
+            player.goTo(route.stepS(on, player.positionS(nowS)), nowS);
         }
     }
 
     private void time(double nowS) {
-        PassTimer timing = timer;
-        if (timing != null) {
-            timer = null;
-            String id = "walked-" + DAY.format(timedFrom.atOffset(ZoneOffset.UTC));
-            Tour tour = route.tour();
-            Optional<Pass> made =
-                    timing.pass(id, tour.act().id(), tour.variant().name(), timedFrom);
-            made.ifPresent(route::keep);
-            message = made.map(Walk::kept).orElse("No figure was timed to its end; nothing is kept");
+        Timing pass = timing;
+        if (pass != null) {
+            timing = null;
+            message = pass.keptBy(route);
         } else if (isFree()) {
             player.stop(nowS);
             score = List.of();
-            timer = new PassTimer(route.tour().times().figures().stream()
-                    .map(FigureTime::figureId)
-                    .toList());
+            timing = new Timing(route.tour());
         }
-    }
-
-    private static String kept(Pass pass) {
-        int count = pass.figures().size();
-        return "Kept as a pass: " + count + (count == 1 ? " figure, " : " figures, ")
-                + Seconds.clock(pass.figures().get(count - 1).endS()) + ". W shows it";
     }
 
     private void practise(double nowS) {
@@ -224,41 +186,25 @@ public final class Walk {
 
     /** Stops what plays by itself; not a practice run or a pass, which have their own keys. */
     public void pause(double nowS) {
-        if (timer == null && reading == null) {
+        if (timing == null && reading == null) {
             player.stop(nowS);
         }
     }
 
     /** The note on the figure shown, to be changed; empty if there is none yet. */
     public String note(double nowS) {
-        return figureId(nowS)
-                .flatMap(id -> notes.all().stream()
-                        .filter(n -> n.about(route.act().id(), id))
-                        .findFirst())
-                .map(FigureNote::text)
-                .orElse("");
+        return figureId(nowS).map(id -> notes.text(route.act().id(), id)).orElse("");
     }
 
     /** Writes a note on the figure shown in place of the one there; an empty one takes it away. */
     public void write(String text, double nowS) {
-        String act = route.act().id();
-        String plain = text.strip();
-        figureId(nowS).ifPresent(id -> {
-            Stream<FigureNote> others = notes.all().stream().filter(n -> !n.about(act, id));
-            Stream<FigureNote> own = plain.isEmpty()
-                    ? Stream.of()
-                    : Stream.of(
-                            new FigureNote(act, id, plain.substring(0, Math.min(plain.length(), FigureNote.LONGEST))));
-            notes.keep(Stream.concat(others, own).toList());
-        });
+        figureId(nowS).ifPresent(id -> notes.write(route.act().id(), id, text));
     }
 
     public WalkView view(double nowS) {
         settle(nowS);
         return new WalkPresenter(words, this, nowS).view();
     }
-
-    // What the presenter reads.
 
     Route route() {
         return route;
@@ -270,7 +216,7 @@ public final class Walk {
 
     @Nullable
     PassTimer timer() {
-        return timer;
+        return timing == null ? null : timing.timer();
     }
 
     @Nullable
@@ -288,17 +234,14 @@ public final class Walk {
 
     /** Figures of the act that have a note. */
     List<String> noted() {
-        return notes.all().stream()
-                .filter(n -> n.actId().equals(route.act().id()))
-                .map(FigureNote::figureId)
-                .toList();
+        return notes.figuresOf(route.act().id());
     }
 
     /** The figure shown, or the first while its call is due. */
     Optional<String> figureId(double nowS) {
-        PassTimer timing = timer;
-        List<FigureTime> figures = timing != null ? route.tour().times().figures() : route.figures();
-        int index = timing != null ? timing.index() : route.index(player.positionS(nowS));
+        PassTimer walked = timer();
+        List<FigureTime> figures = walked != null ? route.tour().times().figures() : route.figures();
+        int index = walked != null ? walked.index() : route.index(player.positionS(nowS));
         return figures.isEmpty()
                 ? Optional.empty()
                 : Optional.of(figures.get(Math.max(0, index)).figureId());

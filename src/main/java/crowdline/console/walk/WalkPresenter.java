@@ -7,33 +7,21 @@ import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassName;
 import crowdline.console.theme.Tone;
-import crowdline.console.walk.WalkView.Bar;
 import crowdline.console.walk.WalkView.Flying;
 import crowdline.console.walk.WalkView.Saying;
-import crowdline.console.walk.WalkView.Segment;
-import crowdline.console.walk.WalkView.Stretch;
 import crowdline.console.walk.WalkView.Top;
-import crowdline.console.walk.WalkView.Value;
 import crowdline.console.walk.WalkView.Words;
 import crowdline.flight.FigureFlight;
-import crowdline.flight.Units;
 import crowdline.patter.Placed;
 import crowdline.show.Act;
 import crowdline.timing.FigureTime;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** Says what the Walk through place shows at one moment. */
 final class WalkPresenter {
     /** The next remark is shown this long before its time; a design choice, as long as one needs to read it. */
     private static final double READY_S = 4;
-    /** The line is told in so many steps, so that it is painted again only when one could see it. */
-    private static final double STEPS = 1500;
-
-    private static final String UNKNOWN = "–";
 
     private final ShowWords words;
     private final Walk walk;
@@ -56,7 +44,7 @@ final class WalkPresenter {
                 top(),
                 flying(),
                 saying(),
-                bar(),
+                new WalkBar(words, walk, nowS).bar(),
                 walk.figureId(nowS).map(id -> words.name(act, id)).orElse(""),
                 walk.message().isEmpty() ? hint() : walk.message());
     }
@@ -110,7 +98,12 @@ final class WalkPresenter {
         int index = timer != null ? timer.index() : route.index(atS);
         if (figures.isEmpty()) {
             return new Flying(
-                    "No figures", "", "", "Add figures to this variant in the show file.", values(null), SideView.NONE);
+                    "No figures",
+                    "",
+                    "",
+                    "Add figures to this variant in the show file.",
+                    TrackValues.of(null),
+                    SideView.NONE);
         }
         if (index < 0) {
             FigureTime first = figures.get(0);
@@ -119,7 +112,7 @@ final class WalkPresenter {
                     "before the first of " + figures.size(),
                     timer != null ? "Space when it begins" : "",
                     words.look(act, first.figureId()),
-                    values(null),
+                    TrackValues.of(null),
                     route.tour().sheet().path(-1));
         }
         FigureTime figure = figures.get(index);
@@ -135,7 +128,7 @@ final class WalkPresenter {
                 track.map(t -> t.element() + (t.upsideDown() ? ", upside down" : ""))
                         .orElse("timed, not predicted"),
                 words.look(act, figure.figureId()),
-                values(track.orElse(null)),
+                TrackValues.of(track.orElse(null)),
                 route.tour().sheet().at(place, share, null));
     }
 
@@ -147,35 +140,6 @@ final class WalkPresenter {
             }
         }
         return -1;
-    }
-
-    private static List<Value> values(@Nullable Track track) {
-        return track == null
-                ? List.of(
-                        new Value("Speed", UNKNOWN),
-                        new Value("Height", UNKNOWN),
-                        new Value("Load", UNKNOWN),
-                        new Value("Where", UNKNOWN))
-                : List.of(
-                        new Value("Speed", String.format(Locale.UK, "%.0f kt", Units.ktFromMps(track.speedMps()))),
-                        new Value(
-                                "Height",
-                                String.format(
-                                        Locale.UK, "%,d ft", Math.round(Units.ftFromM(track.heightM()) / 10) * 10)),
-                        new Value("Load", load(track.g())),
-                        new Value("Where", where(track)));
-    }
-
-    private static String load(double g) {
-        double tenths = Math.round(g * 10) / 10.0;
-        return (String.format(Locale.UK, "%+.1f", tenths + 0.0) + " g").replace('-', '−');
-    }
-
-    private static String where(Track track) {
-        long along = Math.round(track.alongM() / 10) * 10;
-        long away = Math.round(track.awayM() / 10) * 10;
-        String side = Math.abs(along) < 20 ? "centre" : Math.abs(along) + " m " + (along > 0 ? "right" : "left");
-        return Math.abs(away) < 20 ? side : side + ", " + Math.abs(away) + " m " + (away > 0 ? "out" : "in");
     }
 
     private Saying saying() {
@@ -228,49 +192,8 @@ final class WalkPresenter {
                         .map(r -> ShowWords.text(r, placed.form() == crowdline.patter.Form.SHORT))
                         .orElse(placed.remarkId()),
                 open ? "reading, " + when : when,
-                steps(gone),
+                WalkBar.steps(gone),
                 open);
-    }
-
-    private Bar bar() {
-        double fromS = walk.player().fromS();
-        double lengthS = walk.player().toS() - fromS;
-        if (lengthS <= 0) {
-            return new Bar(List.of(), List.of(), 0);
-        }
-        List<String> noted = walk.noted();
-        int current = current();
-        List<Segment> figures = new ArrayList<>();
-        for (int i = 0; i < route.figures().size(); i++) {
-            FigureTime figure = route.figures().get(i);
-            figures.add(new Segment(
-                    (figure.startS() - fromS) / lengthS,
-                    (figure.endS() - fromS) / lengthS,
-                    words.name(act, figure.figureId()),
-                    i == current,
-                    noted.contains(figure.figureId())));
-        }
-        List<Stretch> remarks = route.plan().placed().stream()
-                .map(p -> new Stretch(
-                        (p.startS() - fromS) / lengthS,
-                        (p.endS() - fromS) / lengthS,
-                        p.startS() <= atS && atS < p.endS()))
-                .toList();
-        return new Bar(figures, remarks, steps((atS - fromS) / lengthS));
-    }
-
-    /** Which figure of the line is shown: the one walked while a pass is timed, wherever the player stands. */
-    private int current() {
-        PassTimer timer = walk.timer();
-        if (timer == null) {
-            return route.index(atS);
-        }
-        String walked = timer.index() < 0 ? "" : walk.figureId(nowS).orElse("");
-        return route.figures().stream().map(FigureTime::figureId).toList().indexOf(walked);
-    }
-
-    private static double steps(double share) {
-        return Math.max(0, Math.min(1, Math.round(share * STEPS) / STEPS));
     }
 
     private String hint() {

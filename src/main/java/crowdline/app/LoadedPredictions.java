@@ -1,0 +1,59 @@
+package crowdline.app;
+
+import crowdline.console.passes.PassesPresenter;
+import crowdline.console.passes.PassesView;
+import crowdline.console.prepare.PreparePresenter;
+import crowdline.console.prepare.PreparePresenter.Found;
+import crowdline.flight.FigureFlight;
+import crowdline.flight.Flight;
+import crowdline.flight.FlightFinding;
+import crowdline.show.Act;
+import crowdline.show.Variant;
+import crowdline.timing.ActTimes;
+import crowdline.timing.LearnedTimes;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What Prepare shows of the predictions of a show. */
+record LoadedPredictions(LoadedShow loaded) implements PreparePresenter.Predictions {
+    @Override
+    public Optional<Flight> flight(Act act, Variant variant) {
+        return loaded.prediction(act.id(), variant.name()).map(Prediction::flight);
+    }
+
+    @Override
+    public Optional<ActTimes> times(Act act, Variant variant) {
+        return loaded.prediction(act.id(), variant.name()).map(Prediction::times);
+    }
+
+    @Override
+    public PassesView passes(Act act, Variant variant) {
+        return loaded.prediction(act.id(), variant.name())
+                .map(p -> view(act, variant, p))
+                .orElse(PassesView.NONE);
+    }
+
+    private PassesView view(Act act, Variant variant, Prediction prediction) {
+        PassesPresenter presenter = new PassesPresenter(
+                id -> prediction.flight().figure(id).map(FigureFlight::name).orElse(id),
+                loaded.show().venue().timeZone());
+        return presenter.view(prediction.learned(), LearnedTimes.ofAct(loaded.passes(), act.id(), variant.name()));
+    }
+
+    /** What was noticed on the predicted flight of every variant of every act. */
+    List<Found> findings() {
+        List<Found> found = new ArrayList<>();
+        for (Act act : loaded.show().acts()) {
+            for (Variant variant : act.variants()) {
+                loaded.prediction(act.id(), variant.name())
+                        .ifPresent(p -> p.flight().findings().forEach(f -> found.add(found(act, f))));
+            }
+        }
+        return found;
+    }
+
+    private static Found found(Act act, FlightFinding f) {
+        return new Found(f.severity(), act.title() + ": " + f.message(), 0);
+    }
+}

@@ -1,0 +1,44 @@
+package crowdline.console.walk;
+
+import crowdline.console.walk.WalkView.Value;
+import crowdline.flight.Units;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** What the aircraft does at a moment, in the words and units of the screen. */
+final class TrackValues {
+    private static final String UNKNOWN = "–";
+
+    private TrackValues() {}
+
+    /** Speed, height, load and place; dashes where nothing was predicted. */
+    static List<Value> of(@Nullable Track track) {
+        return track == null
+                ? List.of(
+                        new Value("Speed", UNKNOWN),
+                        new Value("Height", UNKNOWN),
+                        new Value("Load", UNKNOWN),
+                        new Value("Where", UNKNOWN))
+                : List.of(
+                        new Value("Speed", String.format(Locale.UK, "%.0f kt", Units.ktFromMps(track.speedMps()))),
+                        new Value(
+                                "Height",
+                                String.format(
+                                        Locale.UK, "%,d ft", Math.round(Units.ftFromM(track.heightM()) / 10) * 10)),
+                        new Value("Load", load(track.g())),
+                        new Value("Where", where(track)));
+    }
+
+    private static String load(double g) {
+        double tenths = Math.round(g * 10) / 10.0;
+        return (String.format(Locale.UK, "%+.1f", tenths + 0.0) + " g").replace('-', '−');
+    }
+
+    private static String where(Track track) {
+        long along = Math.round(track.alongM() / 10) * 10;
+        long away = Math.round(track.awayM() / 10) * 10;
+        String side = Math.abs(along) < 20 ? "centre" : Math.abs(along) + " m " + (along > 0 ? "right" : "left");
+        return Math.abs(away) < 20 ? side : side + ", " + Math.abs(away) + " m " + (away > 0 ? "out" : "in");
+    }
+}

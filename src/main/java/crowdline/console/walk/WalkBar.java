@@ -1,0 +1,71 @@
+package crowdline.console.walk;
+
+import crowdline.console.live.ShowWords;
+import crowdline.console.walk.WalkView.Bar;
+import crowdline.console.walk.WalkView.Segment;
+import crowdline.console.walk.WalkView.Stretch;
+import crowdline.timing.FigureTime;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The line of an act being walked through: its figures, its remarks, and where it is. */
+final class WalkBar {
+    /** The line is told in so many steps, so that it is painted again only when one could see it. */
+    private static final double STEPS = 1500;
+
+    private final ShowWords words;
+    private final Walk walk;
+    private final Route route;
+    private final double nowS;
+    private final double atS;
+
+    WalkBar(ShowWords words, Walk walk, double nowS) {
+        this.words = words;
+        this.walk = walk;
+        this.nowS = nowS;
+        route = walk.route();
+        atS = walk.player().positionS(nowS);
+    }
+
+    Bar bar() {
+        double fromS = walk.player().fromS();
+        double lengthS = walk.player().toS() - fromS;
+        if (lengthS <= 0) {
+            return new Bar(List.of(), List.of(), 0);
+        }
+        List<String> noted = walk.noted();
+        int current = current();
+        List<Segment> figures = new ArrayList<>();
+        for (int i = 0; i < route.figures().size(); i++) {
+            FigureTime figure = route.figures().get(i);
+            figures.add(new Segment(
+                    (figure.startS() - fromS) / lengthS,
+                    (figure.endS() - fromS) / lengthS,
+                    words.name(route.act(), figure.figureId()),
+                    i == current,
+                    noted.contains(figure.figureId())));
+        }
+        List<Stretch> remarks = route.plan().placed().stream()
+                .map(p -> new Stretch(
+                        (p.startS() - fromS) / lengthS,
+                        (p.endS() - fromS) / lengthS,
+                        p.startS() <= atS && atS < p.endS()))
+                .toList();
+        return new Bar(figures, remarks, steps((atS - fromS) / lengthS));
+    }
+
+    /** Which figure of the line is shown: the one walked while a pass is timed, wherever the player stands. */
+    private int current() {
+        PassTimer timer = walk.timer();
+        if (timer == null) {
+            return route.index(atS);
+        }
+        String walked = timer.index() < 0 ? "" : walk.figureId(nowS).orElse("");
+        return route.figures().stream().map(FigureTime::figureId).toList().indexOf(walked);
+    }
+
+    /** A share in steps that can be seen, 0 to 1. */
+    static double steps(double share) {
+        return Math.max(0, Math.min(1, Math.round(share * STEPS) / STEPS));
+    }
+}

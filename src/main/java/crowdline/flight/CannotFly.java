@@ -1,0 +1,22 @@
+package crowdline.flight;
+
+/** Thrown inside the prediction when an element cannot be flown; carries what to tell the user. */
+final class CannotFly extends Exception {
+    private static final long serialVersionUID = 1;
+    private final String why;
+    private final transient Moment where;
+
+    CannotFly(String why, Moment where) {
+        super(why);
+        this.why = why;
+        this.where = where;
+    }
+
+    String why() {
+        return why;
+    }
+
+    Moment where() {
+        return where;
+    }
+}
