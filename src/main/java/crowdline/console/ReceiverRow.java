@@ -43,8 +43,13 @@ record ReceiverRow(String name, String where, Way way, boolean inUse) {
     }
 
     private static String named(String where) {
+        if (where.equals("-")) {
+            return "Standard input";
+        }
         Path name = Path.of(where).getFileName();
-        return where.equals("-") ? "Standard input" : name == null ? where : name + " (" + where + ")";
+        return name == null || where.startsWith("/dev/") || name.toString().equals(where)
+                ? where
+                : name + " (" + where + ")";
     }
 
     /** How much faster than flown a flight log of this row is played. */
@@ -56,7 +61,7 @@ record ReceiverRow(String name, String where, Way way, boolean inUse) {
     static String said(Receivers found) {
         String how = "Enter chooses, Escape leaves it as it is. Tab leads to the field for a port that is not listed.";
         if (!found.inUse().isEmpty()) {
-            return "In use: " + named(found.inUse()) + (found.state().isEmpty() ? ". " : ", " + found.state() + ". ")
+            return "In use: " + named(found.inUse()) + (found.state().isEmpty() ? ". " : " (" + found.state() + "). ")
                     + how;
         }
         return (found.ports().isEmpty()

@@ -60,9 +60,9 @@ class ReceiverPanelTest {
     void whatIsInUseIsListedEvenIfNoPortOfThatNameWasFound() {
         Receivers found = new Receivers(PORTS, "/dev/pts/7", "receiving");
         ReceiverRow first = ReceiverRow.of(found).get(0);
-        assertThat(first.name()).isEqualTo("7 (/dev/pts/7)");
+        assertThat(first.name()).isEqualTo("/dev/pts/7");
         assertThat(first.inUse()).isTrue();
-        assertThat(ReceiverRow.said(found)).startsWith("In use: 7 (/dev/pts/7), receiving. ");
+        assertThat(ReceiverRow.said(found)).startsWith("In use: /dev/pts/7 (receiving). ");
     }
 
     @Test

@@ -96,7 +96,7 @@ public final class DebriefPanel extends JPanel {
 
     private void choose(@Nullable RunView run) {
         table.show(run == null ? java.util.List.of() : run.figures());
-        total.setText(run == null ? "" : run.title() + ": " + run.total());
+        total.setText(run == null ? "" : PlainText.unbroken(run.title() + ": " + run.total()));
         said.setText(run == null ? " " : run.said());
         remarks.clear();
         if (run != null) {
@@ -145,10 +145,11 @@ public final class DebriefPanel extends JPanel {
         said.setFont(worn.strong(TextRole.BODY));
         keys.setFont(worn.plain(TextRole.LABEL));
         keys.setForeground(worn.palette().soft());
-        runList.setCellRenderer(new CellPainter<>(worn, 62, r -> r.title() + ", " + r.when(), DebriefPanel::run));
+        runList.setCellRenderer(
+                new CellPainter<>(worn, isLarge(worn) ? 78 : 62, r -> r.title() + ", " + r.when(), DebriefPanel::run));
         changeList.setCellRenderer(new CellPainter<>(worn, 84, Line::text, DebriefPanel::change));
-        remarkList.setCellRenderer(
-                new CellPainter<>(worn, 44, l -> l.mark().word() + ", " + l.text(), DebriefPanel::remark));
+        remarkList.setCellRenderer(new CellPainter<>(
+                worn, isLarge(worn) ? 54 : 44, l -> l.mark().word() + ", " + l.text(), DebriefPanel::remark));
         for (JList<?> list : java.util.List.of(runList, changeList, remarkList)) {
             list.setBackground(worn.palette().stage());
         }
@@ -195,14 +196,20 @@ public final class DebriefPanel extends JPanel {
         return scroll;
     }
 
+    /** Whether words are so large that what is one line otherwise takes two. */
+    private static boolean isLarge(Appearance appearance) {
+        return appearance.zoom().percent() > 140;
+    }
+
     private static void run(Pen pen, RunView run, Box box, boolean chosen) {
         Box inner = box.inset(pen.px(12), pen.px(4));
-        Box top = inner.top(inner.h() * 0.55);
+        double named = isLarge(pen.appearance()) ? 0.66 : 0.55;
+        Box top = inner.top(inner.h() * named);
         pen.midway(
-                pen.line(run.title(), TextRole.SMALL, true, top),
+                pen.row(run.title(), TextRole.SMALL, true, top, 2),
                 top,
                 chosen ? pen.palette().onChosen() : pen.palette().text());
-        Box under = inner.bottom(inner.h() * 0.42);
+        Box under = inner.bottom(inner.h() * (0.97 - named));
         pen.midway(
                 pen.line(run.when(), TextRole.BODY, false, under),
                 under,
@@ -220,14 +227,14 @@ public final class DebriefPanel extends JPanel {
         Box inner = box.inset(pen.px(12), pen.px(3));
         Box state = inner.left(inner.w() * 0.2);
         if (chosen) {
-            pen.markOnChosen(line.mark(), TextRole.BODY, state);
+            pen.markOnChosen(line.mark(), TextRole.BODY, state, 2);
         } else {
-            pen.mark(line.mark(), TextRole.BODY, state);
+            pen.mark(line.mark(), TextRole.BODY, state, 2);
         }
         double aside = inner.w() * 0.1;
         Box text = inner.rightOf(inner.w() * 0.21).leftOf(aside + pen.px(8));
         pen.midway(
-                pen.lines(line.text(), TextRole.BODY, false, text, 2),
+                pen.row(line.text(), TextRole.BODY, false, text, 3),
                 text,
                 chosen ? pen.palette().onChosen() : pen.palette().text());
         Box at = inner.right(aside);

@@ -22,7 +22,7 @@ final class WordsCells {
     static CellPainter<RemarkRow> remarks(Appearance appearance) {
         return new CellPainter<>(
                 appearance,
-                78,
+                isLarge(appearance) ? 104 : 78,
                 r -> r.kind() + ": " + r.text() + " " + r.verdict().word(),
                 WordsCells::remark);
     }
@@ -76,27 +76,35 @@ final class WordsCells {
 
     private static void remark(Pen pen, RemarkRow remark, Box box, boolean chosen) {
         Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
-        Box inner = box.inset(box.h() * 0.14, box.h() * 0.09);
-        Box top = inner.top(inner.h() * 0.34);
-        Box kind = top.left(inner.w() * 0.25);
+        boolean large = isLarge(pen.appearance());
+        Box inner = box.inset(pen.sizePx(TextRole.BODY) * 0.8, box.h() * (large ? 0.05 : 0.09));
+        // Large words need a line each for the kind and for the verdict.
+        Box top = inner.top(inner.h() * (large ? 0.19 : 0.34));
+        Box kind = large ? top : top.left(inner.w() * 0.25);
         pen.midway(
                 pen.line(remark.kind(), TextRole.LABEL, false, kind),
                 kind,
                 chosen ? text : pen.palette().soft());
-        Box verdict = top.rightOf(inner.w() * 0.27);
+        Box verdict = large ? inner.belowTop(inner.h() * 0.2).top(inner.h() * 0.33) : top.rightOf(inner.w() * 0.27);
         if (chosen) {
-            pen.markOnChosen(remark.verdict(), TextRole.LABEL, verdict);
+            pen.markOnChosen(remark.verdict(), TextRole.LABEL, verdict, large ? 2 : 1);
         } else {
-            pen.mark(remark.verdict(), TextRole.LABEL, verdict);
+            pen.mark(remark.verdict(), TextRole.LABEL, verdict, large ? 2 : 1);
         }
-        Box words = inner.belowTop(inner.h() * 0.38);
-        pen.atTop(pen.lines(remark.text(), TextRole.BODY, false, words, 2), words, text);
+        Box words = inner.belowTop(inner.h() * (large ? 0.55 : 0.38));
+        pen.atTop(pen.row(remark.text(), TextRole.BODY, false, words, 3), words, text);
+    }
+
+    /** Whether words are so large that a row of the list has no room for two things beside each other. */
+    private static boolean isLarge(Appearance appearance) {
+        return appearance.zoom().percent() > 140;
     }
 
     private static void fact(Pen pen, FactRow fact, Box box, boolean chosen) {
         Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
         Box inner = box.inset(box.h() * 0.1, box.h() * 0.07);
-        Box top = inner.top(inner.h() * 0.25);
+        int markLines = isLarge(pen.appearance()) ? 2 : 1;
+        Box top = inner.top(inner.h() * (markLines > 1 ? 0.31 : 0.25));
         Box number = top.left(inner.w() * 0.3);
         pen.midway(
                 pen.line(fact.number(), TextRole.LABEL, true, number),
@@ -104,11 +112,11 @@ final class WordsCells {
                 chosen ? text : pen.palette().soft());
         Box mark = top.rightOf(inner.w() * 0.32);
         if (chosen) {
-            pen.markOnChosen(fact.mark(), TextRole.LABEL, mark);
+            pen.markOnChosen(fact.mark(), TextRole.LABEL, mark, markLines);
         } else {
-            pen.mark(fact.mark(), TextRole.LABEL, mark);
+            pen.mark(fact.mark(), TextRole.LABEL, mark, markLines);
         }
-        Box words = inner.belowTop(inner.h() * 0.29);
+        Box words = inner.belowTop(top.h() + inner.h() * 0.04);
         pen.atTop(pen.lines(fact.text(), TextRole.BODY, false, words, 4), words, text);
     }
 

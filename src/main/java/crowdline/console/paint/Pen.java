@@ -71,6 +71,15 @@ public final class Pen {
         return block(List.of(text), strong ? strong() : plain(), sizePx(role), leastPx(), box, mostLines);
     }
 
+    /**
+     * Words of a row: what is the least size otherwise grows with the zoom here, and what does not fit is cut with an
+     * ellipsis, since small words in a large window help nobody.
+     */
+    public TextBlock row(String text, TextRole role, boolean strong, Box box, int mostLines) {
+        double least = leastPx() * appearance.zoom().factor();
+        return block(List.of(text), strong ? strong() : plain(), sizePx(role), least, box, mostLines);
+    }
+
     /** Words in breaths, as large as fits between two sizes. */
     public TextBlock block(List<String> breaths, Font font, double mostPx, double leastPx, Box box, int mostLines) {
         return fit.fit(new TextFit.Wish(breaths, font, mostPx, leastPx, box.w(), box.h(), mostLines));
@@ -103,7 +112,12 @@ public final class Pen {
 
     /** The same on the ground of a chosen row, where a tone would not be readable: the shape and the word stay. */
     public double markOnChosen(Mark mark, TextRole role, Box box) {
-        return mark(mark, role, box, 1, palette().onChosen());
+        return markOnChosen(mark, role, box, 1);
+    }
+
+    /** The same with a word that may take several lines. */
+    public double markOnChosen(Mark mark, TextRole role, Box box, int mostLines) {
+        return mark(mark, role, box, mostLines, palette().onChosen());
     }
 
     private double mark(Mark mark, TextRole role, Box box, int mostLines, Color colour) {

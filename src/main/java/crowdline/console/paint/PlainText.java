@@ -28,6 +28,11 @@ public final class PlainText {
         return area;
     }
 
+    /** The same words with no line break between a number and its unit. */
+    public static String unbroken(String text) {
+        return text.replaceAll("(?<=[0-9]) (?=(s|min|kt|ft|hPa|°C|m|g)\\b)", "\u00a0");
+    }
+
     /** A renderer of list cells with HTML off. */
     public static DefaultListCellRenderer cells() {
         return new PlainCells();

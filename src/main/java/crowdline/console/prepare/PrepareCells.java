@@ -17,7 +17,10 @@ final class PrepareCells {
 
     static CellPainter<ActView> acts(Appearance appearance) {
         return new CellPainter<>(
-                appearance, 66, a -> a.slot() + ", " + a.title() + ", " + a.performer(), PrepareCells::act);
+                appearance,
+                isLarge(appearance) ? 73 : 66,
+                a -> a.slot() + ", " + a.title() + ", " + a.performer(),
+                PrepareCells::act);
     }
 
     static CellPainter<FindingView> findings(Appearance appearance) {
@@ -36,13 +39,20 @@ final class PrepareCells {
     private static void act(Pen pen, ActView act, Box box, boolean chosen) {
         Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
         Color soft = chosen ? pen.palette().onChosen() : pen.palette().soft();
-        Box inner = box.inset(box.h() * 0.18, box.h() * 0.1);
-        Box top = inner.top(inner.h() * 0.3);
+        boolean large = isLarge(pen.appearance());
+        Box inner = box.inset(pen.sizePx(TextRole.BODY) * 0.8, box.h() * (large ? 0.06 : 0.1));
+        double line = inner.h() * (large ? 0.23 : 0.3);
+        Box top = inner.top(line);
         pen.midway(pen.line(act.slot(), TextRole.LABEL, false, top), top, soft);
-        Box middle = inner.belowTop(inner.h() * 0.3).top(inner.h() * 0.4);
-        pen.midway(pen.line(act.title(), TextRole.SMALL, true, middle), middle, text);
-        Box bottom = inner.bottom(inner.h() * 0.3);
+        Box bottom = inner.bottom(line);
+        Box middle = inner.belowTop(line).aboveBottom(bottom.h());
+        pen.midway(pen.row(act.title(), TextRole.SMALL, true, middle, 2), middle, text);
         pen.midway(pen.line(act.performer() + ", " + act.airframe(), TextRole.LABEL, false, bottom), bottom, soft);
+    }
+
+    /** Whether words are so large that what is one line otherwise takes two. */
+    private static boolean isLarge(Appearance appearance) {
+        return appearance.zoom().percent() > 140;
     }
 
     private static void finding(Pen pen, FindingView finding, Box box, boolean chosen) {
