@@ -8,7 +8,7 @@ import java.util.Arrays;
  * rule a state out. All widths are tuned.
  */
 final class Fit {
-    private static final double FLOOR = 0.03;
+    private static final double FLOOR = 0.01;
     private static final double PLACE_FLOOR = 0.3;
     /** Where a flight can be at all: half widths of the broad density. */
     private static final double WIDE_ALONG_M = 250;
