@@ -6,6 +6,7 @@ import com.formdev.flatlaf.FlatLightLaf;
 import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import java.awt.Color;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import javax.swing.UIManager;
 import javax.swing.plaf.ColorUIResource;
@@ -49,7 +50,10 @@ public final class LookAndFeel {
             FlatLightLaf.setup();
         }
         UIManager.put("defaultFont", new FontUIResource(appearance.plain(TextRole.BODY)));
-        UIManager.put("Table.gridColor", new ColorUIResource(palette.rule()));
+        for (String line :
+                List.of("Table.gridColor", "TableHeader.separatorColor", "TableHeader.bottomSeparatorColor")) {
+            UIManager.put(line, new ColorUIResource(palette.rule()));
+        }
         FlatLaf.updateUI();
     }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.awt.Color;
 import java.util.List;
 import java.util.stream.Stream;
+import javax.swing.UIManager;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -73,5 +74,18 @@ class ThemesTest {
             theme = Themes.after(theme);
         }
         assertThat(theme).isEqualTo(Themes.DAY);
+    }
+
+    /** What the library derives from the accent for a table's head is yellow in the day theme. */
+    @ParameterizedTest
+    @MethodSource("themes")
+    void linesOfATableAreTheThemesOwn(Theme theme) {
+        LookAndFeel.wear(new Appearance(theme, Zoom.NONE));
+        for (String line :
+                List.of("Table.gridColor", "TableHeader.separatorColor", "TableHeader.bottomSeparatorColor")) {
+            assertThat(UIManager.getColor(line))
+                    .as(line)
+                    .isEqualTo(theme.palette().rule());
+        }
     }
 }
