@@ -3,7 +3,6 @@ package crowdline.app;
 import crowdline.console.edit.WordHints;
 import crowdline.console.edit.WordsBasis;
 import crowdline.show.Catalogue;
-import crowdline.show.CatalogueEntry;
 import crowdline.show.Figure;
 import crowdline.speech.Pace;
 import crowdline.speech.Spoken;
@@ -32,14 +31,7 @@ final class BasisOfShow {
                 spoken::expand,
                 text -> pace.get().time(spoken.expand(text)),
                 (act, figure) -> lasts(flown.get(), act, figure),
-                figure -> {
-                    String title = figure.title();
-                    return title != null
-                            ? title
-                            : all.find(figure.figure())
-                                    .map(CatalogueEntry::name)
-                                    .orElse(figure.figure());
-                });
+                all::nameOf);
     }
 
     /** Every name a figure goes by. */

@@ -2,8 +2,6 @@ package crowdline.app;
 
 import crowdline.live.DebriefSources;
 import crowdline.patter.Plan;
-import crowdline.show.CatalogueEntry;
-import crowdline.show.Figure;
 import crowdline.timing.ActTimes;
 import crowdline.timing.Pass;
 import java.time.Instant;
@@ -34,23 +32,12 @@ record LoadedDebrief(LoadedShow loaded, Instant begun, BiFunction<String, String
         return loaded.show()
                 .act(actId)
                 .flatMap(act -> act.figure(figureId))
-                .map(this::name)
+                .map(loaded.catalogue().with(loaded.show().figures())::nameOf)
                 .orElse(figureId);
     }
 
     @Override
     public List<Pass> passes(String actId, String variant) {
         return kept.apply(actId, variant);
-    }
-
-    private String name(Figure figure) {
-        String title = figure.title();
-        return title != null
-                ? title
-                : loaded.catalogue()
-                        .with(loaded.show().figures())
-                        .find(figure.figure())
-                        .map(CatalogueEntry::name)
-                        .orElse(figure.figure());
     }
 }

@@ -63,9 +63,8 @@ public final class Predictor {
         Double ownEntry = figure.minEntryKt();
         Double usual = entry == null ? null : entry.minEntryKt();
         double minEntry = ownEntry != null ? ownEntry : own != null || usual == null ? 0 : usual;
-        String title = figure.title();
-        String name = title != null ? title : entry == null ? figure.figure() : entry.name();
-        return new PlannedFigure(figure, name, figure.durationS() != null ? List.of() : elements, minEntry);
+        return new PlannedFigure(
+                figure, catalogue.nameOf(figure), figure.durationS() != null ? List.of() : elements, minEntry);
     }
 
     /** The flight as planned, with samples and findings. */

@@ -71,6 +71,14 @@ public final class Catalogue {
         return Optional.ofNullable(byName.get(key(name)));
     }
 
+    /** How a figure is called: by its own title, else as the catalogue has it, else as the show file does. */
+    public String nameOf(Figure figure) {
+        String title = figure.title();
+        return title != null
+                ? title
+                : find(figure.figure()).map(CatalogueEntry::name).orElse(figure.figure());
+    }
+
     /** Every name and alias, as keys in lower case. */
     public List<String> names() {
         return Collections.unmodifiableList(new ArrayList<>(byName.keySet()));

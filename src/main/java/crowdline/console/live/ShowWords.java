@@ -88,17 +88,7 @@ public final class ShowWords {
 
     /** How a figure is called: its own title, else the catalogue's name. */
     public String name(@Nullable Act act, String figureId) {
-        return figure(act, figureId)
-                .map(f -> {
-                    String title = f.title();
-                    return title != null
-                            ? title
-                            : catalogue
-                                    .find(f.figure())
-                                    .map(CatalogueEntry::name)
-                                    .orElse(f.figure());
-                })
-                .orElse(figureId);
+        return figure(act, figureId).map(catalogue::nameOf).orElse(figureId);
     }
 
     /** The one sentence of what to look for, or empty. */

@@ -154,11 +154,10 @@ public final class PreparePresenter {
 
     private FigureView figure(Catalogue all, Figure figure, Optional<FigureFlight> flight, Optional<FigureTime> time) {
         Optional<CatalogueEntry> entry = all.find(figure.figure());
-        String title = figure.title();
         String look = figure.look();
         Optional<FigureFlight> flown = flight.filter(FigureFlight::simulated);
         return new FigureView(
-                title != null ? title : entry.map(CatalogueEntry::name).orElse(figure.figure()),
+                all.nameOf(figure),
                 look != null ? look : entry.map(CatalogueEntry::lookFor).orElse(""),
                 time.map(t -> Seconds.clock(t.startS())).orElse(UNKNOWN),
                 time.map(t -> String.format(Locale.UK, "%.0f s", t.durationS())).orElse(UNKNOWN),
