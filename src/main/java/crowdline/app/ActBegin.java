@@ -29,9 +29,9 @@ final class ActBegin {
     private static final double ON_ITS_WAY_S = 1;
 
     private final boolean onGround;
-    private double waitsSinceS = Double.NaN;
-    private double flownSinceS = Double.NaN;
-    private double sureSinceS = Double.NaN;
+    private final Lasting waits = new Lasting();
+    private final Lasting flies = new Lasting();
+    private final Lasting sure = new Lasting();
     private double sensibleS = Double.NaN;
     private double toldS = Double.NEGATIVE_INFINITY;
     private boolean ready;
@@ -51,23 +51,22 @@ final class ActBegin {
                 || !course.aircraftMayBegin()
                 || !first
                 || silent) {
-            forget();
+            forget(nowS);
             return Optional.empty();
         }
-        boolean waits = now.state() == FollowNow.State.BEFORE && now.confidence() >= SURE;
         boolean flown = now.state() == FollowNow.State.ON_PLAN && now.figureIndex() == 0;
-        waitsSinceS = since(waits, waitsSinceS, nowS);
-        flownSinceS = since(flown, flownSinceS, nowS);
-        sureSinceS = since(flown && now.confidence() >= SURE, sureSinceS, nowS);
-        ready |= nowS - waitsSinceS >= SEEN_WAITING_S;
+        waits.is(now.state() == FollowNow.State.BEFORE && now.confidence() >= SURE, nowS);
+        flies.is(flown, nowS);
+        sure.is(flown && now.confidence() >= SURE, nowS);
+        ready |= waits.atLeast(SEEN_WAITING_S, nowS);
         if (Double.isNaN(sensibleS) || now.state() == FollowNow.State.BEFORE || (ready && flown)) {
             sensibleS = nowS;
         }
-        if (!ready || !(nowS - sureSinceS >= FLOWN_S) || nowS - toldS < ON_ITS_WAY_S) {
+        if (!ready || !sure.atLeast(FLOWN_S, nowS) || nowS - toldS < ON_ITS_WAY_S) {
             return Optional.empty();
         }
         toldS = nowS;
-        return Optional.of(new FlightEvent.AircraftBegan(nowS, onGround ? flownSinceS : nowS));
+        return Optional.of(new FlightEvent.AircraftBegan(nowS, onGround ? flies.sinceS() : nowS));
     }
 
     /** True if the aircraft was seen to wait for its act and is still watched. */
@@ -80,15 +79,11 @@ final class ActBegin {
         return nowS - sensibleS >= MUDDLED_S;
     }
 
-    private void forget() {
+    private void forget(double nowS) {
         ready = false;
-        waitsSinceS = Double.NaN;
-        flownSinceS = Double.NaN;
-        sureSinceS = Double.NaN;
+        waits.is(false, nowS);
+        flies.is(false, nowS);
+        sure.is(false, nowS);
         sensibleS = Double.NaN;
-    }
-
-    private static double since(boolean so, double sinceS, double nowS) {
-        return !so ? Double.NaN : Double.isNaN(sinceS) ? nowS : sinceS;
     }
 }

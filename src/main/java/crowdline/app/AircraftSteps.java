@@ -36,8 +36,8 @@ final class AircraftSteps {
     private double toldS = Double.NEGATIVE_INFINITY;
     private int likely = -1;
     private double likelySinceS;
-    private double badSinceS = Double.NaN;
-    private double goodSinceS = Double.NaN;
+    private final Lasting readsBadly = new Lasting();
+    private final Lasting readsWell = new Lasting();
     private double leadToldS = Double.NEGATIVE_INFINITY;
 
     /**
@@ -47,14 +47,14 @@ final class AircraftSteps {
      */
     Optional<FlightEvent> next(LiveState state, @Nullable FollowNow now, double nowS) {
         boolean bad = now == null || isBad(state.course(), now);
-        badSinceS = !bad ? Double.NaN : Double.isNaN(badSinceS) ? nowS : badSinceS;
-        goodSinceS = bad ? Double.NaN : Double.isNaN(goodSinceS) ? nowS : goodSinceS;
+        readsBadly.is(bad, nowS);
+        readsWell.is(!bad, nowS);
         Course course = state.course();
         if (state.incidentOpen() || !course.inTheAir() || course.source() != Source.AIRCRAFT) {
             return Optional.empty();
         }
-        boolean lost = nowS - badSinceS >= LOST_S;
-        boolean found = nowS - goodSinceS >= FOUND_S;
+        boolean lost = readsBadly.atLeast(LOST_S, nowS);
+        boolean found = readsWell.atLeast(FOUND_S, nowS);
         if (course.clockStandsIn() ? found : lost) {
             if (nowS - leadToldS < ON_ITS_WAY_S) {
                 return Optional.empty();
@@ -82,7 +82,7 @@ final class AircraftSteps {
     private double seenS(@Nullable FollowNow now, double nowS) {
         return now == null || Double.isInfinite(now.silentS())
                 ? 0
-                : Math.max(0, Math.min(badSinceS, nowS - now.silentS()));
+                : Math.max(0, Math.min(readsBadly.sinceS(), nowS - now.silentS()));
     }
 
     private Optional<FlightEvent> step(LiveState state, FollowNow now, double nowS) {
