@@ -111,7 +111,7 @@ final class Evidence {
                     fit.look(bin, sign, seen, power);
                     looked = true;
                 }
-                fit.weigh(belief, state, power);
+                fit.weigh(belief, state);
             }
         }
     }

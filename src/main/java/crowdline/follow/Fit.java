@@ -54,6 +54,7 @@ final class Fit {
     private final double[] planMps = new double[SPEED_PEAK.length];
     private final double[] speed2 = new double[SPEED_PEAK.length];
     private double common;
+    private double power;
     private double perPower;
     /** Which of the speeds are known, from and to. */
     private int firstSpeed;
@@ -69,8 +70,13 @@ final class Fit {
         lowestM = lowest;
     }
 
-    /** Takes from a bin what all its states of one direction have in common. */
+    /**
+     * Takes from a bin what all its states of one direction have in common.
+     *
+     * @param power how much of the reading is news, over 0 to 1
+     */
     void look(int bin, double sign, Seen seen, double power) {
+        this.power = power;
         perPower = 1 / power;
         place(0, sign * seen.alongM() - bins.xM[bin], ALONG_M, bins.vxMps[bin]);
         place(1, seen.heightM() - bins.zM[bin], HEIGHT_M, bins.vzMps[bin]);
@@ -112,12 +118,8 @@ final class Fit {
         speed2[k] = least + slack * slack;
     }
 
-    /**
-     * Weighs a state of the bin looked at and moves its offsets towards what was seen.
-     *
-     * @param power how much of the reading is news, over 0 to 1, as when looking
-     */
-    void weigh(Belief belief, int state, double power) {
+    /** Weighs a state of the bin looked at and moves its offsets towards what was seen. */
+    void weigh(Belief belief, int state) {
         double[] cells = belief.cells;
         int cell = state * Moments.WIDTH;
         double c = belief.chance[state];

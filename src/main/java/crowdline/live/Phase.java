@@ -12,8 +12,8 @@ public sealed interface Phase {
      * @param index which figure
      * @param startedAtS when it began
      * @param heldS seconds of it during which its clock was held
-     * @param confirmedAtS when the hand, or the aircraft before it was lost, last said that this is the figure; a clock that would have left it before then
-     *     was wrong and waits for the hand
+     * @param confirmedAtS when the hand, or the aircraft before it was lost, last said that this is the figure; a clock
+     *     that would have left it before then was wrong and waits for the hand
      */
     record Flying(int index, double startedAtS, double heldS, double confirmedAtS) implements Phase {
         public Flying {

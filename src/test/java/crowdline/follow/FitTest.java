@@ -28,7 +28,7 @@ class FitTest {
 
     private void weigh(Belief belief, Seen seen) {
         fit.look(BIN, 1, seen, POWER);
-        fit.weigh(belief, belief.state(0, BIN), POWER);
+        fit.weigh(belief, belief.state(0, BIN));
     }
 
     private double believed(Belief belief, int offset) {
