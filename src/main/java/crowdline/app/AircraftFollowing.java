@@ -140,7 +140,7 @@ final class AircraftFollowing {
 
     private @Nullable String other(FollowNow found) {
         FollowPlan known = plan;
-        if (known == null || found.alternatives().size() < 2 || found.confidence() >= 0.9) {
+        if (known == null || found.alternatives().size() < 2 || found.confidence() > FollowNow.SURE) {
             return null;
         }
         return known.name(found.alternatives().get(1).figureIndex());

@@ -18,14 +18,13 @@ final class Answer {
 
     private final FollowPlan plan;
     private final Belief belief;
-    private final double most;
+    private final Doubt doubt;
     private final double[] chances;
 
-    /** @param most no more than this is believed of a figure, from 0 to 1 */
-    Answer(FollowPlan plan, Belief belief, double most) {
+    Answer(FollowPlan plan, Belief belief, Doubt doubt) {
         this.plan = plan;
         this.belief = belief;
-        this.most = most;
+        this.doubt = doubt;
         chances = new double[plan.size()];
         for (int f = 0; f < chances.length; f++) {
             chances[f] = belief.in(f);
@@ -40,7 +39,7 @@ final class Answer {
         if (fixed != null) {
             best = fixed;
         }
-        double confidence = fixed != null ? 1 : Math.min(chances[best], most);
+        double confidence = fixed != null ? 1 : doubt.said(chances[best], tS);
         FollowNow.State state = confidence >= SURE_ENOUGH ? FollowNow.State.ON_PLAN : FollowNow.State.UNSURE;
         int index = best;
         if (fixed == null) {
@@ -54,7 +53,7 @@ final class Answer {
                 index = plan.size();
             } else if (belief.unplanned() > confidence) {
                 state = belief.unplanned() >= SURE_ENOUGH ? FollowNow.State.OFF_PLAN : FollowNow.State.UNSURE;
-                confidence = belief.unplanned();
+                confidence = doubt.said(belief.unplanned(), tS);
             }
         }
         if (silent && fixed == null) {

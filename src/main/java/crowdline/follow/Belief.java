@@ -25,6 +25,8 @@ final class Belief {
     private final double[] sum;
     /** Of each lane and figure, the chance of its second half when last settled. */
     private final double[] late;
+    /** Of each lane and figure, the chance of its likeliest state. */
+    private final double[] most;
 
     double before;
     /** Off the plan, doing anything. */
@@ -43,6 +45,7 @@ final class Belief {
         high = new int[lanes * bins.figures];
         sum = new double[lanes * bins.figures];
         late = new double[lanes * bins.figures];
+        most = new double[lanes * bins.figures];
         Arrays.fill(low, Integer.MAX_VALUE);
         Arrays.fill(high, -1);
     }
@@ -136,20 +139,23 @@ final class Belief {
         return off + offGently;
     }
 
-    double total() {
+    /**
+     * Makes the chances add up to 1 and forgets what is too unlikely to matter: figures in a lane as a whole, so that one
+     * whose phase is not known yet is not forgotten piece by piece, and the edges of each.
+     *
+     * @param leastFigure a figure in a lane less likely than this is forgotten
+     * @param leastState a state less likely than this is forgotten
+     * @param leastShare and one less likely than this share of the likeliest of its figure and lane
+     * @return false if nothing was left to scale
+     */
+    boolean settle(double leastFigure, double leastState, double leastShare) {
         double total = before + unplanned() + after;
         for (int block = 0; block < low.length; block++) {
-            int base = block / bins.figures * bins.size;
-            for (int i = low[block]; i <= high[block]; i++) {
-                total += chance[base + i];
+            if (low[block] <= high[block]) {
+                add(block);
+                total += sum[block];
             }
         }
-        return total;
-    }
-
-    /** Makes the chances add up to 1 and forgets states below a chance; false if nothing was left to scale. */
-    boolean settle(double least) {
-        double total = total();
         if (!(total > 0) || !Double.isFinite(total)) {
             return false;
         }
@@ -159,22 +165,47 @@ final class Belief {
         offGently *= scale;
         after *= scale;
         for (int block = 0; block < low.length; block++) {
-            settle(block, scale, least);
+            if (low[block] > high[block]) {
+                continue;
+            }
+            sum[block] *= scale;
+            late[block] *= scale;
+            if (sum[block] < leastFigure) {
+                clear(block / bins.figures, block % bins.figures);
+            } else {
+                trim(block, scale, Math.max(leastState / scale, leastShare * most[block]));
+            }
         }
         return true;
     }
 
-    private void settle(int block, double scale, double least) {
+    private void add(int block) {
         int base = block / bins.figures * bins.size;
-        boolean timed = bins.timed[bins.first[block % bins.figures]];
-        int half = bins.half(block % bins.figures);
-        int newLow = Integer.MAX_VALUE;
-        int newHigh = -1;
+        int half = Math.min(Math.max(bins.half(block % bins.figures), low[block]), high[block] + 1);
         double inFirst = 0;
         double inSecond = 0;
+        double likeliest = 0;
+        for (int i = low[block]; i < half; i++) {
+            inFirst += chance[base + i];
+            likeliest = Math.max(likeliest, chance[base + i]);
+        }
+        for (int i = half; i <= high[block]; i++) {
+            inSecond += chance[base + i];
+            likeliest = Math.max(likeliest, chance[base + i]);
+        }
+        sum[block] = inFirst + inSecond;
+        late[block] = inSecond;
+        most[block] = likeliest;
+    }
+
+    /** Scales the states of a figure in a lane and forgets those less likely than so much before that. */
+    private void trim(int block, double scale, double least) {
+        int base = block / bins.figures * bins.size;
+        boolean timed = bins.timed[bins.first[block % bins.figures]];
+        int newLow = high[block];
+        int newHigh = low[block];
         for (int i = low[block]; i <= high[block]; i++) {
-            double c = chance[base + i] * scale;
-            if (c < least) {
+            if (chance[base + i] < least) {
                 scale(base + i, timed, 0);
                 continue;
             }
@@ -183,15 +214,8 @@ final class Belief {
             }
             newLow = Math.min(newLow, i);
             newHigh = i;
-            if (i < half) {
-                inFirst += c;
-            } else {
-                inSecond += c;
-            }
         }
         low[block] = newLow;
         high[block] = newHigh;
-        sum[block] = inFirst + inSecond;
-        late[block] = inSecond;
     }
 }

@@ -35,6 +35,11 @@ final class Drift {
     private static final double ANYWHERE_HEIGHT_M2 = 90 * 90;
     private static final double ANYWHERE_ALONG_M2 = 500 * 500;
 
+    /** How near its place and height the first figure begins in the air. */
+    private static final double START_ALONG_M2 = 150 * 150;
+
+    private static final double START_HEIGHT_M2 = 60 * 60;
+
     private final Bins bins;
 
     Drift(Bins bins) {
@@ -66,5 +71,10 @@ final class Drift {
     /** A chance of which nothing is known of the offsets. */
     static Moments anywhere(double chance) {
         return Moments.of(chance, ANYWHERE_ALONG_M2, ANYWHERE_HEIGHT_M2);
+    }
+
+    /** A chance of the first figure just begun. */
+    static Moments start(double chance) {
+        return Moments.of(chance, START_ALONG_M2, START_HEIGHT_M2);
     }
 }

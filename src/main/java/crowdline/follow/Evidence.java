@@ -30,10 +30,10 @@ final class Evidence {
     private static final double LEAD_FLOOR = 0.1;
 
     /** How near its place and height an act begins, metres, and what is left of the chance far away. Tuned. */
-    private static final double START_M = 150;
+    private static final double START_M = 100;
 
     private static final double START_HEIGHT_M = 60;
-    private static final double NOT_AT_START = 0.01;
+    private static final double NOT_AT_START = 0.001;
 
     private static final double GROUND_MPS = 18;
     private static final double GROUND_CLIMB_MPS = 10;

@@ -30,6 +30,9 @@ public record FollowNow(
         double heightOffsetM,
         double silentS) {
 
+    /** What is over this is sure; what may yet be wrong is told as no more than this. */
+    public static final double SURE = 0.9;
+
     /** How it stands. */
     public enum State {
         /** The act has not begun. */

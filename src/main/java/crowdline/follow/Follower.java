@@ -10,8 +10,12 @@ import org.jspecify.annotations.Nullable;
  * that of the readings. Not for more than one thread.
  */
 public final class Follower {
-    /** States less likely than this are forgotten. Tuned: less costs time and wins nothing. */
-    private static final double LEAST_CHANCE = 2e-5;
+    /** Figures in a lane less likely than this are forgotten. Tuned. */
+    private static final double LEAST_FIGURE = 1e-5;
+    /** States less likely than this are forgotten. Tuned. */
+    private static final double LEAST_STATE = 2e-6;
+    /** States less likely than this share of the likeliest in their figure and lane are forgotten. Tuned. */
+    private static final double LEAST_SHARE = 2e-2;
     /** After a longer silence than this, seconds, the filter starts from what it is told next. */
     private static final double LONGEST_S = 1800;
     /** A hand that steps does so at the start of the figure or a little after; mean delay, seconds. Tuned. */
@@ -67,7 +71,7 @@ public final class Follower {
         if (seen != null) {
             evidence.weigh(belief, seen);
             motion.isAtStart(evidence.atStart(seen));
-            settle();
+            settle(r.tS());
         }
         return now(r.tS());
     }
@@ -118,7 +122,7 @@ public final class Follower {
         doubt.told(figureIndex);
         held = figureIndex;
         this.untilNextStep = untilNextStep;
-        settle();
+        settle(tS);
         return now(tS);
     }
 
@@ -148,18 +152,18 @@ public final class Follower {
         belief = spare;
         spare = done;
         steps++;
-        settle();
+        settle(firstS + steps * Motion.STEP_S);
         if (held != NONE) {
-            keepHeld();
+            keepHeld(firstS + steps * Motion.STEP_S);
         }
     }
 
     /** While a figure is held the rest is what came out of it; held to the next step, nothing comes out at all. */
-    private void keepHeld() {
+    private void keepHeld(double tS) {
         if (untilNextStep) {
             if (belief.in(held) > 0.02) {
                 keepOnly(held);
-                settle();
+                settle(tS);
             }
         } else if (belief.in(held) < 0.5) {
             held = NONE;
@@ -180,8 +184,8 @@ public final class Follower {
         }
     }
 
-    private void settle() {
-        if (!belief.settle(LEAST_CHANCE)) {
+    private void settle(double tS) {
+        if (!belief.settle(LEAST_FIGURE, LEAST_STATE, LEAST_SHARE)) {
             belief.clear();
             belief.off = 1;
         }
@@ -191,11 +195,11 @@ public final class Follower {
                 order.saw(f, late);
             }
             if (belief.in(f) > 0.5) {
-                doubt.sees(f);
+                doubt.sees(f, tS);
             }
         }
         if (belief.unplanned() > 0.5) {
-            doubt.sees(NONE);
+            doubt.sees(NONE, tS);
         }
     }
 
@@ -203,7 +207,7 @@ public final class Follower {
         @Nullable Integer fixed = held != NONE && untilNextStep ? held : null;
         double silentS = tS - receiver.lastGoodS();
         boolean silent = receiver.lastAnyS() > Double.NEGATIVE_INFINITY && silentS > Answer.SILENT_S;
-        return new Answer(plan, belief, doubt.isOn() ? Doubt.MOST : 1).at(tS, fixed, silent, silentS);
+        return new Answer(plan, belief, doubt).at(tS, fixed, silent, silentS);
     }
 
     /** For what looks back over a whole flight. */

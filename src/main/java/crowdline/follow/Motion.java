@@ -39,6 +39,10 @@ final class Motion {
     private final Order order;
     private final double[] row;
     private final Moments[] pool;
+    /** What leaves a figure, by the tempo it goes on in. */
+    private final double[] tempos = new double[Lanes.TEMPOS];
+
+    private final Moments anywhere = Drift.anywhere(1);
     private final Moments here = new Moments();
     private final Moments there = new Moments();
     private final Drift drift;
@@ -126,10 +130,10 @@ final class Motion {
                     // The aircraft flies on as it does, however much of the line is thought to be behind it.
                     double stretchS = (strides.mean(lane, f) - won) * Bins.WIDTH_S;
                     there.moved(here, stretchS * bins.vxMps[i], stretchS * bins.vzMps[i]);
+                    put(to, lane, f, i + won, there, keep * p[k]);
                 } else {
-                    there.set(here);
+                    put(to, lane, f, i + won, here, keep * p[k]);
                 }
-                put(to, lane, f, i + won, there, keep * p[k]);
             }
         }
     }
@@ -175,34 +179,51 @@ final class Motion {
             order.after(f, row);
             Outside.goOff(to, leaving * row[bins.figures]);
             to.after += leaving * row[bins.figures + 1];
+            shareTempos(f);
             for (int g = 0; g < bins.figures; g++) {
                 double w = row[g];
                 if (w * leaving < LEAST_POOL) {
                     continue;
                 }
-                for (int lane = 0; lane < Lanes.COUNT; lane++) {
-                    enter(to, pool[lane * bins.figures + f], lane, g, w, g == f + 1);
+                if (g == f + 1) {
+                    enterNext(to, g, w);
+                } else {
+                    enterAnywhere(to, g, w);
                 }
             }
         }
     }
 
-    private void enter(Belief to, Moments leaving, int lane, int g, double w, boolean planned) {
-        if (leaving.chance == 0) {
-            return;
+    /** How much of what leaves a figure goes on in each tempo. */
+    private void shareTempos(int f) {
+        Arrays.fill(tempos, 0);
+        for (int lane = 0; lane < Lanes.COUNT; lane++) {
+            for (int tempo = 0; tempo < Lanes.TEMPOS; tempo++) {
+                tempos[tempo] += pool[lane * bins.figures + f].chance * Lanes.next(lane % Lanes.TEMPOS, tempo);
+            }
         }
-        if (planned) {
+    }
+
+    private void enterAnywhere(Belief to, int g, double w) {
+        for (int lane = 0; lane < Lanes.COUNT; lane++) {
+            to.add(lane, bins.first[g], anywhere, w * tempos[lane % Lanes.TEMPOS] / 2);
+        }
+    }
+
+    private void enterNext(Belief to, int g, double w) {
+        for (int lane = 0; lane < Lanes.COUNT; lane++) {
+            Moments leaving = pool[lane * bins.figures + g - 1];
+            if (leaving.chance == 0) {
+                continue;
+            }
             here.set(leaving);
             Drift.next(here);
-        } else {
-            here.set(Drift.anywhere(leaving.chance));
-        }
-        double same = planned ? SAME_WAY : 0.5;
-        for (int tempo = 0; tempo < Lanes.TEMPOS; tempo++) {
-            double s = Lanes.next(lane % Lanes.TEMPOS, tempo);
-            int direction = Lanes.direction(lane);
-            to.add(Lanes.of(direction, tempo), bins.first[g], here, w * s * same);
-            to.add(Lanes.of(1 - direction, tempo), bins.first[g], here, w * s * (1 - same));
+            for (int tempo = 0; tempo < Lanes.TEMPOS; tempo++) {
+                double s = w * Lanes.next(lane % Lanes.TEMPOS, tempo);
+                int direction = Lanes.direction(lane);
+                to.add(Lanes.of(direction, tempo), bins.first[g], here, s * SAME_WAY);
+                to.add(Lanes.of(1 - direction, tempo), bins.first[g], here, s * (1 - SAME_WAY));
+            }
         }
     }
 }

@@ -2,7 +2,7 @@ package crowdline.follow;
 
 /** How the chances move that lie in no figure of the plan: before the act, off the plan, and after it. All rates are tuned. */
 final class Outside {
-    private static final double BACK_PER_S = 0.07;
+    private static final double BACK_PER_S = 0.014;
     /** What is flown off the plan turns gentle, and wild again. */
     private static final double CALMS_PER_S = 0.1;
 
@@ -44,7 +44,7 @@ final class Outside {
     void step(Belief from, Belief to) {
         double begins = from.before * BEGINS_PER_S * atStart * Motion.STEP_S;
         to.before += from.before - begins;
-        anyLane(to, bins.first[0], begins * (1 - BEGINS_OFF));
+        anyLane(to, bins.first[0], Drift.start(begins * (1 - BEGINS_OFF)));
         goOff(to, begins * BEGINS_OFF);
         boolean returns = ++steps % RETURN_EVERY == 0;
         double back = returns ? BACK_PER_S * Motion.STEP_S * RETURN_EVERY : 0;
@@ -67,16 +67,15 @@ final class Outside {
                 continue;
             }
             int places = (bins.length(g) - 1) / WITHIN_EVERY;
-            anyLane(to, bins.first[g], places == 0 ? w : w * (1 - WITHIN));
+            anyLane(to, bins.first[g], Drift.anywhere(places == 0 ? w : w * (1 - WITHIN)));
             for (int k = 1; k <= places; k++) {
-                anyLane(to, bins.first[g] + k * WITHIN_EVERY, w * WITHIN / places);
+                anyLane(to, bins.first[g] + k * WITHIN_EVERY, Drift.anywhere(w * WITHIN / places));
             }
         }
     }
 
-    /** Puts a chance where nothing is known of direction, tempo and offsets. */
-    private static void anyLane(Belief to, int bin, double w) {
-        Moments m = Drift.anywhere(w);
+    /** Puts a chance where nothing is known of direction and tempo. */
+    private static void anyLane(Belief to, int bin, Moments m) {
         for (int lane = 0; lane < Lanes.COUNT; lane++) {
             to.add(lane, bin, m, 0.5 * Lanes.share(lane % Lanes.TEMPOS));
         }

@@ -9,11 +9,15 @@ class DoubtTest {
     private final Order order = new Order(Small.plan(5, 5, 5, 5, 5, 5, 5, 5, 5).bins);
     private final Doubt doubt = new Doubt(order);
 
+    private double nowS;
+
+    /** Each is seen for ten seconds. */
     private boolean after(int... figures) {
         for (int f : figures) {
-            doubt.sees(f);
+            doubt.sees(f, nowS);
+            nowS += 10;
         }
-        return doubt.isOn();
+        return doubt.said(1, nowS) < 1;
     }
 
     @Test
@@ -43,8 +47,26 @@ class DoubtTest {
     void handEndsIt() {
         assertThat(after(0, 4)).isTrue();
         doubt.told(2);
-        assertThat(doubt.isOn()).isFalse();
+        assertThat(doubt.said(1, nowS)).isEqualTo(1);
         assertThat(after(2, 3)).isFalse();
+    }
+
+    @Test
+    void whatIsOnlyLikelyIsNotSure() {
+        after(0, 1, 2);
+        assertThat(doubt.said(0.94, nowS)).isEqualTo(FollowNow.SURE);
+        assertThat(doubt.said(0.96, nowS)).isEqualTo(0.96);
+        assertThat(doubt.said(0.6, nowS)).isEqualTo(0.6);
+    }
+
+    @Test
+    void figureIsNotSureBeforeItHasShownItselfUnlessTheHandSaysIt() {
+        after(0, 1);
+        doubt.sees(2, nowS);
+        assertThat(doubt.said(1, nowS + 1)).isEqualTo(FollowNow.SURE);
+        assertThat(doubt.said(1, nowS + 5)).isEqualTo(1);
+        doubt.told(3);
+        assertThat(doubt.said(1, nowS + 5.1)).isEqualTo(1);
     }
 
     @Test

@@ -52,7 +52,7 @@ class FollowerTest {
         FollowNow now = followed(new Follower(plan), 14);
         assertThat(now.state()).isEqualTo(FollowNow.State.ON_PLAN);
         assertThat(now.figureIndex()).isEqualTo(1);
-        assertThat(now.confidence()).isGreaterThan(0.9);
+        assertThat(now.confidence()).isGreaterThanOrEqualTo(FollowNow.SURE);
         assertThat(now.phase()).isBetween(0.35, 0.65);
     }
 

@@ -1,0 +1,31 @@
+package crowdline.console.live;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.live.FlightEvent;
+import crowdline.live.Source;
+import crowdline.patter.Plan;
+import org.junit.jupiter.api.Test;
+
+class StripWordsTest {
+    private static String sureness(double chance) {
+        Moment moment = SmallShow.moment(
+                112,
+                Plan.EMPTY,
+                SmallShow.after(new FlightEvent.SourceChosen(99, Source.AIRCRAFT), new FlightEvent.ActStarted(100)));
+        Tracking tracking = new Tracking(chance, 0.2, null, null, false);
+        return StripWords.of(
+                        new Moment(moment.state(), moment.now(), moment.plan(), moment.hour(), tracking),
+                        SmallShow.words())
+                .sureness()
+                .word();
+    }
+
+    /** The follower tells no more than 0.9 of what may yet turn out to be another figure. */
+    @Test
+    void whatMayYetBeWrongIsOnlyFairlySure() {
+        assertThat(sureness(0.96)).isEqualTo("Sure");
+        assertThat(sureness(0.9)).isEqualTo("Fairly sure");
+        assertThat(sureness(0.59)).isEqualTo("Not sure");
+    }
+}
