@@ -101,7 +101,7 @@ final class FollowCommand implements Callable<Integer> {
         }
         List<FollowNow> said = LogFollowing.follow(plan, log.readings(), start);
         said.forEach(teller::see);
-        Boundaries found = Boundaries.said(plan, said);
+        Boundaries found = Boundaries.said(plan, said, log.readings());
         if (json) {
             terminal.json(JsonOut.line(Map.of("summary", summary(plan, log, found))));
         } else {

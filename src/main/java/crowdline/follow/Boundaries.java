@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * When each figure of a whole log began and ended. It is what the follower said at every reading, with moments shorter
- * than a second left out; it does not look back from the end.
+ * When each figure of a whole log began and ended. Which figures is what the follower said at every reading, with moments
+ * shorter than a second left out; when one goes over into the next is looked at again from what followed.
  *
  * @param figures in the order flown
  * @param dropped figures of the plan that were not seen, from 0
@@ -16,6 +16,8 @@ import java.util.Set;
  */
 public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer> repeated) {
     private static final double SHORTEST_S = 1;
+    /** More than this between two figures is no going over, seconds. */
+    private static final double PAUSE_S = 1.5;
 
     /**
      * One figure flown.
@@ -25,7 +27,15 @@ public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer
      * @param endS on the scale of the readings
      * @param confidence mean of what was believed of it at the time, 0 to 1
      */
-    public record Span(int figureIndex, double startS, double endS, double confidence) {}
+    public record Span(int figureIndex, double startS, double endS, double confidence) {
+        private Span beginningAt(double tS) {
+            return new Span(figureIndex, tS, endS, confidence);
+        }
+
+        private Span endingAt(double tS) {
+            return new Span(figureIndex, startS, tS, confidence);
+        }
+    }
 
     public Boundaries {
         figures = List.copyOf(figures);
@@ -36,11 +46,11 @@ public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer
     /** Follows a log from its beginning, of which nothing need be known. */
     public static Boundaries of(FollowPlan plan, List<Reading> log) {
         Follower follower = new Follower(plan);
-        return said(plan, log.stream().map(follower::reading).toList());
+        return said(plan, log.stream().map(follower::reading).toList(), log);
     }
 
-    /** Of what a follower said, in the order of time. */
-    public static Boundaries said(FollowPlan plan, List<FollowNow> moments) {
+    /** Of what a follower said of a log, both in the order of time. */
+    public static Boundaries said(FollowPlan plan, List<FollowNow> moments, List<Reading> log) {
         List<Span> spans = new ArrayList<>();
         for (FollowNow now : moments) {
             boolean flying = now.figureIndex() >= 0 && now.figureIndex() < plan.size();
@@ -48,7 +58,7 @@ public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer
                 add(spans, new Span(now.figureIndex(), now.tS(), now.tS(), now.confidence()));
             }
         }
-        return judged(plan, joined(spans));
+        return judged(plan, lookedBackAt(new LookBack(plan), joined(spans), log));
     }
 
     private static void add(List<Span> spans, Span next) {
@@ -74,6 +84,24 @@ public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer
             }
         }
         return kept;
+    }
+
+    /** With the moments at which one figure goes over into another as they look afterwards. */
+    private static List<Span> lookedBackAt(LookBack back, List<Span> said, List<Reading> log) {
+        List<Span> spans = new ArrayList<>(said);
+        for (int i = 1; i < said.size(); i++) {
+            Span before = spans.get(i - 1);
+            Span span = said.get(i);
+            if (span.startS() - before.endS() > PAUSE_S) {
+                continue;
+            }
+            double begin = back.begin(before.figureIndex(), span.figureIndex(), span.startS(), log);
+            if (begin - before.startS() > SHORTEST_S && span.endS() - begin > SHORTEST_S) {
+                spans.set(i - 1, before.endingAt(begin));
+                spans.set(i, span.beginningAt(begin));
+            }
+        }
+        return spans;
     }
 
     private static Boundaries judged(FollowPlan plan, List<Span> spans) {

@@ -64,21 +64,30 @@ public final class FollowTrial {
             Truth truth = scenario.fly(display, seed);
             List<Reading> log = scenario.radio().receive(truth, new SplittableRandom(seed + 99));
             long before = cpuNanos();
-            List<Score.Said> said = follow(display, scenario, truth, log);
+            List<FollowNow> heard = new ArrayList<>();
+            List<Score.Said> said = follow(display, scenario, truth, log, heard);
             nanos += cpuNanos() - before;
             readings += log.size();
             followed.count(truth, said);
+            followed.count(truth, Boundaries.said(display.plan, heard, log));
             if (!brief) {
                 clock.count(truth, byClock(display, truth));
                 hand.count(truth, byHand(truth, seed));
             }
         }
         return followed.line(scenario.name()) + String.format("  %.0f us%n", nanos / 1e3 / readings)
-                + "    " + followed.bias() + " wrong on" + followed.worstFigures() + "\n"
+                + "    " + followed.bias() + ", " + followed.lookedBack() + ", wrong on" + followed.worstFigures()
+                + "\n"
                 + (brief ? "" : clock.line("    clock alone") + "\n" + hand.line("    simulated hand") + "\n");
     }
 
     static List<Score.Said> follow(Display display, Scenario scenario, Truth truth, List<Reading> log) {
+        return follow(display, scenario, truth, log, new ArrayList<>());
+    }
+
+    /** @param heard takes what was said at each reading */
+    private static List<Score.Said> follow(
+            Display display, Scenario scenario, Truth truth, List<Reading> log, List<FollowNow> heard) {
         Follower follower = new Follower(display.plan);
         if (scenario.told()) {
             follower.told(truth.flown.stream().map(Truth.Flown::figure).toList());
@@ -95,6 +104,7 @@ public final class FollowTrial {
             }
             while (next < log.size() && log.get(next).tS() <= t) {
                 now = follower.reading(log.get(next++));
+                heard.add(now);
             }
             said.add(said(display, t, now));
         }

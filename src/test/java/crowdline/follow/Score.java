@@ -25,6 +25,7 @@ final class Score {
     private final List<Double> errors = new ArrayList<>();
     private final List<Double> signed = new ArrayList<>();
     private final List<Double> lost = new ArrayList<>();
+    private final List<Double> lookedBack = new ArrayList<>();
     final double[] worst = new double[64];
 
     /** Counts one flight; what was said is in steps of {@link #STEP_S}. */
@@ -92,6 +93,18 @@ final class Score {
         errors.add(Double.isNaN(best) ? NEAR_S : Math.abs(best));
     }
 
+    /** Counts how far off the beginnings are that were found in the log afterwards. */
+    void count(Truth truth, Boundaries found) {
+        for (Truth.Flown f : truth.flown.subList(1, truth.flown.size())) {
+            if (f.figure() >= 0) {
+                lookedBack.add(found.figures().stream()
+                        .filter(span -> span.figureIndex() == f.figure())
+                        .mapToDouble(span -> Math.abs(span.startS() - f.startS()))
+                        .reduce(NEAR_S, Math::min));
+            }
+        }
+    }
+
     private static double quantile(List<Double> values, double q) {
         double[] sorted = values.stream().mapToDouble(d -> d).sorted().toArray();
         return sorted.length == 0 ? 0 : sorted[(int) Math.min(sorted.length - 1, q * sorted.length)];
@@ -147,6 +160,18 @@ final class Score {
 
     String bias() {
         return String.format(Locale.ROOT, "late by %.2f", quantile(signed, 0.5));
+    }
+
+    double lookedBackMedianS() {
+        return quantile(lookedBack, 0.5);
+    }
+
+    double lookedBackNinetyS() {
+        return quantile(lookedBack, 0.9);
+    }
+
+    String lookedBack() {
+        return String.format(Locale.ROOT, "looked back at b50 %.2f b90 %.2f", lookedBackMedianS(), lookedBackNinetyS());
     }
 
     String worstFigures() {
