@@ -28,9 +28,9 @@ final class Drift {
     private static final double LEAD_HEIGHT_M2 = 40 * 40;
 
     /** Variance the offsets gain from one figure to the next, and where the order changes. */
-    private static final double NEXT_HEIGHT_M2 = 25 * 25;
+    private static final double NEXT_HEIGHT_M2 = 70 * 70;
 
-    private static final double NEXT_ALONG_M2 = 20 * 20;
+    private static final double NEXT_ALONG_M2 = 70 * 70;
     private static final double NEXT_AWAY_M2 = 10 * 10;
     private static final double ANYWHERE_HEIGHT_M2 = 90 * 90;
     private static final double ANYWHERE_ALONG_M2 = 500 * 500;

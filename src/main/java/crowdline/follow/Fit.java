@@ -9,7 +9,7 @@ import java.util.Arrays;
  */
 final class Fit {
     private static final double FLOOR = 0.01;
-    private static final double PLACE_FLOOR = 0.45;
+    private static final double PLACE_FLOOR = 0.5;
     /** Where a flight can be at all: half widths of the broad density. */
     private static final double WIDE_ALONG_M = 250;
 
