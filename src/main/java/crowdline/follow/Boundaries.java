@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * When each figure of a whole log began and ended. Which figures is what the follower said at every reading, with moments
- * shorter than a second left out; when one goes over into the next is looked at again from what followed.
+ * When each figure of a whole log began and ended. Which figures is what the follower said at every reading, without what it
+ * only glimpsed; when one goes over into the next is looked at again from what followed.
  *
  * @param figures in the order flown
  * @param dropped figures of the plan that were not seen, from 0
@@ -28,6 +28,10 @@ public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer
      * @param confidence mean of what was believed of it at the time, 0 to 1
      */
     public record Span(int figureIndex, double startS, double endS, double confidence) {
+        private double lastsS() {
+            return endS - startS;
+        }
+
         private Span beginningAt(double tS) {
             return new Span(figureIndex, tS, endS, confidence);
         }
@@ -58,7 +62,7 @@ public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer
                 add(spans, new Span(now.figureIndex(), now.tS(), now.tS(), now.confidence()));
             }
         }
-        return judged(plan, lookedBackAt(new LookBack(plan), joined(spans), log));
+        return judged(plan, lookedBackAt(new LookBack(plan), seen(plan, spans), log));
     }
 
     private static void add(List<Span> spans, Span next) {
@@ -75,15 +79,24 @@ public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer
         spans.set(spans.size() - 1, new Span(last.figureIndex(), last.startS(), next.endS(), confidence));
     }
 
-    /** Without what was said for less than a second. */
-    private static List<Span> joined(List<Span> spans) {
-        List<Span> kept = new ArrayList<>();
-        for (Span span : spans) {
-            if (span.endS() - span.startS() >= SHORTEST_S) {
-                add(kept, span);
+    /** Without what was only glimpsed: it was expected, and what follows was flown instead. */
+    private static List<Span> seen(FollowPlan plan, List<Span> spans) {
+        List<Span> seen = new ArrayList<>();
+        double glimpsedS = Double.NaN;
+        double untilS = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < spans.size(); i++) {
+            Span span = spans.get(i);
+            boolean whole = i > 0 && i + 1 < spans.size();
+            boolean goesOn = span.startS() - untilS < PAUSE_S;
+            if (span.lastsS() < SHORTEST_S || (whole && span.lastsS() < plan.glimpseS(span.figureIndex()))) {
+                glimpsedS = goesOn ? glimpsedS : span.startS();
+                untilS = span.endS();
+            } else {
+                add(seen, goesOn ? span.beginningAt(glimpsedS) : span);
+                untilS = Double.NEGATIVE_INFINITY;
             }
         }
-        return kept;
+        return seen;
     }
 
     /** With the moments at which one figure goes over into another as they look afterwards. */

@@ -20,6 +20,9 @@ public final class FollowPlan {
     /** Band of a duration nothing is known of: judgement, no source. */
     private static final double UNKNOWN_SHARE = 0.08;
 
+    /** Nobody flies a figure in so small a share of its time. Tuned. */
+    private static final double GLIMPSE_SHARE = 0.45;
+
     private static final double FASTER = 1.5;
     private static final double WIND_MPS = 20;
     private static final double GAIN_MARGIN_MPS = 6;
@@ -118,6 +121,11 @@ public final class FollowPlan {
             }
         }
         return element;
+    }
+
+    /** A figure believed in for less than this was not flown, seconds; 0 where it may take any time. */
+    double glimpseS(int figure) {
+        return bins.timed[bins.first[figure]] ? 0 : GLIMPSE_SHARE * bins.length(figure) * Bins.WIDTH_S / rate[figure];
     }
 
     private static double fastest(List<Sample> samples) {

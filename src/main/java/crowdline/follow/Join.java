@@ -14,7 +14,7 @@ final class Join {
         this.figure = figure;
         double in = bins.vxMps[bins.first[before + 1] - 1];
         double out = bins.vxMps[bins.first[figure]];
-        turned = in * out < 0 ? -1 : 1;
+        turned = figure != before + 1 && in * out < 0 ? -1 : 1;
     }
 
     /** How far along the A-axis the aircraft is from where it goes over, so long after that, metres. */

@@ -18,6 +18,9 @@ final class Order {
     private static final double AGAIN = 0.02;
     private static final double ONE_BACK = 0.006;
     private static final double PASSED_OVER = 0.13;
+    /** What was passed over more than two figures ago is left out by now. */
+    private static final double LONG_AGO = 0.01;
+
     private static final double ANY = 0.001;
     private static final double OFF = 0.03;
     private static final double FLOWN_ALREADY = 0.05;
@@ -120,7 +123,7 @@ final class Order {
                 w += next[g] == f ? ONE_BACK : 0;
                 w += leftOut(g)
                         ? 0
-                        : PASSED_OVER * Math.max(0, 1 - 2 * flown[g]) * (place[f] - place[g] <= 2 ? 1 : 0.1);
+                        : PASSED_OVER * Math.max(0, 1 - 2 * flown[g]) * (place[f] - place[g] <= 2 ? 1 : LONG_AGO);
             }
             if (g != coming && bins.timed[bins.first[g]]) {
                 w = g == figures - 1 ? TO_LAND : w * TIMED;

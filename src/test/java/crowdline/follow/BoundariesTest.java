@@ -1,0 +1,74 @@
+package crowdline.follow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import crowdline.storage.ShowFileException;
+import crowdline.telemetry.Reading;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class BoundariesTest {
+    private final FollowPlan plan = Small.plan(50, 50, 50, 50);
+    private final List<FollowNow> said = new ArrayList<>();
+    private double nowS;
+
+    private void says(int figure, double seconds) {
+        for (double end = nowS + seconds; nowS < end - 0.01; nowS += 0.1) {
+            said.add(new FollowNow(nowS, FollowNow.State.ON_PLAN, figure, 0, 0.5, 0.9, List.of(), false, 0, 0));
+        }
+    }
+
+    private Boundaries found() {
+        return Boundaries.said(plan, said, List.of());
+    }
+
+    @Test
+    void figureThatWasOnlyGlimpsedWasNotFlownAndTheNextBeganThen() {
+        says(0, 10);
+        says(1, 3);
+        says(2, 7);
+        says(3, 9);
+        assertThat(found().figures()).extracting(Boundaries.Span::figureIndex).containsExactly(0, 2, 3);
+        assertThat(found().figures().get(1).startS()).isCloseTo(10, within(0.11));
+        assertThat(found().dropped()).containsExactly(1);
+    }
+
+    @Test
+    void figureSaidOnBothSidesOfAGlimpseIsOne() {
+        says(0, 6);
+        says(2, 2);
+        says(0, 5);
+        says(1, 9);
+        assertThat(found().figures()).extracting(Boundaries.Span::figureIndex).containsExactly(0, 1);
+        assertThat(found().repeated()).isEmpty();
+    }
+
+    /** A log may begin and end within a figure. */
+    @Test
+    void firstAndLastMayBeShort() {
+        says(1, 2);
+        says(2, 9);
+        says(3, 2);
+        assertThat(found().figures()).extracting(Boundaries.Span::figureIndex).containsExactly(1, 2, 3);
+    }
+
+    @Test
+    void figureDroppedInFlightIsMissedInTheSummaryThoughItWasExpected() throws ShowFileException {
+        Display display = FollowTrial.display("jackanapes-solo");
+        int missed = 0;
+        for (long seed = 5000; seed < 5006; seed++) {
+            Truth truth = Scenario.plain("", 0.10, 0, Radio.good(5))
+                    .with(Scenario.Change.DROPPED)
+                    .fly(display, seed);
+            List<Reading> log = Radio.good(5).receive(truth, new SplittableRandom(seed));
+            List<Integer> flown = truth.flown.stream().map(Truth.Flown::figure).toList();
+            List<Integer> left =
+                    display.asPlanned().stream().filter(f -> !flown.contains(f)).toList();
+            missed += Boundaries.of(display.plan, log).dropped().containsAll(left) ? 1 : 0;
+        }
+        assertThat(missed).isGreaterThanOrEqualTo(5);
+    }
+}
