@@ -108,7 +108,9 @@ public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer
             if (span.startS() - before.endS() > PAUSE_S) {
                 continue;
             }
-            double begin = back.begin(before.figureIndex(), span.figureIndex(), span.startS(), log);
+            // It was between the reading before and the one at which it was said.
+            double saidS = (before.endS() + span.startS()) / 2;
+            double begin = back.begin(before.figureIndex(), span.figureIndex(), saidS, log);
             if (begin - before.startS() > SHORTEST_S && span.endS() - begin > SHORTEST_S) {
                 spans.set(i - 1, before.endingAt(begin));
                 spans.set(i, span.beginningAt(begin));

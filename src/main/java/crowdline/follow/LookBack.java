@@ -12,6 +12,8 @@ import java.util.function.ToDoubleFunction;
 final class LookBack {
     /** So far each way the path is looked at, seconds. */
     private static final double WINDOW_S = 2;
+    /** And so far where readings are few. */
+    private static final double WIDE_WINDOW_S = 4;
     /** No further than this from what was said, seconds, and in such steps. */
     private static final double MOST_S = 1.5;
 
@@ -49,15 +51,15 @@ final class LookBack {
         if (unknown || bins.round[before]) {
             return saidS;
         }
-        List<Reading> near =
-                log.stream().filter(r -> Math.abs(r.tS() - saidS) <= WINDOW_S).toList();
+        double windowS = within(WINDOW_S, saidS, log).size() < FEWEST ? WIDE_WINDOW_S : WINDOW_S;
+        List<Reading> near = within(windowS, saidS, log);
         if (near.size() < FEWEST) {
             return saidS;
         }
         double[] t = near.stream().mapToDouble(r -> r.tS() - saidS).toArray();
         Join join = new Join(bins, before, figure);
         double flown = near.get(near.size() - 1).alongM() - near.get(0).alongM();
-        double mirror = flown * join.alongM(WINDOW_S) - flown * join.alongM(-WINDOW_S) < 0 ? -1 : 1;
+        double mirror = flown * join.alongM(windowS) - flown * join.alongM(-windowS) < 0 ? -1 : 1;
         double[][] seen = {
             bend(t, near, r -> mirror * r.alongM()), bend(t, near, Reading::awayM), bend(t, near, Reading::heightM)
         };
@@ -78,6 +80,10 @@ final class LookBack {
         double[] height = join.bend(2, t, later);
         boolean pulls = !bins.round[figure] && squares(height) > BENT_M * BENT_M * t.length;
         return saidS + later - (pulls ? BUILDS_UP_S : 0);
+    }
+
+    private static List<Reading> within(double windowS, double saidS, List<Reading> log) {
+        return log.stream().filter(r -> Math.abs(r.tS() - saidS) <= windowS).toList();
     }
 
     private static double[] bend(double[] t, List<Reading> near, ToDoubleFunction<Reading> place) {

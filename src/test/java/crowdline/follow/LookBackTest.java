@@ -60,6 +60,18 @@ class LookBackTest {
         assertThat(score.lookedBackNinetyS()).isLessThan(0.6);
     }
 
+    /** As many loggers write; what was said is a second late at worst, and half a second on average. */
+    @Test
+    void logOfOneReadingASecondIsLookedBackAtTwiceAsFar() {
+        Score score = new Score();
+        for (long seed = 5000; seed < 5005; seed++) {
+            Truth truth = Scenario.plain("", 0.10, 0, Radio.good(1)).fly(display, seed);
+            List<Reading> log = Radio.good(1).receive(truth, new SplittableRandom(seed));
+            score.count(truth, Boundaries.of(display.plan, log));
+        }
+        assertThat(score.lookedBackMedianS()).isLessThan(0.3);
+    }
+
     @Test
     void whatIsLeftWithoutItsLineIsTheBend() {
         double[] t = {0, 1, 2, 3, 4};
