@@ -13,7 +13,6 @@ import java.util.Optional;
  * several threads.
  */
 final class ActBegin {
-    private static final double SURE = 0.9;
     /** It was seen before the act for so long, seconds, or what it flies may have begun any time ago. Tuned. */
     private static final double SEEN_WAITING_S = 5;
     /**
@@ -55,9 +54,9 @@ final class ActBegin {
             return Optional.empty();
         }
         boolean flown = now.state() == FollowNow.State.ON_PLAN && now.figureIndex() == 0;
-        waits.is(now.state() == FollowNow.State.BEFORE && now.confidence() >= SURE, nowS);
+        waits.is(now.state() == FollowNow.State.BEFORE && now.confidence() >= FollowNow.SURE, nowS);
         flies.is(flown, nowS);
-        sure.is(flown && now.confidence() >= SURE, nowS);
+        sure.is(flown && now.confidence() >= FollowNow.SURE, nowS);
         ready |= waits.atLeast(SEEN_WAITING_S, nowS);
         if (Double.isNaN(sensibleS) || now.state() == FollowNow.State.BEFORE || (ready && flown)) {
             sensibleS = nowS;

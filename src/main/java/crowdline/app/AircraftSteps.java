@@ -15,8 +15,7 @@ import org.jspecify.annotations.Nullable;
  * aircraft's lead is moved, and {@link ActBegin} begins an act. Not for several threads.
  */
 final class AircraftSteps {
-    private static final double SURE = 0.8;
-    private static final double VERY_SURE = 0.9;
+    private static final double LIKELY = 0.8;
     /** How long the next figure must be likely, seconds. Tuned: a flicker of the filter is shorter. */
     private static final double NEXT_S = 0.3;
     /** The same for any other figure; being wrong here throws the commentator off. Tuned. */
@@ -97,7 +96,7 @@ final class AircraftSteps {
         }
         boolean isNext = flying && state.course().nextIndex().orElse(-1) == figure;
         double waitS = isNext ? NEXT_S : OTHER_S;
-        double wanted = isNext ? SURE : VERY_SURE;
+        double wanted = isNext ? LIKELY : FollowNow.SURE;
         boolean onItsWay = figure == told && nowS - toldS < ON_ITS_WAY_S;
         if (onItsWay || now.confidence() < wanted || nowS - likelySinceS < waitS) {
             return Optional.empty();

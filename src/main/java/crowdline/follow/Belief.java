@@ -152,7 +152,7 @@ final class Belief {
         double total = before + unplanned() + after;
         for (int block = 0; block < low.length; block++) {
             if (low[block] <= high[block]) {
-                add(block);
+                sumUp(block);
                 total += sum[block];
             }
         }
@@ -179,19 +179,20 @@ final class Belief {
         return true;
     }
 
-    private void add(int block) {
+    private void sumUp(int block) {
         int base = block / bins.figures * bins.size;
-        int half = Math.min(Math.max(bins.half(block % bins.figures), low[block]), high[block] + 1);
+        int half = bins.half(block % bins.figures);
         double inFirst = 0;
         double inSecond = 0;
         double likeliest = 0;
-        for (int i = low[block]; i < half; i++) {
-            inFirst += chance[base + i];
-            likeliest = Math.max(likeliest, chance[base + i]);
-        }
-        for (int i = half; i <= high[block]; i++) {
-            inSecond += chance[base + i];
-            likeliest = Math.max(likeliest, chance[base + i]);
+        for (int i = low[block]; i <= high[block]; i++) {
+            double c = chance[base + i];
+            likeliest = Math.max(likeliest, c);
+            if (i < half) {
+                inFirst += c;
+            } else {
+                inSecond += c;
+            }
         }
         sum[block] = inFirst + inSecond;
         late[block] = inSecond;

@@ -152,9 +152,10 @@ public final class Follower {
         belief = spare;
         spare = done;
         steps++;
-        settle(firstS + steps * Motion.STEP_S);
+        double nowS = firstS + steps * Motion.STEP_S;
+        settle(nowS);
         if (held != NONE) {
-            keepHeld(firstS + steps * Motion.STEP_S);
+            keepHeld(nowS);
         }
     }
 
@@ -208,10 +209,5 @@ public final class Follower {
         double silentS = tS - receiver.lastGoodS();
         boolean silent = receiver.lastAnyS() > Double.NEGATIVE_INFINITY && silentS > Answer.SILENT_S;
         return new Answer(plan, belief, doubt).at(tS, fixed, silent, silentS);
-    }
-
-    /** For what looks back over a whole flight. */
-    Belief belief() {
-        return belief;
     }
 }

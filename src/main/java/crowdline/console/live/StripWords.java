@@ -3,6 +3,7 @@ package crowdline.console.live;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
+import crowdline.follow.FollowNow;
 import crowdline.live.Course;
 import crowdline.live.FigureNow;
 import crowdline.live.Phase;
@@ -21,9 +22,6 @@ final class StripWords {
     private static final double OLD_READING_S = 2;
 
     private static final double LOST_READING_S = 10;
-    /** What the follower tells of a figure that may yet be wrong is no more than this. */
-    private static final double SURE = 0.9;
-
     private static final double FAIRLY_SURE = 0.6;
     private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
 
@@ -101,7 +99,7 @@ final class StripWords {
         }
         Double sureness = moment.tracking().sureness();
         if (moment.state().source() == Source.AIRCRAFT && sureness != null) {
-            if (sureness > SURE) {
+            if (sureness > FollowNow.SURE) {
                 return new Mark(Form.THREE_OF_THREE, Tone.GOOD, "Sure");
             }
             return sureness >= FAIRLY_SURE
