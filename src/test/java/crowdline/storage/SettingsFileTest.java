@@ -32,7 +32,7 @@ class SettingsFileTest {
                         .withBaud(19_200)
                         .with(new ButtonSignal.Sent(0x31), "next")
                         .with(new ButtonSignal.Turned(ControlLine.DSR, false), "said")
-                        .with("shift F5", "hold"));
+                        .with("shift F9", "hold"));
         SettingsFile file = new SettingsFile(folder.resolve("made").resolve("for it"));
         file.write(settings);
         assertThat(file.read()).isEqualTo(new SettingsFile.Reading(settings, null));

@@ -53,7 +53,7 @@ public final class DebriefPresenter {
                 DebriefSheet.incidents(debrief, hour),
                 changes,
                 debrief.runs().isEmpty()
-                        ? "No act has been flown yet. Press F4 for Live and Space as each figure begins; what was flown"
+                        ? "No act has been flown yet. Press F5 for Live and Space as each figure begins; what was flown"
                                 + " and said then stands here beside the plan."
                         : "");
     }

@@ -7,9 +7,11 @@ import java.util.Locale;
  * Everything the commentator can tell the console, with its keys. Keys are written as Swing's {@code KeyStroke} reads
  * them; a single character in quotes is matched by what it types, wherever the keyboard has it.
  *
+ * <p>Function keys stand in the order of the places.
+ *
  * <p>Presenter remotes and foot pedals type Page Down, Page Up, a full stop, F5 and Escape. The first two step; the
- * full stop marks a remark as said. F5 and Escape do nothing in Live until they are learned for a command, so that a
- * button pressed by mistake does no harm.
+ * full stop marks a remark as said. F5 only goes to Live and Escape does nothing there, so that a button pressed by
+ * mistake does no harm.
  */
 public enum Command {
     NEXT("Next figure", Scope.LIVE, "The aircraft has begun the next figure", "SPACE", "PAGE_DOWN", "RIGHT"),
@@ -84,8 +86,8 @@ public enum Command {
     NEXT_SPEAKER("Next speaker", Scope.WINDOW, "The times of the next speaker who was timed", "ctrl shift P"),
     PREPARE("Prepare", Scope.WINDOW, "The show at a glance", "F2"),
     WORDS("Words", Scope.WINDOW, "Write the remarks", "F3"),
-    WALK("Walk through", Scope.WINDOW, "The act flown on the screen", "F8"),
-    LIVE("Live", Scope.WINDOW, "The running show", "F4"),
+    WALK("Walk through", Scope.WINDOW, "The act flown on the screen", "F4"),
+    LIVE("Live", Scope.WINDOW, "The running show", "F5"),
     DEBRIEF("Debrief", Scope.WINDOW, "What was flown and said", "F6"),
     GLOSSARY("Glossary", Scope.WINDOW, "Every figure explained", "F7"),
     THEME("Next theme", Scope.WINDOW, "Sunlight, day, night", "T", "ctrl T"),

@@ -18,7 +18,7 @@ class PedalsTest {
     private static final ButtonSignal TWO = new ButtonSignal.Sent('2');
     private static final ButtonSignal DOWN = new ButtonSignal.Turned(ControlLine.CTS, true);
     private static final ButtonSignal UP = new ButtonSignal.Turned(ControlLine.CTS, false);
-    private static final RemoteKey F5 = new RemoteKey("F5", "F5", null);
+    private static final RemoteKey F9 = new RemoteKey("F9", "F9", null);
     private static final RemoteKey PERIOD = new RemoteKey("PERIOD", "full stop", Command.SAID);
     private static final RemoteKey I = new RemoteKey("I", "I", Command.INCIDENT);
 
@@ -75,8 +75,8 @@ class PedalsTest {
         assertThat(said()).startsWith("Byte 0x32 gives nothing");
         pedals.press(PERIOD);
         assertThat(said()).isEqualTo("The key full stop gives Said");
-        pedals.press(F5);
-        assertThat(said()).startsWith("The key F5 gives nothing");
+        pedals.press(F9);
+        assertThat(said()).startsWith("The key F9 gives nothing");
         assertThat(kept).isEmpty();
     }
 
@@ -131,11 +131,11 @@ class PedalsTest {
     @Test
     void aKeyOfTheRemotePressedTwiceIsLearned() {
         pedals.learn(Command.NEXT);
-        pedals.press(F5);
+        pedals.press(F9);
         assertThat(kept).isEmpty();
-        pedals.press(F5);
-        assertThat(said()).startsWith("Learned: the key F5 gives Next figure");
-        assertThat(kept).containsExactly(LearnedButtons.NONE.with("F5", "next"));
+        pedals.press(F9);
+        assertThat(said()).startsWith("Learned: the key F9 gives Next figure");
+        assertThat(kept).containsExactly(LearnedButtons.NONE.with("F9", "next"));
     }
 
     @Test
@@ -176,7 +176,7 @@ class PedalsTest {
     @Test
     void onlyCommandsAPedalMayGiveAreTakenFromSettings() {
         LearnedButtons odd =
-                LearnedButtons.NONE.with("F5", "incident").with("B", "next").with("NO SUCH KEY", "said");
+                LearnedButtons.NONE.with("F9", "incident").with("B", "next").with("NO SUCH KEY", "said");
         assertThat(PedalCommands.keys(odd)).isEqualTo(Map.of("B", Command.NEXT));
         assertThat(PedalCommands.of("incident")).isEmpty();
         assertThat(PedalCommands.of("end-act")).isEmpty();
@@ -186,9 +186,9 @@ class PedalsTest {
     void theSheetOfKeysListsWhatWasLearned() {
         LearnedButtons learned = LearnedButtons.NONE
                 .with(ONE, "next")
-                .with("F5", "next")
+                .with("F9", "next")
                 .with(DOWN, "said")
-                .with("F5", "incident-of-old");
+                .with("F9", "incident-of-old");
         assertThat(PedalCommands.inWords(learned.with("B", "next")))
                 .isEqualTo("Pedals and remotes: Next figure: byte 0x31, B. Said: CTS line goes on");
         assertThat(PedalCommands.inWords(LearnedButtons.NONE)).isEmpty();
