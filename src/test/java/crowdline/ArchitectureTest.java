@@ -9,8 +9,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import java.io.File;
 import java.io.IOException;
@@ -48,9 +46,7 @@ class ArchitectureTest {
 
     private static final Path SOURCES = Path.of("src", "main", "java");
 
-    private static final JavaClasses CLASSES = new ClassFileImporter()
-            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-            .importPackages("crowdline");
+    private static final JavaClasses CLASSES = ProgramClasses.imported();
 
     @Test
     void scanSeesTheClassesOfEverySourcePackage() throws IOException {

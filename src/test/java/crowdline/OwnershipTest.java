@@ -13,8 +13,6 @@ import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
 import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.AbstractCollection;
@@ -50,9 +48,7 @@ class OwnershipTest {
      */
     private static final String[] THREAD_OWNERS = {APP, "crowdline.telemetry.serial.."};
 
-    private static final JavaClasses CLASSES = new ClassFileImporter()
-            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-            .importPackages("crowdline");
+    private static final JavaClasses CLASSES = ProgramClasses.imported();
 
     @Test
     void domainTouchesNoFilesAndNoNetwork() {

@@ -1,0 +1,23 @@
+package crowdline;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.Location;
+import java.util.regex.Pattern;
+
+/** The classes of the program without those of its tests, wherever a build puts them. */
+final class ProgramClasses {
+    private static final Pattern OF_TESTS = Pattern.compile(".*/test(-classes)?/crowdline/.*");
+
+    private ProgramClasses() {}
+
+    static JavaClasses imported() {
+        return new ClassFileImporter()
+                .withImportOption(ProgramClasses::isOfProgram)
+                .importPackages("crowdline");
+    }
+
+    private static boolean isOfProgram(Location location) {
+        return !location.matches(OF_TESTS);
+    }
+}
