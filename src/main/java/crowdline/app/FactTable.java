@@ -12,6 +12,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** The facts of an act as text: each with the number behind it, and under each figure where to look. */
 final class FactTable {
@@ -27,7 +28,7 @@ final class FactTable {
                 + daylight(told.daylight()));
         lines.add("");
         lines.add("the whole act");
-        told.factsOf(null).forEach(fact -> lines.add(line(fact)));
+        facts(told, null, lines);
         for (FigureFlight f : told.flight().figures()) {
             lines.add("");
             lines.add(RunningSheet.minutes(f.startS()) + "  " + f.name());
@@ -39,10 +40,15 @@ final class FactTable {
             if (!f.completed()) {
                 lines.add("  no facts: the prediction found no way to fly it to its end");
             }
-            told.factsOf(f.figureId()).forEach(fact -> lines.add(line(fact)));
+            facts(told, f.figureId(), lines);
         }
         lines.add("");
         return lines;
+    }
+
+    private static void facts(FactsCommand.Told told, @Nullable String figureId, List<String> lines) {
+        told.factsOf(figureId).forEach(fact -> lines.add(line(fact)));
+        told.unmadeOf(figureId).forEach(why -> lines.add("  no fact: " + why));
     }
 
     private static String daylight(Daylight day) {

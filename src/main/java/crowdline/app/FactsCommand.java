@@ -12,6 +12,7 @@ import crowdline.sight.CrowdFact;
 import crowdline.sight.CrowdFacts;
 import crowdline.sight.Daylight;
 import crowdline.sight.FigureSight;
+import crowdline.sight.UnmadeFact;
 import crowdline.storage.CatalogueFile;
 import crowdline.storage.JsonOut;
 import crowdline.storage.ShowFileException;
@@ -72,12 +73,19 @@ final class FactsCommand implements Callable<Integer> {
             Flight flight,
             ZonedDateTime begins,
             Daylight daylight,
-            List<CrowdFact> facts,
+            CrowdFacts found,
             List<FigureSight> sights) {
 
         List<CrowdFact> factsOf(@Nullable String figureId) {
-            return facts.stream()
+            return found.facts().stream()
                     .filter(fact -> Objects.equals(fact.figureId(), figureId))
+                    .toList();
+        }
+
+        List<String> unmadeOf(@Nullable String figureId) {
+            return found.unmade().stream()
+                    .filter(unmade -> Objects.equals(unmade.figureId(), figureId))
+                    .map(UnmadeFact::why)
                     .toList();
         }
 
@@ -172,9 +180,11 @@ final class FactsCommand implements Callable<Integer> {
             FigureSight sight = told.sightOf(f.figureId());
             figure.put("start", sight == null ? null : row(sight.start()));
             figure.put("highest", sight == null ? null : row(sight.highest()));
+            figure.put("withoutFact", told.unmadeOf(f.figureId()));
             figures.add(figure);
         }
         row.put("figures", figures);
+        row.put("withoutFact", told.unmadeOf(null));
         return row;
     }
 

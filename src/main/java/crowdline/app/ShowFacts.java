@@ -6,11 +6,10 @@ import crowdline.show.Act;
 import crowdline.show.Airframe;
 import crowdline.show.Show;
 import crowdline.show.Variant;
-import crowdline.sight.CrowdFact;
 import crowdline.sight.CrowdFacts;
+import crowdline.sight.UnmadeFact;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -37,17 +36,21 @@ final class ShowFacts {
             Map<RemarkPlace, PlaceFacts> found, LoadedShow loaded, Act act, Airframe airframe, Variant variant) {
         Show show = loaded.show();
         loaded.prediction(act.id(), variant.name()).ifPresent(prediction -> {
-            List<CrowdFact> facts = CrowdFacts.of(show, airframe, prediction.flight());
+            CrowdFacts facts = CrowdFacts.of(show, airframe, prediction.flight());
             found.putIfAbsent(new RemarkPlace(act.id(), null), about(facts, null, variant));
             places(act, variant).forEach(place -> found.putIfAbsent(place, about(facts, place.figureId(), variant)));
         });
     }
 
-    private static PlaceFacts about(List<CrowdFact> facts, @Nullable String figureId, Variant variant) {
+    private static PlaceFacts about(CrowdFacts found, @Nullable String figureId, Variant variant) {
         return new PlaceFacts(
                 variant.name(),
-                facts.stream()
+                found.facts().stream()
                         .filter(fact -> Objects.equals(fact.figureId(), figureId))
+                        .toList(),
+                found.unmade().stream()
+                        .filter(unmade -> Objects.equals(unmade.figureId(), figureId))
+                        .map(UnmadeFact::why)
                         .toList());
     }
 

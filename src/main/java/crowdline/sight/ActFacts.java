@@ -4,9 +4,9 @@ import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.sight.CrowdFact.Kind;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The facts of a whole act, over the figures whose flight was predicted. */
@@ -23,22 +23,28 @@ final class ActFacts {
         this.craft = glider ? "the glider" : "the aeroplane";
     }
 
-    List<CrowdFact> all() {
-        List<CrowdFact> facts = new ArrayList<>();
-        if (!scenes.isEmpty()) {
-            highest(facts);
-            fastest(facts);
-            heaviest(facts);
-            upsideDown(facts);
-            totalClimb(facts);
-            flown(facts);
-            rolls(facts);
+    void addTo(FactMaking making) {
+        if (scenes.isEmpty()) {
+            return;
         }
-        return facts;
+        scenes.stream()
+                .flatMap(scene -> scene.belowGround().stream()
+                        .map(where ->
+                                scene.figure().name() + ": " + where + ", so no fact is made of the act's heights"))
+                .findFirst()
+                .ifPresentOrElse(
+                        making::leaveOut,
+                        () -> making.make(Kind.HIGHEST, this::highest).make(Kind.TOTAL_CLIMB, this::totalClimb));
+        making.make(Kind.FASTEST, this::fastest)
+                .make(Kind.HEAVIEST, this::heaviest)
+                .make(Kind.UPSIDE_DOWN, this::upsideDown)
+                .make(Kind.DISTANCE_FLOWN, this::flown)
+                .make(Kind.ROLLS, this::rolls);
     }
 
-    private void add(List<CrowdFact> facts, Kind kind, Said said, double share, String text, String shortText) {
-        facts.add(CrowdFact.of(new CrowdFact.Subject(flight.actId(), null), kind, said, share, text, shortText));
+    private Optional<CrowdFact> fact(Kind kind, Said said, double share, String text, String shortText) {
+        return Optional.of(
+                CrowdFact.of(new CrowdFact.Subject(flight.actId(), null), kind, said, share, text, shortText));
     }
 
     private Stream<FigureFlight> figures() {
@@ -49,11 +55,10 @@ final class ActFacts {
         return figures().max(by).orElseThrow();
     }
 
-    private void highest(List<CrowdFact> facts) {
+    private Optional<CrowdFact> highest() {
         double m = most(Comparator.comparingDouble(FigureFlight::highestM)).highestM();
         Said said = Said.feet(m);
-        add(
-                facts,
+        return fact(
                 Kind.HIGHEST,
                 said,
                 1,
@@ -62,13 +67,12 @@ final class ActFacts {
                 "Up to about " + said.words() + ".");
     }
 
-    private void fastest(List<CrowdFact> facts) {
+    private Optional<CrowdFact> fastest() {
         double mps = most(Comparator.comparingDouble(FigureFlight::greatestMps)).greatestMps();
         double mph = Said.mphOf(mps);
         if (mph >= 85) {
             Said said = Said.mph(mps);
-            add(
-                    facts,
+            return fact(
                     Kind.FASTEST,
                     said,
                     1,
@@ -76,18 +80,18 @@ final class ActFacts {
                             + ".",
                     "Up to about " + said.words() + ".");
         }
+        return Optional.empty();
     }
 
-    private void heaviest(List<CrowdFact> facts) {
+    private Optional<CrowdFact> heaviest() {
         double g = most(Comparator.comparingDouble(FigureFlight::greatestG)).greatestG();
         if (g < 2) {
-            return;
+            return Optional.empty();
         }
         Said said = Said.times(g, "g");
         double felt = Math.rint(Everyday.GROWN_UP.value() * said.rounded() / 10) * 10;
         boolean coaster = Math.abs(g - Everyday.ROLLER_COASTER.value()) <= 0.75;
-        add(
-                facts,
+        return fact(
                 Kind.HEAVIEST,
                 said,
                 g / 4,
@@ -97,49 +101,49 @@ final class ActFacts {
                 "Everything feels up to about " + said.words() + " as heavy.");
     }
 
-    private void upsideDown(List<CrowdFact> facts) {
+    private Optional<CrowdFact> upsideDown() {
         double s = figures().mapToDouble(FigureFlight::upsideDownS).sum();
         if (s >= 10) {
             Said said = Said.seconds(s);
-            add(
-                    facts,
+            return fact(
                     Kind.UPSIDE_DOWN,
                     said,
                     s / 40,
                     "Add it all up, and " + craft + " is upside down for about " + said.words() + ".",
                     "Upside down for about " + said.words() + " in all.");
         }
+        return Optional.empty();
     }
 
-    private void totalClimb(List<CrowdFact> facts) {
+    private Optional<CrowdFact> totalClimb() {
         double m = scenes.stream().mapToDouble(s -> s.path().totalClimbM()).sum();
         if (m >= M_PER_MILE * 0.625) {
             Said said = Said.distance(m);
-            add(
-                    facts,
+            return fact(
                     Kind.TOTAL_CLIMB,
                     said,
                     m / 3000,
                     "Add up every climb in this act, and " + craft + " goes up about " + said.words() + ".",
                     "All its climbs make about " + said.words() + ".");
         }
+        return Optional.empty();
     }
 
-    private void flown(List<CrowdFact> facts) {
+    private Optional<CrowdFact> flown() {
         double m = scenes.stream().mapToDouble(s -> s.path().lengthM()).sum();
         if (m >= 2 * M_PER_MILE) {
             Said said = Said.distance(m);
-            add(
-                    facts,
+            return fact(
                     Kind.DISTANCE_FLOWN,
                     said,
                     m / 20000,
                     "From the first figure to the last, " + craft + " flies about " + said.words() + ".",
                     "It flies about " + said.words() + " in all.");
         }
+        return Optional.empty();
     }
 
-    private void rolls(List<CrowdFact> facts) {
+    private Optional<CrowdFact> rolls() {
         double deg = 0;
         for (FigureScene scene : scenes) {
             for (ElementFlight e : scene.elements(FigureScene.ROLLS)) {
@@ -152,13 +156,13 @@ final class ActFacts {
         double turns = deg / 360;
         if (turns >= 2.75) {
             Said said = Said.many(turns, "time", "times");
-            add(
-                    facts,
+            return fact(
                     Kind.ROLLS,
                     said,
                     turns / 10,
                     "Add up all its rolling, and " + craft + " goes right round about " + said.words() + ".",
                     "Rolls worth about " + said.words() + " right round.");
         }
+        return Optional.empty();
     }
 }

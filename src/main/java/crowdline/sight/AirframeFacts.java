@@ -2,8 +2,7 @@ package crowdline.sight;
 
 import crowdline.show.Airframe;
 import crowdline.sight.CrowdFact.Kind;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Optional;
 
 /** What the aircraft itself tells: strength, weight, size, propeller. */
 final class AirframeFacts {
@@ -12,33 +11,30 @@ final class AirframeFacts {
 
     private final String actId;
     private final Airframe airframe;
-    private final List<CrowdFact> facts = new ArrayList<>();
 
     AirframeFacts(String actId, Airframe airframe) {
         this.actId = actId;
         this.airframe = airframe;
     }
 
-    List<CrowdFact> all() {
+    void addTo(FactMaking making) {
         if (!airframe.glider()) {
-            power();
-            propeller();
-            tips();
+            making.make(Kind.POWER, this::power)
+                    .make(Kind.PROPELLER, this::propeller)
+                    .make(Kind.TIP_SPEED, this::tips);
         }
-        mass();
-        span();
-        return facts;
+        making.make(Kind.MASS, this::mass).make(Kind.SPAN, this::span);
     }
 
-    private void add(Kind kind, Said said, double share, String text, String shortText) {
-        facts.add(CrowdFact.of(new CrowdFact.Subject(actId, null), kind, said, share, text, shortText));
+    private Optional<CrowdFact> fact(Kind kind, Said said, double share, String text, String shortText) {
+        return Optional.of(CrowdFact.of(new CrowdFact.Subject(actId, null), kind, said, share, text, shortText));
     }
 
-    private void power() {
+    private Optional<CrowdFact> power() {
         double hpPerTonne = airframe.powerKw() / KW_PER_HP / (airframe.massKg() / 1000);
         double car = Everyday.CAR_POWER.value() / (Everyday.CAR_MASS.value() / 1000);
         Said said = Said.many(hpPerTonne, "horsepower", "horsepower");
-        add(
+        return fact(
                 Kind.POWER,
                 said,
                 hpPerTonne / car / 3,
@@ -47,9 +43,9 @@ final class AirframeFacts {
                 "About " + said.words() + " for each tonne.");
     }
 
-    private void propeller() {
+    private Optional<CrowdFact> propeller() {
         Said said = Said.many(airframe.propellerRpm() / 60, "time", "times");
-        add(
+        return fact(
                 Kind.PROPELLER,
                 said,
                 1,
@@ -57,15 +53,15 @@ final class AirframeFacts {
                 "The propeller goes round about " + said.words() + " a second.");
     }
 
-    private void tips() {
+    private Optional<CrowdFact> tips() {
         double mps = Math.PI * airframe.propellerDiameterM() * airframe.propellerRpm() / 60;
         double mph = Said.mphOf(mps);
         double airliner = Everyday.AIRLINER.value();
         if (mph < 0.7 * airliner) {
-            return;
+            return Optional.empty();
         }
         Said said = Said.mph(mps);
-        add(
+        return fact(
                 Kind.TIP_SPEED,
                 said,
                 1,
@@ -78,7 +74,7 @@ final class AirframeFacts {
                 "The propeller tips do about " + said.words() + ".");
     }
 
-    private void mass() {
+    private Optional<CrowdFact> mass() {
         Said said = Said.kilograms(airframe.massKg());
         double share = airframe.massKg() / Everyday.CAR_MASS.value();
         String against = share < 0.29
@@ -91,21 +87,22 @@ final class AirframeFacts {
                                         ? "about two thirds as much as"
                                         : share < 0.9 ? "less than" : share < 1.1 ? "about as much as" : "more than";
         if (share >= 0.2) {
-            add(
+            return fact(
                     Kind.MASS,
                     said,
                     Math.min(1, 0.35 / share),
                     "Ready to perform, it weighs about " + said.words() + ", " + against + " a family car.",
                     "It weighs about " + said.words() + ".");
         }
+        return Optional.empty();
     }
 
-    private void span() {
+    private Optional<CrowdFact> span() {
         if (airframe.spanM() < Everyday.BUS_LENGTH.value() * 1.05) {
-            return;
+            return Optional.empty();
         }
         Said said = Said.metres(airframe.spanM());
-        add(
+        return fact(
                 Kind.SPAN,
                 said,
                 1,

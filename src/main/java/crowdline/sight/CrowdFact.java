@@ -29,36 +29,43 @@ public record CrowdFact(
 
     /** What a fact tells, with how telling it is at its best (judgement, no source). */
     public enum Kind {
-        BACKWARDS(10),
-        SPIN_TURNS(9),
-        TUMBLES(9),
-        SLOWEST(7),
-        FLICK(7),
-        HEAVIEST(8),
-        FLOATING(8),
-        CLIMB(7),
-        UPSIDE_DOWN(7),
-        ROLL(6),
-        HIGHEST(7),
-        DROP(6),
-        LIGHTEST(6),
-        FASTEST(7),
-        LOOKS_HIGH(5),
-        FARTHEST(4),
-        SOUND(4),
-        POWER(8),
-        TIP_SPEED(8),
-        PROPELLER(7),
-        MASS(6),
-        SPAN(6),
-        ROLLS(6),
-        TOTAL_CLIMB(6),
-        DISTANCE_FLOWN(5);
+        BACKWARDS(10, "the way backwards"),
+        SPIN_TURNS(9, "the number of turns"),
+        TUMBLES(9, "the number of tumbles"),
+        SLOWEST(7, "the least speed"),
+        FLICK(7, "the time of a flick"),
+        HEAVIEST(8, "the greatest load"),
+        FLOATING(8, "the time without weight"),
+        CLIMB(7, "the climb"),
+        UPSIDE_DOWN(7, "the time upside down"),
+        ROLL(6, "the time of a roll"),
+        HIGHEST(7, "the greatest height"),
+        DROP(6, "the way down"),
+        LIGHTEST(6, "the least load"),
+        FASTEST(7, "the greatest speed"),
+        LOOKS_HIGH(5, "the height above the horizon"),
+        FARTHEST(4, "the distance"),
+        SOUND(4, "the delay of the sound"),
+        POWER(8, "the power for each tonne"),
+        TIP_SPEED(8, "the speed of the propeller tips"),
+        PROPELLER(7, "the speed of the propeller"),
+        MASS(6, "the mass"),
+        SPAN(6, "the span"),
+        ROLLS(6, "the number of rolls"),
+        TOTAL_CLIMB(6, "the sum of all climbs"),
+        DISTANCE_FLOWN(5, "the distance flown");
 
         private final double best;
+        private final String measure;
 
-        Kind(double best) {
+        Kind(double best, String measure) {
             this.best = best;
+            this.measure = measure;
+        }
+
+        /** The number it tells, as a sentence calls it. */
+        String measure() {
+            return measure;
         }
 
         double best() {

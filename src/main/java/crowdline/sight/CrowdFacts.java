@@ -5,35 +5,41 @@ import crowdline.flight.Flight;
 import crowdline.show.Airframe;
 import crowdline.show.Show;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
-/** Facts a crowd can picture, from a predicted flight. */
-public final class CrowdFacts {
+/**
+ * Facts a crowd can picture, from a predicted flight.
+ *
+ * @param facts of the whole act, the most telling first, then those of each figure in the order flown, each figure's most
+ *     telling first
+ * @param unmade what no fact could be made of, in the same order
+ */
+public record CrowdFacts(List<CrowdFact> facts, List<UnmadeFact> unmade) {
     /** Goes with every list of facts. */
     public static final String CAUTION = "Predicted for commentary only. A load says nothing about a pilot's health.";
 
-    private CrowdFacts() {}
+    public CrowdFacts {
+        facts = List.copyOf(facts);
+        unmade = List.copyOf(unmade);
+    }
 
     /**
-     * The facts of the whole act, the most telling first, then those of each figure in the order flown, each figure's
-     * most telling first. Figures that were only timed, or could not be flown to their end, have none.
+     * The facts of an act. Figures that were only timed, or could not be flown to their end, have none.
      *
      * @param airframe the one that flies the act
      * @param flight with its samples; without them there are fewer facts
      */
-    public static List<CrowdFact> of(Show show, Airframe airframe, Flight flight) {
+    public static CrowdFacts of(Show show, Airframe airframe, Flight flight) {
         List<FigureFlight> flown = flight.figures().stream()
                 .filter(f -> f.simulated() && f.completed())
                 .toList();
-        FlownPath whole = new FlownPath(flight.samples());
+        FlownPath path = new FlownPath(flight.samples());
         Records records = Records.of(flown);
         List<FigureScene> scenes = new ArrayList<>();
         for (FigureFlight f : flown) {
             scenes.add(new FigureScene(
                     f,
-                    whole.between(f.startS(), f.endS()),
+                    path.between(f.startS(), f.endS()),
                     airframe,
                     show.venue().crowdToLineM(),
                     show.air().temperatureC(),
@@ -41,21 +47,18 @@ public final class CrowdFacts {
                     scenes.size()));
         }
         List<CrowdFact> facts = new ArrayList<>();
-        ranked(
-                facts,
-                Stream.concat(
-                        new ActFacts(flight, scenes, airframe.glider()).all().stream(),
-                        new AirframeFacts(flight.actId(), airframe).all().stream()));
+        List<UnmadeFact> unmade = new ArrayList<>();
+        FactMaking whole = new FactMaking(null);
+        new ActFacts(flight, scenes, airframe.glider()).addTo(whole);
+        new AirframeFacts(flight.actId(), airframe).addTo(whole);
+        whole.addTo(facts, unmade);
         for (FigureScene scene : scenes) {
-            ranked(
-                    facts,
-                    Stream.of(HeightFacts.of(scene), MotionFacts.of(scene), LoadFacts.of(scene))
-                            .flatMap(s -> s));
+            FactMaking making = new FactMaking(scene.figure().figureId());
+            HeightFacts.addTo(making, scene);
+            MotionFacts.addTo(making, scene);
+            LoadFacts.addTo(making, scene);
+            making.addTo(facts, unmade);
         }
-        return List.copyOf(facts);
-    }
-
-    private static void ranked(List<CrowdFact> facts, Stream<CrowdFact> some) {
-        some.sorted(Comparator.comparingDouble(CrowdFact::telling).reversed()).forEach(facts::add);
+        return new CrowdFacts(facts, unmade);
     }
 }

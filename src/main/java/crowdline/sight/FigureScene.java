@@ -3,9 +3,11 @@ package crowdline.sight;
 import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Sample;
+import crowdline.flight.Units;
 import crowdline.show.Airframe;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -35,6 +37,9 @@ record FigureScene(
     static final Set<String> SPINS = Set.of("spin", "inverted spin", "flat spin");
     static final Set<String> TUMBLES = Set.of("tumble");
 
+    /** How far below the ground is the prediction's own roughness. */
+    private static final double GROUND_FT = 5;
+
     CrowdFact fact(CrowdFact.Kind kind, Said said, double share, String text, String shortText) {
         CrowdFact.Subject about = new CrowdFact.Subject(figure.figureId(), figure.figureId());
         return CrowdFact.of(about, kind, said, share, text, shortText);
@@ -46,6 +51,14 @@ record FigureScene(
 
     Sighting sighting(Sample sample) {
         return Sighting.of(sample.place(), crowdToLineM);
+    }
+
+    /** Where it comes below the ground, such as "it comes to −300 ft, below the ground"; empty if it stays above. */
+    Optional<String> belowGround() {
+        double lowestFt = Units.ftFromM(figure.lowestM());
+        return lowestFt < -GROUND_FT
+                ? Optional.of(String.format(Locale.UK, "it comes to %,.0f ft, below the ground", lowestFt))
+                : Optional.empty();
     }
 
     Optional<Sample> highest() {

@@ -5,7 +5,6 @@ import crowdline.flight.Sample;
 import crowdline.flight.Units;
 import crowdline.sight.CrowdFact.Kind;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** How high, how far up and down, how far away. Thresholds are judgement, no source: below them a fact is dull. */
 final class HeightFacts {
@@ -18,16 +17,17 @@ final class HeightFacts {
 
     private HeightFacts() {}
 
-    static Stream<CrowdFact> of(FigureScene scene) {
-        return Stream.of(
-                        highest(scene),
-                        looksHigh(scene),
-                        climb(scene),
-                        drop(scene),
-                        backwards(scene),
-                        farthest(scene),
-                        sound(scene))
-                .flatMap(Optional::stream);
+    static void addTo(FactMaking making, FigureScene scene) {
+        scene.belowGround()
+                .ifPresentOrElse(
+                        where -> making.leaveOut(where + ", so no fact is made of its heights"),
+                        () -> making.make(Kind.HIGHEST, () -> highest(scene))
+                                .make(Kind.LOOKS_HIGH, () -> looksHigh(scene))
+                                .make(Kind.CLIMB, () -> climb(scene))
+                                .make(Kind.DROP, () -> drop(scene)));
+        making.make(Kind.BACKWARDS, () -> backwards(scene))
+                .make(Kind.FARTHEST, () -> farthest(scene))
+                .make(Kind.SOUND, () -> sound(scene));
     }
 
     private static Optional<CrowdFact> highest(FigureScene scene) {

@@ -5,7 +5,6 @@ import crowdline.flight.Sample;
 import crowdline.sight.CrowdFact.Kind;
 import java.util.Comparator;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * How heavy, how light, how long upside down. Thresholds are judgement, no source: below them a fact is dull. None of it
@@ -20,9 +19,11 @@ final class LoadFacts {
 
     private LoadFacts() {}
 
-    static Stream<CrowdFact> of(FigureScene scene) {
-        return Stream.of(heaviest(scene), lightest(scene), floating(scene), upsideDown(scene))
-                .flatMap(Optional::stream);
+    static void addTo(FactMaking making, FigureScene scene) {
+        making.make(Kind.HEAVIEST, () -> heaviest(scene))
+                .make(Kind.LIGHTEST, () -> lightest(scene))
+                .make(Kind.FLOATING, () -> floating(scene))
+                .make(Kind.UPSIDE_DOWN, () -> upsideDown(scene));
     }
 
     private static Optional<CrowdFact> heaviest(FigureScene scene) {

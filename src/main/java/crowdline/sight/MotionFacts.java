@@ -5,7 +5,6 @@ import crowdline.flight.FigureFlight;
 import crowdline.sight.CrowdFact.Kind;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** How fast and how slow, and how often round. Thresholds are judgement, no source: below them a fact is dull. */
 final class MotionFacts {
@@ -14,9 +13,13 @@ final class MotionFacts {
 
     private MotionFacts() {}
 
-    static Stream<CrowdFact> of(FigureScene scene) {
-        return Stream.of(fastest(scene), slowest(scene), spin(scene), tumble(scene), flick(scene), roll(scene))
-                .flatMap(Optional::stream);
+    static void addTo(FactMaking making, FigureScene scene) {
+        making.make(Kind.FASTEST, () -> fastest(scene))
+                .make(Kind.SLOWEST, () -> slowest(scene))
+                .make(Kind.SPIN_TURNS, () -> spin(scene))
+                .make(Kind.TUMBLES, () -> tumble(scene))
+                .make(Kind.FLICK, () -> flick(scene))
+                .make(Kind.ROLL, () -> roll(scene));
     }
 
     private static Optional<CrowdFact> fastest(FigureScene scene) {

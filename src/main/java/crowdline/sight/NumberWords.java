@@ -30,11 +30,24 @@ final class NumberWords {
 
     private NumberWords() {}
 
-    /** @param value 0 to 999,999, in whole numbers or quarters */
+    /** Whether there are words for a number in whole numbers or quarters. */
+    static boolean has(double value) {
+        return value >= 0 && value < 1_000_000;
+    }
+
+    /**
+     * The words of a number.
+     *
+     * @param value 0 to 999,999, in whole numbers or quarters
+     * @throws Unsayable if it is less or more
+     */
     static String of(double value) {
+        if (!has(value)) {
+            throw new Unsayable(value, "");
+        }
         long quarters = Math.round(value * 4);
-        if (!(value >= 0 && value < 1_000_000 && Math.abs(value * 4 - quarters) < 1e-6)) {
-            throw new IllegalArgumentException("there are no words for " + value + ", only for quarters from 0");
+        if (Math.abs(value * 4 - quarters) >= 1e-6) {
+            throw new IllegalArgumentException("there are no words for " + value + ", only for quarters");
         }
         long whole = quarters / 4;
         String part = switch ((int) (quarters % 4)) {

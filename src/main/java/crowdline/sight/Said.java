@@ -15,9 +15,17 @@ record Said(double value, String unit, double rounded, double step, String words
     private static final double M_PER_MILE = 1609.344;
     private static final double MPH_PER_MPS = 3600 / M_PER_MILE;
 
+    /** The words of a rounded number; what cannot be said is told as it was computed, with its unit. */
+    private static String words(double rounded, double value, String unit) {
+        if (!NumberWords.has(rounded)) {
+            throw new Unsayable(value, " " + unit);
+        }
+        return NumberWords.of(rounded);
+    }
+
     private static Said of(double value, String unit, double step, String one, String many) {
         double rounded = Math.rint(value / step) * step + 0.0;
-        String words = NumberWords.of(rounded) + " " + (rounded == 1 ? one : many);
+        String words = words(rounded, value, unit) + " " + (rounded == 1 ? one : many);
         return new Said(value, unit, rounded, step, words);
     }
 
@@ -61,7 +69,7 @@ record Said(double value, String unit, double rounded, double step, String words
         double rounded = Math.rint(min * 2) / 2;
         String words = rounded == 1
                 ? "a minute"
-                : rounded == 1.5 ? "a minute and a half" : NumberWords.of(rounded) + " minutes";
+                : rounded == 1.5 ? "a minute and a half" : words(rounded, min, "min") + " minutes";
         return new Said(min, "min", rounded, 0.5, words);
     }
 
@@ -71,14 +79,14 @@ record Said(double value, String unit, double rounded, double step, String words
         if (rounded >= 1) {
             return times(ratio, unit);
         }
-        String words = rounded == 0.5 ? "half" : NumberWords.of(rounded) + " of";
+        String words = rounded == 0.5 ? "half" : words(rounded, ratio, unit) + " of";
         return new Said(ratio, unit, rounded, 0.25, words);
     }
 
     /** A load or a ratio: "twice", "three and a half times". */
     static Said times(double ratio, String unit) {
         double rounded = Math.rint(ratio * 2) / 2;
-        String words = rounded == 2 ? "twice" : rounded == 1 ? "once" : NumberWords.of(rounded) + " times";
+        String words = rounded == 2 ? "twice" : rounded == 1 ? "once" : words(rounded, ratio, unit) + " times";
         return new Said(ratio, unit, rounded, 0.5, words);
     }
 
@@ -110,7 +118,7 @@ record Said(double value, String unit, double rounded, double step, String words
                         ? "half a mile"
                         : rounded == 1
                                 ? "a mile"
-                                : rounded == 1.5 ? "a mile and a half" : NumberWords.of(rounded) + " miles";
+                                : rounded == 1.5 ? "a mile and a half" : words(rounded, miles, "miles") + " miles";
         return new Said(miles, "miles", rounded, step, words);
     }
 }

@@ -49,17 +49,33 @@ class FactsCommandTest {
     }
 
     @Test
+    void aHeightTypedTenTimesTooSmallCostsTheFactsOfHeightAndNoOthers() throws IOException {
+        Path slip = folder.resolve("slip.json");
+        String demo = Files.readString(Path.of("demo-shows/wrackenholt-evening.json"));
+        Files.writeString(slip, demo.replace("\"heightFt\": 2350", "\"heightFt\": 235"));
+        run("facts", slip.toString());
+        assertThat(caught.err()).isEmpty();
+        assertThat(caught.out())
+                .containsPattern(
+                        "no fact: it comes to -[0-9,]+ ft, below the ground, so no fact is made of its heights")
+                .contains("as heavy")
+                .contains("A load says nothing about a pilot's health.");
+    }
+
+    @Test
     void keysAreTheseInThisOrderAndNoOthers() {
         JsonNode all = json();
         assertThat(all.propertyNames()).containsExactly("acts");
         assertThat(all.get("acts").valueStream().map(act -> act.get("id").stringValue()))
                 .containsExactly(SOLO, "thistledown-glider");
         for (JsonNode act : all.get("acts")) {
-            assertThat(act.propertyNames()).containsExactly("id", "variant", "begins", "daylight", "facts", "figures");
+            assertThat(act.propertyNames())
+                    .containsExactly("id", "variant", "begins", "daylight", "facts", "figures", "withoutFact");
             assertThat(act.get("daylight").propertyNames()).containsExactly("dawn", "sunrise", "sunset", "dusk");
             factsOf(act).forEach(FactsCommandTest::assertFact);
             for (JsonNode figure : act.get("figures")) {
-                assertThat(figure.propertyNames()).containsExactly("id", "name", "facts", "start", "highest");
+                assertThat(figure.propertyNames())
+                        .containsExactly("id", "name", "facts", "start", "highest", "withoutFact");
                 factsOf(figure).forEach(FactsCommandTest::assertFact);
                 for (String when : List.of("start", "highest")) {
                     assertThat(figure.get(when).propertyNames())

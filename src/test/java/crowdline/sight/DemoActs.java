@@ -45,7 +45,11 @@ final class DemoActs {
             Airframe airframe = show.airframe(act.airframe()).orElseThrow();
             for (Variant variant : act.variants()) {
                 Flight flight = new Predictor(show, catalogue, act, variant).predict();
-                told.add(new Told(show, airframe, flight, CrowdFacts.of(show, airframe, flight)));
+                told.add(new Told(
+                        show,
+                        airframe,
+                        flight,
+                        CrowdFacts.of(show, airframe, flight).facts()));
             }
         }
         return told;

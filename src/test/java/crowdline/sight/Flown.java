@@ -134,7 +134,7 @@ final class Flown {
         if (!flight.figures().get(0).completed()) {
             throw new AssertionError(flight.findings().toString());
         }
-        return CrowdFacts.of(show, airframe, flight);
+        return CrowdFacts.of(show, airframe, flight).facts();
     }
 
     /** The facts of a catalogue's figure as the prediction flies it; none of its own if it cannot be flown from here. */
@@ -142,7 +142,7 @@ final class Flown {
         Act act = act(airframe, heightFt, kt, List.of(Figure.of("it", name)));
         Show show = show(airframe, act);
         Flight flight = new Predictor(show, catalogue, act, act.variants().get(0)).predict();
-        return CrowdFacts.of(show, airframe, flight);
+        return CrowdFacts.of(show, airframe, flight).facts();
     }
 
     /** A flight of one figure "it" with samples every tenth of a second from a closed form. */
@@ -184,6 +184,10 @@ final class Flown {
     }
 
     static List<CrowdFact> facts(Airframe airframe, Flight flight) {
+        return allFacts(airframe, flight).facts();
+    }
+
+    static CrowdFacts allFacts(Airframe airframe, Flight flight) {
         return CrowdFacts.of(
                 show(airframe, act(airframe, 1000, 100, List.of(Figure.of("it", "it")))), airframe, flight);
     }

@@ -8,6 +8,7 @@ import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import crowdline.show.Show;
 import crowdline.sight.CrowdFact;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,6 +18,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The computed facts of every place, which of those of a place is chosen, and which are remarks already. */
 final class FactList {
+    private static final Mark NO_FACT = new Mark(Form.DIAMOND, Tone.CAUTION, "Check the numbers");
+
     private @Nullable Map<RemarkPlace, PlaceFacts> known;
     private int at;
 
@@ -31,18 +34,21 @@ final class FactList {
 
     Optional<CrowdFact> chosen(RemarkPlace place) {
         List<CrowdFact> facts = of(place);
-        return facts.isEmpty() ? Optional.empty() : Optional.of(facts.get(Math.min(at, facts.size() - 1)));
+        int number = Math.min(at, rows(place) - 1);
+        return number < 0 || number >= facts.size() ? Optional.empty() : Optional.of(facts.get(number));
     }
 
     /** @param verdict how long a remark takes against the time there is for it */
     FactsView view(Show show, RemarkPlace place, Function<Remark, Mark> verdict) {
         List<CrowdFact> facts = of(place);
-        List<FactRow> rows = facts.stream()
+        List<FactRow> rows = new ArrayList<>(facts.stream()
                 .map(fact -> new FactRow(
                         String.format(Locale.UK, "%,.1f %s", fact.number(), fact.unit()),
                         fact.text(),
-                        already(fact, show, place).orElseGet(() -> verdict.apply(remark(fact, show, place)))))
-                .toList();
+                        already(fact, show, place).orElseGet(() -> verdict.apply(remark(fact, show, place))),
+                        true))
+                .toList());
+        without(place).forEach(why -> rows.add(new FactRow("No fact", why, NO_FACT, false)));
         return new FactsView(title(place), rows, Math.min(at, rows.size() - 1));
     }
 
@@ -100,14 +106,25 @@ final class FactList {
             return "Facts are being computed";
         }
         PlaceFacts here = known.get(place);
-        return here == null || here.facts().isEmpty()
+        return here == null || (here.facts().isEmpty() && here.without().isEmpty())
                 ? "No facts: this was not predicted to its end"
                 : "Facts for variant \"" + here.variant() + "\"";
     }
 
     private List<CrowdFact> of(RemarkPlace place) {
+        return found(place).map(PlaceFacts::facts).orElse(List.of());
+    }
+
+    private List<String> without(RemarkPlace place) {
+        return found(place).map(PlaceFacts::without).orElse(List.of());
+    }
+
+    private int rows(RemarkPlace place) {
+        return of(place).size() + without(place).size();
+    }
+
+    private Optional<PlaceFacts> found(RemarkPlace place) {
         Map<RemarkPlace, PlaceFacts> all = known;
-        PlaceFacts here = all == null ? null : all.get(place);
-        return here == null ? List.of() : here.facts();
+        return all == null ? Optional.empty() : Optional.ofNullable(all.get(place));
     }
 }

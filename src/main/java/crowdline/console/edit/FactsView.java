@@ -21,6 +21,12 @@ public record FactsView(String title, List<FactRow> rows, int chosen) {
      * @param number as computed, with its unit
      * @param text what would be said
      * @param mark that it is a remark already, or how long it takes against the time there is
+     * @param made whether there is a fact; else the text says why not
      */
-    public record FactRow(String number, String text, Mark mark) {}
+    public record FactRow(String number, String text, Mark mark, boolean made) {}
+
+    /** Whether the chosen row is a fact that can become a remark. */
+    public boolean takesChosen() {
+        return chosen >= 0 && rows.get(chosen).made();
+    }
 }

@@ -76,7 +76,7 @@ public final class WordsPanel extends JPanel {
             possible.addAll(
                     EnumSet.of(Command.DELETE_REMARK, Command.REMARK_UP, Command.REMARK_DOWN, Command.PLAIN_WORDS));
         }
-        if (view.facts().chosen() >= 0) {
+        if (view.facts().takesChosen()) {
             possible.add(Command.FACT_REMARK);
         }
         if (view.canUndo()) {

@@ -49,12 +49,14 @@ public final class SampleWords {
                                     1200,
                                     "The top is about one thousand two hundred feet up.",
                                     "About one thousand two hundred feet up.",
-                                    7))),
+                                    7)),
+                    List.of()),
             new RemarkPlace("a1", null),
             new PlaceFacts(
                     "full",
                     List.of(new CrowdFact(
-                            "a1.mass", null, CrowdFact.Kind.MASS, 470, "kg", 470, "It weighs very little.", " ", 6))));
+                            "a1.mass", null, CrowdFact.Kind.MASS, 470, "kg", 470, "It weighs very little.", " ", 6)),
+                    List.of()));
 
     private SampleWords() {}
 }

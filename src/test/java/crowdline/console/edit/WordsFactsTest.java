@@ -9,6 +9,8 @@ import crowdline.show.RemarkKind;
 import crowdline.show.Show;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 /** Computed facts beside the remarks of their place. */
@@ -50,6 +52,24 @@ class WordsFactsTest {
         assertThat(facts().rows().get(0).text()).isEqualTo("At the bottom everything feels about four times as heavy.");
         // The figure lasts 10 s; the default pace is 0.15 s and 0.0731 s a letter, so 48 letters take 3.7 s.
         assertThat(facts().rows().get(0).mark().word()).startsWith("Fits: 3.").endsWith(" of 10.0 s");
+    }
+
+    @Test
+    void aFactThatCouldNotBeMadeStandsBelowWithTheReasonAndBecomesNoRemark() {
+        RemarkPlace loop = new RemarkPlace("a1", "f1");
+        PlaceFacts known = Objects.requireNonNull(SampleWords.FACTS.get(loop));
+        model.computed(Map.of(
+                loop, new PlaceFacts("full", known.facts(), List.of("it comes to −984 ft, so no fact is made of it"))));
+        model.choosePlace("a1", "f1");
+        assertThat(facts().rows())
+                .extracting(FactRow::text)
+                .last()
+                .isEqualTo("it comes to −984 ft, so no fact is made of it");
+        assertThat(facts().takesChosen()).isTrue();
+        model.chooseFact(2);
+        assertThat(facts().takesChosen()).isFalse();
+        model.addFact();
+        assertThat(model.show()).isEqualTo(SmallShow.show());
     }
 
     @Test
