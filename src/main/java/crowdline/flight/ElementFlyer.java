@@ -5,6 +5,9 @@ import java.util.Objects;
 
 /** Flies one element after another: turns each into legs, and says when one cannot be flown. */
 final class ElementFlyer {
+    /** An act of a display lasts minutes; beyond this its samples would fill the memory. */
+    static final double LONGEST_FLIGHT_S = 7200;
+
     private final Forces forces;
     private final Integrator integrator;
     private final Variation variation;
@@ -47,12 +50,23 @@ final class ElementFlyer {
     }
 
     private Moment run(Leg leg, Moment from, String what) throws CannotFly {
+        if (from.tS() > LONGEST_FLIGHT_S) {
+            throw new CannotFly(
+                    "begins after " + Math.round(LONGEST_FLIGHT_S / 60) + " minutes, which is as long as an act is"
+                            + " predicted for",
+                    from);
+        }
         Integrator.Result result = integrator.fly(leg, from.tS());
         return switch (result.outcome()) {
             case FLOWN -> result.moment();
             case OUT_OF_SPEED ->
                 throw new CannotFly(
                         "runs out of speed in the " + what + ", at " + knots(result.moment()), result.moment());
+            case NOT_COMPUTED ->
+                throw new CannotFly(
+                        "cannot be computed in the " + what
+                                + ", as its numbers are out of all proportion; crowdline check says which",
+                        result.moment());
             case NEVER_ENDS ->
                 throw new CannotFly(
                         "the " + what + " never reaches its end; after " + Math.round(leg.longestS()) + " s it is at "

@@ -14,7 +14,9 @@ final class Integrator {
     enum Outcome {
         FLOWN,
         OUT_OF_SPEED,
-        NEVER_ENDS
+        NEVER_ENDS,
+        /** The numbers are so far out of proportion that no step of the integration is short enough. */
+        NOT_COMPUTED
     }
 
     /** What is left after a leg. */
@@ -33,6 +35,9 @@ final class Integrator {
     private static final double SHORTEST_STEP_S = 1e-4;
     /** How exactly the moment is told at which the speed has run out. */
     private static final double NOTICED_S = 0.1;
+
+    /** The longest legs of real aircraft take some hundred; this many are tried in a moment. */
+    private static final int MOST_STEPS = 20_000;
 
     private static final int END_ITERATIONS = 60;
     private static final double END_TOLERANCE = 1e-10;
@@ -69,7 +74,7 @@ final class Integrator {
         pair.begin(leg, 0, y);
         double t = 0;
         double h = FIRST_STEP_S;
-        while (t < leg.longestS()) {
+        for (int steps = 0; t < leg.longestS(); steps++) {
             if (leg.outOfSpeed(t, y)) {
                 return new Result(Outcome.OUT_OF_SPEED, leg.after(startS + t, t, y));
             }
@@ -78,6 +83,9 @@ final class Integrator {
             h = nextStep(step, error);
             if (!(error <= tolerance) && step > SHORTEST_STEP_S) {
                 continue;
+            }
+            if (steps > MOST_STEPS || !isFinite(next)) {
+                return new Result(Outcome.NOT_COMPUTED, leg.after(startS + t, t, y));
             }
             if (leg.end(t + step, next) >= -ROUNDING) {
                 double last = untilEnd(leg, t, y, step, next);
@@ -97,6 +105,15 @@ final class Integrator {
             next = swap;
         }
         return new Result(Outcome.NEVER_ENDS, leg.after(startS + t, t, y));
+    }
+
+    private static boolean isFinite(double[] y) {
+        for (double value : y) {
+            if (!Double.isFinite(value)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The usual rule for a pair of orders five and four; a step that is not a number counts as far too long. */

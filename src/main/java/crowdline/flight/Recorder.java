@@ -44,7 +44,8 @@ final class Recorder implements Integrator.Watcher {
     /** Fills the time of a figure that is not simulated with a straight run from one place to the next. */
     void coast(Moment from, Moment to) {
         double first = Math.ceil(from.tS() / gridS - 1e-6) * gridS;
-        for (int i = 0; first + i * gridS < to.tS() - 1e-6; i++) {
+        double until = Math.min(to.tS() - 1e-6, ElementFlyer.LONGEST_FLIGHT_S);
+        for (int i = 0; first + i * gridS < until; i++) {
             double t = first + i * gridS;
             double share = (t - from.tS()) / Math.max(to.tS() - from.tS(), 1e-9);
             Vec place = from.place().times(1 - share).plus(to.place().times(share));
