@@ -12,15 +12,34 @@ import java.util.Map;
 public final class TextFit {
     private static final FontRenderContext FLAT = new FontRenderContext(null, true, true);
     private static final int REMEMBERED = 24;
+    /** No more letters than this are ever measured: more than any place of a screen holds. */
+    static final int MOST_LETTERS = 4000;
+    /** The narrowest letters are this wide against their size, so that no letter is left out for which there is room. */
+    private static final double NARROWEST = 0.15;
     /** Extra space between breaths as a share of a line; tuned so that a breath is seen, not read. */
     private static final double BREATH_GAP = 0.24;
 
+    /** How wide a line of words is in a type, pixels. */
+    interface Widths {
+        double px(Font font, String text);
+    }
+
+    private final Widths widths;
     private final Map<Wish, TextBlock> found = new LinkedHashMap<>(32, 0.75f, true) {
         @Override
         protected boolean removeEldestEntry(Map.Entry<Wish, TextBlock> eldest) {
             return size() > REMEMBERED;
         }
     };
+
+    /** Measures with the type itself. */
+    public TextFit() {
+        this(TextFit::widthPx);
+    }
+
+    TextFit(Widths widths) {
+        this.widths = widths;
+    }
 
     /**
      * What is wanted.
@@ -41,14 +60,41 @@ public final class TextFit {
             double widthPx,
             double heightPx,
             int mostLines) {
+        /** Words beyond what the place could ever hold are left out before anything is measured. */
         public Wish {
-            breaths = List.copyOf(breaths);
+            breaths = within(breaths, most(leastPx, widthPx, mostLines));
         }
+
+        private static int most(double leastPx, double widthPx, int mostLines) {
+            double letters = mostLines * widthPx / (Math.max(1, leastPx) * NARROWEST);
+            return (int) Math.max(1, Math.min(MOST_LETTERS, Math.ceil(letters)));
+        }
+    }
+
+    /** The first so many letters; one more shows that there were more. */
+    private static List<String> within(List<String> breaths, int most) {
+        List<String> shown = new ArrayList<>();
+        int room = most + 1;
+        for (String breath : breaths) {
+            if (room <= 0) {
+                break;
+            }
+            shown.add(breath.length() <= room ? breath : breath.substring(0, whole(breath, room)));
+            room -= breath.length();
+        }
+        return List.copyOf(shown);
+    }
+
+    /** The same place or the one before it, if it lies within a letter of two. */
+    private static int whole(String text, int at) {
+        return at > 0 && at < text.length() && Character.isSurrogatePair(text.charAt(at - 1), text.charAt(at))
+                ? at - 1
+                : at;
     }
 
     /** The block that fits; if even the smallest size does not, it is cut with an ellipsis. */
     public TextBlock fit(Wish wish) {
-        return found.computeIfAbsent(wish, TextFit::search);
+        return found.computeIfAbsent(wish, this::search);
     }
 
     /** Width of a line of text in pixels. */
@@ -56,7 +102,7 @@ public final class TextFit {
         return text.isEmpty() ? 0 : font.getStringBounds(text, FLAT).getWidth();
     }
 
-    private static TextBlock search(Wish wish) {
+    private TextBlock search(Wish wish) {
         double most = Math.max(wish.mostPx(), wish.leastPx());
         TextBlock block = lay(wish, most);
         if (fits(block, wish)) {
@@ -87,7 +133,7 @@ public final class TextFit {
                 && block.widthPx() <= wish.widthPx();
     }
 
-    private static TextBlock lay(Wish wish, double sizePx) {
+    private TextBlock lay(Wish wish, double sizePx) {
         Font font = wish.font().deriveFont((float) sizePx);
         LineMetrics metrics = font.getLineMetrics("Ag", FLAT);
         double lineHeight = metrics.getAscent() + metrics.getDescent();
@@ -100,7 +146,7 @@ public final class TextFit {
                 top += BREATH_GAP * lineHeight;
             }
             for (String text : wrap(breath, font, wish.widthPx())) {
-                double width = widthPx(font, text);
+                double width = widths.px(font, text);
                 lines.add(new TextBlock.Line(text, from, top, width));
                 from += text.length();
                 top += lineHeight;
@@ -110,12 +156,12 @@ public final class TextFit {
         return new TextBlock(lines, font, metrics.getAscent(), top, widest, true);
     }
 
-    private static List<String> wrap(String text, Font font, double widthPx) {
+    private List<String> wrap(String text, Font font, double widthPx) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.strip().split("\\s+", -1)) {
             String longer = line.isEmpty() ? word : line + " " + word;
-            if (!line.isEmpty() && widthPx(font, longer) > widthPx) {
+            if (!line.isEmpty() && widths.px(font, longer) > widthPx) {
                 lines.add(line.toString());
                 line.setLength(0);
                 line.append(word);
@@ -128,7 +174,7 @@ public final class TextFit {
         return lines;
     }
 
-    private static TextBlock cut(TextBlock block, Wish wish) {
+    private TextBlock cut(TextBlock block, Wish wish) {
         List<TextBlock.Line> kept = new ArrayList<>();
         double lineHeight = block.heightPx() / Math.max(1, block.lines().size());
         for (TextBlock.Line line : block.lines()) {
@@ -146,15 +192,23 @@ public final class TextFit {
         return new TextBlock(kept, block.font(), block.ascentPx(), height, width, false);
     }
 
-    private static TextBlock.Line shorten(TextBlock.Line line, Font font, double widthPx, boolean always) {
+    private TextBlock.Line shorten(TextBlock.Line line, Font font, double widthPx, boolean always) {
         if (!always && line.widthPx() <= widthPx) {
             return line;
         }
         String text = line.text();
-        while (!text.isEmpty() && widthPx(font, text + "…") > widthPx) {
-            text = text.substring(0, text.offsetByCodePoints(text.length(), -1));
+        int fits = 0;
+        int beyond = text.length() + 1;
+        while (beyond - fits > 1) {
+            int middle = (fits + beyond) / 2;
+            if (widths.px(font, text.substring(0, whole(text, middle)) + "…") <= widthPx) {
+                fits = middle;
+            } else {
+                beyond = middle;
+            }
         }
+        text = text.substring(0, whole(text, fits));
         String shortened = text.stripTrailing() + "…";
-        return new TextBlock.Line(shortened, line.from(), line.topPx(), widthPx(font, shortened));
+        return new TextBlock.Line(shortened, line.from(), line.topPx(), widths.px(font, shortened));
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Font;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
 class TextFitTest {
@@ -55,5 +56,35 @@ class TextFitTest {
     void lettersBeforeALineAreCounted() {
         TextBlock block = fit(List.of("one two", "three"), 20, 20, 1000, 200, 9);
         assertThat(block.lines().get(1).from()).isEqualTo("one two".length());
+    }
+
+    @Test
+    void aNameOfAHundredThousandLettersIsCutBeforeItIsMeasured() {
+        for (String endless : List.of("x".repeat(100_000), "ab ".repeat(33_334), "\ud83d\udee9".repeat(50_000))) {
+            AtomicInteger longest = new AtomicInteger();
+            AtomicInteger measured = new AtomicInteger();
+            TextFit counting = new TextFit((font, text) -> {
+                longest.accumulateAndGet(text.length(), Math::max);
+                measured.addAndGet(text.length());
+                return TextFit.widthPx(font, text);
+            });
+            TextBlock block = counting.fit(new TextFit.Wish(List.of(endless), FONT, 100, 26, 800, 130, 2));
+            assertThat(longest.get()).isLessThan(600);
+            assertThat(measured.get()).isLessThan(100_000);
+            assertThat(block.whole()).isFalse();
+            assertThat(block.widthPx()).isLessThanOrEqualTo(800);
+            String last = block.lines().get(block.lines().size() - 1).text();
+            assertThat(last).endsWith("…");
+            assertThat(Character.isHighSurrogate(last.charAt(last.length() - 2)))
+                    .isFalse();
+        }
+    }
+
+    @Test
+    void nothingIsCutForWhichThereIsRoom() {
+        String narrow = "i".repeat(250);
+        TextBlock block = fit(List.of(narrow), 20, 12, 1200, 20, 1);
+        assertThat(block.lines().get(0).text()).isEqualTo(narrow);
+        assertThat(block.whole()).isTrue();
     }
 }
