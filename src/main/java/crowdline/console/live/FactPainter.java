@@ -1,6 +1,7 @@
 package crowdline.console.live;
 
 import crowdline.console.live.NextView.FactView;
+import crowdline.console.live.NextView.Wording;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.Pen;
 import crowdline.console.paint.TextBlock;
@@ -38,17 +39,21 @@ final class FactPainter {
         double least = pen.px(LEAST_PX);
         double size = most;
         for (FactView fact : facts) {
-            TextBlock full = block(pen, fact.text(), most, least, words);
-            TextBlock block = full.whole() ? full : block(pen, fact.shortText(), most, least, words);
+            TextBlock full = block(pen, fact.full().text(), most, least, words);
+            TextBlock block = full.whole() ? full : block(pen, fact.shorter().text(), most, least, words);
             size = Math.min(size, block.sizePx());
         }
         return size;
     }
 
+    /** The words of a fact that are shown at a size: all of them if there is room for them, else the shorter ones. */
+    static Wording shown(Pen pen, FactView fact, double sizePx, Box words) {
+        return block(pen, fact.full().text(), sizePx, sizePx, words).whole() ? fact.full() : fact.shorter();
+    }
+
     /** A fact at a size: whole if there is room, else short, else cut. */
     static TextBlock words(Pen pen, FactView fact, double sizePx, Box words) {
-        TextBlock full = block(pen, fact.text(), sizePx, sizePx, words);
-        return full.whole() ? full : block(pen, fact.shortText(), sizePx, sizePx, words);
+        return block(pen, shown(pen, fact, sizePx, words).text(), sizePx, sizePx, words);
     }
 
     private static TextBlock block(Pen pen, String text, double mostPx, double leastPx, Box box) {
@@ -84,7 +89,7 @@ final class FactPainter {
         pen.midway(words(pen, fact, sizePx, words), words, pen.palette().text());
         Box takes = cell.right(takesWidth(pen));
         pen.atRight(
-                block(pen, fact.takes(), sizePx, pen.leastPx(), takes),
+                block(pen, shown(pen, fact, sizePx, words).takes(), sizePx, pen.leastPx(), takes),
                 takes,
                 pen.palette().soft());
     }

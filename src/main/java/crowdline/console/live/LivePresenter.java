@@ -77,11 +77,7 @@ public final class LivePresenter {
 
     private NextView next(Moment moment, @Nullable Act act, List<Remark> facts) {
         List<FactView> factViews = IntStream.range(0, facts.size())
-                .mapToObj(i -> new FactView(
-                        i + 1,
-                        facts.get(i).text(),
-                        ShowWords.text(facts.get(i), true),
-                        Seconds.left(words.time(facts.get(i), false).seconds())))
+                .mapToObj(i -> new FactView(i + 1, form(facts.get(i), false), form(facts.get(i), true)))
                 .toList();
         List<Upcoming> upcoming = moment.now().upcoming();
         if (upcoming.isEmpty()) {
@@ -115,6 +111,12 @@ public final class LivePresenter {
                 call(act, first.figureId()),
                 later,
                 factViews);
+    }
+
+    private NextView.Wording form(Remark fact, boolean shortForm) {
+        return new NextView.Wording(
+                ShowWords.text(fact, shortForm),
+                Seconds.left(words.time(fact, shortForm).seconds()));
     }
 
     /** True if it follows the figure that it follows in the plan: only then does it begin where that says. */

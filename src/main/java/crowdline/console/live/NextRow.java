@@ -29,7 +29,7 @@ final class NextRow extends Painted<NextView> {
                         .map(l -> " Then " + l.name() + (l.swapped() == null ? "." : ", swapped."))
                         .collect(Collectors.joining())
                 + v.facts().stream()
-                        .map(f -> " Fact " + f.key() + ": " + f.text())
+                        .map(f -> " Fact " + f.key() + ": " + f.full().text())
                         .collect(Collectors.joining());
     }
 

@@ -37,11 +37,22 @@ public record NextView(
      * A fact within reach.
      *
      * @param key the number of its key
-     * @param text the words
-     * @param shortText fewer words for where these find no room; the same if there are none
+     * @param full its words
+     * @param shorter fewer words for where these find no room; the same if there are none
+     */
+    public record FactView(int key, Wording full, Wording shorter) {
+        /** With no other words than these. */
+        FactView(int key, Wording full) {
+            this(key, full, full);
+        }
+    }
+
+    /**
+     * Words, and how long they take.
+     *
      * @param takes such as "6 s"
      */
-    public record FactView(int key, String text, String shortText, String takes) {}
+    public record Wording(String text, String takes) {}
 
     /** Neither swapped nor with a place to look. */
     NextView(String caption, String in, String name, String call, List<Later> later, List<FactView> facts) {

@@ -3,6 +3,7 @@ package crowdline.console.live;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.live.NextView.FactView;
+import crowdline.console.live.NextView.Wording;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.Pen;
 import crowdline.console.paint.TextBlock;
@@ -20,15 +21,19 @@ class FactPainterTest {
     /** The room for the words of one fact in a window of 1280 by 800. */
     private static final Box ROOM = new Box(0, 0, 330, 42);
 
-    private static final FactView SHORT = new FactView(1, "Rosa learned to fly first.", "Rosa flew first.", "2 s");
+    private static final FactView SHORT =
+            new FactView(1, new Wording("Rosa learned to fly first.", "2 s"), new Wording("Rosa flew first.", "1 s"));
     private static final FactView LONG = new FactView(
             2,
-            "At the bottom of the loop she weighs four and a half times as much as on the ground, and a second later,"
-                    + " at the top, next to nothing.",
-            "At the bottom she weighs four and a half times as much.",
-            "9 s");
-    private static final FactView ENDLESS =
-            new FactView(3, "and on ".repeat(60).strip(), "and on ".repeat(40).strip(), "60 s");
+            new Wording(
+                    "At the bottom of the loop she weighs four and a half times as much as on the ground, and a second"
+                            + " later, at the top, next to nothing.",
+                    "9 s"),
+            new Wording("At the bottom she weighs four and a half times as much.", "4 s"));
+    private static final FactView ENDLESS = new FactView(
+            3,
+            new Wording("and on ".repeat(60).strip(), "60 s"),
+            new Wording("and on ".repeat(40).strip(), "40 s"));
 
     private static Pen pen(int zoom) {
         return new Pen(
@@ -61,16 +66,23 @@ class FactPainterTest {
 
     @Test
     void aFactThatHasRoomIsShownWhole() {
-        assertThat(words(SHORT)).isEqualTo(SHORT.text());
+        assertThat(words(SHORT)).isEqualTo(SHORT.full().text());
     }
 
     @Test
     void aFactTooLongForTwoLinesGivesItsShortForm() {
-        assertThat(words(LONG)).isEqualTo(LONG.shortText());
+        assertThat(words(LONG)).isEqualTo(LONG.shorter().text());
     }
 
     @Test
     void whatIsTooLongEvenThenEndsInAnEllipsis() {
         assertThat(words(ENDLESS)).startsWith("and on and on").endsWith("…");
+    }
+
+    @Test
+    void theSecondsAreThoseOfTheWordsShown() {
+        Pen pen = pen(100);
+        assertThat(FactPainter.shown(pen, SHORT, 18, ROOM).takes()).isEqualTo("2 s");
+        assertThat(FactPainter.shown(pen, LONG, 18, ROOM).takes()).isEqualTo("4 s");
     }
 }

@@ -4,6 +4,7 @@ import crowdline.console.incident.IncidentView;
 import crowdline.console.incident.IncidentView.ContactView;
 import crowdline.console.live.NextView.FactView;
 import crowdline.console.live.NextView.Later;
+import crowdline.console.live.NextView.Wording;
 import crowdline.console.live.SayView.Bars;
 import crowdline.console.live.SayView.What;
 import crowdline.console.live.SideView.Craft;
@@ -293,19 +294,10 @@ public final class SampleLiveViews {
         return List.of(
                 new FactView(
                         1,
-                        "At the bottom of the loop she weighs four and a half times as much.",
-                        "She weighs four and a half times as much.",
-                        "5 s"),
-                new FactView(
-                        2,
-                        "The Calder 200 weighs less than a small family car.",
-                        "The Calder 200 weighs less than a small family car.",
-                        "4 s"),
-                new FactView(
-                        3,
-                        "Rosa learned to fly before she learned to drive.",
-                        "Rosa learned to fly before she learned to drive.",
-                        "4 s"));
+                        new Wording("At the bottom of the loop she weighs four and a half times as much.", "5 s"),
+                        new Wording("She weighs four and a half times as much.", "3 s")),
+                new FactView(2, new Wording("The Calder 200 weighs less than a small family car.", "4 s")),
+                new FactView(3, new Wording("Rosa learned to fly before she learned to drive.", "4 s")));
     }
 
     /** A loop, a half Cuban, a reposition and an up-line, side by side and a little on top of each other. */
