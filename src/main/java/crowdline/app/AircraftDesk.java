@@ -9,6 +9,7 @@ import crowdline.telemetry.Fix;
 import crowdline.telemetry.LocalFrame;
 import crowdline.telemetry.Reading;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
@@ -37,11 +38,16 @@ final class AircraftDesk implements AutoCloseable {
         this.desk = desk;
         this.frame = frame;
         following = new AircraftFollowing(plans);
-        var unused = thread.scheduleWithFixedDelay(
-                () -> guarded(desk.nowS(), () -> following.tick(desk.snapshot().state(), desk.nowS())),
-                TICK_MS,
-                TICK_MS,
-                TimeUnit.MILLISECONDS);
+        var unused = thread.scheduleWithFixedDelay(this::tick, TICK_MS, TICK_MS, TimeUnit.MILLISECONDS);
+    }
+
+    private void tick() {
+        guarded(desk.nowS(), () -> following.tick(desk.snapshot().state(), desk.nowS()));
+    }
+
+    /** Looks at the clock now, and waits until that and every position before it have been seen to. */
+    void wake() throws ExecutionException, InterruptedException {
+        thread.submit(this::tick).get();
     }
 
     /** A position came in; from any thread, at once. */

@@ -46,7 +46,7 @@ final class ConsoleHost implements Host {
     private final PassesDesk passes;
     private final AircraftSource aircraft;
     private final Rehearsal rehearsal;
-    private final Ticker ticker = new MonotonicTicker();
+    private final Ticker ticker;
     private final PaceDesk pace;
     private volatile Settings settings;
     /** On the event thread only: what the keys take hold of. */
@@ -68,6 +68,7 @@ final class ConsoleHost implements Host {
             Rehearsal rehearsal,
             PaceShelf paces,
             PaceNow pace,
+            Ticker ticker,
             ExecutorService io) {
         this.demoShow = demoShow.toAbsolutePath();
         this.settingsFile = settingsFile;
@@ -77,13 +78,14 @@ final class ConsoleHost implements Host {
         this.passes = passes;
         this.aircraft = aircraft;
         this.rehearsal = rehearsal;
+        this.ticker = ticker;
         this.io = io;
         words = new WordsDesk(catalogue, opening::running, opening::openFile, pace, window::send, io);
         this.pace = new PaceDesk(paces, pace, opening::running, this::retimed, opening::say, io);
         receivers = new ReceiverDesk(aircraft, opening::say, io);
         pedals = new PedalDesk(
                 settings.buttons(),
-                System::nanoTime,
+                ticker::nanos,
                 signal -> window.send(w -> w.pedal(signal)),
                 learned -> keep(this.settings.withButtons(learned)),
                 aircraft::name,

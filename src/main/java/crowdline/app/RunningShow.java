@@ -135,6 +135,19 @@ final class RunningShow implements AutoCloseable {
         }
     }
 
+    /** Looks at the clock now, and waits until the desk and the aircraft have been seen to; where no clock wakes them. */
+    void settle() throws ExecutionException, InterruptedException {
+        desk.wake().get();
+        aircraft.wake();
+        desk.wake().get();
+    }
+
+    /** The same, and waits for a plan made anew. */
+    void wake() throws ExecutionException, InterruptedException {
+        settle();
+        planning.submit(this::replan).get();
+    }
+
     /** What the screen shows now. */
     LiveView view() {
         Moment moment = new Moment(

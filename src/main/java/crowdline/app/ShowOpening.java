@@ -15,7 +15,6 @@ import crowdline.storage.JournalShow;
 import crowdline.storage.ShowFile;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
@@ -36,7 +35,7 @@ final class ShowOpening {
     private final WindowAhead window;
     private final AircraftSource aircraft;
     private final ExecutorService io;
-    private final Clock clock;
+    private final JournalMachine machine;
     private final PassesDesk passes;
     private final FootNews foot;
     private final GlossaryFill glossary;
@@ -54,14 +53,14 @@ final class ShowOpening {
             WindowAhead window,
             AircraftSource aircraft,
             ExecutorService io,
-            Clock clock,
+            JournalMachine machine,
             PassesDesk passes) {
-        this.shelf = new JournalShelf(journals, JournalMachine.here(new MonotonicTicker()), FORGET_AFTER_S);
+        this.shelf = new JournalShelf(journals, machine, FORGET_AFTER_S);
         this.loader = loader;
         this.window = window;
         this.aircraft = aircraft;
         this.io = io;
-        this.clock = clock;
+        this.machine = machine;
         this.passes = passes;
         foot = new FootNews(window);
         glossary = new GlossaryFill(catalogue, window, io);
@@ -226,7 +225,7 @@ final class ShowOpening {
     }
 
     private LocalTime hour(Show show) {
-        return LocalTime.now(clock.withZone(show.venue().timeZone()));
+        return LocalTime.now(machine.wall().withZone(show.venue().timeZone()));
     }
 
     private void showPrepare(PrepareView view) {
