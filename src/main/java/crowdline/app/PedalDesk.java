@@ -70,10 +70,15 @@ final class PedalDesk implements PedalHost, AutoCloseable {
     /** What is wrong with the pedals, in one sentence; empty if nothing is, or none are used. */
     String trouble() {
         ButtonPort open = port;
-        if (open == null || open.status().state() != ButtonStatus.State.GONE) {
+        if (open == null) {
             return "";
         }
-        return "Pedal not connected, the keys work: " + open.status().text();
+        ButtonStatus status = open.status();
+        return switch (status.state()) {
+            case LOOKING, READY -> "";
+            case SENDING -> status.text();
+            case GONE -> "Pedal not connected, the keys work: " + status.text();
+        };
     }
 
     /** True if pedals are to be heard. */

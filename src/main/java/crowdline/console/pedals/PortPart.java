@@ -119,12 +119,20 @@ final class PortPart extends JPanel {
     /** How the port stands, or why there is none. */
     static Mark mark(PedalHost.Found found, ButtonStatus stands, @Nullable String current) {
         if (current != null) {
-            return stands.state() == ButtonStatus.State.READY
-                    ? new Mark(Form.DISC, Tone.GOOD, "Connected: pedals at " + current)
-                    : new Mark(
+            return switch (stands.state()) {
+                case READY -> new Mark(Form.DISC, Tone.GOOD, "Connected: pedals at " + current);
+                case SENDING -> new Mark(Form.DIAMOND, Tone.CAUTION, stands.text());
+                case LOOKING ->
+                    new Mark(
+                            Form.RING,
+                            Tone.CALM,
+                            stands.text().isEmpty() ? "Not connected: " + current : current + ": " + stands.text());
+                case GONE ->
+                    new Mark(
                             Form.DIAMOND,
                             Tone.CAUTION,
                             stands.text().isEmpty() ? "Not connected: " + current : "Not connected: " + stands.text());
+            };
         }
         String wrong = found.wrong();
         return wrong != null

@@ -8,6 +8,9 @@ import java.util.Map;
  * back counts as noise too, since a contact bounces when it is let go as well.
  */
 final class Bounce {
+    /** A pedal that is held may send its byte again ten times a second; no foot presses twice as fast. Tuned. */
+    private static final double REPEATED_S = 0.13;
+
     private final double quietS;
     private final Map<Object, Double> lastS = new HashMap<>();
 
@@ -22,6 +25,7 @@ final class Bounce {
     boolean isPress(HeardSignal heard) {
         Object source = heard.signal() instanceof ButtonSignal.Turned turned ? turned.line() : heard.signal();
         Double before = lastS.put(source, heard.atS());
-        return before == null || heard.atS() - before >= quietS;
+        double quiet = heard.signal() instanceof ButtonSignal.Sent ? Math.max(quietS, REPEATED_S) : quietS;
+        return before == null || heard.atS() - before >= quiet;
     }
 }

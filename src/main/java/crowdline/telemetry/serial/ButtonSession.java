@@ -13,12 +13,17 @@ final class ButtonSession implements ReaderThread.Steps {
 
     static final long RETRY_MS = 1000;
 
+    private static final ButtonStatus READY = new ButtonStatus(ButtonStatus.State.READY, "buttons ready");
+    private static final ButtonStatus LISTENING_FIRST = new ButtonStatus(
+            ButtonStatus.State.LOOKING, "listening for a moment, so that no receiver is taken for a pedal");
+
     private final LinkOpener opener;
     private final LongSupplier nanos;
     private final Consumer<HeardSignal> heard;
     private final byte[] buffer = new byte[64];
     private final Map<ControlLine, Boolean> lines = new EnumMap<>(ControlLine.class);
     private @Nullable Link link;
+    private FootFilter filter = new FootFilter(0);
     private volatile ButtonStatus status = new ButtonStatus(ButtonStatus.State.LOOKING, "looking for the buttons");
 
     /**
@@ -60,7 +65,8 @@ final class ButtonSession implements ReaderThread.Steps {
             for (ControlLine line : ControlLine.values()) {
                 lines.put(line, open.isOn(line));
             }
-            status = new ButtonStatus(ButtonStatus.State.READY, "buttons ready");
+            filter = new FootFilter(nowS());
+            status = LISTENING_FIRST;
             return 0;
         } catch (LinkException e) {
             status = new ButtonStatus(ButtonStatus.State.GONE, String.valueOf(e.getMessage()));
@@ -75,10 +81,12 @@ final class ButtonSession implements ReaderThread.Steps {
             status = new ButtonStatus(ButtonStatus.State.GONE, "buttons gone, looking for them again");
             return RETRY_MS;
         }
-        double nowS = nanos.getAsLong() / 1e9;
+        double nowS = nowS();
         for (int i = 0; i < count; i++) {
-            heard.accept(new HeardSignal(new ButtonSignal.Sent(buffer[i] & 0xFF), nowS));
+            filter.hear(buffer[i] & 0xFF, nowS);
         }
+        filter.let(nowS).forEach(heard);
+        tell(nowS);
         for (ControlLine line : ControlLine.values()) {
             boolean on = open.isOn(line);
             if (!Boolean.valueOf(on).equals(lines.put(line, on))) {
@@ -86,5 +94,21 @@ final class ButtonSession implements ReaderThread.Steps {
             }
         }
         return 0;
+    }
+
+    private void tell(double nowS) {
+        ButtonStatus now = filter.isStream(nowS)
+                ? new ButtonStatus(
+                        ButtonStatus.State.SENDING,
+                        opener.name() + " sends all the time: that is a receiver, not a pedal; choose another port with"
+                                + " Ctrl+B")
+                : filter.isListeningFirst(nowS) ? LISTENING_FIRST : READY;
+        if (!now.equals(status)) {
+            status = now;
+        }
+    }
+
+    private double nowS() {
+        return nanos.getAsLong() / 1e9;
     }
 }

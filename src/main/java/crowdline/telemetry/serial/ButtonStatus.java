@@ -8,10 +8,12 @@ package crowdline.telemetry.serial;
 public record ButtonStatus(State state, String text) {
     /** Whether presses are heard. */
     public enum State {
-        /** Not tried yet. */
+        /** Not known yet. */
         LOOKING,
         /** They are. */
         READY,
+        /** What is there sends all the time, as no pedal does; nothing it sends is heard. */
+        SENDING,
         /** Refused or unplugged; it is tried again. */
         GONE
     }

@@ -130,24 +130,64 @@ class ButtonsTest {
         ButtonSession session = new ButtonSession(port, clock, signal -> heard.add(signal.signal()));
         port.on.add(ControlLine.DSR);
         session.step(); // a line that is on from the start was not pressed
-        session.step();
+        listenFirst(session);
         assertThat(heard).isEmpty();
 
         port.on.add(ControlLine.CTS);
         port.send("A");
         session.step();
         port.on.remove(ControlLine.CTS);
-        session.step();
-        assertThat(heard).containsExactly(A, DOWN, UP);
+        collect(session);
+        assertThat(heard).containsExactlyInAnyOrder(A, DOWN, UP);
 
         port.unplug();
         assertThat(session.step()).isEqualTo(ButtonSession.RETRY_MS);
         assertThat(session.status().text()).isEqualTo("buttons gone, looking for them again");
         port.plug();
         session.step();
+        listenFirst(session);
         port.send("B");
-        session.step();
+        collect(session);
         assertThat(heard).endsWith(B);
+        assertThat(session.status().text()).isEqualTo("buttons ready");
+    }
+
+    private static void listenFirst(ButtonSession session) {
+        for (double s = 0; s <= FootFilter.LISTEN_FIRST_S; s += ButtonSession.LOOK_MS / 1000.0) {
+            session.step();
+        }
+    }
+
+    private static void collect(ButtonSession session) {
+        for (double s = 0; s <= FootFilter.COLLECT_S + 0.02; s += ButtonSession.LOOK_MS / 1000.0) {
+            session.step();
+        }
+    }
+
+    @Test
+    void receiverAtThePortIsToldAndPressesNothing() {
+        TestClock clock = new TestClock();
+        FakePort port = new FakePort(clock, List.of(9600), FakePort.ANY);
+        List<ButtonSignal> heard = new ArrayList<>();
+        ButtonSession session = new ButtonSession(port, clock, signal -> heard.add(signal.signal()));
+        session.step();
+        for (int second = 0; second < 5; second++) {
+            port.send("$GPGGA,123519,4807.038,N,01131.000,E,1,08,");
+            port.send("0.9,545.4,M,46.9,M,,*47\r\n");
+            for (int i = 0; i < 100; i++) {
+                session.step();
+            }
+        }
+        assertThat(heard).isEmpty();
+        assertThat(session.status())
+                .isEqualTo(
+                        new ButtonStatus(
+                                ButtonStatus.State.SENDING,
+                                "ttyFAKE0 sends all the time: that is a receiver, not a pedal; choose another port with Ctrl+B"));
+        listenFirst(session);
+        port.send("A");
+        collect(session);
+        assertThat(heard).as("once the stream is over").containsExactly(A);
         assertThat(session.status().text()).isEqualTo("buttons ready");
     }
 
