@@ -31,6 +31,7 @@ final class AircraftSource implements AutoCloseable {
     private static final Pattern FILE = Pattern.compile("^(?!/dev/).*\\.[A-Za-z]{2,4}$");
 
     private final LongSupplier nanos;
+    private final SerialPorts ports;
     private volatile Consumer<Fix> taker = fix -> {};
     private Open open = Open.NOTHING;
 
@@ -40,8 +41,9 @@ final class AircraftSource implements AutoCloseable {
     }
 
     /** @param nanos the machine's monotonic clock */
-    AircraftSource(LongSupplier nanos) {
+    AircraftSource(LongSupplier nanos, SerialPorts ports) {
         this.nanos = nanos;
+        this.ports = ports;
     }
 
     /** Who gets the positions from now on. */
@@ -111,7 +113,7 @@ final class AircraftSource implements AutoCloseable {
 
     /** A serial port, by its path; its speed is found. */
     void port(String path) {
-        receiver(path, SerialPorts.at(path, SerialPorts.USUAL_BAUD));
+        receiver(path, ports.at(path, SerialPorts.USUAL_BAUD));
     }
 
     /** A stream of a receiver's bytes, such as standard input. */

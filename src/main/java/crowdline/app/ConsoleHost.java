@@ -24,6 +24,7 @@ import crowdline.storage.PaceShelf;
 import crowdline.storage.Settings;
 import crowdline.storage.SettingsFile;
 import crowdline.storage.ShowFileException;
+import crowdline.telemetry.serial.SerialPorts;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
@@ -65,6 +66,7 @@ final class ConsoleHost implements Host {
             Supplier<Catalogue> catalogue,
             PassesDesk passes,
             AircraftSource aircraft,
+            SerialPorts ports,
             Rehearsal rehearsal,
             PaceShelf paces,
             PaceNow pace,
@@ -82,9 +84,10 @@ final class ConsoleHost implements Host {
         this.io = io;
         words = new WordsDesk(catalogue, opening::running, opening::openFile, pace, window::send, io);
         this.pace = new PaceDesk(paces, pace, opening::running, this::retimed, opening::say, io);
-        receivers = new ReceiverDesk(aircraft, opening::say, io);
+        receivers = new ReceiverDesk(aircraft, ports, opening::say, io);
         pedals = new PedalDesk(
                 settings.buttons(),
+                ports,
                 ticker::nanos,
                 signal -> window.send(w -> w.pedal(signal)),
                 learned -> keep(this.settings.withButtons(learned)),

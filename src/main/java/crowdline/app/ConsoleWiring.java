@@ -14,6 +14,7 @@ import crowdline.storage.JournalMachine;
 import crowdline.storage.PaceShelf;
 import crowdline.storage.Settings;
 import crowdline.storage.SettingsFile;
+import crowdline.telemetry.serial.SerialPorts;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -54,7 +55,8 @@ final class ConsoleWiring {
         PaceShelf paces = new PaceShelf(folders.paces());
         pace = new PaceNow(PaceDesk.first(paces, settings.speaker()));
         ShowLoader loader = new ShowLoader(catalogue, pace, folders.passes());
-        aircraft = new AircraftSource(machine.ticker()::nanos);
+        SerialPorts ports = new SerialPorts(folders.serial());
+        aircraft = new AircraftSource(machine.ticker()::nanos, ports);
         Clock clock = machine.wall().withZone(ZoneOffset.UTC);
         PassesDesk passes = new PassesDesk(folders.passes(), folders.demoShow(), PassIds.here(clock), window::send, io);
         opening = new ShowOpening(folders.journals(), catalogue, loader, window, aircraft, io, machine, passes);
@@ -68,6 +70,7 @@ final class ConsoleWiring {
                 catalogue,
                 passes,
                 aircraft,
+                ports,
                 rehearsal,
                 paces,
                 pace,

@@ -29,6 +29,11 @@ record Folders(Path settings, Path journals, Path demoShow) {
         return journals.resolveSibling("passes");
     }
 
+    /** Where the native part of the serial library is unpacked. */
+    Path serial() {
+        return journals.resolveSibling("serial");
+    }
+
     /** Where the paces of speakers are kept. */
     Path paces() {
         return settings.resolve("paces");

@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
 final class PedalDesk implements PedalHost, AutoCloseable {
     private static final ButtonStatus NO_PORT = new ButtonStatus(ButtonStatus.State.LOOKING, "");
 
+    private final SerialPorts ports;
     private final LongSupplier nanos;
     private final Consumer<HeardSignal> heard;
     private final Consumer<LearnedButtons> kept;
@@ -40,12 +41,14 @@ final class PedalDesk implements PedalHost, AutoCloseable {
      */
     PedalDesk(
             LearnedButtons learned,
+            SerialPorts ports,
             LongSupplier nanos,
             Consumer<HeardSignal> heard,
             Consumer<LearnedButtons> kept,
             Supplier<String> receiver,
             Executor io) {
         this.learned = learned;
+        this.ports = ports;
         this.nanos = nanos;
         this.heard = heard;
         this.kept = kept;
@@ -94,7 +97,7 @@ final class PedalDesk implements PedalHost, AutoCloseable {
         io.execute(() -> {
             Found now;
             try {
-                now = new Found(SerialPorts.list(), null);
+                now = new Found(ports.list(), null);
             } catch (LinkException e) {
                 now = new Found(List.of(), e.getMessage());
             } finally {
@@ -131,7 +134,7 @@ final class PedalDesk implements PedalHost, AutoCloseable {
         LearnedButtons now = learned;
         String path = now.port();
         if (path != null) {
-            port = ButtonPort.start(besideReceiver(SerialPorts.at(path, List.of(now.baud()))), nanos, heard);
+            port = ButtonPort.start(besideReceiver(ports.at(path, List.of(now.baud()))), nanos, heard);
         }
     }
 

@@ -17,11 +17,13 @@ import javax.swing.SwingUtilities;
 /** Finds where the aircraft's position can come from, and uses it. Whatever takes time runs on the io thread. */
 final class ReceiverDesk {
     private final AircraftSource aircraft;
+    private final SerialPorts ports;
     private final Consumer<Mark> say;
     private final Executor io;
 
-    ReceiverDesk(AircraftSource aircraft, Consumer<Mark> say, Executor io) {
+    ReceiverDesk(AircraftSource aircraft, SerialPorts ports, Consumer<Mark> say, Executor io) {
         this.aircraft = aircraft;
+        this.ports = ports;
         this.say = say;
         this.io = io;
     }
@@ -29,13 +31,13 @@ final class ReceiverDesk {
     /** Looks what there is and what is in use, and answers on the event thread. */
     void find(Consumer<Receivers> found) {
         io.execute(() -> {
-            List<ReceiverChoice> ports = new ArrayList<>();
+            List<ReceiverChoice> choices = new ArrayList<>();
             try {
-                SerialPorts.list().forEach(port -> ports.add(new ReceiverChoice(port.words(), port.path())));
+                ports.list().forEach(port -> choices.add(new ReceiverChoice(port.words(), port.path())));
             } catch (LinkException e) {
                 alarm(e);
             }
-            Receivers all = new Receivers(ports, aircraft.where(), aircraft.text());
+            Receivers all = new Receivers(choices, aircraft.where(), aircraft.text());
             SwingUtilities.invokeLater(() -> found.accept(all));
         });
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import crowdline.storage.ShowFileException;
+import crowdline.telemetry.serial.SerialPorts;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.RandomAccessFile;
@@ -20,7 +21,7 @@ class AircraftSourceTest {
     @TempDir
     private Path folder;
 
-    private final AircraftSource source = new AircraftSource(() -> 0);
+    private final AircraftSource source = new AircraftSource(() -> 0, new SerialPorts(Path.of("serial")));
 
     private ThrowingCallable opening(Path where) {
         return () -> source.open(where.toString(), 1, InputStream.nullInputStream());

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import crowdline.storage.LearnedButtons;
 import crowdline.telemetry.serial.HeardSignal;
+import crowdline.telemetry.serial.SerialPorts;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -14,7 +16,14 @@ class PedalPortTest {
 
     /** A desk whose ports are never opened. */
     private PedalDesk desk(LearnedButtons learned) {
-        return new PedalDesk(learned, () -> 0, (HeardSignal signal) -> {}, kept::add, () -> "", work -> {});
+        return new PedalDesk(
+                learned,
+                new SerialPorts(Path.of("serial")),
+                () -> 0,
+                (HeardSignal signal) -> {},
+                kept::add,
+                () -> "",
+                work -> {});
     }
 
     @Test

@@ -14,6 +14,7 @@ import crowdline.storage.JournalShelf;
 import crowdline.storage.JournalShow;
 import crowdline.storage.ShowFile;
 import crowdline.storage.ShowFileException;
+import crowdline.telemetry.serial.SerialPorts;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -60,7 +61,7 @@ class WordsDeskTest {
                 Objects.requireNonNull(loaded),
                 new JournalShelf(folder.resolve("journals"), machine, 3600)
                         .open(JournalShow.of(file(), Files.readAllBytes(file()))),
-                new AircraftSource(nanos::get),
+                new AircraftSource(nanos::get, new SerialPorts(folder)),
                 () -> LocalTime.of(14, 0));
         desk = new WordsDesk(
                 CatalogueFile::shipped, () -> running, () -> file, () -> Pace.DEFAULT, work -> {}, Runnable::run);

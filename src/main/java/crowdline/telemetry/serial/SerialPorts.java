@@ -23,22 +23,24 @@ public final class SerialPorts {
     /** What the library calls a port it did not find but was told of; whoever told it knows it by its path. */
     private static final String OPENED_BY_NAME = "User-Specified Port";
 
-    private SerialPorts() {}
+    private final SerialLibrary library;
+
+    /** @param folder of this program and this user, where the native part of the serial library is unpacked; may not exist */
+    public SerialPorts(Path folder) {
+        library = new SerialLibrary(folder);
+    }
 
     /**
      * Lists the ports there are now, mostly none.
      *
      * @throws LinkException where this machine lets nobody use serial ports
      */
-    public static List<PortName> list() throws LinkException {
-        try {
-            return Arrays.stream(SerialPort.getCommPorts())
-                    .filter(port -> !port.getPortDescription().equals(OPENED_BY_NAME))
-                    .map(SerialPorts::named)
-                    .toList();
-        } catch (LinkageError e) {
-            throw noLibrary(e);
-        }
+    public List<PortName> list() throws LinkException {
+        library.load();
+        return Arrays.stream(SerialPort.getCommPorts())
+                .filter(port -> !port.getPortDescription().equals(OPENED_BY_NAME))
+                .map(SerialPorts::named)
+                .toList();
     }
 
     /**
@@ -46,7 +48,7 @@ public final class SerialPorts {
      *
      * @param speedsBaud to try in turn, at least one; {@link #USUAL_BAUD} where it is not known
      */
-    public static LinkOpener at(String path, List<Integer> speedsBaud) {
+    public LinkOpener at(String path, List<Integer> speedsBaud) {
         if (speedsBaud.isEmpty()) {
             throw new IllegalArgumentException("speedsBaud is empty; a serial port needs at least one speed");
         }
@@ -64,6 +66,7 @@ public final class SerialPorts {
 
             @Override
             public Link open(int baud) throws LinkException {
+                library.load();
                 return SerialPorts.open(path, baud);
             }
         };
@@ -84,16 +87,7 @@ public final class SerialPorts {
             return new PortLink(port);
         } catch (SerialPortInvalidPortException e) {
             throw new LinkException(path + " is not there; plug it in", false);
-        } catch (LinkageError e) {
-            throw noLibrary(e);
         }
-    }
-
-    private static LinkException noLibrary(LinkageError e) {
-        return new LinkException(
-                "Serial ports cannot be used on this machine: their library does not load ("
-                        + e.getClass().getSimpleName() + "); let the folder for temporary files hold programs",
-                true);
     }
 
     private static @Nullable String groupOf(String path) {

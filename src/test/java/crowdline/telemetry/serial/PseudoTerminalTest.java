@@ -49,8 +49,10 @@ class PseudoTerminalTest {
         Path port = folder.resolve("receiver");
         OutputStream device = plug(port);
         BlockingQueue<Fix> fixes = new LinkedBlockingQueue<>();
-        Receiver receiver =
-                Receiver.start(SerialPorts.at(port.toString(), List.of(115_200)), System::nanoTime, fixes::add);
+        Receiver receiver = Receiver.start(
+                new SerialPorts(folder.resolve("library")).at(port.toString(), List.of(115_200)),
+                System::nanoTime,
+                fixes::add);
         try {
             assertThat(heard(device, fixes).heightM()).isEqualTo(545.4);
             until(() -> Integer.valueOf(115_200).equals(receiver.status().baud())); // told after the position itself
@@ -74,8 +76,10 @@ class PseudoTerminalTest {
         Path port = folder.resolve("pedal");
         OutputStream device = plug(port);
         BlockingQueue<HeardSignal> heard = new LinkedBlockingQueue<>();
-        ButtonPort buttons =
-                ButtonPort.start(SerialPorts.at(port.toString(), List.of(19_200)), System::nanoTime, heard::add);
+        ButtonPort buttons = ButtonPort.start(
+                new SerialPorts(folder.resolve("library")).at(port.toString(), List.of(19_200)),
+                System::nanoTime,
+                heard::add);
         try {
             until(() -> buttons.status().state() == ButtonStatus.State.READY);
             assertThat(speedOf(port)).isEqualTo("19200");
@@ -110,8 +114,10 @@ class PseudoTerminalTest {
     @Test
     void portThatIsNotThereIsRefusedInOneSentence() throws InterruptedException {
         Path port = folder.resolve("nothing");
-        try (Receiver receiver =
-                Receiver.start(SerialPorts.at(port.toString(), List.of(9600)), System::nanoTime, fix -> {})) {
+        try (Receiver receiver = Receiver.start(
+                new SerialPorts(folder.resolve("library")).at(port.toString(), List.of(9600)),
+                System::nanoTime,
+                fix -> {})) {
             until(() -> receiver.status().state() == ReceiverStatus.State.REFUSED);
 
             assertThat(receiver.status().text()).isEqualTo(port + " is not there; plug it in");
