@@ -77,7 +77,7 @@ final class AircraftDesk implements AutoCloseable {
                 var unused = desk.submit(event);
             });
             tracking = following.tracking(atS);
-        } catch (RuntimeException e) {
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             // The root of the thread: whatever went wrong with one reading, the show goes on.
             LOG.log(System.Logger.Level.ERROR, "A reading could not be followed", e);
         }

@@ -27,6 +27,7 @@ import crowdline.storage.ShowFileException;
 import crowdline.telemetry.serial.SerialPorts;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -37,6 +38,8 @@ final class ConsoleHost implements Host {
     private static final System.Logger LOG = System.getLogger(ConsoleHost.class.getName());
 
     private static final double NANOS_PER_S = 1e9;
+    /** Asked to close again within this time in mid-act, the window closes. Tuned: long enough to read why it did not. */
+    private static final double CLOSE_AGAIN_S = 10;
 
     private final Path demoShow;
     private final SettingsFile settingsFile;
@@ -52,6 +55,11 @@ final class ConsoleHost implements Host {
     private volatile Settings settings;
     /** On the event thread only: what the keys take hold of. */
     private Handles handles = Handles.NONE;
+
+    /** On the event thread only. */
+    private boolean closed;
+    /** On the event thread only: when closing was asked for in mid-act. */
+    private double askedToCloseS = Double.NEGATIVE_INFINITY;
 
     private final PedalDesk pedals;
     private final ReceiverDesk receivers;
@@ -190,6 +198,37 @@ final class ConsoleHost implements Host {
     }
 
     @Override
+    public boolean mayOpen(@Nullable Path file) {
+        Optional<String> refusal = opening.refusal(file == null ? null : file.toAbsolutePath());
+        refusal.ifPresent(why -> say(new Mark(Form.DIAMOND, Tone.CAUTION, why)));
+        return refusal.isEmpty();
+    }
+
+    @Override
+    public boolean mayOpenDemo() {
+        return mayOpen(demoShow);
+    }
+
+    @Override
+    public boolean mayClose() {
+        RunningShow show = opening.running();
+        Optional<String> warning =
+                show == null ? Optional.empty() : Departure.warning(show, !demoShow.equals(opening.openFile()));
+        boolean again = nowS() - askedToCloseS < CLOSE_AGAIN_S;
+        if (warning.isEmpty() || again) {
+            return true;
+        }
+        askedToCloseS = nowS();
+        say(new Mark(Form.DIAMOND, Tone.CAUTION, warning.get()));
+        return false;
+    }
+
+    @Override
+    public void say(Mark mark) {
+        opening.say(mark);
+    }
+
+    @Override
     public void open(Path file) {
         opening.open(file.toAbsolutePath(), opened -> keep(settings.withRecent(opened)));
     }
@@ -234,6 +273,10 @@ final class ConsoleHost implements Host {
 
     @Override
     public void quit() {
+        if (closed) {
+            return;
+        }
+        closed = true;
         window.send(ConsoleFrame::dispose);
         aircraft.close();
         pedals.close();

@@ -41,7 +41,11 @@ final class ConsoleOpening implements Opening {
                     + " --help for what works without one");
             return ExitCode.UNUSABLE;
         }
-        new ConsoleWiring(folders, JournalMachine.here(new MonotonicTicker())).open(show, devices);
+        ConsoleWiring console = new ConsoleWiring(folders, JournalMachine.here(new MonotonicTicker()));
+        // The root of every thread that has no better one, the event thread among them.
+        Thread.setDefaultUncaughtExceptionHandler(
+                (thread, fault) -> console.opening().say(OpeningWords.faultIn(thread, fault)));
+        console.open(show, devices);
         return STAYS_OPEN;
     }
 }

@@ -20,8 +20,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
@@ -97,6 +95,9 @@ final class ConsoleWiring {
     /** Opens the window, and in it the show, the one that was open last, or none. */
     void open(@Nullable Path show, Opening.Devices devices) {
         Settings settings = reading.settings();
+        Stream.of(Optional.ofNullable(reading.said()), PaceDesk.missing(settings.speaker(), pace.get()))
+                .flatMap(Optional::stream)
+                .forEach(said -> opening.say(new Mark(Form.DIAMOND, Tone.CAUTION, said)));
         Path first = show != null ? show : lastOpened(settings);
         // The show is read while the window is made, and the window shown when it is known what it shows first.
         if (first != null) {
@@ -117,13 +118,6 @@ final class ConsoleWiring {
             LookAndFeel.wear(appearance);
             ConsoleFrame frame = new ConsoleFrame(host, appearance);
             frame.showSpeaker(PaceDesk.speaker(pace.get()));
-            List<Mark> marks = new ArrayList<>();
-            Stream.of(Optional.ofNullable(reading.said()), PaceDesk.missing(settings.speaker(), pace.get()))
-                    .flatMap(Optional::stream)
-                    .forEach(said -> marks.add(new Mark(Form.DIAMOND, Tone.CAUTION, said)));
-            if (!marks.isEmpty()) {
-                frame.showBanners(marks);
-            }
             window.made(frame);
         });
     }

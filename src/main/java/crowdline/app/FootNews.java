@@ -7,15 +7,15 @@ import crowdline.live.JournalHealth;
 import crowdline.live.LiveSnapshot;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** What the foot line is told; from any thread. */
 final class FootNews {
-    /** What was found on opening the journal is shown this long into a session, seconds. */
-    private static final double NOTICES_S = 6;
-    /** A session that goes on shows it until this snapshot, however old it is. */
-    private static final int NOTICES_SNAPSHOT = 4;
-
     private final WindowAhead window;
+    /** What is being done just now. */
+    private volatile @Nullable Mark doing;
+    /** What there is to say of the running show. */
+    private volatile List<Mark> ofShow = List.of();
     /** What is said until it is mended, beside whatever else is said. */
     private volatile List<Mark> standing = List.of();
 
@@ -23,27 +23,48 @@ final class FootNews {
         this.window = window;
     }
 
-    /** Says this, in place of what was said before. */
+    /** Says this once, until it can have been read. */
     void say(Mark mark) {
-        send(new ArrayList<>(List.of(mark)));
+        window.send(w -> w.say(mark));
+    }
+
+    /** Says that this is being done, in place of what was before; null for nothing. */
+    void doing(@Nullable Mark mark) {
+        doing = mark;
+        send();
     }
 
     /** Says these beside whatever else is said from now on, until told others. */
     void stand(List<Mark> marks) {
         standing = List.copyOf(marks);
+        send();
     }
 
     /** Says what there is to say of a running show. */
-    void sayOf(LiveSnapshot snapshot, double nowS) {
-        send(banners(snapshot, nowS));
+    void sayOf(LiveSnapshot snapshot) {
+        List<Mark> marks = banners(snapshot);
+        if (!marks.equals(ofShow)) {
+            ofShow = marks;
+            send();
+        }
     }
 
-    private void send(List<Mark> marks) {
+    /** Says what was found when the journal of a show was opened. */
+    void sayFound(List<String> notices) {
+        notices.forEach(n -> say(new Mark(Form.DIAMOND, Tone.CAUTION, n)));
+    }
+
+    private void send() {
+        List<Mark> marks = new ArrayList<>(ofShow);
+        Mark now = doing;
+        if (now != null) {
+            marks.add(now);
+        }
         marks.addAll(standing);
-        window.send(w -> w.showBanners(marks));
+        window.send(w -> w.stand(marks));
     }
 
-    private static List<Mark> banners(LiveSnapshot snapshot, double nowS) {
+    private static List<Mark> banners(LiveSnapshot snapshot) {
         List<Mark> marks = new ArrayList<>();
         if (snapshot.journal() instanceof JournalHealth.NotWriting not) {
             marks.add(new Mark(Form.STOP, Tone.ALARM, not.reason()));
@@ -51,9 +72,6 @@ final class FootNews {
         String refusal = snapshot.refusal();
         if (refusal != null) {
             marks.add(new Mark(Form.DIAMOND, Tone.CAUTION, refusal));
-        }
-        if (nowS < NOTICES_S || snapshot.number() < NOTICES_SNAPSHOT) {
-            snapshot.notices().forEach(n -> marks.add(new Mark(Form.DIAMOND, Tone.CAUTION, n)));
         }
         return marks;
     }

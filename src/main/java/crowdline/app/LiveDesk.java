@@ -50,6 +50,8 @@ public final class LiveDesk implements Desk, AutoCloseable {
 
     private record Close(CompletableFuture<Step> done) implements Command {}
 
+    private record Leave(CompletableFuture<Step> done) implements Command {}
+
     private final Journal journal;
     private final boolean resumed;
     private final List<String> notices;
@@ -139,6 +141,22 @@ public final class LiveDesk implements Desk, AutoCloseable {
         ended.join();
     }
 
+    /**
+     * Closes as {@link #close}, unless an act is in the air or the incident page is open once everything posted before was
+     * seen to.
+     *
+     * @return whether it closed, or had closed before
+     */
+    boolean leave() {
+        Leave leave = new Leave(new CompletableFuture<>());
+        put(leave);
+        if (leave.done().join() instanceof Step.Moved) {
+            return false;
+        }
+        ended.join();
+        return true;
+    }
+
     private void put(Command command) {
         queue.add(command);
         if (ended.isDone()) {
@@ -158,9 +176,9 @@ public final class LiveDesk implements Desk, AutoCloseable {
             Command command = null;
             try {
                 command = next();
-                open = !(command instanceof Close);
-                see(command);
-            } catch (RuntimeException e) {
+                open = !(command instanceof Close) && !(command instanceof Leave && !Departure.isBarred(state));
+                see(command, open);
+            } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
                 // The root of the thread: whatever went wrong with one event, the show goes on.
                 LOG.log(System.Logger.Level.ERROR, "The live desk could not handle " + command, e);
                 if (command != null) {
@@ -192,7 +210,7 @@ public final class LiveDesk implements Desk, AutoCloseable {
         return queue.poll(Math.max(0, (long) Math.ceil(waitS * NANOS_PER_S)), TimeUnit.NANOSECONDS);
     }
 
-    private void see(@Nullable Command command) {
+    private void see(@Nullable Command command, boolean open) {
         if (command instanceof Post post) {
             advanceClock(post.event().atS());
             post.done().complete(apply(post.event()));
@@ -203,7 +221,7 @@ public final class LiveDesk implements Desk, AutoCloseable {
             publish(snapshot.refusal());
         }
         if (command != null) {
-            command.done().complete(new Step.Moved(state));
+            command.done().complete(open ? new Step.Moved(state) : CLOSED);
         }
     }
 

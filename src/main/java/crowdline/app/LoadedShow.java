@@ -75,6 +75,24 @@ final class LoadedShow {
         spoken = times(show, pace);
     }
 
+    /** Hears how far it is with how many. */
+    interface Count {
+        void is(int number, int all);
+    }
+
+    /** Predicts every variant of every act that was not asked for yet. */
+    void predictAll(Count count) {
+        int all = show.acts().stream().mapToInt(act -> act.variants().size()).sum();
+        int number = 0;
+        for (Act act : show.acts()) {
+            for (Variant variant : act.variants()) {
+                number++;
+                count.is(number, all);
+                prediction(act.id(), variant.name()).ifPresent(Prediction::times);
+            }
+        }
+    }
+
     /** Predicts what was not asked for yet, and flies more flights for every band; takes a moment. */
     void refine(int moreFlights) {
         for (Act act : show.acts()) {

@@ -1,8 +1,11 @@
 package crowdline.app;
 
+import crowdline.console.live.Seconds;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
+import crowdline.live.LiveState;
+import crowdline.live.PlanAnchor;
 import crowdline.storage.ShowFileException;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -18,8 +21,33 @@ final class OpeningWords {
 
     private OpeningWords() {}
 
-    static Mark opening(Path file) {
-        return new Mark(Form.RING, Tone.CALM, "Opening " + file.getFileName());
+    static Mark refused(String why) {
+        return new Mark(Form.DIAMOND, Tone.CAUTION, why);
+    }
+
+    /** What is said of a show that goes on in the middle of an act. */
+    static Optional<Mark> wentOn(RunningShow show) {
+        LiveState state = show.desk().snapshot().state();
+        if (!state.course().inTheAir()) {
+            return Optional.empty();
+        }
+        String figureId = state.figureId();
+        String figure = figureId == null
+                ? "off the plan"
+                : show.loaded()
+                        .words()
+                        .name(
+                                show.loaded()
+                                        .show()
+                                        .act(String.valueOf(state.actId()))
+                                        .orElse(null),
+                                figureId);
+        Double inAct = show.desk().now(PlanAnchor.ACT_START).actTimeS();
+        return Optional.of(new Mark(
+                Form.DISC,
+                Tone.GOOD,
+                "Went on where it was: " + figure
+                        + (inAct == null ? "" : ", " + Seconds.clock(inAct) + " in the act")));
     }
 
     /** @param toBeSaved whether the air stands in the show that is edited */
@@ -48,11 +76,29 @@ final class OpeningWords {
         } catch (IOException e) {
             LOG.log(System.Logger.Level.WARNING, "Reading " + file, e);
             return alarm(file + " cannot be read; check that it is there");
+        } catch (OutOfMemoryError e) {
+            LOG.log(System.Logger.Level.ERROR, "Opening " + file, e);
+            return alarm(file.getFileName()
+                    + " needs more memory than there is; check that it is the right file, or divide it");
+        } catch (StackOverflowError e) {
+            LOG.log(System.Logger.Level.ERROR, "Opening " + file, e);
+            return alarm(file.getFileName() + " is nested too deeply to be read; check that it is a show");
         } catch (RuntimeException e) {
             // The root of the io thread: one sentence to the user, the rest to the log.
             LOG.log(System.Logger.Level.ERROR, "Opening " + file, e);
             return alarm("The show could not be opened; the log has the reason");
         }
+    }
+
+    /** What is said of a fault that nobody else has taken, in whatever thread. */
+    static Mark faultIn(Thread thread, Throwable fault) {
+        LOG.log(System.Logger.Level.ERROR, "In the thread " + thread.getName(), fault);
+        return new Mark(
+                Form.STOP,
+                Tone.ALARM,
+                fault instanceof OutOfMemoryError
+                        ? "Something needed more memory than there is and was not done; the show goes on"
+                        : "Something went wrong inside the program; the show goes on, and the log has the reason");
     }
 
     private static Optional<Mark> alarm(String sentence) {

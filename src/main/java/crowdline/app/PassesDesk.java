@@ -147,7 +147,7 @@ final class PassesDesk implements PassesHost, Passes {
     }
 
     private void say(Mark mark) {
-        window.accept(frame -> frame.showBanners(List.of(mark)));
+        window.accept(frame -> frame.say(mark));
     }
 
     private interface Work {
@@ -167,7 +167,7 @@ final class PassesDesk implements PassesHost, Passes {
             work.run();
         } catch (ShowFileException e) {
             say(new Mark(Form.STOP, Tone.ALARM, String.valueOf(e.getMessage())));
-        } catch (RuntimeException e) {
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             // The root of the work: one sentence to the user, the rest to the log.
             LOG.log(System.Logger.Level.ERROR, "The passes could not be kept", e);
             say(new Mark(Form.STOP, Tone.ALARM, "The passes could not be kept; the log has the reason"));

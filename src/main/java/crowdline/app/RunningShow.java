@@ -129,7 +129,7 @@ final class RunningShow implements AutoCloseable {
             } else if (plan.equals(Plan.NOT_YET)) {
                 plan = Plan.EMPTY;
             }
-        } catch (RuntimeException e) {
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             // The root of the thread: without a new plan the old one stays, and the show goes on.
             LOG.log(System.Logger.Level.ERROR, "What to say could not be planned", e);
         }
@@ -212,6 +212,15 @@ final class RunningShow implements AutoCloseable {
         } catch (ExecutionException | TimeoutException e) {
             LOG.log(System.Logger.Level.WARNING, "The end of the show was not written down", e);
         }
+    }
+
+    /** Closes unless an act is in the air or the incident page is open; whether it closed. */
+    boolean leave() {
+        if (!desk.leave()) {
+            return false;
+        }
+        close();
+        return true;
     }
 
     @Override

@@ -13,11 +13,14 @@ import crowdline.storage.JournalOpening;
 import crowdline.storage.JournalShelf;
 import crowdline.storage.JournalShow;
 import crowdline.storage.ShowFile;
+import crowdline.storage.ShowFileException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -39,12 +42,12 @@ final class ShowOpening {
     private final PassesDesk passes;
     private final FootNews foot;
     private final GlossaryFill glossary;
-    private volatile @Nullable RunningShow running;
-    private volatile @Nullable Path openFile;
+    private final OpeningProgress progress;
+    private volatile @Nullable OpenShow open;
     /** On the io thread only: what the running show was read from. */
     private ShowLoader.@Nullable Result known;
-    /** What was to be opened last, whether it is open yet or not. */
-    private volatile @Nullable Path asked;
+    /** Counts what was to be opened: only the last of several is. */
+    private final AtomicInteger asked = new AtomicInteger();
 
     ShowOpening(
             Path journals,
@@ -63,18 +66,33 @@ final class ShowOpening {
         this.machine = machine;
         this.passes = passes;
         foot = new FootNews(window);
+        progress = new OpeningProgress(window, foot);
         glossary = new GlossaryFill(catalogue, window, io);
     }
 
     @Nullable
     RunningShow running() {
-        return running;
+        OpenShow now = open;
+        return now == null ? null : now.running();
     }
 
     /** The file of the running show. */
     @Nullable
     Path openFile() {
-        return openFile;
+        OpenShow now = open;
+        return now == null ? null : now.file();
+    }
+
+    /**
+     * Why this is not opened now, and what to do; empty if it may be tried.
+     *
+     * @param file null where it is not known yet which
+     */
+    Optional<String> refusal(@Nullable Path file) {
+        OpenShow now = open;
+        return now == null || (file != null && now.is(file))
+                ? Optional.empty()
+                : Departure.refusal(now.running(), file == null ? "another show" : String.valueOf(file.getFileName()));
     }
 
     /** Shows the window without a show. */
@@ -83,46 +101,102 @@ final class ShowOpening {
     }
 
     /**
-     * Opens a show file; from any thread, at once.
+     * Opens a show file, unless an act of another is in the air; from any thread, at once. The show that is open goes on
+     * as it is and takes what has changed in its file.
      *
      * @param opened told on the io thread when it turned out to be a show
      */
     void open(Path file, Consumer<Path> opened) {
-        asked = file;
-        say(OpeningWords.opening(file));
-        io.execute(() -> guarded(file, () -> read(file, opened)));
+        Optional<String> refusal = refusal(file);
+        if (refusal.isPresent()) {
+            say(OpeningWords.refused(refusal.get()));
+            return;
+        }
+        int number = asked.incrementAndGet();
+        progress.begin(file);
+        io.execute(() -> guarded(file, () -> {
+            if (number == asked.get()) {
+                read(file, number, opened);
+            }
+        }));
     }
 
     private void guarded(Path file, OpeningWords.Work work) {
         OpeningWords.faultOf(file, work).ifPresent(wrong -> {
             say(wrong);
+            progress.end(open != null);
             window.present(false, () -> io.execute(glossary::fill));
         });
     }
 
-    private void read(Path file, Consumer<Path> opened) throws IOException {
+    private void read(Path file, int number, Consumer<Path> opened) throws IOException {
+        OpenShow.mustBeAFile(file);
         byte[] content = ShowFile.bytes(file);
         JournalShow identity = JournalShow.of(file, content);
+        OpenShow now = open;
+        if (now != null && now.is(file)) {
+            ShowLoader.Result before = known;
+            if (before != null && goesOn(now, before, content, identity)) {
+                progress.end(true);
+                return;
+            }
+            if (before == null && now.identity().equals(identity)) {
+                check(file, content, identity, now.running().loaded(), number, opened);
+                return;
+            }
+        }
         LoadedShow soundBefore = shelf.knows(identity)
                 ? loader.soundBefore(file, content, LoadedShow.FIRST_FLIGHTS).orElse(null)
                 : null;
-        boolean resumed = soundBefore != null && start(file, soundBefore, shelf.open(identity));
-        if (!resumed) {
-            say(OpeningWords.opening(file));
-        }
+        boolean resumed = soundBefore != null && start(file, soundBefore, identity);
         window.present(
                 resumed,
-                () -> io.execute(() -> guarded(file, () -> check(file, content, identity, soundBefore, opened))));
+                () -> io.execute(
+                        () -> guarded(file, () -> check(file, content, identity, soundBefore, number, opened))));
+    }
+
+    /** Takes what has changed in the file of the open show; false if it has to be opened anew for that. */
+    private boolean goesOn(OpenShow now, ShowLoader.Result before, byte[] content, JournalShow identity) {
+        OpenAgain again = OpenAgain.of(now, before, identity, () -> loader.load(now.file(), content, 1));
+        if (again.isAnew()) {
+            return false;
+        }
+        LoadedShow taken = again.taken();
+        if (taken != null) {
+            now.running().take(taken);
+            open = new OpenShow(now.file(), identity, now.running());
+            window.send(ConsoleFrame::forgetWords);
+            window.send(ConsoleFrame::liveChanged);
+        }
+        say(again.said());
+        show(taken == null ? before : new ShowLoader.Result(now.file(), taken, again.ofFile()));
+        return true;
+    }
+
+    private void show(ShowLoader.Result result) {
+        known = result;
+        passes.opened(result);
+        LoadedShow loaded = result.loaded();
+        if (loaded != null) {
+            showPrepare(loaded.prepareView(result.findings()));
+        }
     }
 
     /** Does what Live did not wait for. */
     private void check(
-            Path file, byte[] content, JournalShow identity, @Nullable LoadedShow started, Consumer<Path> opened) {
+            Path file,
+            byte[] content,
+            JournalShow identity,
+            @Nullable LoadedShow started,
+            int number,
+            Consumer<Path> opened)
+            throws ShowFileException {
         glossary.fill();
         // Another show may have been opened before its turn came.
-        if (!file.equals(asked)) {
+        if (number != asked.get()) {
             return;
         }
+        progress.is("Checking it");
         ShowLoader.Result result = started == null
                 ? loader.load(file, content, LoadedShow.FIRST_FLIGHTS)
                 : loader.check(file, content, started);
@@ -131,16 +205,15 @@ final class ShowOpening {
             String name = String.valueOf(file.getFileName());
             showPrepare(PreparePresenter.unusable(name, result.findings()));
             say(OpeningWords.UNUSABLE);
+            progress.end(open != null);
             return;
         }
         if (started == null) {
-            window.present(start(file, loaded, shelf.open(identity)), () -> {});
-        } else {
-            sayWhatIsRunning();
+            window.present(start(file, loaded, identity), () -> {});
         }
-        known = result;
-        passes.opened(result);
-        showPrepare(loaded.prepareView(result.findings()));
+        loaded.predictAll((n, all) -> progress.is("Predicting " + n + " of " + all));
+        show(result);
+        progress.end(true);
         opened.accept(file);
         // What is running must not wait for better bands.
         io.execute(() -> {
@@ -156,11 +229,12 @@ final class ShowOpening {
     /** Predicts the running show again in other air, in the file or not; from any thread. */
     void useAir(DayAir air, boolean toBeSaved) {
         io.execute(() -> {
-            RunningShow show = running;
+            RunningShow show = running();
             ShowLoader.Result before = known;
             if (show != null && before != null) {
-                say(OpeningWords.FLYING);
+                foot.doing(OpeningWords.FLYING);
                 guarded(before.file(), () -> flyIn(air, toBeSaved, show, before));
+                foot.doing(null);
             }
         });
     }
@@ -168,11 +242,8 @@ final class ShowOpening {
     private void flyIn(DayAir air, boolean toBeSaved, RunningShow show, ShowLoader.Result before) {
         LoadedShow again = show.loaded().inAir(air);
         again.refine(LoadedShow.FLIGHTS);
-        ShowLoader.Result result = new ShowLoader.Result(before.file(), again, before.ofFile());
-        known = result;
-        passes.opened(result);
         show.take(again);
-        showPrepare(again.prepareView(result.findings()));
+        show(new ShowLoader.Result(before.file(), again, before.ofFile()));
         window.send(ConsoleFrame::airChanged);
         say(OpeningWords.flown(toBeSaved));
     }
@@ -180,47 +251,55 @@ final class ShowOpening {
     /** Times everything anew for another speaker; from any thread. */
     void usePace(Pace pace) {
         io.execute(() -> {
-            RunningShow show = running;
-            if (show == null) {
-                return;
-            }
-            LoadedShow again = show.loaded().atPace(pace);
-            show.take(again);
-            window.send(ConsoleFrame::liveChanged);
-            ShowLoader.Result before = known;
-            if (before != null) {
-                ShowLoader.Result result = new ShowLoader.Result(before.file(), again, before.ofFile());
-                known = result;
-                passes.opened(result);
-                showPrepare(again.prepareView(result.findings()));
+            OpenShow now = open;
+            if (now != null) {
+                guarded(now.file(), () -> timeAt(pace, now.running()));
             }
         });
     }
 
+    private void timeAt(Pace pace, RunningShow show) {
+        LoadedShow again = show.loaded().atPace(pace);
+        show.take(again);
+        window.send(ConsoleFrame::liveChanged);
+        ShowLoader.Result before = known;
+        if (before != null) {
+            show(new ShowLoader.Result(before.file(), again, before.ofFile()));
+        }
+    }
+
     /**
-     * Starts a show.
+     * Starts a show, in place of the one that is open.
      *
      * @return whether it goes on from where it was left
+     * @throws ShowFileException if an act of the open one has begun meanwhile
      */
-    private boolean start(Path file, LoadedShow loaded, JournalOpening opening) {
-        RunningShow before = running;
-        known = null;
+    private boolean start(Path file, LoadedShow loaded, JournalShow identity) throws ShowFileException {
+        OpenShow before = open;
         if (before != null) {
-            running = null;
-            before.close();
+            if (!before.running().leave()) {
+                throw new ShowFileException(Departure.refusal(before.running(), String.valueOf(file.getFileName()))
+                        .orElse("An act has just ended; open " + file.getFileName() + " again"));
+            }
+            open = null;
             window.send(ConsoleFrame::forgetWords);
         }
+        known = null;
+        JournalOpening opening = shelf.open(identity);
         RunningShow now = new RunningShow(loaded, opening, aircraft, () -> hour(loaded.show()));
         // Looked at once here, so that the event thread finds everything worked out.
         now.view();
-        openFile = file;
-        running = now;
+        open = new OpenShow(file, identity, now);
         now.desk().onChange(snapshot -> {
             window.send(ConsoleFrame::liveChanged);
-            sayWhatIsRunning();
+            foot.sayOf(snapshot);
         });
         passes.follow(file, loaded, now.desk());
-        sayWhatIsRunning();
+        foot.sayOf(now.desk().snapshot());
+        foot.sayFound(opening.notices());
+        if (opening.resumed()) {
+            OpeningWords.wentOn(now).ifPresent(this::say);
+        }
         return opening.resumed();
     }
 
@@ -239,13 +318,5 @@ final class ShowOpening {
     /** Says these until told others, in the show that is running; from any thread. */
     void stand(List<Mark> marks) {
         foot.stand(marks);
-        sayWhatIsRunning();
-    }
-
-    private void sayWhatIsRunning() {
-        RunningShow show = running;
-        if (show != null) {
-            foot.sayOf(show.desk().snapshot(), show.desk().nowS());
-        }
     }
 }

@@ -2,22 +2,30 @@ package crowdline.app;
 
 import crowdline.console.ConsoleFrame;
 import crowdline.console.Place;
-import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 
-/** The window before and after it is made: what is sent to it waits for it. From any thread. */
+/** The window before and after it is made: what is sent to it waits for it, and comes in the order sent. From any thread. */
 final class WindowAhead {
-    private final CompletableFuture<ConsoleFrame> frame = new CompletableFuture<>();
+    /** Whatever takes longer than this is waited for in sight. */
+    private static final int PATIENCE_MS = 1000;
 
-    /** The window has been made; it is shown when something is presented in it. */
+    private final InOrder<ConsoleFrame> frame = new InOrder<>(SwingUtilities::invokeLater);
+    /** On the event thread only. A window that was closed is not shown again. */
+    private boolean shown;
+
+    /** The window has been made; it is shown when something is presented in it, or in a second. On the event thread. */
     void made(ConsoleFrame window) {
-        frame.complete(window);
+        frame.made(window);
+        Timer patience = new Timer(PATIENCE_MS, e -> show(window));
+        patience.setRepeats(false);
+        patience.start();
     }
 
-    /** Sends something that the window takes from any thread. */
+    /** Does something to the window that may be done from any thread. */
     void send(Consumer<ConsoleFrame> sent) {
-        var unused = frame.thenAccept(sent);
+        frame.send(sent);
     }
 
     /**
@@ -26,17 +34,20 @@ final class WindowAhead {
      * @param afterwards done on the event thread once that is painted
      */
     void present(boolean goesOn, Runnable afterwards) {
-        var unused = frame.thenAcceptAsync(
-                window -> {
-                    if (goesOn) {
-                        window.go(Place.LIVE);
-                    }
-                    if (!window.isVisible()) {
-                        window.setVisible(true);
-                    }
-                    // Behind the painting that these have asked for.
-                    SwingUtilities.invokeLater(afterwards);
-                },
-                SwingUtilities::invokeLater);
+        send(window -> SwingUtilities.invokeLater(() -> {
+            if (goesOn) {
+                window.go(Place.LIVE);
+            }
+            show(window);
+            // Behind the painting that these have asked for.
+            SwingUtilities.invokeLater(afterwards);
+        }));
+    }
+
+    private void show(ConsoleFrame window) {
+        if (!shown) {
+            shown = true;
+            window.setVisible(true);
+        }
     }
 }

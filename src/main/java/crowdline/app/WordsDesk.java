@@ -232,7 +232,7 @@ final class WordsDesk implements WordsHost {
         } catch (IOException e) {
             LOG.log(System.Logger.Level.WARNING, "The words of " + openFile.get(), e);
             failed("the show's file cannot be read; check that it is there, or save as another file");
-        } catch (RuntimeException e) {
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             // The root of the work: one sentence to the user, the rest to the log.
             LOG.log(System.Logger.Level.ERROR, "The words of " + openFile.get(), e);
             failed("this went wrong inside the program; save as another file, the log has the reason");
@@ -245,6 +245,6 @@ final class WordsDesk implements WordsHost {
     }
 
     private void say(Form form, Tone tone, String words) {
-        window.accept(frame -> frame.showBanners(List.of(new Mark(form, tone, words))));
+        window.accept(frame -> frame.say(new Mark(form, tone, words)));
     }
 }

@@ -9,6 +9,7 @@ import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandActions;
 import crowdline.console.keys.KeyDispatcher;
 import crowdline.console.paint.Mark;
+import crowdline.console.prepare.EmptyShow;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
@@ -53,8 +54,8 @@ public final class ConsoleFrame extends JFrame {
     private final transient PedalPresses pedals;
     private final Timer ticker = new Timer(FRAME_MS, e -> refresh());
     private final transient Courier<PrepareView> prepareCourier;
+    private final transient Courier<EmptyShow.Shown> emptyCourier;
     private final transient Courier<GlossaryView> glossaryCourier;
-    private final transient Courier<List<Mark>> bannerCourier;
     private final transient Courier<Boolean> liveCourier = new Courier<>(now -> refresh());
 
     public ConsoleFrame(Host host, Appearance appearance) {
@@ -74,11 +75,11 @@ public final class ConsoleFrame extends JFrame {
             setTitle(words.title().map(t -> t + " – ").orElse("") + NAME);
         });
         prepareCourier = new Courier<>(pane::showPrepare);
+        emptyCourier = new Courier<>(pane::showEmpty);
         glossaryCourier = new Courier<>(pane::showGlossary);
-        bannerCourier = new Courier<>(pane.foot()::tell);
         setJMenuBar(menus.bar());
         setContentPane(pane);
-        pane.setTransferHandler(new FileDrop(this::open));
+        pane.setTransferHandler(new FileDrop(this::open, host::say));
         windows = new Windows(this, host, pane::appearance);
         FirstKeys first = new FirstKeys(this, pane, this::resume);
         dispatcher = new KeyDispatcher(actions, first::isOurs, FirstKeys::isWriting, first::take);
@@ -88,7 +89,7 @@ public final class ConsoleFrame extends JFrame {
         addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosing(WindowEvent event) {
-                words.leaving(host::quit);
+                leave();
             }
 
             @Override
@@ -125,9 +126,19 @@ public final class ConsoleFrame extends JFrame {
         glossaryCourier.send(view);
     }
 
-    /** Shows messages in the foot line, the most pressing first; none clears it; from any thread. */
-    public void showBanners(List<Mark> marks) {
-        bannerCourier.send(List.copyOf(marks));
+    /** Says this wherever a show would be; from any thread. */
+    public void showEmpty(EmptyShow.Shown shown) {
+        emptyCourier.send(shown);
+    }
+
+    /** Says this in the foot line until it can have been read; none is skipped; from any thread. */
+    public void say(Mark mark) {
+        SwingUtilities.invokeLater(() -> pane.foot().say(host.nowS(), mark));
+    }
+
+    /** Says these in the foot line until told others; from any thread. */
+    public void stand(List<Mark> marks) {
+        SwingUtilities.invokeLater(() -> pane.foot().stand(host.nowS(), List.copyOf(marks)));
     }
 
     /** Says that the running show has changed, so that the place in front shows it without waiting for its next frame. */
@@ -208,8 +219,9 @@ public final class ConsoleFrame extends JFrame {
     }
 
     private void carryOut(Command command) {
+        pane.foot().acted();
         switch (command) {
-            case OPEN -> windows.chooseShow(this::open);
+            case OPEN -> chooseShow();
             case METAR -> windows.pasteMetar(this::keepAir);
             case RECEIVER -> windows.chooseReceiver();
             case PEDALS -> pedals.ask(this, pane.appearance(), host.pedals());
@@ -233,7 +245,7 @@ public final class ConsoleFrame extends JFrame {
                         pane.appearance().theme(), pane.appearance().zoom().smaller()));
             case FULL_SCREEN -> fullScreen.turn();
             case HELP -> pane.showKeys(!pane.keysShown());
-            case QUIT -> words.leaving(host::quit);
+            case QUIT -> leave();
             case SAVE,
                     SAVE_AS,
                     UNDO,
@@ -265,8 +277,22 @@ public final class ConsoleFrame extends JFrame {
         host.keep(appearance);
     }
 
+    private void chooseShow() {
+        if (host.mayOpen(null)) {
+            windows.chooseShow(this::open);
+        }
+    }
+
     private void open(Path file) {
-        words.leaving(() -> host.open(file));
+        if (host.mayOpen(file)) {
+            words.leaving(() -> host.open(file));
+        }
+    }
+
+    private void leave() {
+        if (host.mayClose()) {
+            words.leaving(host::quit);
+        }
     }
 
     private void resume() {
@@ -287,7 +313,9 @@ public final class ConsoleFrame extends JFrame {
 
         @Override
         public void actionPerformed(ActionEvent event) {
-            words.leaving(host::openDemo);
+            if (host.mayOpenDemo()) {
+                words.leaving(host::openDemo);
+            }
         }
     }
 }

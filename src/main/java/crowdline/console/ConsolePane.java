@@ -41,7 +41,7 @@ final class ConsolePane extends JPanel {
     private final LivePlace live;
     private final Later<PrepareView, PreparePanel> prepare;
     private final WordsPanel words;
-    private final Later<Void, EmptyShow> empty;
+    private final Later<EmptyShow.Shown, EmptyShow> empty;
     private final WalkPlace walk;
     private final PlaceOrEmpty<DebriefView, DebriefPanel> debrief;
     private final Later<GlossaryView, GlossaryPanel> glossary;
@@ -66,7 +66,7 @@ final class ConsolePane extends JPanel {
                 new Later<>(appearance, a -> new PreparePanel(a, () -> passes), PreparePanel::show, PreparePanel::wear);
         words = new WordsPanel(appearance);
         words.onChange(this::allow);
-        empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), (e, none) -> {}, EmptyShow::wear);
+        empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), EmptyShow::show, EmptyShow::wear);
         walk = new WalkPlace(appearance, open, demo);
         debrief = new PlaceOrEmpty<>(
                 "Debrief",
@@ -187,6 +187,14 @@ final class ConsolePane extends JPanel {
     /** Who is asked when somebody decides about a pass. */
     void passesBy(PassesHost host) {
         passes = host;
+    }
+
+    /** What is said wherever a show would be. */
+    void showEmpty(EmptyShow.Shown shown) {
+        empty.show(shown);
+        live.showEmpty(shown);
+        walk.showEmpty(shown);
+        debrief.showEmpty(shown);
     }
 
     void showGlossary(GlossaryView view) {

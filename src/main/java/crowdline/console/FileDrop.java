@@ -1,5 +1,8 @@
 package crowdline.console;
 
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.theme.Tone;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.UnsupportedFlavorException;
 import java.io.File;
@@ -14,9 +17,15 @@ final class FileDrop extends TransferHandler {
     private static final System.Logger LOG = System.getLogger(FileDrop.class.getName());
 
     private final transient Consumer<Path> open;
+    private final transient Consumer<Mark> say;
 
-    FileDrop(Consumer<Path> open) {
+    /**
+     * @param open opens a file
+     * @param say says why none is opened
+     */
+    FileDrop(Consumer<Path> open, Consumer<Mark> say) {
         this.open = open;
+        this.say = say;
     }
 
     @Override
@@ -31,8 +40,15 @@ final class FileDrop extends TransferHandler {
         }
         try {
             Object dropped = support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor);
-            if (dropped instanceof List<?> files && !files.isEmpty() && files.get(0) instanceof File file) {
-                open.accept(file.toPath());
+            if (dropped instanceof List<?> files && !files.isEmpty()) {
+                if (files.size() > 1) {
+                    say.accept(new Mark(
+                            Form.DIAMOND,
+                            Tone.CAUTION,
+                            files.size() + " files were dropped, and none was opened; drop one show file"));
+                } else if (files.get(0) instanceof File file) {
+                    open.accept(file.toPath());
+                }
                 return true;
             }
         } catch (UnsupportedFlavorException | IOException e) {

@@ -2,24 +2,22 @@ package crowdline.console;
 
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Appearance;
-import crowdline.console.theme.Tone;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import javax.swing.Timer;
 
 /** What the foot line says: what Live warns of while it is shown, and the messages, until they are read or mended. */
 final class FootLine {
-    /** How long good news stands in the foot line, milliseconds; tuned: time to look down from the sky and read it. */
-    private static final int GOOD_NEWS_MS = 10_000;
+    private static final int LOOK_MS = 500;
 
     private final FootBar bar;
     private final BooleanSupplier inLive;
     private final BooleanSupplier inIncident;
-    private final Timer forget = new Timer(GOOD_NEWS_MS, e -> forgetGoodNews());
+    private final Messages messages = new Messages();
+    private final Timer looking = new Timer(LOOK_MS, e -> pass());
     private String speaker = "";
-    private List<Mark> banners = List.of();
     private List<Mark> warnings = List.of();
+    private List<Mark> shown = List.of();
 
     /**
      * @param inLive whether Live is in front
@@ -29,22 +27,33 @@ final class FootLine {
         bar = new FootBar(appearance);
         this.inLive = inLive;
         this.inIncident = inIncident;
-        forget.setRepeats(false);
     }
 
     FootBar bar() {
         return bar;
     }
 
-    /** Messages, the most pressing first. */
-    void tell(List<Mark> marks) {
-        banners = List.copyOf(marks);
-        forget.restart();
+    /** Says this until it can have been read. */
+    void say(double atS, Mark mark) {
+        messages.say(atS, mark);
+        show();
+        looking.start();
+    }
+
+    /** Says these until told others. */
+    void stand(double atS, List<Mark> marks) {
+        messages.stand(atS, marks);
         show();
     }
 
-    List<Mark> banners() {
-        return banners;
+    /** What is said now, the most pressing first. */
+    List<Mark> marks() {
+        return shown;
+    }
+
+    /** All messages of the session, the newest first. */
+    List<Messages.Said> all() {
+        return messages.all();
     }
 
     /** What Live warns of, while it is shown. */
@@ -52,9 +61,15 @@ final class FootLine {
         warnings = List.copyOf(marks);
     }
 
-    /** Good news has been read by now; what asks for something stays until it is mended. */
+    /** The user has done something, so what has been read may go. */
+    void acted() {
+        messages.acted();
+        show();
+    }
+
+    /** Good news is no longer true; what asks for something stays. */
     void forgetGoodNews() {
-        banners = banners.stream().filter(m -> m.tone() != Tone.GOOD).toList();
+        messages.forgetGoodNews();
         show();
     }
 
@@ -64,11 +79,20 @@ final class FootLine {
         show();
     }
 
+    private void pass() {
+        if (bar.isShowing() && !shown.isEmpty()) {
+            messages.pass(LOOK_MS / 1000.0, shown.get(0));
+        }
+        show();
+        if (!messages.isWaiting()) {
+            looking.stop();
+        }
+    }
+
     /** Paints what there is to say now. */
     void show() {
         boolean incident = inIncident.getAsBoolean();
-        List<Mark> marks = new ArrayList<>(inLive.getAsBoolean() && !incident ? warnings : List.of());
-        marks.addAll(banners);
-        bar.show(new FootBar.Foot(marks, incident ? "" : FootBar.hint(speaker), incident ? "" : speaker));
+        shown = messages.now(inLive.getAsBoolean() && !incident ? warnings : List.of());
+        bar.show(new FootBar.Foot(shown, incident ? "" : FootBar.hint(speaker), incident ? "" : speaker));
     }
 }

@@ -6,6 +6,7 @@ import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
 import crowdline.console.pace.IdlePaceHost;
 import crowdline.console.pace.PaceHost;
+import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.pedals.PedalHost;
 import crowdline.console.theme.Appearance;
@@ -59,6 +60,28 @@ public interface Host {
     default PedalHost pedals() {
         return PedalHost.NONE;
     }
+
+    /**
+     * Whether a show may be opened now; if an act of another is in the air, a banner says what to do instead.
+     *
+     * @param file null where it is still to be chosen
+     */
+    default boolean mayOpen(@Nullable Path file) {
+        return true;
+    }
+
+    /** As {@link #mayOpen}, for the demo show. */
+    default boolean mayOpenDemo() {
+        return true;
+    }
+
+    /** Whether the window may be closed; in mid-act the first time it may not, and a banner says what closing does. */
+    default boolean mayClose() {
+        return true;
+    }
+
+    /** Something was not done, and why: a banner says so. */
+    default void say(Mark mark) {}
 
     /** Opens a show file and answers with views or a banner. */
     void open(Path file);

@@ -22,7 +22,7 @@ final class LivePlace extends JPanel {
     private final CardLayout cards = new CardLayout();
     private final LivePanel rows;
     private final Later<IncidentPanel.Shown, IncidentPanel> incident;
-    private final Later<Void, EmptyShow> empty;
+    private final Later<EmptyShow.Shown, EmptyShow> empty;
     private final transient ResumeWord word = new ResumeWord();
     private transient @Nullable IncidentView page;
     /** None before the first is turned to. */
@@ -33,7 +33,7 @@ final class LivePlace extends JPanel {
         rows = new LivePanel(appearance);
         incident = new Later<>(
                 appearance, IncidentPanel::new, IncidentPanel::show, (page, a) -> page.wear(a, incidentScale()));
-        empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), (e, none) -> {}, EmptyShow::wear);
+        empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), EmptyShow::show, EmptyShow::wear);
         add(rows, ROWS);
         add(incident, INCIDENT);
         add(empty, EMPTY);
@@ -59,6 +59,11 @@ final class LivePlace extends JPanel {
             incident.show(new IncidentPanel.Shown(now, word.right()));
             turnTo(INCIDENT);
         }
+    }
+
+    /** What is said where a show would be. */
+    void showEmpty(EmptyShow.Shown shown) {
+        empty.show(shown);
     }
 
     boolean inIncident() {

@@ -21,7 +21,7 @@ final class PlaceOrEmpty<V, P extends JComponent> extends JPanel {
 
     private final CardLayout cards = new CardLayout();
     private final Later<V, P> panel;
-    private final Later<Void, EmptyShow> empty;
+    private final Later<EmptyShow.Shown, EmptyShow> empty;
     private String card = "";
 
     /**
@@ -34,7 +34,7 @@ final class PlaceOrEmpty<V, P extends JComponent> extends JPanel {
         setLayout(cards);
         setOpaque(false);
         this.panel = panel;
-        empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), (e, none) -> {}, EmptyShow::wear);
+        empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), EmptyShow::show, EmptyShow::wear);
         add(empty, EMPTY);
         add(panel, PANEL);
         getAccessibleContext().setAccessibleName(name);
@@ -56,6 +56,11 @@ final class PlaceOrEmpty<V, P extends JComponent> extends JPanel {
             cards.show(this, next);
         }
         return turned;
+    }
+
+    /** What is said where a show would be. */
+    void showEmpty(EmptyShow.Shown shown) {
+        empty.show(shown);
     }
 
     boolean hasShow() {

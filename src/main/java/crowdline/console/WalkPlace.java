@@ -1,5 +1,6 @@
 package crowdline.console;
 
+import crowdline.console.prepare.EmptyShow;
 import crowdline.console.theme.Appearance;
 import crowdline.console.walk.WalkPanel;
 import crowdline.console.walk.WalkView;
@@ -47,6 +48,11 @@ final class WalkPlace {
      */
     boolean show(@Nullable WalkView view) {
         return place.show(view);
+    }
+
+    /** What is said where a show would be. */
+    void showEmpty(EmptyShow.Shown shown) {
+        place.showEmpty(shown);
     }
 
     boolean hasShow() {

@@ -1,5 +1,6 @@
 package crowdline.storage;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -8,7 +9,7 @@ import java.util.HexFormat;
 /**
  * Which show a journal belongs to.
  *
- * @param path absolute path of the show file
+ * @param path real path of the show file
  * @param sha256 hash of its content, in hexadecimal
  */
 public record JournalShow(String path, String sha256) {
@@ -17,10 +18,18 @@ public record JournalShow(String path, String sha256) {
     public static JournalShow of(Path file, byte[] content) {
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(content);
-            return new JournalShow(
-                    file.toAbsolutePath().normalize().toString(), HexFormat.of().formatHex(digest));
+            return new JournalShow(real(file).toString(), HexFormat.of().formatHex(digest));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+
+    /** However a file is named, through links or from another folder, it is one show. */
+    private static Path real(Path file) {
+        try {
+            return file.toRealPath();
+        } catch (IOException e) {
+            return file.toAbsolutePath().normalize();
         }
     }
 

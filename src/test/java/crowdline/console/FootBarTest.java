@@ -33,9 +33,10 @@ class FootBarTest {
             @Override
             public void actionPerformed(ActionEvent event) {}
         });
-        pane.foot().tell(List.of(new Mark(Form.DISC, Tone.GOOD, "Saved show.json"), TROUBLE));
+        pane.foot().say(0, new Mark(Form.DISC, Tone.GOOD, "Saved show.json"));
+        pane.foot().stand(0, List.of(TROUBLE));
         pane.foot().forgetGoodNews();
-        assertThat(pane.foot().banners()).containsExactly(TROUBLE);
+        assertThat(pane.foot().marks()).containsExactly(TROUBLE);
     }
 
     /** Two messages that differ in their last word only must not look the same. */

@@ -153,13 +153,14 @@ class WordsKeysTest {
 
     @Test
     void savedGivesWayToTheNextLetter() throws Exception {
-        Mark warning = new Mark(Form.DIAMOND, Tone.CAUTION, "The pedal is not there");
         ctrl(KeyEvent.VK_N);
         ctrl(KeyEvent.VK_S);
-        frame().showBanners(List.of(new Mark(Form.DISC, Tone.GOOD, "Saved day.json"), warning));
+        frame().say(new Mark(Form.DISC, Tone.GOOD, "Saved day.json"));
+        frame().stand(List.of(new Mark(Form.DIAMOND, Tone.CAUTION, "The pedal is not there")));
         settle();
         FootBar foot = named(FootBar.class, "Messages");
-        assertThat(foot.getAccessibleContext().getAccessibleDescription()).startsWith("Saved day.json. The pedal");
+        assertThat(foot.getAccessibleContext().getAccessibleDescription())
+                .startsWith("The pedal is not there. Saved day.json.");
         JTextComponent text = named(JTextComponent.class, "What to say");
         SwingUtilities.invokeAndWait(() -> text.setText("Mind the wind."));
         settle();

@@ -57,7 +57,9 @@ final class ReaderThread implements AutoCloseable {
         while (waitMs >= 0 && !closedAfter(waitMs)) {
             try {
                 waitMs = steps.step();
-            } catch (RuntimeException e) { // the thread's root: the show goes on
+            } catch (RuntimeException
+                    | StackOverflowError
+                    | OutOfMemoryError e) { // the thread's root: the show goes on
                 LOG.log(Level.WARNING, "reading stopped and begins again", e);
                 steps.release();
                 waitMs = AFTER_FAULT_MS;

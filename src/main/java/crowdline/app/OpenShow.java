@@ -1,0 +1,36 @@
+package crowdline.app;
+
+import crowdline.storage.JournalShow;
+import crowdline.storage.ShowFileException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * The show that is open.
+ *
+ * @param file as it was named
+ * @param identity which show that is, and what was in its file when it was read
+ */
+record OpenShow(Path file, JournalShow identity, RunningShow running) {
+
+    /** True if this file is that of the open show, however it is named. */
+    boolean is(Path other) {
+        return file.equals(other) || real(file).equals(real(other));
+    }
+
+    private static Path real(Path file) {
+        try {
+            return file.toRealPath();
+        } catch (IOException e) {
+            return file.toAbsolutePath().normalize();
+        }
+    }
+
+    /** @throws ShowFileException if this is a pipe or a device, which would be waited for for ever */
+    static void mustBeAFile(Path file) throws ShowFileException {
+        if (Files.exists(file) && !Files.isRegularFile(file) && !Files.isDirectory(file)) {
+            throw new ShowFileException(file + " is a pipe or a device and not a file; open a show file");
+        }
+    }
+}
