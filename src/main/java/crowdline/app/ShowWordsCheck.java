@@ -19,7 +19,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What listeners may not follow in a show's remarks.
+ * What listeners might not follow in a show's remarks.
  *
  * @param hints in the order of the show
  * @param reads how the show's own remarks and each act read

@@ -26,11 +26,12 @@ final class Reasons {
         if (candidate.figureId() != null) {
             Slot slot = slot(candidate.figureId());
             if (slot == null) {
-                return unplaced(id, Unplaced.Why.FIGURE_NOT_AHEAD, "its figure is not ahead", needed, 0);
+                return unplaced(id, Unplaced.Why.FIGURE_NOT_AHEAD, "its figure is not still to come", needed, 0);
             }
             boolean filler = candidate.remark().kind() == RemarkKind.FILLER;
             if (!filler && Workload.isPassed(request, slot)) {
-                return unplaced(id, Unplaced.Why.PASSED_OVER, "a later figure has already been spoken of", needed, 0);
+                return unplaced(
+                        id, Unplaced.Why.PASSED_OVER, "a later figure has already been talked about", needed, 0);
             }
             window = Window.of(candidate.remark(), needed, slot, request.rules());
         }
@@ -49,7 +50,7 @@ final class Reasons {
             int there = Math.max(0, to - Math.max(from, horizon.freeFrom()));
             String reason = there == 0
                     ? "its time has passed"
-                    : length + said(there) + " left of its time" + spare(candidate, there);
+                    : length + said(there) + " of its time left" + spare(candidate, there);
             return unplaced(id, Unplaced.Why.TOO_LATE, reason, needed, there);
         }
         int withoutOthers = new Gaps(horizon, 0).longest(from, to);
@@ -57,7 +58,7 @@ final class Reasons {
             return unplaced(
                     id,
                     Unplaced.Why.QUIET,
-                    length + said(withoutOthers) + " beside the quiet" + spare(candidate, withoutOthers),
+                    length + said(withoutOthers) + " outside the quiet" + spare(candidate, withoutOthers),
                     needed,
                     withoutOthers);
         }

@@ -65,10 +65,10 @@ public final class PaceFit {
     /** How {@link #fit} treats so many remarks, in a sentence for the speaker. */
     public static String explanation(int remarks) {
         if (remarks < ENOUGH) {
-            return remarks + " of " + ENOUGH + " remarks timed: the default pace is only made faster or slower; "
-                    + (ENOUGH - remarks) + " more let pauses be learnt too.";
+            return remarks + " of " + ENOUGH + " remarks timed: the default pace is only sped up or slowed down; "
+                    + (ENOUGH - remarks) + " more and pauses are learned too.";
         }
-        return remarks + " remarks timed: time per letter, and pauses as far as the remarks tell them, are learnt.";
+        return remarks + " remarks timed: the time per letter is learned, and the pauses where the remarks show them.";
     }
 
     private static Pace scaled(String name, List<TimedRemark> timed) {
@@ -183,7 +183,7 @@ public final class PaceFit {
         double letterS = remark.seconds() / plain;
         if (letterS < FASTEST_LETTER_S || letterS > SLOWEST_LETTER_S) {
             throw new IllegalArgumentException("\"" + shortened(remark.text().written()) + "\" is timed at "
-                    + remark.seconds() + " s, but nobody says it so "
+                    + remark.seconds() + " s, but nobody says it that "
                     + (letterS < FASTEST_LETTER_S ? "fast" : "slowly") + " (about "
                     + Math.round(10 * Pace.DEFAULT.seconds(remark.text())) / 10.0
                     + " s is usual); time it again or leave it out");

@@ -46,10 +46,10 @@ public record PaceScore(int remarks, double meanError, double shareUnderTenth) {
     public static String inWords(Optional<PaceScore> score) {
         return score.map(s -> String.format(
                         Locale.UK,
-                        "Each foretold from the others: mean error %.1f %%, %d of %d under 10 %%.",
+                        "Each predicted from the others: mean error %.1f %%, %d of %d within 10 %%.",
                         100 * s.meanError(),
                         Math.round(s.shareUnderTenth() * s.remarks()),
                         s.remarks()))
-                .orElse("How good it is cannot be told from so little; time more remarks of different lengths.");
+                .orElse("There are too few to say how good it is; time more remarks of different lengths.");
     }
 }

@@ -58,7 +58,7 @@ class PaceCommandTest {
                 .isEqualTo(ExitCode.FINE);
         assertThat(caught.out())
                 .contains("Ada: 12 remarks timed", "each letter", "8 of 10 remarks will take", "Saved as " + out)
-                .containsPattern("mean error [0-9]\\.[0-9] %, 1[0-2] of 12 under 10 %");
+                .containsPattern("mean error [0-9]\\.[0-9] %, 1[0-2] of 12 within 10 %");
         Pace pace = PaceFile.read(out);
         assertThat(pace.name()).isEqualTo("Ada");
         // The published fit of thirty other remarks by the same voice: 0.0694 s a letter.
@@ -79,7 +79,7 @@ class PaceCommandTest {
         assertThat(run("pace", timed("2.1,Here comes the loop.\n3,And now he rolls to the left.\n")))
                 .isEqualTo(ExitCode.FINE);
         assertThat(caught.out())
-                .contains("timed: 2 of 10 remarks timed: the default pace is only made faster or slower");
+                .contains("timed: 2 of 10 remarks timed: the default pace is only sped up or slowed down");
         run("pace", timed("2.1,Here comes the loop.\n"), "--json");
         assertThat(squeezed(caught.out()))
                 .contains("\"remarks\": 1, \"everyTermFitted\": false", "\"leftOutMeanError\": null");

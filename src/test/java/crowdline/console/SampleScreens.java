@@ -136,7 +136,7 @@ final class SampleScreens {
         for (int i = 0; i < NAMES.length; i++) {
             lines.add(
                     i == 7
-                            ? new FigureLine("14 s", "", NAMES[i] + ": predicted 14 s, timed by no pass that teaches")
+                            ? new FigureLine("14 s", "", NAMES[i] + ": predicted 14 s, not timed yet")
                             : new FigureLine(
                                     (9 + i) + " s",
                                     "3",
@@ -144,10 +144,10 @@ final class SampleScreens {
                                             + (7 + i) + ".1–" + (9 + i) + ".4 s) from 3 passes"));
         }
         return new PassesView(
-                "Passes: 3 of 5 teach",
+                "Passes: 3 of 5 used",
                 lines,
                 List.of(
-                        pass(1, "walked, 2 May 2026, 18:20", "", true, Form.RING, Tone.CALM, "No durations"),
+                        pass(1, "walked, 2 May 2026, 18:20", "", true, Form.RING, Tone.CALM, "Walked only"),
                         pass(2, "by hand, 9 May 2026, 10:05", "", true, Form.DISC, Tone.GOOD, "Counts"),
                         pass(3, "by hand, 9 May 2026, 16:40", "gusty", true, Form.DISC, Tone.GOOD, "Counts"),
                         new PassLine(
@@ -155,7 +155,7 @@ final class SampleScreens {
                                 "Pass 4, live, 16 May 2026, 14:31",
                                 "key missed?",
                                 true,
-                                new Mark(Form.DIAMOND, Tone.CAUTION, "Counts, but odd"),
+                                new Mark(Form.DIAMOND, Tone.CAUTION, "Counts, but unusual"),
                                 List.of("Stall turn, pass 4: 19.2 s, others 12.0–13.0 s")),
                         pass(5, "from a log, 17 May 2026, 09:12", "", false, Form.RING, Tone.CALM, "Ignored")));
     }

@@ -69,7 +69,7 @@ class PlannerTest {
     @Test
     void callTooLateIsReportedWithTheSecondsThere() {
         Plan plan = planner.plan(request(16.5, loop, candidate("call", RemarkKind.CALL, "loop", 3)));
-        assertThat(unplaced(plan, "call").reason()).isEqualTo("3.0 s needed, 2.5 s left of its time");
+        assertThat(unplaced(plan, "call").reason()).isEqualTo("3.0 s needed, 2.5 s of its time left");
         assertThat(unplaced(plan, "call").thereS()).isCloseTo(2.5, within(0.01));
     }
 
@@ -140,7 +140,7 @@ class PlannerTest {
         assertThat(placed(plan, "brief").startS()).isGreaterThanOrEqualTo(17);
         assertThat(unplaced(plan, "long").why()).isEqualTo(Unplaced.Why.QUIET);
         // After the quiet the figure and what may run past it last until 28 s.
-        assertThat(unplaced(plan, "long").reason()).isEqualTo("12.0 s needed, 11.0 s beside the quiet");
+        assertThat(unplaced(plan, "long").reason()).isEqualTo("12.0 s needed, 11.0 s outside the quiet");
     }
 
     @Test

@@ -128,11 +128,11 @@ class PaceFitTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PaceFit.fit("x", List.of(new TimedRemark(60, text(40, 0, 0)))))
                 .withMessageContaining("60.0 s")
-                .withMessageContaining("so slowly")
+                .withMessageContaining("that slowly")
                 .withMessageContaining("time it again or leave it out");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PaceFit.fit("x", List.of(new TimedRemark(0.1, text(40, 0, 0)))))
-                .withMessageContaining("so fast");
+                .withMessageContaining("that fast");
     }
 
     @Test
@@ -154,7 +154,7 @@ class PaceFitTest {
     @Test
     void explanationSaysWhichModelIsUsed() {
         assertThat(PaceFit.explanation(3))
-                .contains("only made faster or slower")
+                .contains("only sped up or slowed down")
                 .contains("7 more");
         assertThat(PaceFit.explanation(10)).contains("time per letter");
     }

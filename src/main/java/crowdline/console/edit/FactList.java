@@ -82,7 +82,7 @@ final class FactList {
                 .map(i -> new Mark(
                         Form.DISC,
                         Tone.GOOD,
-                        saysIt(place.in(show).get(i), fact) ? "A remark already" : "A remark already, in other words"));
+                        saysIt(place.in(show).get(i), fact) ? "Already a remark" : "Already a remark, in other words"));
     }
 
     private static boolean saysIt(Remark remark, CrowdFact fact) {
@@ -100,14 +100,14 @@ final class FactList {
 
     private String title(RemarkPlace place) {
         if (place.actId() == null) {
-            return "Facts belong to an act or a figure";
+            return "Choose an act or a figure to see its facts";
         }
         if (known == null) {
             return "Facts are being computed";
         }
         PlaceFacts here = known.get(place);
         return here == null || (here.facts().isEmpty() && here.without().isEmpty())
-                ? "No facts: this was not predicted to its end"
+                ? "No facts: the prediction stops before the end of this"
                 : "Facts for variant \"" + here.variant() + "\"";
     }
 

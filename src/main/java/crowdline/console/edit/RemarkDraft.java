@@ -59,7 +59,7 @@ public record RemarkDraft(
         List<String> problems = new ArrayList<>();
         String said = text;
         if (text.isBlank()) {
-            problems.add("The text is empty; it stays as it was until there is something to say.");
+            problems.add("The text is empty, so the old one is kept until you write something.");
             said = before.text();
         }
         Double heavy = number("The weight", weight, problems);

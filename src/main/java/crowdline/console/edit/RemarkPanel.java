@@ -26,7 +26,8 @@ final class RemarkPanel extends JPanel {
     private static final Mark NO_SHORT = new Mark(Form.RING, Tone.CALM, "No short form");
 
     private final RemarkFields fields;
-    private final WordsList<SpeechFinding> findings = new WordsList<>("What listeners may not follow", this::pointOut);
+    private final WordsList<SpeechFinding> findings =
+            new WordsList<>("What listeners might not follow", this::pointOut);
     private final MarkLine verdict;
     private final MarkLine shortVerdict;
     private final JTextArea spoken = PlainText.wrapped("What will be said", "");
@@ -76,8 +77,8 @@ final class RemarkPanel extends JPanel {
         findingsTitle.setText(page.reads()
                 + (page.reads().isEmpty() ? "" : " ")
                 + (page.findings().isEmpty()
-                        ? "Nothing was found that listeners may not follow"
-                        : "Listeners may not follow:"));
+                        ? "Nothing found that listeners might not follow"
+                        : "Listeners might not follow:"));
     }
 
     /** Shows that there is no remark, and why. */

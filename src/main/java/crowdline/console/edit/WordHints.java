@@ -19,7 +19,7 @@ import java.util.Set;
 import java.util.function.Function;
 
 /**
- * What listeners may not follow in a show's remarks, each judged where it stands: after the remarks of its act that come
+ * What listeners might not follow in a show's remarks, each judged where it stands: after the remarks of its act that come
  * before it, and by a figure's explanation. Hints only.
  */
 public final class WordHints {

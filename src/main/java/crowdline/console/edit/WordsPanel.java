@@ -141,7 +141,7 @@ public final class WordsPanel extends JPanel {
                 places.show(List.of());
                 remarks.show(List.of());
                 facts.blank();
-                remark.blank("The words come in a moment. If no show is open, open one with Ctrl+O.");
+                remark.blank("Loading the words. If no show is open, press Ctrl+O to open one.");
             } else {
                 show(open.view());
             }

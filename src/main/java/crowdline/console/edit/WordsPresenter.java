@@ -128,7 +128,7 @@ final class WordsPresenter {
         double likely = Math.max(0, Math.min(time.durationS(), latest == null ? 1e9 : latest) - from);
         double low = Math.max(0, Math.min(time.lowS(), latest == null ? 1e9 : latest) - from);
         double high = Math.max(0, Math.min(time.highS(), latest == null ? 1e9 : latest) - from);
-        String own = earliest == null && latest == null ? "" : " Its own limits leave it the seconds named.";
+        String own = earliest == null && latest == null ? "" : " Its earliest and latest times leave it less.";
         return new Room(
                 likely,
                 low,

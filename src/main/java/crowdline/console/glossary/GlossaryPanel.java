@@ -34,9 +34,9 @@ public final class GlossaryPanel extends JPanel {
         worn = appearance;
         page = new EntryPage(appearance);
         drillPage = new DrillPage(appearance);
-        search.putClientProperty("JTextField.placeholderText", "Search a figure");
+        search.putClientProperty("JTextField.placeholderText", "Search for a figure");
         search.putClientProperty("JTextField.showClearButton", true);
-        search.getAccessibleContext().setAccessibleName("Search a figure");
+        search.getAccessibleContext().setAccessibleName("Search for a figure");
         search.getDocument().addDocumentListener(new Refill());
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.getAccessibleContext().setAccessibleName("Figures");
@@ -164,7 +164,7 @@ public final class GlossaryPanel extends JPanel {
         count.setText(
                 model.isEmpty()
                         ? "No figure is called that; try fewer letters"
-                        : model.size() + (model.size() == 1 ? " figure" : " figures") + "; Ctrl+D asks which is which");
+                        : model.size() + (model.size() == 1 ? " figure" : " figures") + "; Ctrl+D starts the drill");
         int index = before == null ? -1 : model.indexOf(before);
         if (!model.isEmpty()) {
             list.setSelectedIndex(Math.max(0, index));

@@ -34,11 +34,11 @@ final class LevelMeter extends Painted<LevelMeter.Level> {
 
         private static Mark mark(Hearing hearing) {
             if (hearing.tooLoud()) {
-                return new Mark(Form.STOP, Tone.CAUTION, "too loud: further from the microphone");
+                return new Mark(Form.STOP, Tone.CAUTION, "too loud: move away from the microphone");
             }
             return switch (hearing.state()) {
                 case DEAD -> new Mark(Form.CROSS, Tone.CAUTION, "no sound at all: is it off, or not allowed?");
-                case LEARNING -> new Mark(Form.CLOCK, Tone.CALM, "learning the noise: wait a moment");
+                case LEARNING -> new Mark(Form.CLOCK, Tone.CALM, "listening to the background noise: wait a moment");
                 case QUIET -> new Mark(Form.RING, Tone.CALM, "quiet");
                 case SPEECH, PAUSE -> new Mark(Form.DISC, Tone.GOOD, "hearing you");
                 case IGNORING -> new Mark(Form.BARS, Tone.CALM, "waiting for quiet");

@@ -18,7 +18,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The switch between key and microphone, and what the microphone hears. Takes no focus: M changes it. */
 final class ListeningStrip extends JPanel {
-    private static final String NOTHING_KEPT = "Only when you begin and end is found; no sound is kept.";
+    private static final String NOTHING_KEPT =
+            "Only the start and the end of each reading are noted; no sound is kept.";
 
     private final JRadioButton byKey = new JRadioButton("By key", true);
     private final JRadioButton byMicrophone = new JRadioButton("By microphone (M)");
@@ -143,7 +144,7 @@ final class ListeningStrip extends JPanel {
         return switch (not) {
             case SHORT -> "That was too short for a remark and does not count.";
             case STEADY -> "That was a steady sound, not speech, and does not count.";
-            case ENDLESS -> "It never became quiet, so no end was found; say it again, or time it with Space.";
+            case ENDLESS -> "It never went quiet, so the end could not be found; say it again, or time it with Space.";
         };
     }
 }

@@ -33,7 +33,7 @@ public record PaceOutcome(@Nullable Pace pace, List<String> lines) {
                             pace.bandInWords(),
                             PaceScore.inWords(PaceScore.leaveOneOut(timed))));
         } catch (IllegalArgumentException e) {
-            return new PaceOutcome(null, List.of("No pace can be learned: " + e.getMessage() + "."));
+            return new PaceOutcome(null, List.of("No pace could be learned: " + e.getMessage() + "."));
         }
     }
 

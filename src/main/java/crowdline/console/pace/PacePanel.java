@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Three pages: who speaks, the remarks against the watch, and what was learned. */
 public final class PacePanel extends JPanel {
-    private static final String NOBODY = "Nobody timed: the default pace, 160 words a minute";
+    private static final String NOBODY = "Default pace, 160 words a minute";
     private static final String WHO = "WHO";
     private static final String TIMING = "TIMING";
     private static final String LEARNED = "LEARNED";
@@ -78,7 +78,7 @@ public final class PacePanel extends JPanel {
         page.add(label("Whose pace the times are for", speakers), "wrap");
         page.add(new JScrollPane(speakers), "grow, wrap");
         page.add(use, "growx 0, wrap");
-        page.add(label("Time a speaker with ten remarks: name", name), "wrap");
+        page.add(label("Time a speaker with ten remarks. Name:", name), "wrap");
         page.add(name, "split 2, growx");
         page.add(time, "growx 0, wrap");
         page.add(wrong, "growx");

@@ -85,7 +85,7 @@ public record PaceRun(
     /** Forgets the watch if it runs, else the last timing, so that its remark is said again. */
     public PaceRun again() {
         if (isRunning()) {
-            return new PaceRun(speaker, remarks, timed, null, "The watch was stopped; nothing was kept.");
+            return new PaceRun(speaker, remarks, timed, null, "The watch was stopped, so nothing was kept.");
         }
         return timed.isEmpty()
                 ? this
@@ -123,18 +123,18 @@ public record PaceRun(
             return "Enter shows the pace. Backspace says the last one again.";
         }
         if (isRunning()) {
-            return "The watch runs. Space at your last sound; Backspace begins again.";
+            return "Timing. Press Space as you finish; Backspace starts again.";
         }
-        return "Space as you begin to speak, aloud and as on the day."
-                + (timed.isEmpty() ? "" : " Backspace says the last one again. Enter: these are enough.");
+        return "Press Space as you start to speak, out loud, as you would on the day."
+                + (timed.isEmpty() ? "" : " Backspace says the last one again. Enter stops here.");
     }
 
     /** What to do when the microphone listens. */
     public String hintByMicrophone() {
         return isRunning() || isDone()
                 ? hint()
-                : "Read it aloud, as on the day: it is timed by itself. Space times by hand at any moment."
-                        + (timed.isEmpty() ? "" : " Backspace says the last one again. Enter: these are enough.");
+                : "Read it out loud, as you would on the day; it is timed automatically. Space times it by hand instead."
+                        + (timed.isEmpty() ? "" : " Backspace says the last one again. Enter stops here.");
     }
 
     /** The same run with another sentence about what was done last. */

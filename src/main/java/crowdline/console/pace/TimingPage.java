@@ -23,7 +23,7 @@ final class TimingPage extends JPanel {
 
     private static final double MS_PER_S = 1000;
 
-    private final JTextArea count = PlainText.wrapped("How far", "");
+    private final JTextArea count = PlainText.wrapped("Progress", "");
     private final JTextArea remark = PlainText.wrapped("Say this", "");
     private final JTextArea hint = PlainText.wrapped("Keys", "");
     private final JTextArea said = PlainText.wrapped("Result", "");
@@ -99,7 +99,7 @@ final class TimingPage extends JPanel {
 
     private void show(PaceRun next) {
         run = next;
-        count.setText(next.speaker() + ": " + next.count() + (next.isRunning() ? ", the watch runs" : ""));
+        count.setText(next.speaker() + ": " + next.count() + (next.isRunning() ? ", timing" : ""));
         if (!remark.getText().equals(next.text())) {
             remark.setText(next.text());
             remark.setCaretPosition(0);
@@ -129,7 +129,7 @@ final class TimingPage extends JPanel {
             case KeyEvent.VK_BACK_SPACE -> {
                 boolean speaking = listening.soFarS() > 0 && !now.isRunning();
                 listening.forget();
-                show(speaking ? now.saying("What was being said does not count; say it again.") : now.again());
+                show(speaking ? now.saying("That reading does not count; say it again.") : now.again());
             }
             case KeyEvent.VK_M -> listening.change();
             default -> {

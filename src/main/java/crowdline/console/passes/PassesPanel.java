@@ -37,14 +37,15 @@ public final class PassesPanel extends JPanel {
         this.host = host;
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.getAccessibleContext().setAccessibleName("Passes of the act");
-        list.getAccessibleContext().setAccessibleDescription("Space has the pass count or not, Enter goes to its note");
+        list.getAccessibleContext()
+                .setAccessibleDescription("Space counts the pass or leaves it out, Enter goes to its note");
         list.addListSelectionListener(e -> showChosen());
         on("SPACE", "count", this::toggle);
         on("ENTER", "note", note::requestFocusInWindow);
-        counts.getAccessibleContext().setAccessibleName("The chosen pass counts");
+        counts.getAccessibleContext().setAccessibleName("Count the chosen pass");
         counts.addActionListener(e -> toggle());
         label.setLabelFor(note);
-        note.getAccessibleContext().setAccessibleName("Note to the chosen pass");
+        note.getAccessibleContext().setAccessibleName("Note on the chosen pass");
         note.addActionListener(e -> {
             chosen().ifPresent(pass ->
                     this.host.get().note(pass.id(), note.getText().strip()));

@@ -43,7 +43,7 @@ public final class PassesPresenter {
         }
         String summary = passes.isEmpty()
                 ? PassesView.NONE.summary()
-                : "Passes: " + learned.passes() + " of " + passes.size() + " teach";
+                : "Passes: " + learned.passes() + " of " + passes.size() + " used";
         return new PassesView(summary, figures, lines);
     }
 
@@ -53,9 +53,9 @@ public final class PassesPresenter {
         String name = names.apply(figure.figureId());
         int passes = figure.passes();
         if (passes == 0) {
-            return new FigureLine(predicted, "", name + ": predicted " + predicted + ", timed by no pass that teaches");
+            return new FigureLine(predicted, "", name + ": predicted " + predicted + ", not timed yet");
         }
-        String odd = figure.odd().isEmpty() ? "" : "; odd, " + String.join("; ", figure.odd());
+        String odd = figure.odd().isEmpty() ? "" : "; unusual: " + String.join("; ", figure.odd());
         return new FigureLine(
                 predicted,
                 Integer.toString(passes),
@@ -90,9 +90,11 @@ public final class PassesPresenter {
             return new Mark(Form.RING, Tone.CALM, "Ignored");
         }
         if (!pass.how().isFlown()) {
-            return new Mark(Form.RING, Tone.CALM, "No durations");
+            return new Mark(Form.RING, Tone.CALM, "Walked only");
         }
-        return odd ? new Mark(Form.DIAMOND, Tone.CAUTION, "Counts, but odd") : new Mark(Form.DISC, Tone.GOOD, "Counts");
+        return odd
+                ? new Mark(Form.DIAMOND, Tone.CAUTION, "Counts, but unusual")
+                : new Mark(Form.DISC, Tone.GOOD, "Counts");
     }
 
     private static String whole(double seconds) {

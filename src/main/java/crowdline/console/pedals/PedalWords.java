@@ -32,13 +32,15 @@ final class PedalWords {
 
     static Mark nothing(String button) {
         return new Mark(
-                Form.RING, Tone.CALM, first(button) + " gives nothing; choose a command and press Enter to learn it");
+                Form.RING,
+                Tone.CALM,
+                first(button) + " does nothing yet; choose a command and press Enter to learn it");
     }
 
     static Mark resting() {
         return new Mark(
                 Form.RING,
                 Tone.CALM,
-                "Choose a command and press Enter to learn a button for it. A press now only shows what it would give.");
+                "Choose a command and press Enter to learn a button for it. A press now only shows what it would do.");
     }
 }

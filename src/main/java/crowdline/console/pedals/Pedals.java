@@ -82,8 +82,7 @@ final class Pedals {
         said = new Mark(
                 Form.RING,
                 Tone.CALM,
-                "Press the pedal you want for " + command.label()
-                        + ", twice; or a key of the remote, twice. Tab stops.");
+                "Press the pedal for " + command.label() + " twice, or a key on the remote twice. Tab stops.");
     }
 
     /** Stops learning; what was learned before stays. */
@@ -188,7 +187,7 @@ final class Pedals {
                     Tone.CAUTION,
                     "First " + differed.first().words() + ", then "
                             + differed.second().words() + ". Begin again: press the one pedal for " + command
-                            + " twice. If every press differs, its speed is another one.");
+                            + " twice. If every press looks different, try another speed.");
         } else if (state instanceof Learning.Taken taken) {
             now.asksPedal = taken.signal();
             String other = PedalCommands.of(taken.command()).map(Command::label).orElse(taken.command());

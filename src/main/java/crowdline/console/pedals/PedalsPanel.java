@@ -70,8 +70,8 @@ public final class PedalsPanel extends JPanel {
         stop = button(appearance, "Stop (Tab)", () -> told(Pedals::stop));
         JTextArea note = PlainText.wrapped(
                 "Note",
-                "While this is open a press moves nothing in Live. No pedal opens the incident page: pressed by accident"
-                        + " it would stop everything; I on the keyboard opens it.");
+                "While this is open, no press moves anything in Live. No pedal can open the incident page, because a slip"
+                        + " would stop everything; use the keyboard for that.");
         note.setFont(appearance.plain(TextRole.LABEL));
         note.setForeground(appearance.palette().soft());
         note.setFocusable(false);

@@ -54,7 +54,7 @@ final class PortPart extends JPanel {
         this.use = use;
         current = learned.port();
         speed = speed(appearance, learned.baud(), useBaud);
-        status = new SaidLine("How the pedal stands", appearance, TextRole.BODY, 40);
+        status = new SaidLine("State of the pedal", appearance, TextRole.BODY, 40);
         ports.setCellRenderer(new PortCells());
         ports.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         ports.setVisibleRowCount(3);
@@ -92,7 +92,7 @@ final class PortPart extends JPanel {
         box.setSelectedItem(new Speed(now));
         box.setFont(appearance.plain(TextRole.BODY));
         box.getAccessibleContext().setAccessibleName("Its speed");
-        box.getAccessibleContext().setAccessibleDescription("As the maker of the pedal says; lines have none");
+        box.getAccessibleContext().setAccessibleDescription("As the pedal's maker says; a plain switch has none");
         box.addActionListener(e -> {
             if (box.getSelectedItem() instanceof Speed chosen) {
                 use.accept(chosen.baud());
@@ -140,7 +140,7 @@ final class PortPart extends JPanel {
                 : new Mark(
                         Form.RING,
                         Tone.CALM,
-                        found.ports().isEmpty() ? NO_PORT : "No port is chosen; keys of a remote work without one");
+                        found.ports().isEmpty() ? NO_PORT : "No port chosen; a remote that types keys needs none");
     }
 
     private void show(List<PortName> found) {

@@ -49,7 +49,7 @@ final class ScoreWords {
                         Tone.CALM,
                         String.format(
                                 Locale.UK,
-                                "Talk %.0f %% of the time; the plan has %.0f %%",
+                                "Talking %.0f %% of the time; planned %.0f %%",
                                 100 * run.talkShare(),
                                 100 * planned(run, plan))),
                 ""));

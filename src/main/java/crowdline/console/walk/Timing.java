@@ -45,7 +45,7 @@ final class Timing {
         String id = "walked-" + DAY.format(begun.atOffset(ZoneOffset.UTC));
         Optional<Pass> made = timer.pass(id, tour.act().id(), tour.variant().name(), begun);
         made.ifPresent(route::keep);
-        return made.map(Timing::kept).orElse("No figure was timed to its end; nothing is kept");
+        return made.map(Timing::kept).orElse("No figure was timed to its end, so nothing was kept");
     }
 
     private static String kept(Pass pass) {

@@ -21,8 +21,8 @@ import org.jspecify.annotations.Nullable;
  * is a parameter, and {@link #view} says what to show. On the event thread alone.
  */
 public final class Walk {
-    private static final String PASS_FIRST = "P ends the pass first";
-    private static final String PRACTICE_FIRST = "R ends the practice run first";
+    private static final String PASS_FIRST = "Press P to end the pass first";
+    private static final String PRACTICE_FIRST = "Press R to end the practice run first";
 
     private final Route route;
     private final ShowWords words;
@@ -101,7 +101,8 @@ public final class Walk {
             case TO_END -> player.goTo(player.toS(), nowS);
             case WALK_ACT -> route.nextAct();
             case WALK_VARIANT -> route.nextVariant();
-            case WALK_TIMES -> message = route.nextTimes() ? "" : "There is no pass of this variant yet; P times one";
+            case WALK_TIMES ->
+                message = route.nextTimes() ? "" : "There is no pass of this variant yet; press P to time one";
             default -> {}
         }
         if (command == Command.WALK_ACT || command == Command.WALK_VARIANT || command == Command.WALK_TIMES) {

@@ -43,7 +43,7 @@ public final class WalkPanel extends JPanel {
         saying = new SayingBoard(appearance);
         bar = new TimeBar(appearance, pointed);
         hint = new HintRow(appearance);
-        note.getAccessibleContext().setAccessibleName("Note on the figure; Enter keeps it, Escape leaves it as it was");
+        note.getAccessibleContext().setAccessibleName("Note on the figure; Enter keeps it, Esc cancels");
         note.addActionListener(e -> {
             String text = note.getText();
             closeNote();
@@ -74,7 +74,7 @@ public final class WalkPanel extends JPanel {
 
     /** Opens the field for a note on a figure; nothing moves for it. */
     public void openNote(String figure, String text) {
-        noteLabel.setText("Note on " + figure + " (Enter keeps, Esc leaves)");
+        noteLabel.setText("Note on " + figure + " (Enter keeps it, Esc cancels)");
         note.setText(text);
         noteLabel.setVisible(true);
         note.setVisible(true);

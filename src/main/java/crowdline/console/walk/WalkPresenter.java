@@ -149,7 +149,7 @@ final class WalkPresenter {
         }
         if (walk.timer() != null) {
             return new Saying(
-                    null, "Walk the figures with your hands. Space as each one begins.", null, note, List.of());
+                    null, "Walk the act with your hands. Press Space as each figure begins.", null, note, List.of());
         }
         List<Placed> placed = route.plan().placed();
         Placed now = null;
@@ -183,7 +183,7 @@ final class WalkPresenter {
         double gone = lengthS <= 0 ? 0 : (atS - placed.startS()) / lengthS;
         String when = atS < placed.startS()
                 ? "in " + Seconds.left(placed.startS() - atS) + ", takes " + Seconds.left(lengthS)
-                : atS < placed.endS() ? Seconds.left(placed.endS() - atS) + " left" : "its time is over";
+                : atS < placed.endS() ? Seconds.left(placed.endS() - atS) + " left" : "its time has passed";
         Reading reading = walk.reading();
         boolean open = reading != null && reading.speaking() && placed.equals(reading.due(atS));
         return new Words(
@@ -198,12 +198,12 @@ final class WalkPresenter {
 
     private String hint() {
         if (walk.timer() != null) {
-            return "Space: the next figure begins, and at the end the last is over. ← takes a press back, P stops";
+            return "Space as each figure begins, and once more as the last one ends. ← takes a press back, P stops";
         }
         if (walk.reading() != null) {
-            return "S as you begin a remark and as you end it, or Enter only when it is said. Space pauses, R ends the run";
+            return "S as you start and finish each remark, or just Enter as you finish. Space pauses, R ends the run";
         }
-        return "Space plays, ← → figures, comma and full stop seconds, + − speed, A act, V variant, W times, N note, P time a pass,"
+        return "Space plays, ← → figures, , and . seconds, + − speed, A act, V variant, W times, N note, P time a pass,"
                 + " R practise";
     }
 }

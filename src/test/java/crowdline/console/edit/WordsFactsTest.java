@@ -33,13 +33,14 @@ class WordsFactsTest {
 
     @Test
     void aListWithoutFactsSaysWhy() {
-        assertThat(facts()).isEqualTo(new FactsView("Facts belong to an act or a figure", List.of(), -1));
+        assertThat(facts()).isEqualTo(new FactsView("Choose an act or a figure to see its facts", List.of(), -1));
         model.choosePlace("a1", "f1");
         assertThat(facts()).isEqualTo(new FactsView("Facts are being computed", List.of(), -1));
         model.computed(SampleWords.FACTS);
         assertThat(facts().title()).isEqualTo("Facts for variant \"full\"");
         model.choosePlace("a1", "f3");
-        assertThat(facts()).isEqualTo(new FactsView("No facts: this was not predicted to its end", List.of(), -1));
+        assertThat(facts())
+                .isEqualTo(new FactsView("No facts: the prediction stops before the end of this", List.of(), -1));
         model.addFact();
         assertThat(model.show()).isEqualTo(SmallShow.show());
     }
@@ -93,7 +94,7 @@ class WordsFactsTest {
         assertThat(told).containsExactly(model.show());
         assertThat(model.view().remark()).isEqualTo(2);
         assertThat(model.view().page().orElseThrow().verdict().word()).endsWith(" of 10.0 s");
-        assertThat(facts().rows().get(1).mark().word()).isEqualTo("A remark already");
+        assertThat(facts().rows().get(1).mark().word()).isEqualTo("Already a remark");
         assertThat(facts().rows().get(0).mark().word()).startsWith("Fits: ");
         assertThat(facts().chosen()).isEqualTo(1);
     }
@@ -128,7 +129,7 @@ class WordsFactsTest {
         RemarkDraft d = model.view().page().orElseThrow().draft();
         model.type(new RemarkDraft(
                 d.kind(), "Four times as heavy!", d.shortText(), d.weight(), d.earliestS(), d.latestS(), d.once()));
-        assertThat(facts().rows().get(0).mark().word()).isEqualTo("A remark already, in other words");
+        assertThat(facts().rows().get(0).mark().word()).isEqualTo("Already a remark, in other words");
     }
 
     @Test
@@ -144,7 +145,7 @@ class WordsFactsTest {
                 d.earliestS(),
                 d.latestS(),
                 d.once()));
-        assertThat(facts().rows().get(0).mark().word()).isEqualTo("A remark already");
+        assertThat(facts().rows().get(0).mark().word()).isEqualTo("Already a remark");
     }
 
     @Test

@@ -92,7 +92,7 @@ class WordsModelTest {
         Show before = model.show();
         typeText("  ");
         assertThat(page().problems())
-                .containsExactly("The text is empty; it stays as it was until there is something to say.");
+                .containsExactly("The text is empty, so the old one is kept until you write something.");
         typeText(before.acts().get(0).figures().get(0).remarks().get(1).text());
         model.type(limits(page().draft(), "heavy", "4", "2"));
         assertThat(page().problems())

@@ -136,7 +136,7 @@ class PacePanelTest {
     }
 
     private String count() {
-        return find(JTextComponent.class, "How far").getText();
+        return find(JTextComponent.class, "Progress").getText();
     }
 
     private void begin(String name) {
@@ -174,7 +174,7 @@ class PacePanelTest {
         }
         assertThat(count()).isEqualTo("Cleo: All 10 remarks are timed");
         tap(KeyEvent.VK_ENTER, whenMs);
-        assertThat(find(JTextComponent.class, "What was learned").getText()).contains("10 of 10 under 10 %");
+        assertThat(find(JTextComponent.class, "What was learned").getText()).contains("10 of 10 within 10 %");
         find(AbstractButton.class, "Keep and use it").doClick();
         assertThat(host.kept)
                 .singleElement()
@@ -190,7 +190,7 @@ class PacePanelTest {
         press(KeyEvent.VK_SPACE, 1500);
         release(KeyEvent.VK_SPACE, 1530);
         press(KeyEvent.VK_SPACE, 1530);
-        assertThat(count()).isEqualTo("Cleo: Remark 1 of 10, the watch runs");
+        assertThat(count()).isEqualTo("Cleo: Remark 1 of 10, timing");
         release(KeyEvent.VK_SPACE, 1560);
         tap(KeyEvent.VK_SPACE, 3000);
         assertThat(count()).isEqualTo("Cleo: Remark 2 of 10");
@@ -242,7 +242,7 @@ class PacePanelTest {
         tap(KeyEvent.VK_SPACE, 2000);
         host.microphone.hears(State.IGNORING, 0, 20, false);
         host.microphone.heard(1.7);
-        assertThat(count()).isEqualTo("Cleo: Remark 1 of 10, the watch runs");
+        assertThat(count()).isEqualTo("Cleo: Remark 1 of 10, timing");
         tap(KeyEvent.VK_SPACE, 4500);
         assertThat(said()).isEqualTo("That took 2.5 s.");
         host.microphone.hears(State.SPEECH, 2.6, 20, false);
@@ -261,7 +261,7 @@ class PacePanelTest {
         assertThat(said()).isEqualTo("The microphone is gone.");
         assertThat(find(AbstractButton.class, "By key").isSelected()).isTrue();
         tap(KeyEvent.VK_SPACE, 4000);
-        assertThat(count()).endsWith("the watch runs");
+        assertThat(count()).endsWith(", timing");
     }
 
     @Test

@@ -53,7 +53,7 @@ class PaceRunTest {
         PaceRun run = PaceRun.of("Anna", REMARKS).startOrStop(50).startOrStop(50.1);
         assertThat(run.timed()).isEmpty();
         assertThat(run.isRunning()).isFalse();
-        assertThat(run.said()).contains("nobody says it so fast").endsWith("time it again or leave it out.");
+        assertThat(run.said()).contains("nobody says it that fast").endsWith("time it again or leave it out.");
     }
 
     @Test
@@ -101,16 +101,16 @@ class PaceRunTest {
         assertThat(outcome.lines().get(0)).isEqualTo(PaceFit.explanation(10));
         assertThat(outcome.lines().get(1)).containsPattern("2\\d % longer than at the default pace");
         assertThat(outcome.lines().get(3))
-                .startsWith("Each foretold from the others: mean error ")
-                .endsWith("10 of 10 under 10 %.");
+                .startsWith("Each predicted from the others: mean error ")
+                .endsWith("10 of 10 within 10 %.");
     }
 
     @Test
     void fewerTakeTheSimplerModelAndSaySo() {
         PaceOutcome outcome = PaceOutcome.of("Anna", spoken(3, SLOW).timed());
         assertThat(outcome.lines().get(0))
-                .isEqualTo("3 of 10 remarks timed: the default pace is only made faster or slower; 7 more let pauses be"
-                        + " learnt too.");
+                .isEqualTo(
+                        "3 of 10 remarks timed: the default pace is only sped up or slowed down; 7 more and pauses are learned too.");
         Pace found = outcome.pace();
         assertThat(found).isNotNull();
         assertThat(found.perCommaS() / found.perLetterS())
@@ -120,14 +120,14 @@ class PaceRunTest {
     @Test
     void oneRemarkGivesAPaceWhoseWorthIsNotKnown() {
         assertThat(PaceOutcome.of("Anna", spoken(1, SLOW).timed()).lines().get(3))
-                .startsWith("How good it is cannot be told");
+                .startsWith("There are too few to say how good it is");
     }
 
     @Test
     void nothingTimedGivesNoPaceAndAReason() {
         PaceOutcome outcome = PaceOutcome.of("Anna", List.of());
         assertThat(outcome.pace()).isNull();
-        assertThat(outcome.lines()).singleElement().asString().startsWith("No pace can be learned: no timed remark");
+        assertThat(outcome.lines()).singleElement().asString().startsWith("No pace could be learned: no timed remark");
     }
 
     @Test

@@ -41,7 +41,7 @@ class PassesPanelTest {
     };
 
     private static PassesView view(boolean secondCounts) {
-        return new PassesView("Passes: 2 of 2 teach", List.of(), List.of(line("a", true), line("b", secondCounts)));
+        return new PassesView("Passes: 2 of 2 used", List.of(), List.of(line("a", true), line("b", secondCounts)));
     }
 
     private static PassLine line(String id, boolean counts) {

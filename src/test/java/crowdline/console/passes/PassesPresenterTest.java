@@ -42,7 +42,7 @@ class PassesPresenterTest {
     void withoutPassesItSaysSo() {
         PassesView view = view(List.of());
         assertThat(view.summary()).isEqualTo("No passes yet");
-        assertThat(view.detail(0)).isEqualTo("Loop: predicted 12 s, timed by no pass that teaches");
+        assertThat(view.detail(0)).isEqualTo("Loop: predicted 12 s, not timed yet");
     }
 
     @Test
@@ -53,7 +53,7 @@ class PassesPresenterTest {
         assertThat(view.detail(0))
                 .matches("Loop: predicted 12\\.0 s, learned 12\\.[34] s \\([0-9.]+–[0-9.]+ s\\) from 3 passes");
         assertThat(view.figures().get(1).passes()).isEmpty();
-        assertThat(view.summary()).isEqualTo("Passes: 3 of 3 teach");
+        assertThat(view.summary()).isEqualTo("Passes: 3 of 3 used");
     }
 
     @Test
@@ -66,14 +66,14 @@ class PassesPresenterTest {
         assertThat(lines.get(0).mark().word()).isEqualTo("Counts");
         assertThat(lines.get(1).mark().word()).isEqualTo("Ignored");
         assertThat(lines.get(1).spoken()).endsWith("Ignored. gusty");
-        assertThat(lines.get(2).mark().word()).isEqualTo("No durations");
+        assertThat(lines.get(2).mark().word()).isEqualTo("Walked only");
     }
 
     @Test
     void oddPassIsMarkedWithAShapeAWordAndTheReason() {
         PassLine odd = view(loops(12, 12.4, 19.2, 13)).passes().get(2);
         assertThat(odd.mark().form()).isEqualTo(Form.DIAMOND);
-        assertThat(odd.mark().word()).isEqualTo("Counts, but odd");
+        assertThat(odd.mark().word()).isEqualTo("Counts, but unusual");
         assertThat(odd.odd()).containsExactly("Loop, pass 3: 19.2 s, others 12.0–13.0 s");
         assertThat(odd.spoken()).contains("19.2 s, others");
     }

@@ -143,7 +143,7 @@ class PedalsPanelTest {
         ButtonStatus nothing = new ButtonStatus(ButtonStatus.State.LOOKING, "");
         assertThat(PortPart.mark(none, nothing, null).word())
                 .startsWith("No serial port was found. Plug the pedal in; it appears here by itself.");
-        assertThat(PortPart.mark(one, nothing, null).word()).startsWith("No port is chosen");
+        assertThat(PortPart.mark(one, nothing, null).word()).startsWith("No port chosen");
         assertThat(PortPart.mark(new Found(List.of(), "No library; do this"), nothing, null)
                         .word())
                 .isEqualTo("No library; do this");

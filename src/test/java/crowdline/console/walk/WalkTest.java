@@ -149,7 +149,7 @@ class WalkTest {
         walk.command(Command.TIME_PASS, 15);
 
         assertThat(tour.passes).isEmpty();
-        assertThat(at(15).hint()).contains("nothing is kept");
+        assertThat(at(15).hint()).contains("nothing was kept");
     }
 
     @Test
@@ -217,7 +217,7 @@ class WalkTest {
         List<String> lines = score(at(100));
         assertThat(lines).contains("1 of 1 call on time, 1 to 2 s before the figure");
         assertThat(lines).contains("0 remarks ran into the next call");
-        assertThat(lines).anyMatch(l -> l.startsWith("Talk 9 %"));
+        assertThat(lines).anyMatch(l -> l.startsWith("Talking 9 %"));
     }
 
     @Test
@@ -252,7 +252,7 @@ class WalkTest {
         walk.command(Command.TIME_PASS, 3);
         walk.command(Command.WALK_VARIANT, 4);
         assertThat(at(4).top().variant()).isEqualTo("full");
-        assertThat(at(4).hint()).isEqualTo("P ends the pass first");
+        assertThat(at(4).hint()).isEqualTo("Press P to end the pass first");
     }
 
     /** As when passes or words have changed, and everything is predicted anew. */
