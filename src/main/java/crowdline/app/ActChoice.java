@@ -14,7 +14,7 @@ final class ActChoice {
     @Option(names = "--act", paramLabel = "ID", description = "Only this act.")
     private @Nullable String actId;
 
-    @Option(names = "--variant", paramLabel = "NAME", description = "This variant instead of each act's first.")
+    @Option(names = "--variant", paramLabel = "NAME", description = "Use this variant, not each act's first.")
     private @Nullable String variantName;
 
     /** The acts chosen; empty, with a complaint, if the show has no such act or none of them such a variant. */

@@ -11,7 +11,7 @@ import picocli.CommandLine.Option;
 
 /** Options that put other air in the place of the show's: a METAR first, then what is given one by one. */
 final class AirOptions {
-    @Option(names = "--metar", paramLabel = "\"TEXT\"", description = "The air as this METAR has it.")
+    @Option(names = "--metar", paramLabel = "\"TEXT\"", description = "Use the air in this METAR.")
     private @Nullable String metar;
 
     @Option(

@@ -24,8 +24,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "check",
         mixinStandardHelpOptions = true,
-        description = "Checks a show file and says what is missing or wrong, with line and column.",
-        footer = "Ends with 0 if nothing blocks, 1 if an error was found, 2 if the file cannot be read.")
+        description = "Checks a show file and lists what is missing or wrong, with line and column.",
+        footer = "Ends with 0 if there are no errors, 1 if there are, 2 if the file cannot be read.")
 final class CheckCommand implements Callable<Integer> {
     private final Terminal terminal;
 
@@ -37,7 +37,8 @@ final class CheckCommand implements Callable<Integer> {
 
     @Option(
             names = "--words",
-            description = "Add what listeners may not follow in the remarks, and how each act reads. Hints only.")
+            description =
+                    "Also list what listeners might not follow in the remarks, and how easily each act reads. Hints only.")
     private boolean words;
 
     CheckCommand(Terminal terminal) {

@@ -29,7 +29,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
         name = "crowdline",
         mixinStandardHelpOptions = true,
         versionProvider = VersionLine.class,
-        description = "The desk of the person who talks to the crowd while an aeroplane performs.",
+        description = "For the commentator at an air display.",
         footer = "Predictions are for commentary only; the display director and local rules decide.")
 final class Commands implements Callable<Integer> {
     private static final Logger LOG = System.getLogger(Commands.class.getName());
@@ -56,15 +56,14 @@ final class Commands implements Callable<Integer> {
             paramLabel = "N",
             defaultValue = "1",
             description = "With --receiver LOG: the flight log is played N times as fast as it was flown, from 0.1 to"
-                    + " 100, to try it out; figures are known by the follower only at about the speed flown.")
+                    + " 100, to try it out; figures are recognised only at about the speed flown.")
     private double faster;
 
     @Option(
             names = "--pedal",
             paramLabel = "PORT[@BAUD]",
             description =
-                    "The serial port of a foot switch, from now on, and its speed if that is not 9,600 baud; what it does"
-                            + " is learned with Ctrl+B in the window.")
+                    "The serial port of a foot switch, and its speed if that is not 9,600 baud. It is remembered; Ctrl+B in the window sets what it does.")
     private @Nullable String pedal;
 
     private Commands(Terminal terminal, Opening opening) {

@@ -31,8 +31,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "debrief",
         mixinStandardHelpOptions = true,
-        description = "Says what was flown and said against what was planned, from the newest journal of a show.",
-        footer = "Ends with 0, or 2 if there is no such show, or no journal of it.")
+        description = "Compares what was flown and said with what was planned, from the newest journal of a show.",
+        footer = "Ends with 0, or 2 if there is no such show or no journal of it.")
 final class DebriefCommand implements Callable<Integer> {
     private final Terminal terminal;
     private final Folders folders;
@@ -55,7 +55,7 @@ final class DebriefCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         Path file = show != null ? show : lastOpened();
         if (file == null) {
-            terminal.complain("no show was opened yet; name one: crowdline debrief SHOW.json");
+            terminal.complain("no show has been opened yet; name one: crowdline debrief SHOW.json");
             return ExitCode.UNUSABLE;
         }
         LoadedShow loaded = new ShowDoor(terminal)
@@ -94,7 +94,7 @@ final class DebriefCommand implements Callable<Integer> {
             return;
         }
         if (reading.damagedLines() > 0) {
-            terminal.line("Lines of the journal that cannot be read and are left out: " + reading.damagedLines());
+            terminal.line("Lines of the journal that could not be read and were left out: " + reading.damagedLines());
         }
         DoubleFunction<LocalTime> hour = atS -> LocalTime.ofInstant(
                 reading.zero().plusNanos(Math.round(atS * 1e9)), read.venue().timeZone());

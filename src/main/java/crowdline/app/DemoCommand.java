@@ -31,7 +31,7 @@ final class DemoCommand implements Callable<Integer> {
         Path show = folders.demoShow();
         if (!Files.isRegularFile(show)) {
             terminal.complain(
-                    "the demo show " + show + " is not there; run scripts/crowdline from a whole copy of the project");
+                    "the demo show " + show + " is missing; run scripts/crowdline from a complete copy of the project");
             return ExitCode.UNUSABLE;
         }
         String why = ConsoleOpening.whyNoWindow();

@@ -38,7 +38,7 @@ import picocli.CommandLine.Parameters;
         name = "facts",
         mixinStandardHelpOptions = true,
         description =
-                "Tells numbers a crowd can picture, where to look for each figure, the sun and the delay of sound.",
+                "Works out numbers a crowd can picture, where to look for each figure, where the sun is and how late sound arrives.",
         footer = {
             "Ends with 0 if all went well, 1 if a figure cannot be flown and so has no facts, 2 if the file cannot be"
                     + " used.",

@@ -29,10 +29,10 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "follow",
         mixinStandardHelpOptions = true,
-        description = "Says which figure is flown when in a flight log (NMEA 0183, IGC or GPX), and how sure that is.",
+        description = "Finds which figure is flown when in a flight log (NMEA 0183, IGC or GPX), and how sure that is.",
         footer = {
-            "A line at every change; with --json at every element and at least every second, too, and a summary at the end.",
-            "Ends with 0 if figures were found, 1 if none was, 2 if a file cannot be used.",
+            "Prints a line at every change and a summary; with --json also one at every element and at least every second.",
+            "Ends with 0 if figures were found, 1 if none were, 2 if a file cannot be used.",
             "For commentary only, never for judging a flight."
         })
 final class FollowCommand implements Callable<Integer> {
@@ -50,13 +50,13 @@ final class FollowCommand implements Callable<Integer> {
     @Option(
             names = "--start",
             paramLabel = "S",
-            description = "Seconds into the log at which the first figure begins, if somebody knows.")
+            description = "Seconds into the log at which the first figure begins, if you know.")
     private @Nullable Double startS;
 
-    @Option(names = "--pressure", description = "Take the pressure heights of an IGC file, not those by satellite.")
+    @Option(names = "--pressure", description = "Use the pressure heights of an IGC file, not the satellite ones.")
     private boolean pressure;
 
-    @Option(names = "--json", description = "Print JSON, an object a line.")
+    @Option(names = "--json", description = "Print JSON, one object per line.")
     private boolean json;
 
     FollowCommand(Terminal terminal) {

@@ -12,7 +12,7 @@ import picocli.CommandLine.Command;
 @Command(
         name = "incident-template",
         mixinStandardHelpOptions = true,
-        description = "Prints a neutral incident page to put into a show file and to agree with the display director.")
+        description = "Prints a plain incident page, to put into a show file and agree with the display director.")
 final class IncidentTemplateCommand implements Callable<Integer> {
     private final Terminal terminal;
 

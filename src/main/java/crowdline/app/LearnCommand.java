@@ -28,10 +28,9 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "learn",
         mixinStandardHelpOptions = true,
-        description =
-                "Says how long each figure lasts by the passes that were timed, against the prediction; adds passes.",
+        description = "Compares the passes that were timed with the prediction, and adds passes.",
         footer = {
-            "Passes lie beside the show file, in SHOW.passes, to which lines are only added.",
+            "Passes are kept beside the show file, in SHOW.passes; lines are only ever added to it.",
             "Ends with 0 if all went well, 2 if a file cannot be used."
         })
 final class LearnCommand implements Callable<Integer> {
@@ -56,10 +55,12 @@ final class LearnCommand implements Callable<Integer> {
     @ArgGroup
     private @Nullable Change change;
 
-    @Option(names = "--walked", description = "With --add: it was walked on the ground, and teaches no durations.")
+    @Option(
+            names = "--walked",
+            description = "With --add: it was walked on the ground, so its times are kept but not used.")
     private boolean walked;
 
-    @Option(names = "--note", paramLabel = "TEXT", description = "With --add, --count or --ignore: a note to the pass.")
+    @Option(names = "--note", paramLabel = "TEXT", description = "With --add, --count or --ignore: a note on the pass.")
     private @Nullable String note;
 
     @Option(names = "--json", description = "Print what was learned as JSON.")
@@ -70,13 +71,13 @@ final class LearnCommand implements Callable<Integer> {
         @Option(
                 names = "--add",
                 paramLabel = "TIMES.csv",
-                description = "Adds a pass timed by hand: a line is figure,startS,endS; needs --act.")
+                description = "Adds a pass timed by hand, one figure,startS,endS per line; needs --act.")
         private @Nullable Path table;
 
-        @Option(names = "--count", paramLabel = "ID", description = "This pass counts again.")
+        @Option(names = "--count", paramLabel = "ID", description = "Use this pass again.")
         private @Nullable String counting;
 
-        @Option(names = "--ignore", paramLabel = "ID", description = "This pass counts no longer; it is kept.")
+        @Option(names = "--ignore", paramLabel = "ID", description = "Stop using this pass; it is kept.")
         private @Nullable String ignoring;
     }
 
@@ -127,7 +128,7 @@ final class LearnCommand implements Callable<Integer> {
         List<String> known = passes.read().passes().stream().map(Pass::id).toList();
         if (id == null || !known.contains(id)) {
             terminal.complain("there is no pass " + id + "; "
-                    + (known.isEmpty() ? "none was kept yet" : "there are " + String.join(", ", known))
+                    + (known.isEmpty() ? "none has been kept yet" : "there are " + String.join(", ", known))
                     + (id == null ? "" : Nearest.hint(id, known)));
             return false;
         }

@@ -69,7 +69,7 @@ final class LogPasses {
                 passes.read().passes().stream().filter(pass::isSameRun).findFirst();
         if (same.isPresent()) {
             terminal.complain(
-                    log + " was read before and is pass " + same.get().id() + "; it is not added a second time");
+                    log + " has been read before, as pass " + same.get().id() + "; it was not added again");
             return;
         }
         keeping.keep(pass.withNote(String.valueOf(log.getFileName())));
@@ -79,7 +79,7 @@ final class LogPasses {
                 .count();
         if (found * 2 < plan.size()) {
             terminal.complain("only " + found + " of " + plan.size() + " figures were found in " + log
-                    + "; if it is of another act, --ignore " + pass.id() + " has it count no more");
+                    + "; if it shows another act, --ignore " + pass.id() + " leaves it out");
         }
     }
 }

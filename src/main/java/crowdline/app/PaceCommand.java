@@ -30,10 +30,10 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "pace",
         mixinStandardHelpOptions = true,
-        description = "Learns how fast a speaker speaks from remarks said against a stopwatch.",
+        description = "Works out how fast somebody speaks from remarks timed with a stopwatch.",
         footer = {
-            "TIMED.csv has a remark a line: seconds,text. A remark with a comma in it stands in double quotes.",
-            "Time ten remarks or more, of different lengths, as they would be said on the day."
+            "TIMED.csv has one remark per line: seconds,text. Put a remark with a comma in it in double quotes.",
+            "Time ten remarks or more, of different lengths, spoken as on the day."
         })
 final class PaceCommand implements Callable<Integer> {
     private final Terminal terminal;

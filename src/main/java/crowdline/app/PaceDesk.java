@@ -63,8 +63,8 @@ final class PaceDesk implements PaceHost {
     static Optional<String> missing(@Nullable String speaker, Pace first) {
         return speaker == null || first.name().equals(speaker)
                 ? Optional.empty()
-                : Optional.of(
-                        "The pace of " + speaker + " cannot be read, so the default pace is used; Ctrl+P times anew");
+                : Optional.of("The pace of " + speaker
+                        + " cannot be read, so the default pace is used; press Ctrl+P to time it again");
     }
 
     /** Whose pace it is; empty for the default's. */
@@ -113,8 +113,8 @@ final class PaceDesk implements PaceHost {
             reading.of(speaker)
                     .ifPresentOrElse(
                             this::change,
-                            () -> say.accept(new Mark(
-                                    Form.STOP, Tone.ALARM, "The pace of " + speaker + " is not there any more")));
+                            () -> say.accept(
+                                    new Mark(Form.STOP, Tone.ALARM, "The pace of " + speaker + " is no longer there")));
         });
     }
 
@@ -127,7 +127,9 @@ final class PaceDesk implements PaceHost {
             all.addAll(reading.paces());
             if (all.size() == 1) {
                 say.accept(new Mark(
-                        Form.DIAMOND, Tone.CAUTION, "No speaker was timed yet; Ctrl+P times one with ten remarks"));
+                        Form.DIAMOND,
+                        Tone.CAUTION,
+                        "No speaker has been timed yet; press Ctrl+P to time one with ten remarks"));
                 return;
             }
             List<String> names = all.stream().map(Pace::name).toList();
@@ -153,9 +155,7 @@ final class PaceDesk implements PaceHost {
         say.accept(new Mark(
                 Form.DISC,
                 Tone.GOOD,
-                next.equals(Pace.DEFAULT)
-                        ? "Timed at the default pace from now on"
-                        : "Timed at the pace of " + next.name() + " from now on"));
+                next.equals(Pace.DEFAULT) ? "Times are now for the default pace" : "Times are now for " + next.name()));
     }
 
     private void sayOf(PaceShelf.Reading reading) {

@@ -28,8 +28,8 @@ final class PaceOption {
         @Option(
                 names = "--speaker",
                 paramLabel = "NAME",
-                description = "A speaker timed in the console. If neither is given, the speaker chosen there last;"
-                        + " 160 words a minute if there is none.")
+                description = "A speaker timed in the window. If neither is given, the speaker last chosen there,"
+                        + " or 160 words a minute if there is none.")
         private @Nullable String name;
     }
 
@@ -54,7 +54,7 @@ final class PaceOption {
         return known.of(name)
                 .orElseThrow(() -> new ShowFileException("there is no speaker " + name + "; "
                         + (names.isEmpty()
-                                ? "none was timed in the console yet"
+                                ? "none has been timed in the window yet"
                                 : "there are " + String.join(", ", names))
                         + Nearest.hint(name, names)));
     }

@@ -93,7 +93,7 @@ final class PassTable {
         if (!pass.counts()) {
             return "ignored";
         }
-        return pass.how().isFlown() ? "counts" : "teaches no durations";
+        return pass.how().isFlown() ? "counts" : "times not used";
     }
 
     private static String row(Object... cells) {

@@ -30,11 +30,11 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "plan",
         mixinStandardHelpOptions = true,
-        description = "Says which remark comes when, in which form, and what finds no place and why.",
+        description = "Plans which remark is said when and in which form, and says what does not fit and why.",
         footer = {
-            "What fits only on a good day runs over if its figure is a short one of its band; what would fit on a good",
-            "day finds a place if the figure that matters lasts as long as the wide end of its band.",
-            "Ends with 0 if all went well, 1 if a duty found no place, 2 if the file cannot be used."
+            "Fits only on a good day: it runs over if its figure turns out short. Would fit on a good day: there is room only",
+            "if the figure turns out long.",
+            "Ends with 0 if all went well, 1 if a duty does not fit, 2 if the file cannot be used."
         })
 final class PlanCommand implements Callable<Integer> {
     private final Terminal terminal;

@@ -38,7 +38,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "predict",
         mixinStandardHelpOptions = true,
-        description = "Predicts when each figure comes, how long it lasts, how fast, how high and how heavy.",
+        description =
+                "Predicts when each figure begins, how long it lasts, how fast and how high it is flown, and the load felt.",
         footer = {
             "Ends with 0 if all went well, 1 if a figure cannot be flown or a given limit is broken, 2 if the file cannot"
                     + " be used.",

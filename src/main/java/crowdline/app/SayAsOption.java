@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 
 /** The show whose way of saying names counts: {@code --show}. */
 final class SayAsOption {
-    @Option(names = "--show", paramLabel = "SHOW", description = "Say names and words as this show says (its sayAs).")
+    @Option(names = "--show", paramLabel = "SHOW", description = "Say names and words as this show does (its sayAs).")
     private @Nullable Path show;
 
     /** How texts are said. */

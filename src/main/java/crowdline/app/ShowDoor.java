@@ -51,7 +51,7 @@ final class ShowDoor {
 
     private ShowFileException refused(Path file, List<LocatedFinding> findings) {
         findings.forEach(found -> terminal.err().println(found.asLine()));
-        return new ShowFileException("the show " + file + " has errors and cannot be used until they are mended;"
+        return new ShowFileException("the show " + file + " has errors and cannot be used until they are fixed;"
                 + " crowdline check " + file + " lists them");
     }
 }

@@ -28,7 +28,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "speak",
         mixinStandardHelpOptions = true,
-        description = "Says how remarks sound and how many seconds they take, with the band 8 of 10 readings fall in.")
+        description =
+                "Shows how remarks are spoken and how many seconds they take, with the band that 8 readings in 10 fall into.")
 final class SpeakCommand implements Callable<Integer> {
     private static final double PER_S = 1000;
 
@@ -46,13 +47,13 @@ final class SpeakCommand implements Callable<Integer> {
     @Mixin
     private final SayAsOption sayAs = new SayAsOption();
 
-    @Option(names = "--file", paramLabel = "LINES.txt", description = "A text file with one remark a line.")
+    @Option(names = "--file", paramLabel = "LINES.txt", description = "A text file with one remark per line.")
     private @Nullable Path lines;
 
     @Option(names = "--json", description = "Print as JSON.")
     private boolean json;
 
-    @Parameters(paramLabel = "TEXT", arity = "0..*", description = "One remark; its words may come without quotes.")
+    @Parameters(paramLabel = "TEXT", arity = "0..*", description = "One remark; it needs no quotes.")
     private List<String> words = new ArrayList<>();
 
     /** One line of the answer; public so that it can be printed as JSON. */

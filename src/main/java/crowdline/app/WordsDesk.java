@@ -104,7 +104,7 @@ final class WordsDesk implements WordsHost {
             Edited before = edited;
             if (before != null) {
                 put(show, file.toAbsolutePath(), before);
-                say(Form.RING, Tone.CALM, "Saved as " + file + "; what runs in Live is still " + openFile.get());
+                say(Form.RING, Tone.CALM, "Saved as " + file + "; Live is still running " + openFile.get());
             }
         }));
     }
@@ -115,14 +115,14 @@ final class WordsDesk implements WordsHost {
             RunningShow live = running.get();
             Edited before = edited;
             if (live == null || before == null || !before.file().equals(openFile.get())) {
-                say(Form.STOP, Tone.ALARM, "Live runs another file; open this one to run it");
+                say(Form.STOP, Tone.ALARM, "Live is running another file; open this one to run it");
                 return;
             }
             // What Live says must still be there if the machine stops a moment later.
             write(show);
             live.take(live.loaded().withWords(show));
             window.accept(ConsoleFrame::liveChanged);
-            say(Form.DISC, Tone.GOOD, "Saved, and Live says these words from now on");
+            say(Form.DISC, Tone.GOOD, "Saved; Live now uses these words");
         }));
     }
 
@@ -139,7 +139,7 @@ final class WordsDesk implements WordsHost {
                 || !RemarksOf.none(show)
                         .equals(RemarksOf.none(live.loaded().show().withAir(show.air())))) {
             throw new ShowFileException(
-                    file.getFileName() + " was changed since it was opened, so open it again to write its words");
+                    file.getFileName() + " has changed since it was opened; open it again to edit its words");
         }
         LoadedShow loaded = live.loaded().withWords(show);
         edited = new Edited(
@@ -203,7 +203,7 @@ final class WordsDesk implements WordsHost {
         Path file = before.file();
         if (Files.exists(file) && !sha256(file, Files.readAllBytes(file)).equals(before.sha256())) {
             throw new ShowFileException(file.getFileName()
-                    + " was changed by something else meanwhile, so it was not saved over; save as another file");
+                    + " was changed by another program, so it was not overwritten; save as another file");
         }
         put(show, file, before);
     }

@@ -112,7 +112,7 @@ final class PlaceCommands {
     private static boolean replace(Component over, Path file) {
         return JOptionPane.showConfirmDialog(
                         over,
-                        file.getFileName() + " is there already. Write over it?",
+                        file.getFileName() + " already exists. Replace it?",
                         "Save the debrief",
                         JOptionPane.OK_CANCEL_OPTION)
                 == JOptionPane.OK_OPTION;

@@ -37,7 +37,7 @@ record ReceiverRow(String name, String where, Way way, boolean inUse) {
                 .forEach(p -> rows.add(
                         new ReceiverRow(p.name(), p.where(), Way.USE, p.where().equals(inUse))));
         rows.add(new ReceiverRow("A flight log, played as it was flown…", "", Way.LOG, false));
-        rows.add(new ReceiverRow("A flight log, four times as fast, to try it out…", "", Way.LOG_FASTER, false));
+        rows.add(new ReceiverRow("A flight log, four times as fast, to try things out…", "", Way.LOG_FASTER, false));
         rows.add(new ReceiverRow("None: by hand and by clock only", "", Way.USE, inUse.isEmpty()));
         return List.copyOf(rows);
     }
@@ -59,14 +59,14 @@ record ReceiverRow(String name, String where, Way way, boolean inUse) {
 
     /** What stands above the list. */
     static String said(Receivers found) {
-        String how = "Enter chooses, Escape leaves it as it is. Tab leads to the field for a port that is not listed.";
+        String how = "Enter chooses, Esc cancels. Tab goes to the field for a port that is not listed.";
         if (!found.inUse().isEmpty()) {
             return "In use: " + named(found.inUse()) + (found.state().isEmpty() ? ". " : " (" + found.state() + "). ")
                     + how;
         }
         return (found.ports().isEmpty()
                         ? "No serial port was found. Plug the receiver in and open this again. "
-                        : "The speed of a port is found by itself. ")
+                        : "The speed of a port is found automatically. ")
                 + how;
     }
 }

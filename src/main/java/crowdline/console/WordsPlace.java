@@ -189,7 +189,7 @@ final class WordsPlace {
         boolean may = !Files.exists(file)
                 || JOptionPane.showConfirmDialog(
                                 owner,
-                                "There is a file of that name. Replace it? It stays beside the new one as .previous.",
+                                "There is already a file with that name. Replace it? The old one is kept beside it as .previous.",
                                 "Crowdline",
                                 JOptionPane.YES_NO_OPTION)
                         == JOptionPane.YES_OPTION;

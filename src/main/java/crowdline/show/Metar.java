@@ -81,20 +81,19 @@ public final class Metar {
         switch (group) {
             case "METAR", "SPECI" -> {
                 if (!first) {
-                    throw new IllegalArgumentException(group + " comes a second time; paste one report only");
+                    throw new IllegalArgumentException(group + " appears twice; paste one report only");
                 }
             }
-            case "TAF" ->
-                throw new IllegalArgumentException("TAF begins a forecast; paste a METAR, which says what is now");
+            case "TAF" -> throw new IllegalArgumentException("TAF is a forecast; paste a METAR, which is a report");
             case "NIL" ->
                 throw new IllegalArgumentException(
-                        "NIL says that there is no report; wait for the next or type the air");
+                        "NIL means that there is no report; wait for the next one or type the air in");
             case "COR" -> notes.add("COR: a corrected report");
-            case "AUTO" -> notes.add("AUTO: no person looked at it; cloud may be missed");
+            case "AUTO" -> notes.add("AUTO: nobody checked it, so cloud may be missing");
             default -> {
                 if (group.matches("\\d{6}Z?") && !TIME.matcher(group).matches()) {
                     throw new IllegalArgumentException(
-                            group + " is no time; it must be day, hour and minute and Z, such as 121220Z");
+                            group + " is not a time; it must be day, hour and minute and Z, such as 121220Z");
                 }
                 return TIME.matcher(group).matches();
             }
@@ -132,7 +131,8 @@ public final class Metar {
         double from = Double.parseDouble(group.substring(0, 3));
         double to = Double.parseDouble(group.substring(4));
         if (from > 360 || to > 360) {
-            throw new IllegalArgumentException(group + " is no sector of wind; each direction must be from 000 to 360");
+            throw new IllegalArgumentException(
+                    group + " is not a range of wind directions; each must be from 000 to 360");
         }
         notes.add("The wind varies between " + group.substring(0, 3) + "° and " + group.substring(4)
                 + "°; its mean direction is used");
@@ -140,11 +140,11 @@ public final class Metar {
 
     private void pressure(String group) {
         if (!PRESSURE.matcher(group).matches()) {
-            throw new IllegalArgumentException(shown(group) + " is no pressure; it must be Q and four digits of"
+            throw new IllegalArgumentException(shown(group) + " is not a pressure; it must be Q and four digits of"
                     + " hectopascals or A and four of hundredths of an inch, such as Q1018 or A2992");
         }
         if (group.endsWith("////")) {
-            notes.add("The pressure is missing in " + group + "; it stays as it was unless another group has it");
+            notes.add("The pressure is missing in " + group + "; it stays as it was unless another group gives it");
             return;
         }
         if (pressureSeen) {
@@ -163,8 +163,9 @@ public final class Metar {
 
     private void temperatures(String group) {
         if (!TEMPERATURES.matcher(group).matches()) {
-            throw new IllegalArgumentException(group + " is no temperature and dew point; each must be two digits, with"
-                    + " M before them below zero, such as 17/16 or M04/M06");
+            throw new IllegalArgumentException(
+                    group + " is not a temperature and dew point; each must be two digits, with"
+                            + " M before them below zero, such as 17/16 or M04/M06");
         }
         String first = group.substring(0, group.indexOf('/', group.startsWith("//") ? 2 : 0));
         if (temperatureSeen) {
@@ -218,7 +219,7 @@ public final class Metar {
 
     private void stays(boolean said, String what) {
         if (!said) {
-            notes.add("It says nothing of the " + what + ", which stays as it was");
+            notes.add("It does not give the " + what + ", which stays as it was");
         }
     }
 

@@ -43,7 +43,7 @@ final class MetarCloud {
         Matcher m = FORM.matcher(group);
         if (!m.matches()) {
             throw new IllegalArgumentException(
-                    group + " is no cloud; it must be FEW, SCT, BKN, OVC or VV and three digits"
+                    group + " is not a cloud group; it must be FEW, SCT, BKN, OVC or VV and three digits"
                             + " of hundreds of feet, such as BKN020");
         }
         boolean obscured = m.group("sky") != null;

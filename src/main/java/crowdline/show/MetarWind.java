@@ -31,7 +31,7 @@ record MetarWind(@Nullable Mean wind, List<String> notes) {
         Matcher m = FORM.matcher(group);
         if (!m.matches()) {
             throw new IllegalArgumentException(
-                    group + " is no wind; it must be three digits of direction or VRB, two or"
+                    group + " is not a wind; it must be three digits of direction or VRB, two or"
                             + " three of speed, a gust if there is one, and KT or MPS, such as 24008KT or 05025G37KT");
         }
         String from = m.group("from");

@@ -64,7 +64,7 @@ final class AppendingFile {
                 break;
             }
         }
-        throw new IOException("another program is writing " + file + " and does not let go of it");
+        throw new IOException("another program is writing " + file + " and has not finished");
     }
 
     private static @Nullable FileLock lock(FileChannel channel) throws IOException {

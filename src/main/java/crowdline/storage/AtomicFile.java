@@ -66,7 +66,7 @@ public final class AtomicFile {
                 discard(fresh, e);
             }
             throw new ShowFileException(
-                    file + " could not be saved: " + reason(e, file) + "; what was there is unharmed", e);
+                    file + " could not be saved: " + reason(e, file) + "; the file is as it was", e);
         }
     }
 
@@ -144,7 +144,7 @@ public final class AtomicFile {
                 }
                 channel.force(true);
             } catch (FileAlreadyExistsException e) {
-                throw new IOException("another save of it is under way", e);
+                throw new IOException("it is already being saved", e);
             }
         }
 

@@ -26,7 +26,7 @@ public final class CatalogueFile {
     public static Catalogue shipped() {
         try (InputStream in = CatalogueFile.class.getResourceAsStream(RESOURCE)) {
             if (in == null) {
-                throw new IllegalStateException("the program has no figure catalogue in it; install it again");
+                throw new IllegalStateException("this program has lost its figure catalogue; install it again");
             }
             return read(new String(in.readAllBytes(), StandardCharsets.UTF_8));
         } catch (IOException e) {
@@ -48,7 +48,7 @@ public final class CatalogueFile {
         Refusals refusals = new Refusals();
         List<CatalogueEntry> entries = new Fields(root, "", refusals).list("figures", ShowFromTree::entry);
         if (!refusals.findings().isEmpty()) {
-            throw new IllegalStateException("the figure catalogue is not sound; "
+            throw new IllegalStateException("the figure catalogue is damaged; "
                     + refusals.findings().stream().map(f -> f.message()).collect(Collectors.joining("; ")));
         }
         return new Catalogue(entries);

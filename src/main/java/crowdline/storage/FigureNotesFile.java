@@ -51,7 +51,7 @@ public final class FigureNotesFile {
                 || !parsed.findings().isEmpty()
                 || root.path(VERSION_KEY).asInt(0) != VERSION) {
             throw new ShowFileException(
-                    "the notes in " + file + " cannot be read; mend the file or move it away, and start again");
+                    "the notes in " + file + " cannot be read; correct the file or move it away, and start again");
         }
         List<FigureNote> notes = new ArrayList<>();
         for (JsonNode node : root.path("notes")) {
@@ -62,7 +62,7 @@ public final class FigureNotesFile {
                         node.path("text").asString("")));
             } catch (IllegalArgumentException e) {
                 throw new ShowFileException(
-                        "a note in " + file + " cannot be used: " + e.getMessage() + "; mend it or take it out");
+                        "a note in " + file + " cannot be used: " + e.getMessage() + "; correct it or take it out");
             }
         }
         return List.copyOf(notes);

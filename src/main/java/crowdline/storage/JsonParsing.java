@@ -61,7 +61,7 @@ final class JsonParsing {
             if (parser.nextToken() != null) {
                 throw new Stopped(
                         "text-after-end",
-                        "something follows the end of the file's outermost bracket; take it out",
+                        "there is something after the closing bracket of the file; take it out",
                         where(parser.currentTokenLocation()));
             }
             return new ParsedJson(root, places, findings, spoilt);
@@ -116,8 +116,8 @@ final class JsonParsing {
                 Where first = places.getOrDefault(keyPath + ParsedJson.KEY_MARK, Where.START);
                 error(
                         "duplicate-key",
-                        "the key " + Quoted.text(key) + " stands twice in " + TreePath.spoken(path) + ", first in line "
-                                + first.line() + "; keep one of them",
+                        "the key " + Quoted.text(key) + " appears twice in " + TreePath.spoken(path)
+                                + ", first in line " + first.line() + "; keep one of them",
                         keyPath,
                         keyPlace);
                 // What is below the second one is read to find the end of it, under a path that names nothing.

@@ -30,12 +30,12 @@ public final class PaceFile {
             String why = parsed.findings().isEmpty()
                     ? "it is not UTF-8 text"
                     : parsed.findings().get(0).finding().message();
-            throw new ShowFileException(file + " is no pace file: " + why);
+            throw new ShowFileException(file + " is not a pace file: " + why);
         }
         JsonNode root = parsed.root();
         if (root.path(VERSION_KEY).asInt(0) != VERSION) {
             throw new ShowFileException(
-                    file + " is no pace file; one has \"" + VERSION_KEY + "\": " + VERSION + " in it");
+                    file + " is not a pace file; one has \"" + VERSION_KEY + "\": " + VERSION + " in it");
         }
         for (String key : NUMBERS) {
             if (!root.path(key).isNumber()) {

@@ -86,7 +86,7 @@ final class PassCodec {
             throw new Unsound(first.where().column(), first.finding().message());
         }
         if (root == null || !(root.has(PASS) || root.has(CHANGE))) {
-            throw new Unsound(1, "it is no pass; one has \"" + PASS + "\": " + VERSION + " in it");
+            throw new Unsound(1, "it is not a pass; one has \"" + PASS + "\": " + VERSION + " in it");
         }
         JsonNode version = root.has(PASS) ? root.path(PASS) : root.path(CHANGE);
         if (version.asInt(0) != VERSION) {

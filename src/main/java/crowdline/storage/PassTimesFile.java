@@ -95,6 +95,6 @@ public final class PassTimesFile {
         throw TimedFile.refused(
                 file,
                 field.where(),
-                Quoted.text(written) + " is no time; it must be seconds from 0 with a full stop, such as 12.5");
+                Quoted.text(written) + " is not a time; it must be seconds from 0 with a full stop, such as 12.5");
     }
 }

@@ -145,7 +145,7 @@ public final class PassesFile {
         for (PassLine.Change change : changes) {
             if (passes.computeIfPresent(change.id(), (id, pass) -> change.applied(pass)) == null) {
                 findings.add(beside.getFileName() + " has a decision about a pass " + change.id()
-                        + ", which is not there; it is kept and not used");
+                        + ", which is not there; it is kept but not used");
             }
         }
         return new Reading(new ArrayList<>(passes.values()), findings);
@@ -165,7 +165,7 @@ public final class PassesFile {
                 take(text(bytes, from, to), passes, changes);
             } catch (PassCodec.Unsound e) {
                 findings.add(file + ", line " + number + ", column " + e.column() + ": " + e.getMessage()
-                        + "; the line is kept and not used");
+                        + "; the line is kept but not used");
             }
             from = to + 1;
         }

@@ -69,8 +69,8 @@ final class SchemaWords {
         return new Finding(
                 Severity.NOTE,
                 "unknown-key",
-                "the key " + Quoted.text(key) + " in " + TreePath.spoken(path) + " means nothing to this program"
-                        + (near.isEmpty() ? "; it is kept and not used" : near),
+                "the key " + Quoted.text(key) + " in " + TreePath.spoken(path) + " is not known to this program"
+                        + (near.isEmpty() ? "; it is kept but not used" : near),
                 TreePath.key(path, key));
     }
 

@@ -176,7 +176,7 @@ public final class ShowFile {
         Finding rest = new Finding(
                 Severity.ERROR,
                 "more-findings",
-                "there are " + (sorted.size() - MOST_FINDINGS) + " more findings; mend these first",
+                "there are " + (sorted.size() - MOST_FINDINGS) + " more findings; fix these first",
                 "");
         first.add(document.at(rest, new Where(first.get(MOST_FINDINGS - 1).line(), 1)));
         return new ShowReading(show, document, first);

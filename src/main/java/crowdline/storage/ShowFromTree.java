@@ -67,7 +67,7 @@ final class ShowFromTree {
         try {
             return LocalDate.parse(text);
         } catch (DateTimeException e) {
-            throw new IllegalArgumentException(Quoted.text(text) + " is not a day of the calendar", e);
+            throw new IllegalArgumentException(Quoted.text(text) + " is not a real date", e);
         }
     }
 

@@ -44,7 +44,7 @@ record ShowText(String text, @Nullable Fault fault) {
         } catch (NoSuchFileException e) {
             throw new ShowFileException("there is no file " + file + "; check its name and folder", e);
         } catch (AccessDeniedException e) {
-            throw new ShowFileException(file + " may not be read; check who is allowed to read it", e);
+            throw new ShowFileException(file + " may not be read; check its permissions", e);
         } catch (IOException e) {
             throw new ShowFileException(
                     file + " cannot be read (" + e.getMessage() + "); check the disk and try again", e);
@@ -57,7 +57,7 @@ record ShowText(String text, @Nullable Fault fault) {
                 ? String.format(Locale.UK, "%.1f MB large", Math.ceil(Files.size(file) / 1e5) / 10)
                 : "larger than 20 MB";
         return file + " is " + size
-                + "; at most 20 MB are read. Check that you named the right one, or divide it into smaller files";
+                + "; the limit is 20 MB. Check that it is the right file, or split it into smaller ones";
     }
 
     static ShowText decode(byte[] bytes) {

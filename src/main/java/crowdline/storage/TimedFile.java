@@ -84,7 +84,8 @@ public final class TimedFile {
         throw refused(
                 file,
                 field.where(),
-                "\"" + shortened(written) + "\" is no time; it must be seconds above 0 with a full stop, such as 4.2");
+                "\"" + shortened(written)
+                        + "\" is not a time; it must be seconds above 0 with a full stop, such as 4.2");
     }
 
     static ShowFileException refused(Path file, Where where, String message) {

@@ -59,6 +59,6 @@ public record FlightLog(LogFormat format, List<Fix> fixes, HeightKind heightKind
             return NmeaLog.read(bytes, name);
         }
         throw new FlightLogException(
-                name + " is no flight log that can be read here; export it as NMEA 0183, IGC or GPX");
+                name + " is not a flight log this program can read; export it as NMEA 0183, IGC or GPX");
     }
 }

@@ -142,7 +142,7 @@ final class GpxLog {
             return Optional.empty();
         }
         if (time.isBefore(EARLIEST) || time.isAfter(LATEST)) {
-            notes.about(line, "the time of the track point is not of this age; left out");
+            notes.about(line, "the time of the track point is not in this century; left out");
             return Optional.empty();
         }
         double heightM =

@@ -80,7 +80,7 @@ final class IgcLog {
             case 'H' -> header(number, line);
             default -> {
                 if (line.charAt(0) < 'A' || line.charAt(0) > 'Z') {
-                    notes.about(number, "the line begins like no IGC record and was left out");
+                    notes.about(number, "the line does not begin like an IGC record; left out");
                 }
             }
         }
@@ -95,7 +95,7 @@ final class IgcLog {
             Matcher day = DATE.matcher(line);
             LocalDate read = day.matches() ? calendarDay(day.group(1), day.group(2), day.group(3)) : null;
             if (read == null) {
-                notes.about(number, "the date must be a day of the calendar as ddmmyy and was left out");
+                notes.about(number, "the date must be a real date as ddmmyy; left out");
             } else {
                 date = read;
                 dated = true;
@@ -130,7 +130,7 @@ final class IgcLog {
         }
         positions++;
         if (!position.valid()) {
-            notes.about(number, "the recorder had no full position (validity V); left out");
+            notes.about(number, "the recorder had no full fix (validity V); left out");
             return;
         }
         int heightM = choice == IgcHeight.GNSS ? position.gnssM() : position.pressureM();

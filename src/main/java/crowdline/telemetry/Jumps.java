@@ -33,7 +33,7 @@ final class Jumps {
                         first.tS() - fixes.get(0).tS())
                 : "at " + first.utc();
         return Optional.of(count + " positions lie further from the one before than sound travels meanwhile, the first "
-                + where + "; they are kept, though the recorder must have erred");
+                + where + "; they are kept, though the recorder was probably wrong");
     }
 
     private static boolean isJump(Fix from, Fix to) {

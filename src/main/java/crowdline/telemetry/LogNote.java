@@ -16,7 +16,7 @@ public record LogNote(@Nullable Integer line, int lines, String what) {
         }
     }
 
-    /** One line, such as {@code line 12: the sentence breaks off}. */
+    /** One line, such as {@code line 12: the sentence is cut short}. */
     public String text() {
         if (line == null) {
             return what;

@@ -18,7 +18,7 @@ final class NmeaDecoder {
 
     static Sentence decode(Frame frame) {
         return switch (frame.end()) {
-            case CUT -> new Sentence.Refused("the sentence breaks off");
+            case CUT -> new Sentence.Refused("the sentence is cut short");
             case TOO_LONG -> new Sentence.Refused("the sentence has more than " + Framer.LONGEST + " characters");
             case LINE_END -> new Sentence.Refused("the sentence has no checksum");
             case CHECKSUM -> decode(frame.text());

@@ -89,10 +89,10 @@ final class NmeaField {
                         Integer.parseInt(field.substring(2, 4)),
                         Integer.parseInt(field.substring(0, 2)));
             } catch (DateTimeException e) {
-                throw new Unfit("date", field, "a day of the calendar as ddmmyy");
+                throw new Unfit("date", field, "a date as ddmmyy");
             }
         }
-        throw new Unfit("date", field, "a day of the calendar as ddmmyy");
+        throw new Unfit("date", field, "a date as ddmmyy");
     }
 
     /** Four fields from {@code at}: {@code ddmm.mmm}, N or S, {@code dddmm.mmm}, E or W. */

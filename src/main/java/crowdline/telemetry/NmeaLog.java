@@ -14,12 +14,15 @@ final class NmeaLog {
         fixes.addAll(feed.finish());
         ReceiverFeed.Counts counts = feed.counts();
         note(notes, counts.withoutFix(), "instants without a position");
-        note(notes, counts.withoutHeight(), "instants with a position but no height, for want of a GGA sentence");
+        note(
+                notes,
+                counts.withoutHeight(),
+                "instants with a position but no height, because there was no GGA sentence");
         note(notes, counts.guessed(), "instants with a position the receiver guessed");
         note(notes, counts.notForward(), "instants that do not lie after the one before");
         if (fixes.isEmpty()) {
             throw new FlightLogException(name + " holds " + counts.good() + " good NMEA sentences and " + counts.bad()
-                    + " damaged ones, but no position with a time and a height; let the receiver send GGA and RMC");
+                    + " damaged ones, but no position with a time and a height; set the receiver to send GGA and RMC");
         }
         Jumps.sentence(fixes).ifPresent(notes::aboutAll);
         return new FlightLog(LogFormat.NMEA, fixes, HeightKind.SEA_LEVEL, notes.all());

@@ -76,6 +76,6 @@ class AircraftSourceTest {
         assertThatThrownBy(() -> LogFile.bytes(endless, told::append))
                 .hasMessage("/dev/zero does not end within 24 MB; a flight log has at most 24 MB, so cut it to the"
                         + " flight");
-        assertThat(told).contains("/dev/zero is no ordinary file and is read until it ends; Ctrl+C gives up");
+        assertThat(told).contains("/dev/zero is not an ordinary file and is read until it ends; Ctrl+C gives up");
     }
 }

@@ -55,7 +55,7 @@ class DemoCommandTest {
 
         assertThat(new DemoCommand(caught.terminal(), opening, new Folders(folder, folder, gone)).call())
                 .isEqualTo(ExitCode.UNUSABLE);
-        assertThat(caught.err()).contains("the demo show " + gone + " is not there; run ");
+        assertThat(caught.err()).contains("the demo show " + gone + " is missing; run ");
         assertThat(opened).isEmpty();
     }
 }

@@ -73,7 +73,8 @@ class LearnCommandTest {
     void timesFromAPipeAreWaitedForWithAWord() throws IOException {
         assertThat(run("learn", show, "--act", "ada-solo", "--add", "/dev/null"))
                 .isEqualTo(ExitCode.UNUSABLE);
-        assertThat(caught.err()).contains("/dev/null is no ordinary file and is read until it ends; Ctrl+C gives up");
+        assertThat(caught.err())
+                .contains("/dev/null is not an ordinary file and is read until it ends; Ctrl+C gives up");
         add("loop-1,0,12\n");
         assertThat(caught.err()).doesNotContain("ordinary");
         run(
@@ -123,7 +124,7 @@ class LearnCommandTest {
     void walkedPassTeachesNoDurations() throws IOException {
         double predictedS = learnedLoopS();
         assertThat(add("loop-1,0,40\n", "--walked")).isEqualTo(ExitCode.FINE);
-        assertThat(caught.out()).contains("walked", "teaches no durations");
+        assertThat(caught.out()).contains("walked", "times not used");
         assertThat(learnedLoopS()).isEqualTo(predictedS);
     }
 
@@ -145,7 +146,7 @@ class LearnCommandTest {
                 .contains("times.csv, line 1: there is no figure loup-1")
                 .contains("loop-1");
         assertThat(run("learn", show, "--ignore", "nobody")).isEqualTo(ExitCode.UNUSABLE);
-        assertThat(caught.err()).contains("there is no pass nobody; none was kept yet");
+        assertThat(caught.err()).contains("there is no pass nobody; none has been kept yet");
         assertThat(run("learn", show, "--walked")).isEqualTo(ExitCode.UNUSABLE);
         assertThat(caught.err()).contains("--add");
         assertThat(run("learn", show, "--add", "x.csv")).isEqualTo(ExitCode.UNUSABLE);
@@ -158,7 +159,7 @@ class LearnCommandTest {
         add("loop-1,0,40\n");
         Files.writeString(folder.resolve("day.json.passes"), passes() + "rubbish\n");
         assertThat(run("learn", show)).isEqualTo(ExitCode.FINE);
-        assertThat(caught.err()).contains("day.json.passes, line 2").contains("kept and not used");
+        assertThat(caught.err()).contains("day.json.passes, line 2").contains("kept but not used");
         assertThat(caught.out()).contains("learned from 1 of 1 pass");
     }
 
@@ -182,7 +183,7 @@ class LearnCommandTest {
                 .isEqualTo(ExitCode.UNUSABLE);
         assertThat(run("learn", file.toString(), log.toString(), "--act", "thistledown-glider"))
                 .isEqualTo(ExitCode.FINE);
-        assertThat(caught.err()).contains("pass.nmea was read before and is pass ");
+        assertThat(caught.err()).contains("pass.nmea has been read before, as pass ");
         assertThat(Files.readAllLines(folder.resolve("fen.json.passes"))).hasSize(1);
     }
 
@@ -201,7 +202,7 @@ class LearnCommandTest {
                 .isEqualTo(ExitCode.UNUSABLE);
         assertThat(caught.err())
                 .contains("empty.igc is empty")
-                .contains("figures were found in " + good + "; if it is of another act, --ignore ");
+                .contains("figures were found in " + good + "; if it shows another act, --ignore ");
         assertThat(caught.out()).contains("start.nmea");
     }
 }

@@ -166,6 +166,6 @@ class MainTest {
         Path pace = Files.writeString(folder.resolve("pace.json"), "{}");
         Ran ran = run("speak", "--pace", pace.toString(), "loop");
         assertThat(ran.code()).isEqualTo(2);
-        assertThat(ran.err()).contains("is no pace file; one has \"crowdlinePace\": 1 in it");
+        assertThat(ran.err()).contains("is not a pace file; one has \"crowdlinePace\": 1 in it");
     }
 }

@@ -88,7 +88,7 @@ class PaceCommandTest {
     @Test
     void unsoundRowsEndWithTwoAndTheirPlace() throws IOException {
         assertThat(run("pace", timed("2.1,Here comes the loop.\nx,Roll.\n"))).isEqualTo(ExitCode.UNUSABLE);
-        assertThat(caught.err()).contains("timed.csv, line 2, column 1: \"x\" is no time");
+        assertThat(caught.err()).contains("timed.csv, line 2, column 1: \"x\" is not a time");
         assertThat(run("pace", timed("2.1,Here comes the loop.\n90,And a roll.\n")))
                 .isEqualTo(ExitCode.UNUSABLE);
         assertThat(caught.err()).contains("timed.csv, line 2, column 1: \"And a roll.\" is timed at 90.0 s");

@@ -41,7 +41,7 @@ class PaceDeskTest {
         }
         assertThat(told).containsExactly(ANNA, BO, Pace.DEFAULT, ANNA);
         assertThat(pace.get()).isEqualTo(ANNA);
-        assertThat(said.get(0)).isEqualTo("Timed at the pace of Anna from now on");
+        assertThat(said.get(0)).isEqualTo("Times are now for Anna");
     }
 
     @Test

@@ -158,6 +158,6 @@ class PlanCommandTest {
                 .hasSizeGreaterThan(1)
                 .last()
                 .asString()
-                .contains("has errors and cannot be used until they are mended; crowdline check");
+                .contains("has errors and cannot be used until they are fixed; crowdline check");
     }
 }

@@ -120,7 +120,7 @@ class PredictCommandTest {
                 .contains(
                         "--wind-kt is 300; it must be from 0 to 100",
                         "--qnh is NaN; it must be from 850 to 1100",
-                        "--metar: 24O12KT is no wind");
+                        "--metar: 24O12KT is not a wind");
     }
 
     @Test

@@ -110,11 +110,11 @@ class MetarTest {
         assertThat(metar.air()).isEqualTo(new DayAir(1001, 12, 100, 7, 1234.0));
         assertThat(metar.notes())
                 .contains(
-                        "AUTO: no person looked at it; cloud may be missed",
+                        "AUTO: nobody checked it, so cloud may be missing",
                         "The wind is missing in /////KT; it stays as it was",
-                        "The pressure is missing in Q////; it stays as it was unless another group has it",
+                        "The pressure is missing in Q////; it stays as it was unless another group gives it",
                         "The amount or height of cloud is missing in //////",
-                        "It says nothing of the cloud, which stays as it was");
+                        "It does not give the cloud, which stays as it was");
         assertThat(read("24008KT BKN/// /////").air().cloudBaseFt()).isEqualTo(1234);
         assertThat(read("24008KT /////").notes()).contains("The temperature is missing in /////; it stays as it was");
     }
@@ -131,23 +131,23 @@ class MetarTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "24O08KT|24O08KT is no wind; it must be three digits of direction or VRB",
+                "24O08KT|24O08KT is not a wind; it must be three digits of direction or VRB",
                 "37008KT|37008KT has the direction 370; it must be from 010 to 360, or 00000 for calm",
                 "00008KT|00008KT has the direction 000; it must be from 010 to 360",
-                "24015KMH|24015KMH is no wind",
+                "24015KMH|24015KMH is not a wind",
                 "240P99MPS|240P99MPS is a wind of 192 kt; it must be from 0 to 100 kt",
-                "BKN20|BKN20 is no cloud; it must be FEW, SCT, BKN, OVC or VV and three digits",
-                "7/5|7/5 is no temperature and dew point; each must be two digits, with M",
-                "-04/-06|-04/-06 is no temperature and dew point",
+                "BKN20|BKN20 is not a cloud group; it must be FEW, SCT, BKN, OVC or VV and three digits",
+                "7/5|7/5 is not a temperature and dew point; each must be two digits, with M",
+                "-04/-06|-04/-06 is not a temperature and dew point",
                 "M75/M80|M75/M80 is -75 °C; it must be from -60 to 60 °C",
-                "Q101|Q101 is no pressure; it must be Q and four digits",
+                "Q101|Q101 is not a pressure; it must be Q and four digits",
                 "Q0750|Q0750 is 750 hPa; it must be from 850 to 1100 hPa",
                 "A9292|A9292 is 3147 hPa; it must be from 850 to 1100 hPa",
-                "400V100|400V100 is no sector of wind; each direction must be from 000 to 360",
-                "METAR XXXX 321220Z 24008KT|321220Z is no time; it must be day, hour and minute and Z",
-                "METAR XXXX 121220Z NIL|NIL says that there is no report",
-                "METAR XXXX 24008KT METAR XXXX 25008KT|METAR comes a second time; paste one report only",
-                "TAF XXXX 24008KT|TAF begins a forecast; paste a METAR",
+                "400V100|400V100 is not a range of wind directions; each must be from 000 to 360",
+                "METAR XXXX 321220Z 24008KT|321220Z is not a time; it must be day, hour and minute and Z",
+                "METAR XXXX 121220Z NIL|NIL means that there is no report",
+                "METAR XXXX 24008KT METAR XXXX 25008KT|METAR appears twice; paste one report only",
+                "TAF XXXX 24008KT|TAF is a forecast; paste a METAR",
                 "good morning|there is no wind, temperature, pressure or cloud to read; paste the whole report",
                 "''|there is no wind, temperature, pressure or cloud to read"
             })

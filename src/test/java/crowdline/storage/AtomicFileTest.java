@@ -102,7 +102,7 @@ class AtomicFileTest {
             AtomicFile full = new AtomicFile(fullAt(ending), pauses::add);
             assertThatThrownBy(() -> full.write(file(), NEW))
                     .isInstanceOf(ShowFileException.class)
-                    .hasMessage(file() + " could not be saved: No space left on device; what was there is unharmed");
+                    .hasMessage(file() + " could not be saved: No space left on device; the file is as it was");
             assertThat(file()).hasContent("old");
             assertThat(names()).containsExactly("day.json");
         }
@@ -120,8 +120,8 @@ class AtomicFileTest {
         AtomicFile never = new AtomicFile(busy(Integer.MAX_VALUE), pauses::add);
         assertThatThrownBy(() -> never.write(file(), NEW))
                 .isInstanceOf(ShowFileException.class)
-                .hasMessage(file()
-                        + " could not be saved: it or its folder may not be written to; what was there is unharmed");
+                .hasMessage(
+                        file() + " could not be saved: it or its folder may not be written to; the file is as it was");
         assertThat(file()).hasContent("old");
         assertThat(names()).containsExactly("day.json");
     }

@@ -68,7 +68,7 @@ class BadInputTest {
                         "\"heightFt\": 1500",
                         "\"heightFt\": 1500, \"heightFt\": 3",
                         "26:63",
-                        "the key \"heightFt\" stands twice in acts[0].entry, first in line 26; keep one of them"),
+                        "the key \"heightFt\" appears twice in acts[0].entry, first in line 26; keep one of them"),
                 arguments(
                         "\"heading\": \"right\"",
                         "\"heading\": \"rigth\"",
@@ -111,7 +111,7 @@ class BadInputTest {
                         "\"14.30\"",
                         "25:19",
                         "acts[0].slotStart is \"14.30\"; it must be written like 14:30"),
-                arguments("2027-06-12", "2027-02-30", "4:11", "date: \"2027-02-30\" is not a day of the calendar"),
+                arguments("2027-06-12", "2027-02-30", "4:11", "date: \"2027-02-30\" is not a real date"),
                 arguments(
                         "Europe/London",
                         "Europe/Lodnon",
@@ -202,9 +202,10 @@ class BadInputTest {
         ShowReading reading = Fixture.read(Fixture.changed("\"title\": \"Ada's own\"", "\"titel\": \"Ada's own\""));
         assertThat(reading.findings())
                 .singleElement()
-                .satisfies(f -> assertThat(f.asLine())
-                        .isEqualTo("day.json:30:41: note: the key \"titel\" in acts[0].figures[1] means nothing to this"
-                                + " program; did you mean \"title\"?"));
+                .satisfies(
+                        f -> assertThat(f.asLine())
+                                .isEqualTo(
+                                        "day.json:30:41: note: the key \"titel\" in acts[0].figures[1] is not known to this program; did you mean \"title\"?"));
         assertThat(reading.show()).isNotNull();
     }
 

@@ -56,7 +56,7 @@ class FigureNotesFileTest {
         assertThatThrownBy(() -> notes("day.json").read())
                 .isInstanceOf(ShowFileException.class)
                 .hasMessageContaining(file.toString())
-                .hasMessageContaining("mend the file");
+                .hasMessageContaining("correct the file");
         assertThat(file).hasContent("{ \"crowdlineNotes\": 1, ");
     }
 

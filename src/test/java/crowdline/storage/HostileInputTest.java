@@ -55,7 +55,7 @@ class HostileInputTest {
     void textAfterTheEndIsShown() {
         assertThat(only(Fixture.read(Fixture.FULL + "{}")))
                 .isEqualTo(
-                        "day.json:55:1: error: something follows the end of the file's outermost bracket; take it out");
+                        "day.json:55:1: error: there is something after the closing bracket of the file; take it out");
     }
 
     @Test
@@ -118,8 +118,9 @@ class HostileInputTest {
         }
         assertThatThrownBy(() -> new ShowFile().read(file))
                 .isInstanceOf(ShowFileException.class)
-                .hasMessage(file + " is 100.0 MB large; at most 20 MB are read."
-                        + " Check that you named the right one, or divide it into smaller files");
+                .hasMessage(
+                        file
+                                + " is 100.0 MB large; the limit is 20 MB. Check that it is the right file, or split it into smaller ones");
     }
 
     @Test

@@ -97,7 +97,7 @@ class PaceShelfTest {
         Files.writeString(folder().resolve("broken.json"), "{");
         PaceShelf.Reading reading = shelf().read();
         assertThat(reading.paces()).containsExactly(pace("Anna", 0.08));
-        assertThat(reading.said()).singleElement().asString().contains("broken.json is no pace file");
+        assertThat(reading.said()).singleElement().asString().contains("broken.json is not a pace file");
     }
 
     @Test

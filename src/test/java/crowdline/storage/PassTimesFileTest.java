@@ -34,9 +34,9 @@ class PassTimesFileTest {
             `loop,3`                        | line 1, column 1: the line has 2 values
             `loop,3,15,4`                   | line 1, column 1: the line has 4 values
             `,3,15`                         | line 1, column 1: the figure is empty
-            `loop,3,15\\nroll,x,20`         | line 2, column 6: "x" is no time
-            `loop,3,1e3`                    | column 8: "1e3" is no time
-            `loop,3,NaN`                    | "NaN" is no time
+            `loop,3,15\\nroll,x,20`         | line 2, column 6: "x" is not a time
+            `loop,3,1e3`                    | column 8: "1e3" is not a time
+            `loop,3,NaN`                    | "NaN" is not a time
             `loop,15,3`                     | line 1, column 9: the end, 3, must be after the start, 15
             `loop,3,15\\nroll,14,20`        | line 2, column 6: the start, 14, is before the end of line 1
             """)

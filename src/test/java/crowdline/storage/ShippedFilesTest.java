@@ -73,12 +73,12 @@ class ShippedFilesTest {
     void paceFaultsAreOneSentence(@TempDir Path folder) throws IOException {
         Path file = folder.resolve("pace.json");
         Map<String, String> saidOf = new LinkedHashMap<>();
-        saidOf.put("{}", file + " is no pace file; one has \"crowdlinePace\": 1 in it");
+        saidOf.put("{}", file + " is not a pace file; one has \"crowdlinePace\": 1 in it");
         saidOf.put(
                 "{\"crowdlinePace\": 1, \"fixedSS\": 1}",
                 "the pace file " + file + " has no fixedS; is \"fixedSS\" meant for it?");
         saidOf.put("{\"crowdlinePace\": 1}", "the pace file " + file + " has no fixedS; add it as a number");
-        saidOf.put("", file + " is no pace file: the file is empty; it must begin with {");
+        saidOf.put("", file + " is not a pace file: the file is empty; it must begin with {");
         saidOf.put(
                 "{\"crowdlinePace\": 1, \"fixedS\": -1, \"perLetterS\": 0.07, \"perCommaS\": 0.2, \"perStopS\": 0.4,"
                         + " \"relativeError\": 0.1}",

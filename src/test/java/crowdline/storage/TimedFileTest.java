@@ -57,17 +57,17 @@ class TimedFileTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            `3,loop\nfour,roll`        | line 2, column 1: "four" is no time; it must be seconds above 0
-            `3,loop\n-2,roll`          | line 2, column 1: "-2" is no time
-            `NaN,loop`                 | line 1, column 1: "NaN" is no time
-            `3,loop\n0,roll`           | line 2, column 1: "0" is no time
+            `3,loop\nfour,roll`        | line 2, column 1: "four" is not a time; it must be seconds above 0
+            `3,loop\n-2,roll`          | line 2, column 1: "-2" is not a time
+            `NaN,loop`                 | line 1, column 1: "NaN" is not a time
+            `3,loop\n0,roll`           | line 2, column 1: "0" is not a time
             `3;loop`                   | line 1, column 1: "3;loop" stands alone; a line is seconds, a comma and the remark
             `3,Up, and over`           | line 1, column 6: "and over" is a third value; put the remark in double quotes
             `3,loop\n4, `              | line 2, column 3: the remark is empty; write what was said
             `3,`                       | line 1, column 3: the remark is empty
             `3,"loop`                  | line 1, column 3: the quote that opens here is never closed
             `3,"loop" twice`           | there is more after the closing quote
-            `"3,5",loop`               | line 1, column 1: "3,5" is no time; it must be seconds above 0 with a full stop
+            `"3,5",loop`               | line 1, column 1: "3,5" is not a time; it must be seconds above 0 with a full stop
             """)
     void unsoundRowsAreRefusedWithTheirPlace(String text, String message) {
         assertThatThrownBy(() -> read(text.replace("\\n", "\n")))

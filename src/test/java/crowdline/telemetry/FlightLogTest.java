@@ -28,13 +28,13 @@ class FlightLogTest {
         assertThat(log.fixes()).hasSize(1);
         assertThat(Logs.notes(log))
                 .containsExactly(
-                        "line 2: the checksum is 31, but the text gives 30", "line 4: the sentence breaks off");
+                        "line 2: the checksum is 31, but the text gives 30", "line 4: the sentence is cut short");
     }
 
     @Test
     void binaryOnlyCaptureIsRefused() {
         assertThat(Logs.refusal(Logs.bytes("sirfstarv.log"), "a.log", IgcHeight.GNSS))
-                .isEqualTo("a.log is no flight log that can be read here; export it as NMEA 0183, IGC or GPX");
+                .isEqualTo("a.log is not a flight log this program can read; export it as NMEA 0183, IGC or GPX");
     }
 
     @Test
@@ -42,8 +42,8 @@ class FlightLogTest {
         byte[] bytes = Nmea.bytes("$GPRMC,123519,A,4807.038,N,01131.000,E,022.4,084.4,230394,003.1,W*6A\n");
 
         assertThat(Logs.refusal(bytes, "a.log", IgcHeight.GNSS))
-                .isEqualTo("a.log holds 1 good NMEA sentences and 0 damaged ones, but no position with a time and a"
-                        + " height; let the receiver send GGA and RMC");
+                .isEqualTo(
+                        "a.log holds 1 good NMEA sentences and 0 damaged ones, but no position with a time and a height; set the receiver to send GGA and RMC");
     }
 
     /** A receiver before it has the time; its position alone tells nobody when the aircraft was there. */

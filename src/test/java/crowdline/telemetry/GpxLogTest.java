@@ -84,7 +84,7 @@ class GpxLogTest {
                         "line 6: the track point has no height (ele) that can be read and was left out",
                         "line 7: the track point has no time that can be read and was left out",
                         "line 8: the track point breaks the rules of GPX and was left out",
-                        "line 9: the time of the track point is not of this age; left out",
+                        "line 9: the time of the track point is not in this century; left out",
                         "line 10: the time does not lie after the one before; left out");
     }
 

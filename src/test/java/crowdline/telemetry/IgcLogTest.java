@@ -94,7 +94,7 @@ class IgcLogTest {
         assertThat(log.fixes().get(0).utc()).isNull();
         assertThat(Logs.notes(log))
                 .containsExactly(
-                        "line 2: the date must be a day of the calendar as ddmmyy and was left out",
+                        "line 2: the date must be a real date as ddmmyy; left out",
                         "no date (HFDTE) that can be read; the times of day are kept");
     }
 
@@ -172,7 +172,7 @@ class IgcLogTest {
         assertThat(log.fixes()).hasSize(1);
         assertThat(Logs.notes(log))
                 .containsExactly(
-                        "lines 4 to 5: the recorder had no full position (validity V); left out",
+                        "lines 4 to 5: the recorder had no full fix (validity V); left out",
                         "line 6: no GNSS height (00000); left out");
     }
 
@@ -195,7 +195,7 @@ class IgcLogTest {
         assertThat(Logs.notes(log))
                 .containsExactly(
                         "2 positions lie further from the one before than sound travels meanwhile, the first at"
-                                + " 2001-07-16T11:01:36Z; they are kept, though the recorder must have erred");
+                                + " 2001-07-16T11:01:36Z; they are kept, though the recorder was probably wrong");
     }
 
     @ParameterizedTest
@@ -228,7 +228,7 @@ class IgcLogTest {
                     String.join(lineEnd, "AXXXABC", "HFDTE160701", "?", "B1101355206343N00006198WA0058700558", ""));
 
             assertThat(log.fixes()).hasSize(1);
-            assertThat(Logs.notes(log)).containsExactly("line 3: the line begins like no IGC record and was left out");
+            assertThat(Logs.notes(log)).containsExactly("line 3: the line does not begin like an IGC record; left out");
         }
     }
 

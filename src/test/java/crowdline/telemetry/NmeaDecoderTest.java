@@ -114,7 +114,7 @@ class NmeaDecoderTest {
     @Test
     void impossibleDateIsRefusedThoughTheChecksumIsGood() {
         assertThat(refusal("$GPRMC,000231.099,A,4829.0005,N,00022.0015,E,0.15,212.28,2208-1,,,A*73"))
-                .isEqualTo("GPRMC: date is \"2208-1\"; it must be a day of the calendar as ddmmyy");
+                .isEqualTo("GPRMC: date is \"2208-1\"; it must be a date as ddmmyy");
     }
 
     @Test

@@ -44,7 +44,7 @@ final class OpenRefusal {
                     + " machine";
         }
         if (code == NO_TERMINAL && !windows) {
-            return path + " is no serial port (error 25); choose a port, or a flight log";
+            return path + " is not a serial port (error 25); choose a port, or a flight log";
         }
         return "The system would not open " + path + " (error " + code + "); unplug it and plug it in again";
     }

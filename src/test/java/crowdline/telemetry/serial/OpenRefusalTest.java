@@ -39,6 +39,6 @@ class OpenRefusalTest {
     @Test
     void whatIsNoPortIsCalledThat() {
         assertThat(OpenRefusal.sentence("/run/feed", 25, "Linux", "root"))
-                .isEqualTo("/run/feed is no serial port (error 25); choose a port, or a flight log");
+                .isEqualTo("/run/feed is not a serial port (error 25); choose a port, or a flight log");
     }
 }
