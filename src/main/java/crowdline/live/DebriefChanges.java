@@ -52,7 +52,7 @@ final class DebriefChanges {
         }
         for (Remark duty : show.remarks()) {
             if (duty.kind() == RemarkKind.DUTY && !state.talk().said(duty.id()) && !runs.isEmpty()) {
-                changes.add("A duty of the show is not marked as said: " + quoted(duty.text()));
+                changes.add("A duty of the show was not marked as said: " + quoted(duty.text()));
             }
         }
         return changes;
@@ -66,7 +66,7 @@ final class DebriefChanges {
                     .toList();
             if (!missed.isEmpty() && run.sessionEndS() != null) {
                 changes.add(run.title() + (run.run() > 1 ? ", run " + run.run() : "") + ": " + missed.size()
-                        + (missed.size() == 1 ? " duty is" : " duties are") + " not marked as said: "
+                        + (missed.size() == 1 ? " duty was" : " duties were") + " not marked as said: "
                         + listed(missed));
             }
         }
@@ -115,7 +115,7 @@ final class DebriefChanges {
             boolean everyTime = own.stream().allMatch(f -> f.fate() == Fate.DROPPED);
             if (everyTime) {
                 changes.add(first.title() + ": " + name + " was dropped in " + runs(own.size())
-                        + "; a variant without it would keep the plan in step");
+                        + "; a variant without it would keep the plan right");
             }
         }
     }
@@ -160,7 +160,7 @@ final class DebriefChanges {
                     .map(u -> quoted(text(run.actId(), u.remarkId())) + " (" + u.reason() + ")")
                     .toList();
             changes.add(run.title() + ": " + none.size() + (none.size() == 1 ? " remark" : " remarks")
-                    + " never found a place in the plan; shorten or leave out " + listed(texts));
+                    + " never fitted into the plan; shorten or leave out " + listed(texts));
         }
     }
 
@@ -171,7 +171,7 @@ final class DebriefChanges {
                     .count();
             if (cut > 0) {
                 changes.add(run.title() + ": " + cut + (cut == 1 ? " remark was" : " remarks were")
-                        + " begun and not finished");
+                        + " started but not finished");
             }
         }
     }

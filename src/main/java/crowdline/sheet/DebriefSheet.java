@@ -36,7 +36,7 @@ public final class DebriefSheet {
         lines.add(debrief.showTitle() + ": debrief");
         lines.add("");
         if (debrief.runs().isEmpty()) {
-            lines.add("No act has been flown yet. What is stepped through in Live is compared with the plan here.");
+            lines.add("No act has been flown yet. Acts flown in Live are compared with the plan here.");
         }
         for (Run run : debrief.runs()) {
             act(lines, run, hour);

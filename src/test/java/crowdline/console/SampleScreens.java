@@ -73,11 +73,11 @@ final class SampleScreens {
                         act("<html><b>Bold</b> as written", "Max Unlikely", "Shrike", "15:00, 8 min")),
                 List.of(
                         new FindingView(
-                                new Mark(Form.STOP, Tone.ALARM, "Blocks"),
+                                new Mark(Form.STOP, Tone.ALARM, "Must fix"),
                                 "The figure \"Humpty bum\" is not in the catalogue; the nearest name is \"Humpty bump\".",
                                 "line 214"),
                         new FindingView(
-                                new Mark(Form.DIAMOND, Tone.CAUTION, "Mend"),
+                                new Mark(Form.DIAMOND, Tone.CAUTION, "Should fix"),
                                 "The remark r-17 takes 9 s but its figure has 6 s; shorten it or give it a short form.",
                                 "line 187"),
                         new FindingView(

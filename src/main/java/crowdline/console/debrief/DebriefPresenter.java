@@ -54,7 +54,7 @@ public final class DebriefPresenter {
                 changes,
                 debrief.runs().isEmpty()
                         ? "No act has been flown yet. Press F5 for Live and Space as each figure begins; what was flown"
-                                + " and said then stands here beside the plan."
+                                + " and said then appears here beside the plan."
                         : "");
     }
 

@@ -187,7 +187,7 @@ public final class LivePresenter {
         Incident incident = words.show().incident();
         if (incident == null) {
             return new IncidentView(
-                    "This show has no words of its organiser for this page; nobody has agreed to anything here.",
+                    "This show has no words of its organiser for this page; nobody has agreed anything here.",
                     noted,
                     since,
                     List.of("Stop talking.", "Look to the display director.", "Say only what the director gives you."),
@@ -196,7 +196,7 @@ public final class LivePresenter {
         }
         String agreed = incident.agreedWith();
         return new IncidentView(
-                agreed == null ? "Nobody has agreed to these words yet" : "Agreed with " + agreed,
+                agreed == null ? "Nobody has agreed these words yet" : "Agreed with " + agreed,
                 noted,
                 since,
                 incident.firstSteps(),

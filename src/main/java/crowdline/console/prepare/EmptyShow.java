@@ -14,8 +14,8 @@ import net.miginfocom.swing.MigLayout;
 public final class EmptyShow extends JPanel {
     private static final String[] STEPS = {
         "1   Open a show file, or drop one on this window. The demo show is a good place to look around.",
-        "2   Read the findings at the left: they say what is missing, and on which line.",
-        "3   Go through the figures. Under each stand its remarks, with the seconds they take and the seconds there are.",
+        "2   Read the findings on the left: they say what is missing, and on which line.",
+        "3   Go through the figures. Under each are its remarks, with the seconds they take and the seconds there are.",
         "4   On the day press F5 for Live. F1 shows the keys, in every place.",
     };
 

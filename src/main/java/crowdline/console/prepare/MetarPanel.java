@@ -22,7 +22,7 @@ public final class MetarPanel extends JPanel {
     private final JTextArea read = PlainText.wrapped("What was read", "");
     private final JTextArea notes = PlainText.wrapped("Notes", "");
     private final JButton use = new JButton("Use this air");
-    private final JButton keep = new JButton("Use it and put it into the show");
+    private final JButton keep = new JButton("Use it and put it in the show");
     private final JButton leave = new JButton("Leave it as it is");
     private final transient DayAir before;
     private final transient Appearance appearance;

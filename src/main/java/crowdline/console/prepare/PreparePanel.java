@@ -60,7 +60,7 @@ public final class PreparePanel extends JPanel {
         next.findings().forEach(findings::addElement);
         findingsTitle.setText(
                 next.findings().isEmpty()
-                        ? "The check found nothing"
+                        ? "The check found nothing wrong"
                         : "The check found " + next.findings().size());
         if (!acts.isEmpty()) {
             actList.setSelectedIndex(Math.min(chosen, acts.size() - 1));

@@ -82,7 +82,8 @@ public final class PreparePresenter {
 
     /** A file that is no usable show: only what was found in it. */
     public static PrepareView unusable(String name, List<Found> findings) {
-        return new PrepareView(name, "not usable until what is listed is mended", "", List.of(), findings(findings));
+        return new PrepareView(
+                name, "cannot be used until the errors listed are fixed", "", List.of(), findings(findings));
     }
 
     private static List<FindingView> findings(List<Found> findings) {
@@ -107,8 +108,8 @@ public final class PreparePresenter {
 
     private static FindingView finding(Found found) {
         Mark mark = switch (found.severity()) {
-            case ERROR -> new Mark(Form.STOP, Tone.ALARM, "Blocks");
-            case WARNING -> new Mark(Form.DIAMOND, Tone.CAUTION, "Mend");
+            case ERROR -> new Mark(Form.STOP, Tone.ALARM, "Must fix");
+            case WARNING -> new Mark(Form.DIAMOND, Tone.CAUTION, "Should fix");
             case NOTE -> new Mark(Form.RING, Tone.CALM, "Note");
         };
         return new FindingView(mark, found.message(), found.line() > 0 ? "line " + found.line() : "");
