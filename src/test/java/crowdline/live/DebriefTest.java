@@ -231,7 +231,7 @@ class DebriefTest {
         happens(new FlightEvent.ActStarted(100), new FlightEvent.ActEnded(130));
 
         assertThat(debrief().changes())
-                .anyMatch(c -> c.contains("1 remark never found a place") && c.contains("9 s needed"));
+                .anyMatch(c -> c.contains("1 remark never fitted") && c.contains("9 s needed"));
     }
 
     @Test
