@@ -230,8 +230,7 @@ class DebriefTest {
         chosen(0);
         happens(new FlightEvent.ActStarted(100), new FlightEvent.ActEnded(130));
 
-        assertThat(debrief().changes())
-                .anyMatch(c -> c.contains("1 remark never fitted") && c.contains("9 s needed"));
+        assertThat(debrief().changes()).anyMatch(c -> c.contains("1 remark never fitted") && c.contains("9 s needed"));
     }
 
     @Test
