@@ -20,6 +20,8 @@ import crowdline.telemetry.serial.HeardSignal;
 import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.ActionEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
@@ -62,7 +64,7 @@ public final class ConsoleFrame extends JFrame {
         super(NAME);
         this.host = host;
         Action demo = new OpenDemo();
-        menus = new ConsoleMenus(actions, demo, host::recent, this::open);
+        menus = new ConsoleMenus(actions, demo, new ReadMessages(), host::recent, this::open);
         pane = new ConsolePane(appearance, actions, demo);
         pane.passesBy(host.passes());
         places = new PlaceCommands(host, pane);
@@ -79,6 +81,12 @@ public final class ConsoleFrame extends JFrame {
         glossaryCourier = new Courier<>(pane::showGlossary);
         setJMenuBar(menus.bar());
         setContentPane(pane);
+        pane.foot().bar().addMouseListener(new MouseAdapter() {
+            @Override
+            public void mouseClicked(MouseEvent event) {
+                readMessages();
+            }
+        });
         pane.setTransferHandler(new FileDrop(this::open, host::say));
         windows = new Windows(this, host, pane::appearance);
         FirstKeys first = new FirstKeys(this, pane, this::resume);
@@ -289,6 +297,10 @@ public final class ConsoleFrame extends JFrame {
         }
     }
 
+    private void readMessages() {
+        MessagesPanel.open(this, pane.appearance(), pane.foot().all(), host.nowS());
+    }
+
     private void leave() {
         if (host.mayClose()) {
             words.leaving(host::quit);
@@ -303,6 +315,18 @@ public final class ConsoleFrame extends JFrame {
     /** Puts the air of the day into the show that is edited. */
     void keepAir(DayAir air) {
         words.keepAir(air);
+    }
+
+    /** Shows all messages of the session. */
+    private final class ReadMessages extends AbstractAction {
+        ReadMessages() {
+            super("Messages of this session");
+        }
+
+        @Override
+        public void actionPerformed(ActionEvent event) {
+            readMessages();
+        }
     }
 
     /** Opens the demo show. */

@@ -33,7 +33,8 @@ final class ConsoleMenus {
     private final Map<Place, JToggleButton> places = new EnumMap<>(Place.class);
     private final CommandActions actions;
 
-    ConsoleMenus(CommandActions actions, Action demo, Supplier<List<Path>> recent, Consumer<Path> open) {
+    ConsoleMenus(
+            CommandActions actions, Action demo, Action messages, Supplier<List<Path>> recent, Consumer<Path> open) {
         this.actions = actions;
         JMenu show = menu("Show", 'S');
         show.add(item(Command.OPEN));
@@ -82,6 +83,7 @@ final class ConsoleMenus {
         bar.add(view);
         JMenu help = menu("Help", 'H');
         help.add(item(Command.HELP));
+        help.add(new JMenuItem(messages));
         bar.add(help);
         bar.add(Box.createHorizontalGlue());
         ButtonGroup group = new ButtonGroup();

@@ -169,8 +169,9 @@ public final class Pictures {
 
     private static BufferedImage draw(Appearance appearance, Setting setting, Consumer<ConsolePane> scene) {
         CommandActions actions = new CommandActions(command -> {});
-        Nothing demo = new Nothing();
-        ConsoleMenus menus = new ConsoleMenus(actions, demo, List::of, path -> {});
+        Nothing demo = new Nothing("Open the demo show");
+        ConsoleMenus menus =
+                new ConsoleMenus(actions, demo, new Nothing("Messages of this session"), List::of, path -> {});
         ConsolePane pane = new ConsolePane(appearance, actions, demo);
         JPanel window = new JPanel(new BorderLayout());
         window.add(menus.bar(), BorderLayout.NORTH);
@@ -181,10 +182,10 @@ public final class Pictures {
         return Snapshot.of(window, setting.widthPx(), setting.heightPx());
     }
 
-    /** Stands for the button that opens the demo show in a picture nobody can press. */
+    /** Stands for a button in a picture, where nobody can press it. */
     private static final class Nothing extends AbstractAction {
-        Nothing() {
-            super("Open the demo show");
+        Nothing(String name) {
+            super(name);
         }
 
         @Override

@@ -85,6 +85,17 @@ class MessagesTest {
     }
 
     @Test
+    void whatWasSaidIsReadAgainWithHowLongAgoItWas() {
+        messages.say(10, SETTINGS);
+        messages.say(3600, PEDAL);
+        messages.say(7270, SAVED);
+        assertThat(MessagesPanel.words(messages.all(), 7280))
+                .isEqualTo("Just now: Saved\n\n1 h 1 min ago: The pedal is not there\n\n"
+                        + "2 h 1 min ago: The settings could not be used");
+        assertThat(MessagesPanel.words(List.of(), 0)).isEqualTo("Nothing has been said yet.");
+    }
+
+    @Test
     void everythingCanBeReadAgain() {
         messages.say(1, SETTINGS);
         messages.stand(2, List.of(PEDAL));
