@@ -103,7 +103,7 @@ final class ConsoleHost implements Host {
                 io);
         troubles = new Troubles(
                 List.of(
-                        new Troubles.Device(aircraft::trouble, aircraft::isOpen, "The receiver gives positions"),
+                        new Troubles.Device(aircraft::trouble, aircraft::isOpen, "The receiver is giving positions"),
                         new Troubles.Device(pedals::trouble, pedals::isOpen, "The pedal is connected")),
                 opening::stand,
                 opening::say);
@@ -116,7 +116,7 @@ final class ConsoleHost implements Host {
             opening.say(new Mark(
                     Form.DIAMOND,
                     Tone.CAUTION,
-                    "There is no receiver; choose one with Ctrl+R, then the aircraft can lead"));
+                    "There is no receiver. Press Ctrl+R to choose one, and then A to follow the aircraft"));
         } else if (show != null) {
             CommandEvents.refusal(command, handles)
                     .ifPresentOrElse(

@@ -43,7 +43,7 @@ final class Departure {
         }
         String what = state.incidentOpen() ? "The incident page is open" : act(running, state) + " is in the air";
         return Optional.of(what + ": close again to leave. "
-                + (goesOn ? "It will go on where it was." : "The demo begins afresh the next time."));
+                + (goesOn ? "It will carry on where it was." : "The demo starts again next time."));
     }
 
     private static String act(RunningShow running, LiveState state) {

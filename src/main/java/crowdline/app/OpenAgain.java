@@ -31,13 +31,13 @@ record OpenAgain(boolean isAnew, @Nullable LoadedShow taken, List<Found> ofFile,
         String name = String.valueOf(open.file().getFileName());
         boolean barred = Departure.isBarred(open.running().desk().snapshot().state());
         if (open.identity().sha256().equals(identity.sha256())) {
-            return as(known, Form.DISC, Tone.GOOD, name + " is open already and goes on where it is");
+            return as(known, Form.DISC, Tone.GOOD, name + " is open already and carries on where it is");
         }
         ShowLoader.Result read = reading.get();
         LoadedShow next = read.loaded();
         if (next == null) {
             return barred
-                    ? as(known, Form.STOP, Tone.ALARM, name + " has errors now, so Live goes on with it as it was")
+                    ? as(known, Form.STOP, Tone.ALARM, name + " has errors now, so Live keeps the version it had")
                     : new OpenAgain(true, null, List.of(), ANEW);
         }
         LoadedShow now = open.running().loaded();

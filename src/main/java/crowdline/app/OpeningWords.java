@@ -14,7 +14,7 @@ import java.util.Optional;
 /** What is said while a show is opened and predicted again. */
 final class OpeningWords {
     static final Mark UNUSABLE =
-            new Mark(Form.STOP, Tone.ALARM, "This show cannot be used until what is listed is mended");
+            new Mark(Form.STOP, Tone.ALARM, "This show cannot be used until the errors listed are fixed");
     static final Mark FLYING = new Mark(Form.RING, Tone.CALM, "Predicting again in this air");
 
     private static final System.Logger LOG = System.getLogger(OpeningWords.class.getName());
@@ -46,7 +46,7 @@ final class OpeningWords {
         return Optional.of(new Mark(
                 Form.DISC,
                 Tone.GOOD,
-                "Went on where it was: " + figure
+                "Carried on where it was: " + figure
                         + (inAct == null ? "" : ", " + Seconds.clock(inAct) + " in the act")));
     }
 
@@ -79,10 +79,10 @@ final class OpeningWords {
         } catch (OutOfMemoryError e) {
             LOG.log(System.Logger.Level.ERROR, "Opening " + file, e);
             return alarm(file.getFileName()
-                    + " needs more memory than there is; check that it is the right file, or divide it");
+                    + " needs more memory than there is; check that it is the right file, or split it");
         } catch (StackOverflowError e) {
             LOG.log(System.Logger.Level.ERROR, "Opening " + file, e);
-            return alarm(file.getFileName() + " is nested too deeply to be read; check that it is a show");
+            return alarm(file.getFileName() + " is nested too deeply to be read; check that it is a show file");
         } catch (RuntimeException e) {
             // The root of the io thread: one sentence to the user, the rest to the log.
             LOG.log(System.Logger.Level.ERROR, "Opening " + file, e);

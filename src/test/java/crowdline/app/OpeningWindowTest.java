@@ -136,7 +136,7 @@ class OpeningWindowTest {
         int journals = journals().size();
         for (Path name : List.of(day, link, around)) {
             window.openAgain(name);
-            window.until("day.json is open already and goes on where it is");
+            window.until("day.json is open already and carries on where it is");
             window.space();
             window.until("Watch the smoke.");
             window.press(KeyEvent.VK_BACK_SPACE);
@@ -157,7 +157,7 @@ class OpeningWindowTest {
                 "day.json has more than other words now; press E in Live when the act is over, then open it again");
         write("day.json", "{ no show");
         window.openAgain(day);
-        window.until("day.json has errors now, so Live goes on with it as it was");
+        window.until("day.json has errors now, so Live keeps the version it had");
         assertThat(journals()).hasSize(1);
     }
 
@@ -199,11 +199,11 @@ class OpeningWindowTest {
     void closingInTheMiddleOfAnActTakesTwoAndTheNextStartSaysWhereItWentOn() throws Exception {
         RealWindow window = flying();
         window.press(KeyEvent.VK_Q, InputEvent.CTRL_DOWN_MASK, (char) 17);
-        window.until("Ada Quillan in the Wren is in the air: close again to leave. It will go on where it was.");
+        window.until("Ada Quillan in the Wren is in the air: close again to leave. It will carry on where it was.");
         window.closeButton();
         window.untilClosed();
         RealWindow next = open(null);
-        next.until("Went on where it was: loop, 0:");
+        next.until("Carried on where it was: loop, 0:");
         next.until("loop. Watch");
     }
 
@@ -245,7 +245,7 @@ class OpeningWindowTest {
         window.openAgain(deep);
         window.until("This show cannot be used");
         window.openAgain(picture);
-        window.until("picture.json\nnot usable");
+        window.until("picture.json\ncannot be used");
         window.openAgain(day);
         window.until("Harrowmere Air Day");
         window.press(KeyEvent.VK_F5);

@@ -14,7 +14,7 @@ class TroublesTest {
     private boolean used = true;
     private final Troubles troubles = new Troubles(
             List.of(
-                    new Troubles.Device(() -> "", () -> true, "The receiver gives positions"),
+                    new Troubles.Device(() -> "", () -> true, "The receiver is giving positions"),
                     new Troubles.Device(() -> pedal, () -> used, "The pedal is connected")),
             marks -> stood.add(marks.stream().map(Mark::word).toList()),
             mark -> said.add(mark.word()));

@@ -43,9 +43,7 @@ public final class EmptyShow extends JPanel {
 
         /** A show is open; what belongs here is not computed yet, or the show has nothing for it. */
         public static Shown open(String name) {
-            return new Shown(
-                    brief(name) + " is open",
-                    "Its acts come here when they are predicted; a show without any has none.");
+            return new Shown(brief(name) + " is open", "Its acts appear here once they are predicted, if it has any.");
         }
 
         private static String brief(String name) {

@@ -14,8 +14,8 @@ final class ButtonSession implements ReaderThread.Steps {
     static final long RETRY_MS = 1000;
 
     private static final ButtonStatus READY = new ButtonStatus(ButtonStatus.State.READY, "buttons ready");
-    private static final ButtonStatus LISTENING_FIRST = new ButtonStatus(
-            ButtonStatus.State.LOOKING, "listening for a moment, so that no receiver is taken for a pedal");
+    private static final ButtonStatus LISTENING_FIRST =
+            new ButtonStatus(ButtonStatus.State.LOOKING, "listening for a moment, in case it is a receiver");
 
     private final LinkOpener opener;
     private final LongSupplier nanos;
@@ -100,7 +100,8 @@ final class ButtonSession implements ReaderThread.Steps {
         ButtonStatus now = filter.isStream(nowS)
                 ? new ButtonStatus(
                         ButtonStatus.State.SENDING,
-                        opener.name() + " sends all the time: that is a receiver, not a pedal; choose another port with"
+                        opener.name()
+                                + " never stops sending, so it is a receiver, not a pedal; choose another port with"
                                 + " Ctrl+B")
                 : filter.isListeningFirst(nowS) ? LISTENING_FIRST : READY;
         if (!now.equals(status)) {

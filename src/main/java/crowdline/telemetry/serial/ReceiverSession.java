@@ -122,11 +122,11 @@ final class ReceiverSession implements ReaderThread.Steps {
             boolean lost = counts.withoutFix() + counts.guessed() > withoutFixAtFix;
             turn(ReceiverStatus.State.RECEIVING, lost ? "receiver lost its position" : "last position");
         } else if (counts.withoutHeight() > 0) {
-            turn(ReceiverStatus.State.NO_FIX, "receiver sends no heights; switch its GGA sentences on");
+            turn(ReceiverStatus.State.NO_FIX, "receiver sends no heights; switch on its GGA sentences");
         } else if (counts.withoutFix() > 0) {
             turn(ReceiverStatus.State.NO_FIX, "receiver has no position yet");
         } else {
-            turn(ReceiverStatus.State.NO_FIX, "receiver sends no positions; switch its GGA and RMC sentences on");
+            turn(ReceiverStatus.State.NO_FIX, "receiver sends no positions; switch on its GGA and RMC sentences");
         }
     }
 

@@ -83,7 +83,7 @@ final class SerialLibrary {
                 if (!planted.isAbsolute() && Files.exists(planted)) {
                     throw new LinkException(
                             "Serial ports are not used: " + planted.toAbsolutePath()
-                                    + " would be loaded, and nobody knows what is in it; delete it, or start Crowdline"
+                                    + " would be loaded, and nobody knows what it is; delete it, or start Crowdline"
                                     + " from another folder",
                             true);
                 }
@@ -104,8 +104,8 @@ final class SerialLibrary {
             return Files.createTempDirectory("crowdline-" + PREFIX);
         } catch (IOException e) {
             throw new LinkException(
-                    "Serial ports cannot be used: nothing can be written into " + folder + " (" + e.getMessage()
-                            + "); check the disk and who may write there",
+                    "Serial ports cannot be used: nothing can be written to " + folder + " (" + e.getMessage()
+                            + "); check the disk and its permissions",
                     false);
         }
     }

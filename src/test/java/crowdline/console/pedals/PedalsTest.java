@@ -60,7 +60,7 @@ class PedalsTest {
         press(1.3, UP);
         press(2.0, DOWN);
         String learned = said();
-        assertThat(learned).startsWith("Learned: CTS line goes on gives Hold or go on");
+        assertThat(learned).startsWith("Learned: CTS line goes on gives Hold or carry on");
         press(2.4, UP);
         assertThat(said()).isEqualTo(learned);
     }

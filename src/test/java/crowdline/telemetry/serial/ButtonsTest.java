@@ -183,7 +183,7 @@ class ButtonsTest {
                 .isEqualTo(
                         new ButtonStatus(
                                 ButtonStatus.State.SENDING,
-                                "ttyFAKE0 sends all the time: that is a receiver, not a pedal; choose another port with Ctrl+B"));
+                                "ttyFAKE0 never stops sending, so it is a receiver, not a pedal; choose another port with Ctrl+B"));
         listenFirst(session);
         port.send("A");
         collect(session);
