@@ -7,6 +7,7 @@ import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,15 +20,28 @@ final class AppendingFile {
 
     private static final long PAUSE_MS = 20;
 
+    private static final Set<StandardOpenOption> OPTIONS =
+            Set.of(StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+
     private AppendingFile() {}
 
     /**
+     * Adds to a file whose readers are its folder's business, as of one that lies beside a show.
+     *
      * @param line without its line feed
      * @throws IOException if the disk does not have it
      */
     static void append(Path file, byte[] line) throws IOException {
-        try (FileChannel channel = FileChannel.open(
-                        file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+        append(file, FileChannel.open(file, OPTIONS), line);
+    }
+
+    /** Adds to a file of the program's own, which nobody but the user may read. */
+    static void appendOwn(Path file, byte[] line) throws IOException {
+        append(file, OwnerOnly.open(file, OPTIONS), line);
+    }
+
+    private static void append(Path file, FileChannel opened, byte[] line) throws IOException {
+        try (FileChannel channel = opened;
                 FileLock held = locked(channel, file)) {
             long end = held.isValid() ? channel.size() : 0;
             // What a write the machine did not survive left stays a line of its own.

@@ -7,9 +7,11 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.OpenOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Set;
 
 /**
  * Saves that never harm what was there. The bytes go to a temporary file in the same folder and are forced to the disk;
@@ -22,6 +24,7 @@ public final class AtomicFile {
 
     private final Disk disk;
     private final Pause pause;
+    private final boolean ownerOnly;
 
     /** What saving asks of the disk; a test can let it be full. */
     interface Disk {
@@ -36,12 +39,22 @@ public final class AtomicFile {
     }
 
     public AtomicFile() {
-        this(new RealDisk(), AtomicFile::wait);
+        this(new RealDisk(FileChannel::open), AtomicFile::wait);
     }
 
     AtomicFile(Disk disk, Pause pause) {
+        this(disk, pause, false);
+    }
+
+    private AtomicFile(Disk disk, Pause pause, boolean ownerOnly) {
         this.disk = disk;
         this.pause = pause;
+        this.ownerOnly = ownerOnly;
+    }
+
+    /** Saves of the program's own files, which nobody but the user may read. */
+    static AtomicFile ownerOnly() {
+        return new AtomicFile(new RealDisk(OwnerOnly::open), AtomicFile::wait, true);
     }
 
     /**
@@ -58,7 +71,7 @@ public final class AtomicFile {
             disk.write(fresh, bytes);
             if (Files.exists(target)) {
                 keepPrevious(target);
-                copyPermissions(target, fresh);
+                keepPermissions(target, fresh);
             }
             move(fresh, target);
         } catch (IOException e) {
@@ -75,6 +88,7 @@ public final class AtomicFile {
         try {
             Files.deleteIfExists(copy);
             disk.write(copy, Files.readAllBytes(target));
+            keepPermissions(target, copy);
             move(copy, beside(target, ".previous"));
         } catch (IOException e) {
             discard(copy, e);
@@ -108,8 +122,8 @@ public final class AtomicFile {
         return target.resolveSibling(target.getFileName() + ending);
     }
 
-    private static void copyPermissions(Path from, Path to) throws IOException {
-        if (Files.getFileStore(to).supportsFileAttributeView("posix")) {
+    private void keepPermissions(Path from, Path to) throws IOException {
+        if (!ownerOnly && Files.getFileStore(to).supportsFileAttributeView("posix")) {
             Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
         }
     }
@@ -133,11 +147,17 @@ public final class AtomicFile {
         }
     }
 
-    private static final class RealDisk implements Disk {
+    /** Opens a file that is written. */
+    @FunctionalInterface
+    private interface Opener {
+        FileChannel open(Path file, Set<? extends OpenOption> options) throws IOException;
+    }
+
+    private record RealDisk(Opener opener) implements Disk {
         @Override
         public void write(Path file, byte[] bytes) throws IOException {
             try (FileChannel channel =
-                    FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+                    opener.open(file, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE))) {
                 ByteBuffer buffer = ByteBuffer.wrap(bytes);
                 while (buffer.hasRemaining()) {
                     channel.write(buffer);

@@ -43,6 +43,7 @@ public final class FigureNotesFile {
         if (!Files.exists(file)) {
             return List.of();
         }
+        OwnerOnly.withFolder(file);
         ShowText text = ShowText.decode(ShowText.bytes(file));
         ParsedJson parsed = JsonParsing.parse(text.text());
         JsonNode root = parsed.root();
@@ -85,10 +86,10 @@ public final class FigureNotesFile {
             node.put("text", note.text());
         }
         try {
-            Files.createDirectories(file.toAbsolutePath().getParent());
+            OwnerOnly.folderOf(file);
         } catch (IOException e) {
             throw new ShowFileException("the folder of the notes, " + file.getParent() + ", cannot be made", e);
         }
-        new AtomicFile().write(file, JsonLayout.text(root).getBytes(StandardCharsets.UTF_8));
+        AtomicFile.ownerOnly().write(file, JsonLayout.text(root).getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -66,6 +66,10 @@ public final class PaceFile {
      * @throws ShowFileException if it cannot be saved, with one sentence for the user
      */
     public static void write(Path file, Pace pace) throws ShowFileException {
+        write(file, pace, new AtomicFile());
+    }
+
+    static void write(Path file, Pace pace, AtomicFile saves) throws ShowFileException {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put(VERSION_KEY, VERSION);
         node.put("name", pace.name());
@@ -74,6 +78,6 @@ public final class PaceFile {
         node.put("perCommaS", pace.perCommaS());
         node.put("perStopS", pace.perStopS());
         node.put("relativeError", pace.relativeError());
-        new AtomicFile().write(file, JsonLayout.text(node).getBytes(StandardCharsets.UTF_8));
+        saves.write(file, JsonLayout.text(node).getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -102,11 +102,11 @@ public final class PaceShelf {
      */
     public void write(Pace pace) throws ShowFileException {
         try {
-            Files.createDirectories(folder);
+            OwnerOnly.folder(folder);
         } catch (IOException e) {
             throw new ShowFileException("the folder of paces " + folder + " cannot be made; check its parent", e);
         }
-        PaceFile.write(file(pace.name()), pace);
+        PaceFile.write(file(pace.name()), pace, AtomicFile.ownerOnly());
     }
 
     /** Where a speaker's pace lies: always directly in the folder. */
@@ -135,6 +135,7 @@ public final class PaceShelf {
         if (!Files.isDirectory(folder)) {
             return files;
         }
+        OwnerOnly.tighten(folder);
         try (DirectoryStream<Path> all = Files.newDirectoryStream(folder, "*" + SUFFIX)) {
             all.forEach(files::add);
         } catch (IOException e) {

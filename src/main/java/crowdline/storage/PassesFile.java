@@ -30,6 +30,7 @@ public final class PassesFile {
     private final Path beside;
     private final Path elsewhere;
     private final Appender appender;
+    private final Appender ownAppender;
 
     /** Adds a line to a file; a test can let a folder be one that may not be written to. */
     @FunctionalInterface
@@ -62,15 +63,20 @@ public final class PassesFile {
      * @param folder where lines go if the show's own folder may not be written to; it need not exist
      */
     public PassesFile(Path show, Path folder) {
-        this(show, folder, AppendingFile::append);
+        this(show, folder, AppendingFile::append, AppendingFile::appendOwn);
     }
 
     PassesFile(Path show, Path folder, Appender appender) {
+        this(show, folder, appender, appender);
+    }
+
+    private PassesFile(Path show, Path folder, Appender appender, Appender ownAppender) {
         Path whole = show.toAbsolutePath().normalize();
         String name = String.valueOf(whole.getFileName());
         this.beside = whole.resolveSibling(name + ENDING);
         this.elsewhere = folder.resolve(name + "-" + digest(whole) + ENDING);
         this.appender = appender;
+        this.ownAppender = ownAppender;
     }
 
     /** The file beside the show. */
@@ -107,8 +113,8 @@ public final class PassesFile {
             why = reason(e);
         }
         try {
-            Files.createDirectories(elsewhere.toAbsolutePath().getParent());
-            appender.append(elsewhere, bytes);
+            OwnerOnly.folderOf(elsewhere);
+            ownAppender.append(elsewhere, bytes);
             return new Kept(
                     elsewhere,
                     beside + " cannot be written to (" + why + "), so " + what + " is kept in " + elsewhere
@@ -135,6 +141,9 @@ public final class PassesFile {
         Map<String, Pass> passes = new LinkedHashMap<>();
         List<PassLine.Change> changes = new ArrayList<>();
         List<String> findings = new ArrayList<>();
+        if (Files.exists(elsewhere)) {
+            OwnerOnly.withFolder(elsewhere);
+        }
         for (Path file : List.of(beside, elsewhere)) {
             if (Files.exists(file)) {
                 read(file, passes, changes, findings);

@@ -21,7 +21,7 @@ public final class SettingsFile {
     private static final String NAME = "settings.json";
 
     private final Path folder;
-    private final AtomicFile saves = new AtomicFile();
+    private final AtomicFile saves = AtomicFile.ownerOnly();
 
     /**
      * Settings as read.
@@ -42,6 +42,7 @@ public final class SettingsFile {
         if (!Files.exists(file)) {
             return new Reading(Settings.DEFAULT, null);
         }
+        OwnerOnly.withFolder(file);
         try {
             return new Reading(settings(ShowText.bytes(file)), null);
         } catch (ShowFileException e) {
@@ -72,7 +73,7 @@ public final class SettingsFile {
         }
         write(settings.buttons(), node);
         try {
-            Files.createDirectories(folder);
+            OwnerOnly.folder(folder);
         } catch (IOException e) {
             throw new ShowFileException("the settings folder " + folder + " cannot be made; check its parent", e);
         }
