@@ -27,11 +27,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Prints what was flown and said in a show, from its newest journal. */
+/** Prints what was flown and said in a show, from the journal in which an act was flown last. */
 @Command(
         name = "debrief",
         mixinStandardHelpOptions = true,
-        description = "Compares what was flown and said with what was planned, from the newest journal of a show.",
+        description = "Compares what was flown and said with what was planned, from the journal of a show's latest act.",
         footer = "Ends with 0, or 2 if there is no such show or no journal of it.")
 final class DebriefCommand implements Callable<Integer> {
     private final Terminal terminal;

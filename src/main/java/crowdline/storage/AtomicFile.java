@@ -83,6 +83,28 @@ public final class AtomicFile {
         }
     }
 
+    /**
+     * Puts other bytes in a file's place, whatever size the file has, and keeps it under another name.
+     *
+     * @param kept a name in the same folder that nothing has yet
+     */
+    void replace(Path file, byte[] bytes, Path kept) throws IOException {
+        Path fresh = beside(file, ".saving");
+        try {
+            Files.deleteIfExists(fresh);
+            disk.write(fresh, bytes);
+            try {
+                Files.createLink(kept, file);
+            } catch (IOException | UnsupportedOperationException noLinks) {
+                Files.copy(file, kept, StandardCopyOption.COPY_ATTRIBUTES);
+            }
+            move(fresh, file);
+        } catch (IOException e) {
+            discard(fresh, e);
+            throw e;
+        }
+    }
+
     private void keepPrevious(Path target) throws IOException {
         Path copy = beside(target, ".keeping");
         try {

@@ -10,17 +10,22 @@ interface JournalFile extends Closeable {
     /** Length in bytes. */
     long length() throws IOException;
 
+    /** False if the file was deleted, or another was put in its place: what is written here nobody would find. */
+    boolean inPlace();
+
     /** Cuts the file to {@code length} bytes, writes {@code bytes} after them and waits until the disk has them. */
     void put(long length, byte[] bytes) throws IOException;
 
-    /** Opens journal files. */
-    @FunctionalInterface
+    /** Opens journal files; {@link JournalLocks} keep others out. */
     interface Opener {
-        /**
-         * Opens or creates the file, with its folder, and keeps every other writer out.
-         *
-         * @throws JournalInUseException if somebody else is writing it
-         */
+        /** Opens a file that is there, to be written on. */
         JournalFile open(Path file) throws IOException;
+
+        /**
+         * Makes a new file, with its folder.
+         *
+         * @throws java.nio.file.FileAlreadyExistsException if there is one of this name
+         */
+        JournalFile create(Path file) throws IOException;
     }
 }

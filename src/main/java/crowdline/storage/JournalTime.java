@@ -27,7 +27,8 @@ record JournalTime(double sessionS, long nanos, @Nullable String notice) {
     static JournalTime of(JournalLine.Base base, JournalLine.Base last, JournalMachine machine) {
         long nanos = machine.ticker().nanos();
         double monotonicS = base.sessionS() + (nanos - base.nanos()) / NANOS_PER_S;
-        double gapS = Duration.between(last.wall(), machine.wall().instant()).toNanos() / NANOS_PER_S;
+        Duration gap = Duration.between(last.wall(), machine.wall().instant());
+        double gapS = gap.getSeconds() + gap.getNano() / NANOS_PER_S;
         double wallS = last.sessionS() + Math.max(0, gapS);
         boolean possible = monotonicS >= last.sessionS();
         if (base.bootId() != null && machine.bootId() != null) {

@@ -8,13 +8,15 @@ import crowdline.live.LiveState;
 import crowdline.live.RandomEvents;
 import crowdline.live.ShowEvent;
 import crowdline.live.Step;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,6 +24,15 @@ import org.junit.jupiter.api.io.TempDir;
 class JournalReplayTest {
     @TempDir
     Path folder;
+
+    private static Path pathOf(JournalOpening opening) {
+        return Objects.requireNonNull(opening.journal().path());
+    }
+
+    private static Optional<JournalLine> read(JournalCodec codec, String line) {
+        byte[] bytes = line.getBytes(StandardCharsets.UTF_8);
+        return codec.read(bytes, 0, bytes.length);
+    }
 
     @Test
     void replayGivesTheSameState() {
@@ -53,7 +64,7 @@ class JournalReplayTest {
         for (long seed = 0; seed < 12; seed++) {
             for (LiveEvent event : new RandomEvents(seed).next(100)) {
                 JournalLine line = new JournalLine.Event(world.wall, 12.3456789012345, event);
-                assertThat(codec.read(codec.write(line))).contains(line);
+                assertThat(read(codec, codec.write(line))).contains(line);
                 seen.add(event.getClass());
             }
         }
@@ -105,25 +116,30 @@ class JournalReplayTest {
         JournalOpening opening = world.open();
         List<LiveState> states = JournalWorld.play(opening, JournalWorld.someEvents());
         opening.journal().close();
-        byte[] whole = Files.readAllBytes(opening.journal().path());
+        byte[] whole = Files.readAllBytes(pathOf(opening));
         JournalCodec codec = new JournalCodec();
-        int lines = 0;
+        int events = 0;
+        int from = 0;
 
         for (int length = 0; length <= whole.length; length++) {
-            if (length > 0 && whole[length - 1] == '\n') {
-                lines++;
-            }
-            if (length % 31 != 0 && length > 0 && whole[length - 1] != '\n') {
+            boolean lineFeed = length > 0 && whole[length - 1] == '\n';
+            if (lineFeed) {
+                from = length;
+            } else if (codec.read(whole, from, length).orElse(null) instanceof JournalLine.Event) {
+                events++;
+            } else if (length % 31 != 0) {
                 continue;
             }
-            JournalReplay replay = JournalReplay.of(Arrays.copyOf(whole, length), codec);
+            JournalReplay replay = JournalReplay.of(new ByteArrayInputStream(whole, 0, length), codec, true);
             assertThat(replay.damagedLines()).isEmpty();
-            assertThat(replay.events()).isEqualTo(Math.max(0, lines - 1));
-            assertThat(replay.cutLine()).isEqualTo(length > 0 && whole[length - 1] != '\n');
-            if (replay.events() > 0) {
-                assertThat(replay.state()).isEqualTo(states.get(replay.events() - 1));
+            assertThat(replay.events()).isEqualTo(events);
+            assertThat(replay.form())
+                    .isEqualTo(length == 0 || lineFeed ? JournalLines.Form.CLEAN : JournalLines.Form.CUT);
+            if (events > 0) {
+                assertThat(replay.state()).isEqualTo(states.get(events - 1));
             }
         }
+        assertThat(events).isEqualTo(states.size());
     }
 
     @Test
@@ -132,7 +148,7 @@ class JournalReplayTest {
         JournalOpening opening = world.open();
         List<LiveState> states = JournalWorld.play(opening, JournalWorld.someEvents());
         opening.journal().close();
-        Path path = opening.journal().path();
+        Path path = pathOf(opening);
         Files.writeString(path, Files.readString(path) + "{\"event\":\"Step");
 
         JournalOpening again = world.open();
@@ -150,16 +166,14 @@ class JournalReplayTest {
         JournalOpening opening = world.open();
         JournalWorld.play(opening, JournalWorld.someEvents());
         opening.journal().close();
-        String line = JournalWorld.lines(opening.journal().path()).get(4);
+        String line = JournalWorld.lines(pathOf(opening)).get(4);
         JournalCodec codec = new JournalCodec();
-        assertThat(codec.read(line)).isPresent();
+        assertThat(read(codec, line)).isPresent();
 
         for (int i = 0; i < line.length(); i++) {
             byte[] bytes = line.getBytes(StandardCharsets.ISO_8859_1);
             bytes[i] ^= 1;
-            assertThat(codec.read(new String(bytes, StandardCharsets.ISO_8859_1)))
-                    .as("byte %d", i)
-                    .isEmpty();
+            assertThat(codec.read(bytes, 0, bytes.length)).as("byte %d", i).isEmpty();
         }
     }
 
@@ -174,9 +188,9 @@ class JournalReplayTest {
                 new LiveEvent.NoteMade(3, "three"));
         JournalWorld.play(opening, notes);
         opening.journal().close();
-        Path path = opening.journal().path();
+        Path path = pathOf(opening);
         List<String> lines = JournalWorld.lines(path);
-        lines.set(3, lines.get(3).replace("two", "tow"));
+        lines.set(4, lines.get(4).replace("two", "tow"));
         JournalWorld.write(path, lines, "");
         byte[] damaged = Files.readAllBytes(path);
 
@@ -187,7 +201,7 @@ class JournalReplayTest {
         assertThat(again.state().notes()).extracting("text").containsExactly("one", "three");
         Path aside = path.resolveSibling(path.getFileName() + ".damaged");
         assertThat(again.notices())
-                .containsExactly("Line 4 of the journal cannot be read; everything else was used."
+                .containsExactly("Line 5 of the journal cannot be read; everything else was used."
                         + " The damaged file is kept as " + aside.getFileName() + ".");
         assertThat(aside).hasBinaryContent(damaged);
         assertThat(world.open().notices()).isEmpty();
@@ -198,14 +212,14 @@ class JournalReplayTest {
         JournalWorld world = new JournalWorld(folder);
         JournalOpening opening = world.open();
         opening.journal().close();
-        Files.writeString(opening.journal().path(), "nonsense\n");
+        Files.writeString(pathOf(opening), "nonsense\n");
 
         JournalOpening again = world.open();
         again.journal().close();
 
         assertThat(again.resumed()).isFalse();
-        assertThat(again.journal().path()).isNotEqualTo(opening.journal().path());
-        assertThat(opening.journal().path()).hasContent("nonsense");
+        assertThat(pathOf(again)).isNotEqualTo(pathOf(opening));
+        assertThat(pathOf(opening)).hasContent("nonsense");
         assertThat(again.notices())
                 .containsExactly("The journal 0001-2026-05-02.journal cannot be read; it is left as it is.");
     }

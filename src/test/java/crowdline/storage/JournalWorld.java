@@ -7,13 +7,15 @@ import crowdline.live.RandomEvents;
 import crowdline.live.ShowEvent;
 import crowdline.live.Step;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** A folder of journals on a machine whose clocks the test sets. */
@@ -28,14 +30,15 @@ final class JournalWorld {
     String bootId = "boot-1";
     /** Bytes the disk still takes, over all files; a write that does not fit is cut in the middle. */
     long room = Long.MAX_VALUE;
+    /** Journals that may be read and not written. */
+    Predicate<Path> readOnly = path -> false;
 
     JournalWorld(Path folder) {
         this.folder = folder;
     }
 
     JournalShelf shelf() {
-        return new JournalShelf(
-                folder, new JournalMachine(() -> nanos, () -> wall, bootId), 12 * 3600, path -> new Disk(path));
+        return new JournalShelf(folder, new JournalMachine(() -> nanos, () -> wall, bootId), 12 * 3600, new Disks());
     }
 
     JournalOpening open() {
@@ -82,12 +85,34 @@ final class JournalWorld {
         Files.writeString(path, String.join("\n", lines) + "\n" + rest);
     }
 
-    /** A real file on a disk that can be full. */
+    /** Real files on a disk that can be full, or take nothing at all. */
+    private final class Disks implements JournalFile.Opener {
+        private final JournalFile.Opener real = JournalDiskFile.opener();
+
+        @Override
+        public JournalFile open(Path file) throws IOException {
+            refuse(file);
+            return new Disk(real.open(file));
+        }
+
+        @Override
+        public JournalFile create(Path file) throws IOException {
+            refuse(file);
+            return new Disk(real.create(file));
+        }
+
+        private void refuse(Path file) throws IOException {
+            if (readOnly.test(file)) {
+                throw new AccessDeniedException(file.toString());
+            }
+        }
+    }
+
     private final class Disk implements JournalFile {
         private final JournalFile file;
 
-        Disk(Path path) throws IOException {
-            file = JournalDiskFile.open(path);
+        Disk(JournalFile file) {
+            this.file = file;
         }
 
         @Override
@@ -96,9 +121,14 @@ final class JournalWorld {
         }
 
         @Override
+        public boolean inPlace() {
+            return file.inPlace();
+        }
+
+        @Override
         public void put(long length, byte[] bytes) throws IOException {
             if (bytes.length > room) {
-                byte[] part = java.util.Arrays.copyOf(bytes, (int) room);
+                byte[] part = Arrays.copyOf(bytes, (int) room);
                 room = 0;
                 file.put(length, part);
                 throw new IOException("No space left on device");
@@ -108,12 +138,8 @@ final class JournalWorld {
         }
 
         @Override
-        public void close() {
-            try {
-                file.close();
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
+        public void close() throws IOException {
+            file.close();
         }
     }
 }
