@@ -31,7 +31,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "debrief",
         mixinStandardHelpOptions = true,
-        description = "Compares what was flown and said with what was planned, from the journal of a show's latest act.",
+        description =
+                "Compares what was flown and said with what was planned, from the journal of a show's latest act.",
         footer = "Ends with 0, or 2 if there is no such show or no journal of it.")
 final class DebriefCommand implements Callable<Integer> {
     private final Terminal terminal;

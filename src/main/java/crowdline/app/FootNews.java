@@ -64,15 +64,25 @@ final class FootNews {
         window.send(w -> w.stand(marks));
     }
 
-    private static List<Mark> banners(LiveSnapshot snapshot) {
+    /** What is said of a show at this moment. */
+    static List<Mark> banners(LiveSnapshot snapshot) {
         List<Mark> marks = new ArrayList<>();
         if (snapshot.journal() instanceof JournalHealth.NotWriting not) {
             marks.add(new Mark(Form.STOP, Tone.ALARM, not.reason()));
+        } else if (snapshot.journal() instanceof JournalHealth.Slow slow) {
+            marks.add(new Mark(Form.DIAMOND, Tone.CAUTION, slow(slow.waiting())));
+        } else if (snapshot.journal() instanceof JournalHealth.WritingAgain again) {
+            marks.add(new Mark(Form.DIAMOND, Tone.CAUTION, again.said()));
         }
         String refusal = snapshot.refusal();
         if (refusal != null) {
             marks.add(new Mark(Form.DIAMOND, Tone.CAUTION, refusal));
         }
         return marks;
+    }
+
+    private static String slow(int waiting) {
+        return "The disk is slow: "
+                + (waiting == 1 ? "1 event is not written yet." : waiting + " events are not written yet.");
     }
 }

@@ -4,7 +4,6 @@ import crowdline.live.ActDurations;
 import crowdline.live.ClockAdvance;
 import crowdline.live.Desk;
 import crowdline.live.FlightEvent;
-import crowdline.live.JournalHealth;
 import crowdline.live.Live;
 import crowdline.live.LiveEvent;
 import crowdline.live.LiveNow;
@@ -20,7 +19,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
@@ -28,16 +26,17 @@ import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Owns the running show: one thread, {@code live}, takes events from one queue, writes each down and then publishes an
- * immutable snapshot. Every method may be called from any thread and none waits for the disk, except {@link #close}.
+ * Owns the running show: one thread, {@code live}, takes events from one queue, gives each to the thread that writes the
+ * journal and publishes an immutable snapshot, which says what the disk does not have yet. Every method may be called from
+ * any thread and none waits for the disk, except {@link #close}.
  */
 public final class LiveDesk implements Desk, AutoCloseable {
     private static final System.Logger LOG = System.getLogger(LiveDesk.class.getName());
     private static final double NANOS_PER_S = 1e9;
-    /** How often a journal that cannot be written is tried again. */
-    private static final double RETRY_S = 2;
-
     private static final double IDLE_S = 60;
+    /** Closing waits this long for a slow disk, seconds: longer than any disk that still works. */
+    private static final double CLOSE_S = 10;
+
     private static final Step CLOSED = new Step.Refused("The desk is closed.");
 
     private sealed interface Command {
@@ -48,18 +47,24 @@ public final class LiveDesk implements Desk, AutoCloseable {
 
     private record Wake(CompletableFuture<Step> done) implements Command {}
 
+    private record Written(CompletableFuture<Void> onDisk, CompletableFuture<Step> done) implements Command {}
+
+    private record Heard(JournalWriter.Report report, CompletableFuture<Step> done) implements Command {}
+
     private record Close(CompletableFuture<Step> done) implements Command {}
 
     private record Leave(CompletableFuture<Step> done) implements Command {}
 
     private final Journal journal;
-    private final boolean resumed;
-    private final List<String> notices;
+    private final JournalWriter writer;
+    /** On the {@code live} thread alone, once it runs. */
+    private final JournalProgress progress;
+
+    private final double closeS;
+    private final LiveBoard board;
     private final BlockingQueue<Command> queue = new LinkedBlockingQueue<>();
-    private final List<Consumer<LiveSnapshot>> listeners = new CopyOnWriteArrayList<>();
     private final CompletableFuture<Step> ended = new CompletableFuture<>();
     private volatile ActDurations durations;
-    private volatile LiveSnapshot snapshot;
     /** Written by the {@code live} thread alone, once it runs. */
     private LiveState state;
 
@@ -70,22 +75,29 @@ public final class LiveDesk implements Desk, AutoCloseable {
      * @param durations what the clock goes by
      */
     public LiveDesk(JournalOpening opening, ActDurations durations) {
+        this(opening, durations, CLOSE_S);
+    }
+
+    /** @param closeS how long closing waits for the disk, seconds */
+    LiveDesk(JournalOpening opening, ActDurations durations, double closeS) {
         this.journal = opening.journal();
-        this.resumed = opening.resumed();
-        this.notices = opening.notices();
+        this.closeS = closeS;
+        this.writer = new JournalWriter(journal, report -> put(new Heard(report, new CompletableFuture<>())));
+        this.progress = new JournalProgress(journal.health());
+        this.board = new LiveBoard(opening);
         this.durations = new GuardedDurations(durations);
         this.state = opening.state();
-        this.snapshot = new LiveSnapshot(1, state, journal.health(), resumed, notices, null);
         advanceClock(journal.nowS());
+        writer.start();
         Thread thread = new Thread(this::run, "live");
-        // Nothing is lost when the process ends: what was shown as done is on the disk.
+        // Nothing is lost when the process ends: what was not marked as unwritten is on the disk.
         thread.setDaemon(true);
         thread.start();
     }
 
     @Override
     public LiveSnapshot snapshot() {
-        return snapshot;
+        return board.snapshot();
     }
 
     @Override
@@ -95,7 +107,7 @@ public final class LiveDesk implements Desk, AutoCloseable {
 
     @Override
     public LiveNow now(PlanAnchor anchor) {
-        LiveState latest = snapshot.state();
+        LiveState latest = snapshot().state();
         return LiveNow.of(latest, durations.of(latest), anchor, nowS());
     }
 
@@ -117,7 +129,14 @@ public final class LiveDesk implements Desk, AutoCloseable {
         put(new Wake(new CompletableFuture<>()));
     }
 
-    /** Looks at the clock and the journal now; the future is done when that has been seen to. */
+    /** Done once everything posted before is on the disk; not as long as it cannot be written. */
+    public CompletableFuture<Void> written() {
+        CompletableFuture<Void> onDisk = new CompletableFuture<>();
+        put(new Written(onDisk, new CompletableFuture<>()));
+        return onDisk;
+    }
+
+    /** Looks at the clock now; the future is done when that has been seen to. */
     public CompletableFuture<Step> wake() {
         CompletableFuture<Step> done = new CompletableFuture<>();
         put(new Wake(done));
@@ -126,15 +145,18 @@ public final class LiveDesk implements Desk, AutoCloseable {
 
     @Override
     public void onChange(Consumer<LiveSnapshot> listener) {
-        listeners.add(listener);
+        board.onChange(listener);
     }
 
     @Override
     public void forget(Consumer<LiveSnapshot> listener) {
-        listeners.remove(listener);
+        board.forget(listener);
     }
 
-    /** Sees to everything posted before, closes the journal and ends the thread. More than once is once. */
+    /**
+     * Sees to everything posted before, closes the journal and ends the thread; waits for the disk, but not for one that
+     * does not answer. More than once is once.
+     */
     @Override
     public void close() {
         put(new Close(new CompletableFuture<>()));
@@ -166,6 +188,9 @@ public final class LiveDesk implements Desk, AutoCloseable {
 
     private void refuseTheRest() {
         for (Command left = queue.poll(); left != null; left = queue.poll()) {
+            if (left instanceof Written waiting) {
+                waiting.onDisk().cancel(false);
+            }
             left.done().complete(CLOSED);
         }
     }
@@ -188,7 +213,19 @@ public final class LiveDesk implements Desk, AutoCloseable {
                 open = false;
             }
         }
-        journal.close();
+        try {
+            boolean everything = writer.close(closeS);
+            progress.end(everything);
+            if (!everything) {
+                LOG.log(
+                        System.Logger.Level.WARNING,
+                        "The disk did not take the last {0} events of the show within {1} seconds",
+                        progress.unwritten(),
+                        closeS);
+            }
+        } catch (InterruptedException e) {
+            LOG.log(System.Logger.Level.WARNING, "Nobody waited for the journal to be written", e);
+        }
         ended.complete(CLOSED);
         refuseTheRest();
     }
@@ -200,12 +237,13 @@ public final class LiveDesk implements Desk, AutoCloseable {
             return posted;
         }
         double waitS = IDLE_S;
-        if (journal.health() instanceof JournalHealth.NotWriting) {
-            waitS = RETRY_S;
-        }
         OptionalDouble dueS = ClockAdvance.nextDueS(state, durations.of(state));
         if (dueS.isPresent()) {
             waitS = Math.min(waitS, dueS.getAsDouble() - nowS());
+        }
+        OptionalDouble toTellS = board.nextDueS(progress);
+        if (toTellS.isPresent()) {
+            waitS = Math.min(waitS, toTellS.getAsDouble() - nowS());
         }
         return queue.poll(Math.max(0, (long) Math.ceil(waitS * NANOS_PER_S)), TimeUnit.NANOSECONDS);
     }
@@ -217,9 +255,14 @@ public final class LiveDesk implements Desk, AutoCloseable {
             return;
         }
         advanceClock(nowS());
-        if (journal.health() instanceof JournalHealth.NotWriting && journal.retry() instanceof JournalHealth.Writing) {
-            publish(snapshot.refusal());
+        if (command instanceof Heard heard) {
+            progress.heard(heard.report());
+        } else if (command instanceof Written written) {
+            progress.whenWritten(written.onDisk());
+            writer.look();
         }
+        board.look(progress, nowS());
+        progress.tell();
         if (command != null) {
             command.done().complete(open ? new Step.Moved(state) : CLOSED);
         }
@@ -238,8 +281,7 @@ public final class LiveDesk implements Desk, AutoCloseable {
             }
         }
         if (!passed.isEmpty()) {
-            // Together, because after a long gap there are many and each visit to the disk takes its time.
-            journal.append(passed);
+            passed.forEach(this::write);
             publish(null);
         }
     }
@@ -247,7 +289,7 @@ public final class LiveDesk implements Desk, AutoCloseable {
     private Step apply(LiveEvent event) {
         Step step = Live.next(state, event);
         if (step instanceof Step.Moved moved) {
-            journal.append(event);
+            write(event);
             state = moved.state();
             publish(null);
         } else if (step instanceof Step.Refused refused) {
@@ -256,15 +298,12 @@ public final class LiveDesk implements Desk, AutoCloseable {
         return step;
     }
 
+    private void write(LiveEvent event) {
+        progress.gave(nowS());
+        writer.write(event);
+    }
+
     private void publish(@Nullable String refusal) {
-        LiveSnapshot next = new LiveSnapshot(snapshot.number() + 1, state, journal.health(), resumed, notices, refusal);
-        snapshot = next;
-        for (Consumer<LiveSnapshot> listener : listeners) {
-            try {
-                listener.accept(next);
-            } catch (RuntimeException e) {
-                LOG.log(System.Logger.Level.ERROR, "A listener of the live desk failed", e);
-            }
-        }
+        board.publish(state, refusal, progress, nowS());
     }
 }

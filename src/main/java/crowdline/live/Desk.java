@@ -19,7 +19,8 @@ public interface Desk {
     /**
      * Something happened at the time the event says.
      *
-     * @return done once the event is written down and published, or refused
+     * @return done once what comes of it is published, or it is refused; whether the disk has it is told by
+     *     {@link LiveSnapshot#unwritten()}
      */
     CompletableFuture<Step> submit(LiveEvent event);
 

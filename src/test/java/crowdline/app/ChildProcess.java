@@ -11,11 +11,13 @@ import java.io.OutputStreamWriter;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.NullMarked;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonParser;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -26,7 +28,7 @@ final class ChildProcess implements AutoCloseable {
     record Where(String actId, int index, long startNanos, long nowNanos, int remarks) {}
 
     /** What the child says when it is ready, and the processor time it took from its start. */
-    record Ready(int events, int notices, Where where, long cpuMillis) {}
+    record Ready(int events, List<String> notices, Where where, long cpuMillis) {}
 
     private final Process process;
     private final BufferedReader out;
@@ -75,12 +77,15 @@ final class ChildProcess implements AutoCloseable {
     }
 
     Ready ready() throws IOException {
-        List<String> words = words("READY");
+        List<String> notices = new ArrayList<>();
+        String line = String.valueOf(out.readLine());
+        while (line.startsWith("NOTICE ")) {
+            notices.add(line.substring("NOTICE ".length()));
+            line = String.valueOf(out.readLine());
+        }
+        List<String> words = words("READY", line);
         return new Ready(
-                Integer.parseInt(words.get(1)),
-                Integer.parseInt(words.get(2)),
-                where(words.subList(3, 8)),
-                Long.parseLong(words.get(8)));
+                Integer.parseInt(words.get(1)), notices, where(words.subList(2, 7)), Long.parseLong(words.get(7)));
     }
 
     void send(String word) throws IOException {
@@ -89,11 +94,10 @@ final class ChildProcess implements AutoCloseable {
     }
 
     Where ack() throws IOException {
-        return where(words("ACK").subList(1, 6));
+        return where(words("ACK", out.readLine()).subList(1, 6));
     }
 
-    private List<String> words(String first) throws IOException {
-        String line = out.readLine();
+    private static List<String> words(String first, @Nullable String line) throws IOException {
         if (line == null || !line.startsWith(first + " ")) {
             throw new IOException("expected " + first + " and read " + line);
         }

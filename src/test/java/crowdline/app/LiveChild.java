@@ -25,7 +25,7 @@ import java.util.stream.IntStream;
 
 /**
  * A live desk without a screen, to be killed. Takes a folder and the seconds of every figure; reads words from standard
- * input and answers each with {@code ACK} once its event is done. Figure starts are told on the machine's monotonic clock.
+ * input and answers each with {@code ACK} once its event is on the disk. Figure starts are told on the machine's monotonic clock.
  */
 final class LiveChild {
     static final int FIGURES = 5000;
@@ -38,7 +38,8 @@ final class LiveChild {
         JournalOpening opening = new JournalShelf(Path.of(args[0]), JournalMachine.here(new MonotonicTicker()), 3600)
                 .open(new JournalShow("/shows/harbour.json", "aa"));
         try (LiveDesk desk = new LiveDesk(opening, (act, variant, figures) -> index -> figureS)) {
-            out.println("READY " + opening.events() + " " + opening.notices().size() + " " + where(desk) + " "
+            opening.notices().forEach(notice -> out.println("NOTICE " + notice));
+            out.println("READY " + opening.events() + " " + where(desk) + " "
                     + ProcessHandle.current()
                             .info()
                             .totalCpuDuration()
@@ -48,6 +49,7 @@ final class LiveChild {
             for (String word = in.readLine(); word != null; word = in.readLine()) {
                 LiveEvent event = event(word).apply(desk.nowS());
                 Step step = desk.submit(event).join();
+                desk.written().join();
                 out.println((step instanceof Step.Moved ? "ACK " : "REFUSED ") + where(desk));
             }
         }

@@ -8,6 +8,7 @@ import crowdline.live.Flown;
 import crowdline.live.JournalHealth;
 import crowdline.live.LiveEvent;
 import crowdline.live.LiveSnapshot;
+import crowdline.live.Note;
 import crowdline.live.Phase;
 import crowdline.live.PlanAnchor;
 import crowdline.live.ShowEvent;
@@ -73,14 +74,16 @@ class LiveDeskTest {
     }
 
     @Test
-    void eventIsOnTheDiskBeforeItIsShown() throws Exception {
+    void whatIsNotMarkedAsUnwrittenIsOnTheDisk() throws Exception {
         List<String> missing = Collections.synchronizedList(new ArrayList<>());
         try (LiveDesk desk = desk()) {
             desk.onChange(s -> {
                 try {
                     String journal = Files.readString(folder.resolve("0001-2026-05-02.journal"));
-                    s.state().notes().stream()
-                            .map(n -> n.text())
+                    List<Note> notes = s.state().notes();
+                    notes.stream()
+                            .limit(Math.max(0, notes.size() - s.unwritten()))
+                            .map(Note::text)
                             .filter(text -> !journal.contains(text))
                             .forEach(missing::add);
                 } catch (java.io.IOException e) {
@@ -91,9 +94,13 @@ class LiveDeskTest {
             for (int i = 0; i < 20; i++) {
                 String text = "note number " + i;
                 desk.post(atS -> new LiveEvent.NoteMade(atS, text));
+                if (i % 5 == 0) {
+                    desk.written().join();
+                }
             }
-            desk.wake().join();
+            desk.written().join();
             assertThat(desk.snapshot().state().notes()).hasSize(20);
+            assertThat(desk.snapshot().unwritten()).isZero();
         }
         assertThat(missing).isEmpty();
     }
@@ -195,8 +202,8 @@ class LiveDeskTest {
             assertThat(desk.snapshot().journal()).isInstanceOf(JournalHealth.NotWriting.class);
 
             Files.delete(blocked);
-            desk.wake().join();
-            assertThat(desk.snapshot().journal()).isEqualTo(new JournalHealth.Writing());
+            desk.written().join();
+            assertThat(desk.snapshot().journal()).isInstanceOf(JournalHealth.WritingAgain.class);
         }
         try (LiveDesk again = desk(blocked)) {
             assertThat(again.snapshot().state().figureId()).isEqualTo("loop");
