@@ -168,6 +168,14 @@ public final class Pictures {
     }
 
     private static BufferedImage draw(Appearance appearance, Setting setting, Consumer<ConsolePane> scene) {
+        return Snapshot.of(
+                window(appearance, setting.widthPx(), setting.heightPx(), scene),
+                setting.widthPx(),
+                setting.heightPx());
+    }
+
+    /** What a window holds, with its menus, in a scene. */
+    static JPanel window(Appearance appearance, int widthPx, int heightPx, Consumer<ConsolePane> scene) {
         CommandActions actions = new CommandActions(command -> {});
         Nothing demo = new Nothing("Open the demo show");
         ConsoleMenus menus =
@@ -176,10 +184,10 @@ public final class Pictures {
         JPanel window = new JPanel(new BorderLayout());
         window.add(menus.bar(), BorderLayout.NORTH);
         window.add(pane, BorderLayout.CENTER);
-        window.setPreferredSize(new Dimension(setting.widthPx(), setting.heightPx()));
+        window.setPreferredSize(new Dimension(widthPx, heightPx));
         scene.accept(pane);
         menus.chosen(pane.place());
-        return Snapshot.of(window, setting.widthPx(), setting.heightPx());
+        return window;
     }
 
     /** Stands for a button in a picture, where nobody can press it. */

@@ -1,18 +1,23 @@
 package crowdline.console.live;
 
 import crowdline.console.theme.Appearance;
+import java.awt.Container;
 import java.awt.Dimension;
+import java.awt.Window;
 import javax.swing.JPanel;
 
 /** The Live place: four rows, each with its share of the height whatever they hold. */
 public final class LivePanel extends JPanel {
     private static final double STRIP = 0.07;
     private static final double NOW = 0.33;
-    private static final double SAY = 0.38;
-    /** The room the design was drawn for: a window of 1280 by 800 less its menu bar and caution line. */
+    private static final double SAY = 0.39;
+    private static final double NEXT = 0.21;
+    /** The room the design was drawn for: a window of 1280 by 800 less its menu bar and caution line at the largest zoom. */
     private static final double DESIGNED_WIDTH_PX = 1280;
 
-    private static final double DESIGNED_HEIGHT_PX = 736;
+    private static final double DESIGNED_HEIGHT_PX = 700;
+    /** What the bars above and below the rows take at the largest zoom. */
+    private static final double BARS_PX = 99;
 
     private final StripRow strip;
     private final NowRow now;
@@ -61,10 +66,25 @@ public final class LivePanel extends JPanel {
         now.setBounds(0, a, w, b - a);
         say.setBounds(0, b, w, c - b);
         next.setBounds(0, c, w, h - c);
-        double scale = Math.max(0.4, Math.min(w / DESIGNED_WIDTH_PX, h / DESIGNED_HEIGHT_PX));
+        double room = roomPx();
+        double scale = Math.max(0.4, Math.min(w / DESIGNED_WIDTH_PX, room / DESIGNED_HEIGHT_PX));
+        // Less one, since a row is a whole number of pixels.
+        strip.room(room * STRIP - 1);
+        now.room(room * NOW - 1);
+        say.room(room * SAY - 1);
+        next.room(room * NEXT - 1);
         strip.wear(appearance, scale);
         now.wear(appearance, scale);
         say.wear(appearance, scale);
         next.wear(appearance, scale);
+    }
+
+    /** The height there is at every zoom: what the bars take at the largest is left free before. */
+    private double roomPx() {
+        Container top = this;
+        for (Container in = getParent(); in != null && !(in instanceof Window); in = in.getParent()) {
+            top = in;
+        }
+        return top == this ? getHeight() : Math.min(getHeight(), Math.max(1, top.getHeight() - BARS_PX));
     }
 }

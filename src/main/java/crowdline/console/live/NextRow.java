@@ -1,19 +1,38 @@
 package crowdline.console.live;
 
+import crowdline.console.live.NextView.FactView;
 import crowdline.console.live.NextView.Later;
 import crowdline.console.paint.Box;
+import crowdline.console.paint.Growth;
+import crowdline.console.paint.Growth.Item;
 import crowdline.console.paint.Mark;
-import crowdline.console.paint.Painted;
 import crowdline.console.paint.Pen;
 import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import java.util.List;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Paints what comes: the next figure with its call, the two after it, and three facts with their numbers. */
-final class NextRow extends Painted<NextView> {
-    /** Below this many designed pixels across, the figures after the next give up their place; tuned by looking. */
-    private static final double ROOM_FOR_LATER_PX = 800;
+final class NextRow extends LiveRow<NextView> {
+    private static final double FACTS_SHARE = 0.35;
+    private static final double LATER_SHARE = 0.16;
+    private static final double GAP_PX = 22;
+    private static final double LEAST_NAME_PX = 22;
+    private static final double LEAST_CALL_PX = 18;
+    private static final int CALL_LINES = 3;
+
+    /** In the order of their importance: the figure with its seconds, its call, the facts, the two more of them, then the rest. */
+    private static final int NAME = 0;
+
+    private static final int CALL = 1;
+    private static final int CAPTION = 2;
+    private static final int FACTS = 3;
+    private static final int MORE_FACTS = 4;
+    private static final int LATER = 5;
+
+    private final transient Settled settled = new Settled();
 
     NextRow(Appearance appearance) {
         super("Next", appearance);
@@ -35,78 +54,189 @@ final class NextRow extends Painted<NextView> {
 
     @Override
     protected void paint(Pen pen, NextView v, Box box) {
-        Box inner = box.inset(pen.px(20), pen.px(10));
-        boolean roomy = inner.w() / (pen.px(1) * pen.appearance().zoom().factor()) > ROOM_FOR_LATER_PX;
-        double factsWidth = inner.w() * (roomy ? 0.35 : 0.42);
-        double laterWidth = roomy ? inner.w() * 0.16 : 0;
-        double gap = pen.px(22);
-        next(pen, v, inner.leftOf(factsWidth + laterWidth + gap * (roomy ? 2 : 1)));
-        Box right = inner.right(factsWidth);
-        if (roomy) {
-            later(pen, v, inner.leftOf(factsWidth + gap).right(laterWidth));
+        Box inner = within(box).inset(pen.px(20), pen.px(8));
+        double[] sizes = sizes(pen, v, inner);
+        Parts parts = Parts.of(pen, v, inner, sizes);
+        next(pen, v, sizes, parts.next());
+        if (parts.laterShown()) {
+            later(pen, v, sizes[LATER], parts.later());
         }
-        FactPainter.paint(pen, v.facts(), right);
+        if (parts.facts() > 0) {
+            FactPainter.paint(pen, v.facts().subList(0, parts.facts()), parts.factsBox(), sizes[FACTS]);
+        }
     }
 
-    private static void next(Pen pen, NextView v, Box box) {
-        double captionHeight = Math.min(pen.sizePx(TextRole.VALUE) * 1.3, box.h() * 0.22);
-        Box top = box.top(captionHeight);
-        TextBlock caption = pen.line(v.caption(), TextRole.VALUE, false, top);
+    /** The columns that are shown; what nobody has leaves its room to the others at no zoom, so that nothing moves. */
+    private record Parts(Box next, Box later, boolean laterShown, Box factsBox, int facts) {
+        static Parts of(Pen pen, NextView v, Box inner, double[] sizes) {
+            double gap = pen.px(GAP_PX);
+            boolean facts = sizes[FACTS] > 0;
+            boolean later = sizes[LATER] > 0;
+            Box rest = facts ? inner.leftOf(inner.w() * FACTS_SHARE + gap) : inner;
+            Box next = later ? rest.leftOf(inner.w() * LATER_SHARE + gap) : rest;
+            int shown = facts
+                    ? Math.min(
+                            sizes[MORE_FACTS] > 0 ? FactPainter.PLACES : 1,
+                            v.facts().size())
+                    : 0;
+            return new Parts(
+                    next,
+                    rest.right(inner.w() * LATER_SHARE),
+                    later && !v.later().isEmpty(),
+                    inner.right(inner.w() * FACTS_SHARE),
+                    shown);
+        }
+    }
+
+    /** What the sizes depend on; the digits of a countdown change nothing. */
+    private record Texts(
+            String caption,
+            String in,
+            String where,
+            @Nullable Mark swapped,
+            String name,
+            String call,
+            List<String> later,
+            List<FactView> facts,
+            Box box) {}
+
+    private double[] sizes(Pen pen, NextView v, Box box) {
+        Texts texts = new Texts(
+                v.caption(),
+                Settled.still(v.in()),
+                v.where(),
+                v.swapped(),
+                v.name(),
+                v.call(),
+                v.later().stream().map(l -> l.name() + inWords(l)).toList(),
+                v.facts(),
+                box);
+        double value = pen.designedPx(TextRole.VALUE);
+        double small = pen.designedPx(TextRole.SMALL);
+        double factsPx = FactPainter.sizePx(pen, v.facts(), FactPainter.words(pen, factCell(pen, box, 3), small));
+        return settled.sizes(
+                texts,
+                pen,
+                () -> Growth.sizes(
+                        List.of(
+                                Item.stays(pen.px(LEAST_NAME_PX), pen.designedPx(TextRole.NEXT)),
+                                Item.leaves(pen.px(LEAST_CALL_PX), pen.designedPx(TextRole.READ)),
+                                Item.stays(pen.px(16), value),
+                                Item.leaves(factsPx, factsPx),
+                                Item.more(),
+                                Item.leaves(small, small)),
+                        sizes -> holds(pen, v, box, sizes),
+                        pen.appearance().zoom()));
+    }
+
+    private static Box factCell(Pen pen, Box inner, int facts) {
+        return FactPainter.cell(pen, inner.right(inner.w() * FACTS_SHARE), facts);
+    }
+
+    private static String inWords(Later later) {
+        Mark swapped = later.swapped();
+        return Settled.still(swapped == null ? later.in() : swapped.word());
+    }
+
+    private static boolean holds(Pen pen, NextView v, Box inner, double[] sizes) {
+        Parts parts = Parts.of(pen, v, inner, sizes);
+        Box box = parts.next();
+        TextBlock name = pen.at(v.name(), true, sizes[NAME], box, 1);
+        TextBlock call = call(pen, v, sizes[CALL], box);
+        double tall = pen.lineHeightPx(true, sizes[CAPTION]) + name.heightPx() + callHeight(pen, call, sizes[CALL]);
+        boolean fits =
+                (name.whole() || (sizes[NAME] <= pen.px(LEAST_NAME_PX) && !parts.laterShown() && parts.facts() == 0))
+                        && (call.whole() || sizes[CALL] <= pen.px(LEAST_CALL_PX))
+                        && captionWidth(pen, v, sizes[CAPTION]) <= Math.max(box.w(), pen.px(16) * 20)
+                        && tall <= box.h();
+        return fits
+                && (parts.facts() == 0
+                        || FactPainter.holds(pen, v.facts().subList(0, parts.facts()), parts.factsBox(), sizes[FACTS]))
+                && (!parts.laterShown() || laterFits(pen, v, sizes[LATER], parts.later()));
+    }
+
+    private static double captionWidth(Pen pen, NextView v, double sizePx) {
+        return pen.widthPx(v.caption(), false, sizePx) + pen.px(8) + pen.widthPx(Settled.still(v.in()), true, sizePx);
+    }
+
+    private static TextBlock call(Pen pen, NextView v, double sizePx, Box box) {
+        return pen.at(v.call(), false, Math.max(1, sizePx), box, CALL_LINES);
+    }
+
+    private static double callHeight(Pen pen, TextBlock call, double sizePx) {
+        return sizePx <= 0 || call.widthPx() <= 0 ? 0 : call.heightPx() + pen.px(2);
+    }
+
+    private static void next(Pen pen, NextView v, double[] sizes, Box box) {
+        double sizePx = sizes[CAPTION];
+        Box top = box.top(pen.lineHeightPx(true, sizePx));
+        TextBlock caption = pen.at(v.caption(), false, sizePx, top, 1);
         pen.midway(caption, top, pen.palette().soft());
         Box in = top.rightOf(caption.widthPx() + pen.px(8));
-        TextBlock seconds = pen.line(v.in(), TextRole.VALUE, true, in);
+        TextBlock seconds = pen.at(v.in(), true, sizePx, in, 1);
         pen.midway(seconds, in, pen.palette().text());
-        Box where = in.rightOf(seconds.widthPx() + pen.px(18));
+        Box where = in.rightOf(pen.widthPx(Settled.still(v.in()), true, sizePx) + pen.px(18));
+        double smallPx = sizePx * 0.82;
         Mark swapped = v.swapped();
         if (swapped != null) {
-            where = where.rightOf(pen.mark(swapped, TextRole.SMALL, where) + pen.px(18));
+            where = where.rightOf(pen.mark(swapped, smallPx, where) + pen.px(18));
         }
-        pen.midway(
-                pen.line(v.where(), TextRole.SMALL, false, where),
-                where,
-                pen.palette().soft());
-        double nameHeight = Math.min(pen.sizePx(TextRole.NEXT) * 1.3, box.h() * 0.34);
-        Box name = box.belowTop(captionHeight).top(nameHeight);
-        pen.midway(
-                pen.line(v.name(), TextRole.NEXT, true, name),
-                name,
-                pen.palette().text());
-        Box call = box.belowTop(captionHeight + nameHeight + pen.px(2));
-        pen.atTop(
-                pen.lines(v.call(), TextRole.READ, false, call, 3),
-                call,
-                pen.palette().text());
+        TextBlock look = pen.at(v.where(), false, smallPx, where, 1);
+        if (look.whole()) {
+            pen.midway(look, where, pen.palette().soft());
+        }
+        TextBlock name = pen.at(v.name(), true, sizes[NAME], box, 1);
+        Box below = box.belowTop(top.h());
+        pen.atTop(name, below, pen.palette().text());
+        if (sizes[CALL] > 0) {
+            Box rest = below.belowTop(name.heightPx() + pen.px(2));
+            pen.atTop(call(pen, v, sizes[CALL], rest), rest, pen.palette().text());
+        }
     }
 
-    private static void later(Pen pen, NextView v, Box box) {
-        double captionHeight = Math.min(pen.sizePx(TextRole.VALUE) * 1.3, box.h() * 0.22);
-        if (v.later().isEmpty()) {
-            return;
+    private static double laterHead(Pen pen, double sizePx) {
+        return pen.lineHeightPx(false, sizePx) * 1.1;
+    }
+
+    /** One of the figures after the next: its name in two lines at most, and under it when. */
+    private static boolean laterFits(Pen pen, NextView v, double sizePx, Box box) {
+        double small = pen.designedPx(TextRole.SMALL);
+        Box rest = box.belowTop(laterHead(pen, sizePx));
+        double tall = 0;
+        boolean whole = true;
+        for (Later later : v.later()) {
+            TextBlock name = pen.at(later.name(), true, sizePx, rest, 2);
+            whole &= name.whole() && pen.widthPx(inWords(later), false, sizePx) <= box.w();
+            tall += name.heightPx() + pen.lineHeightPx(false, sizePx);
         }
-        Box top = box.top(captionHeight);
-        pen.midway(
-                pen.line("Then", TextRole.VALUE, false, top), top, pen.palette().soft());
-        Box rest = box.belowTop(captionHeight);
-        double each = rest.h() / 2;
-        for (int i = 0; i < Math.min(2, v.later().size()); i++) {
-            Later later = v.later().get(i);
-            Box cell = rest.belowTop(i * each).top(each - pen.px(4));
-            double inHeight = cell.h() * 0.36;
-            Box name = cell.aboveBottom(inHeight);
-            pen.midway(
-                    pen.lines(later.name(), TextRole.SMALL, true, name, 2),
-                    name,
-                    pen.palette().text());
-            Box in = cell.bottom(inHeight);
+        // At its smallest it is shown all the same, a name cut if need be.
+        return sizePx <= small || (whole && tall <= rest.h());
+    }
+
+    private static void later(Pen pen, NextView v, double sizePx, Box box) {
+        double head = laterHead(pen, sizePx);
+        Box top = box.top(head);
+        pen.midway(pen.at("Then", false, sizePx, top, 1), top, pen.palette().soft());
+        Box rest = box.belowTop(head);
+        double line = pen.lineHeightPx(true, sizePx);
+        double y = rest.y();
+        int lines = Math.max(1, (int)
+                Math.floor((rest.h() / line - v.later().size()) / v.later().size()));
+        for (Later later : v.later()) {
+            Box cell = new Box(rest.x(), y, rest.w(), rest.maxY() - y);
+            TextBlock name = pen.at(later.name(), true, sizePx, cell, Math.min(2, lines));
+            pen.atTop(name, cell, pen.palette().text());
+            Box in = cell.belowTop(name.heightPx()).top(line);
             Mark swapped = later.swapped();
             if (swapped != null) {
-                pen.mark(swapped, TextRole.SMALL, in);
-                continue;
+                pen.mark(swapped, sizePx, in);
+            } else {
+                pen.midway(
+                        pen.at(later.in(), false, sizePx, in, 1),
+                        in,
+                        pen.palette().soft());
             }
-            pen.midway(
-                    pen.line(later.in(), TextRole.SMALL, false, in),
-                    in,
-                    pen.palette().soft());
+            y += name.heightPx() + line + pen.px(3);
         }
     }
 }

@@ -1,21 +1,34 @@
 package crowdline.console.live;
 
 import crowdline.console.paint.Box;
+import crowdline.console.paint.Growth;
+import crowdline.console.paint.Growth.Item;
 import crowdline.console.paint.Mark;
-import crowdline.console.paint.Painted;
 import crowdline.console.paint.Pen;
 import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
-/** Paints what is being flown: the name as large as fits, what to look for, the time left, and the path from the crowd and from above. */
-final class NowRow extends Painted<NowView> {
+/** Paints what is being flown: the name as large as fits, what to look for, the time left, and the figure as the crowd sees it. */
+final class NowRow extends LiveRow<NowView> {
     private static final double SIDE_SHARE = 0.36;
-    /** How much of the room between caption and bar the sentence may take from the name; tuned by looking. */
-    private static final double LOOK_SHARE = 0.43;
-
     private static final double LEAST_NAME_PX = 26;
+    private static final double LEAST_LOOK_PX = 26;
+    private static final double LEAST_CAPTION_PX = 20;
+    /** A name that is large already leaves what the zoom adds to the smaller texts. Tuned by looking. */
+    private static final double NAME_GROWS = 0.3;
+
+    private static final int NAME_LINES = 2;
+    private static final int LOOK_LINES = 3;
+
+    private static final int NAME = 0;
+    private static final int LEFT = 1;
+    private static final int LOOK = 2;
+    private static final int CAPTION = 3;
+
+    private final transient Settled settled = new Settled();
 
     NowRow(Appearance appearance) {
         super("Flying now", appearance);
@@ -33,43 +46,102 @@ final class NowRow extends Painted<NowView> {
 
     @Override
     protected void paint(Pen pen, NowView v, Box box) {
-        Box inner = box.inset(pen.px(20), pen.px(8));
+        Box inner = within(box).inset(pen.px(20), pen.px(8));
         double side = inner.w() * SIDE_SHARE;
         words(pen, v, inner.leftOf(side + pen.px(24)));
         ActPainter.paint(pen, v.side(), inner.right(side));
     }
 
-    private static void words(Pen pen, NowView v, Box box) {
-        double captionHeight = Math.min(pen.sizePx(TextRole.VALUE) * 1.3, box.h() * 0.15);
-        caption(pen, v, box.top(captionHeight));
-        double barHeight = Math.min(pen.sizePx(TextRole.NEXT) * 1.15, box.h() * 0.2);
-        Box middle = box.belowTop(captionHeight).aboveBottom(barHeight + pen.px(6));
-        TextBlock look = pen.lines(v.look(), TextRole.LOOK, false, middle.top(middle.h() * LOOK_SHARE), 3);
-        double lookHeight = look.heightPx() + pen.px(4);
-        Box name = middle.aboveBottom(lookHeight);
-        TextBlock big =
-                pen.block(List.of(v.name()), pen.strong(), pen.sizePx(TextRole.FIGURE), pen.px(LEAST_NAME_PX), name, 2);
-        pen.midway(big, name, pen.palette().text());
-        pen.atTop(look, middle.bottom(lookHeight), pen.palette().text());
-        bar(pen, v, box.bottom(barHeight));
+    /** What the sizes depend on; the digits of a countdown change nothing. */
+    private record Texts(
+            String name,
+            String look,
+            String left,
+            String caption,
+            @Nullable Mark state,
+            Box box) {}
+
+    private double[] sizes(Pen pen, NowView v, Box box) {
+        String left = Settled.still(v.left());
+        Texts texts = new Texts(v.name(), v.look(), left, v.caption(), v.state(), box);
+        return settled.sizes(
+                texts,
+                pen,
+                () -> Growth.sizes(
+                        List.of(
+                                Item.stays(pen.px(LEAST_NAME_PX), pen.designedPx(TextRole.FIGURE))
+                                        .growingBy(NAME_GROWS),
+                                Item.stays(pen.designedPx(TextRole.NEXT), pen.designedPx(TextRole.NEXT)),
+                                Item.leaves(pen.px(LEAST_LOOK_PX), pen.designedPx(TextRole.LOOK)),
+                                Item.stays(pen.px(LEAST_CAPTION_PX), pen.designedPx(TextRole.VALUE))),
+                        sizes -> holds(pen, v, left, box, sizes),
+                        pen.appearance().zoom()));
     }
 
-    private static void caption(Pen pen, NowView v, Box box) {
-        TextBlock caption = pen.line(v.caption(), TextRole.VALUE, false, box);
+    private static boolean holds(Pen pen, NowView v, String left, Box box, double[] sizes) {
+        TextBlock name = name(pen, v, sizes[NAME], box);
+        TextBlock look = look(pen, v, sizes[LOOK], box);
+        double leftWidth = left.isEmpty() ? 0 : pen.widthPx(left, true, sizes[LEFT]);
+        Mark state = v.state();
+        double captionWidth = pen.widthPx(v.caption(), false, sizes[CAPTION])
+                + (state == null ? 0 : pen.px(24) + pen.widthPx(state, sizes[CAPTION]));
+        boolean nameFits = name.whole() || sizes[NAME] <= pen.px(LEAST_NAME_PX);
+        boolean lookFits = look.whole() || sizes[LOOK] <= pen.px(LEAST_LOOK_PX);
+        double tall = pen.lineHeightPx(true, sizes[CAPTION])
+                + name.heightPx()
+                + lookHeight(pen, look, sizes[LOOK])
+                + barHeight(pen, v, sizes[LEFT]);
+        boolean captionFits = captionWidth <= box.w() || sizes[CAPTION] <= pen.px(LEAST_CAPTION_PX);
+        return nameFits && lookFits && captionFits && leftWidth <= box.w() * 0.5 && tall <= box.h();
+    }
+
+    private static TextBlock name(Pen pen, NowView v, double sizePx, Box box) {
+        return pen.at(v.name(), true, sizePx, box, NAME_LINES);
+    }
+
+    private static TextBlock look(Pen pen, NowView v, double sizePx, Box box) {
+        return pen.at(v.look(), false, Math.max(1, sizePx), box, LOOK_LINES);
+    }
+
+    private static double lookHeight(Pen pen, TextBlock look, double sizePx) {
+        return sizePx <= 0 ? 0 : look.heightPx() + pen.px(4);
+    }
+
+    private static double barHeight(Pen pen, NowView v, double sizePx) {
+        return v.left().isEmpty() ? 0 : pen.lineHeightPx(true, sizePx) + pen.px(2);
+    }
+
+    private void words(Pen pen, NowView v, Box box) {
+        double[] sizes = sizes(pen, v, box);
+        double captionHeight = pen.lineHeightPx(true, sizes[CAPTION]);
+        caption(pen, v, sizes[CAPTION], box.top(captionHeight));
+        double barHeight = barHeight(pen, v, sizes[LEFT]);
+        Box middle = box.belowTop(captionHeight).aboveBottom(barHeight);
+        TextBlock look = look(pen, v, sizes[LOOK], middle);
+        double lookHeight = lookHeight(pen, look, sizes[LOOK]);
+        Box name = middle.aboveBottom(lookHeight);
+        pen.midway(name(pen, v, sizes[NAME], name), name, pen.palette().text());
+        if (lookHeight > 0) {
+            pen.atTop(look, middle.bottom(lookHeight), pen.palette().text());
+        }
+        if (barHeight > 0) {
+            bar(pen, v, sizes[LEFT], box.bottom(barHeight));
+        }
+    }
+
+    private static void caption(Pen pen, NowView v, double sizePx, Box box) {
+        TextBlock caption = pen.at(v.caption(), false, sizePx, box, 1);
         pen.midway(caption, box, pen.palette().soft());
         Mark state = v.state();
         if (state != null) {
-            pen.mark(state, TextRole.VALUE, box.rightOf(caption.widthPx() + pen.px(24)));
+            pen.mark(state, sizePx, box.rightOf(caption.widthPx() + pen.px(24)));
         }
     }
 
-    private static void bar(Pen pen, NowView v, Box box) {
-        double wordWidth = pen.sizePx(TextRole.NEXT) * 3.4;
-        if (v.left().isEmpty()) {
-            return;
-        }
+    private static void bar(Pen pen, NowView v, double sizePx, Box box) {
+        double wordWidth = Math.max(sizePx * 3.4, pen.widthPx(Settled.still(v.left()), true, sizePx));
         Box bar = box.leftOf(wordWidth + pen.px(12));
-        double thick = pen.px(12);
+        double thick = Math.min(pen.px(12), box.h() * 0.4);
         pen.bar(
                 new Box(bar.x(), bar.midY() - thick / 2, bar.w(), thick),
                 v.leftShare(),
@@ -77,8 +149,6 @@ final class NowRow extends Painted<NowView> {
                 pen.palette().sunk());
         Box words = box.right(wordWidth);
         pen.midway(
-                pen.line(v.left(), TextRole.NEXT, true, words),
-                words,
-                pen.palette().text());
+                pen.at(v.left(), true, sizePx, words, 1), words, pen.palette().text());
     }
 }

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What to say now, or that nothing is to be said.
  *
- * @param what whether there are words, a quiet, or neither
+ * @param what whether there are words and their time has come, a quiet, or neither
  * @param caption such as "Say now"
  * @param kind the remark's kind in a word, or why it is quiet; may be empty
  * @param breaths the words, broken where one breathes
@@ -26,7 +26,11 @@ public record SayView(
 
     /** What the row holds. */
     public enum What {
+        /** Words to say now. */
         WORDS,
+        /** Words whose time has not come. */
+        WAITING,
+        /** A quiet. */
         LISTEN,
         NOTHING
     }

@@ -60,7 +60,7 @@ final class SayWords {
         }
         boolean waits = turn.startS() - nowS > NOW_S
                 && !SayWhen.of(moment, words, turn.remark()).mayBeSaid(turn.remark());
-        return new Saying(words(moment, words, turn, nowS), turn.remark().id(), turn.shortForm(), waits);
+        return new Saying(words(moment, words, turn, nowS, waits), turn.remark().id(), turn.shortForm(), waits);
     }
 
     private static @Nullable Turn turn(Moment moment, ShowWords words) {
@@ -97,7 +97,7 @@ final class SayWords {
         return null;
     }
 
-    private static SayView words(Moment moment, ShowWords words, Turn turn, double nowS) {
+    private static SayView words(Moment moment, ShowWords words, Turn turn, double nowS, boolean waits) {
         SpokenTime time = words.time(turn.remark(), turn.shortForm());
         double goneS = steps(Math.max(0, nowS - turn.startS()));
         double takesS = Math.max(0.1, time.seconds());
@@ -113,7 +113,7 @@ final class SayWords {
                 : turn.begun() ? "Saying" : "Say now";
         String kind = ShowWords.word(turn.remark().kind()) + (turn.shortForm() ? ", short form" : "");
         return new SayView(
-                What.WORDS,
+                waits ? What.WAITING : What.WORDS,
                 caption,
                 kind,
                 Breaths.lines(ShowWords.text(turn.remark(), turn.shortForm()), BREATH_CHARS),

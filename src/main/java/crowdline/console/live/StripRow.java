@@ -2,12 +2,11 @@ package crowdline.console.live;
 
 import crowdline.console.paint.Box;
 import crowdline.console.paint.LabelledCells;
-import crowdline.console.paint.Painted;
 import crowdline.console.paint.Pen;
 import crowdline.console.theme.Appearance;
 
 /** Paints the strip: small, calm, always there, each value in a place of its own. */
-final class StripRow extends Painted<StripView> {
+final class StripRow extends LiveRow<StripView> {
     /** Shares of the width: act, time, drift, source, sureness, reading, hour; tuned to the longest words of each. */
     private static final double[] SHARES = {0.235, 0.14, 0.13, 0.115, 0.15, 0.14, 0.09};
 
@@ -30,13 +29,14 @@ final class StripRow extends Painted<StripView> {
 
     @Override
     protected void paint(Pen pen, StripView v, Box box) {
-        new LabelledCells(pen, box, SHARES)
-                .words("Act", v.act())
+        new LabelledCells(pen, within(box), SHARES)
+                .name(v.act())
                 .words("Time in the act", v.timeInAct())
                 .mark("Against the plan", v.drift())
                 .mark("Moved by", v.source())
                 .mark("Position", v.sureness())
                 .mark("Last reading", v.reading())
-                .words("Hour", v.hour());
+                .words("Hour", v.hour())
+                .paint();
     }
 }

@@ -3,6 +3,7 @@ package crowdline.console.paint;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Palette;
 import crowdline.console.theme.TextRole;
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
@@ -14,6 +15,12 @@ import java.util.List;
 public final class Pen {
     /** Nothing is ever set smaller than this at scale 1; tuned: the smallest that reads at arm's length. */
     private static final double LEAST_PX = 11;
+
+    /** How high a shape is against the words beside it, and how far off against its height. */
+    private static final double SHAPE = 0.74;
+
+    private static final double SHAPE_GAP = 0.45;
+    private static final Box ENDLESS = new Box(0, 0, 1e5, 1e5);
 
     private final Graphics2D g;
     private final Appearance appearance;
@@ -47,6 +54,11 @@ public final class Pen {
     /** A role's size in this window at this zoom. */
     public double sizePx(TextRole role) {
         return appearance.sizePx(role, scale);
+    }
+
+    /** A role's size in this window at 100 %. */
+    public double designedPx(TextRole role) {
+        return appearance.theme().typeface().sizePx(role) * scale;
     }
 
     public double leastPx() {
@@ -85,6 +97,45 @@ public final class Pen {
         return fit.fit(new TextFit.Wish(breaths, font, mostPx, leastPx, box.w(), box.h(), mostLines));
     }
 
+    /** Words at one size, in as many lines as they need across a box, cut with an ellipsis where there are more. */
+    public TextBlock at(List<String> breaths, boolean strong, double sizePx, Box box, int mostLines) {
+        return block(breaths, strong ? strong() : plain(), sizePx, sizePx, box, mostLines);
+    }
+
+    /** The same for words without breaths. */
+    public TextBlock at(String text, boolean strong, double sizePx, Box box, int mostLines) {
+        return at(List.of(text), strong, sizePx, box, mostLines);
+    }
+
+    /** How wide words are in one line at a size. */
+    public double widthPx(String text, boolean strong, double sizePx) {
+        return at(text, strong, sizePx, ENDLESS, 1).widthPx();
+    }
+
+    /** How high a line of this type is at a size. */
+    public double lineHeightPx(boolean strong, double sizePx) {
+        return at("0", strong, sizePx, ENDLESS, 1).heightPx();
+    }
+
+    /** How wide a shape and its word are at a size. */
+    public double widthPx(Mark mark, double sizePx) {
+        double shape = sizePx * SHAPE;
+        // A whole pixel more, so that no rounding cuts the word in a box of just this width.
+        return shape * (Forms.aspect(mark.form()) + SHAPE_GAP) + widthPx(mark.word(), true, sizePx) + 1;
+    }
+
+    /** Draws a shape and its word at a size, midway down a box. */
+    public double mark(Mark mark, double sizePx, Box box) {
+        double shape = Math.min(sizePx * SHAPE, box.h());
+        double before = shape * (Forms.aspect(mark.form()) + SHAPE_GAP);
+        Color colour = appearance.theme().tone(mark.tone());
+        g.setColor(colour);
+        Forms.draw(g, mark.form(), box.x(), box.midY() - shape / 2, shape);
+        TextBlock word = at(mark.word(), true, sizePx, box.rightOf(before), 1);
+        midway(word, box.rightOf(before), colour);
+        return before + word.widthPx();
+    }
+
     /** Draws a block at the top left of a box. */
     public void atTop(TextBlock block, Box box, Color colour) {
         block.draw(g, box.x(), box.y(), colour);
@@ -121,9 +172,9 @@ public final class Pen {
     }
 
     private double mark(Mark mark, TextRole role, Box box, int mostLines, Color colour) {
-        double shape = Math.min(sizePx(role) * 0.74, box.h() * 0.8);
+        double shape = Math.min(sizePx(role) * SHAPE, box.h() * 0.8);
         double wide = shape * Forms.aspect(mark.form());
-        double gap = shape * 0.45;
+        double gap = shape * SHAPE_GAP;
         TextBlock word = lines(mark.word(), role, true, box.rightOf(wide + gap), mostLines);
         g.setColor(colour);
         Forms.draw(g, mark.form(), box.x(), box.midY() - shape / 2, shape);
@@ -148,5 +199,23 @@ public final class Pen {
     public void fill(Box box, Color colour) {
         g.setColor(colour);
         g.fill(new Rectangle2D.Double(box.x(), box.y(), box.w(), box.h()));
+    }
+
+    /** A filled box with round corners, behind a word. */
+    public void tag(Box box, Color colour) {
+        g.setColor(colour);
+        g.fill(round(box));
+    }
+
+    /** The outline of a box with round corners, within it. */
+    public void hollow(Box box, double thickPx, Color colour) {
+        g.setColor(colour);
+        g.setStroke(new BasicStroke((float) thickPx));
+        g.draw(round(box.inset(thickPx / 2, thickPx / 2)));
+    }
+
+    private RoundRectangle2D round(Box box) {
+        double round = Math.min(box.h(), px(12));
+        return new RoundRectangle2D.Double(box.x(), box.y(), box.w(), box.h(), round, round);
     }
 }

@@ -21,7 +21,7 @@ public record TextBlock(List<Line> lines, Font font, double ascentPx, double hei
      * One line.
      *
      * @param text its words
-     * @param from how many letters of the text stand before it
+     * @param from how many letters of the text stand before it, not counting spaces, which a line may begin without
      * @param topPx its top within the block
      * @param widthPx its width
      */
@@ -36,12 +36,28 @@ public record TextBlock(List<Line> lines, Font font, double ascentPx, double hei
         draw(g, x, y, colour, colour, 0);
     }
 
+    /** How many letters a text has, spaces not counted. */
+    public static int letters(String text) {
+        return (int) text.chars().filter(c -> !Character.isWhitespace(c)).count();
+    }
+
+    /** Where in a line its first so many letters end. */
+    private static int after(String text, int letters) {
+        int at = 0;
+        for (int left = letters; at < text.length() && left > 0; at++) {
+            if (!Character.isWhitespace(text.charAt(at))) {
+                left--;
+            }
+        }
+        return at;
+    }
+
     /** Draws the block, its first {@code pastLetters} letters in the colour of what was said. */
     public void draw(Graphics2D g, double x, double y, Color colour, Color past, int pastLetters) {
         g.setFont(font);
         for (Line line : lines) {
             float baseline = (float) (y + line.topPx() + ascentPx);
-            int cut = Math.max(0, Math.min(line.text().length(), pastLetters - line.from()));
+            int cut = after(line.text(), pastLetters - line.from());
             String said = line.text().substring(0, cut);
             if (!said.isEmpty()) {
                 g.setColor(past);

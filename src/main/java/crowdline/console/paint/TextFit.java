@@ -11,7 +11,7 @@ import java.util.Map;
 /** Finds the largest size at which words fit their place, and breaks them into lines there. Remembers what it found. */
 public final class TextFit {
     private static final FontRenderContext FLAT = new FontRenderContext(null, true, true);
-    private static final int REMEMBERED = 24;
+    private static final int REMEMBERED = 600;
     /** No more letters than this are ever measured: more than any place of a screen holds. */
     static final int MOST_LETTERS = 4000;
     /** The narrowest letters are this wide against their size, so that no letter is left out for which there is room. */
@@ -148,7 +148,7 @@ public final class TextFit {
             for (String text : wrap(breath, font, wish.widthPx())) {
                 double width = widths.px(font, text);
                 lines.add(new TextBlock.Line(text, from, top, width));
-                from += text.length();
+                from += TextBlock.letters(text);
                 top += lineHeight;
                 widest = Math.max(widest, width);
             }

@@ -7,6 +7,7 @@ package crowdline.console.theme;
  */
 public record Zoom(int percent) {
     public static final Zoom NONE = new Zoom(100);
+    public static final Zoom LARGEST = new Zoom(200);
     private static final int STEP = 10;
 
     public Zoom {

@@ -24,11 +24,12 @@ final class WalkStrip extends Painted<Top> {
     @Override
     protected void paint(Pen pen, Top v, Box box) {
         new LabelledCells(pen, box, SHARES)
-                .words("Act", v.act())
+                .name(v.act())
                 .words("Variant", v.variant())
                 .words("Times from", v.times())
                 .mark("State", v.state())
                 .words("Speed", v.speed())
-                .words("Time in the act", v.clock());
+                .words("Time in the act", v.clock())
+                .paint();
     }
 }

@@ -50,7 +50,7 @@ class FactPainterTest {
         double sizePx = FactPainter.sizePx(pen, List.of(SHORT, LONG, ENDLESS), ROOM);
         assertThat(sizePx).isGreaterThanOrEqualTo(15);
         for (FactView fact : List.of(SHORT, LONG, ENDLESS)) {
-            TextBlock block = FactPainter.words(pen, fact, sizePx, ROOM);
+            TextBlock block = FactPainter.words(pen, fact, sizePx, ROOM, 2);
             assertThat(block.sizePx()).isEqualTo(sizePx);
             assertThat(block.lines()).hasSizeLessThanOrEqualTo(2);
             assertThat(block.widthPx()).isLessThanOrEqualTo(ROOM.w());
@@ -60,7 +60,7 @@ class FactPainterTest {
 
     private static String words(FactView fact) {
         Pen pen = pen(100);
-        TextBlock block = FactPainter.words(pen, fact, FactPainter.sizePx(pen, List.of(fact), ROOM), ROOM);
+        TextBlock block = FactPainter.words(pen, fact, FactPainter.sizePx(pen, List.of(fact), ROOM), ROOM, 2);
         return String.join(" ", block.lines().stream().map(TextBlock.Line::text).toList());
     }
 
@@ -82,7 +82,7 @@ class FactPainterTest {
     @Test
     void theSecondsAreThoseOfTheWordsShown() {
         Pen pen = pen(100);
-        assertThat(FactPainter.shown(pen, SHORT, 18, ROOM).takes()).isEqualTo("2 s");
-        assertThat(FactPainter.shown(pen, LONG, 18, ROOM).takes()).isEqualTo("4 s");
+        assertThat(FactPainter.shown(pen, SHORT, 18, ROOM, 2).takes()).isEqualTo("2 s");
+        assertThat(FactPainter.shown(pen, LONG, 18, ROOM, 2).takes()).isEqualTo("4 s");
     }
 }

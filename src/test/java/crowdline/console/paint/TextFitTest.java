@@ -55,7 +55,7 @@ class TextFitTest {
     @Test
     void lettersBeforeALineAreCounted() {
         TextBlock block = fit(List.of("one two", "three"), 20, 20, 1000, 200, 9);
-        assertThat(block.lines().get(1).from()).isEqualTo("one two".length());
+        assertThat(block.lines().get(1).from()).isEqualTo("onetwo".length());
     }
 
     @Test
