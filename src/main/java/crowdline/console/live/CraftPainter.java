@@ -31,6 +31,24 @@ final class CraftPainter {
                 craft.predicted());
     }
 
+    /** Without its trail and smaller, where there is little room. */
+    static void small(Pen pen, PathFrame frame, PathView from, Craft craft, Box box) {
+        dart(
+                pen,
+                across(box, frame.x(craft.at().alongM())),
+                down(box, frame.y(craft.at().upM(from))),
+                craft.turnedRad(from),
+                pen.px(DART_PX * 0.6),
+                craft.predicted());
+    }
+
+    /** True if it is within the box in this frame. */
+    static boolean isIn(PathFrame frame, PathView from, Craft craft, Box box) {
+        double x = frame.x(craft.at().alongM());
+        double y = frame.y(craft.at().upM(from));
+        return x >= box.x() && x <= box.maxX() && y >= box.y() && y <= box.maxY();
+    }
+
     /** The shape and the word of where the place comes from, at the right of a box. */
     static void word(Pen pen, Craft craft, String said, Box box) {
         TextBlock word = pen.line(said, TextRole.BODY, true, box);

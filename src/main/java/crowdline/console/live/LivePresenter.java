@@ -39,9 +39,10 @@ public final class LivePresenter {
         facts = facts.subList(0, Math.min(FACTS, facts.size()));
         List<Remark> fillers = unsaid(moment, act, RemarkKind.FILLER, saying.remarkId());
         List<Upcoming> upcoming = moment.now().upcoming();
+        Integer nextIndex = upcoming.isEmpty() ? null : upcoming.get(0).index();
         return new LiveView(
                 StripWords.of(moment, words),
-                NowWords.of(moment, words),
+                NowWords.of(moment, words).next(nextIndex),
                 saying.view(),
                 next(moment, act, facts),
                 incident(moment),
@@ -52,7 +53,7 @@ public final class LivePresenter {
                         saying.waits(),
                         facts.stream().map(Remark::id).toList(),
                         fillers.isEmpty() ? null : fillers.get(0).id(),
-                        upcoming.isEmpty() ? null : upcoming.get(0).index()));
+                        nextIndex));
     }
 
     /** Duties the plan has no time for; a duty is never left out without a word. */

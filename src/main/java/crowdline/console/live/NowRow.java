@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 final class NowRow extends LiveRow<NowView> {
     private static final double SIDE_SHARE = 0.36;
     private static final double LEAST_NAME_PX = 26;
-    private static final double LEAST_LOOK_PX = 26;
+    private static final double LEAST_LOOK_PX = 25;
     private static final double LEAST_CAPTION_PX = 20;
     /** A name that is large already leaves what the zoom adds to the smaller texts. Tuned by looking. */
     private static final double NAME_GROWS = 0.3;
@@ -49,7 +49,7 @@ final class NowRow extends LiveRow<NowView> {
         Box inner = within(box).inset(pen.px(20), pen.px(8));
         double side = inner.w() * SIDE_SHARE;
         words(pen, v, inner.leftOf(side + pen.px(24)));
-        ActPainter.paint(pen, v.side(), inner.right(side));
+        FigurePainter.paint(pen, v.side(), inner.right(side));
     }
 
     /** What the sizes depend on; the digits of a countdown change nothing. */

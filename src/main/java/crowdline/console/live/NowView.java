@@ -17,6 +17,11 @@ import org.jspecify.annotations.Nullable;
 public record NowView(
         String caption, @Nullable Mark state, String name, String look, double leftShare, String left, SideView side) {
 
+    /** With the figure at an index of the variant coming next, or null for none. */
+    NowView next(@Nullable Integer index) {
+        return new NowView(caption, state, name, look, leftShare, left, side.withNext(index == null ? -1 : index));
+    }
+
     public NowView {
         if (!(leftShare >= 0 && leftShare <= 1)) {
             throw new IllegalArgumentException("leftShare is " + leftShare + "; it must be from 0 to 1");

@@ -1,7 +1,6 @@
 package crowdline.console.live;
 
 import crowdline.console.live.SideView.Craft;
-import crowdline.console.live.SideView.Spot;
 import crowdline.console.live.SideView.Stretch;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.Pen;
@@ -9,9 +8,7 @@ import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.TextRole;
 import crowdline.sheet.PathFrame;
 import crowdline.sheet.PathView;
-import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 
 /** Paints a path seen from the crowd, to one scale along and up so that a round loop is round. */
@@ -62,13 +59,7 @@ public final class SidePainter {
 
     /** The commentator under a line, between left and right. */
     static void foot(Pen pen, double x, double y, Box box) {
-        Path2D here = new Path2D.Double();
-        here.moveTo(x, y + pen.px(4));
-        here.lineTo(x + pen.px(6), y + pen.px(14));
-        here.lineTo(x - pen.px(6), y + pen.px(14));
-        here.closePath();
-        pen.surface().setColor(pen.palette().soft());
-        pen.surface().fill(here);
+        here(pen, x, y);
         Box foot = new Box(box.x(), y + pen.px(2), box.w(), pen.px(18));
         TextBlock left = pen.line("left", TextRole.LABEL, false, foot);
         pen.midway(left, foot, pen.palette().soft());
@@ -78,25 +69,18 @@ public final class SidePainter {
                 pen.palette().soft());
     }
 
+    /** The commentator under a line. */
+    static void here(Pen pen, double x, double y) {
+        Path2D here = new Path2D.Double();
+        here.moveTo(x, y + pen.px(4));
+        here.lineTo(x + pen.px(6), y + pen.px(14));
+        here.lineTo(x - pen.px(6), y + pen.px(14));
+        here.closePath();
+        pen.surface().setColor(pen.palette().soft());
+        pen.surface().fill(here);
+    }
+
     private static void stroke(Pen pen, PathFrame frame, PathView from, Stretch stretch, Color colour, double widthPx) {
-        if (stretch.spots().size() < 2) {
-            return;
-        }
-        Path2D path = new Path2D.Double();
-        boolean first = true;
-        for (Spot spot : stretch.spots()) {
-            double x = frame.x(spot.alongM());
-            double y = frame.y(spot.upM(from));
-            if (first) {
-                path.moveTo(x, y);
-                first = false;
-            } else {
-                path.lineTo(x, y);
-            }
-        }
-        Graphics2D g = pen.surface();
-        g.setColor(colour);
-        g.setStroke(new BasicStroke((float) pen.px(widthPx), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-        g.draw(path);
+        PathStroke.line(pen, stretch.spots(), frame, from, widthPx, colour);
     }
 }

@@ -11,12 +11,14 @@ import org.jspecify.annotations.Nullable;
  *
  * @param stretches in the order flown
  * @param current index of the stretch being flown, or −1
+ * @param next index of the stretch that comes next, or −1
  * @param craft where the aircraft is, or null if nobody knows
  * @param crowdM from the crowd line to the display line, metres, or null if nobody knows
  */
 public record SideView(
         List<Stretch> stretches,
         int current,
+        int next,
         @Nullable Craft craft,
         @Nullable Double crowdM) {
 
@@ -98,6 +100,16 @@ public record SideView(
         this(stretches, current, craft, null);
     }
 
+    /** In the order of the plan. */
+    public SideView(List<Stretch> stretches, int current, @Nullable Craft craft, @Nullable Double crowdM) {
+        this(stretches, current, current + 1 < stretches.size() ? current + 1 : -1, craft, crowdM);
+    }
+
+    /** With another stretch coming next, or −1 for none. */
+    public SideView withNext(int index) {
+        return new SideView(stretches, current, index, craft, crowdM);
+    }
+
     public SideView {
         stretches = List.copyOf(stretches);
     }
@@ -127,6 +139,13 @@ public record SideView(
         return crowdM == null || view == PathView.SIDE ? extent : extent.with(0, -crowdM);
     }
 
+    /** The places of a stretch; none for one that is only timed, or for −1. */
+    List<Spot> spots(int index) {
+        return index < 0 || index >= stretches.size()
+                ? List.of()
+                : stretches.get(index).spots();
+    }
+
     /** Where the aircraft's place comes from, and how far off it is if that is beyond the picture, where it stays at the edge. */
     String craftWord() {
         if (craft == null) {
@@ -135,6 +154,15 @@ public record SideView(
         Spot at = craft.at();
         boolean shown = extent(PathView.SIDE).holds(at.alongM(), at.heightM(), BEYOND_M)
                 && (!hasDepth() || extent(PathView.PLAN).holds(at.alongM(), at.awayM(), BEYOND_M));
+        return craftWord(shown);
+    }
+
+    /** The same, for a picture of the caller's. */
+    String craftWord(boolean shown) {
+        if (craft == null) {
+            return "";
+        }
+        Spot at = craft.at();
         double awayM = Math.hypot(at.alongM(), at.awayM() + (crowdM == null ? 0 : crowdM));
         return shown ? craft.word() : craft.word() + String.format(Locale.ROOT, ", %.1f km away", awayM / 1000);
     }
