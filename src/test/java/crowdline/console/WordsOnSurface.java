@@ -1,33 +1,22 @@
 package crowdline.console;
 
 import java.awt.Color;
-import java.awt.Composite;
-import java.awt.Font;
-import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.GraphicsConfiguration;
-import java.awt.Image;
 import java.awt.Paint;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.Stroke;
-import java.awt.font.FontRenderContext;
-import java.awt.font.GlyphVector;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
-import java.awt.image.BufferedImage;
-import java.awt.image.BufferedImageOp;
-import java.awt.image.ImageObserver;
-import java.awt.image.RenderedImage;
-import java.awt.image.renderable.RenderableImage;
 import java.text.AttributedCharacterIterator;
 import java.util.List;
 import java.util.Map;
 
 /** A surface that passes everything on to another and keeps what was written on it, where and how large. */
-final class WordsOnSurface extends Graphics2D {
+final class WordsOnSurface extends PassedOn {
     /**
      * Words as they were written.
      *
@@ -37,11 +26,10 @@ final class WordsOnSurface extends Graphics2D {
      */
     record Written(String text, double sizePx, Rectangle2D ink, Rectangle2D clip) {}
 
-    private final Graphics2D to;
     private final List<Written> written;
 
     WordsOnSurface(Graphics2D to, List<Written> written) {
-        this.to = to;
+        super(to);
         this.written = written;
     }
 
@@ -86,195 +74,13 @@ final class WordsOnSurface extends Graphics2D {
     }
 
     @Override
-    public void clearRect(int p0, int p1, int p2, int p3) {
-        to.clearRect(p0, p1, p2, p3);
-    }
-
-    @Override
-    public void clip(Shape p0) {
-        to.clip(p0);
-    }
-
-    @Override
-    public void clipRect(int p0, int p1, int p2, int p3) {
-        to.clipRect(p0, p1, p2, p3);
-    }
-
-    @Override
-    public void copyArea(int p0, int p1, int p2, int p3, int p4, int p5) {
-        to.copyArea(p0, p1, p2, p3, p4, p5);
-    }
-
-    @Override
-    public void dispose() {
-        to.dispose();
-    }
-
-    @Override
-    public void draw(Shape p0) {
-        to.draw(p0);
-    }
-
-    @Override
-    public void drawArc(int p0, int p1, int p2, int p3, int p4, int p5) {
-        to.drawArc(p0, p1, p2, p3, p4, p5);
-    }
-
-    @Override
-    public void drawGlyphVector(GlyphVector p0, float p1, float p2) {
-        to.drawGlyphVector(p0, p1, p2);
-    }
-
-    @Override
-    public boolean drawImage(Image p0, AffineTransform p1, ImageObserver p2) {
-        return to.drawImage(p0, p1, p2);
-    }
-
-    @Override
-    public boolean drawImage(Image p0, int p1, int p2, Color p3, ImageObserver p4) {
-        return to.drawImage(p0, p1, p2, p3, p4);
-    }
-
-    @Override
-    public boolean drawImage(Image p0, int p1, int p2, int p3, int p4, Color p5, ImageObserver p6) {
-        return to.drawImage(p0, p1, p2, p3, p4, p5, p6);
-    }
-
-    @Override
-    public boolean drawImage(
-            Image p0, int p1, int p2, int p3, int p4, int p5, int p6, int p7, int p8, Color p9, ImageObserver p10) {
-        return to.drawImage(p0, p1, p2, p3, p4, p5, p6, p7, p8, p9, p10);
-    }
-
-    @Override
-    public boolean drawImage(
-            Image p0, int p1, int p2, int p3, int p4, int p5, int p6, int p7, int p8, ImageObserver p9) {
-        return to.drawImage(p0, p1, p2, p3, p4, p5, p6, p7, p8, p9);
-    }
-
-    @Override
-    public boolean drawImage(Image p0, int p1, int p2, int p3, int p4, ImageObserver p5) {
-        return to.drawImage(p0, p1, p2, p3, p4, p5);
-    }
-
-    @Override
-    public boolean drawImage(Image p0, int p1, int p2, ImageObserver p3) {
-        return to.drawImage(p0, p1, p2, p3);
-    }
-
-    @Override
-    public void drawImage(BufferedImage p0, BufferedImageOp p1, int p2, int p3) {
-        to.drawImage(p0, p1, p2, p3);
-    }
-
-    @Override
-    public void drawLine(int p0, int p1, int p2, int p3) {
-        to.drawLine(p0, p1, p2, p3);
-    }
-
-    @Override
-    public void drawOval(int p0, int p1, int p2, int p3) {
-        to.drawOval(p0, p1, p2, p3);
-    }
-
-    @Override
-    public void drawPolygon(int[] p0, int[] p1, int p2) {
-        to.drawPolygon(p0, p1, p2);
-    }
-
-    @Override
-    public void drawPolyline(int[] p0, int[] p1, int p2) {
-        to.drawPolyline(p0, p1, p2);
-    }
-
-    @Override
-    public void drawRenderableImage(RenderableImage p0, AffineTransform p1) {
-        to.drawRenderableImage(p0, p1);
-    }
-
-    @Override
-    public void drawRenderedImage(RenderedImage p0, AffineTransform p1) {
-        to.drawRenderedImage(p0, p1);
-    }
-
-    @Override
-    public void drawRoundRect(int p0, int p1, int p2, int p3, int p4, int p5) {
-        to.drawRoundRect(p0, p1, p2, p3, p4, p5);
-    }
-
-    @Override
-    public void fill(Shape p0) {
-        to.fill(p0);
-    }
-
-    @Override
-    public void fillArc(int p0, int p1, int p2, int p3, int p4, int p5) {
-        to.fillArc(p0, p1, p2, p3, p4, p5);
-    }
-
-    @Override
-    public void fillOval(int p0, int p1, int p2, int p3) {
-        to.fillOval(p0, p1, p2, p3);
-    }
-
-    @Override
-    public void fillPolygon(int[] p0, int[] p1, int p2) {
-        to.fillPolygon(p0, p1, p2);
-    }
-
-    @Override
-    public void fillRect(int p0, int p1, int p2, int p3) {
-        to.fillRect(p0, p1, p2, p3);
-    }
-
-    @Override
-    public void fillRoundRect(int p0, int p1, int p2, int p3, int p4, int p5) {
-        to.fillRoundRect(p0, p1, p2, p3, p4, p5);
-    }
-
-    @Override
     public Color getBackground() {
         return to.getBackground();
     }
 
     @Override
-    public Shape getClip() {
-        return to.getClip();
-    }
-
-    @Override
-    public Rectangle getClipBounds() {
-        return to.getClipBounds();
-    }
-
-    @Override
-    public Color getColor() {
-        return to.getColor();
-    }
-
-    @Override
-    public Composite getComposite() {
-        return to.getComposite();
-    }
-
-    @Override
     public GraphicsConfiguration getDeviceConfiguration() {
         return to.getDeviceConfiguration();
-    }
-
-    @Override
-    public Font getFont() {
-        return to.getFont();
-    }
-
-    @Override
-    public FontMetrics getFontMetrics(Font p0) {
-        return to.getFontMetrics(p0);
-    }
-
-    @Override
-    public FontRenderContext getFontRenderContext() {
-        return to.getFontRenderContext();
     }
 
     @Override
@@ -328,41 +134,6 @@ final class WordsOnSurface extends Graphics2D {
     }
 
     @Override
-    public void setClip(int p0, int p1, int p2, int p3) {
-        to.setClip(p0, p1, p2, p3);
-    }
-
-    @Override
-    public void setClip(Shape p0) {
-        to.setClip(p0);
-    }
-
-    @Override
-    public void setColor(Color p0) {
-        to.setColor(p0);
-    }
-
-    @Override
-    public void setComposite(Composite p0) {
-        to.setComposite(p0);
-    }
-
-    @Override
-    public void setFont(Font p0) {
-        to.setFont(p0);
-    }
-
-    @Override
-    public void setPaint(Paint p0) {
-        to.setPaint(p0);
-    }
-
-    @Override
-    public void setPaintMode() {
-        to.setPaintMode();
-    }
-
-    @Override
     public void setRenderingHint(RenderingHints.Key p0, Object p1) {
         to.setRenderingHint(p0, p1);
     }
@@ -380,11 +151,6 @@ final class WordsOnSurface extends Graphics2D {
     @Override
     public void setTransform(AffineTransform p0) {
         to.setTransform(p0);
-    }
-
-    @Override
-    public void setXORMode(Color p0) {
-        to.setXORMode(p0);
     }
 
     @Override

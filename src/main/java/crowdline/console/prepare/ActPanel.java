@@ -113,7 +113,7 @@ final class ActPanel extends JPanel {
         setLayout(new MigLayout(
                 "insets 0, gap " + worn.room(10) + " " + worn.room(6),
                 roomy ? "[0:0:,grow 56,fill][0:0:,grow 44,fill]" : "[0:0:,grow,fill]",
-                (roomy ? "[][]" : "[][][]") + worn.room(4) + "[0:0:,grow 57,fill][][0:0:,grow 43,fill]"));
+                "[][][]" + worn.room(4) + "[0:0:,grow 57,fill][][0:0:,grow 43,fill]"));
         title.setFont(worn.strong(roomy ? TextRole.VALUE : TextRole.BODY));
         total.setForeground(worn.palette().soft());
         choice.setForeground(worn.palette().soft());
@@ -125,8 +125,10 @@ final class ActPanel extends JPanel {
         add(title, "spanx, wmin 0, wrap");
         JLabel label = new JLabel("Cloud base, ft");
         label.setLabelFor(cloudBase);
-        add(variants, "spanx, growx 0, wmin 0, " + (roomy ? "split 5" : "wrap"));
-        add(label, roomy ? "growx 0, gapleft " + worn.room(14) : "spanx, split 4, growx 0");
+        // So that the layout asks for its height again once it knows the width.
+        variants.putClientProperty("migLayout.dynamicAspectRatio", true);
+        add(variants, "spanx, growx, wmin 0, wrap");
+        add(label, "spanx, split 4, growx 0");
         add(cloudBase, "growx 0, w " + worn.room(80) + "!");
         add(choice, "wmin 0, growx");
         add(total, "wmin 0, growx 0, wrap");
@@ -168,9 +170,7 @@ final class ActPanel extends JPanel {
 
     private void fillVariants() {
         variants.removeAll();
-        // Two to a line where three would not fit side by side.
-        variants.setLayout(new MigLayout("insets 0, gap " + appearance.room(4) + " " + appearance.room(3)
-                + (isRoomy(appearance) ? "" : ", wrap 2")));
+        variants.setLayout(new InRows(appearance.px(4)));
         ButtonGroup group = new ButtonGroup();
         ActView shown = act;
         if (shown != null) {
@@ -180,7 +180,8 @@ final class ActPanel extends JPanel {
                 button.setSelected(each.equals(variant));
                 button.addActionListener(e -> choose(each));
                 group.add(button);
-                variants.add(button, "wmin 0");
+                button.setToolTipText(button.getText());
+                variants.add(button);
             }
         }
         variants.revalidate();
