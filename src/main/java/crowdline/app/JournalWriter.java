@@ -89,7 +89,7 @@ final class JournalWriter {
                 write(events);
                 events = new ArrayList<>();
                 open = take(events);
-            } catch (RuntimeException e) {
+            } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
                 // The root of the thread: whatever went wrong with one event, the next ones are written.
                 LOG.log(System.Logger.Level.ERROR, "The journal could not take " + events, e);
                 events = List.of();

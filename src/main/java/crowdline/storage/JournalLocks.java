@@ -55,7 +55,7 @@ final class JournalLocks {
         } catch (OverlappingFileLockException byThisProcess) {
             lock = null;
         } catch (IOException e) {
-            LOG.log(System.Logger.Level.WARNING, "Without locks in " + file, e);
+            LOG.log(System.Logger.Level.DEBUG, "Without locks in " + file, e);
             return new Unlocked();
         }
         if (lock == null) {
