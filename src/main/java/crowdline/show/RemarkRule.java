@@ -1,6 +1,7 @@
 package crowdline.show;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
@@ -11,14 +12,15 @@ final class RemarkRule implements Rule {
         for (int a = 0; a < show.acts().size(); a++) {
             Act act = show.acts().get(a);
             for (int f = 0; f < act.figures().size(); f++) {
-                figure(act.figures().get(f), At.figure(a, f), findings);
+                Figure figure = act.figures().get(f);
+                figure(figure, catalogue.nameOf(figure), At.figure(a, f), findings);
             }
             if (act.remarks().isEmpty()
                     && act.figures().stream().allMatch(f -> f.remarks().isEmpty())) {
                 findings.accept(new Finding(
                         Severity.WARNING,
                         "act-without-remarks",
-                        "the act " + At.quoted(act.id()) + " has no remark at all; there is nothing to say in it",
+                        At.quoted(act.title()) + " has no remarks at all, so there is nothing to say in it",
                         At.act(a)));
             }
             timed(act.remarks(), At.act(a) + ".remarks", findings);
@@ -28,25 +30,27 @@ final class RemarkRule implements Rule {
             findings.accept(new Finding(
                     Severity.NOTE,
                     "no-duties",
-                    "no remark is a duty; if somebody must be thanked or told something today, mark it as one",
+                    "no remark is a duty; if somebody must be thanked or told something today, mark that remark as one",
                     "remarks"));
         }
     }
 
-    private static void figure(Figure figure, String path, Consumer<Finding> findings) {
+    private static void figure(Figure figure, String name, String path, Consumer<Finding> findings) {
         if (figure.remarks().isEmpty()) {
             findings.accept(new Finding(
                     Severity.NOTE,
                     "figure-without-remarks",
-                    "the figure " + At.quoted(figure.id()) + " has no remark; the catalogue's sentence is all there is",
+                    begun(name) + " has no remarks; Live has only the catalogue's sentence for it",
                     path));
         } else if (figure.remarks().stream().noneMatch(r -> r.kind() == RemarkKind.CALL)) {
-            findings.accept(new Finding(
-                    Severity.NOTE,
-                    "figure-without-call",
-                    "no remark of the figure " + At.quoted(figure.id()) + " is a call, so nothing announces it",
-                    path + ".remarks"));
+            findings.accept(
+                    new Finding(Severity.NOTE, "figure-without-call", begun(name) + " has no call", path + ".remarks"));
         }
+    }
+
+    /** In quotes, as it begins a sentence. */
+    private static String begun(String name) {
+        return At.quoted(name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1));
     }
 
     private static void timed(List<Remark> remarks, String path, Consumer<Finding> findings) {

@@ -186,7 +186,7 @@ class ShowRulesTest {
                         "ERROR no-figures acts[0].figures: the act \"solo\" has no figure; it needs at least one",
                         "ERROR empty-variant acts[0].variants[0].order: the variant \"full\" flies nothing; list the"
                                 + " figures it flies",
-                        "WARNING act-without-remarks acts[0]: the act \"solo\" has no remark at all; there is nothing to"
+                        "WARNING act-without-remarks acts[0]: \"Ada\" has no remarks at all, so there is nothing to"
                                 + " say in it");
     }
 
@@ -272,14 +272,13 @@ class ShowRulesTest {
                 .containsExactly(
                         "NOTE no-limits venue: no limits are given, so no figure is checked against any; enter those the"
                                 + " display director gave you",
-                        "NOTE figure-without-remarks acts[0].figures[0]: the figure \"one\" has no remark; the catalogue's"
-                                + " sentence is all there is",
-                        "NOTE figure-without-call acts[0].figures[1].remarks: no remark of the figure \"two\" is a call, so"
-                                + " nothing announces it",
+                        "NOTE figure-without-remarks acts[0].figures[0]: \"Loop\" has no remarks; Live has only the"
+                                + " catalogue's sentence for it",
+                        "NOTE figure-without-call acts[0].figures[1].remarks: \"Loop\" has no call",
                         "NOTE time-without-figure remarks[0]: the remark \"filler\" belongs to no figure, so its earliestS"
                                 + " and latestS mean nothing",
                         "NOTE no-duties remarks: no remark is a duty; if somebody must be thanked or told something today,"
-                                + " mark it as one",
+                                + " mark that remark as one",
                         "NOTE unused-say-as sayAs: \"Zed\" has a way to say it but occurs nowhere in the show");
     }
 

@@ -62,7 +62,7 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
             default -> Command.LIVE.label();
         };
         return new Sheet(
-                "Keys go on working while this is shown. F1 or Esc closes it.",
+                "The keys still work while this is open. F1 or Esc closes it.",
                 name,
                 entries(place, taken),
                 entries(Command.Scope.WINDOW, taken),
