@@ -1,9 +1,7 @@
 package crowdline.app;
 
 import crowdline.storage.JournalShow;
-import crowdline.storage.ShowFileException;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
@@ -24,13 +22,6 @@ record OpenShow(Path file, JournalShow identity, RunningShow running) {
             return file.toRealPath();
         } catch (IOException e) {
             return file.toAbsolutePath().normalize();
-        }
-    }
-
-    /** @throws ShowFileException if this is a pipe or a device, which would be waited for for ever */
-    static void mustBeAFile(Path file) throws ShowFileException {
-        if (Files.exists(file) && !Files.isRegularFile(file) && !Files.isDirectory(file)) {
-            throw new ShowFileException(file + " is a pipe or a device and not a file; open a show file");
         }
     }
 }

@@ -130,7 +130,6 @@ final class ShowOpening {
     }
 
     private void read(Path file, int number, Consumer<Path> opened) throws IOException {
-        OpenShow.mustBeAFile(file);
         byte[] content = ShowFile.bytes(file);
         JournalShow identity = JournalShow.of(file, content);
         OpenShow now = open;

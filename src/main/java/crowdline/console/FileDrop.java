@@ -41,19 +41,24 @@ final class FileDrop extends TransferHandler {
         try {
             Object dropped = support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor);
             if (dropped instanceof List<?> files && !files.isEmpty()) {
-                if (files.size() > 1) {
-                    say.accept(new Mark(
-                            Form.DIAMOND,
-                            Tone.CAUTION,
-                            files.size() + " files were dropped, and none was opened; drop one show file"));
-                } else if (files.get(0) instanceof File file) {
-                    open.accept(file.toPath());
-                }
+                take(files);
                 return true;
             }
         } catch (UnsupportedFlavorException | IOException e) {
             LOG.log(System.Logger.Level.INFO, "a dropped file could not be read: {0}", e.getMessage());
         }
         return false;
+    }
+
+    /** Opens the one file dropped; of several nobody knows which is meant. */
+    void take(List<?> files) {
+        if (files.size() > 1) {
+            say.accept(new Mark(
+                    Form.DIAMOND,
+                    Tone.CAUTION,
+                    files.size() + " files were dropped, and none was opened; drop one show file"));
+        } else if (files.get(0) instanceof File file) {
+            open.accept(file.toPath());
+        }
     }
 }

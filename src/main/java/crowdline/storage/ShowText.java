@@ -28,10 +28,14 @@ record ShowText(String text, @Nullable Fault fault) {
     /** Why bytes are not text. */
     record Fault(String message, Where where) {}
 
-    /** @throws ShowFileException if there is no such file, it is a folder, it may not be read, or it is too large */
+    /** @throws ShowFileException if there is no such file, it is a folder, a pipe or a device, it may not be read, or it is too large */
     static byte[] bytes(Path file) throws ShowFileException {
         if (Files.isDirectory(file)) {
             throw new ShowFileException(file + " is a folder; name the file in it");
+        }
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            // Opening a pipe waits for whoever writes into it, perhaps for ever.
+            throw new ShowFileException(file + " is a pipe or a device and not a file; name a file");
         }
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(MOST_BYTES + 1);

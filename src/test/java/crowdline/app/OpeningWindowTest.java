@@ -88,7 +88,8 @@ class OpeningWindowTest {
 
     private List<byte[]> journals() throws IOException {
         try (Stream<Path> files = Files.list(folders.journals())) {
-            return files.sorted()
+            return files.filter(f -> f.toString().endsWith(".journal"))
+                    .sorted()
                     .map(f -> {
                         try {
                             return Files.readAllBytes(f);
@@ -232,7 +233,7 @@ class OpeningWindowTest {
         Path deep = write("deep.json", "{\"crowdline\": 1, \"title\": " + "[".repeat(2_000_000));
         Path picture = Files.write(root.resolve("picture.json"), new byte[] {(byte) 0x89, 'P', 'N', 'G', 0, 1, 2, 3});
         RealWindow window = open(pipe, folder, huge, gone, deep, picture, Path.of("/dev/zero"), day);
-        window.until("pipe.json is a pipe or a device and not a file; open a show file");
+        window.until("pipe.json is a pipe or a device and not a file; name a file");
         window.until("No show is open");
         window.openAgain(Path.of("/dev/zero"));
         window.until("/dev/zero is a pipe or a device and not a file");
@@ -250,6 +251,24 @@ class OpeningWindowTest {
         window.until("Harrowmere Air Day");
         window.press(KeyEvent.VK_F5);
         window.until("Ada Quillan");
+    }
+
+    /** Nothing that lies where the program keeps its own files holds up the window. */
+    @Test
+    void aPipeInPlaceOfTheSettingsOrAPaceIsASentence() throws Exception {
+        Files.createDirectories(folders.settings().resolve("paces"));
+        new SettingsFile(folders.settings()).write(Settings.DEFAULT.withSpeaker("Ann"));
+        Path pace = folders.settings().resolve("paces").resolve("ann.json");
+        assumeTrue(new ProcessBuilder("mkfifo", pace.toString()).start().waitFor() == 0, "skipped: no pipes here");
+        RealWindow first = open(day);
+        first.until("The pace of Ann cannot be read");
+        first.close();
+        Path settings = folders.settings().resolve("settings.json");
+        Files.delete(settings);
+        assertThat(new ProcessBuilder("mkfifo", settings.toString()).start().waitFor())
+                .isZero();
+        RealWindow second = open(day);
+        second.until("settings.json is a pipe or a device and not a file");
     }
 
     @Test
