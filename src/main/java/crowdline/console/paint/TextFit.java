@@ -13,9 +13,9 @@ public final class TextFit {
     private static final FontRenderContext FLAT = new FontRenderContext(null, true, true);
     private static final int REMEMBERED = 600;
     /** No more letters than this are ever measured: more than any place of a screen holds. */
-    static final int MOST_LETTERS = 4000;
+    static final int MOST_LETTERS = 1000;
     /** The narrowest letters are this wide against their size, so that no letter is left out for which there is room. */
-    private static final double NARROWEST = 0.15;
+    private static final double NARROWEST = 0.2;
     /** Extra space between breaths as a share of a line; tuned so that a breath is seen, not read. */
     private static final double BREATH_GAP = 0.24;
 

@@ -87,4 +87,15 @@ class TextFitTest {
         assertThat(block.lines().get(0).text()).isEqualTo(narrow);
         assertThat(block.whole()).isTrue();
     }
+
+    @Test
+    void inTheLargestPlaceNoMoreThanAThousandLettersAreMeasuredAtOnce() {
+        AtomicInteger longest = new AtomicInteger();
+        TextFit counting = new TextFit((font, text) -> {
+            longest.accumulateAndGet(text.length(), Math::max);
+            return TextFit.widthPx(font, text);
+        });
+        counting.fit(new TextFit.Wish(List.of("x".repeat(100_000)), FONT, 12, 12, 100_000, 1000, 12));
+        assertThat(longest.get()).isLessThan(1100);
+    }
 }
