@@ -169,10 +169,10 @@ public final class Journal implements AutoCloseable {
             }
             waitingEvents = 0;
             if (lost) {
-                tell("The journal was deleted or changed from outside; all of it was written again, as "
+                tell("The journal was deleted or changed from outside, so it has been written out again, as "
                         + now.path().getFileName() + ".");
             } else if (again) {
-                tell("Everything is written down again, in the journal "
+                tell("Everything is being written down again, in the journal "
                         + now.path().getFileName() + ".");
             } else if (nowS() >= newsUntilS) {
                 health = new JournalHealth.Writing();

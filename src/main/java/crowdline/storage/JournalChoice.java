@@ -134,8 +134,7 @@ final class JournalChoice {
         try {
             JournalReplay replay = JournalReplay.of(path, codec, false);
             if (replay.tooLarge()) {
-                notices.add(
-                        "The journal " + path.getFileName() + " is larger than that of any show; it is left as it is.");
+                notices.add("The journal " + path.getFileName() + " is larger than any show's; it is left as it is.");
                 return null;
             }
             return found(path, replay);

@@ -47,7 +47,7 @@ final class JournalMending {
         } catch (IOException e) {
             LOG.log(System.Logger.Level.WARNING, "Mending " + path, e);
             place.close();
-            notices.add(damage(replay) + " It could not be mended and is left as it is.");
+            notices.add(damage(replay) + " It could not be repaired and is left as it is.");
             return null;
         }
     }

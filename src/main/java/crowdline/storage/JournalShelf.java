@@ -57,7 +57,8 @@ public final class JournalShelf {
                 return begin(show, notices);
             } catch (IOException e) {
                 LOG.log(System.Logger.Level.WARNING, "Reading " + best.path(), e);
-                notices.add("The journal " + best.path().getFileName() + " cannot be read; the show starts afresh.");
+                notices.add("The journal " + best.path().getFileName()
+                        + " cannot be read; the show starts from the beginning.");
             }
         }
         Path taken = opening == null ? null : opening.journal().path();
@@ -173,7 +174,7 @@ public final class JournalShelf {
         } catch (IOException e) {
             LOG.log(System.Logger.Level.WARNING, "Writing " + path, e);
             notices.add(
-                    "The journal " + path.getFileName() + " may not be written to; it was read and is left as it is.");
+                    "The journal " + path.getFileName() + " cannot be written to; it was read, and is left as it is.");
             return null;
         }
     }

@@ -39,7 +39,7 @@ record JournalTime(double sessionS, long nanos, @Nullable String notice) {
                     wallS,
                     nanos,
                     "The computer was restarted; the time in the figure is from its wall clock"
-                            + (gapS < 0 ? ", which was set back, so it goes on from where it stopped." : "."));
+                            + (gapS < 0 ? ", which was set back, so it carries on from where it stopped." : "."));
         }
         if (possible && Math.abs(monotonicS - wallS) <= AGREE_S) {
             return new JournalTime(monotonicS, nanos, null);

@@ -65,7 +65,7 @@ class JournalAgainTest {
     private void isToldToBeWrittenAgain(JournalHealth health) {
         assertThat(health)
                 .isEqualTo(new JournalHealth.WritingAgain(
-                        "The journal was deleted or changed from outside; all of it was written again, as "
+                        "The journal was deleted or changed from outside, so it has been written out again, as "
                                 + path().getFileName() + "."));
     }
 
@@ -139,7 +139,7 @@ class JournalAgainTest {
         assertThat(running.journal().nowS()).isEqualTo(3);
         assertThat(running.notices())
                 .containsExactly(
-                        "The journal 0001-2026-05-02.journal may not be written to; it was read and is left as it is.");
+                        "The journal 0001-2026-05-02.journal cannot be written to; it was read, and is left as it is.");
         assertThat(note("after")).isEqualTo(new JournalHealth.Writing());
         running.journal().close();
         assertThat(path()).isNotEqualTo(old);
@@ -170,7 +170,7 @@ class JournalAgainTest {
         world.readOnly = path -> false;
         assertThat(running.journal().retry())
                 .isEqualTo(new JournalHealth.WritingAgain(
-                        "Everything is written down again, in the journal 0002-2026-05-02.journal."));
+                        "Everything is being written down again, in the journal 0002-2026-05-02.journal."));
         running.journal().close();
         isResumedWith("before", "in between");
     }

@@ -257,8 +257,7 @@ class JournalDamageTest {
         JournalOpening opening = world.open();
         assertThat(opening.resumed()).isFalse();
         assertThat(opening.notices())
-                .containsExactly("The journal 0001-2026-05-02.journal is larger than that of any show; it is left as it"
-                        + " is.");
+                .containsExactly("The journal 0001-2026-05-02.journal is larger than any show's; it is left as it is.");
         opening.journal().close();
     }
 }

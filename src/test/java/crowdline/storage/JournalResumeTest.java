@@ -235,7 +235,7 @@ class JournalResumeTest {
 
         assertThat(opening.journal().retry())
                 .isEqualTo(new JournalHealth.WritingAgain(
-                        "Everything is written down again, in the journal 0001-2026-05-02.journal."));
+                        "Everything is being written down again, in the journal 0001-2026-05-02.journal."));
         world.pass(30);
         assertThat(opening.journal().retry()).isEqualTo(new JournalHealth.Writing());
         opening.journal().close();
