@@ -9,13 +9,37 @@ import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.console.theme.Tone;
-import java.awt.BasicStroke;
-import java.awt.geom.RoundRectangle2D;
+import java.awt.Color;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
-/** Paints the incident page: the words large, what to do first beside them, whom to reach, the time noted. */
+/**
+ * Paints the incident page: the words large, a paragraph at a time with the next one below, what to do first beside them,
+ * whom to reach, the time noted.
+ */
 public final class IncidentPanel extends Painted<IncidentPanel.Shown> {
+    static final String NO_WORDS = "There are no agreed words here. The display director's words count.";
+
+    private static final double SIDE_SHARE = 0.34;
+    /** The words to say now have this share of their room when others follow. */
+    private static final double NOW_SHARE = 0.68;
+    /** The words that follow against those to say now. */
+    private static final double NEXT_SIZE = 0.62;
+    /** What the words may shrink by in a small window: 34 pixels at zoom 100. */
+    private static final double LEAST_SCALE = 0.85;
+    /** Words are no larger than leaves this many lines, of this many letters each. */
+    private static final double LINES = 3.6;
+
+    private static final double LETTERS = 15;
+    /** From the metrics of the shipped type: a line, and a letter, in sizes of the type. */
+    private static final double LINE_HEIGHT = 1.22;
+
+    private static final double LETTER_WIDTH = 0.58;
+    private static final double LEAST_SIDE_PX = 10;
+
+    private final transient Reading reading = new Reading();
 
     /**
      * The page and how far the way back has been typed.
@@ -25,13 +49,37 @@ public final class IncidentPanel extends Painted<IncidentPanel.Shown> {
      */
     public record Shown(IncidentView page, int typed) {}
 
+    private record Room(double widthPx, double heightPx, double sizePx) {}
+
     public IncidentPanel(Appearance appearance) {
         super("Incident page", appearance);
     }
 
+    /** Goes to the first words. */
+    public void begin() {
+        reading.begin();
+        repaint();
+    }
+
+    /** Goes on by so many parts of the words, or back if below 0. */
+    public void move(int parts) {
+        for (int i = 0; i < Math.abs(parts); i++) {
+            if (parts > 0) {
+                reading.on();
+            } else {
+                reading.back();
+            }
+        }
+        reading.now().ifPresent(now -> getAccessibleContext().setAccessibleDescription(now.text() + " " + now.where()));
+        repaint();
+    }
+
     @Override
     protected String spoken(Shown v) {
-        return String.join(" ", v.page().words()) + " First: "
+        return (v.page().words().isEmpty()
+                        ? NO_WORDS
+                        : String.join(" ", v.page().words()))
+                + " First: "
                 + String.join(" ", v.page().firstSteps()) + " "
                 + v.page().contacts().stream()
                         .map(c -> c.role() + ": " + c.how() + ".")
@@ -42,101 +90,147 @@ public final class IncidentPanel extends Painted<IncidentPanel.Shown> {
     @Override
     protected void paint(Pen pen, Shown v, Box box) {
         Box inner = box.inset(pen.px(28), pen.px(18));
-        Box top = inner.top(pen.px(44));
+        Box top = inner.top(Math.max(28, pen.px(44)));
         double used = pen.mark(new Mark(Form.STOP, Tone.ALARM, "Incident"), TextRole.NEXT, top);
         Box noted = top.rightOf(used + pen.px(28));
-        pen.midway(
-                pen.line(v.page().noted() + ", " + v.page().since(), TextRole.READ, true, noted),
-                noted,
-                pen.palette().text());
-        Box foot = inner.bottom(pen.px(52));
-        Box middle = inner.belowTop(pen.px(58)).aboveBottom(pen.px(66));
-        double side = middle.w() * 0.34;
+        String since = v.page().since();
+        text(pen, v.page().noted() + (since.isEmpty() ? "" : ", " + since), TextRole.READ, true, noted, 1);
+        Box foot = inner.bottom(Math.max(34, pen.px(52)));
+        Box middle = inner.belowTop(top.h() + pen.px(14)).aboveBottom(foot.h() + pen.px(14));
+        double side = middle.w() * SIDE_SHARE;
         side(pen, v.page(), middle.left(side));
         words(pen, v.page(), middle.rightOf(side + pen.px(32)));
-        wayBack(pen, v.typed(), foot);
+        WayBack.paint(pen, v.typed(), sizePx(pen, TextRole.SMALL), foot);
     }
 
-    private static void words(Pen pen, IncidentView page, Box box) {
+    private void words(Pen pen, IncidentView page, Box box) {
         pen.fill(box, pen.palette().stage());
         pen.fill(box.left(pen.px(8)), pen.palette().accent());
         Box inner = box.inset(pen.px(28), pen.px(14));
-        Box caption = inner.top(pen.px(28));
+        Box caption = inner.top(Math.min(sizePx(pen, TextRole.VALUE) * LINE_HEIGHT, inner.h() * 0.1));
+        Box agreed = inner.bottom(Math.min(sizePx(pen, TextRole.SMALL) * LINE_HEIGHT, inner.h() * 0.08));
         pen.midway(
-                pen.line("Say, slowly, once", TextRole.VALUE, false, caption),
-                caption,
-                pen.palette().soft());
-        Box agreed = inner.bottom(pen.px(26));
-        pen.midway(
-                pen.line(page.agreedWith(), TextRole.SMALL, false, agreed),
+                pen.block(
+                        List.of(page.agreedWith()), pen.plain(), sizePx(pen, TextRole.SMALL), pen.leastPx(), agreed, 1),
                 agreed,
                 pen.palette().soft());
-        Box text = inner.belowTop(pen.px(36)).aboveBottom(pen.px(34));
-        TextBlock block =
-                pen.block(page.words(), pen.strong(), pen.sizePx(TextRole.REMARK) * 1.1, pen.leastPx() * 1.3, text, 40);
-        pen.atTop(block, text, pen.palette().text());
-    }
-
-    private static void side(Pen pen, IncidentView page, Box box) {
-        double contactsHeight = page.contacts().isEmpty() ? 0 : box.h() * 0.42;
-        Box first = box.aboveBottom(contactsHeight);
-        list(pen, "First", numbered(page.firstSteps()), first);
-        if (!page.contacts().isEmpty()) {
-            List<String> contacts =
-                    page.contacts().stream().map(c -> c.role() + ": " + c.how()).toList();
-            list(pen, "Reach", contacts, box.bottom(contactsHeight).belowTop(pen.px(12)));
+        Box text = inner.belowTop(caption.h() + pen.px(8)).aboveBottom(agreed.h() + pen.px(8));
+        if (page.words().isEmpty()) {
+            soft(pen, "Nothing to read out", caption);
+            pen.atTop(
+                    pen.block(List.of(NO_WORDS), pen.strong(), sizePx(pen, TextRole.REMARK), LEAST_SIDE_PX, text, 40),
+                    text,
+                    pen.palette().text());
+            return;
+        }
+        Box now = box(page, text);
+        double size = largest(pen, now);
+        reading.on(page.words(), new Room(now.w(), now.h(), size), words -> pen.fits(words, pen.strong(), size, now));
+        Optional<Reading.Part> saying = reading.now();
+        String where = saying.map(Reading.Part::where).orElse("");
+        soft(pen, "Say, slowly, once" + (where.isEmpty() ? "" : "   " + where), caption);
+        saying.ifPresent(part -> pen.atTop(
+                pen.block(List.of(part.text()), pen.strong(), size, LEAST_SIDE_PX, now, 99),
+                now,
+                pen.palette().text()));
+        if (now.h() < text.h()) {
+            next(pen, size * NEXT_SIZE, text.belowTop(now.h()));
         }
     }
 
-    private static List<String> numbered(List<String> steps) {
-        return java.util.stream.IntStream.range(0, steps.size())
-                .mapToObj(i -> (i + 1) + "  " + steps.get(i))
+    /** One paragraph by itself has all the room there is. */
+    private static Box box(IncidentView page, Box text) {
+        return page.words().size() == 1 && page.words().get(0).length() < 100 ? text : text.top(text.h() * NOW_SHARE);
+    }
+
+    private void next(Pen pen, double size, Box box) {
+        pen.fill(box.belowTop(pen.px(8)).top(pen.px(1)), pen.palette().rule());
+        Box rest = box.belowTop(pen.px(16));
+        Optional<Reading.Part> next = reading.next();
+        Box caption = rest.top(Math.min(sizePx(pen, TextRole.SMALL) * LINE_HEIGHT, box.h() * 0.2));
+        pen.midway(
+                pen.line(
+                        next.isPresent() ? "Next: Space. Back: Backspace" : "Those are all the words. Back: Backspace",
+                        TextRole.SMALL,
+                        false,
+                        caption),
+                caption,
+                pen.palette().soft());
+        Box words = rest.belowTop(caption.h() + pen.px(4));
+        next.ifPresent(part -> pen.atTop(
+                pen.block(List.of(part.text()), pen.plain(), size, size * 0.75, words, 99),
+                words,
+                pen.palette().soft()));
+    }
+
+    /** A remark's size at this zoom, as far as the window leaves room for a few lines of it. */
+    private static double largest(Pen pen, Box box) {
+        return Math.max(
+                LEAST_SIDE_PX,
+                Math.min(
+                        sizePx(pen, TextRole.REMARK),
+                        Math.min(box.h() / (LINES * LINE_HEIGHT), box.w() / (LETTERS * LETTER_WIDTH))));
+    }
+
+    /** A role's size, which shrinks less than the window does. */
+    private static double sizePx(Pen pen, TextRole role) {
+        return Math.max(pen.sizePx(role), pen.appearance().sizePx(role, LEAST_SCALE));
+    }
+
+    private static void side(Pen pen, IncidentView page, Box box) {
+        List<String> steps = IntStream.range(0, page.firstSteps().size())
+                .mapToObj(i -> (i + 1) + "  " + page.firstSteps().get(i))
                 .toList();
+        List<String> contacts =
+                page.contacts().stream().map(c -> c.role() + ": " + c.how()).toList();
+        if (contacts.isEmpty()) {
+            list(pen, "First", steps, box);
+            return;
+        }
+        double lettersOfSteps = letters(steps);
+        double share = lettersOfSteps / (lettersOfSteps + letters(contacts));
+        Box first = box.top(box.h() * Math.max(0.3, Math.min(0.7, share)));
+        list(pen, "First", steps, first.aboveBottom(pen.px(10)));
+        list(pen, "Reach", contacts, box.belowTop(first.h()));
+    }
+
+    /** With what every item takes besides its letters. */
+    private static double letters(List<String> items) {
+        return 20 + items.stream().mapToInt(i -> i.length() + 15).sum();
     }
 
     private static void list(Pen pen, String caption, List<String> items, Box box) {
-        Box top = box.top(pen.px(30));
-        pen.midway(
-                pen.line(caption, TextRole.VALUE, false, top),
-                top,
-                pen.palette().soft());
-        Box rest = box.belowTop(pen.px(36));
+        Box top = box.top(Math.max(20, pen.px(30)));
+        soft(pen, caption, top);
+        Box rest = box.belowTop(top.h() + pen.px(4));
         if (!items.isEmpty()) {
             pen.atTop(
-                    pen.block(items, pen.strong(), pen.sizePx(TextRole.READ), pen.leastPx(), rest, 40),
+                    pen.block(
+                            items,
+                            pen.strong(),
+                            sizePx(pen, TextRole.READ),
+                            Math.min(LEAST_SIDE_PX, pen.leastPx()),
+                            rest,
+                            99),
                     rest,
                     pen.palette().text());
         }
     }
 
-    private static void wayBack(Pen pen, int typed, Box box) {
-        String words = "When the display director says that the show goes on, type the word";
-        TextBlock line = pen.line(words, TextRole.SMALL, false, box.left(box.w() * 0.68));
-        pen.midway(line, box, pen.palette().text());
-        double cell = Math.min(box.h() * 0.8, pen.px(40));
-        double x = box.x() + line.widthPx() + pen.px(20);
-        for (int i = 0; i < ResumeWord.WORD.length(); i++) {
-            Box square = new Box(x + i * (cell + pen.px(6)), box.midY() - cell / 2, cell, cell);
-            RoundRectangle2D frame =
-                    new RoundRectangle2D.Double(square.x(), square.y(), cell, cell, pen.px(8), pen.px(8));
-            boolean done = i < typed;
-            pen.surface().setColor(done ? pen.palette().chosen() : pen.palette().soft());
-            pen.surface().setStroke(new BasicStroke((float) pen.px(1.6)));
-            if (done) {
-                pen.surface().fill(frame);
-            } else {
-                pen.surface().draw(frame);
-            }
-            TextBlock letter = pen.line(
-                    String.valueOf(ResumeWord.WORD.charAt(i)),
-                    TextRole.VALUE,
-                    true,
-                    square.inset(cell * .1, cell * .1));
-            letter.draw(
-                    pen.surface(),
-                    square.x() + (cell - letter.widthPx()) / 2,
-                    square.y() + (cell - letter.heightPx()) / 2,
-                    done ? pen.palette().onChosen() : pen.palette().text());
-        }
+    private static void soft(Pen pen, String words, Box box) {
+        pen.midway(
+                pen.line(words, TextRole.VALUE, false, box), box, pen.palette().soft());
+    }
+
+    private static void text(Pen pen, String words, TextRole role, boolean strong, Box box, int mostLines) {
+        Color colour = pen.palette().text();
+        TextBlock block = pen.block(
+                List.of(words),
+                strong ? pen.strong() : pen.plain(),
+                sizePx(pen, role),
+                Math.min(LEAST_SIDE_PX, pen.leastPx()),
+                box,
+                mostLines);
+        pen.midway(block, box, colour);
     }
 }

@@ -134,6 +134,11 @@ public final class Pen {
         TextBlock word = at(mark.word(), true, sizePx, box.rightOf(before), 1);
         midway(word, box.rightOf(before), colour);
         return before + word.widthPx();
+
+    /** Whether words fit a box at this size, in any number of lines. */
+    public boolean fits(String words, Font font, double sizePx, Box box) {
+        return fit.fitsAtMost(
+                new TextFit.Wish(List.of(words), font, sizePx, sizePx, box.w(), box.h(), Integer.MAX_VALUE));
     }
 
     /** Draws a block at the top left of a box. */

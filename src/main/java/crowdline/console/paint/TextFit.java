@@ -97,6 +97,11 @@ public final class TextFit {
         return found.computeIfAbsent(wish, this::search);
     }
 
+    /** Whether words fit at the largest size; they are laid out once and not remembered. */
+    public boolean fitsAtMost(Wish wish) {
+        return fits(lay(wish, wish.mostPx()), wish);
+    }
+
     /** Width of a line of text in pixels. */
     public static double widthPx(Font font, String text) {
         return text.isEmpty() ? 0 : font.getStringBounds(text, FLAT).getWidth();
