@@ -6,12 +6,12 @@ import com.tngtech.archunit.core.importer.Location;
 import java.util.regex.Pattern;
 
 /** The classes of the program without those of its tests, wherever a build puts them. */
-final class ProgramClasses {
+public final class ProgramClasses {
     private static final Pattern OF_TESTS = Pattern.compile(".*/test(-classes)?/crowdline/.*");
 
     private ProgramClasses() {}
 
-    static JavaClasses imported() {
+    public static JavaClasses imported() {
         return new ClassFileImporter()
                 .withImportOption(ProgramClasses::isOfProgram)
                 .importPackages("crowdline");

@@ -5,6 +5,7 @@ import crowdline.console.Host;
 import crowdline.console.Receivers;
 import crowdline.console.debrief.DebriefDesk;
 import crowdline.console.edit.WordsHost;
+import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
 import crowdline.console.live.CommandEvents;
 import crowdline.console.live.Handles;
@@ -123,6 +124,11 @@ final class ConsoleHost implements Host {
                             why -> opening.say(new Mark(Form.DIAMOND, Tone.CAUTION, why)),
                             () -> show.command(command, handles));
         }
+    }
+
+    @Override
+    public IncidentView incident(double openS) {
+        return opening.incident(openS);
     }
 
     @Override

@@ -1,8 +1,10 @@
 package crowdline.app;
 
+import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
 import crowdline.console.live.CommandEvents;
 import crowdline.console.live.Handles;
+import crowdline.console.live.IncidentWords;
 import crowdline.console.live.LivePresenter;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.Moment;
@@ -153,6 +155,11 @@ final class RunningShow implements AutoCloseable {
         Moment moment = new Moment(
                 desk.snapshot().state(), desk.now(PlanAnchor.ACT_START), plan, hour.get(), aircraft.tracking());
         return presenter.view(moment);
+    }
+
+    /** The incident page as it was called for so many seconds ago. */
+    IncidentView incident(double openS) {
+        return IncidentWords.of(loaded.show().incident(), hour.get(), openS);
     }
 
     /** Carries out a command, given while a view was shown. */

@@ -22,6 +22,8 @@ import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javax.print.attribute.HashPrintRequestAttributeSet;
+import javax.print.attribute.PrintRequestAttributeSet;
 
 /** The debrief of a running show. */
 final class ShowDebrief implements DebriefDesk {
@@ -93,10 +95,12 @@ final class ShowDebrief implements DebriefDesk {
             say.accept(new Mark(Form.DIAMOND, Tone.CAUTION, "There is no printer here; S saves the text instead"));
             return;
         }
-        if (job.printDialog()) {
+        // Asked for in the toolkit's own dialog, which the incident page can close; the system's would stay in front.
+        PrintRequestAttributeSet wanted = new HashPrintRequestAttributeSet();
+        if (job.printDialog(wanted)) {
             io.execute(() -> {
                 try {
-                    job.print();
+                    job.print(wanted);
                 } catch (PrinterException e) {
                     LOG.log(System.Logger.Level.WARNING, "Printing the debrief", e);
                     say.accept(new Mark(

@@ -1,6 +1,8 @@
 package crowdline.app;
 
 import crowdline.console.ConsoleFrame;
+import crowdline.console.incident.IncidentView;
+import crowdline.console.live.IncidentWords;
 import crowdline.console.paint.Mark;
 import crowdline.console.prepare.PreparePresenter;
 import crowdline.console.prepare.PrepareView;
@@ -17,6 +19,7 @@ import crowdline.storage.ShowFileException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
@@ -300,6 +303,14 @@ final class ShowOpening {
             OpeningWords.wentOn(now).ifPresent(this::say);
         }
         return opening.resumed();
+    }
+
+    /** The incident page as it was called for so many seconds ago, of the running show if there is one. */
+    IncidentView incident(double openS) {
+        RunningShow show = running();
+        return show == null
+                ? IncidentWords.withoutShow(LocalTime.now(machine.wall().withZone(ZoneId.systemDefault())), openS)
+                : show.incident(openS);
     }
 
     private LocalTime hour(Show show) {

@@ -8,6 +8,7 @@ import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandActions;
 import crowdline.console.keys.KeyDispatcher;
+import crowdline.console.live.LiveView;
 import crowdline.console.paint.Mark;
 import crowdline.console.prepare.EmptyShow;
 import crowdline.console.prepare.PrepareView;
@@ -52,6 +53,7 @@ public final class ConsoleFrame extends JFrame {
     private final transient WordsPlace words;
     private final transient KeyDispatcher dispatcher;
     private final transient Windows windows;
+    private final transient IncidentCall incident;
     private final transient FullScreen fullScreen = new FullScreen(this);
     private final transient PedalPresses pedals;
     private final Timer ticker = new Timer(FRAME_MS, e -> refresh());
@@ -88,9 +90,10 @@ public final class ConsoleFrame extends JFrame {
             }
         });
         pane.setTransferHandler(new FileDrop(this::open, host::say));
-        windows = new Windows(this, host, pane::appearance);
-        FirstKeys first = new FirstKeys(this, pane, this::resume);
-        dispatcher = new KeyDispatcher(actions, first::isOurs, FirstKeys::isWriting, first::take);
+        Front front = new Front(this);
+        incident = new IncidentCall(host, front, pane);
+        windows = new Windows(this, host, pane::appearance, pane::inIncident);
+        dispatcher = new KeyDispatcher(actions, new FirstKeys(this, front, pane, this::resume));
         pedals = new PedalPresses(actions, dispatcher, pane::showLearned);
         pedals.use(host.pedals().learned());
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
@@ -98,6 +101,14 @@ public final class ConsoleFrame extends JFrame {
             @Override
             public void windowClosing(WindowEvent event) {
                 leave();
+            }
+
+            @Override
+            public void windowActivated(WindowEvent event) {
+                if (pane.inIncident()) {
+                    // The window that was in front before is gone, and the word has to be heard.
+                    pane.keepFocus();
+                }
             }
 
             @Override
@@ -166,7 +177,10 @@ public final class ConsoleFrame extends JFrame {
 
     /** Says that another show was opened, whose words are not yet here; from any thread. */
     public void forgetWords() {
-        SwingUtilities.invokeLater(() -> words.forget(pane.place() == Place.WORDS));
+        SwingUtilities.invokeLater(() -> {
+            pane.walk().closeNote();
+            words.forget(pane.place() == Place.WORDS);
+        });
     }
 
     /** Says what was found about the plan of remarks and about whole acts; from any thread. */
@@ -205,22 +219,26 @@ public final class ConsoleFrame extends JFrame {
     /** Goes to a place; on the event thread. */
     public void go(Place place) {
         pane.go(place);
+        arrived(place);
+    }
+
+    private void arrived(Place place) {
         menus.chosen(place);
-        if (place == Place.WORDS) {
-            words.enter();
-        }
-        pane.walk().closeNote();
-        refresh();
         if (place == Place.LIVE || place == Place.WALK) {
             ticker.start();
         } else {
             ticker.stop();
         }
+        if (place == Place.WORDS) {
+            words.enter();
+        }
+        refresh();
     }
 
     private void refresh() {
         if (pane.place() == Place.LIVE) {
-            pane.showLive(host.live());
+            LiveView now = host.live();
+            pane.showLive(now, incident.page(now));
         } else {
             places.refresh();
         }
@@ -229,6 +247,10 @@ public final class ConsoleFrame extends JFrame {
     private void carryOut(Command command) {
         pane.foot().acted();
         switch (command) {
+            case INCIDENT, INCIDENT_IN_LIVE -> {
+                incident.open();
+                arrived(Place.LIVE);
+            }
             case OPEN -> chooseShow();
             case METAR -> windows.pasteMetar(this::keepAir);
             case RECEIVER -> windows.chooseReceiver();
@@ -308,7 +330,7 @@ public final class ConsoleFrame extends JFrame {
     }
 
     private void resume() {
-        host.resume();
+        incident.leave();
         refresh();
     }
 

@@ -53,6 +53,8 @@ final class ConsoleMenus {
         for (Place each : Place.values()) {
             place.add(item(each.command()));
         }
+        place.addSeparator();
+        place.add(item(Command.INCIDENT));
         bar.add(place);
         JMenu words = menu("Words", 'W');
         for (Command command : Command.values()) {
@@ -66,7 +68,7 @@ final class ConsoleMenus {
         bar.add(words);
         JMenu live = menu("Live", 'L');
         for (Command command : Command.values()) {
-            if (command.scope() == Command.Scope.LIVE) {
+            if (command.scope() == Command.Scope.LIVE && command != Command.INCIDENT_IN_LIVE) {
                 if (command == Command.SAID || command == Command.BY_HAND || command == Command.NEXT_ACT) {
                     live.addSeparator();
                 }

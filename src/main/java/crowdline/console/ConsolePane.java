@@ -5,6 +5,7 @@ import crowdline.console.debrief.DebriefView;
 import crowdline.console.edit.WordsPanel;
 import crowdline.console.glossary.GlossaryPanel;
 import crowdline.console.glossary.GlossaryView;
+import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandActions;
 import crowdline.console.keys.KeysOverlay;
@@ -35,6 +36,9 @@ import org.jspecify.annotations.Nullable;
 final class ConsolePane extends JPanel {
     private static final String NO_SHOW = "NO_SHOW";
     private static final String KEYS = "KEYS";
+    /** What changes the look of the incident page, or closes the console, does not take it from the front. */
+    private static final Set<Command> LEFT_IN_INCIDENT =
+            EnumSet.of(Command.FULL_SCREEN, Command.QUIT, Command.THEME, Command.LARGER, Command.SMALLER);
 
     private final CardLayout cards = new CardLayout();
     private final JPanel stage = new JPanel(cards);
@@ -76,7 +80,7 @@ final class ConsolePane extends JPanel {
                 demo);
         glossary = new Later<>(appearance, GlossaryPanel::new, GlossaryPanel::show, GlossaryPanel::wear);
         keys = new Later<>(appearance, KeysOverlay::new, KeysOverlay::show, (k, a) -> k.wear(a, keysScale()));
-        foot = new FootLine(appearance, this::inLive, this::inIncident);
+        foot = new FootLine(appearance, actions.of(Command.INCIDENT), this::inLive, this::inIncident);
         stage.add(prepare, Place.PREPARE.name());
         stage.add(words, Place.WORDS.name());
         stage.add(live, Place.LIVE.name());
@@ -86,7 +90,7 @@ final class ConsolePane extends JPanel {
         stage.add(empty, NO_SHOW);
         stage.add(keys, KEYS);
         add(stage, BorderLayout.CENTER);
-        add(foot.bar(), BorderLayout.SOUTH);
+        add(foot.row(), BorderLayout.SOUTH);
         setFocusable(true);
         getAccessibleContext().setAccessibleName("Crowdline");
         colour(appearance);
@@ -155,10 +159,27 @@ final class ConsolePane extends JPanel {
         learned = buttons;
     }
 
+    /** Shows a moment of Live, with the incident page if it is open then. */
     void showLive(@Nullable LiveView view) {
-        live.show(view);
+        showLive(view, view == null ? null : view.incident());
+    }
+
+    /** @param incident the incident page, which stands in place of the moment, or null */
+    void showLive(@Nullable LiveView view, @Nullable IncidentView incident) {
+        live.show(view, incident);
         foot.warn(view == null ? List.of() : view.warnings());
-        allow();
+        if (incident != null && keysShown) {
+            keysShown = false;
+            turn();
+        } else {
+            allow();
+        }
+    }
+
+    /** Turns to the incident page. */
+    void showIncident(IncidentView page) {
+        live.showIncident(page);
+        go(Place.LIVE);
     }
 
     void showWalk(@Nullable WalkView view) {
@@ -209,7 +230,8 @@ final class ConsolePane extends JPanel {
         return place == Place.LIVE;
     }
 
-    private boolean inIncident() {
+    /** Whether the incident page is in front. */
+    boolean inIncident() {
         return inLive() && live.inIncident();
     }
 
@@ -224,7 +246,7 @@ final class ConsolePane extends JPanel {
         debrief.wear(next);
         glossary.wear(next);
         keys.wear(next);
-        foot.bar().dress(next);
+        foot.dress(next);
         revalidate();
         repaint();
     }
@@ -246,10 +268,12 @@ final class ConsolePane extends JPanel {
     }
 
     /** What had the focus may be hidden now, and a window in which nothing has the focus hears no keys. */
-    private void keepFocus() {
+    void keepFocus() {
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         if (place == Place.WORDS && !keysShown) {
             words.takeFocus();
+        } else if (place == Place.WALK && !keysShown && walk.writing()) {
+            walk.takeFocus();
         } else if (place == Place.LIVE || place == Place.WALK || keysShown || owner == null || !owner.isShowing()) {
             requestFocusInWindow();
         }
@@ -273,12 +297,13 @@ final class ConsolePane extends JPanel {
         }
         for (Command command : Command.values()) {
             boolean here = switch (command.scope()) {
-                case LIVE -> place == Place.LIVE && live.hasShow() && !incident;
+                case FIRST, WORDS -> false;
+                case LIVE ->
+                    place == Place.LIVE && !incident && (live.hasShow() || command == Command.INCIDENT_IN_LIVE);
                 case WALK -> place == Place.WALK && walk.hasShow();
                 case DEBRIEF -> place == Place.DEBRIEF && debrief.hasShow();
                 case GLOSSARY -> place == Place.GLOSSARY && (drilling || command == Command.DRILL);
-                case WORDS -> false;
-                case WINDOW -> !incident || command == Command.FULL_SCREEN || command == Command.QUIT;
+                case WINDOW -> !incident || LEFT_IN_INCIDENT.contains(command);
             };
             if (here && (command != Command.METAR || (place == Place.PREPARE && prepared))) {
                 possible.add(command);

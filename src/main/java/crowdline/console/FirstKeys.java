@@ -1,56 +1,79 @@
 package crowdline.console;
 
+import crowdline.console.keys.KeyDispatcher;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
+import javax.swing.JComboBox;
+import javax.swing.JTable;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 
-/** Which keys are the window's at all, and which belong to what is in front of everything. */
-final class FirstKeys {
+/** Which keys are the window's at all, and which belong to what is in front in it. */
+final class FirstKeys implements KeyDispatcher.Room {
     private final Window window;
+    private final Front front;
     private final ConsolePane pane;
     private final Runnable resume;
 
     /** @param resume what the incident page asks for when it is left */
-    FirstKeys(Window window, ConsolePane pane, Runnable resume) {
+    FirstKeys(Window window, Front front, ConsolePane pane, Runnable resume) {
         this.window = window;
+        this.front = front;
         this.pane = pane;
         this.resume = resume;
     }
 
-    boolean isOurs(KeyEvent event) {
-        Component source = event.getComponent();
-        return source != null && (source == window || SwingUtilities.getWindowAncestor(source) == window);
+    @Override
+    public boolean owns(KeyEvent press) {
+        Component source = press.getComponent();
+        boolean here = source != null && (source == window || SwingUtilities.getWindowAncestor(source) == window);
+        return here && !front.isTaken();
     }
 
-    static boolean isWriting() {
+    @Override
+    public boolean isWriting() {
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        return owner instanceof JTextComponent text && text.isEditable() && text.isShowing();
+        return owner != null && owner.isShowing() && takesLetters(owner);
     }
 
-    /** Keys that belong to what is in front of everything: the incident page, the sheet of keys. */
-    boolean take(KeyEvent event) {
-        boolean letters = (event.getModifiersEx() & (KeyEvent.CTRL_DOWN_MASK | KeyEvent.ALT_DOWN_MASK)) == 0;
-        if (pane.place() == Place.LIVE && pane.live().inIncident() && letters) {
-            if (event.getKeyCode() == KeyEvent.VK_F11) {
-                return false;
-            }
-            if (pane.live().type(event)) {
-                resume.run();
-            }
+    /** Fields, tables with a cell being edited, and boxes, in which a letter chooses. */
+    private static boolean takesLetters(Component owner) {
+        return (owner instanceof JTextComponent text && text.isEditable())
+                || (owner instanceof JTable table && table.isEditing())
+                || owner instanceof JComboBox<?>;
+    }
+
+    @Override
+    public boolean take(KeyEvent press, boolean held) {
+        if (pane.inIncident()) {
+            return inIncident(press, held);
+        }
+        if (press.getKeyCode() != KeyEvent.VK_ESCAPE) {
+            return false;
+        }
+        if (pane.keysShown()) {
+            pane.showKeys(false);
             return true;
         }
-        if (event.getKeyCode() == KeyEvent.VK_ESCAPE && pane.walk().writing()) {
+        if (pane.place() == Place.WALK && pane.walk().writing()) {
             pane.walk().closeNote();
             pane.requestFocusInWindow();
             return true;
         }
-        if (event.getKeyCode() == KeyEvent.VK_ESCAPE && pane.keysShown()) {
-            pane.showKeys(false);
-            return true;
-        }
         return false;
+    }
+
+    /** Nothing but the word leaves the page, and no menu opens over it by its letter; its look may change. */
+    private boolean inIncident(KeyEvent press, boolean held) {
+        boolean command = (press.getModifiersEx() & KeyEvent.CTRL_DOWN_MASK) != 0;
+        if (command || press.getKeyCode() == KeyEvent.VK_F11) {
+            return false;
+        }
+        if (!held && pane.live().pressInIncident(press)) {
+            resume.run();
+        }
+        return true;
     }
 }

@@ -1,16 +1,27 @@
 package crowdline.console;
 
+import crowdline.console.keys.CommandAction;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import java.awt.BorderLayout;
+import java.awt.Insets;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.Timer;
 
 /** What the foot line says: what Live warns of while it is shown, and the messages, until they are read or mended. */
 final class FootLine {
     private static final int LOOK_MS = 500;
+    /** The words of the button fill this much of the line's height; tuned. */
+    private static final double LARGEST_OF_HEIGHT = 0.5;
 
     private final FootBar bar;
+    private final JPanel row = new JPanel(new BorderLayout());
+    private final JButton incident;
     private final BooleanSupplier inLive;
     private final BooleanSupplier inIncident;
     private final Messages messages = new Messages();
@@ -20,17 +31,38 @@ final class FootLine {
     private List<Mark> shown = List.of();
 
     /**
+     * @param incident opens the incident page
      * @param inLive whether Live is in front
      * @param inIncident whether the incident page is in front of it
      */
-    FootLine(Appearance appearance, BooleanSupplier inLive, BooleanSupplier inIncident) {
+    FootLine(Appearance appearance, CommandAction incident, BooleanSupplier inLive, BooleanSupplier inIncident) {
         bar = new FootBar(appearance);
+        this.incident = new JButton(incident);
+        this.incident.setText(incident.keyInWords() + " " + incident.command().label());
+        this.incident.setToolTipText(null);
+        this.incident.setFocusable(false);
+        this.incident.setMargin(new Insets(0, 8, 0, 8));
+        row.add(this.incident, BorderLayout.WEST);
+        row.add(bar, BorderLayout.CENTER);
+        dress(appearance);
         this.inLive = inLive;
         this.inIncident = inIncident;
     }
 
     FootBar bar() {
         return bar;
+    }
+
+    /** The way to the incident page, which no message covers, and the messages beside it. */
+    JComponent row() {
+        return row;
+    }
+
+    void dress(Appearance appearance) {
+        bar.dress(appearance);
+        row.setBackground(appearance.palette().ground());
+        double most = bar.getPreferredSize().height * LARGEST_OF_HEIGHT;
+        incident.setFont(appearance.theme().typeface().strong(Math.min(appearance.sizePx(TextRole.SMALL, 1), most)));
     }
 
     /** Says this until it can have been read. */
@@ -91,8 +123,8 @@ final class FootLine {
 
     /** Paints what there is to say now. */
     void show() {
-        boolean incident = inIncident.getAsBoolean();
-        shown = messages.now(inLive.getAsBoolean() && !incident ? warnings : List.of());
-        bar.show(new FootBar.Foot(shown, incident ? "" : FootBar.hint(speaker), incident ? "" : speaker));
+        boolean open = inIncident.getAsBoolean();
+        shown = messages.now(inLive.getAsBoolean() && !open ? warnings : List.of());
+        bar.show(new FootBar.Foot(shown, open ? "" : FootBar.hint(speaker), open ? "" : speaker));
     }
 }

@@ -2,7 +2,9 @@ package crowdline.console;
 
 import crowdline.console.debrief.DebriefDesk;
 import crowdline.console.edit.WordsHost;
+import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
+import crowdline.console.live.IncidentWords;
 import crowdline.console.live.LiveView;
 import crowdline.console.pace.IdlePaceHost;
 import crowdline.console.pace.PaceHost;
@@ -25,6 +27,15 @@ public interface Host {
 
     /** Carries out a command of the Live place; {@link Command.Scope#LIVE} only. */
     void command(Command command);
+
+    /**
+     * The incident page of the open show; without one, a page that says so.
+     *
+     * @param openS how long ago the page was called for, seconds
+     */
+    default IncidentView incident(double openS) {
+        return IncidentWords.withoutShow();
+    }
 
     /** The commentator has typed the word that leaves the incident page. */
     void resume();

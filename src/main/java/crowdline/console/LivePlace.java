@@ -41,23 +41,36 @@ final class LivePlace extends JPanel {
         getAccessibleContext().setAccessibleName("Live");
     }
 
-    /** Shows a moment, or how to open a show if there is none. */
-    void show(@Nullable LiveView view) {
-        if (view == null) {
-            page = null;
-            turnTo(EMPTY);
+    /**
+     * Shows a moment, or how to open a show if there is none.
+     *
+     * @param now the incident page, which stands in place of both, or null
+     */
+    void show(@Nullable LiveView view, @Nullable IncidentView now) {
+        if (now != null) {
+            showIncident(now);
             return;
         }
-        IncidentView now = view.incident();
-        if (now == null) {
-            word.clear();
-            rows.show(view);
-            page = null;
-            turnTo(ROWS);
+        page = null;
+        if (view == null) {
+            turnTo(EMPTY);
         } else {
-            page = now;
-            incident.show(new IncidentPanel.Shown(now, word.right()));
-            turnTo(INCIDENT);
+            rows.show(view);
+            turnTo(ROWS);
+        }
+    }
+
+    /** Shows the incident page, from its first words if it was not shown already. */
+    void showIncident(IncidentView now) {
+        boolean begins = page == null;
+        page = now;
+        if (begins) {
+            word.clear();
+        }
+        incident.show(new IncidentPanel.Shown(now, word.right()));
+        turnTo(INCIDENT);
+        if (begins) {
+            incident.ifMade(IncidentPanel::begin);
         }
     }
 
@@ -71,19 +84,31 @@ final class LivePlace extends JPanel {
     }
 
     boolean hasShow() {
-        return !card.equals(EMPTY) && !card.isEmpty();
+        return card.equals(ROWS);
     }
 
     /**
-     * Takes a key on the incident page.
+     * Takes a key on the incident page: one that moves through the words, or a letter of the word that leaves it.
      *
-     * @return true if it completed the word that leaves the page
+     * @return true if it completed the word
      */
-    boolean type(KeyEvent event) {
-        if (event.getKeyChar() == KeyEvent.CHAR_UNDEFINED) {
-            return false;
+    boolean pressInIncident(KeyEvent event) {
+        switch (event.getKeyCode()) {
+            case KeyEvent.VK_SPACE, KeyEvent.VK_PAGE_DOWN, KeyEvent.VK_RIGHT, KeyEvent.VK_DOWN -> move(1);
+            case KeyEvent.VK_BACK_SPACE, KeyEvent.VK_PAGE_UP, KeyEvent.VK_LEFT, KeyEvent.VK_UP -> move(-1);
+            default -> {
+                return type(event.getKeyChar());
+            }
         }
-        boolean complete = word.type(event.getKeyChar());
+        return false;
+    }
+
+    private void move(int by) {
+        incident.ifMade(shown -> shown.move(by));
+    }
+
+    private boolean type(char letter) {
+        boolean complete = letter != KeyEvent.CHAR_UNDEFINED && !Character.isISOControl(letter) && word.type(letter);
         IncidentView now = page;
         if (now != null) {
             incident.show(new IncidentPanel.Shown(now, word.right()));

@@ -64,6 +64,11 @@ final class WalkPlace {
         place.ifShown(p -> p.openNote(figure, text));
     }
 
+    /** Goes on with a note that was left half written. */
+    void takeFocus() {
+        place.ifShown(WalkPanel::takeFocus);
+    }
+
     boolean writing() {
         return writing;
     }

@@ -4,6 +4,7 @@ import crowdline.console.theme.Appearance;
 import crowdline.show.DayAir;
 import java.awt.Frame;
 import java.nio.file.Path;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JFileChooser;
@@ -13,8 +14,11 @@ final class Windows {
     private final Frame owner;
     private final Host host;
     private final Supplier<Appearance> appearance;
+    private final BooleanSupplier inIncident;
 
-    Windows(Frame owner, Host host, Supplier<Appearance> appearance) {
+    /** @param inIncident whether the incident page is in front; then no window opens that was asked for before */
+    Windows(Frame owner, Host host, Supplier<Appearance> appearance, BooleanSupplier inIncident) {
+        this.inIncident = inIncident;
         this.owner = owner;
         this.host = host;
         this.appearance = appearance;
@@ -39,11 +43,18 @@ final class Windows {
 
     /** Asks where the aircraft's position comes from. */
     void chooseReceiver() {
-        host.findReceivers(found -> ReceiverDialog.ask(owner, appearance.get(), found, host::useReceiver));
+        host.findReceivers(found -> late(() -> ReceiverDialog.ask(owner, appearance.get(), found, host::useReceiver)));
     }
 
     /** Asks whose pace the times are for. */
     void askPace() {
-        host.pace().find(found -> PaceDialog.ask(owner, appearance.get(), found, host.pace()));
+        host.pace().find(found -> late(() -> PaceDialog.ask(owner, appearance.get(), found, host.pace())));
+    }
+
+    /** Opens what took its time to find, unless the incident page has come in between. */
+    private void late(Runnable opening) {
+        if (!inIncident.getAsBoolean()) {
+            opening.run();
+        }
     }
 }

@@ -1,5 +1,6 @@
 package crowdline.console.keys;
 
+import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Locale;
 
@@ -14,6 +15,8 @@ import java.util.Locale;
  * mistake does no harm.
  */
 public enum Command {
+    INCIDENT("Incident page", Scope.FIRST, "Everything stops; the organiser's words", "F12"),
+
     NEXT("Next figure", Scope.LIVE, "The aircraft has begun the next figure", "SPACE", "PAGE_DOWN", "RIGHT"),
     BACK("Step back", Scope.LIVE, "Pressed too early: back to the figure before", "BACK_SPACE", "PAGE_UP", "LEFT"),
     HOLD("Hold or carry on", Scope.LIVE, "Stop the figure's clock, and start it again", "H"),
@@ -34,7 +37,7 @@ public enum Command {
     VARIANT("Next variant", Scope.LIVE, "Change to another variant of this act", "V"),
     END_ACT("Act over", Scope.LIVE, "The act has ended", "E"),
     TAKE_BACK("Take back", Scope.LIVE, "Take back the last key", "Z", "ctrl Z"),
-    INCIDENT("Incident page", Scope.LIVE, "Everything stops; the organiser's words", "I"),
+    INCIDENT_IN_LIVE("Incident page", Scope.LIVE, "The same as F12", "I"),
 
     PLAY("Play or stop", Scope.WALK, "Fly the act on the screen; while a pass is timed, the next figure", "SPACE"),
     WALK_NEXT("Next figure", Scope.WALK, "To the start of the next figure", "RIGHT", "PAGE_DOWN"),
@@ -105,6 +108,11 @@ public enum Command {
 
     /** Where a command can be given. */
     public enum Scope {
+        /**
+         * In every window of the program, before anything else hears the key, whatever is open or written in and whatever
+         * else is held down. Such a key belongs to nothing else and cannot be learned for anything else.
+         */
+        FIRST,
         /** In the Live place only. */
         LIVE,
         /** In the Walk through place only. */
@@ -149,6 +157,11 @@ public enum Command {
     /** What it does, in one sentence. */
     public String help() {
         return help;
+    }
+
+    /** Whether a press gives it before anything else hears the key. */
+    public boolean isHeardFirst(KeyEvent press) {
+        return scope == Scope.FIRST && keys.stream().anyMatch(key -> Keys.isKeyOf(key, press));
     }
 
     /** Its keys; the first is the one shown. */

@@ -28,8 +28,9 @@ public final class CommandActions {
         return List.copyOf(actions.values());
     }
 
-    /** Makes exactly these commands possible; the only place where that is decided. */
+    /** Makes exactly these commands possible, and those heard first always; the only place where that is decided. */
     public void allow(Set<Command> possible) {
-        actions.forEach((command, action) -> action.setEnabled(possible.contains(command)));
+        actions.forEach((command, action) ->
+                action.setEnabled(command.scope() == Command.Scope.FIRST || possible.contains(command)));
     }
 }

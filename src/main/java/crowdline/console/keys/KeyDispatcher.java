@@ -4,33 +4,40 @@ import java.awt.KeyEventDispatcher;
 import java.awt.event.KeyEvent;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
-import java.util.function.Predicate;
 
 /**
- * Hears every key of the window before the component that has the focus does, so that a focused button cannot eat the
- * space bar. A key held down counts once: a foot resting on a pedal must not run through the act.
+ * Hears every key of the program before the component that has the focus does, so that a focused button cannot eat the
+ * space bar. Commands of the scope {@link Command.Scope#FIRST} are given whatever window is in front; all others only by
+ * presses that are the window's own. A key held down counts once: a foot resting on a pedal must not run through the act.
  */
 public final class KeyDispatcher implements KeyEventDispatcher {
+
+    /** The window whose commands are given. */
+    public interface Room {
+        /** Whether a press is the window's own: made in it, with no menu, popup or dialog in front of it. */
+        boolean owns(KeyEvent press);
+
+        /** Whether the focus takes letters; then only function keys and Ctrl keys are heard. */
+        boolean isWriting();
+
+        /**
+         * Sees a press before the commands do.
+         *
+         * @param held whether the key was down already
+         * @return whether it took the press, as the incident page does
+         */
+        boolean take(KeyEvent press, boolean held);
+    }
+
     private final CommandActions actions;
-    private final Predicate<KeyEvent> ours;
-    private final BooleanSupplier writing;
-    private final Predicate<KeyEvent> first;
+    private final Room room;
     private final HeldKeys held = new HeldKeys();
     private Map<String, Command> learned = Map.of();
     private boolean eatTyped;
 
-    /**
-     * @param ours whether an event belongs to the window
-     * @param writing whether the focus is in a field that takes letters; then only function keys and Ctrl keys are heard
-     * @param first sees every press before the commands do and returns true if it took it, as the incident page does
-     */
-    public KeyDispatcher(
-            CommandActions actions, Predicate<KeyEvent> ours, BooleanSupplier writing, Predicate<KeyEvent> first) {
+    public KeyDispatcher(CommandActions actions, Room room) {
         this.actions = actions;
-        this.ours = ours;
-        this.writing = writing;
-        this.first = first;
+        this.room = room;
     }
 
     /** Hears these keys as well, before the commands' own; such as a remote types that was learned. */
@@ -40,41 +47,44 @@ public final class KeyDispatcher implements KeyEventDispatcher {
 
     @Override
     public boolean dispatchKeyEvent(KeyEvent event) {
-        if (!ours.test(event)) {
-            return false;
-        }
         return switch (event.getID()) {
-            case KeyEvent.KEY_PRESSED -> pressed(event);
-            case KeyEvent.KEY_RELEASED -> released(event);
+            case KeyEvent.KEY_PRESSED -> {
+                // Presses in menus and other windows are remembered too: Enter held down there must not go on here.
+                eatTyped = pressed(event, !held.press(event));
+                yield eatTyped;
+            }
+            case KeyEvent.KEY_RELEASED -> {
+                held.release(event);
+                yield false;
+            }
             case KeyEvent.KEY_TYPED -> eatTyped;
             default -> false;
         };
     }
 
-    private boolean pressed(KeyEvent event) {
-        boolean again = !held.press(event);
-        eatTyped = false;
-        if (first.test(event)) {
-            eatTyped = true;
+    private boolean pressed(KeyEvent event, boolean again) {
+        Optional<CommandAction> first = actions.all().stream()
+                .filter(a -> a.command().isHeardFirst(event))
+                .findFirst();
+        if (first.isPresent()) {
+            // Given again if held: its release may have gone to a window that is no more.
+            first.get().give();
             return true;
         }
-        if (writing.getAsBoolean() && Keys.writes(event)) {
+        if (!room.owns(event)) {
+            return false;
+        }
+        if (room.take(event, again)) {
+            return true;
+        }
+        if (room.isWriting() && Keys.writes(event)) {
             return false;
         }
         Optional<CommandAction> action = find(event);
-        if (action.isEmpty()) {
-            return false;
-        }
-        eatTyped = true;
         if (!again) {
-            action.get().give();
+            action.ifPresent(CommandAction::give);
         }
-        return true;
-    }
-
-    private boolean released(KeyEvent event) {
-        held.release(event);
-        return false;
+        return action.isPresent();
     }
 
     /** Forgets what is held down, as when the window loses the focus and will not hear the release. */

@@ -24,6 +24,11 @@ final class Keys {
         return wanted.getKeyCode() == event.getKeyCode() && wantedModifiers == modifiers;
     }
 
+    /** The same whatever else is held down: a hand that still rests on Ctrl must not matter. */
+    static boolean isKeyOf(String key, KeyEvent event) {
+        return !isTyped(key) && stroke(key).getKeyCode() == event.getKeyCode();
+    }
+
     /** True if the key would put a letter into a text field. */
     static boolean writes(KeyEvent event) {
         int code = event.getKeyCode();

@@ -61,11 +61,13 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
             case GLOSSARY -> Command.GLOSSARY.label();
             default -> Command.LIVE.label();
         };
+        List<Entry> everywhere = new ArrayList<>(entries(Command.Scope.FIRST, taken));
+        everywhere.addAll(entries(Command.Scope.WINDOW, taken));
         return new Sheet(
                 "The keys still work while this is open. F1 or Esc closes it.",
                 name,
                 entries(place, taken),
-                entries(Command.Scope.WINDOW, taken),
+                everywhere,
                 learned);
     }
 

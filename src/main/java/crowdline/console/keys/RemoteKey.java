@@ -30,9 +30,19 @@ public record RemoteKey(String code, String words, @Nullable Command meaning) {
                 : Optional.of(new RemoteKey(code, inWords(code), meaning(press)));
     }
 
-    /** Whether a code kept earlier names a key. */
+    /** Whether a code kept earlier names a key that may be heard for something else than its own. */
     public static boolean isKey(String code) {
-        return KeyStroke.getKeyStroke(code) != null;
+        KeyStroke stroke = KeyStroke.getKeyStroke(code);
+        return stroke != null
+                && Stream.of(Command.values())
+                        .filter(RemoteKey::isForNothingElse)
+                        .flatMap(c -> c.keys().stream())
+                        .map(KeyStroke::getKeyStroke)
+                        .noneMatch(kept -> kept.getKeyCode() == stroke.getKeyCode());
+    }
+
+    private static boolean isForNothingElse(Command command) {
+        return command.scope() == Command.Scope.FIRST || command == Command.INCIDENT_IN_LIVE;
     }
 
     /** A key in words, for a sentence. */
@@ -53,8 +63,11 @@ public record RemoteKey(String code, String words, @Nullable Command meaning) {
 
     private static @Nullable Command meaning(KeyEvent press) {
         return Stream.of(Command.values())
-                .filter(c -> c.scope() == Command.Scope.LIVE || c.scope() == Command.Scope.WINDOW)
-                .filter(c -> c.keys().stream().anyMatch(key -> Keys.matches(key, press)))
+                .filter(c -> switch (c.scope()) {
+                    case FIRST -> c.isHeardFirst(press);
+                    case LIVE, WINDOW -> c.keys().stream().anyMatch(key -> Keys.matches(key, press));
+                    default -> false;
+                })
                 .findFirst()
                 .orElse(null);
     }

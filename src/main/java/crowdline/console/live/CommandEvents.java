@@ -50,7 +50,7 @@ public final class CommandEvents {
             case BY_AIRCRAFT -> Optional.of(atS -> new FlightEvent.SourceChosen(atS, Source.AIRCRAFT));
             case END_ACT -> Optional.of(FlightEvent.ActEnded::new);
             case TAKE_BACK -> Optional.of(LiveEvent.Undone::new);
-            case INCIDENT -> Optional.of(IncidentEvent.IncidentOpened::new);
+            case INCIDENT -> state.incidentOpen() ? Optional.empty() : Optional.of(IncidentEvent.IncidentOpened::new);
             default -> Optional.empty();
         };
     }

@@ -1,7 +1,6 @@
 package crowdline.console.live;
 
 import crowdline.console.incident.IncidentView;
-import crowdline.console.incident.IncidentView.ContactView;
 import crowdline.console.live.NextView.FactView;
 import crowdline.console.live.NextView.Later;
 import crowdline.console.paint.Form;
@@ -10,11 +9,9 @@ import crowdline.console.theme.Tone;
 import crowdline.live.Course;
 import crowdline.live.FigureNow;
 import crowdline.live.LiveNow;
-import crowdline.live.LiveState;
 import crowdline.live.Talk;
 import crowdline.live.Upcoming;
 import crowdline.show.Act;
-import crowdline.show.Incident;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import java.util.ArrayList;
@@ -178,32 +175,9 @@ public final class LivePresenter {
     }
 
     private @Nullable IncidentView incident(Moment moment) {
-        LiveState state = moment.state();
         Double openS = moment.now().incidentS();
-        if (!state.incidentOpen() || openS == null) {
-            return null;
-        }
-        String noted = "Noted " + StripWords.hour(moment.hour().minusNanos((long) (openS * 1e9)));
-        String since = Seconds.left(openS) + " ago";
-        Incident incident = words.show().incident();
-        if (incident == null) {
-            return new IncidentView(
-                    "This show has no words of its organiser for this page; nobody has agreed anything here.",
-                    noted,
-                    since,
-                    List.of("Stop talking.", "Look to the display director.", "Say only what the director gives you."),
-                    List.of("No words were written for this show. Wait for the display director."),
-                    List.of());
-        }
-        String agreed = incident.agreedWith();
-        return new IncidentView(
-                agreed == null ? "Nobody has agreed these words yet" : "Agreed with " + agreed,
-                noted,
-                since,
-                incident.firstSteps(),
-                incident.words(),
-                incident.contacts().stream()
-                        .map(c -> new ContactView(c.role(), c.how()))
-                        .toList());
+        return moment.state().incidentOpen() && openS != null
+                ? IncidentWords.of(words.show().incident(), moment.hour(), openS)
+                : null;
     }
 }

@@ -134,6 +134,7 @@ public final class Pen {
         TextBlock word = at(mark.word(), true, sizePx, box.rightOf(before), 1);
         midway(word, box.rightOf(before), colour);
         return before + word.widthPx();
+    }
 
     /** Whether words fit a box at this size, in any number of lines. */
     public boolean fits(String words, Font font, double sizePx, Box box) {

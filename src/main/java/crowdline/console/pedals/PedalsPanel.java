@@ -71,7 +71,7 @@ public final class PedalsPanel extends JPanel {
         JTextArea note = PlainText.wrapped(
                 "Note",
                 "While this is open, no press moves anything in Live. No pedal can open the incident page, because a slip"
-                        + " would stop everything; use the keyboard for that.");
+                        + " would stop everything; use F12 for that.");
         note.setFont(appearance.plain(TextRole.LABEL));
         note.setForeground(appearance.palette().soft());
         note.setFocusable(false);
@@ -186,6 +186,9 @@ public final class PedalsPanel extends JPanel {
     }
 
     private boolean isForUs(KeyEvent event) {
+        if (Command.INCIDENT.isHeardFirst(event)) {
+            return false;
+        }
         if (pedals.view().learning() != null) {
             return true;
         }

@@ -83,6 +83,11 @@ public final class WalkPanel extends JPanel {
         note.requestFocusInWindow();
     }
 
+    /** Goes on with the note where it was left. */
+    public void takeFocus() {
+        note.requestFocusInWindow();
+    }
+
     public boolean writing() {
         return note.isVisible();
     }

@@ -27,8 +27,25 @@ import org.junit.jupiter.params.provider.MethodSource;
 class KeyDispatcherTest {
     private final List<Command> given = new ArrayList<>();
     private final CommandActions actions = new CommandActions(given::add);
+    private boolean ours = true;
     private boolean writing;
-    private final KeyDispatcher dispatcher = new KeyDispatcher(actions, e -> true, () -> writing, e -> false);
+    private boolean taking;
+    private final KeyDispatcher dispatcher = new KeyDispatcher(actions, new KeyDispatcher.Room() {
+        @Override
+        public boolean owns(KeyEvent press) {
+            return ours;
+        }
+
+        @Override
+        public boolean isWriting() {
+            return writing;
+        }
+
+        @Override
+        public boolean take(KeyEvent press, boolean held) {
+            return taking;
+        }
+    });
 
     static Stream<JComponent> componentsThatEatKeys() {
         return Stream.of(
@@ -81,9 +98,10 @@ class KeyDispatcherTest {
     private static Set<Command> together(Command command) {
         Set<Command> commands = EnumSet.noneOf(Command.class);
         for (Command other : Command.values()) {
+            Set<Command.Scope> everywhere = EnumSet.of(Command.Scope.WINDOW, Command.Scope.FIRST);
             boolean here = other.scope() == command.scope()
-                    || other.scope() == Command.Scope.WINDOW
-                    || command.scope() == Command.Scope.WINDOW;
+                    || everywhere.contains(other.scope())
+                    || everywhere.contains(command.scope());
             if (here) {
                 commands.add(other);
             }
@@ -181,6 +199,56 @@ class KeyDispatcherTest {
         actions.allow(Set.of(Command.HELP));
         press(new JButton(), "SPACE", 1000);
         assertThat(given).isEmpty();
+    }
+
+    /** In a dialog, a menu, a field, under whatever takes keys first, and with other keys down. */
+    @Test
+    void theIncidentPageIsHeardBeforeAnything() {
+        ours = false;
+        writing = true;
+        taking = true;
+        actions.allow(Set.of());
+        dispatcher.alsoHear(Map.of("F12", Command.NEXT, "ctrl F12", Command.NEXT));
+        for (String key : List.of("F12", "ctrl F12", "shift F12", "ctrl shift F12")) {
+            given.clear();
+            assertThat(press(new JButton(), key, 1000)).isTrue();
+            assertThat(given).as(key).containsExactly(Command.INCIDENT);
+        }
+    }
+
+    /** The release of the last press may have gone to a dialog that this press closed. */
+    @Test
+    void theIncidentPageIsCalledThoughItsKeyWasNotSeenToBeLetGo() {
+        press(new JButton(), "F12", 1000);
+        press(new JButton(), "F12", 600_000);
+        assertThat(given).containsExactly(Command.INCIDENT, Command.INCIDENT);
+    }
+
+    @Test
+    void noOtherCommandIsGivenByAKeyOfSomethingInFront() {
+        ours = false;
+        for (Command command : Command.values()) {
+            if (command.scope() != Command.Scope.FIRST) {
+                command.keys()
+                        .forEach(key -> assertThat(press(new JButton(), key, 1000))
+                                .as(key)
+                                .isFalse());
+            }
+        }
+        assertThat(given).isEmpty();
+    }
+
+    /** Enter chooses from a menu, which closes; held down it must not go on as a key of the place behind. */
+    @Test
+    void aKeyHeldDownSinceAMenuWasOpenIsNoCommand() {
+        ours = false;
+        press(new JButton(), "ENTER", 1000);
+        ours = true;
+        press(new JButton(), "ENTER", 1030);
+        assertThat(given).isEmpty();
+        release(new JButton(), "ENTER", 1060);
+        press(new JButton(), "ENTER", 2000);
+        assertThat(given).containsExactly(Command.SAID);
     }
 
     @Test

@@ -8,9 +8,13 @@ import crowdline.storage.LearnedButtons;
 import crowdline.telemetry.serial.ButtonSignal;
 import crowdline.telemetry.serial.ControlLine;
 import crowdline.telemetry.serial.HeardSignal;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import javax.swing.JPanel;
+import javax.swing.KeyStroke;
 import org.junit.jupiter.api.Test;
 
 class PedalsTest {
@@ -20,10 +24,21 @@ class PedalsTest {
     private static final ButtonSignal UP = new ButtonSignal.Turned(ControlLine.CTS, false);
     private static final RemoteKey F9 = new RemoteKey("F9", "F9", null);
     private static final RemoteKey PERIOD = new RemoteKey("PERIOD", "full stop", Command.SAID);
-    private static final RemoteKey I = new RemoteKey("I", "I", Command.INCIDENT);
 
     private final List<LearnedButtons> kept = new ArrayList<>();
     private final Pedals pedals = new Pedals(LearnedButtons.NONE, kept::add);
+
+    private static RemoteKey key(String code) {
+        KeyStroke stroke = KeyStroke.getKeyStroke(code);
+        return RemoteKey.of(new KeyEvent(
+                        new JPanel(),
+                        KeyEvent.KEY_PRESSED,
+                        1000,
+                        stroke.getModifiers() & (InputEvent.CTRL_DOWN_MASK | InputEvent.SHIFT_DOWN_MASK),
+                        stroke.getKeyCode(),
+                        KeyEvent.CHAR_UNDEFINED))
+                .orElseThrow();
+    }
 
     private void press(double atS, ButtonSignal signal) {
         pedals.hear(new HeardSignal(signal, atS));
@@ -155,13 +170,21 @@ class PedalsTest {
     }
 
     @Test
-    void theKeyOfTheIncidentPageIsNeverTaken() {
+    void theKeysOfTheIncidentPageAreNeverTaken() {
         pedals.learn(Command.NEXT);
-        pedals.press(I);
-        assertThat(said()).isEqualTo("The key I is always for Incident page; choose another.");
-        pedals.press(I);
-        pedals.move();
-        assertThat(kept).isEmpty();
+        for (String key : List.of("F12", "shift F12", "ctrl F12", "I")) {
+            pedals.press(key(key));
+            assertThat(said())
+                    .isEqualTo("The key " + key(key).words() + " is always for Incident page; choose another.");
+            pedals.press(key(key));
+            pedals.move();
+            assertThat(kept).isEmpty();
+        }
+        LearnedButtons byHand = LearnedButtons.NONE
+                .with("F12", "next")
+                .with("shift F12", "next")
+                .with("I", "next");
+        assertThat(PedalCommands.keys(byHand)).isEmpty();
     }
 
     @Test

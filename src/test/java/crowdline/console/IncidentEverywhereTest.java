@@ -1,0 +1,348 @@
+package crowdline.console;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
+
+import crowdline.console.keys.Command;
+import crowdline.console.live.LiveView;
+import crowdline.console.live.SampleLiveViews;
+import java.awt.Component;
+import java.awt.Dialog.ModalityType;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
+import java.awt.Robot;
+import java.awt.Window;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JDialog;
+import javax.swing.JMenu;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.MenuElement;
+import javax.swing.MenuSelectionManager;
+import javax.swing.text.JTextComponent;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** One key brings the incident page to the front, whatever is there. Keys come from the system, as a keyboard's do. */
+@Tag("window")
+class IncidentEverywhereTest {
+    private @Nullable RealWindow window;
+    private final List<Double> tookMs = new ArrayList<>();
+
+    @BeforeEach
+    void open() throws Exception {
+        assumeThat(GraphicsEnvironment.isHeadless()).as("there is a screen").isFalse();
+        window = new RealWindow(new StageHost());
+    }
+
+    @AfterEach
+    void close() {
+        RealWindow opened = window;
+        if (opened != null) {
+            opened.close();
+            // The median, since other work on the machine counts too and a single press says little.
+            if (tookMs.size() > 20) {
+                assertThat(tookMs.stream().sorted().toList().get(tookMs.size() / 2))
+                        .as("the event thread is done with the key, painting included, in ms: %s", tookMs)
+                        .isLessThan(100);
+            }
+            assertThat(tookMs).allMatch(ms -> ms < 1000);
+        }
+    }
+
+    private RealWindow window() {
+        RealWindow opened = window;
+        assertThat(opened).isNotNull();
+        return opened;
+    }
+
+    private void go(Place place) {
+        RealWindow.onEventThread(() -> {
+            window().frame.go(place);
+            return 0;
+        });
+    }
+
+    private void callAndLeave(String from) {
+        tookMs.add(window().incident(from));
+        window().leave(from);
+    }
+
+    @Test
+    void fromEveryPlaceInEveryState() {
+        Map<String, @Nullable LiveView> states = new LinkedHashMap<>(SampleLiveViews.all());
+        states.put("no show", null);
+        states.forEach((name, view) -> {
+            for (Place place : Place.values()) {
+                window().host.view = view;
+                go(place);
+                callAndLeave(name + ", " + place);
+            }
+        });
+    }
+
+    @Test
+    void fromEveryComponentThatCanHaveTheKeys() {
+        int walked = 0;
+        for (Place place : Place.values()) {
+            go(place);
+            for (Component component : RealWindow.focusable(window().frame)) {
+                go(place);
+                window().focus(component);
+                tookMs.add(window().incident(place + ", " + component.getClass()));
+                window().leaveAtOnce();
+                walked++;
+            }
+        }
+        assertThat(walked).isGreaterThan(100);
+    }
+
+    @Test
+    void fromTheSheetOfKeysInEveryPlace() {
+        for (Place place : Place.values()) {
+            go(place);
+            window().press(KeyEvent.VK_F1);
+            callAndLeave("keys of " + place);
+        }
+        // As long as that is all that was pressed, I does it in Live.
+        window().press(KeyEvent.VK_F1);
+        window().press(KeyEvent.VK_I);
+        window().await("I opens it as well", window()::isPageShowing);
+        window().leave("I");
+    }
+
+    @Test
+    void fromEveryMenu() {
+        List<JMenu> menus =
+                RealWindow.onEventThread(() -> RealWindow.all(window().frame.getJMenuBar()).stream()
+                        .filter(JMenu.class::isInstance)
+                        .map(JMenu.class::cast)
+                        .toList());
+        assertThat(menus).hasSizeGreaterThan(4);
+        for (JMenu menu : menus) {
+            open(window().frame.getJMenuBar(), menu, menu.getPopupMenu());
+            callAndLeave(menu.getText());
+            for (Component item : menu.getMenuComponents()) {
+                if (item instanceof JMenu inner) {
+                    open(window().frame.getJMenuBar(), menu, menu.getPopupMenu(), inner, inner.getPopupMenu());
+                    callAndLeave(inner.getText());
+                }
+            }
+        }
+    }
+
+    private void open(MenuElement... path) {
+        RealWindow.onEventThread(() -> {
+            MenuSelectionManager.defaultManager().setSelectedPath(path);
+            return 0;
+        });
+        window().await(
+                        "the menu is open",
+                        () -> path[path.length - 1].getComponent().isShowing());
+    }
+
+    @Test
+    void fromEveryBoxThatIsOpen() {
+        go(Place.WORDS);
+        List<JComboBox<?>> boxes = window().boxes(window().frame);
+        assertThat(boxes).hasSize(1);
+        for (JComboBox<?> box : boxes) {
+            go(Place.WORDS);
+            window().focus(box);
+            window().press(KeyEvent.VK_DOWN, KeyEvent.VK_ALT);
+            window().await("the box is open", box::isPopupVisible);
+            callAndLeave("the box " + box.getAccessibleContext().getAccessibleName());
+            assertThat(box.isPopupVisible()).isFalse();
+        }
+        go(Place.LIVE);
+        window().pressUntil(
+                        "pedals are open",
+                        () -> window().otherWindows().findAny().isPresent(),
+                        KeyEvent.VK_B,
+                        KeyEvent.VK_CONTROL);
+        Window pedals = window().inFront();
+        JComboBox<?> speed = window().boxes(pedals).get(0);
+        window().focus(speed);
+        RealWindow.onEventThread(() -> {
+            speed.showPopup();
+            return 0;
+        });
+        callAndLeave("the speed of a pedal");
+    }
+
+    /** Each window, with the keys in each of its components in turn. */
+    @Test
+    void fromEveryWindowOfItsOwn() {
+        OwnWindows.of(window())
+                .forEach((maker, windows) -> windows.forEach((name, opening) -> {
+                    int components = 1;
+                    for (int i = 0; i < components; i++) {
+                        opening.run();
+                        Window shown = window().inFront();
+                        List<Component> focusable = RealWindow.focusable(shown);
+                        components = focusable.size();
+                        if (i < components) {
+                            window().focus(focusable.get(i));
+                        }
+                        tookMs.add(window().incident(maker + ", " + name + ", component " + i));
+                        window().leaveAtOnce();
+                        assertThat(shown.isShowing()).as(name).isFalse();
+                    }
+                    assertThat(window().host.quit)
+                            .as("%s is not answered by it", name)
+                            .isZero();
+                }));
+    }
+
+    /** Whoever makes a window, a menu or a box that opens is walked above, or this fails. */
+    @Test
+    void nobodyElseOpensAWindow() {
+        Set<String> makers = new TreeSet<>(OwnWindows.of(window()).keySet());
+        makers.addAll(Set.of("crowdline.console.ConsoleMenus", "crowdline.console.edit.RemarkFields"));
+        assertThat(OwnWindows.makers()).isEqualTo(makers);
+    }
+
+    @Test
+    void fromWindowsNobodyHasThoughtOf() {
+        for (ModalityType modality : ModalityType.values()) {
+            JTable table = new JTable(2, 2);
+            window().begin(() -> {
+                JDialog first = new JDialog(window().frame, "A stranger", modality);
+                first.add(table);
+                first.setBounds(window().frame.getBounds());
+                first.setVisible(true);
+            });
+            window().inFront();
+            RealWindow.onEventThread(() -> {
+                table.changeSelection(0, 0, false, false);
+                return 0;
+            });
+            window().focus(table);
+            window().type("a");
+            window().await("a cell is written in", table::isEditing);
+            callAndLeave("a stranger's table, " + modality);
+            assertThat(window().host.given).doesNotContain(Command.BY_AIRCRAFT);
+        }
+    }
+
+    @Test
+    void whileTheMouseDrags() {
+        go(Place.WALK);
+        Rectangle bounds = RealWindow.onEventThread(() -> new Rectangle(
+                window().frame.getLocationOnScreen(), window().frame.getSize()));
+        Robot robot = window().robot();
+        robot.mouseMove(bounds.x + 300, bounds.y + (int) (bounds.height * 0.82));
+        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+        robot.mouseMove(bounds.x + 700, bounds.y + (int) (bounds.height * 0.82));
+        tookMs.add(window().incident("a drag"));
+        robot.mouseMove(bounds.x + 200, bounds.y + (int) (bounds.height * 0.82));
+        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        robot.waitForIdle();
+        assertThat(RealWindow.onEventThread(window()::isPageShowing)).isTrue();
+        window().leave("a drag");
+    }
+
+    @Test
+    void fromTheFootLine() {
+        for (Place place : Place.values()) {
+            go(place);
+            List<JButton> buttons = window().shown(window().frame.getContentPane(), JButton.class).stream()
+                    .filter(b -> b.getText().equals("F12 Incident page"))
+                    .toList();
+            assertThat(buttons).as(place.name()).hasSize(1);
+            RealWindow.onEventThread(() -> {
+                JButton button = buttons.get(0);
+                assertThat(button.getWidth()).isGreaterThanOrEqualTo(button.getPreferredSize().width);
+                button.doClick(0);
+                return 0;
+            });
+            assertThat(RealWindow.onEventThread(window()::isPageShowing)).isTrue();
+            window().leave("the foot line of " + place);
+        }
+    }
+
+    @Test
+    void aNoteHalfWrittenIsStillThereAfterwards() {
+        go(Place.WALK);
+        window().press(KeyEvent.VK_N);
+        JTextField note = window().shown(window().frame, JTextField.class).get(0);
+        window().await("the note has the keys", note::isFocusOwner);
+        window().type("abc");
+        callAndLeave("a note");
+        window().press(KeyEvent.VK_D);
+        window().press(KeyEvent.VK_F4);
+        window().await("the note has the keys again", note::isFocusOwner);
+        window().type("d");
+        window().press(KeyEvent.VK_ENTER);
+        window().await("the note is kept", () -> !note.isShowing());
+        assertThat(RealWindow.onEventThread(() -> window().host.walk.note(0))).isEqualTo("abcd");
+    }
+
+    @Test
+    void aRemarkHalfWrittenIsStillThereAfterwards() {
+        window().press(KeyEvent.VK_F3);
+        window().await(
+                        "words are open",
+                        () -> !window().shown(window().frame, JTextArea.class).isEmpty());
+        window().press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
+        JTextComponent text = window().shown(window().frame, JTextArea.class).stream()
+                .filter(t -> "What to say".equals(t.getAccessibleContext().getAccessibleName()))
+                .findFirst()
+                .orElseThrow();
+        window().focus(text);
+        window().type("mind");
+        callAndLeave("a remark");
+        window().press(KeyEvent.VK_F3);
+        assertThat(RealWindow.onEventThread(() -> text.getText())).isEqualTo("mind");
+        window().await("it can be gone on with", text::isShowing);
+    }
+
+    @Test
+    void theShowIsToldOnceHoweverOftenTheKeyIsPressed() {
+        for (int i = 0; i < 3; i++) {
+            window().incident("again");
+        }
+        assertThat(window().host.given).containsExactly(Command.INCIDENT);
+        window().leave("again");
+        window().incident("another");
+        assertThat(window().host.given).containsExactly(Command.INCIDENT, Command.INCIDENT);
+    }
+
+    @Test
+    void aShowThatIsOpenedWhileThePageIsInFrontIsToldThen() {
+        window().host.view = null;
+        window().incident("no show");
+        assertThat(window().host.given).isEmpty();
+        window().host.view = SampleLiveViews.flying();
+        window().await("the show is told", () -> window().host.given.contains(Command.INCIDENT));
+        window().leave("no show at first");
+    }
+
+    /** Space goes through the words, and neither it nor anything but a wrong letter disturbs the word that leaves. */
+    @Test
+    void spaceGoesThroughTheWordsAndDoesNotDisturbTheWordThatLeaves() {
+        window().host.view = SampleLiveViews.incident();
+        go(Place.LIVE);
+        window().incident("it is open");
+        window().type("res");
+        for (int key : new int[] {KeyEvent.VK_SPACE, KeyEvent.VK_BACK_SPACE, KeyEvent.VK_DOWN, KeyEvent.VK_ESCAPE}) {
+            window().press(key);
+        }
+        window().type("ume");
+        window().await("the word is heard", () -> window().host.resumed == 1);
+        assertThat(window().host.given).isEmpty();
+    }
+}

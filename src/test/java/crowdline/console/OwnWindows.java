@@ -1,0 +1,218 @@
+package crowdline.console;
+
+import com.tngtech.archunit.core.domain.JavaCall;
+import com.tngtech.archunit.core.domain.JavaClass;
+import crowdline.ProgramClasses;
+import crowdline.console.pace.PacePanel;
+import java.awt.Component;
+import java.awt.FileDialog;
+import java.awt.Window;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.swing.JColorChooser;
+import javax.swing.JComboBox;
+import javax.swing.JDialog;
+import javax.swing.JFileChooser;
+import javax.swing.JInternalFrame;
+import javax.swing.JMenu;
+import javax.swing.JOptionPane;
+import javax.swing.JPopupMenu;
+import javax.swing.PopupFactory;
+import javax.swing.ProgressMonitor;
+
+/** Every window the console can open over its own, by the class that makes it, and how a hand at the keys opens it. */
+final class OwnWindows {
+    private static final Class<?>[] THINGS_IN_FRONT = {
+        Window.class,
+        JFileChooser.class,
+        JOptionPane.class,
+        JColorChooser.class,
+        JInternalFrame.class,
+        JPopupMenu.class,
+        JMenu.class,
+        JComboBox.class,
+        ProgressMonitor.class,
+        PopupFactory.class,
+        FileDialog.class
+    };
+
+    private final RealWindow window;
+
+    private OwnWindows(RealWindow window) {
+        this.window = window;
+    }
+
+    /** Classes of the program that make something which stands in front of the console, but for the console itself. */
+    static Set<String> makers() {
+        return ProgramClasses.imported().stream()
+                .<JavaCall<?>>flatMap(c ->
+                        Stream.concat(c.getConstructorCallsFromSelf().stream(), c.getMethodCallsFromSelf().stream()))
+                .filter(OwnWindows::opensSomething)
+                .map(call -> outermost(call.getOriginOwner()).getName())
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static JavaClass outermost(JavaClass one) {
+        return one.getEnclosingClass().map(OwnWindows::outermost).orElse(one);
+    }
+
+    private static boolean opensSomething(JavaCall<?> call) {
+        JavaClass target = call.getTargetOwner();
+        boolean console = target.isAssignableTo(ConsoleFrame.class)
+                || call.getOriginOwner().isAssignableTo(ConsoleFrame.class);
+        boolean made = call.getTarget().getName().equals("<init>") || target.isEquivalentTo(JOptionPane.class);
+        boolean inFront = Stream.of(THINGS_IN_FRONT).anyMatch(target::isAssignableTo);
+        boolean printing =
+                Set.of("printDialog", "pageDialog").contains(call.getTarget().getName());
+        return !console && ((made && inFront) || printing);
+    }
+
+    static Map<String, Map<String, Runnable>> of(RealWindow window) {
+        OwnWindows own = new OwnWindows(window);
+        Map<String, Map<String, Runnable>> all = new LinkedHashMap<>();
+        all.put("crowdline.console.Windows", Map.of("a show to open", () -> own.in(Place.LIVE, KeyEvent.VK_O)));
+        all.put(
+                "crowdline.console.OwnWindow",
+                Map.of(
+                        "messages", own::messages,
+                        "METAR", () -> own.in(Place.PREPARE, KeyEvent.VK_M),
+                        "receiver", () -> own.in(Place.LIVE, KeyEvent.VK_R),
+                        "pace", () -> own.in(Place.GLOSSARY, KeyEvent.VK_P),
+                        "pace, while a speaker is timed", own::timing));
+        all.put("crowdline.console.pedals.PortPart", Map.of("pedals", () -> own.in(Place.DEBRIEF, KeyEvent.VK_B)));
+        all.put("crowdline.console.ReceiverDialog", Map.of("a flight log", own::flightLog));
+        all.put(
+                "crowdline.console.WordsPlace",
+                Map.of(
+                        "save as", own::saveAs,
+                        "replace a file", () -> own.replace(own::saveAs),
+                        "leave without saving", own::unsaved));
+        all.put(
+                "crowdline.console.PlaceCommands",
+                Map.of(
+                        "save the debrief",
+                        own::saveDebrief,
+                        "replace the debrief",
+                        () -> own.replace(own::saveDebrief)));
+        all.put("crowdline.app.ShowDebrief", Map.of("print", own::print));
+        return all;
+    }
+
+    private void go(Place place) {
+        RealWindow.onEventThread(() -> {
+            window.frame.go(place);
+            return 0;
+        });
+        window.await("the keys are in " + place, window.frame::isFocused);
+    }
+
+    private void in(Place place, int ctrl) {
+        go(place);
+        window.pressUntil(
+                "a window is open", () -> window.otherWindows().findAny().isPresent(), ctrl, KeyEvent.VK_CONTROL);
+        window.inFront();
+    }
+
+    private void timing() {
+        in(Place.PREPARE, KeyEvent.VK_P);
+        RealWindow.onEventThread(() -> {
+            find(window.inFrontNow(), PacePanel.class).begin();
+            return 0;
+        });
+    }
+
+    private void messages() {
+        go(Place.LIVE);
+        window.begin(() -> {
+            FootBar bar = find(window.frame, FootBar.class);
+            bar.dispatchEvent(new MouseEvent(bar, MouseEvent.MOUSE_CLICKED, 1000, 0, 5, 5, 1, false));
+        });
+        window.inFront();
+    }
+
+    private void flightLog() {
+        in(Place.LIVE, KeyEvent.VK_R);
+        window.press(KeyEvent.VK_END);
+        window.press(KeyEvent.VK_ENTER);
+        window.await("a file can be chosen", () -> window.otherWindows().anyMatch(OwnWindows::choosesFile));
+    }
+
+    private void words() {
+        go(Place.WORDS);
+        window.await("words are open", () -> !window.frame.getTitle().equals("Crowdline"));
+    }
+
+    private void saveAs() {
+        words();
+        window.press(KeyEvent.VK_S, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
+        window.await("a file can be chosen", () -> window.otherWindows().anyMatch(OwnWindows::choosesFile));
+    }
+
+    private void unsaved() {
+        words();
+        window.press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
+        window.await("something is not saved", () -> window.frame.getTitle().contains("not saved"));
+        window.press(KeyEvent.VK_Q, KeyEvent.VK_CONTROL);
+        window.inFront();
+    }
+
+    private void saveDebrief() {
+        go(Place.DEBRIEF);
+        window.press(KeyEvent.VK_S);
+        window.await("a file can be chosen", () -> window.otherWindows().anyMatch(OwnWindows::choosesFile));
+    }
+
+    private void replace(Runnable choosing) {
+        choosing.run();
+        File there;
+        try {
+            there = Files.createTempFile("there", ".json").toFile();
+            there.deleteOnExit();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        window.begin(() -> {
+            JFileChooser chooser = find(window.inFrontNow(), JFileChooser.class);
+            chooser.setSelectedFile(there);
+            chooser.approveSelection();
+        });
+        window.await(
+                "it asks whether to replace the file",
+                () -> window.otherWindows()
+                        .anyMatch(w -> RealWindow.all(w).stream().anyMatch(JOptionPane.class::isInstance)));
+    }
+
+    /** The toolkit's own dialog needs a printer; it is a modal dialog as this one. */
+    private void print() {
+        window.host.printing = () -> {
+            JDialog dialog = new JDialog(window.frame, "Print", true);
+            dialog.setSize(300, 200);
+            dialog.setVisible(true);
+        };
+        go(Place.DEBRIEF);
+        window.press(KeyEvent.VK_P);
+        window.inFront();
+    }
+
+    private static boolean choosesFile(Window shown) {
+        return RealWindow.all(shown).stream().anyMatch(JFileChooser.class::isInstance);
+    }
+
+    private static <C extends Component> C find(Window shown, Class<C> kind) {
+        return RealWindow.all(shown).stream()
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .findFirst()
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,215 @@
+package crowdline.console;
+
+import crowdline.console.debrief.DebriefDesk;
+import crowdline.console.debrief.DebriefView;
+import crowdline.console.edit.SampleWords;
+import crowdline.console.edit.WordsHost;
+import crowdline.console.edit.WordsOpened;
+import crowdline.console.incident.IncidentView;
+import crowdline.console.keys.Command;
+import crowdline.console.live.IncidentWords;
+import crowdline.console.live.LiveView;
+import crowdline.console.live.SampleLiveViews;
+import crowdline.console.live.SmallShow;
+import crowdline.console.pace.PaceHost;
+import crowdline.console.pace.RemarksToTime;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.pedals.PedalHost;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.Tone;
+import crowdline.console.walk.SmallTour;
+import crowdline.console.walk.Walk;
+import crowdline.show.DayAir;
+import crowdline.show.Show;
+import crowdline.speech.Pace;
+import crowdline.speech.Spoken;
+import crowdline.storage.LearnedButtons;
+import crowdline.telemetry.serial.ButtonStatus;
+import java.nio.file.Path;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+
+/** Everything a window can ask, answered at once with a made-up show; what was asked is kept. On the event thread. */
+final class StageHost implements Host, WordsHost, PedalHost, PaceHost, DebriefDesk {
+    final List<Command> given = new ArrayList<>();
+    final List<Show> edited = new ArrayList<>();
+    final Walk walk = new SmallTour().walk();
+    /** What Live shows; null for no show. */
+    @Nullable
+    LiveView view = SampleLiveViews.flying();
+    /** The page of the show, which the running show has not opened itself yet. */
+    @Nullable
+    IncidentView page;
+
+    Runnable printing = () -> {};
+    /** Given once the window is there, to answer it. */
+    @Nullable
+    ConsoleFrame frame;
+
+    int resumed;
+    int quit;
+
+    @Override
+    public void command(Command command) {
+        given.add(command);
+    }
+
+    @Override
+    public void resume() {
+        resumed++;
+    }
+
+    @Override
+    public @Nullable LiveView live() {
+        return view;
+    }
+
+    @Override
+    public IncidentView incident(double openS) {
+        IncidentView own = page;
+        return view == null || own == null ? IncidentWords.withoutShow(LocalTime.NOON, openS) : own;
+    }
+
+    @Override
+    public @Nullable Walk walk() {
+        return view == null ? null : walk;
+    }
+
+    @Override
+    public @Nullable DebriefDesk debrief() {
+        return view == null ? null : this;
+    }
+
+    @Override
+    public DebriefView view() {
+        return new DebriefView(
+                "Marram Field", new Mark(Form.DISC, Tone.GOOD, "All thanked"), List.of(), List.of(), List.of(), "");
+    }
+
+    @Override
+    public void saveText(Path file) {}
+
+    @Override
+    public void saveTable(Path file) {}
+
+    @Override
+    public void print() {
+        printing.run();
+    }
+
+    @Override
+    public double nowS() {
+        return 0;
+    }
+
+    @Override
+    public WordsHost words() {
+        return this;
+    }
+
+    @Override
+    public PaceHost pace() {
+        return this;
+    }
+
+    @Override
+    public PedalHost pedals() {
+        return this;
+    }
+
+    @Override
+    public void open(Path file) {}
+
+    @Override
+    public void openDemo() {}
+
+    @Override
+    public @Nullable DayAir air() {
+        return view == null ? null : DayAir.STANDARD;
+    }
+
+    @Override
+    public void useAir(DayAir air, boolean toBeSaved) {}
+
+    @Override
+    public void findReceivers(Consumer<Receivers> found) {
+        found.accept(new Receivers(List.of(), "", ""));
+    }
+
+    @Override
+    public void useReceiver(String where, double faster) {}
+
+    @Override
+    public List<Path> recent() {
+        return List.of(Path.of("marram.json"));
+    }
+
+    @Override
+    public void keep(Appearance appearance) {}
+
+    @Override
+    public void quit() {
+        quit++;
+    }
+
+    @Override
+    public void open() {
+        ConsoleFrame window = frame;
+        if (window != null) {
+            window.showWords(new WordsOpened("marram.json", SmallShow.show(), SampleWords.BASIS));
+            window.showFacts(SampleWords.FACTS);
+        }
+    }
+
+    @Override
+    public void edited(Show show) {
+        edited.add(show);
+    }
+
+    @Override
+    public void save(Show show) {}
+
+    @Override
+    public void saveAs(Show show, Path file) {}
+
+    @Override
+    public void intoLive(Show show) {}
+
+    @Override
+    public void findPorts(Consumer<PedalHost.Found> found) {
+        found.accept(new PedalHost.Found(List.of(), null));
+    }
+
+    @Override
+    public LearnedButtons learned() {
+        return LearnedButtons.NONE.with("F12", "next").with("B", "next");
+    }
+
+    @Override
+    public void keep(LearnedButtons next) {}
+
+    @Override
+    public ButtonStatus status() {
+        return new ButtonStatus(ButtonStatus.State.READY, "buttons ready");
+    }
+
+    @Override
+    public void find(Consumer<PaceHost.Found> found) {
+        found.accept(new PaceHost.Found(
+                List.of("Ann", "Bea"), "Ann", RemarksToTime.of(List.of(), new Spoken(Map.of())), ""));
+    }
+
+    @Override
+    public void use(String speaker) {}
+
+    @Override
+    public void useNext() {}
+
+    @Override
+    public void keep(Pace pace) {}
+}
