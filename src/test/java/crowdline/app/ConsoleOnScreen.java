@@ -44,6 +44,7 @@ final class ConsoleOnScreen implements AutoCloseable {
     private final ConsoleWiring wiring;
     private final ConsoleFrame frame;
     private final StoppableStream receiver = new StoppableStream();
+    private final Faults faults = new Faults();
     private long pressed;
 
     /**
@@ -141,6 +142,8 @@ final class ConsoleOnScreen implements AutoCloseable {
 
     private void settle() throws Exception {
         onScreen(() -> null);
+        // The clock stands still meanwhile, so no disk is slow.
+        running().desk().written().get();
         running().wake();
         frame.liveChanged();
         onScreen(() -> null);
@@ -231,6 +234,9 @@ final class ConsoleOnScreen implements AutoCloseable {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("the program was not waited for", e);
+        } finally {
+            faults.close();
         }
+        assertThat(faults.all()).as("what went wrong unseen").isEmpty();
     }
 }
