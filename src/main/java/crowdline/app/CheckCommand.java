@@ -2,7 +2,6 @@ package crowdline.app;
 
 import crowdline.show.Severity;
 import crowdline.show.Show;
-import crowdline.show.ShowRules;
 import crowdline.storage.CatalogueFile;
 import crowdline.storage.JsonOut;
 import crowdline.storage.LocatedFinding;
@@ -76,7 +75,7 @@ final class CheckCommand implements Callable<Integer> {
     private static ShowReading checked(Path file) throws ShowFileException {
         ShowReading reading = new ShowFile().read(file);
         Show read = reading.show();
-        return read == null ? reading : reading.with(ShowRules.check(read, CatalogueFile.shipped()));
+        return read == null ? reading : reading.with(FlownCheck.of(read, CatalogueFile.shipped()));
     }
 
     private static String summary(List<LocatedFinding> findings) {

@@ -113,6 +113,7 @@ final class ShowLoader {
         }
         reading.with(ShowRules.check(show, catalogue.get())).findings().forEach(f -> findings.add(found(f)));
         LoadedShow loaded = loading.apply(show);
+        reading.document().locate(FlownCheck.slips(loaded)).forEach(f -> findings.add(found(f)));
         findings.addAll(learn(file, loaded));
         return new Result(file, loaded, findings);
     }

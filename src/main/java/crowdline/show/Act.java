@@ -34,7 +34,7 @@ public record Act(
     public Act {
         Must.beSaid("act id", id);
         Must.beSaid("act title", title);
-        Must.bePositive("slotMinutes", slotMinutes);
+        Quantity.SLOT_MINUTES.must(slotMinutes);
         figures = List.copyOf(figures);
         variants = List.copyOf(variants);
         remarks = List.copyOf(remarks);

@@ -66,10 +66,13 @@ public record Airframe(
     public Airframe {
         Must.beSaid("airframe id", id);
         Must.beSaid("airframe name", name);
-        Must.bePositive("massKg", massKg);
-        Must.bePositive("wingAreaM2", wingAreaM2);
-        Must.bePositive("spanM", spanM);
-        Must.bePositive("lengthM", lengthM);
+        Quantity.MASS_KG.must(massKg);
+        Quantity.WING_AREA_M2.must(wingAreaM2);
+        Quantity.SPAN_M.must(spanM);
+        Quantity.LENGTH_M.must(lengthM);
+        Quantity.POWER_KW.must(powerKw);
+        Quantity.PROPELLER_DIAMETER_M.must(propellerDiameterM);
+        Quantity.PROPELLER_RPM.must(propellerRpm);
         if (glider) {
             if (powerKw != 0) {
                 throw new IllegalArgumentException("powerKw is " + powerKw + "; a glider has none, so it must be 0");
@@ -79,19 +82,19 @@ public record Airframe(
             Must.bePositive("propellerDiameterM", propellerDiameterM);
             Must.bePositive("propellerRpm", propellerRpm);
         }
-        Must.bePositive("zeroLiftDrag", zeroLiftDrag);
-        Must.bePositive("inducedDragFactor", inducedDragFactor);
-        Must.bePositive("maxLiftUpright", maxLiftUpright);
-        Must.bePositive("maxLiftInverted", maxLiftInverted);
-        Must.bePositive("rollRateDegPerS", rollRateDegPerS);
-        Must.bePositive("rollRateKt", rollRateKt);
-        Must.bePositive("flickRateDegPerS", flickRateDegPerS);
-        Must.bePositive("spinRateDegPerS", spinRateDegPerS);
-        Must.bePositive("spinDescentFtPerTurn", spinDescentFtPerTurn);
-        Must.bePositive("pivotS", pivotS);
-        Must.bePositive("tumbleRateDegPerS", tumbleRateDegPerS);
-        Must.beWithin("limitPositiveG", limitPositiveG, 1, 20);
-        Must.beWithin("limitNegativeG", limitNegativeG, -20, 0);
-        Must.bePositive("neverExceedKt", neverExceedKt);
+        Quantity.ZERO_LIFT_DRAG.must(zeroLiftDrag);
+        Quantity.INDUCED_DRAG_FACTOR.must(inducedDragFactor);
+        Quantity.MAX_LIFT_UPRIGHT.must(maxLiftUpright);
+        Quantity.MAX_LIFT_INVERTED.must(maxLiftInverted);
+        Quantity.ROLL_RATE_DEG_PER_S.must(rollRateDegPerS);
+        Quantity.ROLL_RATE_KT.must(rollRateKt);
+        Quantity.FLICK_RATE_DEG_PER_S.must(flickRateDegPerS);
+        Quantity.SPIN_RATE_DEG_PER_S.must(spinRateDegPerS);
+        Quantity.SPIN_DESCENT_FT_PER_TURN.must(spinDescentFtPerTurn);
+        Quantity.PIVOT_S.must(pivotS);
+        Quantity.TUMBLE_RATE_DEG_PER_S.must(tumbleRateDegPerS);
+        Quantity.LIMIT_POSITIVE_G.must(limitPositiveG);
+        Quantity.LIMIT_NEGATIVE_G.must(limitNegativeG);
+        Quantity.NEVER_EXCEED_KT.must(neverExceedKt);
     }
 }

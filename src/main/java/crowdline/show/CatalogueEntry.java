@@ -41,7 +41,7 @@ public record CatalogueEntry(
         aliases = List.copyOf(aliases);
         elements = List.copyOf(elements);
         if (minEntryKt != null) {
-            Must.bePositive("minEntryKt", minEntryKt);
+            Quantity.MIN_ENTRY_KT.must(minEntryKt);
         }
     }
 }

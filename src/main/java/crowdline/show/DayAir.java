@@ -25,10 +25,10 @@ public record DayAir(
     public static final DayAir STANDARD = new DayAir(1013.25, 15, 0, 0, List.of(), null);
 
     public DayAir {
-        Must.beWithin("qnhHpa", qnhHpa, 850, 1100);
-        Must.beWithin("temperatureC", temperatureC, -60, 60);
-        Must.beWithin("windFromDeg", windFromDeg, 0, 360);
-        Must.beWithin("windKt", windKt, 0, 100);
+        Quantity.QNH_HPA.must(qnhHpa);
+        Quantity.TEMPERATURE_C.must(temperatureC);
+        Quantity.WIND_FROM_DEG.must(windFromDeg);
+        Quantity.WIND_KT.must(windKt);
         windsAloft = List.copyOf(windsAloft);
         for (int i = 1; i < windsAloft.size(); i++) {
             double below = windsAloft.get(i - 1).heightFt();
@@ -39,7 +39,7 @@ public record DayAir(
             }
         }
         if (cloudBaseFt != null) {
-            Must.beAtLeast("cloudBaseFt", cloudBaseFt, 0);
+            Quantity.CLOUD_BASE_FT.must(cloudBaseFt);
         }
     }
 

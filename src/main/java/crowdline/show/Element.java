@@ -17,15 +17,25 @@ public sealed interface Element {
     /** What ends a straight line. */
     enum Until {
         /** After so many seconds. */
-        SECONDS,
+        SECONDS(Quantity.LINE_SECONDS),
         /** After so many metres along the path. */
-        METRES,
+        METRES(Quantity.LINE_METRES),
         /** On reaching so many knots true airspeed, from above or below. */
-        KNOTS,
+        KNOTS(Quantity.LINE_TO_KT),
         /** On reaching so many feet above the display datum. */
-        FEET,
+        FEET(Quantity.LINE_TO_FT),
         /** On passing this place on the A-axis, metres to the commentator's right of the datum. */
-        ALONG_M
+        ALONG_M(Quantity.LINE_TO_ALONG_M);
+
+        private final Quantity quantity;
+
+        Until(Quantity quantity) {
+            this.quantity = quantity;
+        }
+
+        Quantity quantity() {
+            return quantity;
+        }
     }
 
     /** Which way an arc bends, as the pilot sees it. */
@@ -37,13 +47,25 @@ public sealed interface Element {
     /** How hard an arc is flown. */
     enum Size {
         /** Constant load factor felt, in g; negative for a push. The path is egg-shaped, as flown by feel. */
-        LOAD_G,
+        LOAD_G(Quantity.ARC_LOAD_G),
         /** Constant radius in metres: a round arc. */
-        RADIUS_M,
+        RADIUS_M(Quantity.ARC_RADIUS_M),
         /** A round arc whose radius follows from this load factor in g at its first moment. */
-        ROUND_FROM_G,
+        ROUND_FROM_G(Quantity.ARC_ROUND_FROM_G),
         /** As tight as the wing allows: the largest lift there is, within the airframe's load limit. */
-        TIGHTEST
+        TIGHTEST(null);
+
+        private final @Nullable Quantity quantity;
+
+        Size(@Nullable Quantity quantity) {
+            this.quantity = quantity;
+        }
+
+        /** What its value is, or null if it has none. */
+        @Nullable
+        Quantity quantity() {
+            return quantity;
+        }
     }
 
     /** A side: the pilot's left or right, or, for what the crowd must see, away from the crowd or towards it. */
@@ -88,11 +110,8 @@ public sealed interface Element {
     /** A straight line in the direction the aircraft already points, until something is reached. */
     record Line(Until until, double value, double power) implements Element {
         public Line {
-            Must.beFinite("line value", value);
-            if (until == Until.SECONDS || until == Until.METRES || until == Until.KNOTS) {
-                Must.beAtLeast("line value", value, 0);
-            }
-            Must.bePower(power);
+            until.quantity().must(value);
+            Quantity.POWER.must(power);
         }
     }
 
@@ -108,16 +127,16 @@ public sealed interface Element {
                         "an arc needs either degrees or toPathDeg, not both and not neither");
             }
             if (degrees != null) {
-                Must.beWithin("arc degrees", degrees, 0, 3600);
+                Quantity.ARC_DEGREES.must(degrees);
             }
             if (toPathDeg != null) {
-                Must.beWithin("arc toPathDeg", toPathDeg, -90, 90);
+                Quantity.ARC_TO_PATH_DEG.must(toPathDeg);
             }
-            Must.beFinite("arc size", value);
-            if (size == Size.RADIUS_M) {
-                Must.bePositive("arc radiusM", value);
+            Quantity sized = size.quantity();
+            if (sized != null) {
+                sized.must(value);
             }
-            Must.bePower(power);
+            Quantity.POWER.must(power);
         }
     }
 
@@ -132,9 +151,9 @@ public sealed interface Element {
             double power)
             implements Element {
         public Roll {
-            Must.bePositive("roll degrees", degrees);
+            Quantity.ROLL_DEGREES.must(degrees);
             if (seconds != null) {
-                Must.bePositive("roll seconds", seconds);
+                Quantity.ROLL_SECONDS.must(seconds);
             }
             if (style == RollStyle.SLOW && seconds == null) {
                 throw new IllegalArgumentException("a slow roll needs its seconds");
@@ -142,54 +161,55 @@ public sealed interface Element {
             if (style == RollStyle.HESITATION && pointsPerTurn < 2) {
                 throw new IllegalArgumentException("a hesitation roll needs 2 or more points, not " + pointsPerTurn);
             }
-            Must.beAtLeast("roll pauseS", pauseS, 0);
-            Must.bePower(power);
+            Quantity.POINTS_PER_TURN.must(pointsPerTurn);
+            Quantity.PAUSE_S.must(pauseS);
+            Quantity.POWER.must(power);
         }
     }
 
     /** A flick (snap) roll: one wing stalled, rotating by itself. */
     record Flick(FlickKind kind, Side toward, double degrees, double power) implements Element {
         public Flick {
-            Must.bePositive("flick degrees", degrees);
-            Must.bePower(power);
+            Quantity.FLICK_DEGREES.must(degrees);
+            Quantity.POWER.must(power);
         }
     }
 
     /** A spin from the stall to the end of its rotation; it ends pointing straight down. */
     record Spin(SpinKind kind, Side toward, double turns, double power) implements Element {
         public Spin {
-            Must.bePositive("spin turns", turns);
-            Must.bePower(power);
+            Quantity.SPIN_TURNS.must(turns);
+            Quantity.POWER.must(power);
         }
     }
 
     /** Half a turn in yaw at the top of an up-line, as in a stall turn. */
     record Pivot(Side toward, double power) implements Element {
         public Pivot {
-            Must.bePower(power);
+            Quantity.POWER.must(power);
         }
     }
 
     /** Up to rest, backwards under gravity, then the nose falls through until it points straight down. */
     record Slide(SlideKind kind, double power) implements Element {
         public Slide {
-            Must.bePower(power);
+            Quantity.POWER.must(power);
         }
     }
 
     /** Hanging on the propeller on an up-line, rolled by its torque, for so many seconds. */
     record HoverRoll(double seconds, double power) implements Element {
         public HoverRoll {
-            Must.bePositive("hover roll seconds", seconds);
-            Must.bePower(power);
+            Quantity.HOVER_SECONDS.must(seconds);
+            Quantity.POWER.must(power);
         }
     }
 
     /** End over end and sideways at once, from a negative flick; ends falling. Predicted roughly. */
     record Tumble(Side toward, double turns, double power) implements Element {
         public Tumble {
-            Must.bePositive("tumble turns", turns);
-            Must.bePower(power);
+            Quantity.TUMBLE_TURNS.must(turns);
+            Quantity.POWER.must(power);
         }
     }
 
@@ -201,11 +221,11 @@ public sealed interface Element {
     record Turn(Side toward, double degrees, double bankDeg, double peakPathDeg, double rolls, double power)
             implements Element {
         public Turn {
-            Must.bePositive("turn degrees", degrees);
-            Must.beWithin("turn bankDeg", bankDeg, 1, 89);
-            Must.beWithin("turn peakPathDeg", peakPathDeg, 0, 85);
-            Must.beWithin("turn rolls", rolls, -36, 36);
-            Must.bePower(power);
+            Quantity.TURN_DEGREES.must(degrees);
+            Quantity.TURN_BANK_DEG.must(bankDeg);
+            Quantity.TURN_PEAK_PATH_DEG.must(peakPathDeg);
+            Quantity.TURN_ROLLS.must(rolls);
+            Quantity.POWER.must(power);
         }
     }
 
@@ -215,11 +235,11 @@ public sealed interface Element {
      */
     record Reposition(double alongM, double heightFt, double kt, double bankDeg, double power) implements Element {
         public Reposition {
-            Must.beFinite("reposition alongM", alongM);
-            Must.beFinite("reposition heightFt", heightFt);
-            Must.bePositive("reposition kt", kt);
-            Must.beWithin("reposition bankDeg", bankDeg, 10, 80);
-            Must.bePower(power);
+            Quantity.PLACE_ALONG_M.must(alongM);
+            Quantity.PLACE_HEIGHT_FT.must(heightFt);
+            Quantity.PLACE_KT.must(kt);
+            Quantity.REPOSITION_BANK_DEG.must(bankDeg);
+            Quantity.POWER.must(power);
         }
     }
 }

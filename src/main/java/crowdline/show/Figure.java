@@ -33,10 +33,10 @@ public record Figure(
         Must.beSaid("figure id", id);
         Must.beSaid("figure name", figure);
         if (durationS != null) {
-            Must.bePositive("durationS", durationS);
+            Quantity.DURATION_S.must(durationS);
         }
         if (minEntryKt != null) {
-            Must.bePositive("minEntryKt", minEntryKt);
+            Quantity.MIN_ENTRY_KT.must(minEntryKt);
         }
         elements = elements == null ? null : List.copyOf(elements);
         quiets = List.copyOf(quiets);

@@ -21,9 +21,9 @@ public record Placing(double alongM, double awayM, double heightFt, double kt, H
     }
 
     public Placing {
-        Must.beFinite("alongM", alongM);
-        Must.beFinite("awayM", awayM);
-        Must.beFinite("heightFt", heightFt);
-        Must.bePositive("kt", kt);
+        Quantity.PLACE_ALONG_M.must(alongM);
+        Quantity.PLACE_AWAY_M.must(awayM);
+        Quantity.PLACE_HEIGHT_FT.must(heightFt);
+        Quantity.PLACE_KT.must(kt);
     }
 }

@@ -12,7 +12,10 @@ import org.jspecify.annotations.Nullable;
 public record Quiet(
         double fromS, @Nullable Double toS, @Nullable String why) {
     public Quiet {
-        Must.beAtLeast("quiet fromS", fromS, 0);
+        Quantity.QUIET_FROM_S.must(fromS);
+        if (toS != null) {
+            Quantity.QUIET_TO_S.must(toS);
+        }
         if (toS != null && toS <= fromS) {
             throw new IllegalArgumentException("quiet toS is " + toS + "; it must be after fromS, " + fromS);
         }

@@ -32,15 +32,15 @@ public record Remark(
             Must.beSaid("remark short text", shortText);
         }
         if (earliestS != null) {
-            Must.beFinite("earliestS", earliestS);
+            Quantity.EARLIEST_S.must(earliestS);
         }
         if (latestS != null) {
-            Must.beFinite("latestS", latestS);
+            Quantity.LATEST_S.must(latestS);
         }
         if (earliestS != null && latestS != null && latestS <= earliestS) {
             throw new IllegalArgumentException("latestS is " + latestS + "; it must be after earliestS, " + earliestS);
         }
-        Must.bePositive("weight", weight);
+        Quantity.WEIGHT.must(weight);
     }
 
     /** A plain remark with no short form and no times of its own. */

@@ -14,7 +14,7 @@ public record Variant(String name, @Nullable Double minCloudBaseFt, List<String>
     public Variant {
         Must.beSaid("variant name", name);
         if (minCloudBaseFt != null) {
-            Must.beAtLeast("minCloudBaseFt", minCloudBaseFt, 0);
+            Quantity.MIN_CLOUD_BASE_FT.must(minCloudBaseFt);
         }
         order = List.copyOf(order);
     }

@@ -43,26 +43,26 @@ public record Venue(
 
         public Limits {
             if (baseFt != null) {
-                Must.beAtLeast("baseFt", baseFt, 0);
+                Quantity.BASE_FT.must(baseFt);
             }
             if (ceilingFt != null) {
-                Must.bePositive("ceilingFt", ceilingFt);
+                Quantity.CEILING_FT.must(ceilingFt);
             }
             if (halfLengthM != null) {
-                Must.bePositive("halfLengthM", halfLengthM);
+                Quantity.HALF_LENGTH_M.must(halfLengthM);
             }
             if (depthM != null) {
-                Must.bePositive("depthM", depthM);
+                Quantity.DEPTH_M.must(depthM);
             }
         }
     }
 
     public Venue {
         Must.beSaid("venue name", name);
-        Must.beWithin("latDeg", latDeg, -90, 90);
-        Must.beWithin("lonDeg", lonDeg, -180, 180);
-        Must.beWithin("elevationFt", elevationFt, -1500, 15000);
-        Must.beWithin("axisBearingDeg", axisBearingDeg, 0, 360);
-        Must.beAtLeast("crowdToLineM", crowdToLineM, 0);
+        Quantity.LAT_DEG.must(latDeg);
+        Quantity.LON_DEG.must(lonDeg);
+        Quantity.ELEVATION_FT.must(elevationFt);
+        Quantity.AXIS_BEARING_DEG.must(axisBearingDeg);
+        Quantity.CROWD_TO_LINE_M.must(crowdToLineM);
     }
 }

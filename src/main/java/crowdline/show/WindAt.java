@@ -9,8 +9,8 @@ package crowdline.show;
  */
 public record WindAt(double heightFt, double fromDeg, double kt) {
     public WindAt {
-        Must.beWithin("heightFt", heightFt, 34, 20_000);
-        Must.beWithin("fromDeg", fromDeg, 0, 360);
-        Must.beWithin("kt", kt, 0, 200);
+        Quantity.ALOFT_FT.must(heightFt);
+        Quantity.ALOFT_FROM_DEG.must(fromDeg);
+        Quantity.ALOFT_KT.must(kt);
     }
 }

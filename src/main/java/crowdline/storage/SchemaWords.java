@@ -97,12 +97,12 @@ final class SchemaWords {
         if (value.isNull()) {
             return is + wanted + ", or left out if it may be";
         }
-        boolean quotedNumber = value.isString()
-                && (type.equals("number") || type.equals("integer"))
-                && value.asString().matches("-?[0-9]+(\\.[0-9]+)?");
+        if (value.isString() && (type.equals("number") || type.equals("integer"))) {
+            return is + wanted + NumberSlip.hint(value.asString());
+        }
         boolean quotedWord =
                 value.isString() && type.equals("boolean") && value.asString().matches("true|false");
-        return is + wanted + (quotedNumber || quotedWord ? "; take the quotes away" : "");
+        return is + wanted + (quotedWord ? "; take the quotes away" : "");
     }
 
     private static String oneOf(JsonNode options, JsonNode value) {

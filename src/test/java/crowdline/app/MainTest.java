@@ -74,7 +74,7 @@ class MainTest {
         assertThat(ran.code()).isEqualTo(1);
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .isEqualTo("{ \"findings\": [ { \"severity\": \"error\", \"code\": \"out-of-range\", \"message\":"
-                        + " \"airframes[0].massKg is -640; it must be above 0\", \"file\": \"" + show
+                        + " \"airframes[0].massKg is -640; it must be from 20 to 700000\", \"file\": \"" + show
                         + "\", \"line\": 12, \"column\": 50, \"path\": \"airframes[0].massKg\" } ] } ");
     }
 

@@ -36,8 +36,9 @@ class BoundedFlightTest {
     }
 
     @Test
-    void aMillionRollsEndWhereAnActIsTooLongToBePredicted() {
-        Element rolls = new Element.Roll(Element.RollStyle.HESITATION, Element.Side.LEFT, 3.6e8, null, 4, 0.5, 1);
+    void aHundredSlowRollsEndWhereAnActIsTooLongToBePredicted() {
+        // A hundred rolls in a hundred and eighty stops each, a minute long.
+        Element rolls = new Element.Roll(Element.RollStyle.HESITATION, Element.Side.LEFT, 36_000, null, 180, 59, 1);
         assertThat(whyNot(Rig.body(700, 10, 0, 0), 77, rolls))
                 .isEqualTo("begins after 120 minutes, which is as long as an act is predicted for");
     }

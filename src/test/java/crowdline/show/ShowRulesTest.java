@@ -15,7 +15,7 @@ class ShowRulesTest {
             entry("loop", List.of(), List.of(new Element.Pivot(Element.Side.LEFT, 1))),
             entry("stall turn", List.of("hammerhead"), List.of(new Element.Pivot(Element.Side.LEFT, 1))),
             entry("landing", List.of(), List.of())));
-    private static final Placing ENTRY = new Placing(0, 0, 1500, 170, Placing.Heading.RIGHT);
+    private static final Placing ENTRY = new Placing(0, 0, 1500, 120, Placing.Heading.RIGHT);
     private static final Incident INCIDENT = new Incident(
             "display director",
             List.of("Stop talking."),

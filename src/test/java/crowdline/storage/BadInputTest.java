@@ -27,7 +27,7 @@ class BadInputTest {
                         "\"massKg\": 640",
                         "\"massKg\": -640",
                         "12:50",
-                        "airframes[0].massKg is -640; it must be above 0"),
+                        "airframes[0].massKg is -640; it must be from 20 to 700000"),
                 arguments(
                         "\"massKg\": 640",
                         "\"massKg\": NaN",

@@ -141,7 +141,7 @@ class HostileInputTest {
                 .replace("\"elevationFt\": 310", "\"elevationFt\": 3.1e0000000000000000000000000002");
         assertThat(Fixture.read(text).findings())
                 .extracting(LocatedFinding::message)
-                .containsExactly("acts[0].figures[1].remarks[0].weight is 0.0; it must be above 0");
+                .containsExactly("acts[0].figures[1].remarks[0].weight is 0.0; it must be from 0.001 to 1000");
     }
 
     /** Any byte of a sound file replaced, dropped or doubled: a show or findings, never an exception. */

@@ -65,7 +65,10 @@ final class SeededShows {
 
     private Venue venue() {
         Venue.Limits limits = new Venue.Limits(
-                or(() -> within(0, 900)), or(() -> within(1000, 9000)), or(() -> within(1, 3000)), or(this::positive));
+                or(() -> within(0, 900)),
+                or(() -> within(1000, 9000)),
+                or(() -> within(1, 3000)),
+                or(() -> within(1, 3000)));
         return new Venue(
                 text(),
                 within(-90, 90),
@@ -100,28 +103,28 @@ final class SeededShows {
                 id(),
                 text(),
                 glider,
-                positive(),
-                positive(),
-                positive(),
-                positive(),
-                glider ? 0 : positive(),
-                glider ? 0 : positive(),
-                glider ? 0 : positive(),
+                within(20, 700_000),
+                within(1, 2_000),
+                within(1, 150),
+                within(1, 120),
+                glider ? 0 : within(0.1, 50_000),
+                glider ? 0 : within(0.1, 15),
+                glider ? 0 : within(0.1, 20_000),
                 pick(Airframe.PropellerTurns.values()),
-                positive(),
-                positive(),
-                positive(),
-                positive(),
-                positive(),
-                positive(),
-                positive(),
-                positive(),
-                positive(),
-                positive(),
-                positive(),
+                within(0.001, 1),
+                within(0.001, 2),
+                within(0.1, 10),
+                within(0.1, 10),
+                within(1, 2_000),
+                within(1, 2_000),
+                within(1, 3_000),
+                within(1, 3_000),
+                within(1, 20_000),
+                within(0.1, 60),
+                within(1, 3_000),
                 within(1, 20),
                 within(-20, 0),
-                positive());
+                within(10, 2_000));
     }
 
     private Performer performer() {
@@ -141,7 +144,7 @@ final class SeededShows {
                 id(),
                 id(),
                 LocalTime.of(random.nextInt(24), random.nextInt(60)),
-                positive(),
+                within(0.01, 1_440),
                 placing(),
                 figures,
                 variants,
@@ -155,15 +158,16 @@ final class SeededShows {
                 or(this::text),
                 or(this::text),
                 or(() -> some(i -> element())),
-                or(this::positive),
+                or(() -> within(0.01, 7_200)),
                 or(this::placing),
-                or(this::positive),
+                or(() -> within(1, 2_000)),
                 some(i -> new Quiet(within(0, 5), or(() -> within(6, 9)), or(this::text))),
                 some(i -> remark()));
     }
 
     private Placing placing() {
-        return new Placing(any(), any(), any(), positive(), pick(Placing.Heading.values()));
+        return new Placing(
+                along(), along(), within(-1_000, 60_000), within(0.1, 2_000), pick(Placing.Heading.values()));
     }
 
     private Remark remark() {
@@ -174,7 +178,7 @@ final class SeededShows {
                 or(this::text),
                 or(() -> within(-20, 0)),
                 or(() -> within(1, 20)),
-                chance() ? 1 : positive(),
+                chance() ? 1 : within(0.001, 1_000),
                 chance());
     }
 
@@ -190,7 +194,7 @@ final class SeededShows {
                 text(),
                 text(),
                 text(),
-                or(this::positive),
+                or(() -> within(1, 2_000)),
                 some(i -> element()));
     }
 
@@ -204,39 +208,43 @@ final class SeededShows {
         double power = chance() ? 1 : chance() ? 0 : within(0, 1);
         Element.Side side = pick(Element.Side.values());
         return switch (random.nextInt(12)) {
-            case 0 -> new Element.Line(pick(Element.Until.values()), within(0, 900), power);
+            case 0 -> new Element.Line(pick(Element.Until.values()), within(0, 600), power);
             case 1 -> arc(power);
             case 2 ->
                 new Element.Roll(
                         pick(Element.RollStyle.values()),
                         side,
-                        positive(),
-                        positive(),
+                        within(0.1, 36_000),
+                        within(0.05, 600),
                         2 + random.nextInt(7),
                         chance() ? 0.5 : within(0, 2),
                         power);
-            case 3 -> new Element.Flick(pick(Element.FlickKind.values()), side, positive(), power);
-            case 4 -> new Element.Spin(pick(Element.SpinKind.values()), side, positive(), power);
+            case 3 -> new Element.Flick(pick(Element.FlickKind.values()), side, within(0.1, 100), power);
+            case 4 -> new Element.Spin(pick(Element.SpinKind.values()), side, within(0.1, 100), power);
             case 5 -> new Element.Pivot(side, power);
             case 6 -> new Element.Slide(pick(Element.SlideKind.values()), power);
-            case 7 -> new Element.HoverRoll(positive(), power);
-            case 8 -> new Element.Tumble(side, positive(), power);
+            case 7 -> new Element.HoverRoll(within(0.05, 600), power);
+            case 8 -> new Element.Tumble(side, within(0.1, 100), power);
             case 9 ->
                 new Element.Turn(
                         side,
-                        positive(),
+                        within(0.1, 36_000),
                         within(1, 89),
                         chance() ? 0 : within(0, 85),
                         chance() ? 0 : within(-9, 9),
                         power);
-            case 10 -> new Element.Reposition(any(), any(), positive(), chance() ? 45 : within(10, 80), power);
+            case 10 ->
+                new Element.Reposition(
+                        along(), within(-1_000, 60_000), within(0.1, 2_000), chance() ? 45 : within(10, 80), power);
             default -> new Element.Roll(Element.RollStyle.AILERON, side, 360, null, 0, 0.5, power);
         };
     }
 
     private Element arc(double power) {
         Element.Size size = pick(Element.Size.values());
-        double value = size == Element.Size.TIGHTEST ? 0 : size == Element.Size.RADIUS_M ? positive() : any();
+        double value = size == Element.Size.TIGHTEST
+                ? 0
+                : size == Element.Size.RADIUS_M ? within(1, 100_000) : within(-30, 30);
         boolean through = chance();
         return new Element.Arc(
                 pick(Element.Way.values()),
@@ -280,21 +288,13 @@ final class SeededShows {
         return switch (random.nextInt(4)) {
             case 0 -> least;
             case 1 -> most;
-            case 2 -> Math.rint(random.nextDouble(least, most)) + 0.0; // not -0.0, which is written as 0
+            case 2 ->
+                Math.max(least, Math.rint(random.nextDouble(least, most)) + 0.0); // not -0.0, which is written as 0
             default -> random.nextDouble(least, most);
         };
     }
 
-    private double positive() {
-        return switch (random.nextInt(4)) {
-            case 0 -> 1 + random.nextInt(5000);
-            case 1 -> random.nextDouble() * 1e-12 + Double.MIN_NORMAL;
-            case 2 -> random.nextDouble() * 1e20 + 1;
-            default -> random.nextDouble() * 500 + 0.1;
-        };
-    }
-
-    private double any() {
-        return (chance() ? 1 : -1) * positive();
+    private double along() {
+        return within(-100_000, 100_000);
     }
 }
