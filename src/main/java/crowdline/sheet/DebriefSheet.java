@@ -210,11 +210,11 @@ public final class DebriefSheet {
         Source mark = f.mark();
         return String.join(
                 ",",
-                quoted(run.title()),
-                quoted(run.variant()),
+                CsvCell.quoted(run.title()),
+                CsvCell.quoted(run.variant()),
                 Integer.toString(run.run()),
-                quoted(f.figureId()),
-                quoted(f.name()),
+                CsvCell.quoted(f.figureId()),
+                CsvCell.quoted(f.name()),
                 f.fate().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                 number(f.plannedStartS()),
                 number(f.plannedS()),
@@ -229,11 +229,5 @@ public final class DebriefSheet {
 
     private static String number(@Nullable Double value) {
         return value == null ? "" : String.format(Locale.ROOT, "%.2f", value + 0.0);
-    }
-
-    /** RFC 4180; a leading sign that a spreadsheet would run as a formula is kept from it by a quote mark. */
-    private static String quoted(String text) {
-        String tame = !text.isEmpty() && "=+-@".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
-        return '"' + tame.replace("\"", "\"\"").replaceAll("[\\r\\n]+", " ") + '"';
     }
 }
