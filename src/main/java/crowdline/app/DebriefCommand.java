@@ -27,12 +27,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Prints what was flown and said in a show, from the journal in which an act was flown last. */
+/** Prints what was flown and marked in a show, from the journal in which an act was flown last. */
 @Command(
         name = "debrief",
         mixinStandardHelpOptions = true,
         description =
-                "Compares what was flown and said with what was planned, from the journal of a show's latest act.",
+                "Compares what was flown and marked with what was planned, from the journal of a show's latest act.",
         footer = "Ends with 0, or 2 if there is no such show or no journal of it.")
 final class DebriefCommand implements Callable<Integer> {
     private final Terminal terminal;

@@ -52,7 +52,7 @@ final class DebriefChanges {
         }
         for (Remark duty : show.remarks()) {
             if (duty.kind() == RemarkKind.DUTY && !state.talk().said(duty.id()) && !runs.isEmpty()) {
-                changes.add("A duty of the show was not marked as said: " + quoted(duty.text()));
+                changes.add("A duty of the show was not marked: " + quoted(duty.text()));
             }
         }
         return changes;
@@ -66,7 +66,7 @@ final class DebriefChanges {
                     .toList();
             if (!missed.isEmpty() && run.sessionEndS() != null) {
                 changes.add(run.title() + (run.run() > 1 ? ", run " + run.run() : "") + ": " + missed.size()
-                        + (missed.size() == 1 ? " duty was" : " duties were") + " not marked as said: "
+                        + (missed.size() == 1 ? " duty was" : " duties were") + " not marked: "
                         + listed(missed));
             }
         }

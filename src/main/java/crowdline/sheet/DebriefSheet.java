@@ -56,7 +56,8 @@ public final class DebriefSheet {
         lines.add(debrief.changes().isEmpty() ? "To change: nothing stands out." : "To change:");
         debrief.changes().forEach(c -> lines.add("  - " + c));
         lines.add("");
-        lines.add("A remark counts as said only if a key said so. Planned times are predictions, for commentary only.");
+        lines.add(
+                "A remark is marked when S was pressed for it; nothing else is known of what was said. Planned times are predictions, for commentary only.");
         return lines;
     }
 
@@ -102,17 +103,17 @@ public final class DebriefSheet {
         long said = remarks.stream().filter(r -> r.told() == Told.SAID).count();
         long skipped = remarks.stream().filter(r -> r.told() == Told.SKIPPED).count();
         long cut = remarks.stream().filter(r -> r.told() == Told.CUT_SHORT).count();
-        return "Remarks: " + said + " of " + remarks.size() + " said, " + skipped + " left out, " + cut
+        return "Remarks: " + said + " of " + remarks.size() + " marked, " + skipped + " left out, " + cut
                 + " not finished, " + (remarks.size() - said - skipped - cut) + " not marked";
     }
 
-    /** "Duties and thanks: 2 of 3 said". */
+    /** "Duties and thanks: 2 of 3 marked". */
     public static String thanks(Debrief debrief) {
         List<RemarkRun> duties = debrief.remarks(RemarkKind.DUTY);
         long said = duties.stream().filter(r -> r.told() == Told.SAID).count();
         return duties.isEmpty()
                 ? "Duties and thanks: none in the acts flown"
-                : "Duties and thanks: " + said + " of " + duties.size() + " said";
+                : "Duties and thanks: " + said + " of " + duties.size() + " marked";
     }
 
     /** One line for each time the incident page was open, or one that says there was none. */
@@ -146,7 +147,7 @@ public final class DebriefSheet {
     /** What became of a remark, in a word or two. */
     public static String word(Told told) {
         return switch (told) {
-            case SAID -> "said";
+            case SAID -> "marked";
             case SKIPPED -> "left out";
             case CUT_SHORT -> "not finished";
             case NOT_MARKED -> "not marked";

@@ -85,7 +85,9 @@ class DebriefCommandTest {
                 .contains(act.title())
                 .contains("1:50 flown")
                 .contains("90.0 s")
-                .contains("said")
+                .containsPattern("Remarks: 1 of [0-9]+ marked,")
+                .containsPattern("[0-9:]+  marked  ")
+                .doesNotContain("said,")
                 .contains("To change:");
         assertThat(Files.readAllLines(table))
                 .hasSizeGreaterThan(act.inOrder(act.variants().get(0)).size());

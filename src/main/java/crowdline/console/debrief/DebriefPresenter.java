@@ -54,7 +54,7 @@ public final class DebriefPresenter {
                 changes,
                 debrief.runs().isEmpty()
                         ? "No act has been flown yet. Press F5 for Live and Space as each figure begins; what was flown"
-                                + " and said then appears here beside the plan."
+                                + " and what you marked with S then appear here beside the plan."
                         : "");
     }
 
@@ -70,7 +70,7 @@ public final class DebriefPresenter {
                 when,
                 DebriefSheet.total(run) + off(run),
                 run.figures().stream().map(DebriefPresenter::figure).toList(),
-                said + " of " + run.remarks().size() + " remarks marked as said",
+                said + " of " + run.remarks().size() + " remarks marked",
                 run.remarks().stream().map(r -> remark(r, run, hour)).toList());
     }
 
@@ -102,7 +102,7 @@ public final class DebriefPresenter {
 
     private static Line remark(RemarkRun remark, Run run, DoubleFunction<LocalTime> hour) {
         Mark mark = switch (remark.told()) {
-            case SAID -> new Mark(Form.DISC, Tone.GOOD, "Said");
+            case SAID -> new Mark(Form.DISC, Tone.GOOD, "Marked");
             case SKIPPED -> new Mark(Form.CROSS, Tone.CALM, "Left out");
             case CUT_SHORT -> new Mark(Form.DIAMOND, Tone.CAUTION, "Not finished");
             case NOT_MARKED ->

@@ -7,7 +7,7 @@ import java.util.List;
  * What the Debrief place shows.
  *
  * @param title of the show
- * @param thanks duties and thanks said, in a sentence
+ * @param thanks duties and thanks marked, in a sentence
  * @param runs the acts flown, in the order flown
  * @param incidents when the incident page was open
  * @param changes what to change
@@ -21,7 +21,7 @@ public record DebriefView(
      *
      * @param when such as "full, 14:31:02 to 14:35:40"
      * @param total such as "4:38 flown, 4:20 planned: 18 s longer"
-     * @param said how many remarks were said
+     * @param said how many remarks were marked
      */
     public record RunView(
             String title, String when, String total, List<FigureRow> figures, String said, List<Line> remarks) {

@@ -1,5 +1,5 @@
 /**
- * The Debrief place: what was flown and said against what was planned, and what to change.
+ * The Debrief place: what was flown and marked against what was planned, and what to change.
  */
 @NullMarked
 package crowdline.console.debrief;
