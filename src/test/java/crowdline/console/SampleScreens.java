@@ -128,7 +128,8 @@ final class SampleScreens {
                                 "any base",
                                 "2 figures, 40 s",
                                 figures.subList(6, 8),
-                                new SideView(path, 0, null))));
+                                new SideView(path, 0, null))),
+                "full");
     }
 
     private static PassesView passes() {

@@ -12,7 +12,6 @@ import crowdline.console.prepare.PrepareView.VariantView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import java.awt.CardLayout;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import javax.swing.ButtonGroup;
@@ -222,12 +221,7 @@ final class ActPanel extends JPanel {
             choice.setText(shown == null ? " " : CloudBase.HOW);
             return;
         }
-        Optional<VariantView> agreed = shown.under(baseFt.getAsDouble());
-        if (agreed.isPresent()) {
-            choice.setText("The first variant agreed for this base; the pilot decides");
-            choose(agreed.get());
-        } else {
-            choice.setText("No variant was agreed for this base; ask the pilot");
-        }
+        shown.under(baseFt.getAsDouble()).ifPresent(this::choose);
+        choice.setText(CloudBase.meaning(shown, baseFt.getAsDouble()));
     }
 }

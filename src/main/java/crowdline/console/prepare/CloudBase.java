@@ -1,5 +1,7 @@
 package crowdline.console.prepare;
 
+import crowdline.console.prepare.PrepareView.ActView;
+import crowdline.console.prepare.PrepareView.VariantView;
 import java.util.OptionalDouble;
 
 /** Reads a cloud base as it is typed. */
@@ -7,6 +9,17 @@ final class CloudBase {
     static final String HOW = "Type the cloud base in feet above the display datum, such as 1500";
 
     private CloudBase() {}
+
+    /** What a base means for an act: the variant that fits it, and whether Live begins with another. */
+    static String meaning(ActView act, double baseFt) {
+        String live = "Live begins with \"" + act.inLive() + "\"";
+        return act.under(baseFt)
+                .map(VariantView::name)
+                .map(name -> name.equals(act.inLive())
+                        ? "\"" + name + "\" fits, and Live begins with it"
+                        : "\"" + name + "\" fits. " + live + ": press V there")
+                .orElse("No variant fits: ask the pilot. " + live);
+    }
 
     /** The feet in a text such as "1,500" or "1500 ft"; empty if it is no height. */
     static OptionalDouble read(String text) {

@@ -121,7 +121,8 @@ public final class PreparePresenter {
                 show.performer(act.performer()).map(p -> p.name()).orElse(act.performer()),
                 show.airframe(act.airframe()).map(a -> a.name()).orElse(act.airframe()),
                 String.format(Locale.UK, "%s, %.0f min", act.slotStart(), act.slotMinutes()),
-                act.variants().stream().map(v -> variant(show, all, act, v)).toList());
+                act.variants().stream().map(v -> variant(show, all, act, v)).toList(),
+                act.variantUnder(show.air().cloudBaseFt()).name());
     }
 
     private VariantView variant(Show show, Catalogue all, Act act, Variant variant) {

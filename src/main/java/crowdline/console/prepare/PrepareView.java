@@ -24,8 +24,10 @@ public record PrepareView(String title, String where, String air, List<ActView> 
      *
      * @param slot such as "14:30, 12 min"
      * @param variants at least one, the one meant to be flown first
+     * @param inLive the name of the variant that Live begins with, by the air of the day
      */
-    public record ActView(String title, String performer, String airframe, String slot, List<VariantView> variants) {
+    public record ActView(
+            String title, String performer, String airframe, String slot, List<VariantView> variants, String inLive) {
         public ActView {
             variants = List.copyOf(variants);
             if (variants.isEmpty()) {

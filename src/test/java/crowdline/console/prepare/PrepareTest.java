@@ -55,6 +55,23 @@ class PrepareTest {
     }
 
     @Test
+    void aCloudBaseSaysWhatItMeansForLive() {
+        // The air of the day has no cloud base, so Live begins with the first.
+        ActView act = view().acts().get(0);
+        assertThat(CloudBase.meaning(act, 2500)).isEqualTo("\"full\" fits, and Live begins with it");
+        assertThat(CloudBase.meaning(act, 1500)).isEqualTo("\"flat\" fits. Live begins with \"full\": press V there");
+        ActView onlyFull = new ActView(
+                act.title(),
+                act.performer(),
+                act.airframe(),
+                act.slot(),
+                act.variants().subList(0, 1),
+                "full");
+        assertThat(CloudBase.meaning(onlyFull, 1500))
+                .isEqualTo("No variant fits: ask the pilot. Live begins with \"full\"");
+    }
+
+    @Test
     void whatNobodyPredictedIsADash() {
         FigureView loop = view().acts().get(0).variants().get(0).figures().get(0);
         assertThat(loop.entry()).isEqualTo("–");
@@ -111,7 +128,7 @@ class PrepareTest {
                         first.path(),
                         first.passes()))
                 .toList();
-        ActView wide = new ActView(act.title(), act.performer(), act.airframe(), act.slot(), variants);
+        ActView wide = new ActView(act.title(), act.performer(), act.airframe(), act.slot(), variants, act.inLive());
         return new PrepareView(view.title(), view.where(), view.air(), List.of(wide), view.findings());
     }
 
