@@ -11,9 +11,9 @@ import crowdline.storage.JournalShelf;
 import crowdline.storage.JournalShow;
 import crowdline.storage.JsonOut;
 import crowdline.storage.SettingsFile;
+import crowdline.storage.ShowFile;
 import crowdline.storage.ShowFileException;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.util.LinkedHashMap;
@@ -62,7 +62,7 @@ final class DebriefCommand implements Callable<Integer> {
         LoadedShow loaded = new ShowDoor(terminal)
                 .load(file, new ShowLoader(CatalogueFile::shipped, Pace.DEFAULT), LoadedShow.FIRST_FLIGHTS);
         JournalShelf shelf = new JournalShelf(folders.journals(), JournalMachine.here(new MonotonicTicker()), 0);
-        Optional<JournalReading> reading = shelf.last(JournalShow.of(file, Files.readAllBytes(file)));
+        Optional<JournalReading> reading = shelf.last(JournalShow.of(file, ShowFile.bytes(file)));
         if (reading.isEmpty()) {
             terminal.complain("there is no journal of " + file + " in " + folders.journals()
                     + "; run the show in Live first, or name the file it was run from");

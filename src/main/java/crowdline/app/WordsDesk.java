@@ -132,7 +132,7 @@ final class WordsDesk implements WordsHost {
         if (live == null || file == null) {
             return;
         }
-        byte[] bytes = Files.readAllBytes(file);
+        byte[] bytes = ShowFile.bytes(file);
         ShowReading reading = shows.read(file, bytes);
         Show show = reading.show();
         if (show == null
@@ -201,7 +201,7 @@ final class WordsDesk implements WordsHost {
             return;
         }
         Path file = before.file();
-        if (Files.exists(file) && !sha256(file, Files.readAllBytes(file)).equals(before.sha256())) {
+        if (Files.exists(file) && !sha256(file, ShowFile.bytes(file)).equals(before.sha256())) {
             throw new ShowFileException(file.getFileName()
                     + " was changed by another program, so it was not overwritten; save as another file");
         }
@@ -210,7 +210,7 @@ final class WordsDesk implements WordsHost {
 
     private void put(Show show, Path file, Edited before) throws ShowFileException, IOException {
         ShowDocument document = shows.write(file, show, before.document());
-        edited = new Edited(file, sha256(file, Files.readAllBytes(file)), document, before.loaded(), before.reading());
+        edited = new Edited(file, sha256(file, ShowFile.bytes(file)), document, before.loaded(), before.reading());
         window.accept(frame -> frame.wordsSaved(show, String.valueOf(file.getFileName())));
         say(Form.DISC, Tone.GOOD, "Saved " + file.getFileName());
     }

@@ -13,6 +13,9 @@ import java.time.Duration;
 import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Files that are no show at all. */
@@ -121,6 +124,19 @@ class HostileInputTest {
                 .hasMessage(
                         file
                                 + " is 100.0 MB large; the limit is 20 MB. Check that it is the right file, or split it into smaller ones");
+    }
+
+    /** Opening a pipe that nobody writes into waits for ever. */
+    @Test
+    @EnabledOnOs({OS.LINUX, OS.MAC})
+    @Timeout(value = 20, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    void aNamedPipeIsOneSentenceAtOnce(@TempDir Path folder) throws Exception {
+        Path pipe = folder.resolve("show.json");
+        Process made = new ProcessBuilder("mkfifo", pipe.toString()).start();
+        assertThat(made.waitFor()).isZero();
+        assertThatThrownBy(() -> new ShowFile().read(pipe))
+                .isInstanceOf(ShowFileException.class)
+                .hasMessage(pipe + " is a pipe or a device and not a file; name a file");
     }
 
     @Test
