@@ -17,8 +17,8 @@ final class ActSteps {
             if (course.source() == source.source()) {
                 return new Turn.No(
                         course.clockStandsIn()
-                                ? "The clock stands in until the aircraft is seen again."
-                                : "That source already moves the position.");
+                                ? "The clock stands in until there is a position again."
+                                : alreadyFollowing(course.source()));
             }
             // The figure on screen is right at this moment; the new source starts from here.
             return new Turn.To(FigureSteps.confirmed(course.withLead(Lead.of(source.source())), event.atS()), "source");
@@ -29,10 +29,10 @@ final class ActSteps {
         if (event instanceof FlightEvent.AircraftFound) {
             return course.clockStandsIn()
                     ? new Turn.To(course.withLead(course.lead().standingIn(false)), "return of the aircraft")
-                    : new Turn.No("The clock does not stand in for the aircraft now.");
+                    : new Turn.No("The clock is not standing in for the aircraft.");
         }
         if (course.actId() == null) {
-            return new Turn.No("No act is chosen; choose one first.");
+            return new Turn.No("No act is chosen: press N for the next one.");
         }
         if (event instanceof FlightEvent.SlotMoved moved) {
             return new Turn.To(course.withSlot(moved.slotStartS()), "time of the slot");
@@ -52,10 +52,18 @@ final class ActSteps {
         return FigureSteps.next(course, event);
     }
 
+    private static String alreadyFollowing(Source source) {
+        return switch (source) {
+            case HAND -> "The keys are already being followed.";
+            case CLOCK -> "The clock is already being followed.";
+            case AIRCRAFT -> "The aircraft is already being followed.";
+        };
+    }
+
     /** The clock goes on from what the aircraft was last seen to fly; what it says of the time since may be so. */
     private static Turn lost(Course course, FlightEvent.AircraftLost event) {
         if (course.source() != Source.AIRCRAFT || course.clockStandsIn() || !course.inTheAir()) {
-            return new Turn.No("The aircraft does not move the position now.");
+            return new Turn.No("The aircraft is not being followed now.");
         }
         return new Turn.To(
                 FigureSteps.confirmed(course.withLead(course.lead().standingIn(true)), event.seenS()),
@@ -63,15 +71,17 @@ final class ActSteps {
     }
 
     static String notInTheAir(Course course) {
-        return course.phase() instanceof Phase.Waiting ? "The act has not started." : "The act is over.";
+        return course.phase() instanceof Phase.Waiting
+                ? "The act has not begun: press Space when it does."
+                : "The act is over: press N for the next one.";
     }
 
     private static Turn chosen(Course course, FlightEvent.ActChosen event) {
         if (course.inTheAir()) {
-            return new Turn.No("Act " + course.actId() + " is in the air; end it first.");
+            return new Turn.No("An act is still in the air: press E when it is over.");
         }
         if (hasTwice(event.figureIds())) {
-            return new Turn.No("Variant " + event.variant() + " names a figure twice.");
+            return new Turn.No("This variant has a figure in it twice, so it cannot be flown here.");
         }
         Course chosen = new Course(
                 event.actId(),
@@ -91,7 +101,7 @@ final class ActSteps {
             return new Turn.No(notInTheAir(course));
         }
         if (hasTwice(event.figureIds())) {
-            return new Turn.No("Variant " + event.variant() + " names a figure twice.");
+            return new Turn.No("This variant has a figure in it twice, so it cannot be flown here.");
         }
         Course next = course.withVariant(event.variant(), event.figureIds());
         String figureId = course.figureId();
@@ -127,7 +137,8 @@ final class ActSteps {
 
     private static Turn started(Course course, double atS) {
         if (!(course.phase() instanceof Phase.Waiting)) {
-            return new Turn.No(course.inTheAir() ? "The act has already started." : "The act is over.");
+            return new Turn.No(
+                    course.inTheAir() ? "The act has already begun." : "The act is over: press N for the next one.");
         }
         Course started = course.withActStart(atS);
         int first = started.nextIndex().orElse(-1);
@@ -141,10 +152,10 @@ final class ActSteps {
     private static Turn began(Course course, FlightEvent.AircraftBegan event) {
         OptionalInt first = course.nextIndex();
         if (!(course.phase() instanceof Phase.Waiting) || first.isEmpty()) {
-            return new Turn.No("The act does not wait for its first figure.");
+            return new Turn.No("The act is not waiting for its first figure.");
         }
         if (!course.aircraftMayBegin()) {
-            return new Turn.No("The aircraft does not begin this act.");
+            return new Turn.No("The aircraft is not to begin this act.");
         }
         Course flying = FigureSteps.begun(
                 course.withActStart(event.sinceS()), first.getAsInt(), event.sinceS(), Source.AIRCRAFT);
@@ -159,7 +170,7 @@ final class ActSteps {
         String actId = over.actId();
         String variant = over.variant();
         if (startS == null || actId == null || variant == null) {
-            return new Turn.No("The act has not started.");
+            return new Turn.No("The act has not begun: press Space when it does.");
         }
         List<FlownAct> acts = new ArrayList<>(over.flownActs());
         acts.add(new FlownAct(

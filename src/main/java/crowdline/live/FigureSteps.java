@@ -33,7 +33,10 @@ final class FigureSteps {
         if (event instanceof FlightEvent.Held) {
             return course.phase() instanceof Phase.Flying
                     ? new Turn.To(stopped(course, atS), "hold")
-                    : new Turn.No("The clock of the figure already stands still.");
+                    : new Turn.No(
+                            course.phase() instanceof Phase.Held
+                                    ? "The act is already on hold: press H to carry on."
+                                    : "Off the plan there is no clock to stop.");
         }
         if (event instanceof FlightEvent.Released) {
             return released(course, atS);
@@ -44,7 +47,7 @@ final class FigureSteps {
         if (event instanceof FlightEvent.CameBack back) {
             return course.phase() instanceof Phase.OffPlan
                     ? jumped(course, back.index(), atS, Source.HAND, "return to the plan")
-                    : new Turn.No("The aircraft is not off the plan.");
+                    : new Turn.No("The act is not off the plan.");
         }
         if (event instanceof FlightEvent.JumpedTo jump) {
             return jumped(course, jump.index(), atS, Source.HAND, "jump");
@@ -90,24 +93,24 @@ final class FigureSteps {
 
     private static Turn clockAdvanced(Course course, FlightEvent.ClockAdvanced event) {
         if (course.lead().now() != Source.CLOCK) {
-            return new Turn.No("The clock does not move the position now.");
+            return new Turn.No("The clock is not being followed now.");
         }
         OptionalInt next = course.nextIndex();
         if (!(course.phase() instanceof Phase.Flying flying)
                 || next.isEmpty()
                 || next.getAsInt() != event.index()
                 || event.atS() < flying.startedAtS()) {
-            return new Turn.No("The clock's step does not fit where the act is.");
+            return new Turn.No("The clock's step does not fit where the act is now.");
         }
         return new Turn.To(begun(course, event.index(), event.atS(), Source.CLOCK), "clock");
     }
 
     private static Turn aircraftSeen(Course course, FlightEvent.AircraftSeen event) {
         if (course.lead().now() != Source.AIRCRAFT) {
-            return new Turn.No("The aircraft does not move the position now.");
+            return new Turn.No("The aircraft is not being followed now.");
         }
         if (course.phase() instanceof Phase.Held) {
-            return new Turn.No("The figure is held.");
+            return new Turn.No("The act is on hold: press H to carry on.");
         }
         return jumped(
                 OrderSteps.isPassedOver(course, event) ? course.withMoved(event.index(), course.position()) : course,
@@ -120,7 +123,7 @@ final class FigureSteps {
     private static Turn jumped(Course course, int index, double atS, Source mark, String what) {
         int count = course.figureIds().size();
         if (index >= count) {
-            return new Turn.No("There is no figure " + (index + 1) + "; the variant has " + count + ".");
+            return new Turn.No("This variant has no such figure.");
         }
         List<String> dropped =
                 ShowSteps.without(course.droppedIds(), course.figureIds().get(index));
@@ -129,7 +132,7 @@ final class FigureSteps {
 
     private static Turn released(Course course, double atS) {
         if (!(course.phase() instanceof Phase.Held held)) {
-            return new Turn.No("The figure is not held.");
+            return new Turn.No("The act is not on hold.");
         }
         double releaseS = Math.max(atS, held.heldSinceS());
         return new Turn.To(
@@ -139,7 +142,7 @@ final class FigureSteps {
 
     private static Turn offPlan(Course course, double atS) {
         if (course.phase() instanceof Phase.OffPlan) {
-            return new Turn.No("The aircraft is already off the plan.");
+            return new Turn.No("The act is already off the plan.");
         }
         double sinceS = notBeforeFigure(course, atS);
         return new Turn.To(

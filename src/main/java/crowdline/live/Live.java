@@ -16,7 +16,7 @@ public final class Live {
     /** What the event does to the state; it never throws. */
     public static Step next(LiveState state, LiveEvent event) {
         if (state.showTitle() == null && !(event instanceof ShowEvent.ShowOpened)) {
-            return new Step.Refused("No show is open; open one first.");
+            return new Step.Refused("No show is open: press Ctrl+O to open one.");
         }
         if (event instanceof LiveEvent.NoteMade note) {
             List<Note> notes = new ArrayList<>(state.notes());
@@ -27,7 +27,7 @@ public final class Live {
             return incident(state, incident);
         }
         if (state.incidentOpen()) {
-            return new Step.Refused("The incident page is open; leave it first.");
+            return new Step.Refused("The incident page is open: type RESUME to leave it.");
         }
         if (event instanceof ShowEvent show) {
             return ShowSteps.next(state, show);
@@ -44,7 +44,7 @@ public final class Live {
     private static Step flight(LiveState state, FlightEvent event) {
         if (event instanceof FlightEvent.ActChosen chosen
                 && !state.runningOrder().contains(chosen.actId())) {
-            return new Step.Refused("Act " + chosen.actId() + " is not in the running order of this show.");
+            return new Step.Refused("That act is not in the running order of this show.");
         }
         Turn turn = ActSteps.next(state.course(), event);
         if (turn instanceof Turn.No no) {
@@ -88,7 +88,7 @@ public final class Live {
             return new Step.Refused("The incident page is not open.");
         }
         if (event instanceof IncidentEvent.IncidentClosed closed && !closed.confirmed()) {
-            return new Step.Refused("Leaving the incident page has to be confirmed.");
+            return new Step.Refused("The incident page is left only by typing RESUME.");
         }
         double openedAtS = spans.remove(spans.size() - 1).openedAtS();
         spans.add(new IncidentSpan(openedAtS, Math.max(openedAtS, event.atS())));
@@ -98,7 +98,7 @@ public final class Live {
     private static Step undone(LiveState state, double atS) {
         int count = state.takeBacks().size();
         if (count == 0) {
-            return new Step.Refused("There is nothing to take back; step back to undo a step of the clock.");
+            return new Step.Refused("There is nothing to take back.");
         }
         TakeBack last = state.takeBacks().get(count - 1);
         LiveState back = state.withTakeBacks(state.takeBacks().subList(0, count - 1));

@@ -21,7 +21,7 @@ final class OrderSteps {
     private static Turn nextDropped(Course course) {
         OptionalInt next = course.nextIndex();
         if (next.isEmpty()) {
-            return new Turn.No("There is no next figure to drop.");
+            return new Turn.No("No figure is left to drop.");
         }
         List<String> dropped = new ArrayList<>(course.droppedIds());
         dropped.add(course.figureIds().get(next.getAsInt()));
@@ -33,9 +33,7 @@ final class OrderSteps {
         OptionalInt after = next.isPresent() ? course.nextIndexAfter(next.getAsInt()) : OptionalInt.empty();
         if (next.isEmpty() || after.isEmpty()) {
             return new Turn.No(
-                    next.isEmpty()
-                            ? "There is no next figure to swap."
-                            : "Only one figure is left; it takes two to swap.");
+                    next.isEmpty() ? "No figure is left to swap." : "Only one figure is left; it takes two to swap.");
         }
         return new Turn.To(course.withSwapped(next.getAsInt(), after.getAsInt()), "swap");
     }

@@ -16,13 +16,13 @@ final class ShowSteps {
         }
         if (event instanceof ShowEvent.ActReinstated reinstated) {
             if (!state.cancelledActIds().contains(reinstated.actId())) {
-                return new Step.Refused("Act " + reinstated.actId() + " is not cancelled.");
+                return new Step.Refused("That act is not cancelled.");
             }
             return new Step.Moved(state.withCancelled(without(state.cancelledActIds(), reinstated.actId())));
         }
         Course course = state.course();
         if (course.inTheAir()) {
-            return new Step.Refused("An act is in the air; end it before the show.");
+            return new Step.Refused("An act is still in the air: press E when it is over.");
         }
         if (state.over()) {
             return new Step.Refused("The show is already over.");
@@ -33,13 +33,13 @@ final class ShowSteps {
 
     private static Step cancel(LiveState state, String actId) {
         if (!state.runningOrder().contains(actId)) {
-            return new Step.Refused("Act " + actId + " is not in the running order of this show.");
+            return new Step.Refused("That act is not in the running order of this show.");
         }
         if (state.cancelledActIds().contains(actId)) {
-            return new Step.Refused("Act " + actId + " is already cancelled.");
+            return new Step.Refused("That act is already cancelled.");
         }
         if (actId.equals(state.actId()) && state.course().inTheAir()) {
-            return new Step.Refused("Act " + actId + " is in the air; end it instead.");
+            return new Step.Refused("That act is in the air: press E when it is over.");
         }
         List<String> ids = new ArrayList<>(state.cancelledActIds());
         ids.add(actId);

@@ -48,7 +48,7 @@ final class StepBack {
     private static Turn reopened(Course course, Flown last, double atS) {
         int index = course.figureIds().indexOf(last.figureId());
         if (index < 0) {
-            return new Turn.No("The figure before is not in this variant; take back the choice of the variant first.");
+            return new Turn.No("The figure before is not in this variant: press V for the other variant first.");
         }
         Phase flying = new Phase.Flying(index, last.startedAtS(), last.heldS(), Math.max(atS, last.startedAtS()));
         return new Turn.To(course.withLastFlown(last.goesOn()).withPhase(flying), "step back");

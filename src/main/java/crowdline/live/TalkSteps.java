@@ -32,7 +32,7 @@ final class TalkSteps {
     private static Step said(LiveState state, TalkEvent.RemarkSaid event) {
         Speaking mine = state.talk().speaking(event.remarkId());
         if (mine == null && state.talkHere().said(event.remarkId())) {
-            return new Step.Refused("This remark was already said.");
+            return new Step.Refused("This remark is already marked as said.");
         }
         RemarkEntry entry = new RemarkEntry(
                 event.remarkId(),
@@ -48,10 +48,10 @@ final class TalkSteps {
 
     private static Step skipped(LiveState state, TalkEvent event) {
         if (state.talkHere().said(event.remarkId())) {
-            return new Step.Refused("This remark was already said.");
+            return new Step.Refused("This remark is already marked as said.");
         }
         if (state.talkHere().skipped(event.remarkId())) {
-            return new Step.Refused("This remark was already skipped.");
+            return new Step.Refused("This remark is already left out.");
         }
         Talk talk = state.talk().speaking(event.remarkId()) == null
                 ? state.talk()

@@ -110,8 +110,8 @@ class LiveDeskTest {
         try (LiveDesk desk = desk()) {
             Step step = desk.submit(new FlightEvent.Stepped(0)).join();
 
-            assertThat(step).isEqualTo(new Step.Refused("No show is open; open one first."));
-            assertThat(desk.snapshot().refusal()).isEqualTo("No show is open; open one first.");
+            assertThat(step).isEqualTo(new Step.Refused("No show is open: press Ctrl+O to open one."));
+            assertThat(desk.snapshot().refusal()).isEqualTo("No show is open: press Ctrl+O to open one.");
         }
         assertThat(Files.readString(folder.resolve("0001-2026-05-02.journal"))).doesNotContain("Stepped");
     }

@@ -43,7 +43,7 @@ class AircraftBeginsTest {
     @Test
     void nothingBeginsWhereTheAircraftDoesNotLead() {
         Played hand = Played.waiting().with(new AircraftBegan(100, 94));
-        assertThat(hand.refusal).isEqualTo("The aircraft does not begin this act.");
+        assertThat(hand.refusal).isEqualTo("The aircraft is not to begin this act.");
         assertThat(hand.state.phase()).isInstanceOf(Phase.Waiting.class);
         Played incident = waiting().with(new IncidentEvent.IncidentOpened(99), new AircraftBegan(100, 94));
         assertThat(incident.state.phase()).isInstanceOf(Phase.Waiting.class);
@@ -52,7 +52,7 @@ class AircraftBeginsTest {
     @Test
     void startByHandThatCameFirstStands() {
         Played played = waiting().with(new ActStarted(97), new AircraftBegan(100, 94));
-        assertThat(played.refusal).isEqualTo("The act does not wait for its first figure.");
+        assertThat(played.refusal).isEqualTo("The act is not waiting for its first figure.");
         assertThat(played.state.course().actStartedAtS()).isEqualTo(97);
         assertThat(played.state.course().begunByAircraft()).isFalse();
     }
@@ -74,7 +74,7 @@ class AircraftBeginsTest {
             assertThat(played.state.phase()).isInstanceOf(Phase.Waiting.class);
             assertThat(played.state.course().actStartedAtS()).isNull();
             assertThat(played.with(new AircraftBegan(104, 100)).refusal)
-                    .isEqualTo("The aircraft does not begin this act.");
+                    .isEqualTo("The aircraft is not to begin this act.");
             assertThat(played.state.phase()).isInstanceOf(Phase.Waiting.class);
             played.with(new ActStarted(110));
             assertThat(played.state.course().actStartedAtS()).isEqualTo(110);

@@ -116,7 +116,7 @@ class ClockAdvanceTest {
     void stepOfTheClockThatDoesNotFitIsRefused() {
         Played played = byClock().with(new ClockAdvanced(110, 2));
 
-        assertThat(played.refusal).isEqualTo("The clock's step does not fit where the act is.");
+        assertThat(played.refusal).isEqualTo("The clock's step does not fit where the act is now.");
     }
 
     @Test
@@ -130,7 +130,7 @@ class ClockAdvanceTest {
     @Test
     void aircraftMovesThePositionOnlyWhenItIsTheSource() {
         Played played = byClock().with(new AircraftSeen(104, 2));
-        assertThat(played.refusal).isEqualTo("The aircraft does not move the position now.");
+        assertThat(played.refusal).isEqualTo("The aircraft is not being followed now.");
 
         played.with(new SourceChosen(105, Source.AIRCRAFT), new AircraftSeen(106, 2));
         assertThat(played.state.figureId()).isEqualTo("spin");

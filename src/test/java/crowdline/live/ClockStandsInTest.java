@@ -61,7 +61,7 @@ class ClockStandsInTest {
         assertThat(played.state.source()).isEqualTo(Source.CLOCK);
         assertThat(played.state.course().source()).isEqualTo(Source.AIRCRAFT);
         played.with(new AircraftSeen(113, 2));
-        assertThat(played.refusal).isEqualTo("The aircraft does not move the position now.");
+        assertThat(played.refusal).isEqualTo("The aircraft is not being followed now.");
 
         played.with(new AircraftFound(114), new AircraftSeen(115, 2));
         assertThat(played.state.figureId()).isEqualTo("spin");
@@ -81,13 +81,13 @@ class ClockStandsInTest {
     @Test
     void handChoosesTheClockForGoodOrItself() {
         Played played = byAircraft().with(new AircraftLost(106, 103), new SourceChosen(107, Source.AIRCRAFT));
-        assertThat(played.refusal).isEqualTo("The clock stands in until the aircraft is seen again.");
+        assertThat(played.refusal).isEqualTo("The clock stands in until there is a position again.");
 
         played.with(new SourceChosen(108, Source.CLOCK));
         assertThat(played.state.course().clockStandsIn()).isFalse();
         assertThat(played.state.course().source()).isEqualTo(Source.CLOCK);
         assertThat(played.with(new AircraftFound(109)).refusal)
-                .isEqualTo("The clock does not stand in for the aircraft now.");
+                .isEqualTo("The clock is not standing in for the aircraft.");
     }
 
     @Test

@@ -24,7 +24,7 @@ class IncidentAndTakingBackTest {
                 .clockUntil(500)
                 .with(new Stepped(501));
 
-        assertThat(played.refusal).isEqualTo("The incident page is open; leave it first.");
+        assertThat(played.refusal).isEqualTo("The incident page is open: type RESUME to leave it.");
         assertThat(played.state.figureId()).isEqualTo("loop");
         assertThat(played.at(120).incidentS()).isEqualTo(15);
     }
@@ -102,7 +102,7 @@ class IncidentAndTakingBackTest {
         Played played = Played.flying()
                 .with(new RemarkSaid(102, "r1", RemarkForm.FULL), new RemarkSaid(102.1, "r1", RemarkForm.FULL));
 
-        assertThat(played.refusal).isEqualTo("This remark was already said.");
+        assertThat(played.refusal).isEqualTo("This remark is already marked as said.");
         assertThat(played.state.talk().entries()).hasSize(1);
     }
 
@@ -120,7 +120,7 @@ class IncidentAndTakingBackTest {
     void nothingHappensBeforeAShowIsOpen() {
         Played played = new Played().with(new NoteMade(1, "hello"));
 
-        assertThat(played.refusal).isEqualTo("No show is open; open one first.");
+        assertThat(played.refusal).isEqualTo("No show is open: press Ctrl+O to open one.");
     }
 
     @Test
@@ -136,7 +136,7 @@ class IncidentAndTakingBackTest {
     void showCannotEndWithAnActInTheAir() {
         Played played = Played.flying().with(new ShowEvent.ShowEnded(101));
 
-        assertThat(played.refusal).isEqualTo("An act is in the air; end it before the show.");
+        assertThat(played.refusal).isEqualTo("An act is still in the air: press E when it is over.");
         assertThat(played.with(new FlightEvent.ActEnded(102), new ShowEvent.ShowEnded(103))
                         .state
                         .over())

@@ -142,7 +142,7 @@ class PlanAheadTest {
                         new FlightEvent.ActStarted(200));
         assertThat(request(again, 204).alreadySaid()).containsExactly("once");
         assertThat(again.with(said(205, "act-say")).refusal).isNull();
-        assertThat(again.with(said(206, "act-say")).refusal).isEqualTo("This remark was already said.");
+        assertThat(again.with(said(206, "act-say")).refusal).isEqualTo("This remark is already marked as said.");
     }
 
     @Test

@@ -125,7 +125,7 @@ class SteppingTest {
     void jumpBeyondTheLastFigureIsRefused() {
         Played played = Played.flying().with(new JumpedTo(110, 4));
 
-        assertThat(played.refusal).isEqualTo("There is no figure 5; the variant has 4.");
+        assertThat(played.refusal).isEqualTo("This variant has no such figure.");
         assertThat(played.state.figureId()).isEqualTo("loop");
     }
 
@@ -206,13 +206,13 @@ class SteppingTest {
     void nothingHappensBeforeTheActHasStarted() {
         Played played = Played.waiting().with(new Stepped(5));
 
-        assertThat(played.refusal).isEqualTo("The act has not started.");
+        assertThat(played.refusal).isEqualTo("The act has not begun: press Space when it does.");
     }
 
     @Test
     void variantThatNamesAFigureTwiceIsRefused() {
         Played played = Played.waiting().with(new VariantChosen(5, "odd", List.of("loop", "loop")));
 
-        assertThat(played.refusal).isEqualTo("Variant odd names a figure twice.");
+        assertThat(played.refusal).isEqualTo("This variant has a figure in it twice, so it cannot be flown here.");
     }
 }

@@ -192,17 +192,17 @@ class SwapTest {
         assertThat(played.refusal).isEqualTo("Only one figure is left; it takes two to swap.");
 
         played.with(new Stepped(138), new NextSwapped(139));
-        assertThat(played.refusal).isEqualTo("There is no next figure to swap.");
+        assertThat(played.refusal).isEqualTo("No figure is left to swap.");
 
         played.with(new ActEnded(144), new NextSwapped(150));
-        assertThat(played.refusal).isEqualTo("There is no next figure to swap.");
+        assertThat(played.refusal).isEqualTo("No figure is left to swap.");
     }
 
     @Test
     void nothingIsSwappedInAnIncident() {
         Played played = Played.flying().with(new IncidentEvent.IncidentOpened(103), new NextSwapped(104));
 
-        assertThat(played.refusal).isEqualTo("The incident page is open; leave it first.");
+        assertThat(played.refusal).isEqualTo("The incident page is open: type RESUME to leave it.");
         assertThat(ahead(played, 105)).startsWith("roll");
     }
 

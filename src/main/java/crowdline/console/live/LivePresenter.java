@@ -7,14 +7,11 @@ import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
 import crowdline.live.Course;
-import crowdline.live.FigureNow;
-import crowdline.live.LiveNow;
 import crowdline.live.Talk;
 import crowdline.live.Upcoming;
 import crowdline.show.Act;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -32,9 +29,9 @@ public final class LivePresenter {
     public LiveView view(Moment moment) {
         Act act = words.act(moment.state().actId()).orElse(null);
         SayWords.Saying saying = SayWords.of(moment, words);
-        List<Remark> facts = unsaid(moment, act, RemarkKind.FACT, saying.remarkId());
+        List<Remark> facts = Takeable.of(moment, words, act, RemarkKind.FACT, saying.remarkId());
         facts = facts.subList(0, Math.min(FACTS, facts.size()));
-        List<Remark> fillers = unsaid(moment, act, RemarkKind.FILLER, saying.remarkId());
+        List<Remark> fillers = Takeable.of(moment, words, act, RemarkKind.FILLER, saying.remarkId());
         List<Upcoming> upcoming = moment.now().upcoming();
         Integer nextIndex = upcoming.isEmpty() ? null : upcoming.get(0).index();
         return new LiveView(
@@ -154,24 +151,6 @@ public final class LivePresenter {
                         .findFirst())
                 .map(Remark::text)
                 .orElse("");
-    }
-
-    private List<Remark> unsaid(Moment moment, @Nullable Act act, RemarkKind kind, @Nullable String shownId) {
-        LiveNow now = moment.now();
-        List<String> figures = new ArrayList<>();
-        FigureNow figure = now.figure();
-        if (figure != null) {
-            figures.add(figure.figureId());
-        }
-        if (!now.upcoming().isEmpty()) {
-            figures.add(now.upcoming().get(0).figureId());
-        }
-        Talk here = moment.state().talkHere();
-        Talk ever = moment.state().talk();
-        return words.within(act, figures, kind).stream()
-                .filter(r -> !here.said(r.id()) && !here.skipped(r.id()) && !r.id().equals(shownId))
-                .filter(r -> !r.once() || !ever.said(r.id()))
-                .toList();
     }
 
     private @Nullable IncidentView incident(Moment moment) {

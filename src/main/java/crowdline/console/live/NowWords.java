@@ -22,6 +22,9 @@ final class NowWords {
     /** A start by the aircraft is said for so long into the figure, seconds. Tuned: it is told up to 10 s after it began. */
     private static final double BEGUN_S = 20;
 
+    /** A slot is late from here on, seconds: before it no minute is full. */
+    private static final double LATE_FROM_S = 60;
+
     private NowWords() {}
 
     static NowView of(Moment moment, ShowWords words) {
@@ -37,10 +40,10 @@ final class NowWords {
             Double offS = now.offPlanS();
             String since = offS == null ? "" : "For " + Seconds.left(offS) + ". ";
             return new NowView(
-                    "Flying now",
+                    caption("Flying now", moment, act),
                     new Mark(Form.CROSS, Tone.CAUTION, "Off plan"),
                     "Off plan",
-                    since + "Space when the next figure of the plan begins.",
+                    since + "Press Space when the next figure of the plan begins.",
                     0,
                     "",
                     sheet.at(-1, 0, moment.tracking().craft()));
@@ -61,19 +64,22 @@ final class NowWords {
                 : figure.overS() > 0 ? Seconds.left(figure.overS()) + " over" : tenths(figure.leftS());
         Mark state = null;
         if (figure.held()) {
-            state = new Mark(Form.BARS, Tone.CAUTION, "Holding: H goes on");
+            state = new Mark(Form.BARS, Tone.CAUTION, "On hold: press H to carry on");
         } else if (moment.state().course().clockStandsIn()) {
             state = figure.waitsForHand()
-                    ? new Mark(Form.DIAMOND, Tone.CAUTION, StripWords.lost(moment) + ": Space when the next begins")
+                    ? new Mark(
+                            Form.DIAMOND,
+                            Tone.CAUTION,
+                            StripWords.lost(moment) + ": press Space when the next figure begins")
                     : new Mark(Form.CLOCK, Tone.CAUTION, StripWords.lost(moment) + ": the clock goes on");
         } else if (moment.state().course().begunByAircraft() && figure.timeInS() < BEGUN_S) {
-            state = new Mark(Form.AEROPLANE, Tone.CALM, "Begun by the aircraft: Backspace if not");
+            state = new Mark(Form.AEROPLANE, Tone.CALM, "Begun by the aircraft: press Backspace if not");
         } else if (figure.waitsForHand()) {
-            state = new Mark(Form.DIAMOND, Tone.CAUTION, "The clock waits for your step");
+            state = new Mark(Form.DIAMOND, Tone.CAUTION, "Over time: press Space when the next figure begins");
         }
         double gone = wholeS <= 0 ? 1 : Math.min(1, figure.timeInS() / wholeS);
         return new NowView(
-                "Flying now",
+                caption("Flying now", moment, act),
                 state,
                 other == null || other.equals(name) ? name : name + " or " + lowerFirst(other),
                 words.look(act, figure.figureId()),
@@ -87,11 +93,12 @@ final class NowWords {
         Mark slot = new Mark(Form.RING, Tone.CALM, "Slot " + act.slotStart());
         String look = act.title() + ": " + words.who(act) + ". " + howItBegins(moment);
         SideView side = sheet.at(-1, 0, moment.tracking().craft());
+        String caption = caption("Before the act", moment, act);
         if (toSlotS == null || toSlotS <= 0) {
-            return new NowView("Before the act", slot, "On any moment", look, 0, "", side);
+            return new NowView(caption, slot, due(toSlotS), look, 0, "", side);
         }
         return new NowView(
-                "Before the act",
+                caption,
                 slot,
                 "On in " + Seconds.left(toSlotS),
                 look,
@@ -100,18 +107,31 @@ final class NowWords {
                 side);
     }
 
+    /** What is being looked at, and in which variant where there are several. */
+    private static String caption(String what, Moment moment, @Nullable Act act) {
+        String variant = moment.state().variant();
+        boolean several = act != null && act.variants().size() > 1;
+        return several && variant != null ? what + " \u00b7 Variant: " + variant : what;
+    }
+
+    /** How late a slot is, in minutes: nobody on the crowd line counts it in seconds. */
+    private static String due(@Nullable Double toSlotS) {
+        double lateS = toSlotS == null ? 0 : -toSlotS;
+        return lateS < LATE_FROM_S ? "Due now" : "Due now, " + Seconds.minutes(lateS) + " late";
+    }
+
     /** Never more than is so: the aircraft begins the act only where it leads, was seen to wait, and was not wrong before. */
     private static String howItBegins(Moment moment) {
         Course course = moment.state().course();
         if (course.source() != Source.AIRCRAFT) {
-            return "Space when the first figure begins.";
+            return "Press Space when the first figure begins.";
         }
         if (!course.aircraftMayBegin()) {
-            return "Start taken back: Space when the first figure begins.";
+            return "Start taken back: press Space when the first figure begins.";
         }
         return moment.tracking().begins()
-                ? "The aircraft begins it, or Space."
-                : "The aircraft cannot begin it yet: Space when the first figure begins.";
+                ? "The aircraft begins it, or press Space."
+                : "The aircraft cannot begin it yet: press Space when the first figure begins.";
     }
 
     private static NowView between(Moment moment, ShowWords words) {
@@ -126,7 +146,7 @@ final class NowWords {
                 caption,
                 over,
                 "Next: " + next.title(),
-                words.who(next) + ", slot " + next.slotStart() + ". N chooses it.",
+                words.who(next) + ", slot " + next.slotStart() + ". Press N for it.",
                 0,
                 "",
                 SideView.NONE);

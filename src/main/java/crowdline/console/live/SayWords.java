@@ -17,6 +17,7 @@ import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
 import crowdline.speech.Breaths;
 import crowdline.speech.SpokenTime;
 import java.util.List;
@@ -56,7 +57,11 @@ final class SayWords {
             return Saying.nothing(listen(quiet, nowS));
         }
         if (turn == null) {
-            return Saying.nothing(nothing(moment, words, act));
+            return Saying.nothing(nothing(
+                    moment,
+                    words,
+                    act,
+                    !Takeable.of(moment, words, act, RemarkKind.FILLER, null).isEmpty()));
         }
         boolean waits = turn.startS() - nowS > NOW_S
                 && !SayWhen.of(moment, words, turn.remark()).mayBeSaid(turn.remark());
@@ -101,9 +106,11 @@ final class SayWords {
         SpokenTime time = words.time(turn.remark(), turn.shortForm());
         double goneS = steps(Math.max(0, nowS - turn.startS()));
         double takesS = Math.max(0.1, time.seconds());
-        double thereIsS = Math.max(0, windowEndS(moment, words, turn) - turn.startS());
+        Double endS = windowEndS(moment, words, turn);
+        double thereIsS = endS == null ? Math.max(takesS, goneS) : Math.max(0, endS - turn.startS());
         FigureNow figure = moment.now().figure();
         boolean runsOn = figure != null
+                && endS != null
                 && thereIsS < takesS
                 && turn.startS() + thereIsS >= nowS + figure.leftS() - STEP_S
                 && takesS - thereIsS <= PatterRules.DEFAULT.runPastS();
@@ -118,13 +125,15 @@ final class SayWords {
                 kind,
                 Breaths.lines(ShowWords.text(turn.remark(), turn.shortForm()), BREATH_CHARS),
                 Math.min(1, goneS / takesS),
-                verdict(takesS, thereIsS, turn.tight(), runsOn),
+                endS == null
+                        ? new Mark(Form.DISC, Tone.GOOD, "No hurry")
+                        : verdict(takesS, thereIsS, turn.tight(), runsOn),
                 new Bars(
                         thereIsS,
                         takesS,
                         time.highS(),
                         goneS,
-                        Seconds.left(thereIsS - goneS) + " left",
+                        endS == null ? "no limit" : Seconds.left(thereIsS - goneS) + " left",
                         goneS >= takesS ? "S when said" : Seconds.left(takesS - goneS) + " to say"));
     }
 
@@ -146,8 +155,11 @@ final class SayWords {
         return new Mark(Form.DISC, Tone.GOOD, "Fits, " + Seconds.left(Math.floor(spareS)) + " to spare");
     }
 
-    /** The first moment at which something else wants the air: the next remark, a quiet, the end of its figure. */
-    private static double windowEndS(Moment moment, ShowWords words, Turn turn) {
+    /**
+     * The first moment at which something else wants the air: the next remark, a quiet, the end of its figure; null if
+     * nothing is known to.
+     */
+    private static @Nullable Double windowEndS(Moment moment, ShowWords words, Turn turn) {
         double endS = Double.POSITIVE_INFINITY;
         for (Placed placed : moment.plan().placed()) {
             if (!placed.remarkId().equals(turn.remark().id()) && placed.startS() > turn.startS()) {
@@ -175,7 +187,7 @@ final class SayWords {
                 endS = figureEndS;
             }
         }
-        return endS == Double.POSITIVE_INFINITY ? Math.max(turn.endS(), now.nowS()) : endS;
+        return endS == Double.POSITIVE_INFINITY ? null : endS;
     }
 
     private static SayView listen(QuietNow quiet, double nowS) {
@@ -190,16 +202,18 @@ final class SayWords {
                 new Bars(quiet.toS() - quiet.fromS(), 0, 0, goneS, Seconds.left(quiet.toS() - nowS) + " of quiet", ""));
     }
 
-    private static SayView nothing(Moment moment, ShowWords words, @Nullable Act act) {
+    /** @param filler true if there is one to take: a key that gives nothing is not offered */
+    private static SayView nothing(Moment moment, ShowWords words, @Nullable Act act, boolean filler) {
         if (moment.plan().equals(Plan.NOT_YET)) {
             List<String> wait = List.of("What to say is still being worked out.");
             return new SayView(What.NOTHING, "Say now", "", wait, 0, null, null);
         }
         String text = moment.now().upcoming().isEmpty()
-                ? "Nothing waits to be said. F takes a filler."
+                ? "Nothing is waiting to be said."
                 : "Nothing planned until "
-                        + words.name(act, moment.now().upcoming().get(0).figureId()) + ". F takes a filler.";
-        return new SayView(What.NOTHING, "Say now", "", List.of(text), 0, null, null);
+                        + words.name(act, moment.now().upcoming().get(0).figureId()) + ".";
+        String offer = filler ? " Press F for a filler." : "";
+        return new SayView(What.NOTHING, "Say now", "", List.of(text + offer), 0, null, null);
     }
 
     private static double steps(double seconds) {

@@ -15,6 +15,14 @@ public final class Seconds {
         return whole < 60 ? whole + " s" : clock((double) whole);
     }
 
+    /** Whole minutes that have passed, from an hour on hours: "2 min", "1 h 05 min". */
+    public static String minutes(double seconds) {
+        long whole = Math.max(0, (long) Math.floor(seconds / 60));
+        return whole < 60
+                ? whole + " min"
+                : whole / 60 + " h " + String.format(Locale.ROOT, "%02d", whole % 60) + " min";
+    }
+
     /** Minutes and seconds: "0:07", "12:30". */
     public static String clock(double seconds) {
         long whole = Math.max(0, (long) Math.floor(seconds));

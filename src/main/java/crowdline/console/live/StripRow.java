@@ -33,10 +33,10 @@ final class StripRow extends LiveRow<StripView> {
                 .name(v.act())
                 .words("Time in the act", v.timeInAct())
                 .mark("Against the plan", v.drift())
-                .mark("Moved by", v.source())
+                .mark("Following", v.source())
                 .mark("Position", v.sureness())
                 .mark("Last reading", v.reading())
-                .words("Hour", v.hour())
+                .words("Time now", v.hour())
                 .paint();
     }
 }

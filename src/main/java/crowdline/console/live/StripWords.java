@@ -57,7 +57,7 @@ final class StripWords {
     private static Mark drift(Moment moment) {
         if (moment.state().phase() instanceof Phase.Held held) {
             double heldS = moment.now().nowS() - held.heldSinceS();
-            return new Mark(Form.BARS, Tone.CAUTION, "Held " + Seconds.left(heldS));
+            return new Mark(Form.BARS, Tone.CAUTION, "On hold " + Seconds.left(heldS));
         }
         Double lateS = moment.now().lateS();
         if (lateS == null) {
@@ -76,7 +76,7 @@ final class StripWords {
             return new Mark(Form.CLOCK, Tone.CAUTION, "Clock");
         }
         return switch (course.source()) {
-            case HAND -> new Mark(Form.SQUARE, Tone.CALM, "Hand");
+            case HAND -> new Mark(Form.SQUARE, Tone.CALM, "Keys");
             case CLOCK -> new Mark(Form.CLOCK, Tone.CALM, "Clock");
             case AIRCRAFT -> new Mark(Form.AEROPLANE, Tone.CALM, "Aircraft");
         };
@@ -92,7 +92,7 @@ final class StripWords {
             return new Mark(Form.RING, Tone.CALM, phase instanceof Phase.Waiting ? "Not begun" : "Act over");
         }
         if (figure.waitsForHand()) {
-            return new Mark(Form.ONE_OF_THREE, Tone.CAUTION, "Your step");
+            return new Mark(Form.ONE_OF_THREE, Tone.CAUTION, "Over time");
         }
         if (moment.state().course().clockStandsIn()) {
             return new Mark(Form.CROSS, Tone.CAUTION, lost(moment));
@@ -107,7 +107,7 @@ final class StripWords {
                     : new Mark(Form.ONE_OF_THREE, Tone.CAUTION, "Not sure");
         }
         return switch (moment.state().source()) {
-            case HAND -> new Mark(Form.THREE_OF_THREE, Tone.CALM, "You say");
+            case HAND -> new Mark(Form.THREE_OF_THREE, Tone.CALM, "By keys");
             case CLOCK -> new Mark(Form.TWO_OF_THREE, Tone.CALM, "By time");
             case AIRCRAFT -> new Mark(Form.ONE_OF_THREE, Tone.CAUTION, "Not sure");
         };
@@ -116,7 +116,7 @@ final class StripWords {
     /** Why the clock stands in for the aircraft. */
     static String lost(Moment moment) {
         Double ageS = moment.tracking().readingAgeS();
-        return ageS == null || ageS >= OLD_READING_S ? "Aircraft lost" : "Aircraft unclear";
+        return ageS == null || ageS >= OLD_READING_S ? "No position" : "Position unclear";
     }
 
     private static Mark reading(@Nullable Double ageS) {

@@ -116,17 +116,17 @@ class LivePresenterTest {
                 new FlightEvent.AircraftLost(104, 101));
         LiveView view = presenter.view(SmallShow.moment(105, Plan.EMPTY, goesOn));
         assertThat(view.strip().source()).isEqualTo(new Mark(Form.CLOCK, Tone.CAUTION, "Clock"));
-        assertThat(view.strip().sureness()).isEqualTo(new Mark(Form.CROSS, Tone.CAUTION, "Aircraft lost"));
-        assertThat(view.now().state())
-                .isEqualTo(new Mark(Form.CLOCK, Tone.CAUTION, "Aircraft lost: the clock goes on"));
+        assertThat(view.strip().sureness()).isEqualTo(new Mark(Form.CROSS, Tone.CAUTION, "No position"));
+        assertThat(view.now().state()).isEqualTo(new Mark(Form.CLOCK, Tone.CAUTION, "No position: the clock goes on"));
         LiveState waits = SmallShow.after(
                 new FlightEvent.SourceChosen(99, Source.AIRCRAFT),
                 new FlightEvent.ActStarted(100),
                 new FlightEvent.AircraftLost(125, 120));
         LiveView standing = presenter.view(SmallShow.moment(126, Plan.EMPTY, waits));
-        assertThat(standing.strip().sureness().word()).isEqualTo("Your step");
+        assertThat(standing.strip().sureness().word()).isEqualTo("Over time");
         assertThat(standing.now().state())
-                .isEqualTo(new Mark(Form.DIAMOND, Tone.CAUTION, "Aircraft lost: Space when the next begins"));
+                .isEqualTo(
+                        new Mark(Form.DIAMOND, Tone.CAUTION, "No position: press Space when the next figure begins"));
     }
 
     @Test
@@ -214,7 +214,7 @@ class LivePresenterTest {
     void aFigureOverItsTimeCutsNothingShort() {
         Plan plan = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 109));
         LiveView view = presenter.view(SmallShow.moment(111, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
-        assertThat(verdict(view).word()).isEqualTo("Just fits");
+        assertThat(verdict(view).word()).isEqualTo("No hurry");
     }
 
     @Test
@@ -254,7 +254,7 @@ class LivePresenterTest {
     @Test
     void aircraftIsShownBeforeTheActWithTheAgeOfItsPlaceAndHowFarOffItIs() {
         LiveView view = waiting(true, new FlightEvent.SourceChosen(30, Source.AIRCRAFT));
-        assertThat(view.now().caption()).isEqualTo("Before the act");
+        assertThat(view.now().caption()).isEqualTo("Before the act \u00b7 Variant: full");
         assertThat(Objects.requireNonNull(view.now().side().craft()).predicted())
                 .isFalse();
         assertThat(view.now().side().craftWord()).startsWith("read 2 s ago, 3.").endsWith(" km away");
@@ -264,14 +264,14 @@ class LivePresenterTest {
     @Test
     void beforeTheActItIsSaidWhoBeginsIt() {
         FlightEvent aircraft = new FlightEvent.SourceChosen(30, Source.AIRCRAFT);
-        assertThat(waiting(false).now().look()).endsWith(". Space when the first figure begins.");
-        assertThat(waiting(true, aircraft).now().look()).endsWith(". The aircraft begins it, or Space.");
+        assertThat(waiting(false).now().look()).endsWith(". Press Space when the first figure begins.");
+        assertThat(waiting(true, aircraft).now().look()).endsWith(". The aircraft begins it, or press Space.");
         assertThat(waiting(false, aircraft).now().look())
-                .endsWith(". The aircraft cannot begin it yet: Space when the first figure begins.");
+                .endsWith(". The aircraft cannot begin it yet: press Space when the first figure begins.");
         assertThat(waiting(true, aircraft, new FlightEvent.AircraftBegan(35, 34), new FlightEvent.SteppedBack(37))
                         .now()
                         .look())
-                .endsWith(". Start taken back: Space when the first figure begins.");
+                .endsWith(". Start taken back: press Space when the first figure begins.");
     }
 
     @Test
@@ -281,7 +281,7 @@ class LivePresenterTest {
         };
         LiveView view = presenter.view(SmallShow.moment(105, Plan.EMPTY, SmallShow.after(begun)));
         assertThat(view.now().state())
-                .isEqualTo(new Mark(Form.AEROPLANE, Tone.CALM, "Begun by the aircraft: Backspace if not"));
+                .isEqualTo(new Mark(Form.AEROPLANE, Tone.CALM, "Begun by the aircraft: press Backspace if not"));
         assertThat(presenter
                         .view(SmallShow.moment(130, Plan.EMPTY, SmallShow.after(begun)))
                         .now()
@@ -354,7 +354,7 @@ class LivePresenterTest {
         LiveView view = presenter.view(SmallShow.moment(
                 110, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100), new FlightEvent.Held(104))));
         assertThat(view.now().left()).isEqualTo("held");
-        assertThat(view.strip().drift().word()).isEqualTo("Held 6 s");
+        assertThat(view.strip().drift().word()).isEqualTo("On hold 6 s");
     }
 
     @Test

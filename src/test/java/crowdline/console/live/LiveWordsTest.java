@@ -1,0 +1,52 @@
+package crowdline.console.live;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.live.FlightEvent;
+import crowdline.live.LiveState;
+import crowdline.live.RemarkForm;
+import crowdline.live.TalkEvent;
+import crowdline.patter.Plan;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Single words of the Live screen that must not mislead. */
+class LiveWordsTest {
+    private final LivePresenter presenter = new LivePresenter(SmallShow.words());
+
+    @Test
+    void howLateASlotIsStandsThereInMinutes() {
+        assertThat(waiting(100).now().name()).isEqualTo("Due now");
+        assertThat(waiting(159).now().name()).isEqualTo("Due now");
+        assertThat(waiting(160).now().name()).isEqualTo("Due now, 1 min late");
+        assertThat(waiting(275).now().name()).isEqualTo("Due now, 2 min late");
+        assertThat(waiting(100 + 65 * 60).now().name()).isEqualTo("Due now, 1 h 05 min late");
+    }
+
+    private LiveView waiting(double nowS) {
+        return presenter.view(SmallShow.moment(nowS, Plan.EMPTY, SmallShow.after()));
+    }
+
+    @Test
+    void theVariantStandsInLiveWhereThereAreSeveral() {
+        LiveState flat = SmallShow.after(
+                new FlightEvent.VariantChosen(50, "flat", List.of("f3")), new FlightEvent.ActStarted(100));
+        assertThat(presenter.view(SmallShow.moment(104, Plan.EMPTY, flat)).now().caption())
+                .isEqualTo("Flying now \u00b7 Variant: flat");
+    }
+
+    @Test
+    void fIsOfferedOnlyWhileThereIsAFiller() {
+        LiveState state = SmallShow.after(new FlightEvent.ActStarted(100));
+        assertThat(presenter
+                        .view(SmallShow.moment(104, Plan.EMPTY, state))
+                        .say()
+                        .breaths())
+                .containsExactly("Nothing planned until Stall turn. Press F for a filler.");
+        LiveState said = SmallShow.after(
+                new FlightEvent.ActStarted(100), new TalkEvent.RemarkSaid(102, "r-fill", RemarkForm.FULL));
+        LiveView none = presenter.view(SmallShow.moment(104, Plan.EMPTY, said));
+        assertThat(none.say().breaths()).containsExactly("Nothing planned until Stall turn.");
+        assertThat(none.handles().fillerId()).isNull();
+    }
+}
