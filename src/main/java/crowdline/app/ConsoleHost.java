@@ -7,15 +7,11 @@ import crowdline.console.debrief.DebriefDesk;
 import crowdline.console.edit.WordsHost;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
-import crowdline.console.live.CommandEvents;
 import crowdline.console.live.Handles;
 import crowdline.console.live.LiveView;
 import crowdline.console.pace.PaceHost;
-import crowdline.console.paint.Form;
-import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.theme.Appearance;
-import crowdline.console.theme.Tone;
 import crowdline.console.walk.Walk;
 import crowdline.live.Ticker;
 import crowdline.show.Catalogue;
@@ -113,16 +109,14 @@ final class ConsoleHost implements Host {
     @Override
     public void command(Command command) {
         RunningShow show = opening.running();
+        if (show == null) {
+            return;
+        }
         if (command == Command.BY_AIRCRAFT && !aircraft.isOpen()) {
-            opening.say(new Mark(
-                    Form.DIAMOND,
-                    Tone.CAUTION,
-                    "There is no receiver. Press Ctrl+R to choose one, and then A to follow the aircraft"));
-        } else if (show != null) {
-            CommandEvents.refusal(command, handles)
-                    .ifPresentOrElse(
-                            why -> opening.say(new Mark(Form.DIAMOND, Tone.CAUTION, why)),
-                            () -> show.command(command, handles));
+            show.refuse(
+                    command, "There is no receiver. Press Ctrl+R to choose one, and then A to follow the aircraft.");
+        } else {
+            show.command(command, handles);
         }
     }
 

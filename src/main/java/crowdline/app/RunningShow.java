@@ -8,6 +8,7 @@ import crowdline.console.live.IncidentWords;
 import crowdline.console.live.LivePresenter;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.Moment;
+import crowdline.console.live.ShowWords;
 import crowdline.follow.FollowPlan;
 import crowdline.live.Aired;
 import crowdline.live.FlightEvent;
@@ -17,6 +18,7 @@ import crowdline.live.LiveState;
 import crowdline.live.PlanAhead;
 import crowdline.live.PlanAnchor;
 import crowdline.live.ShowEvent;
+import crowdline.live.TalkEnd;
 import crowdline.patter.Plan;
 import crowdline.patter.Planner;
 import crowdline.show.Act;
@@ -45,9 +47,13 @@ import java.util.function.Supplier;
 final class RunningShow implements AutoCloseable {
     private static final System.Logger LOG = System.getLogger(RunningShow.class.getName());
     private static final long REPLAN_MS = 1000;
+    /** What was told is not told again while it is on its way, seconds. */
+    private static final double ON_ITS_WAY_S = 2;
 
     private volatile LoadedShow loaded;
     private final LiveDesk desk;
+    private final LiveKeys keys;
+    private volatile ShowWords words;
     private volatile LivePresenter presenter;
     private volatile PlanAhead ahead;
     private final AircraftSource source;
@@ -62,6 +68,8 @@ final class RunningShow implements AutoCloseable {
     });
     /** On the plan thread only. */
     private final Aired aired = new Aired();
+    /** On the plan thread only: when it was last told that something left the screen. */
+    private double leftS = Double.NEGATIVE_INFINITY;
 
     private volatile Plan plan = Plan.NOT_YET;
 
@@ -73,9 +81,11 @@ final class RunningShow implements AutoCloseable {
         this.source = source;
         this.loaded = loaded;
         this.hour = hour;
-        presenter = new LivePresenter(loaded.words());
+        words = loaded.words();
+        presenter = new LivePresenter(words);
         ahead = loaded.planAhead();
         desk = new LiveDesk(opening, loaded.durations());
+        keys = new LiveKeys(desk, () -> this.words);
         desk.onChange(snapshot -> replanSoon());
         aircraft = new AircraftDesk(desk, new LocalFrame(loaded.show().venue()), this::followPlan);
         source.to(aircraft::fix);
@@ -83,7 +93,7 @@ final class RunningShow implements AutoCloseable {
             Show show = loaded.show();
             desk.post(atS -> new ShowEvent.ShowOpened(
                     atS, show.title(), show.acts().stream().map(Act::id).toList()));
-            show.acts().stream().findFirst().ifPresent(this::choose);
+            show.acts().stream().findFirst().ifPresent(act -> desk.post(chosen(act)));
         }
         var unused = planning.scheduleWithFixedDelay(this::replan, 0, REPLAN_MS, TimeUnit.MILLISECONDS);
     }
@@ -95,7 +105,8 @@ final class RunningShow implements AutoCloseable {
     /** Goes by other words or flights from now on; the act, its position and the journal go on as they are. */
     void take(LoadedShow other) {
         loaded = other;
-        presenter = new LivePresenter(other.words());
+        words = other.words();
+        presenter = new LivePresenter(words);
         ahead = other.planAhead();
         desk.useDurations(other.durations());
         replanSoon();
@@ -122,6 +133,7 @@ final class RunningShow implements AutoCloseable {
         try {
             LiveState state = desk.snapshot().state();
             LiveNow now = desk.now(PlanAnchor.ACT_START);
+            endTalk(state, now.nowS());
             Prediction prediction =
                     loaded.prediction(state.actId(), state.variant()).orElse(null);
             if (prediction != null) {
@@ -150,11 +162,21 @@ final class RunningShow implements AutoCloseable {
         planning.submit(this::replan).get();
     }
 
+    /** Writes down that what was taken has left the screen by itself. */
+    private void endTalk(LiveState state, double nowS) {
+        if (nowS - leftS >= ON_ITS_WAY_S) {
+            TalkEnd.due(state, plan, words::time, nowS).ifPresent(left -> {
+                leftS = nowS;
+                var unused = desk.submit(left);
+            });
+        }
+    }
+
     /** What the screen shows now. */
     LiveView view() {
         Moment moment = new Moment(
                 desk.snapshot().state(), desk.now(PlanAnchor.ACT_START), plan, hour.get(), aircraft.tracking());
-        return presenter.view(moment);
+        return presenter.view(moment).withTold(keys.told());
     }
 
     /** The incident page as it was called for so many seconds ago. */
@@ -165,38 +187,66 @@ final class RunningShow implements AutoCloseable {
     /** Carries out a command, given while a view was shown. */
     void command(Command command, Handles handles) {
         LiveState state = desk.snapshot().state();
-        if (command == Command.NEXT_ACT) {
-            state.nextActId().flatMap(loaded.show()::act).ifPresent(this::choose);
-        } else if (command == Command.VARIANT) {
-            nextVariant(state);
-        } else {
-            CommandEvents.of(command, state, handles).ifPresent(this::post);
+        switch (command) {
+            case NEXT_ACT -> nextAct(state);
+            case VARIANT -> nextVariant(state);
+            case TAKE_BACK -> keys.takeBack();
+            case BACK -> {
+                List<String> withdrawn = words.remarkIds(state.actId(), state.figureId());
+                keys.give(command, atS -> new FlightEvent.SteppedBack(atS, withdrawn));
+            }
+            default ->
+                CommandEvents.refusal(command, state, handles)
+                        .ifPresentOrElse(
+                                why -> keys.refuse(command, why),
+                                () -> CommandEvents.of(command, state, handles)
+                                        .ifPresent(event -> keys.give(command, event)));
         }
     }
 
+    /** A command that cannot be carried out, and why. */
+    void refuse(Command command, String why) {
+        keys.refuse(command, why);
+    }
+
     void resume() {
-        post(CommandEvents.resume());
+        desk.post(CommandEvents.resume());
     }
 
-    private void post(DoubleFunction<LiveEvent> event) {
-        desk.post(event);
+    private void nextAct(LiveState state) {
+        Optional<Act> flown = Optional.ofNullable(state.actId()).flatMap(loaded.show()::act);
+        if (state.course().inTheAir() && flown.isPresent()) {
+            keys.refuse(
+                    Command.NEXT_ACT, "\"" + flown.get().title() + "\" is still in the air: press E when it is over.");
+            return;
+        }
+        state.nextActId()
+                .flatMap(loaded.show()::act)
+                .ifPresentOrElse(
+                        act -> keys.give(Command.NEXT_ACT, chosen(act)),
+                        () -> keys.refuse(Command.NEXT_ACT, "No act is left in the running order."));
     }
 
-    private void choose(Act act) {
+    private DoubleFunction<LiveEvent> chosen(Act act) {
         Variant variant = act.variantUnder(loaded.show().air().cloudBaseFt());
         double toSlotS = secondsTo(act.slotStart());
-        desk.post(atS -> new FlightEvent.ActChosen(atS, act.id(), variant.name(), ids(act, variant), atS + toSlotS));
+        return atS -> new FlightEvent.ActChosen(atS, act.id(), variant.name(), ids(act, variant), atS + toSlotS);
     }
 
     private void nextVariant(LiveState state) {
         Act act = Optional.ofNullable(state.actId()).flatMap(loaded.show()::act).orElse(null);
         if (act == null) {
+            keys.refuse(Command.VARIANT, "No act is chosen: press N for the next one.");
             return;
         }
         List<String> names = act.variants().stream().map(Variant::name).toList();
+        if (names.size() == 1) {
+            keys.refuse(Command.VARIANT, "This act has only one variant.");
+            return;
+        }
         int at = names.indexOf(state.variant());
         Variant next = act.variants().get((at + 1) % names.size());
-        desk.post(atS -> new FlightEvent.VariantChosen(atS, next.name(), ids(act, next)));
+        keys.give(Command.VARIANT, atS -> new FlightEvent.VariantChosen(atS, next.name(), ids(act, next)));
     }
 
     private static List<String> ids(Act act, Variant variant) {

@@ -21,21 +21,21 @@ final class ActSteps {
                                 : alreadyFollowing(course.source()));
             }
             // The figure on screen is right at this moment; the new source starts from here.
-            return new Turn.To(FigureSteps.confirmed(course.withLead(Lead.of(source.source())), event.atS()), "source");
+            return new Turn.To(FigureSteps.confirmed(course.withLead(Lead.of(source.source())), event.atS()));
         }
         if (event instanceof FlightEvent.AircraftLost lost) {
             return lost(course, lost);
         }
         if (event instanceof FlightEvent.AircraftFound) {
             return course.clockStandsIn()
-                    ? new Turn.To(course.withLead(course.lead().standingIn(false)), "return of the aircraft")
+                    ? new Turn.To(course.withLead(course.lead().standingIn(false)))
                     : new Turn.No("The clock is not standing in for the aircraft.");
         }
         if (course.actId() == null) {
             return new Turn.No("No act is chosen: press N for the next one.");
         }
         if (event instanceof FlightEvent.SlotMoved moved) {
-            return new Turn.To(course.withSlot(moved.slotStartS()), "time of the slot");
+            return new Turn.To(course.withSlot(moved.slotStartS()));
         }
         if (event instanceof FlightEvent.VariantChosen variant) {
             return variant(course, variant);
@@ -65,9 +65,7 @@ final class ActSteps {
         if (course.source() != Source.AIRCRAFT || course.clockStandsIn() || !course.inTheAir()) {
             return new Turn.No("The aircraft is not being followed now.");
         }
-        return new Turn.To(
-                FigureSteps.confirmed(course.withLead(course.lead().standingIn(true)), event.seenS()),
-                "clock in the aircraft's stead");
+        return new Turn.To(FigureSteps.confirmed(course.withLead(course.lead().standingIn(true)), event.seenS()));
     }
 
     static String notInTheAir(Course course) {
@@ -93,7 +91,7 @@ final class ActSteps {
                 Lead.of(course.source()),
                 List.of(),
                 course.flownActs());
-        return new Turn.To(chosen, "choice of the act");
+        return new Turn.To(chosen);
     }
 
     private static Turn variant(Course course, FlightEvent.VariantChosen event) {
@@ -106,7 +104,7 @@ final class ActSteps {
         Course next = course.withVariant(event.variant(), event.figureIds());
         String figureId = course.figureId();
         if (course.phase() instanceof Phase.Waiting) {
-            return new Turn.To(next, "choice of the variant");
+            return new Turn.To(next);
         }
         int index = figureId == null ? -1 : event.figureIds().indexOf(figureId);
         if (index >= 0 && course.phase() instanceof Phase.Flying flying) {
@@ -122,7 +120,7 @@ final class ActSteps {
                     .withVariant(event.variant(), event.figureIds())
                     .withPhase(new Phase.OffPlan(lastShared(course, event.figureIds()), sinceS));
         }
-        return new Turn.To(next, "choice of the variant");
+        return new Turn.To(next);
     }
 
     private static int lastShared(Course course, List<String> figureIds) {
@@ -145,7 +143,7 @@ final class ActSteps {
         Course flying = first >= 0
                 ? FigureSteps.begun(started, first, atS, Source.HAND)
                 : started.withPhase(new Phase.OffPlan(-1, atS));
-        return new Turn.To(flying, "start of the act");
+        return new Turn.To(flying);
     }
 
     /** The aircraft begins an act only where it leads, and not again after somebody has said that it was wrong. */
@@ -159,7 +157,7 @@ final class ActSteps {
         }
         Course flying = FigureSteps.begun(
                 course.withActStart(event.sinceS()), first.getAsInt(), event.sinceS(), Source.AIRCRAFT);
-        return new Turn.To(FigureSteps.confirmed(flying, event.atS()), "start of the act");
+        return new Turn.To(FigureSteps.confirmed(flying, event.atS()));
     }
 
     /** The act over; the course must be in the air. */
@@ -175,7 +173,7 @@ final class ActSteps {
         List<FlownAct> acts = new ArrayList<>(over.flownActs());
         acts.add(new FlownAct(
                 actId, variant, over.figureIds(), over.idsAsFlown(), startS, endS, over.droppedIds(), over.flown()));
-        return new Turn.To(over.withFlownActs(acts), "end of the act");
+        return new Turn.To(over.withFlownActs(acts));
     }
 
     private static boolean hasTwice(List<String> ids) {

@@ -112,7 +112,10 @@ public record Debrief(
     public enum Told {
         SAID,
         SKIPPED,
+        /** Begun by a key, and something else came before it was over. */
         CUT_SHORT,
+        /** Taken by a key, and on the screen for its time; no key said that it was said. */
+        SHOWN,
         /** No key was pressed for it; it may have been said. */
         NOT_MARKED
     }

@@ -209,7 +209,7 @@ final class DebriefRuns {
                 entries.filter(e -> e.remarkId().equals(remark.id())).toList();
         RemarkEntry best = null;
         for (RemarkEntry entry : own) {
-            if (best == null || entry.outcome() == RemarkEntry.Outcome.SAID) {
+            if (best == null || entry.outcome() == RemarkEntry.Outcome.SAID || (!best.settles() && entry.settles())) {
                 best = entry;
             }
         }
@@ -219,6 +219,7 @@ final class DebriefRuns {
                 case SAID -> Told.SAID;
                 case SKIPPED -> Told.SKIPPED;
                 case CUT_SHORT -> Told.CUT_SHORT;
+                case SHOWN -> Told.SHOWN;
             };
         }
         return new RemarkRun(

@@ -32,7 +32,7 @@ final class FigureSteps {
         }
         if (event instanceof FlightEvent.Held) {
             return course.phase() instanceof Phase.Flying
-                    ? new Turn.To(stopped(course, atS), "hold")
+                    ? new Turn.To(stopped(course, atS))
                     : new Turn.No(
                             course.phase() instanceof Phase.Held
                                     ? "The act is already on hold: press H to carry on."
@@ -46,22 +46,22 @@ final class FigureSteps {
         }
         if (event instanceof FlightEvent.CameBack back) {
             return course.phase() instanceof Phase.OffPlan
-                    ? jumped(course, back.index(), atS, Source.HAND, "return to the plan")
+                    ? jumped(course, back.index(), atS, Source.HAND)
                     : new Turn.No("The act is not off the plan.");
         }
         if (event instanceof FlightEvent.JumpedTo jump) {
-            return jumped(course, jump.index(), atS, Source.HAND, "jump");
+            return jumped(course, jump.index(), atS, Source.HAND);
         }
         return new Turn.No("That cannot be done now.");
     }
 
     private static Turn stepped(Course course, double atS) {
         if (course.phase() instanceof Phase.Flying flying && marksSameBoundary(course, flying, atS)) {
-            return new Turn.To(sameBoundary(course, flying, atS), "next figure");
+            return new Turn.To(sameBoundary(course, flying, atS));
         }
         OptionalInt next = course.nextIndex();
         return next.isPresent()
-                ? new Turn.To(begun(course, next.getAsInt(), atS, Source.HAND), "next figure")
+                ? new Turn.To(begun(course, next.getAsInt(), atS, Source.HAND))
                 : ActSteps.ended(course, atS);
     }
 
@@ -102,7 +102,7 @@ final class FigureSteps {
                 || event.atS() < flying.startedAtS()) {
             return new Turn.No("The clock's step does not fit where the act is now.");
         }
-        return new Turn.To(begun(course, event.index(), event.atS(), Source.CLOCK), "clock");
+        return new Turn.To(begun(course, event.index(), event.atS(), Source.CLOCK));
     }
 
     private static Turn aircraftSeen(Course course, FlightEvent.AircraftSeen event) {
@@ -116,18 +116,17 @@ final class FigureSteps {
                 OrderSteps.isPassedOver(course, event) ? course.withMoved(event.index(), course.position()) : course,
                 event.index(),
                 event.atS(),
-                Source.AIRCRAFT,
-                "aircraft");
+                Source.AIRCRAFT);
     }
 
-    private static Turn jumped(Course course, int index, double atS, Source mark, String what) {
+    private static Turn jumped(Course course, int index, double atS, Source mark) {
         int count = course.figureIds().size();
         if (index >= count) {
             return new Turn.No("This variant has no such figure.");
         }
         List<String> dropped =
                 ShowSteps.without(course.droppedIds(), course.figureIds().get(index));
-        return new Turn.To(begun(course.withDropped(dropped), index, atS, mark), what);
+        return new Turn.To(begun(course.withDropped(dropped), index, atS, mark));
     }
 
     private static Turn released(Course course, double atS) {
@@ -135,9 +134,8 @@ final class FigureSteps {
             return new Turn.No("The act is not on hold.");
         }
         double releaseS = Math.max(atS, held.heldSinceS());
-        return new Turn.To(
-                course.withPhase(new Phase.Flying(held.index(), held.startedAtS(), heldAt(course, releaseS), releaseS)),
-                "release");
+        return new Turn.To(course.withPhase(
+                new Phase.Flying(held.index(), held.startedAtS(), heldAt(course, releaseS), releaseS)));
     }
 
     private static Turn offPlan(Course course, double atS) {
@@ -145,8 +143,7 @@ final class FigureSteps {
             return new Turn.No("The act is already off the plan.");
         }
         double sinceS = notBeforeFigure(course, atS);
-        return new Turn.To(
-                figureEnded(course, sinceS).withPhase(new Phase.OffPlan(course.position(), sinceS)), "off the plan");
+        return new Turn.To(figureEnded(course, sinceS).withPhase(new Phase.OffPlan(course.position(), sinceS)));
     }
 
     /** A figure begins, whatever was before it. */

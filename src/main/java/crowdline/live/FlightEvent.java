@@ -70,10 +70,21 @@ public sealed interface FlightEvent extends LiveEvent {
         }
     }
 
-    /** The last boundary was not one: back to what was before it, with the start it had. */
-    record SteppedBack(double atS) implements FlightEvent {
+    /**
+     * The last boundary was not one: back to what was before it, with the start it had.
+     *
+     * @param remarkIds the remarks of the figure that has not begun after all: they are still to be said, its call too
+     */
+    record SteppedBack(double atS, List<String> remarkIds) implements FlightEvent {
+        @SuppressWarnings("NullAway") // journals from before do not tell the remarks
         public SteppedBack {
             Must.beTime("atS", atS);
+            remarkIds = remarkIds == null ? List.of() : List.copyOf(remarkIds);
+        }
+
+        /** With no words to withdraw. */
+        public SteppedBack(double atS) {
+            this(atS, List.of());
         }
     }
 

@@ -52,10 +52,11 @@ public final class Live {
         }
         Turn.To to = (Turn.To) turn;
         LiveState moved = state.withCourse(to.course());
-        if (event instanceof FlightEvent.ClockAdvanced || event instanceof FlightEvent.AircraftSeen) {
-            // Taking back a step from before would throw the position back further than anybody expects.
+        if (event instanceof FlightEvent.ClockAdvanced
+                || event instanceof FlightEvent.AircraftSeen
+                || event instanceof FlightEvent.AircraftBegan) {
             return new Step.Moved(moved.withTakeBacks(
-                    state.takeBacks().stream().filter(t -> t.course() == null).toList()));
+                    state.takeBacks().stream().map(TakeBack::overtaken).toList()));
         }
         if (event instanceof FlightEvent.AircraftLost || event instanceof FlightEvent.AircraftFound) {
             // No hand did it, so no hand need take it back.
@@ -64,12 +65,22 @@ public final class Live {
         if (event instanceof FlightEvent.ActChosen chosen) {
             moved = moved.withCancelled(ShowSteps.without(state.cancelledActIds(), chosen.actId()));
         }
+        if (event instanceof FlightEvent.ActChosen && state.actId() == null) {
+            // Chosen for the commentator when the show was opened; before it there is nothing to go back to.
+            return new Step.Moved(moved);
+        }
+        Talk talk = null;
+        if (event instanceof FlightEvent.SteppedBack back && !back.remarkIds().isEmpty()) {
+            // Its figure has not begun after all, so its words come again.
+            talk = state.talk();
+            moved = moved.withTalk(talk.without(back.remarkIds(), state::isOfThisRun));
+        }
         // Whoever takes a start back has seen that the act has not begun.
         Course before =
                 state.course().phase() instanceof Phase.Waiting && to.course().inTheAir()
                         ? state.course().withLead(state.course().lead().startTakenBack())
                         : state.course();
-        return new Step.Moved(moved.plusTakeBack(new TakeBack(to.what(), before, null)));
+        return new Step.Moved(moved.plusTakeBack(new TakeBack(event, before, talk)));
     }
 
     private static Step incident(LiveState state, IncidentEvent event) {
@@ -101,6 +112,10 @@ public final class Live {
             return new Step.Refused("There is nothing to take back.");
         }
         TakeBack last = state.takeBacks().get(count - 1);
+        if (!last.isPossible()) {
+            return new Step.Refused(
+                    "The act has moved on by itself since your last key: press Backspace to go back a figure.");
+        }
         LiveState back = state.withTakeBacks(state.takeBacks().subList(0, count - 1));
         if (last.course() != null) {
             back = back.withCourse(FigureSteps.confirmed(last.course(), atS));

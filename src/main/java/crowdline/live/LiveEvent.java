@@ -15,7 +15,7 @@ public sealed interface LiveEvent
         }
     }
 
-    /** The last thing done by hand is taken back; {@link LiveState#takeBack()} says what that is. */
+    /** The last thing done by hand is taken back; {@link LiveState#takeBack()} is what that is. */
     record Undone(double atS) implements LiveEvent {
         public Undone {
             Must.beTime("atS", atS);

@@ -86,11 +86,11 @@ public record LiveState(
         return course.phase() instanceof Phase.ShowDone;
     }
 
-    /** A word for what {@link LiveEvent.Undone} would take back now, such as "next figure". */
-    public Optional<String> takeBack() {
-        return takeBacks.isEmpty()
+    /** What was done by hand and {@link LiveEvent.Undone} would take back now. */
+    public Optional<LiveEvent> takeBack() {
+        return takeBacks.isEmpty() || !takeBacks.get(takeBacks.size() - 1).isPossible()
                 ? Optional.empty()
-                : Optional.of(takeBacks.get(takeBacks.size() - 1).what());
+                : Optional.of(takeBacks.get(takeBacks.size() - 1).event());
     }
 
     /** True if an act of this id is over. */

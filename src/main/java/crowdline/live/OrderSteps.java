@@ -25,7 +25,7 @@ final class OrderSteps {
         }
         List<String> dropped = new ArrayList<>(course.droppedIds());
         dropped.add(course.figureIds().get(next.getAsInt()));
-        return new Turn.To(course.withDropped(dropped), "drop");
+        return new Turn.To(course.withDropped(dropped));
     }
 
     private static Turn nextSwapped(Course course) {
@@ -35,7 +35,7 @@ final class OrderSteps {
             return new Turn.No(
                     next.isEmpty() ? "No figure is left to swap." : "Only one figure is left; it takes two to swap.");
         }
-        return new Turn.To(course.withSwapped(next.getAsInt(), after.getAsInt()), "swap");
+        return new Turn.To(course.withSwapped(next.getAsInt(), after.getAsInt()));
     }
 
     private static Turn dropUndone(Course course) {
@@ -43,7 +43,7 @@ final class OrderSteps {
             String id = course.droppedIds().get(i);
             int index = course.figureIds().indexOf(id);
             if (index >= 0 && course.placeOf(index) > course.placeOf(course.position())) {
-                return new Turn.To(course.withDropped(ShowSteps.without(course.droppedIds(), id)), "drop undone");
+                return new Turn.To(course.withDropped(ShowSteps.without(course.droppedIds(), id)));
             }
         }
         return new Turn.No("No figure ahead is dropped.");

@@ -33,7 +33,9 @@ public record RemarkEntry(
     public enum Outcome {
         SAID,
         SKIPPED,
-        /** Begun, and another remark or an incident began before it was marked as said. */
+        /** Taken, and its time on the screen passed: it counts as said for the plan, though no key said so. */
+        SHOWN,
+        /** Begun, and another remark, a call that was due, or an incident came before it was over. */
         CUT_SHORT
     }
 }

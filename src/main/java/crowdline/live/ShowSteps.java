@@ -28,7 +28,7 @@ final class ShowSteps {
             return new Step.Refused("The show is already over.");
         }
         return new Step.Moved(state.withCourse(course.withPhase(new Phase.ShowDone(event.atS())))
-                .plusTakeBack(new TakeBack("end of the show", course, null)));
+                .plusTakeBack(new TakeBack(event, course, null)));
     }
 
     private static Step cancel(LiveState state, String actId) {

@@ -28,14 +28,14 @@ final class StepBack {
     private static Turn back(Course course, int count, double boundaryS, double atS) {
         if (count == 0) {
             return course.phase() instanceof Phase.ActDone
-                    ? new Turn.To(course.withPhase(new Phase.OffPlan(-1, startOf(course, boundaryS))), "step back")
+                    ? new Turn.To(course.withPhase(new Phase.OffPlan(-1, startOf(course, boundaryS))))
                     : notStarted(course);
         }
         Flown last = course.flown().get(count - 1);
         Double endS = last.endedAtS();
         if (endS != null && endS < boundaryS) {
             int index = course.figureIds().indexOf(last.figureId());
-            return new Turn.To(course.withPhase(new Phase.OffPlan(index, endS)), "step back");
+            return new Turn.To(course.withPhase(new Phase.OffPlan(index, endS)));
         }
         return reopened(course, last, atS);
     }
@@ -51,15 +51,13 @@ final class StepBack {
             return new Turn.No("The figure before is not in this variant: press V for the other variant first.");
         }
         Phase flying = new Phase.Flying(index, last.startedAtS(), last.heldS(), Math.max(atS, last.startedAtS()));
-        return new Turn.To(course.withLastFlown(last.goesOn()).withPhase(flying), "step back");
+        return new Turn.To(course.withLastFlown(last.goesOn()).withPhase(flying));
     }
 
     private static Turn notStarted(Course course) {
-        return new Turn.To(
-                course.withFlown(List.of())
-                        .withActStart(null)
-                        .withPhase(new Phase.Waiting())
-                        .withLead(course.lead().startTakenBack()),
-                "step back");
+        return new Turn.To(course.withFlown(List.of())
+                .withActStart(null)
+                .withPhase(new Phase.Waiting())
+                .withLead(course.lead().startTakenBack()));
     }
 }

@@ -2,6 +2,7 @@ package crowdline.live;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,6 +26,21 @@ public record Talk(@Nullable Speaking speaking, List<RemarkEntry> entries) {
     /** True if the remark was skipped and not said. */
     public boolean skipped(String remarkId) {
         return is(remarkId, RemarkEntry.Outcome.SKIPPED) && !said(remarkId);
+    }
+
+    /** True if nothing more is to be said of it: it was said, left out, or stood on the screen for its time. */
+    public boolean settled(String remarkId) {
+        return entries.stream().anyMatch(e -> e.remarkId().equals(remarkId) && e.settles());
+    }
+
+    /** As if nothing had been heard of these remarks in the entries that {@code which} names. */
+    Talk without(List<String> remarkIds, Predicate<RemarkEntry> which) {
+        boolean spoken = speaking != null && remarkIds.contains(speaking.remarkId());
+        return new Talk(
+                spoken ? null : speaking,
+                entries.stream()
+                        .filter(e -> !remarkIds.contains(e.remarkId()) || !which.test(e))
+                        .toList());
     }
 
     /** The remark being spoken if it is this one, or null. */
@@ -52,10 +68,16 @@ public record Talk(@Nullable Speaking speaking, List<RemarkEntry> entries) {
         if (now == null) {
             return this;
         }
+        return ended(now, RemarkEntry.Outcome.CUT_SHORT, atS, actId, figureId);
+    }
+
+    /** What is being spoken ends here by itself. */
+    Talk ended(
+            Speaking now, RemarkEntry.Outcome outcome, double atS, @Nullable String actId, @Nullable String figureId) {
         RemarkEntry entry = new RemarkEntry(
                 now.remarkId(),
                 now.form(),
-                RemarkEntry.Outcome.CUT_SHORT,
+                outcome,
                 now.filler(),
                 now.startedAtS(),
                 Math.max(atS, now.startedAtS()),

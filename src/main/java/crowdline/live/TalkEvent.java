@@ -22,6 +22,18 @@ public sealed interface TalkEvent extends LiveEvent {
         }
     }
 
+    /**
+     * What was taken leaves the screen by itself: its time is over, or a call is due.
+     *
+     * @param cutShort true if it was not over yet
+     */
+    record RemarkLeft(double atS, String remarkId, boolean cutShort) implements TalkEvent {
+        public RemarkLeft {
+            Must.beTime("atS", atS);
+            Must.beSaid("remark id", remarkId);
+        }
+    }
+
     /** A remark will not be said. */
     record RemarkSkipped(double atS, String remarkId) implements TalkEvent {
         public RemarkSkipped {

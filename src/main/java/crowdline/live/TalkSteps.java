@@ -16,6 +16,9 @@ final class TalkSteps {
         if (event instanceof TalkEvent.RemarkSaid said) {
             return said(state, said);
         }
+        if (event instanceof TalkEvent.RemarkLeft left) {
+            return left(state, left);
+        }
         return skipped(state, event);
     }
 
@@ -26,7 +29,7 @@ final class TalkSteps {
         Talk talk = state.talk()
                 .cutShort(event.atS(), state.actId(), state.figureId())
                 .with(new Speaking(event.remarkId(), form, event.atS(), filler), null);
-        return moved(state, talk, filler ? "filler" : "start of the remark");
+        return moved(state, talk, event);
     }
 
     private static Step said(LiveState state, TalkEvent.RemarkSaid event) {
@@ -43,7 +46,7 @@ final class TalkSteps {
                 mine == null ? event.atS() : Math.max(event.atS(), mine.startedAtS()),
                 state.actId(),
                 state.figureId());
-        return moved(state, state.talk().with(mine == null ? state.talk().speaking() : null, entry), "remark said");
+        return moved(state, state.talk().with(mine == null ? state.talk().speaking() : null, entry), event);
     }
 
     private static Step skipped(LiveState state, TalkEvent event) {
@@ -58,10 +61,24 @@ final class TalkSteps {
                 : state.talk().cutShort(event.atS(), state.actId(), state.figureId());
         RemarkEntry entry = new RemarkEntry(
                 event.remarkId(), null, Outcome.SKIPPED, false, null, event.atS(), state.actId(), state.figureId());
-        return moved(state, talk.with(talk.speaking(), entry), "remark skipped");
+        return moved(state, talk.with(talk.speaking(), entry), event);
     }
 
-    private static Step moved(LiveState state, Talk talk, String what) {
-        return new Step.Moved(state.withTalk(talk).plusTakeBack(new TakeBack(what, null, state.talk())));
+    /** No hand did it, so no hand need take it back. */
+    private static Step left(LiveState state, TalkEvent.RemarkLeft event) {
+        Speaking mine = state.talk().speaking(event.remarkId());
+        return mine == null
+                ? new Step.Refused("This remark is not being said.")
+                : new Step.Moved(state.withTalk(state.talk()
+                        .ended(
+                                mine,
+                                event.cutShort() ? Outcome.CUT_SHORT : Outcome.SHOWN,
+                                event.atS(),
+                                state.actId(),
+                                state.figureId())));
+    }
+
+    private static Step moved(LiveState state, Talk talk, TalkEvent event) {
+        return new Step.Moved(state.withTalk(talk).plusTakeBack(new TakeBack(event, null, state.talk())));
     }
 }

@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <ul>
  *   <li>no two overlap, and a {@linkplain PatterRules#breathS() breath} lies between any two; none overlaps a quiet;
- *   <li>none starts before now, nor before what is being said is over and a breath taken;
+ *   <li>none starts before now, nor before what is being said is over and a breath taken; what is being said is over, at
+ *       the latest, when a call must begin;
  *   <li>a call ends from {@link PatterRules#callEndsAtMostBeforeS()} to {@link PatterRules#callEndsAtLeastBeforeS()}
  *       before its figure and starts at most {@link PatterRules#callStartsAtMostBeforeS()} before it;
  *   <li>any other remark of a figure starts at its earliest time or the figure's start, and ends by its latest time and
@@ -97,7 +98,8 @@ public final class Planner {
             if (candidate.remark().id().equals(speaking.remarkId())) {
                 SpokenLength length = candidate.length(speaking.form());
                 double seconds = (length == null ? candidate.full() : length).seconds();
-                double endS = Math.max(request.nowS(), speaking.startedS() + seconds);
+                double saidS = Math.max(request.nowS(), speaking.startedS() + seconds);
+                double endS = Math.max(speaking.startedS(), Math.min(saidS, callFromS(request, speaking.remarkId())));
                 RemarkKind kind = candidate.remark().kind();
                 return new Placed(
                         speaking.remarkId(),
@@ -110,6 +112,29 @@ public final class Planner {
             }
         }
         return null;
+    }
+
+    /** When what is being said must be over for a call to find its time, seconds; infinite if none comes. */
+    private static double callFromS(PlanRequest request, String speakingId) {
+        PatterRules rules = request.rules();
+        double fromS = Double.POSITIVE_INFINITY;
+        for (Candidate call : request.candidates()) {
+            String id = call.remark().id();
+            if (call.remark().kind() == RemarkKind.CALL
+                    && !id.equals(speakingId)
+                    && !request.alreadySaid().contains(id)) {
+                for (Slot slot : request.slots()) {
+                    double lastS = slot.startS()
+                            - rules.callEndsAtLeastBeforeS()
+                            - call.full().seconds()
+                            - Tick.seconds(1);
+                    if (slot.figureId().equals(call.figureId()) && lastS >= request.nowS()) {
+                        fromS = Math.min(fromS, lastS - rules.breathS() - Tick.seconds(1));
+                    }
+                }
+            }
+        }
+        return fromS;
     }
 
     private static Placed placed(Candidate candidate, Form form, int start, int end, Tightness tightness) {

@@ -137,7 +137,7 @@ public final class DebriefSheet {
         Double atS = remark.sessionAtS();
         return String.format(
                 Locale.UK,
-                "  %-8s  %-12s  %-11s  %s",
+                "  %-8s  %-17s  %-11s  %s",
                 atS == null ? "" : HOUR.format(hour.apply(atS)),
                 word(remark.told()),
                 remark.kind().name().toLowerCase(Locale.ROOT),
@@ -149,7 +149,8 @@ public final class DebriefSheet {
         return switch (told) {
             case SAID -> "marked";
             case SKIPPED -> "left out";
-            case CUT_SHORT -> "not finished";
+            case CUT_SHORT -> "begun, not marked";
+            case SHOWN -> "shown, not marked";
             case NOT_MARKED -> "not marked";
         };
     }

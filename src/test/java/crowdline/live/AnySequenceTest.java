@@ -120,7 +120,7 @@ class AnySequenceTest {
         Set<Class<?>> refused = new HashSet<>();
         everywhere((before, event, step) -> (step instanceof Step.Moved ? moved : refused).add(event.getClass()));
 
-        assertThat(moved).hasSize(33);
+        assertThat(moved).hasSize(34);
         assertThat(refused).hasSizeGreaterThan(20);
     }
 }

@@ -71,12 +71,12 @@ class IncidentAndTakingBackTest {
     @Test
     void lastThingDoneIsTakenBack() {
         Played played = Played.flying().with(new Stepped(104));
-        assertThat(played.state.takeBack()).contains("next figure");
+        assertThat(played.state.takeBack()).contains(new Stepped(104));
 
         played.with(new Undone(106));
         assertThat(played.state.figureId()).isEqualTo("loop");
         assertThat(played.timeIn(107)).isEqualTo(7);
-        assertThat(played.state.takeBack()).contains("start of the act");
+        assertThat(played.state.takeBack()).contains(new FlightEvent.ActStarted(100));
     }
 
     @Test

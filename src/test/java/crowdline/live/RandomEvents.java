@@ -38,7 +38,7 @@ public final class RandomEvents {
         int index = random.nextInt(7);
         String remark = "r" + random.nextInt(8);
         RemarkForm form = random.nextBoolean() ? RemarkForm.FULL : RemarkForm.SHORT;
-        return switch (random.nextInt(48)) {
+        return switch (random.nextInt(50)) {
             case 0 -> new ShowEvent.ShowOpened(atS, "Harbour Day, again", ACTS.subList(0, 3));
             case 1 -> new ShowEvent.ActCancelled(atS, act());
             case 2 -> new ShowEvent.ActReinstated(atS, act());
@@ -48,7 +48,7 @@ public final class RandomEvents {
             case 6 -> new FlightEvent.VariantChosen(atS, "flat", order());
             case 7, 8, 9 -> new FlightEvent.SourceChosen(atS, SOURCES.get(random.nextInt(3)));
             case 10, 11 -> new FlightEvent.ActStarted(atS);
-            case 12 -> new FlightEvent.SteppedBack(atS);
+            case 12 -> new FlightEvent.SteppedBack(atS, random.nextBoolean() ? List.of() : List.of(remark, "r0"));
             case 13 -> new FlightEvent.Held(atS);
             case 14 -> new FlightEvent.Released(atS);
             case 15 -> new FlightEvent.NextDropped(atS);
@@ -63,6 +63,7 @@ public final class RandomEvents {
             case 27 -> new TalkEvent.RemarkSaid(atS, remark, form);
             case 28 -> new TalkEvent.RemarkSkipped(atS, remark);
             case 29 -> new TalkEvent.FillerTaken(atS, remark, form);
+            case 43, 44 -> new TalkEvent.RemarkLeft(atS, "r" + random.nextInt(8), random.nextBoolean());
             case 30 -> new IncidentEvent.IncidentOpened(atS);
             case 31, 32 -> new IncidentEvent.IncidentClosed(atS, random.nextBoolean());
             case 33 -> new LiveEvent.NoteMade(atS, "wind from the left, \u00fc\n2nd line");

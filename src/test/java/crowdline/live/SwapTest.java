@@ -120,7 +120,7 @@ class SwapTest {
 
         assertThat(ahead(played, 107)).containsExactly("roll", "spin", "pass");
         assertThat(played.timeIn(107)).isEqualTo(7);
-        assertThat(Played.flying().with(new NextSwapped(104)).state.takeBack()).contains("swap");
+        assertThat(Played.flying().with(new NextSwapped(104)).state.takeBack()).contains(new NextSwapped(104));
     }
 
     @Test

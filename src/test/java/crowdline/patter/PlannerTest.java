@@ -228,12 +228,11 @@ class PlannerTest {
     }
 
     @Test
-    void whatIsBeingSaidIsNeverDisplaced() {
+    void whatIsBeingSaidIsDisplacedByNothingButACall() {
         PlanRequest request = request(
                 0,
                 loop,
                 candidate("story", RemarkKind.FILLER, null, 12),
-                candidate("call", RemarkKind.CALL, "loop", 3),
                 candidate("thanks", RemarkKind.DUTY, null, 4));
         Plan plan = planner.plan(new PlanRequest(
                 8,
@@ -245,8 +244,38 @@ class PlannerTest {
                 PatterRules.DEFAULT));
         assertThat(plan.placed().get(0))
                 .isEqualTo(new Placed("story", null, RemarkKind.FILLER, Form.FULL, 6, 18, false));
-        assertThat(plan.find("call")).as("it would begin too late").isEmpty();
         assertThat(placed(plan, "thanks").startS()).isGreaterThanOrEqualTo(18.6 - 1e-9);
+    }
+
+    /** A filler taken by a key hid the call after it. */
+    @Test
+    void whatIsBeingSaidIsOverAtTheLatestWhenACallMustBegin() {
+        List<Candidate> candidates =
+                List.of(candidate("story", RemarkKind.FILLER, null, 12), candidate("call", RemarkKind.CALL, "loop", 3));
+        for (double nowS = 6; nowS < 15.7; nowS += 0.3) {
+            Plan plan = planner.plan(new PlanRequest(
+                    nowS,
+                    loop,
+                    candidates,
+                    Set.of(),
+                    Optional.empty(),
+                    new Speaking("story", Form.FULL, 6),
+                    PatterRules.DEFAULT));
+            assertThat(plan.find("call")).as("at %s", nowS).isPresent();
+            assertThat(placed(plan, "call").endS())
+                    .isLessThanOrEqualTo(loop.get(0).startS() - 1 + 1e-9);
+            assertThat(placed(plan, "story").endS())
+                    .isLessThanOrEqualTo(placed(plan, "call").startS() - 0.6 + 1e-9);
+        }
+        Plan said = planner.plan(new PlanRequest(
+                8,
+                loop,
+                candidates,
+                Set.of("call"),
+                Optional.empty(),
+                new Speaking("story", Form.FULL, 6),
+                PatterRules.DEFAULT));
+        assertThat(placed(said, "story").endS()).as("the call was said").isEqualTo(18);
     }
 
     @Test

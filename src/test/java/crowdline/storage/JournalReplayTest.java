@@ -99,6 +99,7 @@ class JournalReplayTest {
                         "AircraftSeen",
                         "AircraftLost",
                         "AircraftFound",
+                        "RemarkLeft",
                         "ActEnded",
                         "RemarkStarted",
                         "RemarkSaid",

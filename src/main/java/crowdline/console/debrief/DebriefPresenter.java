@@ -104,7 +104,8 @@ public final class DebriefPresenter {
         Mark mark = switch (remark.told()) {
             case SAID -> new Mark(Form.DISC, Tone.GOOD, "Marked");
             case SKIPPED -> new Mark(Form.CROSS, Tone.CALM, "Left out");
-            case CUT_SHORT -> new Mark(Form.DIAMOND, Tone.CAUTION, "Not finished");
+            case CUT_SHORT -> new Mark(Form.DIAMOND, Tone.CAUTION, "Begun, not marked");
+            case SHOWN -> new Mark(Form.RING, Tone.CALM, "Shown, not marked");
             case NOT_MARKED ->
                 remark.kind() == RemarkKind.DUTY && run.sessionEndS() != null
                         ? new Mark(Form.DIAMOND, Tone.CAUTION, "Not marked")

@@ -164,6 +164,11 @@ public enum Command {
         return scope == Scope.FIRST && keys.stream().anyMatch(key -> Keys.isKeyOf(key, press));
     }
 
+    /** Its first key in words, such as "Space". */
+    public String key() {
+        return Keys.inWords(keys.get(0));
+    }
+
     /** Its keys; the first is the one shown. */
     public List<String> keys() {
         return keys;

@@ -18,13 +18,13 @@ public final class CommandEvents {
 
     /**
      * The event to post, made for a time; empty if the command means nothing here, or needs what only the program knows, as
-     * {@link Command#NEXT_ACT} needs the wall clock.
+     * {@link Command#NEXT_ACT} needs the show.
      */
     public static Optional<DoubleFunction<LiveEvent>> of(Command command, LiveState state, Handles handles) {
         Phase phase = state.phase();
         return switch (command) {
             case NEXT -> next(phase, handles);
-            case BACK -> Optional.of(FlightEvent.SteppedBack::new);
+            case BACK -> Optional.of(atS -> new FlightEvent.SteppedBack(atS));
             case HOLD -> Optional.of(phase instanceof Phase.Held ? FlightEvent.Released::new : FlightEvent.Held::new);
             case DROP -> Optional.of(FlightEvent.NextDropped::new);
             case UNDROP -> Optional.of(FlightEvent.DropUndone::new);
@@ -56,13 +56,25 @@ public final class CommandEvents {
     }
 
     /**
-     * Why a command does nothing in a view, if it is one of those that say so here. S is refused while the remark on the
-     * screen waits: pressed twice, or late, it would take the one after it for said, and nobody would say that any more.
+     * Why a command does nothing now, in one sentence, if it does nothing. S is refused while the remark on the screen
+     * waits: pressed twice, or late, it would take the one after it for said, and nobody would say that any more.
      */
-    public static Optional<String> refusal(Command command, Handles handles) {
-        return command == Command.SAID && handles.sayId() != null && handles.sayWaits()
-                ? Optional.of("S came before the time of this remark and marked nothing; X leaves a waiting remark out")
-                : Optional.empty();
+    public static Optional<String> refusal(Command command, LiveState state, Handles handles) {
+        if (command == Command.SAID && handles.sayId() != null && handles.sayWaits()) {
+            return Optional.of("This remark is not due yet, so nothing was marked: press X to leave it out.");
+        }
+        if (of(command, state, handles).isPresent()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                switch (command) {
+                    case SAID, NOT_SAID -> "No remark is on the screen to be marked.";
+                    case FILLER -> "No filler is left.";
+                    case FACT_1 -> "No fact is offered now.";
+                    case FACT_2, FACT_3 -> "There is no such fact now.";
+                    case NEXT, OFF_PLAN -> "No figure of the plan is left: press E when the act is over.";
+                    default -> "That key does nothing now.";
+                });
     }
 
     /** The event of having typed the word that leaves the incident page. */

@@ -1,10 +1,12 @@
 package crowdline.console.live;
 
+import crowdline.console.paint.Mark;
 import crowdline.console.theme.Appearance;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Window;
 import javax.swing.JPanel;
+import org.jspecify.annotations.Nullable;
 
 /** The Live place: four rows, each with its share of the height whatever they hold. */
 public final class LivePanel extends JPanel {
@@ -19,6 +21,7 @@ public final class LivePanel extends JPanel {
     /** What the bars above and below the rows take at the largest zoom. */
     private static final double BARS_PX = 99;
 
+    private final ToldLine told;
     private final StripRow strip;
     private final NowRow now;
     private final SayRow say;
@@ -32,6 +35,8 @@ public final class LivePanel extends JPanel {
         now = new NowRow(appearance);
         say = new SayRow(appearance);
         next = new NextRow(appearance);
+        told = new ToldLine(appearance);
+        add(told);
         add(strip);
         add(now);
         add(say);
@@ -42,10 +47,27 @@ public final class LivePanel extends JPanel {
 
     /** Shows a view; rows whose part has not changed are not painted again. */
     public void show(LiveView view) {
+        tell(view.told());
         strip.show(view.strip());
         now.show(view.now());
         say.show(view.say());
         next.show(view.next());
+    }
+
+    private void tell(@Nullable Mark mark) {
+        if (mark != null) {
+            told.show(mark);
+            placeTold();
+        }
+        if (told.isVisible() != (mark != null)) {
+            told.setVisible(mark != null);
+        }
+    }
+
+    /** It lies over the rows while it is shown, so that none of them moves. */
+    @Override
+    public boolean isOptimizedDrawingEnabled() {
+        return !told.isVisible();
     }
 
     /** Changes colours and sizes. */
@@ -67,12 +89,13 @@ public final class LivePanel extends JPanel {
         say.setBounds(0, b, w, c - b);
         next.setBounds(0, c, w, h - c);
         double room = roomPx();
-        double scale = Math.max(0.4, Math.min(w / DESIGNED_WIDTH_PX, room / DESIGNED_HEIGHT_PX));
+        double scale = scale();
         // Less one, since a row is a whole number of pixels.
         strip.room(room * STRIP - 1);
         now.room(room * NOW - 1);
         say.room(room * SAY - 1);
         next.room(room * NEXT - 1);
+        placeTold();
         strip.wear(appearance, scale);
         now.wear(appearance, scale);
         say.wear(appearance, scale);
@@ -86,5 +109,14 @@ public final class LivePanel extends JPanel {
             top = in;
         }
         return top == this ? getHeight() : Math.min(getHeight(), Math.max(1, top.getHeight() - BARS_PX));
+    }
+
+    private double scale() {
+        return Math.max(0.4, Math.min(getWidth() / DESIGNED_WIDTH_PX, roomPx() / DESIGNED_HEIGHT_PX));
+    }
+
+    private void placeTold() {
+        told.wear(appearance, scale());
+        told.setBounds(0, 0, getWidth(), told.heightIn(getWidth()));
     }
 }

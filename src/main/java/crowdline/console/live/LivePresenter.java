@@ -47,7 +47,8 @@ public final class LivePresenter {
                         saying.waits(),
                         facts.stream().map(Remark::id).toList(),
                         fillers.isEmpty() ? null : fillers.get(0).id(),
-                        nextIndex));
+                        nextIndex),
+                null);
     }
 
     /** Duties the plan has no time for; a duty is never left out without a word. */

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param incident the incident page in place of all the rest, or null
  * @param warnings what must not go unnoticed, the most pressing first
  * @param handles what the keys take hold of in this view
+ * @param told what a key did a moment ago, or null
  */
 public record LiveView(
         StripView strip,
@@ -23,7 +24,8 @@ public record LiveView(
         NextView next,
         @Nullable IncidentView incident,
         List<Mark> warnings,
-        Handles handles) {
+        Handles handles,
+        @Nullable Mark told) {
 
     public LiveView {
         warnings = List.copyOf(warnings);
@@ -37,10 +39,14 @@ public record LiveView(
             NextView next,
             @Nullable IncidentView incident,
             Handles handles) {
-        this(strip, now, say, next, incident, List.of(), handles);
+        this(strip, now, say, next, incident, List.of(), handles, null);
+    }
+
+    public LiveView withTold(@Nullable Mark mark) {
+        return new LiveView(strip, now, say, next, incident, warnings, handles, mark);
     }
 
     public LiveView withIncident(IncidentView page) {
-        return new LiveView(strip, now, say, next, page, warnings, handles);
+        return new LiveView(strip, now, say, next, page, warnings, handles, told);
     }
 }

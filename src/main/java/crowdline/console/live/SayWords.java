@@ -10,6 +10,8 @@ import crowdline.live.LiveNow;
 import crowdline.live.RemarkForm;
 import crowdline.live.Speaking;
 import crowdline.live.Talk;
+import crowdline.live.TalkEnd;
+import crowdline.live.TalkEvent;
 import crowdline.patter.PatterRules;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
@@ -28,10 +30,8 @@ import org.jspecify.annotations.Nullable;
 final class SayWords {
     /** The longest line a breath may fill, in letters; it fits the row at its designed size. */
     private static final int BREATH_CHARS = 54;
-    /** A remark whose time has come stays this long after its end, for the commentator to mark it. Tuned. */
-    private static final double LINGER_S = 3;
-    /** Within this it is time to speak; before it the words wait. Tuned: a breath in. */
-    private static final double NOW_S = 1;
+    /** Within this it is time to speak; before it the words wait, seconds. */
+    private static final double NOW_S = TalkEnd.AHEAD_S;
     /** The part gone is told in steps of this, so that it is painted again only when one could see it. */
     private static final double STEP_S = 0.1;
 
@@ -49,9 +49,11 @@ final class SayWords {
 
     static Saying of(Moment moment, ShowWords words) {
         double nowS = moment.now().nowS();
-        Turn turn = turn(moment, words);
+        Optional<String> left =
+                TalkEnd.due(moment.state(), moment.plan(), words::time, nowS).map(TalkEvent.RemarkLeft::remarkId);
+        Speaking speaking = left.isPresent() ? null : moment.state().talk().speaking();
+        Turn turn = turn(moment, words, speaking, left.orElse(null));
         Act act = words.act(moment.state().actId()).orElse(null);
-        Speaking speaking = moment.state().talk().speaking();
         QuietNow quiet = QuietNow.of(moment.now(), act, words);
         if (speaking == null && quiet != null && (turn == null || turn.startS() > nowS - NOW_S)) {
             return Saying.nothing(listen(quiet, nowS));
@@ -68,9 +70,10 @@ final class SayWords {
         return new Saying(words(moment, words, turn, nowS, waits), turn.remark().id(), turn.shortForm(), waits);
     }
 
-    private static @Nullable Turn turn(Moment moment, ShowWords words) {
+    /** @param leftId what has just left the screen, or null */
+    private static @Nullable Turn turn(
+            Moment moment, ShowWords words, @Nullable Speaking speaking, @Nullable String leftId) {
         double nowS = moment.now().nowS();
-        Speaking speaking = moment.state().talk().speaking();
         if (speaking != null) {
             Remark remark = words.remark(speaking.remarkId()).orElse(null);
             if (remark != null) {
@@ -84,8 +87,8 @@ final class SayWords {
         Talk here = moment.state().talkHere();
         for (Placed placed : moment.plan().placed()) {
             Remark remark = words.remark(placed.remarkId()).orElse(null);
-            boolean done = here.said(placed.remarkId()) || here.skipped(placed.remarkId());
-            if (remark == null || done || placed.endS() + LINGER_S <= nowS) {
+            boolean done = here.settled(placed.remarkId()) || placed.remarkId().equals(leftId);
+            if (remark == null || done || placed.endS() + TalkEnd.LINGER_S <= nowS) {
                 continue;
             }
             boolean shortForm = placed.form() == crowdline.patter.Form.SHORT;

@@ -1,5 +1,6 @@
 package crowdline.console.live;
 
+import crowdline.live.RemarkForm;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
@@ -124,6 +125,21 @@ public final class ShowWords {
     /** How long a form of a remark takes this speaker. */
     public SpokenTime time(Remark remark, boolean shortForm) {
         return times.apply(text(remark, shortForm));
+    }
+
+    /** How long a form of the remark with this id takes this speaker; empty if there is no such remark. */
+    public Optional<SpokenTime> time(String remarkId, RemarkForm form) {
+        return remark(remarkId).map(r -> time(r, form == RemarkForm.SHORT));
+    }
+
+    /** The ids of what is said of a figure, its call among them. */
+    public List<String> remarkIds(@Nullable String actId, @Nullable String figureId) {
+        return figureId == null
+                ? List.of()
+                : figure(act(actId).orElse(null), figureId).stream()
+                        .flatMap(f -> f.remarks().stream())
+                        .map(Remark::id)
+                        .toList();
     }
 
     /** The path of an act in a variant, or {@link ActSheet#NONE}. */

@@ -33,8 +33,8 @@ final class Takeable {
         Talk here = moment.state().talkHere();
         Talk ever = moment.state().talk();
         return words.within(act, figures, kind).stream()
-                .filter(r -> !here.said(r.id()) && !here.skipped(r.id()) && !r.id().equals(shownId))
-                .filter(r -> !r.once() || !ever.said(r.id()))
+                .filter(r -> !here.settled(r.id()) && !r.id().equals(shownId))
+                .filter(r -> !r.once() || !ever.settled(r.id()))
                 .toList();
     }
 }

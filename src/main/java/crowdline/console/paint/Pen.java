@@ -177,6 +177,12 @@ public final class Pen {
         return mark(mark, role, box, mostLines, palette().onChosen());
     }
 
+    /** A shape alone, of a size, with its left edge at the box's and midway down it. */
+    public void shape(Form form, double sizePx, Box box, Color colour) {
+        g.setColor(colour);
+        Forms.draw(g, form, box.x(), box.midY() - sizePx / 2, sizePx);
+    }
+
     private double mark(Mark mark, TextRole role, Box box, int mostLines, Color colour) {
         double shape = Math.min(sizePx(role) * SHAPE, box.h() * 0.8);
         double wide = shape * Forms.aspect(mark.form());

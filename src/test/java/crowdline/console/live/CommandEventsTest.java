@@ -61,11 +61,20 @@ class CommandEventsTest {
     @Test
     void saidIsRefusedWhileTheRemarkWaitsAndLeavingItOutIsNot() {
         Handles waits = new Handles("r1", true, true, List.of(), null, 2);
-        assertThat(CommandEvents.refusal(Command.SAID, waits))
-                .hasValue("S came before the time of this remark and marked nothing; X leaves a waiting remark out");
-        assertThat(CommandEvents.refusal(Command.NOT_SAID, waits)).isEmpty();
-        assertThat(CommandEvents.refusal(Command.SAID, HANDLES)).isEmpty();
-        assertThat(CommandEvents.refusal(Command.SAID, Handles.NONE)).isEmpty();
+        LiveState state = SmallShow.after();
+        assertThat(CommandEvents.refusal(Command.SAID, state, waits))
+                .hasValue("This remark is not due yet, so nothing was marked: press X to leave it out.");
+        assertThat(CommandEvents.refusal(Command.NOT_SAID, state, waits)).isEmpty();
+        assertThat(CommandEvents.refusal(Command.SAID, state, HANDLES)).isEmpty();
+    }
+
+    @Test
+    void aKeyWithNothingToTakeSaysSo() {
+        LiveState state = SmallShow.after();
+        assertThat(CommandEvents.refusal(Command.FILLER, state, Handles.NONE)).hasValue("No filler is left.");
+        assertThat(CommandEvents.refusal(Command.FACT_1, state, Handles.NONE)).hasValue("No fact is offered now.");
+        assertThat(CommandEvents.refusal(Command.SAID, state, Handles.NONE))
+                .hasValue("No remark is on the screen to be marked.");
     }
 
     @Test

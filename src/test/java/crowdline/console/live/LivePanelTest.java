@@ -2,6 +2,8 @@ package crowdline.console.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.paint.Mark;
+import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
@@ -29,7 +31,10 @@ class LivePanelTest {
     }
 
     private static List<Rectangle> rows(LivePanel panel) {
-        return Arrays.stream(panel.getComponents()).map(Component::getBounds).toList();
+        return Arrays.stream(panel.getComponents())
+                .filter(row -> !(row instanceof ToldLine))
+                .map(Component::getBounds)
+                .toList();
     }
 
     @Test
@@ -56,6 +61,35 @@ class LivePanelTest {
         }
     }
 
+    /** Read at two metres, over the rows, and none of them moves for it. */
+    @Test
+    void whatAKeyDidIsToldInLargeTypeAndMovesNoRow() {
+        for (int zoom : new int[] {100, 200}) {
+            LivePanel panel = panel(zoom);
+            List<Rectangle> before = rows(panel);
+            ToldLine told = Arrays.stream(panel.getComponents())
+                    .filter(ToldLine.class::isInstance)
+                    .map(ToldLine.class::cast)
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(told.isVisible()).isFalse();
+            Mark longest = ToldWords.refused(
+                    "The act has moved on by itself since your last key: press Backspace to go back a figure.");
+            panel.show(SampleLiveViews.flying().withTold(longest));
+            assertThat(told.isVisible()).isTrue();
+            assertThat(panel.getComponentZOrder(told)).as("on top").isZero();
+            assertThat(told.getAccessibleContext().getAccessibleDescription()).isEqualTo(longest.word());
+            assertThat(rows(panel)).isEqualTo(before);
+            double least = ToldLine.LEAST_PX * zoom / 100.0;
+            TextBlock words = told.words(panel.getWidth());
+            assertThat(words.whole()).as("nothing is cut at " + zoom + " %").isTrue();
+            assertThat(words.font().getSize2D()).isGreaterThanOrEqualTo((float) least);
+            assertThat(words.heightPx()).isLessThanOrEqualTo(told.getHeight());
+            panel.show(SampleLiveViews.flying());
+            assertThat(told.isVisible()).isFalse();
+        }
+    }
+
     @Test
     void everyRowTellsAScreenReaderWhatItShows() {
         LivePanel panel = panel(100);
@@ -63,6 +97,9 @@ class LivePanelTest {
         List<String> told = new ArrayList<>();
         for (Component row : panel.getComponents()) {
             assertThat(row.getAccessibleContext().getAccessibleName()).isNotBlank();
+            if (row instanceof ToldLine) {
+                continue;
+            }
             told.add(row.getAccessibleContext().getAccessibleDescription());
         }
         assertThat(told.get(0)).contains("6 s late");
