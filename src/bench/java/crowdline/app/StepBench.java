@@ -27,7 +27,8 @@ import crowdline.storage.ShowFile;
 import crowdline.storage.ShowFileException;
 import crowdline.timing.FigureTime;
 import java.nio.file.Path;
-import java.time.LocalTime;
+import java.time.Instant;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -67,7 +68,7 @@ public class StepBench {
     private LivePresenter presenter;
     private PlanAhead ahead;
     private LiveState chosen;
-    private LocalTime hour;
+    private LocalDateTime clock;
 
     private LiveState state;
     private Plan plan = Plan.EMPTY;
@@ -85,7 +86,7 @@ public class StepBench {
         durations = loaded.durations();
         presenter = new LivePresenter(loaded.words());
         ahead = loaded.planAhead();
-        hour = act.slotStart();
+        clock = show.slotStart(act);
         List<String> acts = show.acts().stream().map(Act::id).toList();
         List<String> figures = act.inOrder(variant).stream().map(Figure::id).toList();
         LiveState opened = next(LiveState.initial(), new ShowEvent.ShowOpened(0, show.title(), acts));
@@ -116,9 +117,9 @@ public class StepBench {
         }
         LiveEvent event = steps.get(at++);
         state = next(state, event);
-        LiveNow now = LiveNow.of(state, durations.of(state), PlanAnchor.ACT_START, event.atS());
+        LiveNow now = LiveNow.of(state, durations.of(state), PlanAnchor.ACT_START, event.atS(), Instant.EPOCH);
         aired.follow(state, plan, now.nowS());
         plan = planner.plan(aired.request(ahead.request(state, now, prediction.times(), Optional.of(plan))));
-        return presenter.view(new Moment(state, now, plan, hour, Tracking.NONE));
+        return presenter.view(new Moment(state, now, plan, clock, Tracking.NONE));
     }
 }

@@ -24,7 +24,8 @@ import crowdline.patter.Planner;
 import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Variant;
-import java.time.LocalTime;
+import java.time.Instant;
+import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -141,11 +142,12 @@ final class DemoMoments {
     }
 
     private LiveView view(double nowS, Tracking tracking) {
-        LiveNow now = LiveNow.of(state, loaded.durations().of(state), PlanAnchor.ACT_START, nowS);
+        LiveNow now = LiveNow.of(state, loaded.durations().of(state), PlanAnchor.ACT_START, nowS, Instant.EPOCH);
         // As the console does: planned a few seconds ago, then kept.
-        LiveNow before = LiveNow.of(state, loaded.durations().of(state), PlanAnchor.ACT_START, nowS - 3);
+        LiveNow before = LiveNow.of(state, loaded.durations().of(state), PlanAnchor.ACT_START, nowS - 3, Instant.EPOCH);
         Plan plan = new Planner().plan(ahead.request(state, before, prediction.times(), Optional.empty()));
-        LocalTime hour = act.slotStart().minusSeconds((long) BEFORE_S).plusNanos((long) (nowS * 1e9));
+        LocalDateTime hour =
+                loaded.show().slotStart(act).minusSeconds((long) BEFORE_S).plusNanos((long) (nowS * 1e9));
         return presenter.view(new Moment(state, now, plan, hour, tracking));
     }
 }

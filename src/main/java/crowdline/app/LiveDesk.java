@@ -13,6 +13,7 @@ import crowdline.live.PlanAnchor;
 import crowdline.live.Step;
 import crowdline.storage.Journal;
 import crowdline.storage.JournalOpening;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -106,9 +107,9 @@ public final class LiveDesk implements Desk, AutoCloseable {
     }
 
     @Override
-    public LiveNow now(PlanAnchor anchor) {
+    public LiveNow now(PlanAnchor anchor, Instant wall) {
         LiveState latest = snapshot().state();
-        return LiveNow.of(latest, durations.of(latest), anchor, nowS());
+        return LiveNow.of(latest, durations.of(latest), anchor, nowS(), wall);
     }
 
     @Override

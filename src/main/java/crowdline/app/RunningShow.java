@@ -18,6 +18,7 @@ import crowdline.live.LiveState;
 import crowdline.live.PlanAhead;
 import crowdline.live.PlanAnchor;
 import crowdline.live.ShowEvent;
+import crowdline.live.SlotTime;
 import crowdline.live.TalkEnd;
 import crowdline.patter.Plan;
 import crowdline.patter.Planner;
@@ -27,8 +28,10 @@ import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.storage.JournalOpening;
 import crowdline.telemetry.LocalFrame;
-import java.time.Duration;
-import java.time.LocalTime;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
@@ -38,7 +41,6 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.DoubleFunction;
-import java.util.function.Supplier;
 
 /**
  * One show being run: the desk, what is planned to be said, and the screen's view of both. The plan is made anew on a
@@ -59,7 +61,7 @@ final class RunningShow implements AutoCloseable {
     private final AircraftSource source;
     private final AircraftDesk aircraft;
     private final Planner planner = new Planner();
-    private final Supplier<LocalTime> hour;
+    private final InstantSource clock;
     private final AtomicBoolean asked = new AtomicBoolean();
     private final ScheduledExecutorService planning = Executors.newSingleThreadScheduledExecutor(work -> {
         Thread thread = new Thread(work, "plan");
@@ -75,12 +77,12 @@ final class RunningShow implements AutoCloseable {
 
     /**
      * @param source where the aircraft's positions come from
-     * @param hour the clock at the venue
+     * @param clock the clock on the wall
      */
-    RunningShow(LoadedShow loaded, JournalOpening opening, AircraftSource source, Supplier<LocalTime> hour) {
+    RunningShow(LoadedShow loaded, JournalOpening opening, AircraftSource source, InstantSource clock) {
         this.source = source;
         this.loaded = loaded;
-        this.hour = hour;
+        this.clock = clock;
         words = loaded.words();
         presenter = new LivePresenter(words);
         ahead = loaded.planAhead();
@@ -132,7 +134,7 @@ final class RunningShow implements AutoCloseable {
         asked.set(false);
         try {
             LiveState state = desk.snapshot().state();
-            LiveNow now = desk.now(PlanAnchor.ACT_START);
+            LiveNow now = desk.now(PlanAnchor.ACT_START, clock.instant());
             endTalk(state, now.nowS());
             Prediction prediction =
                     loaded.prediction(state.actId(), state.variant()).orElse(null);
@@ -174,8 +176,13 @@ final class RunningShow implements AutoCloseable {
 
     /** What the screen shows now. */
     LiveView view() {
+        Instant wall = clock.instant();
         Moment moment = new Moment(
-                desk.snapshot().state(), desk.now(PlanAnchor.ACT_START), plan, hour.get(), aircraft.tracking());
+                desk.snapshot().state(),
+                desk.now(PlanAnchor.ACT_START, wall),
+                plan,
+                LocalDateTime.ofInstant(wall, zone()),
+                aircraft.tracking());
         return presenter.view(moment).withTold(keys.told());
     }
 
@@ -229,8 +236,8 @@ final class RunningShow implements AutoCloseable {
 
     private DoubleFunction<LiveEvent> chosen(Act act) {
         Variant variant = act.variantUnder(loaded.show().air().cloudBaseFt());
-        double toSlotS = secondsTo(act.slotStart());
-        return atS -> new FlightEvent.ActChosen(atS, act.id(), variant.name(), ids(act, variant), atS + toSlotS);
+        SlotTime.OnClock slot = new SlotTime.OnClock(loaded.show().slotStart(act), zone());
+        return atS -> new FlightEvent.ActChosen(atS, act.id(), variant.name(), ids(act, variant), null, slot);
     }
 
     private void nextVariant(LiveState state) {
@@ -253,11 +260,8 @@ final class RunningShow implements AutoCloseable {
         return act.inOrder(variant).stream().map(Figure::id).toList();
     }
 
-    /** The nearest such hour, before or after now. */
-    private double secondsTo(LocalTime slot) {
-        double seconds = Duration.between(hour.get(), slot).toMillis() / 1000.0;
-        double day = TimeUnit.DAYS.toSeconds(1);
-        return seconds > day / 2 ? seconds - day : seconds < -day / 2 ? seconds + day : seconds;
+    private ZoneId zone() {
+        return loaded.show().venue().timeZone();
     }
 
     /** Says that the show is over, so that it is not gone on with next time. */

@@ -8,7 +8,6 @@ import crowdline.console.prepare.PreparePresenter;
 import crowdline.console.prepare.PrepareView;
 import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
-import crowdline.show.Show;
 import crowdline.speech.Pace;
 import crowdline.storage.JournalMachine;
 import crowdline.storage.JournalOpening;
@@ -288,7 +287,7 @@ final class ShowOpening {
         }
         known = null;
         JournalOpening opening = shelf.open(identity);
-        RunningShow now = new RunningShow(loaded, opening, aircraft, () -> hour(loaded.show()));
+        RunningShow now = new RunningShow(loaded, opening, aircraft, machine.wall());
         // Looked at once here, so that the event thread finds everything worked out.
         now.view();
         open = new OpenShow(file, identity, now);
@@ -311,10 +310,6 @@ final class ShowOpening {
         return show == null
                 ? IncidentWords.withoutShow(LocalTime.now(machine.wall().withZone(ZoneId.systemDefault())), openS)
                 : show.incident(openS);
-    }
-
-    private LocalTime hour(Show show) {
-        return LocalTime.now(machine.wall().withZone(show.venue().timeZone()));
     }
 
     private void showPrepare(PrepareView view) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
 
 /** How acts are chosen, start and end; what happens to single figures is in {@link FigureSteps}. */
 final class ActSteps {
@@ -35,7 +36,7 @@ final class ActSteps {
             return new Turn.No("No act is chosen: press N for the next one.");
         }
         if (event instanceof FlightEvent.SlotMoved moved) {
-            return new Turn.To(course.withSlot(moved.slotStartS()));
+            return new Turn.To(course.withSlot(slot(moved)));
         }
         if (event instanceof FlightEvent.VariantChosen variant) {
             return variant(course, variant);
@@ -50,6 +51,11 @@ final class ActSteps {
             return course.inTheAir() ? ended(course, event.atS()) : new Turn.No(notInTheAir(course));
         }
         return FigureSteps.next(course, event);
+    }
+
+    private static @Nullable SlotTime slot(FlightEvent.SlotMoved event) {
+        Double startS = event.slotStartS();
+        return startS == null ? null : new SlotTime.InSession(startS);
     }
 
     private static String alreadyFollowing(Source source) {
@@ -85,7 +91,7 @@ final class ActSteps {
                 event.actId(),
                 event.variant(),
                 Sequence.planned(event.figureIds(), List.of()),
-                event.slotStartS(),
+                event.slotTime(),
                 null,
                 new Phase.Waiting(),
                 Lead.of(course.source()),

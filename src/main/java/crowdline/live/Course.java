@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param actId the act chosen, or null
  * @param variant the variant flown, or null if no act is chosen
  * @param sequence the variant's figures and how they are to be flown
- * @param slotStartS when the act's slot begins on the session's scale, negative if before the session, or null if unknown
+ * @param slot when the act's slot begins, or null if unknown
  * @param actStartedAtS when the act began, or null if it has not
  * @param phase where it is
  * @param lead who moves the position
@@ -22,7 +22,7 @@ public record Course(
         @Nullable String actId,
         @Nullable String variant,
         Sequence sequence,
-        @Nullable Double slotStartS,
+        @Nullable SlotTime slot,
         @Nullable Double actStartedAtS,
         Phase phase,
         Lead lead,
@@ -138,21 +138,21 @@ public record Course(
     }
 
     Course withPhase(Phase next) {
-        return new Course(actId, variant, sequence, slotStartS, actStartedAtS, next, lead, flown, flownActs);
+        return new Course(actId, variant, sequence, slot, actStartedAtS, next, lead, flown, flownActs);
     }
 
     Course withLead(Lead next) {
-        return new Course(actId, variant, sequence, slotStartS, actStartedAtS, phase, next, flown, flownActs);
+        return new Course(actId, variant, sequence, slot, actStartedAtS, phase, next, flown, flownActs);
     }
 
-    Course withSlot(@Nullable Double nextS) {
-        return new Course(actId, variant, sequence, nextS, actStartedAtS, phase, lead, flown, flownActs);
+    Course withSlot(@Nullable SlotTime nextSlot) {
+        return new Course(actId, variant, sequence, nextSlot, actStartedAtS, phase, lead, flown, flownActs);
     }
 
     /** In another variant, whose own order holds again. */
     Course withVariant(String next, List<String> figureIds) {
         Sequence planned = Sequence.planned(figureIds, droppedIds());
-        return new Course(actId, next, planned, slotStartS, actStartedAtS, phase, lead, flown, flownActs);
+        return new Course(actId, next, planned, slot, actStartedAtS, phase, lead, flown, flownActs);
     }
 
     /** With two figures in each other's place. */
@@ -170,19 +170,19 @@ public record Course(
     }
 
     private Course withSequence(Sequence next) {
-        return new Course(actId, variant, next, slotStartS, actStartedAtS, phase, lead, flown, flownActs);
+        return new Course(actId, variant, next, slot, actStartedAtS, phase, lead, flown, flownActs);
     }
 
     Course withFlown(List<Flown> next) {
-        return new Course(actId, variant, sequence, slotStartS, actStartedAtS, phase, lead, next, flownActs);
+        return new Course(actId, variant, sequence, slot, actStartedAtS, phase, lead, next, flownActs);
     }
 
     Course withActStart(@Nullable Double atS) {
-        return new Course(actId, variant, sequence, slotStartS, atS, phase, lead, flown, flownActs);
+        return new Course(actId, variant, sequence, slot, atS, phase, lead, flown, flownActs);
     }
 
     Course withFlownActs(List<FlownAct> next) {
-        return new Course(actId, variant, sequence, slotStartS, actStartedAtS, phase, lead, flown, next);
+        return new Course(actId, variant, sequence, slot, actStartedAtS, phase, lead, flown, next);
     }
 
     /** The last flown figure with another in its place, or none. */

@@ -1,5 +1,6 @@
 package crowdline.live;
 
+import java.time.Instant;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import java.util.function.DoubleFunction;
@@ -13,8 +14,12 @@ public interface Desk {
     /** The session's seconds now. */
     double nowS();
 
-    /** What can be read off the latest snapshot now. */
-    LiveNow now(PlanAnchor anchor);
+    /**
+     * What can be read off the latest snapshot now.
+     *
+     * @param wall the clock on the wall, which slots go by
+     */
+    LiveNow now(PlanAnchor anchor, Instant wall);
 
     /**
      * Something happened at the time the event says.

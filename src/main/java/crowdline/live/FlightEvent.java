@@ -10,21 +10,35 @@ public sealed interface FlightEvent extends LiveEvent {
      * The act that comes next is chosen.
      *
      * @param figureIds ids of its figures in the order flown, so that the journal needs no show file to be read again
-     * @param slotStartS when its slot begins on the session's scale, negative if it was before the session; null if it is
-     *     not known
+     * @param slotStartS when its slot begins on the session's scale, negative if it was before the session, where nobody
+     *     knows it by the clocks of the venue, as in journals from before; null if {@code slot} says it, or nobody knows
+     * @param slot when its slot begins by the clocks of the venue, or null
      */
     record ActChosen(
             double atS,
             String actId,
             String variant,
             List<String> figureIds,
-            @Nullable Double slotStartS) implements FlightEvent {
+            @Nullable Double slotStartS,
+            SlotTime.@Nullable OnClock slot)
+            implements FlightEvent {
+        /** With a slot on the session's scale, or none. */
+        public ActChosen(
+                double atS, String actId, String variant, List<String> figureIds, @Nullable Double slotStartS) {
+            this(atS, actId, variant, figureIds, slotStartS, null);
+        }
+
         public ActChosen {
             Must.beTime("atS", atS);
             Must.beSaid("act id", actId);
             Must.beSaid("variant name", variant);
             Must.beFinite("slotStartS", slotStartS);
             figureIds = List.copyOf(figureIds);
+        }
+
+        @Nullable
+        SlotTime slotTime() {
+            return slot != null ? slot : slotStartS != null ? new SlotTime.InSession(slotStartS) : null;
         }
     }
 

@@ -1,5 +1,6 @@
 package crowdline.live;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -41,14 +42,18 @@ public record LiveNow(
         upcoming = List.copyOf(upcoming);
     }
 
-    /** The reading at {@code nowS}, the plan counted from {@code anchor}. */
-    public static LiveNow of(LiveState state, Durations durations, PlanAnchor anchor, double nowS) {
+    /**
+     * The reading at {@code nowS}, the plan counted from {@code anchor}.
+     *
+     * @param wall the same moment by the clock on the wall, which slots go by
+     */
+    public static LiveNow of(LiveState state, Durations durations, PlanAnchor anchor, double nowS, Instant wall) {
         Course course = state.course();
         FigureNow figure = figure(state, durations, nowS);
         Phase phase = course.phase();
-        Double toSlotS = phase instanceof Phase.Waiting && course.slotStartS() != null
-                ? Double.valueOf(course.slotStartS() - nowS)
-                : null;
+        SlotTime slot = course.slot();
+        Double slotInS = slot == null ? null : Double.valueOf(slot.secondsUntil(nowS, wall));
+        Double toSlotS = phase instanceof Phase.Waiting ? slotInS : null;
         double untilNextS = figure != null ? figure.leftS() : toSlotS != null ? Math.max(0, toSlotS) : 0;
         boolean known = figure != null || toSlotS != null;
         List<Upcoming> upcoming = upcoming(course, durations, known, untilNextS);
@@ -58,7 +63,7 @@ public record LiveNow(
         }
         boolean inAir = course.inTheAir();
         Double anchorS =
-                anchor == PlanAnchor.SLOT && course.slotStartS() != null ? course.slotStartS() : course.actStartedAtS();
+                anchor == PlanAnchor.SLOT && slotInS != null ? Double.valueOf(nowS + slotInS) : course.actStartedAtS();
         Double lateS = null;
         Double lateAtEndS = null;
         if (inAir && anchorS != null) {

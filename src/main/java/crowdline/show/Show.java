@@ -1,6 +1,9 @@
 package crowdline.show;
 
+import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,6 +36,28 @@ public record Show(
         List<CatalogueEntry> figures,
         Map<String, String> sayAs,
         @Nullable Incident incident) {
+
+    /** An act so much earlier by the clock than the one before it is after midnight; half a day tells it from a slip. */
+    private static final Duration PAST_MIDNIGHT = Duration.ofHours(12);
+
+    /**
+     * When the slot of an act begins by the clocks of the venue: on the show's date, and on the day after from where the
+     * running order has passed midnight.
+     */
+    public LocalDateTime slotStart(Act act) {
+        LocalDate day = date;
+        LocalTime before = null;
+        for (Act next : acts) {
+            if (before != null && Duration.between(next.slotStart(), before).compareTo(PAST_MIDNIGHT) > 0) {
+                day = day.plusDays(1);
+            }
+            before = next.slotStart();
+            if (next.id().equals(act.id())) {
+                break;
+            }
+        }
+        return day.atTime(act.slotStart());
+    }
 
     public Show {
         Must.beSaid("show title", title);

@@ -69,7 +69,7 @@ class LiveDeskTest {
             assertThat(desk.snapshot().state().figureId()).isEqualTo("loop");
             assertThat(desk.snapshot().refusal()).isNull();
             pass(4);
-            assertThat(desk.now(PlanAnchor.ACT_START).actTimeS()).isEqualTo(4);
+            assertThat(desk.now(PlanAnchor.ACT_START, Instant.EPOCH).actTimeS()).isEqualTo(4);
         }
     }
 

@@ -21,6 +21,7 @@ import crowdline.live.ShowEvent;
 import crowdline.live.Step;
 import crowdline.show.Catalogue;
 import crowdline.speech.SpokenTime;
+import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.List;
 import java.util.Queue;
@@ -152,7 +153,7 @@ class LiveKeysTest {
         }
 
         @Override
-        public LiveNow now(PlanAnchor anchor) {
+        public LiveNow now(PlanAnchor anchor, Instant wall) {
             throw new UnsupportedOperationException("keys ask for no reading");
         }
 

@@ -21,7 +21,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -62,7 +61,7 @@ class WordsDeskTest {
                 new JournalShelf(folder.resolve("journals"), machine, 3600)
                         .open(JournalShow.of(file(), Files.readAllBytes(file()))),
                 new AircraftSource(nanos::get, new SerialPorts(folder)),
-                () -> LocalTime.of(14, 0));
+                () -> Instant.parse("2026-05-02T13:00:00Z"));
         desk = new WordsDesk(
                 CatalogueFile::shipped, () -> running, () -> file, () -> Pace.DEFAULT, work -> {}, Runnable::run);
         desk().open();

@@ -2,6 +2,7 @@ package crowdline.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -12,6 +13,8 @@ class AnySequenceTest {
     private static final int SEEDS = 300;
     private static final int EVENTS = 200;
     private static final Durations TEN = index -> 10;
+
+    private static final Instant WALL = Instant.parse("2026-06-12T13:00:00Z");
 
     private interface Check {
         void of(LiveState before, LiveEvent event, Step step);
@@ -92,7 +95,7 @@ class AnySequenceTest {
     @Test
     void whatIsReadOffIsANumber() {
         everywhere((before, event, step) -> {
-            LiveNow now = LiveNow.of(after(before, step), TEN, PlanAnchor.SLOT, event.atS() + 1);
+            LiveNow now = LiveNow.of(after(before, step), TEN, PlanAnchor.SLOT, event.atS() + 1, WALL);
             assertThat(now.upcoming()).allSatisfy(u -> {
                 if (u.inS() != null) {
                     assertThat(u.inS()).isNotNegative().isFinite();

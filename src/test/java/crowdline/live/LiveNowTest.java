@@ -6,6 +6,7 @@ import crowdline.live.FlightEvent.Held;
 import crowdline.live.FlightEvent.NextDropped;
 import crowdline.live.FlightEvent.Stepped;
 import crowdline.live.FlightEvent.WentOffPlan;
+import java.time.Instant;
 import org.junit.jupiter.api.Test;
 
 /** Worked by hand with figures of 10, 8, 20 and 6 s and an act started at 100 s. */
@@ -76,7 +77,8 @@ class LiveNowTest {
     void planCanCountFromTheSlot() {
         LiveState state = Played.flying().state;
 
-        assertThat(LiveNow.of(state, Played.DURATIONS, PlanAnchor.SLOT, 104).lateS())
+        assertThat(LiveNow.of(state, Played.DURATIONS, PlanAnchor.SLOT, 104, Instant.EPOCH)
+                        .lateS())
                 .isEqualTo(40);
     }
 

@@ -1,5 +1,6 @@
 package crowdline.live;
 
+import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -50,7 +51,7 @@ final class Played {
     }
 
     LiveNow at(double nowS) {
-        return LiveNow.of(state, DURATIONS, PlanAnchor.ACT_START, nowS);
+        return LiveNow.of(state, DURATIONS, PlanAnchor.ACT_START, nowS, Instant.EPOCH);
     }
 
     double timeIn(double nowS) {

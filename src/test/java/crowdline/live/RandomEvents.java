@@ -1,5 +1,7 @@
 package crowdline.live;
 
+import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -12,6 +14,9 @@ public final class RandomEvents {
             List.of("loop", "roll", "spin", "pass", "turn", "Kuban\u2014\u00bd\"\\");
 
     private static final List<Source> SOURCES = List.of(Source.HAND, Source.CLOCK, Source.AIRCRAFT);
+
+    private static final SlotTime.OnClock SLOT =
+            new SlotTime.OnClock(LocalDateTime.of(2026, 6, 12, 14, 30), ZoneId.of("Europe/London"));
 
     private final Random random;
     private double atS;
@@ -43,7 +48,10 @@ public final class RandomEvents {
             case 1 -> new ShowEvent.ActCancelled(atS, act());
             case 2 -> new ShowEvent.ActReinstated(atS, act());
             case 3 -> new ShowEvent.ShowEnded(atS);
-            case 4 -> new FlightEvent.ActChosen(atS, act(), "full", order(), random.nextBoolean() ? null : atS + 9);
+            case 4 ->
+                random.nextBoolean()
+                        ? new FlightEvent.ActChosen(atS, act(), "full", order(), null, SLOT)
+                        : new FlightEvent.ActChosen(atS, act(), "full", order(), random.nextBoolean() ? null : atS + 9);
             case 5 -> new FlightEvent.SlotMoved(atS, random.nextBoolean() ? null : atS - 500);
             case 6 -> new FlightEvent.VariantChosen(atS, "flat", order());
             case 7, 8, 9 -> new FlightEvent.SourceChosen(atS, SOURCES.get(random.nextInt(3)));

@@ -229,7 +229,7 @@ class JournalReplayTest {
     void refusedEventsDoNotChangeAReplay() {
         LiveState state = LiveState.initial();
         LiveState withRefused = LiveState.initial();
-        for (LiveEvent event : new RandomEvents(3).next(300)) {
+        for (LiveEvent event : new RandomEvents(3).next(900)) {
             Step step = Live.next(state, event);
             state = step instanceof Step.Moved moved ? moved.state() : state;
             for (int twice = 0; twice < 2 && step instanceof Step.Refused; twice++) {

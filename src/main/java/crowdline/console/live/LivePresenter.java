@@ -157,7 +157,7 @@ public final class LivePresenter {
     private @Nullable IncidentView incident(Moment moment) {
         Double openS = moment.now().incidentS();
         return moment.state().incidentOpen() && openS != null
-                ? IncidentWords.of(words.show().incident(), moment.hour(), openS)
+                ? IncidentWords.of(words.show().incident(), moment.clock().toLocalTime(), openS)
                 : null;
     }
 }

@@ -3,7 +3,7 @@ package crowdline.console.live;
 import crowdline.live.LiveNow;
 import crowdline.live.LiveState;
 import crowdline.patter.Plan;
-import java.time.LocalTime;
+import java.time.LocalDateTime;
 
 /**
  * Everything the Live screen is made from at one moment.
@@ -11,7 +11,7 @@ import java.time.LocalTime;
  * @param state the running show
  * @param now what is read off it at this moment
  * @param plan what to say when, in the session's seconds
- * @param hour the clock at the venue
+ * @param clock date and hour at the venue
  * @param tracking what readings say
  */
-public record Moment(LiveState state, LiveNow now, Plan plan, LocalTime hour, Tracking tracking) {}
+public record Moment(LiveState state, LiveNow now, Plan plan, LocalDateTime clock, Tracking tracking) {}

@@ -90,20 +90,23 @@ final class NowWords {
 
     private static NowView waiting(Moment moment, ShowWords words, Act act, ActSheet sheet) {
         Double toSlotS = moment.now().toSlotS();
-        Mark slot = new Mark(Form.RING, Tone.CALM, "Slot " + act.slotStart());
-        String look = act.title() + ": " + words.who(act) + ". " + howItBegins(moment);
+        SlotDay day = SlotDay.of(moment, act);
+        Mark slot = day.isToday()
+                ? new Mark(Form.RING, Tone.CALM, "Slot " + act.slotStart())
+                : new Mark(Form.DIAMOND, Tone.CAUTION, "Not today");
+        String look = (day.isToday()
+                        ? act.title() + ": " + words.who(act) + "."
+                        : day.told(words.show().date())) + " " + howItBegins(moment);
         SideView side = sheet.at(-1, 0, moment.tracking().craft());
         String caption = caption("Before the act", moment, act);
-        if (toSlotS == null || toSlotS <= 0) {
-            return new NowView(caption, slot, due(toSlotS), look, 0, "", side);
-        }
+        double aheadS = toSlotS == null ? 0 : Math.max(0, toSlotS);
         return new NowView(
                 caption,
                 slot,
-                "On in " + Seconds.left(toSlotS),
+                !day.isToday() ? day.when() : aheadS > 0 ? "On in " + Seconds.left(aheadS) : due(toSlotS),
                 look,
-                steps(Math.min(1, toSlotS / COUNTDOWN_S)),
-                Seconds.left(toSlotS),
+                steps(Math.min(1, aheadS / COUNTDOWN_S)),
+                aheadS > 0 ? Seconds.left(aheadS) : "",
                 side);
     }
 

@@ -4,11 +4,16 @@ import java.util.Locale;
 
 /** Seconds in the few letters there is room for. */
 public final class Seconds {
+    private static final long DAY_S = 24 * 3600;
+
     private Seconds() {}
 
-    /** Whole seconds, from a minute on minutes, from an hour on hours: "9 s", "1:05", "2 h 05 min". What is up is "0 s". */
+    /** Whole seconds, from a minute on minutes, from an hour on hours, from two days on days: "9 s", "1:05", "2 h 05 min", "3 days". What is up is "0 s". */
     public static String left(double seconds) {
         long whole = Math.max(0, Math.round(seconds));
+        if (whole >= 2 * DAY_S) {
+            return Math.round((double) whole / DAY_S) + " days";
+        }
         if (whole >= 3600) {
             return whole / 3600 + " h " + String.format(Locale.ROOT, "%02d", whole % 3600 / 60) + " min";
         }

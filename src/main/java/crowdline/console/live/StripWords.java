@@ -36,7 +36,7 @@ final class StripWords {
                 source(moment.state().course()),
                 sureness(moment),
                 reading(moment.tracking().readingAgeS()),
-                hour(moment.hour()));
+                hour(moment.clock().toLocalTime()));
     }
 
     static String hour(LocalTime hour) {

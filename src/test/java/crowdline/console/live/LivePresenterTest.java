@@ -248,7 +248,7 @@ class LivePresenterTest {
         Moment moment = SmallShow.moment(40, Plan.EMPTY, SmallShow.after(events));
         Tracking tracking = new Tracking(0.0, 2.2, null, craft, begins);
         return new LivePresenter(SmallShow.words())
-                .view(new Moment(moment.state(), moment.now(), moment.plan(), moment.hour(), tracking));
+                .view(new Moment(moment.state(), moment.now(), moment.plan(), moment.clock(), tracking));
     }
 
     @Test
@@ -298,7 +298,7 @@ class LivePresenterTest {
 
     private static Moment seen(Moment moment, String other) {
         Tracking tracking = new Tracking(0.6, 0.2, other, null, false);
-        return new Moment(moment.state(), moment.now(), moment.plan(), moment.hour(), tracking);
+        return new Moment(moment.state(), moment.now(), moment.plan(), moment.clock(), tracking);
     }
 
     @Test

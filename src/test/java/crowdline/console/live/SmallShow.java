@@ -28,8 +28,10 @@ import crowdline.show.Variant;
 import crowdline.show.Venue;
 import crowdline.speech.SpokenTime;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -184,11 +186,16 @@ public final class SmallShow {
     }
 
     static Moment moment(double nowS, Plan plan, LiveState state) {
+        return moment(nowS, plan, state, LocalDateTime.of(2026, 6, 6, 14, 31, 5));
+    }
+
+    /** With the clock on the wall, at the venue. */
+    static Moment moment(double nowS, Plan plan, LiveState state, LocalDateTime clock) {
         return new Moment(
                 state,
-                LiveNow.of(state, TEN_SECONDS, PlanAnchor.SLOT, nowS),
+                LiveNow.of(state, TEN_SECONDS, PlanAnchor.SLOT, nowS, clock.toInstant(ZoneOffset.UTC)),
                 plan,
-                LocalTime.of(14, 31, 5),
+                clock,
                 Tracking.NONE);
     }
 

@@ -15,7 +15,7 @@ class StripWordsTest {
                 SmallShow.after(new FlightEvent.SourceChosen(99, Source.AIRCRAFT), new FlightEvent.ActStarted(100)));
         Tracking tracking = new Tracking(chance, 0.2, null, null, false);
         return StripWords.of(
-                        new Moment(moment.state(), moment.now(), moment.plan(), moment.hour(), tracking),
+                        new Moment(moment.state(), moment.now(), moment.plan(), moment.clock(), tracking),
                         SmallShow.words())
                 .sureness()
                 .word();
