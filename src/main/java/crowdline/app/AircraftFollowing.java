@@ -45,6 +45,7 @@ final class AircraftFollowing {
     private final Function<LiveState, Optional<FollowPlan>> plans;
     private AircraftSteps steps = new AircraftSteps();
     private ActBegin begin = new ActBegin(false);
+    private StartCorrection start = new StartCorrection();
     private @Nullable Follower follower;
     private @Nullable FollowPlan plan;
     private @Nullable Flight followed;
@@ -102,6 +103,11 @@ final class AircraftFollowing {
         Optional<FlightEvent> began = begin.next(state, found, nowS);
         if (began.isPresent()) {
             return began;
+        }
+        FollowPlan known = plan;
+        Optional<FlightEvent> right = known == null ? Optional.empty() : start.next(known, state, found, nowS);
+        if (right.isPresent()) {
+            return right;
         }
         if (begin.isMuddled(nowS)) {
             followAnew();
@@ -204,11 +210,15 @@ final class AircraftFollowing {
             lastFlown = course.flown().get(0);
             lastPlace = course.placeOf(course.position());
         }
+        if (isPutRight(course, flight)) {
+            followed = flight;
+        }
         if (!flight.equals(followed)) {
             followed = flight;
             plan = plans.apply(state).orElse(null);
             followAnew();
             steps = new AircraftSteps();
+            start = new StartCorrection();
             lastFlown = null;
             lastPlace = -1;
             now = null;
@@ -218,6 +228,17 @@ final class AircraftFollowing {
             teach(following, course);
         }
         return following;
+    }
+
+    /** True if it is the flight that is followed, with the start that the aircraft told put right. */
+    private boolean isPutRight(Course course, Flight flight) {
+        Flight before = followed;
+        return before != null
+                && before.startedAtS() != null
+                && flight.startedAtS() != null
+                && new Flight(before.actId(), before.variant(), flight.startedAtS()).equals(flight)
+                && !course.flown().isEmpty()
+                && course.flown().get(0).mark() == Source.AIRCRAFT;
     }
 
     /**

@@ -110,6 +110,16 @@ public final class FollowPlan {
         return figures.get(index).name();
     }
 
+    /** How long a figure is expected to take, seconds. */
+    public double plannedS(int index) {
+        return bins.length(index) * Bins.WIDTH_S / rate[index];
+    }
+
+    /** True if only its time is known, so that nothing but time tells how far through it the aircraft is. */
+    public boolean isTimedOnly(int index) {
+        return bins.timed[bins.first[index]];
+    }
+
     /** The element flown at a share of a figure's predicted time, from 0; 0 also where a figure has none. */
     int element(int figure, double share) {
         FigureFlight f = figures.get(figure);

@@ -154,6 +154,9 @@ final class ActSteps {
 
     /** The aircraft begins an act only where it leads, and not again after somebody has said that it was wrong. */
     private static Turn began(Course course, FlightEvent.AircraftBegan event) {
+        if (course.inTheAir()) {
+            return begunAt(course, event);
+        }
         OptionalInt first = course.nextIndex();
         if (!(course.phase() instanceof Phase.Waiting) || first.isEmpty()) {
             return new Turn.No("The act is not waiting for its first figure.");
@@ -164,6 +167,29 @@ final class ActSteps {
         Course flying = FigureSteps.begun(
                 course.withActStart(event.sinceS()), first.getAsInt(), event.sinceS(), Source.AIRCRAFT);
         return new Turn.To(FigureSteps.confirmed(flying, event.atS()));
+    }
+
+    /** A start that the aircraft told is known better; the hand's word on a boundary stands above it. */
+    private static Turn begunAt(Course course, FlightEvent.AircraftBegan event) {
+        if (course.source() != Source.AIRCRAFT
+                || course.flown().isEmpty()
+                || course.flown().stream().anyMatch(f -> f.mark() != Source.AIRCRAFT)) {
+            return new Turn.No("The aircraft is not to begin this act.");
+        }
+        Flown first = course.flown().get(0);
+        Double endS = first.endedAtS();
+        double sinceS = endS == null ? event.sinceS() : Math.min(event.sinceS(), endS);
+        List<Flown> flown = new ArrayList<>(course.flown());
+        flown.set(0, new Flown(first.figureId(), sinceS, first.heldS(), endS, Source.AIRCRAFT));
+        Course right = course.withFlown(flown).withActStart(sinceS);
+        if (flown.size() > 1) {
+            return new Turn.To(right);
+        }
+        if (!(course.phase() instanceof Phase.Flying flying)) {
+            return new Turn.No("The first figure is not being flown.");
+        }
+        return new Turn.To(
+                right.withPhase(new Phase.Flying(flying.index(), sinceS, flying.heldS(), flying.confirmedAtS())));
     }
 
     /** The act over; the course must be in the air. */

@@ -196,7 +196,8 @@ public sealed interface FlightEvent extends LiveEvent {
     }
 
     /**
-     * The aircraft was seen to begin the first figure of the act that is not dropped.
+     * The aircraft was seen to begin the first figure of the act that is not dropped; told again once it is known better
+     * when that was.
      *
      * @param atS when that was known
      * @param sinceS when it most likely began, not after {@code atS}

@@ -52,6 +52,9 @@ public final class Live {
         }
         Turn.To to = (Turn.To) turn;
         LiveState moved = state.withCourse(to.course());
+        if (event instanceof FlightEvent.AircraftBegan && state.course().inTheAir()) {
+            return new Step.Moved(moved);
+        }
         if (event instanceof FlightEvent.ClockAdvanced
                 || event instanceof FlightEvent.AircraftSeen
                 || event instanceof FlightEvent.AircraftBegan) {

@@ -52,7 +52,7 @@ class AircraftBeginsTest {
     @Test
     void startByHandThatCameFirstStands() {
         Played played = waiting().with(new ActStarted(97), new AircraftBegan(100, 94));
-        assertThat(played.refusal).isEqualTo("The act is not waiting for its first figure.");
+        assertThat(played.refusal).isEqualTo("The aircraft is not to begin this act.");
         assertThat(played.state.course().actStartedAtS()).isEqualTo(97);
         assertThat(played.state.course().begunByAircraft()).isFalse();
     }
@@ -112,6 +112,30 @@ class AircraftBeginsTest {
                         new AircraftBegan(300, 298));
         assertThat(played.state.actId()).isEqualTo("second");
         assertThat(played.state.figureId()).isEqualTo("loop");
+    }
+
+    /** Early and late of the whole act hang on it. */
+    @Test
+    void startThatIsKnownBetterIsPutRightUntilAHandHasMarkedABoundary() {
+        Played played = begun().with(new FlightEvent.NextDropped(104), new AircraftBegan(105, 92));
+        assertThat(played.state.course().actStartedAtS()).isEqualTo(92);
+        assertThat(played.state.phase()).isEqualTo(new Phase.Flying(0, 92, 0, 100));
+        assertThat(played.state.takeBack()).as("Z still means D").contains(new FlightEvent.NextDropped(104));
+
+        played.with(new FlightEvent.AircraftSeen(106, 2), new AircraftBegan(107, 94));
+        assertThat(played.state.course().actStartedAtS()).isEqualTo(94);
+        assertThat(played.state.course().flown().get(0)).isEqualTo(new Flown("loop", 94, 0, 106.0, Source.AIRCRAFT));
+        assertThat(played.with(new AircraftBegan(111, 109))
+                        .state
+                        .course()
+                        .flown()
+                        .get(0)
+                        .startedAtS())
+                .as("no figure begins after its end")
+                .isEqualTo(106);
+
+        played.with(new Stepped(120));
+        assertThat(played.with(new AircraftBegan(121, 90)).refusal).isEqualTo("The aircraft is not to begin this act.");
     }
 
     @Test
