@@ -18,7 +18,9 @@ import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -68,7 +70,14 @@ public final class PlanAhead {
         return new PlanRequest(
                 now.nowS(),
                 slots,
-                beforeTalk(state, now) ? List.of() : candidates(act, slots, leftBehind(act, state.course())),
+                beforeTalk(state, now)
+                        ? List.of()
+                        : candidates(
+                                act,
+                                slots,
+                                leftBehind(act, state.course()),
+                                Afterwards.ofJustFlown(act, state.course()),
+                                false),
                 done,
                 previous,
                 speaking == null
@@ -87,7 +96,7 @@ public final class PlanAhead {
         return new PlanRequest(
                 startS - PatterRules.DEFAULT.callStartsAtMostBeforeS(),
                 slots,
-                candidates(act, slots, List.of()),
+                candidates(act, slots, List.of(), List.of(), true),
                 Set.of(),
                 Optional.empty(),
                 null,
@@ -171,20 +180,37 @@ public final class PlanAhead {
                 .toList();
     }
 
-    private List<Candidate> candidates(@Nullable Act act, List<Slot> slots, List<Remark> leftBehind) {
-        List<Candidate> all = new ArrayList<>();
+    /**
+     * @param waited what waited for the figure before the first slot
+     * @param toTheEnd true to have what the last figure leaves as well, though no figure comes after it
+     */
+    private List<Candidate> candidates(
+            @Nullable Act act, List<Slot> slots, List<Remark> leftBehind, List<Remark> waited, boolean toTheEnd) {
+        Map<String, Candidate> all = new LinkedHashMap<>();
+        List<Remark> waiting = waited;
         for (Slot slot : slots) {
-            if (act != null) {
-                act.figure(slot.figureId())
-                        .ifPresent(f -> f.remarks().forEach(r -> all.add(candidate(r, slot.figureId()))));
-            }
+            List<Remark> own = act == null
+                    ? List.of()
+                    : act.figure(slot.figureId()).map(Figure::remarks).orElse(List.of());
+            waiting.forEach(r -> put(all, r, slot.figureId()));
+            waiting = own.stream().filter(Afterwards::waits).toList();
+            own.stream().filter(r -> !Afterwards.waits(r)).forEach(r -> put(all, r, slot.figureId()));
         }
+        if (slots.isEmpty()) {
+            waiting.forEach(r -> put(all, r, null));
+        } else if (toTheEnd) {
+            waiting.forEach(r -> put(all, r, slots.get(slots.size() - 1).figureId()));
+        }
+        leftBehind.forEach(r -> put(all, r, null));
         if (act != null) {
-            leftBehind.forEach(r -> all.add(candidate(r, null)));
-            act.remarks().forEach(r -> all.add(candidate(r, null)));
+            act.remarks().forEach(r -> put(all, r, null));
         }
-        show.remarks().forEach(r -> all.add(candidate(r, null)));
-        return all;
+        show.remarks().forEach(r -> put(all, r, null));
+        return List.copyOf(all.values());
+    }
+
+    private void put(Map<String, Candidate> all, Remark remark, @Nullable String figureId) {
+        all.putIfAbsent(remark.id(), candidate(remark, figureId));
     }
 
     private Candidate candidate(Remark remark, @Nullable String figureId) {

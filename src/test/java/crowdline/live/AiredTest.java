@@ -93,6 +93,40 @@ class AiredTest {
         assertThat(aired.request(request()).speaking()).isNull();
     }
 
+    /** The clock had passed the slot, the aircraft had not come, and nobody was told the call any more. */
+    @Test
+    void callOfALateActIsStillToBeSaidHoweverLateItIs() {
+        Plan plan = new Plan(List.of(placed("welcome", 2, 4), placed("call", "a", 10, 12)), List.of(), 0, 0, true);
+        for (double nowS = 0; nowS < 400; nowS += 1) {
+            aired.follow(state, plan, nowS);
+        }
+        assertThat(aired.ids()).containsExactly("welcome");
+    }
+
+    @Test
+    void wordsOfAFigureThatHasNotBegunAfterAllAreStillToBeSaid() {
+        LiveState flying = moved(state, new FlightEvent.ActStarted(1));
+        Plan plan = new Plan(
+                List.of(placed("fact", "a", 2, 4), placed("call", "b", 6, 8), placed("say", "b", 10, 12)),
+                List.of(),
+                0,
+                0,
+                true);
+        aired.follow(flying, plan, 9);
+        LiveState stepped = moved(flying, new FlightEvent.Stepped(9.5));
+        aired.follow(stepped, plan, 13);
+        assertThat(aired.ids()).containsExactlyInAnyOrder("fact", "call", "say");
+        aired.follow(moved(stepped, new FlightEvent.SteppedBack(14)), Plan.EMPTY, 14);
+        assertThat(aired.ids()).containsExactly("fact");
+        aired.follow(stepped, plan, 14);
+        aired.follow(moved(stepped, new LiveEvent.Undone(15)), Plan.EMPTY, 15);
+        assertThat(aired.ids()).as("Z does the same").containsExactly("fact");
+    }
+
+    private static Placed placed(String id, String figureId, double startS, double endS) {
+        return new Placed(id, figureId, RemarkKind.CALL, Form.FULL, startS, endS, false);
+    }
+
     private static LiveState act(LiveState from, double atS, String id) {
         LiveState open = from.showTitle() == null
                 ? moved(from, new ShowEvent.ShowOpened(atS, "Show", List.of("one", "two")))

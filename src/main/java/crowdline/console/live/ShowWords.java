@@ -156,19 +156,6 @@ public final class ShowWords {
         return actId == null || variant == null ? "" : sights.where(actId, variant, figureId);
     }
 
-    /** Every remark of a kind within reach: the figure's first, then those of the one after it, the act's, the show's. */
-    List<Remark> within(@Nullable Act act, List<String> figureIds, RemarkKind kind) {
-        List<Remark> all = new ArrayList<>();
-        for (String figureId : figureIds) {
-            figure(act, figureId).ifPresent(f -> all.addAll(f.remarks()));
-        }
-        if (act != null) {
-            all.addAll(act.remarks());
-        }
-        all.addAll(show.remarks());
-        return all.stream().filter(r -> r.kind() == kind).toList();
-    }
-
     /** A kind of remark in a word. */
     public static String word(RemarkKind kind) {
         return switch (kind) {

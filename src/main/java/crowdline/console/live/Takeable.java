@@ -1,9 +1,12 @@
 package crowdline.console.live;
 
+import crowdline.live.Afterwards;
 import crowdline.live.FigureNow;
 import crowdline.live.LiveNow;
 import crowdline.live.Talk;
+import crowdline.live.Upcoming;
 import crowdline.show.Act;
+import crowdline.show.Figure;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import java.util.ArrayList;
@@ -15,26 +18,58 @@ final class Takeable {
     private Takeable() {}
 
     /**
-     * Remarks of a kind within reach that are still to be said, those of the figure first.
+     * Remarks of a kind within reach that are still to be said: of the figure, of the one after it, what can be told only now
+     * of the one just flown, of the act, of the show.
      *
      * @param shownId the remark on the screen, which cannot be taken again, or null
      */
     static List<Remark> of(
             Moment moment, ShowWords words, @Nullable Act act, RemarkKind kind, @Nullable String shownId) {
-        LiveNow now = moment.now();
-        List<String> figures = new ArrayList<>();
-        FigureNow figure = now.figure();
-        if (figure != null) {
-            figures.add(figure.figureId());
-        }
-        if (!now.upcoming().isEmpty()) {
-            figures.add(now.upcoming().get(0).figureId());
-        }
         Talk here = moment.state().talkHere();
         Talk ever = moment.state().talk();
-        return words.within(act, figures, kind).stream()
+        List<Remark> near = new ArrayList<>(ofFigures(moment, words, act));
+        if (act != null) {
+            near.addAll(act.remarks());
+        }
+        near.addAll(words.show().remarks());
+        return near.stream()
+                .distinct()
+                .filter(r -> r.kind() == kind)
                 .filter(r -> !here.settled(r.id()) && !r.id().equals(shownId))
                 .filter(r -> !r.once() || !ever.settled(r.id()))
                 .toList();
+    }
+
+    private static List<Remark> ofFigures(Moment moment, ShowWords words, @Nullable Act act) {
+        LiveNow now = moment.now();
+        List<Remark> near = new ArrayList<>();
+        FigureNow figure = now.figure();
+        if (figure != null) {
+            near.addAll(inTime(words, act, figure.figureId(), figure.timeInS()));
+        }
+        near.addAll(Afterwards.ofJustFlown(act, moment.state().course()));
+        if (!now.upcoming().isEmpty()) {
+            Upcoming next = now.upcoming().get(0);
+            Double inS = next.inS();
+            near.addAll(inTime(words, act, next.figureId(), inS == null ? 0 : -inS));
+        }
+        return near;
+    }
+
+    /** What may be said at a time of its figure: by its own times, or else by what it tells. */
+    private static List<Remark> inTime(ShowWords words, @Nullable Act act, String figureId, double timeS) {
+        return remarks(words, act, figureId).stream()
+                .filter(r -> !Afterwards.waits(r) && isInTime(r, timeS))
+                .toList();
+    }
+
+    private static boolean isInTime(Remark remark, double timeS) {
+        Double earliestS = remark.earliestS();
+        Double latestS = remark.latestS();
+        return (earliestS == null || earliestS <= timeS) && (latestS == null || timeS <= latestS);
+    }
+
+    private static List<Remark> remarks(ShowWords words, @Nullable Act act, String figureId) {
+        return words.figure(act, figureId).map(Figure::remarks).orElse(List.of());
     }
 }

@@ -7,6 +7,7 @@ import crowdline.live.LiveState;
 import crowdline.live.RemarkForm;
 import crowdline.live.TalkEvent;
 import crowdline.patter.Plan;
+import crowdline.show.RemarkKind;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -48,5 +49,37 @@ class LiveWordsTest {
         LiveView none = presenter.view(SmallShow.moment(104, Plan.EMPTY, said));
         assertThat(none.say().breaths()).containsExactly("Nothing planned until Stall turn.");
         assertThat(none.handles().fillerId()).isNull();
+    }
+
+    /** It stood until S, and hid every call after it. */
+    @Test
+    void whatWasTakenLeavesAtItsTimeAndMakesWayForACall() {
+        LiveState taken = SmallShow.after(
+                new FlightEvent.ActStarted(100), new TalkEvent.FillerTaken(101, "r-fill", RemarkForm.FULL));
+        Plan plan = SmallShow.plan(SmallShow.placed("r-call-2", "f2", RemarkKind.CALL, 104.5));
+        assertThat(presenter.view(SmallShow.moment(103, plan, taken)).handles().sayId())
+                .isEqualTo("r-fill");
+        LiveView call = presenter.view(SmallShow.moment(103.6, plan, taken));
+        assertThat(call.handles().sayId()).isEqualTo("r-call-2");
+        assertThat(call.say().caption()).isEqualTo("Say now");
+
+        assertThat(presenter
+                        .view(SmallShow.moment(107.9, Plan.EMPTY, taken))
+                        .handles()
+                        .sayId())
+                .as("four seconds and three to mark it")
+                .isEqualTo("r-fill");
+        LiveView gone = presenter.view(SmallShow.moment(108, Plan.EMPTY, taken));
+        assertThat(gone.handles().sayId()).isNull();
+        LiveState left = SmallShow.after(
+                new FlightEvent.ActStarted(100),
+                new TalkEvent.FillerTaken(101, "r-fill", RemarkForm.FULL),
+                new TalkEvent.RemarkLeft(108, "r-fill", false));
+        assertThat(presenter
+                        .view(SmallShow.moment(109, Plan.EMPTY, left))
+                        .handles()
+                        .fillerId())
+                .as("it counts as said")
+                .isNull();
     }
 }
