@@ -5,7 +5,6 @@ import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
 import crowdline.live.LiveState;
-import crowdline.live.PlanAnchor;
 import crowdline.storage.ShowFileException;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -42,7 +41,7 @@ final class OpeningWords {
                                         .act(String.valueOf(state.actId()))
                                         .orElse(null),
                                 figureId);
-        Double inAct = show.desk().now(PlanAnchor.ACT_START).actTimeS();
+        Double inAct = show.now().actTimeS();
         return Optional.of(new Mark(
                 Form.DISC,
                 Tone.GOOD,

@@ -134,7 +134,7 @@ final class RunningShow implements AutoCloseable {
         asked.set(false);
         try {
             LiveState state = desk.snapshot().state();
-            LiveNow now = desk.now(PlanAnchor.ACT_START, clock.instant());
+            LiveNow now = now();
             endTalk(state, now.nowS());
             Prediction prediction =
                     loaded.prediction(state.actId(), state.variant()).orElse(null);
@@ -172,6 +172,11 @@ final class RunningShow implements AutoCloseable {
                 var unused = desk.submit(left);
             });
         }
+    }
+
+    /** What can be read off it now. */
+    LiveNow now() {
+        return desk.now(PlanAnchor.ACT_START, clock.instant());
     }
 
     /** What the screen shows now. */
