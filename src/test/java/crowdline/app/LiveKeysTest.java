@@ -144,7 +144,7 @@ class LiveKeysTest {
 
         @Override
         public LiveSnapshot snapshot() {
-            return new LiveSnapshot(1, state, new JournalHealth.Writing(), false, List.of(), null);
+            return new LiveSnapshot(1, state, new JournalHealth.Writing(), 0, false, List.of(), null);
         }
 
         @Override

@@ -22,6 +22,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -195,7 +196,7 @@ class JournalNonsenseTest {
             LiveState end = state;
             assertThatCode(() -> {
                         var unused = Debrief.of(SmallShow.show(), end, SOURCES);
-                        LiveNow.of(end, index -> 10, PlanAnchor.ACT_START, 5);
+                        LiveNow.of(end, index -> 10, PlanAnchor.ACT_START, 5, Instant.EPOCH);
                     })
                     .as("seed %d", seed)
                     .doesNotThrowAnyException();
