@@ -31,6 +31,7 @@ import crowdline.telemetry.LocalFrame;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -193,7 +194,7 @@ final class RunningShow implements AutoCloseable {
 
     /** The incident page as it was called for so many seconds ago. */
     IncidentView incident(double openS) {
-        return IncidentWords.of(loaded.show().incident(), hour.get(), openS);
+        return IncidentWords.of(loaded.show().incident(), LocalTime.ofInstant(clock.instant(), zone()), openS);
     }
 
     /** Carries out a command, given while a view was shown. */

@@ -63,7 +63,7 @@ public final class CommandEvents {
         if (command == Command.SAID && handles.sayId() != null && handles.sayWaits()) {
             return Optional.of("This remark is not due yet, so nothing was marked: press X to leave it out.");
         }
-        if (of(command, state, handles).isPresent()) {
+        if (command == Command.INCIDENT || of(command, state, handles).isPresent()) {
             return Optional.empty();
         }
         return Optional.of(
