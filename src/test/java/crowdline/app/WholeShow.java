@@ -26,8 +26,7 @@ import crowdline.storage.ShowReading;
 import crowdline.timing.ActTimes;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.time.LocalTime;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -109,9 +108,9 @@ final class WholeShow {
 
     private static void see(
             LoadedShow loaded, LivePresenter presenter, PlanAhead ahead, ActTimes times, LiveState state, double nowS) {
-        LiveNow now = LiveNow.of(state, loaded.durations().of(state), PlanAnchor.ACT_START, nowS);
+        LiveNow now = LiveNow.of(state, loaded.durations().of(state), PlanAnchor.ACT_START, nowS, Instant.EPOCH);
         var plan = new Planner().plan(ahead.request(state, now, times, Optional.empty()));
-        var unused = presenter.view(
-                new Moment(state, now, plan, LocalTime.NOON.plus(Duration.ofSeconds((long) nowS)), Tracking.NONE));
+        var unused = presenter.view(new Moment(
+                state, now, plan, loaded.show().date().atTime(12, 0).plusSeconds((long) nowS), Tracking.NONE));
     }
 }
