@@ -128,6 +128,18 @@ class ActByHandOnScreenTest {
         assertThat(screen.now().left()).isEqualTo("5 s over");
         assertThat(screen.strip().drift().word()).isEqualTo("5 s late");
         walked.stepTo(6);
+        screen.press("F12");
+        assertThat(screen.shows("Incident page")).isTrue();
+        assertThat(screen.shows("Flying now")).isFalse();
+        screen.press("BACK_SPACE");
+        for (String letter : List.of("R", "E", "S", "U", "M", "E")) {
+            assertThat(screen.shows("Incident page")).as("before " + letter).isTrue();
+            screen.press(letter);
+        }
+        assertThat(screen.shows("Incident page")).isFalse();
+        assertThat(screen.now().left()).as("everything stopped").isEqualTo("held");
+        screen.press("H");
+        walked.flying(6, 1);
         walked.stepTo(7);
         screen.at(walked.startS(7) + 8);
         screen.press("H");
@@ -143,6 +155,7 @@ class ActByHandOnScreenTest {
         assertThat(screen.next().name()).isEqualTo(paper.name(10));
         screen.press("Z");
         assertThat(screen.next().name()).isEqualTo(paper.name(9));
+        assertThat(screen.spoken("What the key did")).contains("Took back", paper.name(9));
         screen.press("D");
         walked.lateS -= paper.lastsS(9);
         walked.stepTo(10);
@@ -222,7 +235,7 @@ class ActByHandOnScreenTest {
         }
 
         void flying(int figure, double forS) throws Exception {
-            assertThat(screen.now().caption()).startsWith("Flying now");
+            assertThat(screen.now().caption()).isEqualTo("Flying now · Variant: full");
             assertThat(screen.now().name()).isEqualTo(paper.name(figure));
             assertThat(screen.now().left())
                     .as(paper.name(figure))
