@@ -71,7 +71,7 @@ final class NowWords {
                             Form.DIAMOND,
                             Tone.CAUTION,
                             StripWords.lost(moment) + ": press Space when the next figure begins")
-                    : new Mark(Form.CLOCK, Tone.CAUTION, StripWords.lost(moment) + ": the clock goes on");
+                    : new Mark(Form.CLOCK, Tone.CAUTION, StripWords.lost(moment) + ": the clock carries on");
         } else if (moment.state().course().begunByAircraft() && figure.timeInS() < BEGUN_S) {
             state = new Mark(Form.AEROPLANE, Tone.CALM, "Begun by the aircraft: press Backspace if not");
         } else if (figure.waitsForHand()) {
