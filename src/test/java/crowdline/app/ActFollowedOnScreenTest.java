@@ -114,7 +114,8 @@ class ActFollowedOnScreenTest {
             followed.fly(goneS - 1);
             assertThat(screen.now().name()).isEqualTo(paper.name(1));
             followed.fly(goneS + 6);
-            assertThat(Objects.requireNonNull(screen.now().state()).word()).isEqualTo("No position: the clock carries on");
+            assertThat(Objects.requireNonNull(screen.now().state()).word())
+                    .isEqualTo("No position: the clock carries on");
             assertThat(screen.strip().source().word()).isEqualTo("Clock");
             followed.fly(goneS + 10);
             assertThat(screen.now().name()).as("the clock moved on").isEqualTo(paper.name(2));

@@ -52,7 +52,9 @@ class ClockStandsInTest {
         assertThat(played.state.course().clockStandsIn()).isTrue();
 
         played.with(new Stepped(201)).clockUntil(212);
-        assertThat(played.state.figureId()).as("from there the clock carries on").isEqualTo("spin");
+        assertThat(played.state.figureId())
+                .as("from there the clock carries on")
+                .isEqualTo("spin");
     }
 
     @Test

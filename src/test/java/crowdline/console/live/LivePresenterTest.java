@@ -117,7 +117,8 @@ class LivePresenterTest {
         LiveView view = presenter.view(SmallShow.moment(105, Plan.EMPTY, goesOn));
         assertThat(view.strip().source()).isEqualTo(new Mark(Form.CLOCK, Tone.CAUTION, "Clock"));
         assertThat(view.strip().sureness()).isEqualTo(new Mark(Form.CROSS, Tone.CAUTION, "No position"));
-        assertThat(view.now().state()).isEqualTo(new Mark(Form.CLOCK, Tone.CAUTION, "No position: the clock carries on"));
+        assertThat(view.now().state())
+                .isEqualTo(new Mark(Form.CLOCK, Tone.CAUTION, "No position: the clock carries on"));
         LiveState waits = SmallShow.after(
                 new FlightEvent.SourceChosen(99, Source.AIRCRAFT),
                 new FlightEvent.ActStarted(100),
