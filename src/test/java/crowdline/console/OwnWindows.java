@@ -7,6 +7,7 @@ import crowdline.console.pace.PacePanel;
 import java.awt.Component;
 import java.awt.FileDialog;
 import java.awt.Window;
+import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.io.File;
@@ -24,9 +25,11 @@ import javax.swing.JComboBox;
 import javax.swing.JDialog;
 import javax.swing.JFileChooser;
 import javax.swing.JInternalFrame;
+import javax.swing.JList;
 import javax.swing.JMenu;
 import javax.swing.JOptionPane;
 import javax.swing.JPopupMenu;
+import javax.swing.KeyStroke;
 import javax.swing.PopupFactory;
 import javax.swing.ProgressMonitor;
 
@@ -142,8 +145,16 @@ final class OwnWindows {
 
     private void flightLog() {
         in(Place.LIVE, KeyEvent.VK_R);
-        window.press(KeyEvent.VK_END);
-        window.press(KeyEvent.VK_ENTER);
+        window.begin(() -> {
+            JList<?> rows = find(window.inFrontNow(), JList.class);
+            for (int i = 0; i < rows.getModel().getSize(); i++) {
+                if (rows.getModel().getElementAt(i) instanceof ReceiverRow row && row.way() == ReceiverRow.Way.LOG) {
+                    rows.setSelectedIndex(i);
+                }
+            }
+            rows.getActionForKeyStroke(KeyStroke.getKeyStroke("ENTER"))
+                    .actionPerformed(new ActionEvent(rows, ActionEvent.ACTION_PERFORMED, ""));
+        });
         window.await("a file can be chosen", () -> window.otherWindows().anyMatch(OwnWindows::choosesFile));
     }
 
@@ -154,22 +165,33 @@ final class OwnWindows {
 
     private void saveAs() {
         words();
-        window.press(KeyEvent.VK_S, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
-        window.await("a file can be chosen", () -> window.otherWindows().anyMatch(OwnWindows::choosesFile));
+        window.pressUntil(
+                "a file can be chosen",
+                () -> window.otherWindows().anyMatch(OwnWindows::choosesFile),
+                KeyEvent.VK_S,
+                KeyEvent.VK_CONTROL,
+                KeyEvent.VK_SHIFT);
     }
 
     private void unsaved() {
         words();
-        window.press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
-        window.await("something is not saved", () -> window.frame.getTitle().contains("not saved"));
-        window.press(KeyEvent.VK_Q, KeyEvent.VK_CONTROL);
+        window.pressUntil(
+                "something is not saved",
+                () -> window.frame.getTitle().contains("not saved"),
+                KeyEvent.VK_N,
+                KeyEvent.VK_CONTROL);
+        window.pressUntil(
+                "it asks what to do",
+                () -> window.otherWindows().findAny().isPresent(),
+                KeyEvent.VK_Q,
+                KeyEvent.VK_CONTROL);
         window.inFront();
     }
 
     private void saveDebrief() {
         go(Place.DEBRIEF);
-        window.press(KeyEvent.VK_S);
-        window.await("a file can be chosen", () -> window.otherWindows().anyMatch(OwnWindows::choosesFile));
+        window.pressUntil(
+                "a file can be chosen", () -> window.otherWindows().anyMatch(OwnWindows::choosesFile), KeyEvent.VK_S);
     }
 
     private void replace(Runnable choosing) {
@@ -200,7 +222,8 @@ final class OwnWindows {
             dialog.setVisible(true);
         };
         go(Place.DEBRIEF);
-        window.press(KeyEvent.VK_P);
+        window.pressUntil(
+                "it asks how to print", () -> window.otherWindows().findAny().isPresent(), KeyEvent.VK_P);
         window.inFront();
     }
 
