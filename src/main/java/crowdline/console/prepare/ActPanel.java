@@ -64,6 +64,7 @@ final class ActPanel extends JPanel {
         remarkList.getAccessibleContext().setAccessibleName("Remarks of the figure");
         cloudBase.getAccessibleContext().setAccessibleName("Cloud base in feet");
         cloudBase.addActionListener(e -> chooseByCloudBase());
+        cloudBase.getDocument().addDocumentListener(new Changes(this::sayCloudBase));
         wear(appearance);
     }
 
@@ -76,8 +77,8 @@ final class ActPanel extends JPanel {
         act = next;
         title.setText(next.title());
         boolean same = before != null && chosen != null && before.title().equals(next.title());
+        sayCloudBase();
         if (!same) {
-            choice.setText(" ");
             table.clearSelection();
         }
         // The same act with other passes or words stays where it was.
@@ -217,11 +218,16 @@ final class ActPanel extends JPanel {
     private void chooseByCloudBase() {
         ActView shown = act;
         OptionalDouble baseFt = CloudBase.read(cloudBase.getText());
-        if (shown == null || baseFt.isEmpty()) {
-            choice.setText(shown == null ? " " : CloudBase.HOW);
-            return;
+        if (shown != null && baseFt.isPresent()) {
+            shown.under(baseFt.getAsDouble()).ifPresent(this::choose);
+        } else {
+            choice.setText(CloudBase.HOW);
         }
-        shown.under(baseFt.getAsDouble()).ifPresent(this::choose);
-        choice.setText(CloudBase.meaning(shown, baseFt.getAsDouble()));
+    }
+
+    /** At every letter what the base means, as far as it is typed. */
+    private void sayCloudBase() {
+        ActView shown = act;
+        choice.setText(shown == null ? " " : CloudBase.said(shown, cloudBase.getText()));
     }
 }

@@ -10,6 +10,15 @@ final class CloudBase {
 
     private CloudBase() {}
 
+    /** What to say beside a base as it is typed: what it means for an act, or how one is typed; a space for nothing typed. */
+    static String said(ActView act, String typed) {
+        if (typed.isBlank()) {
+            return " ";
+        }
+        OptionalDouble baseFt = read(typed);
+        return baseFt.isPresent() ? meaning(act, baseFt.getAsDouble()) : HOW;
+    }
+
     /** What a base means for an act: the variant that fits it, and whether Live begins with another. */
     static String meaning(ActView act, double baseFt) {
         String live = "Live begins with \"" + act.inLive() + "\"";

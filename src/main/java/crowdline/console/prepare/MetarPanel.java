@@ -11,8 +11,6 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
@@ -119,23 +117,5 @@ public final class MetarPanel extends JPanel {
         notes.setCaretPosition(0);
         use.setEnabled(good);
         keep.setEnabled(good);
-    }
-
-    /** Tells of every change of a text. */
-    private record Changes(Runnable told) implements DocumentListener {
-        @Override
-        public void insertUpdate(DocumentEvent event) {
-            told.run();
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent event) {
-            told.run();
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent event) {
-            told.run();
-        }
     }
 }

@@ -26,8 +26,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JTextField;
 import org.junit.jupiter.api.Test;
 
 class PrepareTest {
@@ -69,6 +71,42 @@ class PrepareTest {
                 "full");
         assertThat(CloudBase.meaning(onlyFull, 1500))
                 .isEqualTo("No variant fits: ask the pilot. Live begins with \"full\"");
+    }
+
+    @Test
+    void everyLetterOfACloudBaseSaysWhatItMeansForLive() {
+        ActPanel panel = new ActPanel(new Appearance(Themes.DAY, new Zoom(100)), () -> null);
+        panel.show(view().acts().get(0));
+        JTextField base = found(panel, JTextField.class).get(0);
+        List<String> said = new ArrayList<>();
+        for (String typed : List.of("1", "15x", "1500", "2500", "")) {
+            base.setText(typed);
+            said.add(found(panel, JLabel.class).stream()
+                    .map(JLabel::getText)
+                    .filter(text -> text.contains("fits") || text.equals(CloudBase.HOW))
+                    .findFirst()
+                    .orElse("nothing"));
+        }
+        assertThat(said)
+                .containsExactly(
+                        "\"flat\" fits. Live begins with \"full\": press V there",
+                        CloudBase.HOW,
+                        "\"flat\" fits. Live begins with \"full\": press V there",
+                        "\"full\" fits, and Live begins with it",
+                        "nothing");
+    }
+
+    private static <T extends Component> List<T> found(Container parent, Class<T> type) {
+        List<T> found = new ArrayList<>();
+        for (Component child : parent.getComponents()) {
+            if (type.isInstance(child)) {
+                found.add(type.cast(child));
+            }
+            if (child instanceof Container inner) {
+                found.addAll(found(inner, type));
+            }
+        }
+        return found;
     }
 
     @Test
