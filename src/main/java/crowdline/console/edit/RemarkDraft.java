@@ -75,16 +75,21 @@ public record RemarkDraft(
                     + earliestS.strip() + " s.");
             unread = true;
         }
-        Remark remark = new Remark(
-                before.id(),
-                kind,
-                said,
-                shortText.isBlank() ? null : shortText,
-                unread ? before.earliestS() : earliest,
-                unread ? before.latestS() : latest,
-                heavy == null ? before.weight() : heavy,
-                once);
-        return new Reading(remark, problems);
+        try {
+            Remark remark = new Remark(
+                    before.id(),
+                    kind,
+                    said,
+                    shortText.isBlank() ? null : shortText,
+                    unread ? before.earliestS() : earliest,
+                    unread ? before.latestS() : latest,
+                    heavy == null ? before.weight() : heavy,
+                    once);
+            return new Reading(remark, problems);
+        } catch (IllegalArgumentException e) {
+            problems.add("This remark cannot be used, so the old one is kept: " + e.getMessage() + ".");
+            return new Reading(before, problems);
+        }
     }
 
     private static @Nullable Double number(String what, String typed, List<String> problems) {

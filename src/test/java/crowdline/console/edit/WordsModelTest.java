@@ -106,6 +106,21 @@ class WordsModelTest {
     }
 
     @Test
+    void whatNoRemarkMayBeIsSaidAndChangesNothing() {
+        goToExplanationOfTheLoop();
+        Show before = model.show();
+        model.type(limits(page().draft(), "5000", "", ""));
+        assertThat(page().problems())
+                .containsExactly("This remark cannot be used, so the old one is kept: weight is 5,000; it must be from"
+                        + " 0.001 to 1,000.");
+        model.type(limits(page().draft(), "1", "-99999", ""));
+        assertThat(page().problems())
+                .containsExactly("This remark cannot be used, so the old one is kept: earliestS is -99,999; it must be"
+                        + " from -7,200 to 7,200.");
+        assertThat(model.show()).isEqualTo(before);
+    }
+
+    @Test
     void limitsAndWeightAreTaken() {
         goToExplanationOfTheLoop();
         model.type(limits(page().draft(), "2.5", "−1", "6"));
