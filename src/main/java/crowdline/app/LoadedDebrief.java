@@ -1,5 +1,6 @@
 package crowdline.app;
 
+import crowdline.console.live.ShowWords;
 import crowdline.live.DebriefSources;
 import crowdline.patter.Plan;
 import crowdline.timing.ActTimes;
@@ -15,7 +16,7 @@ import java.util.function.BiFunction;
  * @param begun when the session began: a pass of its own does not tell what was planned for it
  * @param kept the passes of an act and variant
  */
-record LoadedDebrief(LoadedShow loaded, Instant begun, BiFunction<String, String, List<Pass>> kept)
+record LoadedDebrief(LoadedShow loaded, ShowWords words, Instant begun, BiFunction<String, String, List<Pass>> kept)
         implements DebriefSources {
     @Override
     public Optional<ActTimes> times(String actId, String variant) {
@@ -28,12 +29,8 @@ record LoadedDebrief(LoadedShow loaded, Instant begun, BiFunction<String, String
     }
 
     @Override
-    public String name(String actId, String figureId) {
-        return loaded.show()
-                .act(actId)
-                .flatMap(act -> act.figure(figureId))
-                .map(loaded.catalogue().with(loaded.show().figures())::nameOf)
-                .orElse(figureId);
+    public String name(String actId, String variant, String figureId) {
+        return words.name(loaded.show().act(actId).orElse(null), variant, figureId);
     }
 
     @Override

@@ -253,7 +253,7 @@ final class LoadedShow {
      * @param begun when the session began: a pass of its own does not tell what was planned for it
      */
     DebriefSources debriefSources(Instant begun, BiFunction<String, String, List<Pass>> passes) {
-        return new LoadedDebrief(this, begun, passes);
+        return new LoadedDebrief(this, words(), begun, passes);
     }
 
     PrepareView prepareView(List<Found> findings) {

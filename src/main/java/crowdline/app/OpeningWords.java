@@ -40,6 +40,7 @@ final class OpeningWords {
                                         .show()
                                         .act(String.valueOf(state.actId()))
                                         .orElse(null),
+                                state.variant(),
                                 figureId);
         Double inAct = show.now().actTimeS();
         return Optional.of(new Mark(

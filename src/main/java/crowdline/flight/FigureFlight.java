@@ -6,7 +6,7 @@ import java.util.List;
  * What one figure is predicted to do. Times in seconds since the act began, SI units, heights above the datum.
  *
  * @param figureId the figure's id in its act
- * @param name how it is called
+ * @param name how it is called; in a whole predicted flight no two have the same
  * @param simulated false where only a given duration stands behind it
  * @param completed false where the prediction found no way to fly it to its end
  * @param greatestG most load factor felt
@@ -41,6 +41,30 @@ public record FigureFlight(
 
     public FigureFlight {
         elements = List.copyOf(elements);
+    }
+
+    FigureFlight withName(String other) {
+        return new FigureFlight(
+                figureId,
+                other,
+                simulated,
+                completed,
+                startS,
+                endS,
+                entryMps,
+                exitMps,
+                leastMps,
+                greatestMps,
+                lowestM,
+                highestM,
+                greatestG,
+                leastG,
+                energyInM,
+                energyOutM,
+                exitAlongM,
+                exitAwayM,
+                upsideDownS,
+                elements);
     }
 
     public double durationS() {

@@ -28,6 +28,7 @@ public final class Predictor {
     private final Venue.Limits limits;
     private final @Nullable Double cloudBaseFt;
     private final List<PlannedFigure> plan;
+    private final double crowdToLineM;
     private final Act act;
     private final Variant variant;
 
@@ -49,6 +50,7 @@ public final class Predictor {
         this.atmosphere = new DensityTable(air.atmosphere());
         this.wind = air.wind();
         this.limits = show.venue().limits();
+        this.crowdToLineM = show.venue().crowdToLineM();
         this.cloudBaseFt = show.air().cloudBaseFt();
         this.act = act;
         this.variant = variant;
@@ -175,7 +177,9 @@ public final class Predictor {
             findings.addAll(rules.check(flown, extremes, planned.minEntryKt()));
             at = now;
         }
-        return new Flight(act.id(), variant.name(), figures, recorder.samples(), findings);
+        List<Sample> samples = recorder.samples();
+        return new Flight(
+                act.id(), variant.name(), FigureNames.told(figures, samples, crowdToLineM), samples, findings);
     }
 
     private static Extremes restingExtremes(Moment from, Moment to) {

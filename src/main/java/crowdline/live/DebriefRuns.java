@@ -131,7 +131,7 @@ final class DebriefRuns {
             boolean again = !seen.add(figure.figureId());
             runs.add(new FigureRun(
                     figure.figureId(),
-                    sources.name(flight.actId(), figure.figureId()),
+                    sources.name(flight.actId(), flight.variant(), figure.figureId()),
                     again ? Fate.AGAIN : flight.swapped(figure.figureId()) ? Fate.SWAPPED : Fate.FLOWN,
                     planned == null ? null : planned.startS(),
                     planned == null ? null : planned.durationS(),
@@ -147,7 +147,7 @@ final class DebriefRuns {
                 FigureTime planned = time(times, id);
                 runs.add(new FigureRun(
                         id,
-                        sources.name(flight.actId(), id),
+                        sources.name(flight.actId(), flight.variant(), id),
                         flight.droppedIds().contains(id) ? Fate.DROPPED : Fate.NOT_FLOWN,
                         planned == null ? null : planned.startS(),
                         planned == null ? null : planned.durationS(),

@@ -15,8 +15,8 @@ public interface DebriefSources {
     /** What was planned to be said in the whole act, as on paper. */
     Optional<Plan> plan(String actId, String variant);
 
-    /** How a figure is called. */
-    String name(String actId, String figureId);
+    /** How a figure is called in a variant of an act. */
+    String name(String actId, String variant, String figureId);
 
     /** Earlier timed runs of the same act and variant. */
     List<Pass> passes(String actId, String variant);

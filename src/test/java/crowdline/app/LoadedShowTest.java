@@ -2,6 +2,9 @@ package crowdline.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.live.ShowWords;
+import crowdline.console.prepare.PrepareView;
+import crowdline.sheet.RunningSheet;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.Variant;
@@ -64,6 +67,35 @@ class LoadedShowTest {
                 .findFirst()
                 .orElseThrow()
                 .durationS();
+    }
+
+    /** In Live, in the debrief, in the table and on paper: the same names, and none of them twice. */
+    @Test
+    void everyFigureOfAVariantHasANameOfItsOwnEverywhere() {
+        ShowWords words = loaded.words();
+        var debrief = loaded.debriefSources(Instant.parse("2030-06-01T12:00:00Z"), (a, v) -> List.of());
+        List<String> shown = variant.order().stream()
+                .map(id -> words.name(act, variant.name(), id))
+                .toList();
+
+        assertThat(shown).doesNotHaveDuplicates().contains("loop", "landing");
+        assertThat(shown).filteredOn(name -> name.startsWith("turning back, ")).hasSizeGreaterThan(1);
+        assertThat(loaded.prepareView(List.of()).acts().get(0).variants().get(0).figures())
+                .extracting(PrepareView.FigureView::name)
+                .isEqualTo(shown);
+        assertThat(variant.order().stream()
+                        .map(id -> debrief.name(act.id(), variant.name(), id))
+                        .toList())
+                .isEqualTo(shown);
+        List<String> paper = RunningSheet.lines(
+                loaded.show(),
+                act,
+                prediction().flight(),
+                prediction().bands(),
+                loaded.drifts(act, prediction().flight()),
+                prediction().learned(),
+                List.of());
+        assertThat(shown).allSatisfy(name -> assertThat(paper).anyMatch(line -> line.contains("  " + name + "  ")));
     }
 
     @Test

@@ -47,7 +47,7 @@ class DebriefTest {
         }
 
         @Override
-        public String name(String actId, String figureId) {
+        public String name(String actId, String variant, String figureId) {
             return "figure " + figureId;
         }
 

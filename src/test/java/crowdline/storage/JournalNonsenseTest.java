@@ -95,7 +95,7 @@ class JournalNonsenseTest {
         }
 
         @Override
-        public String name(String actId, String figureId) {
+        public String name(String actId, String variant, String figureId) {
             return figureId;
         }
 

@@ -10,6 +10,7 @@ import crowdline.flight.Track;
 import crowdline.flight.Vec;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** A predicted flight as the side view needs it. Made once for each variant, for it goes through every sample. */
@@ -50,6 +51,14 @@ public final class ActSheet {
             samples.add(own);
         }
         return new ActSheet(flight.figures(), samples, stretches, crowdM);
+    }
+
+    /** How a figure is called in this flight, or empty if it is not in it. */
+    Optional<String> name(String figureId) {
+        return figures.stream()
+                .filter(f -> f.figureId().equals(figureId))
+                .map(FigureFlight::name)
+                .findFirst();
     }
 
     /** The whole path, with no aircraft. */

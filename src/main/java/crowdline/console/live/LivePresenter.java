@@ -103,7 +103,7 @@ public final class LivePresenter {
                 asPlanned(moment, first)
                         ? words.where(moment.state().actId(), moment.state().variant(), first.figureId())
                         : "",
-                words.name(act, first.figureId()),
+                words.name(act, moment.state().variant(), first.figureId()),
                 call(act, first.figureId()),
                 later,
                 factViews);
@@ -125,7 +125,7 @@ public final class LivePresenter {
         Mark swapped = moment.state().course().swappedWith(ahead.index()).isEmpty()
                 ? null
                 : new Mark(Form.SWAP, Tone.CAUTION, in.isEmpty() ? "swapped" : in + ", swapped");
-        return new Later(words.name(act, ahead.figureId()), in, swapped);
+        return new Later(words.name(act, moment.state().variant(), ahead.figureId()), in, swapped);
     }
 
     /** That the figure was swapped, and with which if it was one. */
@@ -136,7 +136,11 @@ public final class LivePresenter {
             return null;
         }
         String with = others.size() == 1
-                ? " with " + words.name(act, course.figureIds().get(others.get(0)))
+                ? " with "
+                        + words.name(
+                                act,
+                                moment.state().variant(),
+                                course.figureIds().get(others.get(0)))
                 : "";
         return new Mark(Form.SWAP, Tone.CAUTION, "Swapped" + with);
     }

@@ -55,7 +55,7 @@ final class NowWords {
     }
 
     private static NowView flying(Moment moment, ShowWords words, @Nullable Act act, ActSheet sheet, FigureNow figure) {
-        String name = words.name(act, figure.figureId());
+        String name = words.name(act, moment.state().variant(), figure.figureId());
         String other = moment.tracking().otherName();
         double wholeS = figure.timeInS() + figure.leftS() - figure.overS();
         double leftShare = wholeS <= 0 ? 0 : figure.leftS() / wholeS;

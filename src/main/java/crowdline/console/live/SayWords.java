@@ -214,7 +214,11 @@ final class SayWords {
         String text = moment.now().upcoming().isEmpty()
                 ? "Nothing is waiting to be said."
                 : "Nothing planned until "
-                        + words.name(act, moment.now().upcoming().get(0).figureId()) + ".";
+                        + words.name(
+                                act,
+                                moment.state().variant(),
+                                moment.now().upcoming().get(0).figureId())
+                        + ".";
         String offer = filler ? " Press F for a filler." : "";
         return new SayView(What.NOTHING, "Say now", "", List.of(text + offer), 0, null, null);
     }

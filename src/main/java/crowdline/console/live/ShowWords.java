@@ -1,5 +1,6 @@
 package crowdline.console.live;
 
+import crowdline.flight.FigureNames;
 import crowdline.live.RemarkForm;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
@@ -87,9 +88,21 @@ public final class ShowWords {
         return performer + ", " + airframe;
     }
 
-    /** How a figure is called: its own title, else the catalogue's name. */
-    public String name(@Nullable Act act, String figureId) {
-        return figure(act, figureId).map(catalogue::nameOf).orElse(figureId);
+    /**
+     * How a figure is called in a variant: its own title, else the catalogue's name, and which it is if the variant has two
+     * of that name.
+     */
+    public String name(@Nullable Act act, @Nullable String variant, String figureId) {
+        if (act == null) {
+            return figureId;
+        }
+        return sheet(act.id(), variant)
+                .name(figureId)
+                .or(() -> Optional.ofNullable(variant)
+                        .flatMap(act::variant)
+                        .map(v ->
+                                FigureNames.unplaced(catalogue, act.inOrder(v)).get(figureId)))
+                .orElseGet(() -> figure(act, figureId).map(catalogue::nameOf).orElse(figureId));
     }
 
     /** The one sentence of what to look for, or empty. */

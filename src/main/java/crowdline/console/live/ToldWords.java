@@ -181,7 +181,7 @@ public final class ToldWords {
 
     private static String named(LiveState state, @Nullable String figureId, ShowWords words) {
         Act act = words.act(state.actId()).orElse(null);
-        return figureId == null ? "a figure" : "\"" + words.name(act, figureId) + "\"";
+        return figureId == null ? "a figure" : "\"" + words.name(act, state.variant(), figureId) + "\"";
     }
 
     private static String source(Source source) {

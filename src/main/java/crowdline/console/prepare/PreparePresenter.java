@@ -13,6 +13,7 @@ import crowdline.console.prepare.PrepareView.RemarkView;
 import crowdline.console.prepare.PrepareView.VariantView;
 import crowdline.console.theme.Tone;
 import crowdline.flight.FigureFlight;
+import crowdline.flight.FigureNames;
 import crowdline.flight.Flight;
 import crowdline.flight.Units;
 import crowdline.show.Act;
@@ -33,6 +34,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -128,11 +130,15 @@ public final class PreparePresenter {
     private VariantView variant(Show show, Catalogue all, Act act, Variant variant) {
         Optional<Flight> flight = predictions.flight(act, variant);
         Optional<ActTimes> times = predictions.times(act, variant);
+        Map<String, String> unplaced = FigureNames.unplaced(all, act.inOrder(variant));
         List<FigureView> figures = new ArrayList<>();
         for (Figure figure : act.inOrder(variant)) {
             figures.add(figure(
                     all,
                     figure,
+                    flight.flatMap(f -> f.figure(figure.id()))
+                            .map(FigureFlight::name)
+                            .orElseGet(() -> unplaced.getOrDefault(figure.id(), all.nameOf(figure))),
                     flight.flatMap(f -> f.figure(figure.id())),
                     times.flatMap(t -> t.figures().stream()
                             .filter(x -> x.figureId().equals(figure.id()))
@@ -154,12 +160,13 @@ public final class PreparePresenter {
                 predictions.passes(act, variant));
     }
 
-    private FigureView figure(Catalogue all, Figure figure, Optional<FigureFlight> flight, Optional<FigureTime> time) {
+    private FigureView figure(
+            Catalogue all, Figure figure, String name, Optional<FigureFlight> flight, Optional<FigureTime> time) {
         Optional<CatalogueEntry> entry = all.find(figure.figure());
         String look = figure.look();
         Optional<FigureFlight> flown = flight.filter(FigureFlight::simulated);
         return new FigureView(
-                all.nameOf(figure),
+                name,
                 look != null ? look : entry.map(CatalogueEntry::lookFor).orElse(""),
                 time.map(t -> Seconds.clock(t.startS())).orElse(UNKNOWN),
                 time.map(t -> String.format(Locale.UK, "%.0f s", t.durationS())).orElse(UNKNOWN),

@@ -8,7 +8,6 @@ import crowdline.console.walk.WalkView.ScoreLine;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.patter.Practice;
-import crowdline.show.Act;
 import crowdline.show.Remark;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,19 +19,22 @@ final class ScoreWords {
 
     private ScoreWords() {}
 
-    static List<ScoreLine> of(Practice run, Plan plan, Act act, ShowWords words, String speed) {
+    static List<ScoreLine> of(Practice run, Plan plan, Tour tour, ShowWords words, String speed) {
         List<ScoreLine> lines = new ArrayList<>();
         lines.add(new ScoreLine(
                 null, String.format(Locale.UK, "%.0f s of the act, at %s", run.toS() - run.fromS(), speed)));
-        calls(lines, run, act, words);
+        calls(lines, run, tour, words);
         lines.add(state(run.overruns().isEmpty(), count(run.overruns().size(), "remark") + " ran into the next call"));
         for (Practice.Overrun over : run.overruns()) {
             lines.add(detail(String.format(Locale.UK, "%s by %.1f s", text(words, over.remarkId()), over.overS())));
         }
         lines.add(state(run.quiets().isEmpty(), count(run.quiets().size(), "quiet") + " talked into"));
         for (Practice.BrokenQuiet quiet : run.quiets()) {
-            lines.add(detail(
-                    String.format(Locale.UK, "%s, for %.1f s", words.name(act, quiet.figureId()), quiet.talkedS())));
+            lines.add(detail(String.format(
+                    Locale.UK,
+                    "%s, for %.1f s",
+                    words.name(tour.act(), tour.variant().name(), quiet.figureId()),
+                    quiet.talkedS())));
         }
         int missed = run.dutiesMissed().size();
         lines.add(
@@ -56,7 +58,7 @@ final class ScoreWords {
         return lines;
     }
 
-    private static void calls(List<ScoreLine> lines, Practice run, Act act, ShowWords words) {
+    private static void calls(List<ScoreLine> lines, Practice run, Tour tour, ShowWords words) {
         if (run.calls().isEmpty()) {
             lines.add(nothing("No call was due"));
             return;
@@ -66,7 +68,7 @@ final class ScoreWords {
                 onTime == run.calls().size(),
                 onTime + " of " + count(run.calls().size(), "call") + " on time, 1 to 2 s before the figure"));
         for (Practice.Call call : run.calls()) {
-            String name = words.name(act, call.figureId());
+            String name = words.name(tour.act(), tour.variant().name(), call.figureId());
             Double beforeS = call.beforeS();
             if (beforeS == null) {
                 lines.add(detail(name + ": not said"));

@@ -163,7 +163,7 @@ public final class Walk {
             double atS = player.positionS(nowS);
             Practice practice =
                     Practice.of(route.slots(), route.plan(), run.said(atS), run.fromS(), atS, PatterRules.DEFAULT);
-            score = ScoreWords.of(practice, route.plan(), route.act(), words, player.inWords());
+            score = ScoreWords.of(practice, route.plan(), route.tour(), words, player.inWords());
             player.stop(nowS);
             reading = null;
         }

@@ -41,7 +41,7 @@ final class WalkBar {
             figures.add(new Segment(
                     (figure.startS() - fromS) / lengthS,
                     (figure.endS() - fromS) / lengthS,
-                    words.name(route.act(), figure.figureId()),
+                    words.name(route.act(), route.tour().variant().name(), figure.figureId()),
                     i == current,
                     noted.contains(figure.figureId())));
         }

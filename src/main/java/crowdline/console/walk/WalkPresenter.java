@@ -45,7 +45,9 @@ final class WalkPresenter {
                 flying(),
                 saying(),
                 new WalkBar(words, walk, nowS).bar(),
-                walk.figureId(nowS).map(id -> words.name(act, id)).orElse(""),
+                walk.figureId(nowS)
+                        .map(id -> words.name(act, route.tour().variant().name(), id))
+                        .orElse(""),
                 walk.message().isEmpty() ? hint() : walk.message());
     }
 
@@ -108,7 +110,7 @@ final class WalkPresenter {
         if (index < 0) {
             FigureTime first = figures.get(0);
             return new Flying(
-                    "First: " + words.name(act, first.figureId()),
+                    "First: " + words.name(act, route.tour().variant().name(), first.figureId()),
                     "before the first of " + figures.size(),
                     timer != null ? "Space when it begins" : "",
                     words.look(act, first.figureId()),
@@ -123,7 +125,7 @@ final class WalkPresenter {
         int place = flightIndex(figure.figureId());
         Optional<Track> track = Track.at(route.tour().flight(), place, share);
         return new Flying(
-                words.name(act, figure.figureId()),
+                words.name(act, route.tour().variant().name(), figure.figureId()),
                 index + 1 + " of " + figures.size(),
                 track.map(t -> t.element() + (t.upsideDown() ? ", upside down" : ""))
                         .orElse("timed, not predicted"),

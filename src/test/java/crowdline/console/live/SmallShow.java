@@ -153,6 +153,40 @@ public final class SmallShow {
                 show.incident()));
     }
 
+    /** The same with a low pass that is called a loop, as the first figure is. */
+    static ShowWords wordsWithTwoLoops() {
+        Show show = show();
+        Act act = show.acts().get(0);
+        List<Figure> figures = act.figures().stream()
+                .map(f -> f.id().equals("f3")
+                        ? new Figure("f3", "loop", "Loop", null, null, 10.0, null, null, List.of(), List.of())
+                        : f)
+                .toList();
+        Act again = new Act(
+                act.id(),
+                act.title(),
+                act.performer(),
+                act.airframe(),
+                act.slotStart(),
+                act.slotMinutes(),
+                act.entry(),
+                figures,
+                act.variants(),
+                act.remarks());
+        return words(new Show(
+                show.title(),
+                show.date(),
+                show.venue(),
+                show.air(),
+                show.airframes(),
+                show.performers(),
+                List.of(again),
+                show.remarks(),
+                show.figures(),
+                show.sayAs(),
+                show.incident()));
+    }
+
     private static ShowWords words(Show show) {
         return new ShowWords(
                 show, new Catalogue(List.of()), text -> new SpokenTime(4, 3.5, 4.5), (act, variant) -> ActSheet.NONE);

@@ -55,6 +55,16 @@ class ToldWordsTest {
     }
 
     @Test
+    void aFigureWhoseNameAnotherHasIsToldWithWhichItIs() {
+        LiveState before = SmallShow.after(START, new FlightEvent.Stepped(108));
+        FlightEvent drop = new FlightEvent.NextDropped(110);
+        LiveState after = ((Step.Moved) Live.next(before, drop)).state();
+        assertThat(ToldWords.of(drop, before, after, SmallShow.wordsWithTwoLoops()))
+                .map(Mark::word)
+                .contains("Dropped \"Loop, second\"");
+    }
+
+    @Test
     void whatAKeyDidIsToldWhereTheRowsDoNotShowIt() {
         LiveState flying = SmallShow.after(START);
         assertThat(told(flying, new FlightEvent.NextDropped(104))).isEqualTo("Dropped \"Stall turn\"");
