@@ -97,7 +97,13 @@ final class Commands implements Callable<Integer> {
         line.setErr(writer(terminal.err()));
         line.setParameterExceptionHandler((e, given) -> root.wrongUse(e, given));
         line.setExecutionExceptionHandler((e, command, parsed) -> root.failed(e));
-        return line.execute(args);
+        try {
+            return line.execute(args);
+        } catch (OutOfMemoryError e) {
+            terminal.complain("this takes more memory than the program has; use a smaller file, or give it more with"
+                    + " CROWDLINE_JAVA_OPTS=-Xmx1g");
+            return ExitCode.UNUSABLE;
+        }
     }
 
     @Override

@@ -145,7 +145,6 @@ final class LearnCommand implements Callable<Integer> {
             return false;
         }
         Act act = acts.get(0);
-        LogFile.sayIfItWaits(table, terminal::complain);
         keep(new PassAdding(act, choice.variant(act), ids).fromTable(table, walked), passes);
         return true;
     }

@@ -35,6 +35,9 @@ public record Act(
         Must.beSaid("act id", id);
         Must.beSaid("act title", title);
         Quantity.SLOT_MINUTES.must(slotMinutes);
+        Most.FIGURES.must(figures);
+        Most.VARIANTS.must(variants);
+        Most.REMARKS.must(remarks);
         figures = List.copyOf(figures);
         variants = List.copyOf(variants);
         remarks = List.copyOf(remarks);

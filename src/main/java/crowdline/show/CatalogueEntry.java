@@ -38,6 +38,8 @@ public record CatalogueEntry(
         Must.beSaid("catalogue family", family);
         Must.beSaid("whatItIs of " + name, whatItIs);
         Must.beSaid("lookFor of " + name, lookFor);
+        Most.ALIASES.must(aliases);
+        Most.ELEMENTS.must(elements);
         aliases = List.copyOf(aliases);
         elements = List.copyOf(elements);
         if (minEntryKt != null) {

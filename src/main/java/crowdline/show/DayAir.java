@@ -29,6 +29,7 @@ public record DayAir(
         Quantity.TEMPERATURE_C.must(temperatureC);
         Quantity.WIND_FROM_DEG.must(windFromDeg);
         Quantity.WIND_KT.must(windKt);
+        Most.WINDS_ALOFT.must(windsAloft);
         windsAloft = List.copyOf(windsAloft);
         for (int i = 1; i < windsAloft.size(); i++) {
             double below = windsAloft.get(i - 1).heightFt();

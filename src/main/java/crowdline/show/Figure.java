@@ -38,6 +38,11 @@ public record Figure(
         if (minEntryKt != null) {
             Quantity.MIN_ENTRY_KT.must(minEntryKt);
         }
+        if (elements != null) {
+            Most.ELEMENTS.must(elements);
+        }
+        Most.QUIETS.must(quiets);
+        Most.REMARKS.must(remarks);
         elements = elements == null ? null : List.copyOf(elements);
         quiets = List.copyOf(quiets);
         remarks = List.copyOf(remarks);

@@ -23,6 +23,9 @@ public record Incident(
     }
 
     public Incident {
+        Most.FIRST_STEPS.must(firstSteps);
+        Most.WORDS.must(words);
+        Most.CONTACTS.must(contacts);
         firstSteps = List.copyOf(firstSteps);
         words = List.copyOf(words);
         contacts = List.copyOf(contacts);

@@ -1,5 +1,7 @@
 package crowdline.show;
 
+import java.util.Locale;
+
 /** What values must be; every refusal names the value and what is allowed. */
 final class Must {
     private Must() {}
@@ -20,6 +22,19 @@ final class Must {
     static void beSaid(String what, String text) {
         if (text.isBlank()) {
             throw new IllegalArgumentException(what + " is empty; it needs some text");
+        }
+        beShort(what, text);
+    }
+
+    private static void beShort(String what, String text) {
+        int letters = text.codePointCount(0, text.length());
+        if (letters > Most.LETTERS) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.UK,
+                    "%s is %,d letters long; the limit is %,d, so shorten it or split it",
+                    what,
+                    letters,
+                    Most.LETTERS));
         }
     }
 }

@@ -24,6 +24,7 @@ public record Performer(String id, String name, @Nullable String sayAs, List<Sou
     public Performer {
         Must.beSaid("performer id", id);
         Must.beSaid("performer name", name);
+        Most.FACTS.must(facts);
         facts = List.copyOf(facts);
     }
 }

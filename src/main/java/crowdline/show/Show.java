@@ -61,6 +61,12 @@ public record Show(
 
     public Show {
         Must.beSaid("show title", title);
+        Most.AIRFRAMES.must(airframes);
+        Most.PERFORMERS.must(performers);
+        Most.ACTS.must(acts);
+        Most.REMARKS.must(remarks);
+        Most.FIGURES.must(figures);
+        Most.SAY_AS.must(sayAs);
         airframes = List.copyOf(airframes);
         performers = List.copyOf(performers);
         acts = List.copyOf(acts);

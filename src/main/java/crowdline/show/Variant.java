@@ -16,6 +16,7 @@ public record Variant(String name, @Nullable Double minCloudBaseFt, List<String>
         if (minCloudBaseFt != null) {
             Quantity.MIN_CLOUD_BASE_FT.must(minCloudBaseFt);
         }
+        Most.ORDER.must(order);
         order = List.copyOf(order);
     }
 

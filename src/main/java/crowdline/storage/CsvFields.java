@@ -46,6 +46,12 @@ final class CsvFields {
         } else {
             value = plain();
         }
+        if (LineLimits.isTooLong(value)) {
+            throw TimedFile.refused(file, where, LineLimits.tooLong(value));
+        }
+        if (row.size() == LineLimits.VALUES_IN_A_LINE) {
+            throw TimedFile.refused(file, where, LineLimits.tooManyValues());
+        }
         row.add(new Field(value, where));
         if (at < text.length() && text.charAt(at) == ',') {
             at++;
@@ -95,7 +101,7 @@ final class CsvFields {
         throw TimedFile.refused(file, opening, "the quote that opens here is never closed; close it with \"");
     }
 
-    private void endLine() {
+    private void endLine() throws ShowFileException {
         if (at < text.length() && text.charAt(at) == '\r') {
             at++;
         }
@@ -107,8 +113,11 @@ final class CsvFields {
         endRow();
     }
 
-    private void endRow() {
+    private void endRow() throws ShowFileException {
         if (row.size() > 1 || row.stream().anyMatch(f -> !f.text().isBlank())) {
+            if (rows.size() == LineLimits.LINES) {
+                throw TimedFile.refused(file, row.get(0).where(), LineLimits.tooManyLines(LineLimits.LINES));
+            }
             rows.add(List.copyOf(row));
         }
         row = new ArrayList<>();

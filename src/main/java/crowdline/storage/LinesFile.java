@@ -1,6 +1,7 @@
 package crowdline.storage;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 /** A plain text file of one entry a line. */
@@ -10,7 +11,7 @@ public final class LinesFile {
     /**
      * The lines that say something, without the space around them.
      *
-     * @throws ShowFileException if the file cannot be read or is not UTF-8, with one sentence for the user
+     * @throws ShowFileException if the file cannot be read, is not UTF-8 or holds too much, with one sentence for the user
      */
     public static List<String> read(Path file) throws ShowFileException {
         ShowText text = ShowText.decode(ShowText.bytes(file));
@@ -18,6 +19,20 @@ public final class LinesFile {
         if (fault != null) {
             throw new ShowFileException(file + ", line " + fault.where().line() + ": " + fault.message());
         }
-        return text.text().lines().map(String::strip).filter(l -> !l.isEmpty()).toList();
+        List<String> lines = new ArrayList<>();
+        int number = 0;
+        for (String line : (Iterable<String>) text.text().lines()::iterator) {
+            number++;
+            String said = line.strip();
+            boolean isOneTooMany = lines.size() == LineLimits.LINES && !said.isEmpty();
+            if (isOneTooMany || LineLimits.isTooLong(said)) {
+                String why = isOneTooMany ? LineLimits.tooManyLines(LineLimits.LINES) : LineLimits.tooLong(said);
+                throw new ShowFileException(file + ", line " + number + ": " + why);
+            }
+            if (!said.isEmpty()) {
+                lines.add(said);
+            }
+        }
+        return List.copyOf(lines);
     }
 }

@@ -24,7 +24,7 @@ public final class PaceFile {
      * @throws ShowFileException if the file cannot be read or is no sound pace, with one sentence for the user
      */
     public static Pace read(Path file) throws ShowFileException {
-        ShowText text = ShowText.decode(ShowText.bytes(file));
+        ShowText text = ShowText.decode(ShowText.bytes(file, ShowText.MOST_BYTES_OF_A_FEW_LINES));
         ParsedJson parsed = JsonParsing.parse(text.text());
         if (text.fault() != null || parsed.root() == null || !parsed.findings().isEmpty()) {
             String why = parsed.findings().isEmpty()

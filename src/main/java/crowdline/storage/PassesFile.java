@@ -169,7 +169,9 @@ public final class PassesFile {
             while (to < bytes.length && bytes[to] != '\n') {
                 to++;
             }
-            number++;
+            if (++number > LineLimits.PASS_LINES) {
+                throw new ShowFileException(file + ": " + LineLimits.tooManyLines(LineLimits.PASS_LINES));
+            }
             try {
                 take(text(bytes, from, to), passes, changes);
             } catch (PassCodec.Unsound e) {

@@ -6,12 +6,16 @@ import crowdline.show.Nearest;
 import crowdline.show.Severity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 
 /** Turns a violation of the schema into a sentence: where, which value, what is allowed, the nearest valid name. */
 final class SchemaWords {
+    /** The code of a list with more entries than any show has. */
+    static final String TOO_MANY = "too-many-entries";
+
     private static final String LIKE = "such as ";
 
     private final JsonNode schema;
@@ -33,9 +37,37 @@ final class SchemaWords {
             case "pattern" -> pattern(is, path, value, around);
             case "minItems" ->
                 error("empty-list", TreePath.spoken(path) + " is an empty list; it needs at least one entry", path);
+            case "maxItems", "maxProperties" ->
+                error(
+                        TOO_MANY,
+                        tooMany(
+                                TreePath.spoken(path),
+                                value.size(),
+                                "has %,d entries; the limit is %,d. Take some out",
+                                rule),
+                        path);
+            case "maxLength" ->
+                error(
+                        "too-long",
+                        tooMany(
+                                TreePath.spoken(path),
+                                letters(value),
+                                "is %,d letters long; the limit is %,d. Shorten it",
+                                rule),
+                        path);
             case "additionalProperties" -> unknown(error, path, around);
             default -> error("wrong-form", TreePath.spoken(path) + ": " + error.getMessage(), path);
         };
+    }
+
+    private static int letters(JsonNode value) {
+        String text = value.asString("");
+        return text.codePointCount(0, text.length());
+    }
+
+    private static String tooMany(String where, int count, String has, JsonNode most) {
+        return where + " "
+                + String.format(Locale.UK, has + ", or check that it is the right file", count, most.asInt(0));
     }
 
     /** The one finding of a choice between keys, of which the value has none or several. */

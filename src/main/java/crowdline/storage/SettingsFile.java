@@ -44,7 +44,7 @@ public final class SettingsFile {
         }
         OwnerOnly.withFolder(file);
         try {
-            return new Reading(settings(ShowText.bytes(file)), null);
+            return new Reading(settings(ShowText.bytes(file, ShowText.MOST_BYTES_OF_A_FEW_LINES)), null);
         } catch (ShowFileException e) {
             return new Reading(Settings.DEFAULT, e.getMessage() + "; the default settings are used");
         } catch (IllegalArgumentException e) {

@@ -76,12 +76,12 @@ public final class ShowFile {
         ParsedJson parsed = JsonParsing.parse(text.text());
         JsonNode root = parsed.root();
         if (root == null) {
-            return reading(null, new ShowDocument(file, null, parsed.places(), Set.of()), parsed, List.of());
+            return reading(null, new ShowDocument(file, null, parsed.places(), Set.of()), parsed, List.of(), true);
         }
         @Nullable Finding version = version(root);
         if (version != null) {
             ShowDocument document = new ShowDocument(file, null, parsed.places(), Set.of());
-            return reading(null, document, parsed, List.of(version));
+            return reading(null, document, parsed, List.of(version), true);
         }
         ShowSchema.Verdict verdict = schema().judge(root, parsed.spoilt());
         ShowDocument document = new ShowDocument(file, root, parsed.places(), verdict.unknownKeys());
@@ -89,12 +89,12 @@ public final class ShowFile {
         boolean clean = parsed.findings().isEmpty()
                 && findings.stream().noneMatch(finding -> finding.severity() == Severity.ERROR);
         if (!clean) {
-            return reading(null, document, parsed, findings);
+            return reading(null, document, parsed, findings, verdict.isWhole());
         }
         Refusals refusals = new Refusals();
         Optional<Show> show = ShowFromTree.show(root, refusals);
         findings.addAll(refusals.findings());
-        return reading(show.orElse(null), document, parsed, findings);
+        return reading(show.orElse(null), document, parsed, findings, true);
     }
 
     /**
@@ -164,7 +164,7 @@ public final class ShowFile {
     }
 
     private static ShowReading reading(
-            @Nullable Show show, ShowDocument document, ParsedJson parsed, List<Finding> findings) {
+            @Nullable Show show, ShowDocument document, ParsedJson parsed, List<Finding> findings, boolean isWhole) {
         List<LocatedFinding> located = new ArrayList<>();
         parsed.findings().forEach(found -> located.add(document.at(found.finding(), found.where())));
         located.addAll(document.locate(findings));
@@ -176,7 +176,8 @@ public final class ShowFile {
         Finding rest = new Finding(
                 Severity.ERROR,
                 "more-findings",
-                "there are " + (sorted.size() - MOST_FINDINGS) + " more findings; fix these first",
+                "there are " + (isWhole ? String.valueOf(sorted.size() - MOST_FINDINGS) : "many")
+                        + " more findings; fix these first",
                 "");
         first.add(document.at(rest, new Where(first.get(MOST_FINDINGS - 1).line(), 1)));
         return new ShowReading(show, document, first);

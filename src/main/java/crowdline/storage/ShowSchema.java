@@ -1,6 +1,7 @@
 package crowdline.storage;
 
 import com.networknt.schema.Error;
+import com.networknt.schema.ExecutionContext;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
@@ -22,12 +23,40 @@ import tools.jackson.databind.JsonNode;
 /** The JSON Schema of the show file, and what it finds wrong, in plain words. */
 final class ShowSchema {
     private static final String RESOURCE = "/crowdline/show-schema.json";
+    private static final int MOST_ERRORS = 2_000;
 
     private final Schema schema;
     private final SchemaWords words;
 
-    /** What a schema found: findings, and the paths of the keys it does not know. */
-    record Verdict(List<Finding> findings, Set<String> unknownKeys) {}
+    /**
+     * What a schema found.
+     *
+     * @param findings in no order
+     * @param unknownKeys the paths of the keys it does not know
+     * @param isWhole false if there was so much to find that it was given up
+     */
+    record Verdict(List<Finding> findings, Set<String> unknownKeys, boolean isWhole) {}
+
+    /** Errors until there are more than anybody reads, or than the memory holds. */
+    private static final class Errors extends ArrayList<Error> {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        public boolean add(Error error) {
+            if (size() >= MOST_ERRORS) {
+                throw new Enough();
+            }
+            return super.add(error);
+        }
+    }
+
+    private static final class Enough extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        Enough() {
+            super("enough errors", null, false, false);
+        }
+    }
 
     ShowSchema() {
         try (InputStream in = Objects.requireNonNull(ShowSchema.class.getResourceAsStream(RESOURCE), RESOURCE)) {
@@ -44,7 +73,9 @@ final class ShowSchema {
         Map<String, Finding> findings = new LinkedHashMap<>();
         Set<String> unknown = new HashSet<>();
         List<NodePath> choices = new ArrayList<>();
-        for (Error error : schema.validate(root)) {
+        Errors errors = new Errors();
+        boolean isWhole = isValidated(root, errors);
+        for (Error error : errors) {
             String path = path(error.getInstanceLocation());
             int choice = choiceDepth(error.getEvaluationPath());
             if (spoilt.contains(path)) {
@@ -66,7 +97,20 @@ final class ShowSchema {
             }
             findings.putIfAbsent(finding.path() + " " + finding.message(), finding);
         }
-        return new Verdict(List.copyOf(findings.values()), unknown);
+        List<Finding> tooMany = findings.values().stream()
+                .filter(found -> found.code().equals(SchemaWords.TOO_MANY))
+                .toList();
+        // What is wrong in each entry of a list that is no show's hides that it is none.
+        return new Verdict(tooMany.isEmpty() ? List.copyOf(findings.values()) : tooMany, unknown, isWhole);
+    }
+
+    private boolean isValidated(JsonNode root, Errors errors) {
+        try {
+            schema.validate(root, (ExecutionContext context) -> context.setErrors(errors));
+            return true;
+        } catch (Enough e) {
+            return false;
+        }
     }
 
     private static JsonNode at(JsonNode root, Error error) {

@@ -22,14 +22,24 @@ import org.jspecify.annotations.Nullable;
  * @param fault where and why decoding stopped, or null
  */
 record ShowText(String text, @Nullable Fault fault) {
+    private static final int MB = 1_000_000;
+
     /** 20 MB: a hundred times a large show, and more passes than anybody walks. */
-    static final int MOST_BYTES = 20_000_000;
+    static final int MOST_BYTES = 20 * MB;
+
+    /** For a pace or the settings, which are a few lines. */
+    static final int MOST_BYTES_OF_A_FEW_LINES = MB;
 
     /** Why bytes are not text. */
     record Fault(String message, Where where) {}
 
     /** @throws ShowFileException if there is no such file, it is a folder, a pipe or a device, it may not be read, or it is too large */
     static byte[] bytes(Path file) throws ShowFileException {
+        return bytes(file, MOST_BYTES);
+    }
+
+    /** The same of what is never as large as a show. */
+    static byte[] bytes(Path file, int mostBytes) throws ShowFileException {
         if (Files.isDirectory(file)) {
             throw new ShowFileException(file + " is a folder; name the file in it");
         }
@@ -38,9 +48,9 @@ record ShowText(String text, @Nullable Fault fault) {
             throw new ShowFileException(file + " is a pipe or a device and not a file; name a file");
         }
         try (InputStream in = Files.newInputStream(file)) {
-            byte[] bytes = in.readNBytes(MOST_BYTES + 1);
-            if (bytes.length > MOST_BYTES) {
-                throw new ShowFileException(tooLarge(file));
+            byte[] bytes = in.readNBytes(mostBytes + 1);
+            if (bytes.length > mostBytes) {
+                throw new ShowFileException(tooLarge(file, mostBytes));
             }
             return bytes;
         } catch (ShowFileException e) {
@@ -56,17 +66,22 @@ record ShowText(String text, @Nullable Fault fault) {
     }
 
     /** What is true of every file read here, whatever it was to be. */
-    private static String tooLarge(Path file) throws IOException {
-        String size = Files.isRegularFile(file)
-                ? String.format(Locale.UK, "%.1f MB large", Math.ceil(Files.size(file) / 1e5) / 10)
-                : "larger than 20 MB";
-        return file + " is " + size
-                + "; the limit is 20 MB. Check that it is the right file, or split it into smaller ones";
+    private static String tooLarge(Path file, int mostBytes) throws IOException {
+        return String.format(
+                Locale.UK,
+                "%s is %.1f MB large; the limit is %d MB. Check that it is the right file, or split it into smaller ones",
+                file,
+                Math.ceil(Files.size(file) / 1e5) / 10,
+                mostBytes / MB);
     }
 
     static ShowText decode(byte[] bytes) {
         if (bytes.length >= 2 && ((bytes[0] == -1 && bytes[1] == -2) || (bytes[0] == -2 && bytes[1] == -1))) {
-            return new ShowText("", new Fault("the file is UTF-16 text; save it as UTF-8", Where.START));
+            return utf16();
+        }
+        // Without its mark it is told by every other byte being 0, as Latin letters have it.
+        if (bytes.length >= 4 && isZeroAlternately(bytes)) {
+            return utf16();
         }
         int start = bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB && bytes[2] == (byte) 0xBF
                 ? 3
@@ -86,6 +101,15 @@ record ShowText(String text, @Nullable Fault fault) {
         String message = "the byte 0x" + Integer.toHexString(value).toUpperCase(Locale.ROOT)
                 + " here is not UTF-8; the file may be in an older encoding, so save it as UTF-8";
         return new ShowText(text, new Fault(message, end(text)));
+    }
+
+    private static boolean isZeroAlternately(byte[] bytes) {
+        boolean first = bytes[0] == 0;
+        return first != (bytes[1] == 0) && first == (bytes[2] == 0) && first != (bytes[3] == 0);
+    }
+
+    private static ShowText utf16() {
+        return new ShowText("", new Fault("the file is UTF-16 text; save it as UTF-8", Where.START));
     }
 
     private static Where end(String text) {

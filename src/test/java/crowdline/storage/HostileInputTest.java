@@ -110,6 +110,40 @@ class HostileInputTest {
     }
 
     @Test
+    void moreActsThanAnyShowHasAreOneSentenceWhateverTheyAre() {
+        String start = "{\"crowdline\": 1, \"acts\": [";
+        assertThat(only(Fixture.read(start + "1,".repeat(4_999) + "1]}")))
+                .isEqualTo(
+                        "day.json:1:26: error: acts has 5,000 entries; the limit is 200. Take some out, or check that it"
+                                + " is the right file");
+    }
+
+    @Test
+    void moreMistakesThanAnybodyReadsAreGivenUp() {
+        String act = "{\"figures\": [" + "{},".repeat(299) + "{}]}";
+        ShowReading reading = Fixture.read("{\"crowdline\": 1, \"acts\": [" + (act + ",").repeat(9) + act + "]}");
+        assertThat(reading.findings()).hasSize(501);
+        assertThat(reading.findings().get(500).message()).isEqualTo("there are many more findings; fix these first");
+    }
+
+    @Test
+    void textLongerThanAnybodySaysIsRefusedWithItsLength() {
+        String endless = Fixture.changed("\"Harrowmere Air Day\"", "\"" + "x".repeat(10_000_000) + "\"");
+        assertThat(only(Fixture.read(endless)))
+                .isEqualTo("day.json:3:12: error: title is 10,000,000 letters long; the limit is 5,000. Shorten it, or"
+                        + " check that it is the right file");
+    }
+
+    @Test
+    void utf16WithoutItsMarkIsNamedToo() {
+        String said = "day.json:1:1: error: the file is UTF-16 text; save it as UTF-8";
+        assertThat(only(Fixture.read(Fixture.FULL.getBytes(StandardCharsets.UTF_16LE))))
+                .isEqualTo(said);
+        assertThat(only(Fixture.read(Fixture.FULL.getBytes(StandardCharsets.UTF_16BE))))
+                .isEqualTo(said);
+    }
+
+    @Test
     void hugeFileIsRefusedUnread(@TempDir Path folder) throws IOException {
         Path file = folder.resolve("huge.json");
         byte[] block = new byte[1_000_000];

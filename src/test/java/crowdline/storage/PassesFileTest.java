@@ -51,6 +51,16 @@ class PassesFileTest {
     }
 
     @Test
+    void morePassesThanAnybodyFliesAreRefusedInOneSentence() throws Exception {
+        Files.writeString(folder.resolve("show.json.passes"), "x\n".repeat(5_000_000));
+        assertThatThrownBy(() -> passes().read())
+                .isInstanceOf(ShowFileException.class)
+                .hasMessage(
+                        folder.resolve("show.json.passes") + ": the limit is 20,000 lines; check that it is the right"
+                                + " file, or split it into smaller ones");
+    }
+
+    @Test
     void noFileIsNoPass() throws Exception {
         assertThat(passes().read()).isEqualTo(new PassesFile.Reading(List.of(), List.of()));
     }

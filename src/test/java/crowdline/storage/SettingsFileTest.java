@@ -68,6 +68,17 @@ class SettingsFileTest {
     }
 
     @Test
+    void settingsAsLargeAsAShowAreNotRead() throws IOException {
+        Files.writeString(folder.resolve("settings.json"), "{\"theme\": \"" + "x".repeat(1_000_000) + "\"}");
+        assertThat(new SettingsFile(folder).read())
+                .isEqualTo(new SettingsFile.Reading(
+                        Settings.DEFAULT,
+                        folder.resolve("settings.json")
+                                + " is 1.1 MB large; the limit is 1 MB. Check that it is the right"
+                                + " file, or split it into smaller ones; the default settings are used"));
+    }
+
+    @Test
     void noSettingsAreTheDefaults() {
         assertThat(new SettingsFile(folder).read()).isEqualTo(new SettingsFile.Reading(Settings.DEFAULT, null));
     }

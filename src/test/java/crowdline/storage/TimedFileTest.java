@@ -49,6 +49,32 @@ class TimedFileTest {
     }
 
     @Test
+    void moreThanAnybodyTimesIsRefusedAtItsLine() {
+        Path file = folder.resolve("timed.csv");
+        assertThatThrownBy(() -> read("4,Loop.\n".repeat(900_000)))
+                .hasMessage(
+                        file + ", line 10001, column 1: the limit is 10,000 lines; check that it is the right file, or"
+                                + " split it into smaller ones");
+        assertThatThrownBy(() -> read("4,Loop.\n4," + "x".repeat(5_001)))
+                .hasMessage(file + ", line 2, column 3: this is 5,001 letters long; the limit is 5,000, so shorten it,"
+                        + " split it, or look for a missing quote or line end");
+        assertThatThrownBy(() -> read(",".repeat(9_000_000)))
+                .hasMessage(file
+                        + ", line 1, column 21: the line has more than 20 values; check that it is the right file");
+    }
+
+    @Test
+    void aFileOfLinesHasTheSameLimits() throws Exception {
+        assertThat(LinesFile.read(file("word\n\n".repeat(10_000)))).hasSize(10_000);
+        assertThatThrownBy(() -> LinesFile.read(file("word\n".repeat(10_001))))
+                .hasMessageEndingWith(
+                        ", line 10001: the limit is 10,000 lines; check that it is the right file, or split it"
+                                + " into smaller ones");
+        assertThatThrownBy(() -> LinesFile.read(file("x".repeat(9_000_000))))
+                .hasMessageContaining(", line 1: this is 9,000,000 letters long; the limit is 5,000");
+    }
+
+    @Test
     void anEmptyFileHasNoRows() throws Exception {
         assertThat(read("")).isEmpty();
         assertThat(read("\n \r\n")).isEmpty();
