@@ -29,6 +29,7 @@ public final class WordsModel {
     private @Nullable RemarkDraft draft;
     private WordsPlan plan = WordsPlan.NONE;
     private final FactList facts = new FactList();
+    private String refused = "";
 
     /**
      * @param file the name of the file, for the title
@@ -57,8 +58,7 @@ public final class WordsModel {
         RemarkDraft typed = draft;
         Optional<WordsView.RemarkPage> page = chosen == null || typed == null
                 ? Optional.empty()
-                : Optional.of(presenter.page(
-                        show.now(), chosen, place, typed, typed.read(chosen).problems(), plan));
+                : Optional.of(presenter.page(show.now(), chosen, place, typed, problems(typed, chosen), plan));
         return new WordsView(
                 file + (show.isUnsaved() ? ", not saved" : ""),
                 show.isUnsaved(),
@@ -72,6 +72,14 @@ public final class WordsModel {
                 chosen == null ? -1 : at,
                 page,
                 facts.view(show.now(), place, remark -> presenter.verdict(remark, place, plan)));
+    }
+
+    private List<String> problems(RemarkDraft typed, Remark chosen) {
+        List<String> problems = new ArrayList<>(typed.read(chosen).problems());
+        if (!refused.isEmpty()) {
+            problems.add(refused);
+        }
+        return problems;
     }
 
     /** Goes to a place, by its number in the view. */
@@ -91,6 +99,7 @@ public final class WordsModel {
 
     /** Goes to a remark of the place, by its number. */
     public void choose(int number) {
+        refused = "";
         at = Math.max(0, Math.min(number, remarks().size() - 1));
         Remark chosen = chosen();
         draft = chosen == null ? null : RemarkDraft.of(chosen);
@@ -115,8 +124,7 @@ public final class WordsModel {
         RemarkKind kind = place.kindOfNew(show.now());
         int where = remarks.isEmpty() ? 0 : kind == RemarkKind.CALL ? 0 : at + 1;
         remarks.add(where, Remark.of(place.freshId(show.now(), kind), kind, NEW_TEXT));
-        change(remarks, "");
-        choose(where);
+        insert(remarks, where);
     }
 
     /** Goes to a computed fact of the place, by its number. */
@@ -132,8 +140,7 @@ public final class WordsModel {
                 List<Remark> remarks = new ArrayList<>(remarks());
                 int where = remarks.isEmpty() ? 0 : at + 1;
                 remarks.add(where, FactList.remark(fact, show.now(), place));
-                change(remarks, "");
-                choose(where);
+                insert(remarks, where);
             } else {
                 choose(already.get());
             }
@@ -222,6 +229,16 @@ public final class WordsModel {
     private void step(EditedShow next) {
         if (take(next)) {
             choose(at);
+        }
+    }
+
+    /** Takes one remark more and goes to it; where there are as many as there may be, that is said and nothing changes. */
+    private void insert(List<Remark> remarks, int where) {
+        try {
+            change(remarks, "");
+            choose(where);
+        } catch (IllegalArgumentException e) {
+            refused = "No further remark can be added here: " + e.getMessage() + ".";
         }
     }
 

@@ -168,6 +168,23 @@ class WordsModelTest {
     }
 
     @Test
+    void oneRemarkMoreThanThereMayBeIsRefusedWithTheLimit() {
+        goToExplanationOfTheLoop();
+        while (loop().size() < 300) {
+            model.add();
+        }
+        assertThat(page().problems()).isEmpty();
+        model.add();
+        assertThat(loop()).hasSize(300);
+        assertThat(page().problems())
+                .containsExactly(
+                        "No further remark can be added here: remarks has 301 entries; the limit is 300, so take"
+                                + " some out.");
+        model.delete();
+        assertThat(page().problems()).isEmpty();
+    }
+
+    @Test
     void remarksAreDeletedAndMovedAndTakenBack() {
         model.choosePlace("a1", "f1");
         model.choose(2);
