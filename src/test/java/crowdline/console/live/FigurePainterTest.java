@@ -78,11 +78,49 @@ class FigurePainterTest {
         List<Spot> spots = new ArrayList<>(loop(900).spots());
         Collections.reverse(spots);
         upsideDown.set(2, new Stretch(spots));
-        assertThat(pixels(painted(new SideView(upsideDown, 0, null, 150.0)))).isEqualTo(pixels(painted(act)));
+        BufferedImage other = painted(new SideView(upsideDown, 0, null, 150.0));
+        assertThat(difference(other, painted(act)).isEmpty()).isTrue();
     }
 
-    private static int[] pixels(BufferedImage image) {
-        return image.getRGB(0, 0, WIDE, TALL, null, 0, WIDE);
+    /** A next figure that goes 200 m to the right below the loop, then back over it or straight up. */
+    private static SideView withNext(Spot... end) {
+        List<Spot> spots = new ArrayList<>(List.of(new Spot(-100, 200), new Spot(0, 200), new Spot(100, 200)));
+        spots.addAll(List.of(end));
+        return new SideView(List.of(loop(0), new Stretch(spots)), 0, null, 150.0);
+    }
+
+    @Test
+    void theNextFigureIsDrawnNoFurtherThanItsBeginning() {
+        BufferedImage over = painted(withNext(new Spot(-80, 330)));
+        BufferedImage past = painted(withNext(new Spot(90, 330)));
+        assertThat(covered(over, OTHER).isEmpty()).isFalse();
+        assertThat(difference(over, past).isEmpty())
+                .as("%s", difference(over, past))
+                .isTrue();
+    }
+
+    @Test
+    void theFiguresAfterTheNextAreNotDrawn() {
+        SideView two = act(null);
+        List<Stretch> more = new ArrayList<>(List.of(loop(0), loop(150), loop(-60), loop(40)));
+        BufferedImage without = painted(new SideView(two.stretches().subList(0, 2), 0, null, 150.0));
+        BufferedImage with = painted(new SideView(more, 0, null, 150.0));
+        assertThat(difference(with, without).isEmpty())
+                .as("%s", difference(with, without))
+                .isTrue();
+    }
+
+    /** Where two pictures differ. */
+    private static Rectangle difference(BufferedImage one, BufferedImage other) {
+        Rectangle all = new Rectangle(-1, -1);
+        for (int x = 0; x < WIDE; x++) {
+            for (int y = 0; y < TALL; y++) {
+                if (one.getRGB(x, y) != other.getRGB(x, y)) {
+                    all.add(x, y);
+                }
+            }
+        }
+        return all;
     }
 
     @Test
