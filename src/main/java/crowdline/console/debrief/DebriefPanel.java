@@ -147,7 +147,7 @@ public final class DebriefPanel extends JPanel {
         keys.setForeground(worn.palette().soft());
         runList.setCellRenderer(
                 new CellPainter<>(worn, isLarge(worn) ? 78 : 62, r -> r.title() + ", " + r.when(), DebriefPanel::run));
-        changeList.setCellRenderer(new CellPainter<>(worn, 84, Line::text, DebriefPanel::change));
+        changeList.setCellRenderer(new CellPainter<>(worn, 94, Line::text, DebriefPanel::change));
         remarkList.setCellRenderer(new CellPainter<>(
                 worn, isLarge(worn) ? 54 : 44, l -> l.mark().word() + ", " + l.text(), DebriefPanel::remark));
         for (JList<?> list : java.util.List.of(runList, changeList, remarkList)) {
@@ -206,7 +206,7 @@ public final class DebriefPanel extends JPanel {
         double named = isLarge(pen.appearance()) ? 0.66 : 0.55;
         Box top = inner.top(inner.h() * named);
         pen.midway(
-                pen.row(run.title(), TextRole.SMALL, true, top, 2),
+                pen.lines(run.title(), TextRole.SMALL, true, top, isLarge(pen.appearance()) ? 2 : 1),
                 top,
                 chosen ? pen.palette().onChosen() : pen.palette().text());
         Box under = inner.bottom(inner.h() * (0.97 - named));
@@ -218,7 +218,7 @@ public final class DebriefPanel extends JPanel {
 
     private static void change(Pen pen, Line line, Box box, boolean chosen) {
         Box inner = box.inset(pen.px(12), pen.px(4));
-        TextBlock text = pen.lines(line.text(), TextRole.BODY, false, inner, 4);
+        TextBlock text = pen.lines(line.text(), TextRole.BODY, false, inner, 5);
         pen.midway(
                 text, inner, chosen ? pen.palette().onChosen() : pen.palette().text());
     }
@@ -234,7 +234,7 @@ public final class DebriefPanel extends JPanel {
         double aside = inner.w() * 0.1;
         Box text = inner.rightOf(inner.w() * 0.21).leftOf(aside + pen.px(8));
         pen.midway(
-                pen.row(line.text(), TextRole.BODY, false, text, 3),
+                pen.lines(line.text(), TextRole.BODY, false, text, 2),
                 text,
                 chosen ? pen.palette().onChosen() : pen.palette().text());
         Box at = inner.right(aside);

@@ -16,7 +16,7 @@ final class WordsCells {
     private WordsCells() {}
 
     static CellPainter<PlaceView> places(Appearance appearance) {
-        return new CellPainter<>(appearance, 36, WordsCells::spoken, WordsCells::place);
+        return new CellPainter<>(appearance, isLarge(appearance) ? 43 : 36, WordsCells::spoken, WordsCells::place);
     }
 
     static CellPainter<RemarkRow> remarks(Appearance appearance) {
@@ -34,7 +34,7 @@ final class WordsCells {
     static CellPainter<FactRow> facts(Appearance appearance) {
         return new CellPainter<>(
                 appearance,
-                104,
+                110,
                 f -> f.text() + " " + f.number() + ". " + f.mark().word(),
                 WordsCells::fact);
     }
@@ -56,16 +56,16 @@ final class WordsCells {
         Box inner = box.inset(box.h() * 0.3, box.h() * 0.1);
         Box right = inner.right(inner.w() * 0.12);
         Box left = inner.leftOf(inner.w() * 0.12).rightOf(place.depth() * pen.px(14));
-        Box name = place.depth() < 2 ? left : left.rightOf(pen.px(26));
+        Box name = place.depth() < 2 ? left : left.rightOf(pen.sizePx(TextRole.LABEL) * 2);
         if (!place.number().isEmpty()) {
-            Box number = left.left(pen.px(22));
+            Box number = left.left(pen.sizePx(TextRole.LABEL) * 1.8);
             pen.midway(
                     pen.line(place.number(), TextRole.LABEL, false, number),
                     number,
                     chosen ? pen.palette().onChosen() : pen.palette().soft());
         }
         pen.midway(
-                pen.lines(place.name(), TextRole.BODY, place.depth() < 2, name, 2),
+                pen.lines(place.name(), TextRole.BODY, place.depth() < 2, name, isLarge(pen.appearance()) ? 2 : 1),
                 name,
                 chosen ? pen.palette().onChosen() : pen.palette().text());
         pen.atRight(
@@ -92,7 +92,7 @@ final class WordsCells {
             pen.mark(remark.verdict(), TextRole.LABEL, verdict, large ? 2 : 1);
         }
         Box words = inner.belowTop(inner.h() * (large ? 0.55 : 0.38));
-        pen.atTop(pen.row(remark.text(), TextRole.BODY, false, words, 3), words, text);
+        pen.atTop(pen.lines(remark.text(), TextRole.BODY, false, words, 2), words, text);
     }
 
     /** Whether words are so large that a row of the list has no room for two things beside each other. */

@@ -4,8 +4,10 @@ import crowdline.console.glossary.GlossaryView.EntryView;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.CellPainter;
 import crowdline.console.paint.Pen;
+import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import java.awt.Color;
 import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -121,7 +123,8 @@ public final class GlossaryPanel extends JPanel {
         JPanel left = new JPanel(
                 new MigLayout("insets 0, gap 0px " + appearance.room(8), "[0:0:,grow,fill]", "[][0:0:,grow,fill][]"));
         search.setFont(appearance.plain(TextRole.SMALL));
-        list.setCellRenderer(new CellPainter<>(appearance, 46, e -> e.name() + ", " + e.family(), GlossaryPanel::cell));
+        list.setCellRenderer(new CellPainter<>(
+                appearance, isLarge(appearance) ? 70 : 52, e -> e.name() + ", " + e.family(), GlossaryPanel::cell));
         list.setBackground(appearance.palette().stage());
         JScrollPane scroll = new JScrollPane(list);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
@@ -138,17 +141,25 @@ public final class GlossaryPanel extends JPanel {
 
     private static void cell(Pen pen, EntryView entry, Box box, boolean chosen) {
         Box inner = box.inset(pen.px(12), pen.px(4));
-        double family = inner.w() * 0.3;
-        Box left = inner.leftOf(family + pen.px(8));
+        boolean large = isLarge(pen.appearance());
+        Box family = large ? inner.bottom(inner.h() * 0.27) : inner.right(inner.w() * 0.36);
+        Box name = large ? inner.aboveBottom(family.h()) : inner.leftOf(family.w() + pen.px(8));
         pen.midway(
-                pen.lines(entry.name(), TextRole.SMALL, true, left, 2),
-                left,
+                pen.lines(entry.name(), TextRole.SMALL, true, name, 2),
+                name,
                 chosen ? pen.palette().onChosen() : pen.palette().text());
-        Box right = inner.right(family);
-        pen.atRight(
-                pen.line(entry.family(), TextRole.BODY, false, right),
-                right,
-                chosen ? pen.palette().onChosen() : pen.palette().soft());
+        TextBlock word = pen.line(entry.family(), TextRole.LABEL, false, family);
+        Color soft = chosen ? pen.palette().onChosen() : pen.palette().soft();
+        if (large) {
+            pen.midway(word, family, soft);
+        } else {
+            pen.atRight(word, family, soft);
+        }
+    }
+
+    /** Whether words are so large that a row has no room for two things beside each other. */
+    private static boolean isLarge(Appearance appearance) {
+        return appearance.zoom().percent() > 140;
     }
 
     private void choose(EntryView entry) {

@@ -146,11 +146,12 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
                     block(pen, entry.help(), false, helpPx, words.left(helpWidth), 2)
                             .sizePx());
         }
+        double keyPx = keyPx(pen, entries, new Box(0, 0, rest.w() * keysShare, each));
         for (int i = 0; i < entries.size(); i++) {
             Entry entry = entries.get(i);
             Box row = rest.belowTop(i * each).top(each);
             pen.fill(row.top(pen.px(1)), pen.palette().rule());
-            caps(pen, entry.keys(), row.left(row.w() * keysShare));
+            caps(pen, entry.keys(), keyPx, row.left(row.w() * keysShare));
             Box label = row.rightOf(row.w() * keysShare + pen.px(14)).left(labelWidth);
             pen.midway(
                     block(pen, entry.label(), true, labelPx, label, 1),
@@ -168,13 +169,31 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
         return pen.block(List.of(text), strong ? pen.strong() : pen.plain(), mostPx, pen.leastPx(), box, mostLines);
     }
 
-    private static void caps(Pen pen, List<String> keys, Box box) {
-        double height = Math.min(box.h() * 0.66, pen.px(28));
+    private static double capPx(Pen pen, Box row) {
+        return Math.min(row.h() * 0.66, pen.px(28));
+    }
+
+    /** The largest size at which the keys of every row fit their place. */
+    private static double keyPx(Pen pen, List<Entry> entries, Box row) {
+        double high = capPx(pen, row);
+        double sizePx = Math.min(pen.sizePx(TextRole.BODY), high * 0.8);
+        for (Entry entry : entries) {
+            double caps = entry.keys().size() * (high * 0.6 + pen.px(6));
+            double words = entry.keys().stream()
+                    .mapToDouble(key -> pen.widthPx(key, true, 100) / 100)
+                    .sum();
+            sizePx = Math.min(sizePx, (row.w() - caps) / words);
+        }
+        return Math.max(pen.leastPx(), sizePx);
+    }
+
+    private static void caps(Pen pen, List<String> keys, double sizePx, Box box) {
+        double height = capPx(pen, box);
         double x = box.x();
         for (String key : keys) {
             double room = Math.max(0, box.maxX() - x - height * 0.6);
             Box inside = new Box(x, box.midY() - height / 2, room, height);
-            TextBlock word = pen.line(key, TextRole.BODY, true, inside);
+            TextBlock word = pen.at(key, true, sizePx, inside, 1);
             if (!word.whole()) {
                 return;
             }

@@ -4,13 +4,16 @@ import crowdline.console.theme.Appearance;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
 import java.util.function.Function;
 import javax.swing.JList;
 import javax.swing.ListCellRenderer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Paints the cells of a list from views.
+ * Paints the cells of a list from views. All rows have the same sizes of type: what is too long for its row is cut with an
+ * ellipsis, and the whole of it is in the tooltip and read by a screen reader.
  *
  * @param <V> the view of one cell
  */
@@ -41,6 +44,7 @@ public final class CellPainter<V> implements ListCellRenderer<V> {
     @Override
     public Component getListCellRendererComponent(
             JList<? extends V> list, V value, int index, boolean isSelected, boolean cellHasFocus) {
+        surface.widthPx = list.getWidth();
         surface.chosen = isSelected;
         surface.focused = cellHasFocus;
         surface.show(value);
@@ -54,6 +58,7 @@ public final class CellPainter<V> implements ListCellRenderer<V> {
         private final transient Cell<V> cell;
         private boolean chosen;
         private boolean focused;
+        private int widthPx;
 
         Surface(Appearance worn, Function<V, String> words, Cell<V> cell) {
             super("Row", worn);
@@ -87,8 +92,22 @@ public final class CellPainter<V> implements ListCellRenderer<V> {
         }
 
         @Override
+        Pen pen(Graphics2D g, Appearance now, double windowScale, TextFit remembering) {
+            return Pen.ofRows(g, now, remembering);
+        }
+
+        /** The whole words of a row that is cut. */
+        @Override
         public @Nullable String getToolTipText() {
-            return null;
+            V shown = shown();
+            if (shown == null) {
+                return null;
+            }
+            Graphics2D g = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+            Pen pen = pen(g, worn, 1, new TextFit());
+            cell.paint(pen, shown, new Box(0, 0, widthPx, worn.px(heightPx)), chosen);
+            g.dispose();
+            return pen.hasCut() ? PlainText.tip(words.apply(shown)) : null;
         }
     }
 }

@@ -70,6 +70,11 @@ public abstract class Painted<V> extends JComponent implements Accessible {
         return worn.palette().ground();
     }
 
+    /** What it is painted with. */
+    Pen pen(Graphics2D g, Appearance worn, double windowScale, TextFit remembering) {
+        return new Pen(g, worn, windowScale, remembering);
+    }
+
     @Override
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
@@ -78,7 +83,7 @@ public abstract class Painted<V> extends JComponent implements Accessible {
             g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
             g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
             g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-            Pen pen = new Pen(g, appearance, scale, fit);
+            Pen pen = pen(g, appearance, scale, fit);
             Box box = new Box(0, 0, getWidth(), getHeight());
             pen.fill(box, ground(appearance));
             V shown = view;

@@ -26,12 +26,32 @@ public final class Pen {
     private final Appearance appearance;
     private final double scale;
     private final TextFit fit;
+    private final boolean ofRows;
+    private boolean cut;
 
     public Pen(Graphics2D g, Appearance appearance, double scale, TextFit fit) {
+        this(g, appearance, scale, fit, false);
+    }
+
+    private Pen(Graphics2D g, Appearance appearance, double scale, TextFit fit, boolean ofRows) {
+        this.ofRows = ofRows;
         this.g = g;
         this.appearance = appearance;
         this.scale = scale;
         this.fit = fit;
+    }
+
+    /**
+     * A pen for the rows of a list, which have one size whatever their words: a role has its size, or the largest at which
+     * its lines fit down the row, and what is too long is cut with an ellipsis.
+     */
+    static Pen ofRows(Graphics2D g, Appearance appearance, TextFit fit) {
+        return new Pen(g, appearance, 1, fit, true);
+    }
+
+    /** Whether anything written by its role was cut. */
+    boolean hasCut() {
+        return cut;
     }
 
     public Graphics2D surface() {
@@ -75,21 +95,20 @@ public final class Pen {
 
     /** One line of words at most as large as its role, laid out to fit across and down. */
     public TextBlock line(String text, TextRole role, boolean strong, Box box) {
-        return block(List.of(text), strong ? strong() : plain(), sizePx(role), leastPx(), box, 1);
+        return lines(text, role, strong, box, 1);
     }
 
     /** Several lines of words at most as large as their role. */
     public TextBlock lines(String text, TextRole role, boolean strong, Box box, int mostLines) {
-        return block(List.of(text), strong ? strong() : plain(), sizePx(role), leastPx(), box, mostLines);
-    }
-
-    /**
-     * Words of a row: what is the least size otherwise grows with the zoom here, and what does not fit is cut with an
-     * ellipsis, since small words in a large window help nobody.
-     */
-    public TextBlock row(String text, TextRole role, boolean strong, Box box, int mostLines) {
-        double least = leastPx() * appearance.zoom().factor();
-        return block(List.of(text), strong ? strong() : plain(), sizePx(role), least, box, mostLines);
+        if (!ofRows) {
+            return block(List.of(text), strong ? strong() : plain(), sizePx(role), leastPx(), box, mostLines);
+        }
+        double most = sizePx(role);
+        double highPx = lineHeightPx(strong, most) * mostLines;
+        double sizePx = highPx <= box.h() ? most : Math.max(leastPx(), most * box.h() / highPx);
+        TextBlock block = at(text, strong, sizePx, box, mostLines);
+        cut |= !block.whole();
+        return block;
     }
 
     /** Words in breaths, as large as fits between two sizes. */

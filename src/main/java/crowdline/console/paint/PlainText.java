@@ -8,6 +8,8 @@ import javax.swing.JTextArea;
 
 /** Text from files shown as it is: never read as HTML, never editable where it is only shown. */
 public final class PlainText {
+    private static final int TIP_PX = 400;
+
     private PlainText() {}
 
     /** Switches HTML off for a component that shows text from files. */
@@ -26,6 +28,12 @@ public final class PlainText {
         area.setBorder(null);
         area.getAccessibleContext().setAccessibleName(name);
         return area;
+    }
+
+    /** A tooltip of words from a file in lines that fit a screen: they are no HTML, whatever they look like. */
+    public static String tip(String text) {
+        return "<html><div style='width:" + TIP_PX + "px'>"
+                + text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;") + "</div>";
     }
 
     /** The same words with no line break between a number and its unit. */

@@ -25,7 +25,7 @@ final class PrepareCells {
 
     static CellPainter<FindingView> findings(Appearance appearance) {
         return new CellPainter<>(
-                appearance, 76, f -> f.mark().word() + ", " + f.where() + ": " + f.message(), PrepareCells::finding);
+                appearance, 90, f -> f.mark().word() + ", " + f.where() + ": " + f.message(), PrepareCells::finding);
     }
 
     static CellPainter<RemarkView> remarks(Appearance appearance) {
@@ -46,7 +46,7 @@ final class PrepareCells {
         pen.midway(pen.line(act.slot(), TextRole.LABEL, false, top), top, soft);
         Box bottom = inner.bottom(line);
         Box middle = inner.belowTop(line).aboveBottom(bottom.h());
-        pen.midway(pen.row(act.title(), TextRole.SMALL, true, middle, 2), middle, text);
+        pen.midway(pen.lines(act.title(), TextRole.SMALL, true, middle, large ? 2 : 1), middle, text);
         pen.midway(pen.line(act.performer() + ", " + act.airframe(), TextRole.LABEL, false, bottom), bottom, soft);
     }
 

@@ -73,6 +73,14 @@ final class FlyingBoard extends Painted<Flying> {
     private static void values(Pen pen, List<Value> values, Box box) {
         // Where is the longest of the four.
         double[] shares = {0.2, 0.23, 0.2, 0.37};
+        // One size for all four, the largest at which the longest fits.
+        double sizePx = pen.sizePx(TextRole.NEXT);
+        for (int i = 0; i < values.size() && i < shares.length; i++) {
+            Box cell = new Box(0, 0, box.w() * shares[i] - pen.px(10), box.h() * 0.68);
+            sizePx = Math.min(
+                    sizePx,
+                    pen.line(values.get(i).value(), TextRole.NEXT, true, cell).sizePx());
+        }
         double x = 0;
         for (int i = 0; i < values.size() && i < shares.length; i++) {
             Box cell = box.rightOf(x).left(box.w() * shares[i] - pen.px(10));
@@ -83,7 +91,7 @@ final class FlyingBoard extends Painted<Flying> {
                     label,
                     pen.palette().soft());
             Box below = cell.belowTop(cell.h() * 0.32);
-            TextBlock value = pen.line(values.get(i).value(), TextRole.NEXT, true, below);
+            TextBlock value = pen.at(values.get(i).value(), true, sizePx, below, 1);
             pen.midway(value, below, pen.palette().text());
         }
     }

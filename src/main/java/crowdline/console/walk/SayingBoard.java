@@ -135,16 +135,34 @@ final class SayingBoard extends Painted<Saying> {
 
     private static void score(Pen pen, List<ScoreLine> lines, Box box) {
         double each = Math.min(pen.sizePx(TextRole.VALUE) * 1.7, box.h() / lines.size());
+        double markPx = pen.sizePx(TextRole.VALUE);
+        double detailPx = pen.sizePx(TextRole.SMALL);
+        Box first = box.top(each);
+        Box detail = first.rightOf(pen.px(26));
+        // One size for every row, the largest at which the longest fits.
+        for (ScoreLine line : lines) {
+            Mark mark = line.mark();
+            if (mark == null) {
+                detailPx = Math.min(
+                        detailPx,
+                        pen.line(line.text(), TextRole.SMALL, false, detail).sizePx());
+            } else {
+                double most = Math.min(
+                        pen.sizePx(TextRole.VALUE),
+                        pen.line(mark.word(), TextRole.VALUE, true, first).sizePx());
+                markPx = Math.min(markPx, most * Math.min(1, first.w() / pen.widthPx(mark, most)));
+            }
+        }
         for (int i = 0; i < lines.size(); i++) {
             ScoreLine line = lines.get(i);
             Box row = box.belowTop(i * each).top(each);
             Mark mark = line.mark();
             if (mark != null) {
-                pen.mark(mark, TextRole.VALUE, row);
+                pen.mark(mark, markPx, row);
             } else {
                 Box text = row.rightOf(pen.px(26));
                 pen.midway(
-                        pen.line(line.text(), TextRole.SMALL, false, text),
+                        pen.at(line.text(), false, detailPx, text, 1),
                         text,
                         pen.palette().text());
             }
