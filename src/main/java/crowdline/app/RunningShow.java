@@ -64,6 +64,9 @@ final class RunningShow implements AutoCloseable {
     private final Planner planner = new Planner();
     private final InstantSource clock;
     private final AtomicBoolean asked = new AtomicBoolean();
+    /** What keeps a plan from being made does so every second; it is logged once. */
+    private final AtomicBoolean unplanned = new AtomicBoolean();
+
     private final ScheduledExecutorService planning = Executors.newSingleThreadScheduledExecutor(work -> {
         Thread thread = new Thread(work, "plan");
         thread.setDaemon(true);
@@ -146,9 +149,12 @@ final class RunningShow implements AutoCloseable {
             } else if (plan.equals(Plan.NOT_YET)) {
                 plan = Plan.EMPTY;
             }
+            unplanned.set(false);
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             // The root of the thread: without a new plan the old one stays, and the show goes on.
-            LOG.log(System.Logger.Level.ERROR, "What to say could not be planned", e);
+            if (!unplanned.getAndSet(true)) {
+                LOG.log(System.Logger.Level.ERROR, "What to say could not be planned", e);
+            }
         }
     }
 

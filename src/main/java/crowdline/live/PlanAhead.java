@@ -30,6 +30,8 @@ import org.jspecify.annotations.Nullable;
 public final class PlanAhead {
     /** So long before its slot an act is first talked about, seconds. Tuned: a welcome and what the gaps hold. */
     static final double TALK_BEFORE_S = 180;
+    /** An act further off than this is on another day, seconds; when its figures begin is not yet planned for. */
+    private static final double ANOTHER_DAY_S = 86_400;
     /** Shortest a text counts for, seconds: a word. */
     private static final double LEAST_S = 0.2;
 
@@ -146,7 +148,7 @@ public final class PlanAhead {
         for (Upcoming ahead : now.upcoming()) {
             Double inS = ahead.inS();
             FigureTime time = time(times, ahead.figureId());
-            if (inS != null && time != null) {
+            if (inS != null && inS < ANOTHER_DAY_S && time != null) {
                 slots.add(Slot.of(time.startingAt(now.nowS() + inS + shiftS), quiets(act, ahead.figureId())));
             }
         }

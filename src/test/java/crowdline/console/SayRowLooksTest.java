@@ -18,6 +18,7 @@ import java.awt.Component;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -43,7 +44,10 @@ class SayRowLooksTest {
         panel.setSize(1280, 740);
         panel.wear(appearance);
         panel.show(view);
-        Component row = panel.getComponent(2);
+        Component row = Arrays.stream(panel.getComponents())
+                .filter(c -> "Say now".equals(c.getAccessibleContext().getAccessibleName()))
+                .findFirst()
+                .orElseThrow();
         BufferedImage image = new BufferedImage(row.getWidth(), row.getHeight(), BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         row.print(new WordsOnSurface(g, written));

@@ -3,8 +3,10 @@ package crowdline.live;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.patter.Form;
+import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.patter.PlanRequest;
+import crowdline.patter.Planner;
 import crowdline.patter.Slot;
 import crowdline.patter.SpokenLength;
 import crowdline.show.Act;
@@ -162,6 +164,19 @@ class PlanAheadTest {
     @Test
     void beforeTheActItsFiguresAreCountedFromTheSlot() {
         assertThat(request(Played.waiting(), 45).slots().get(0)).isEqualTo(new Slot("loop", 60, 70, 69, 71, List.of()));
+    }
+
+    @Test
+    void nothingIsPlannedForAnActOfAnotherDayAndWhatAKeyTookIsStillSaid() {
+        Played far = Played.waiting()
+                .with(
+                        new FlightEvent.ActChosen(2, "first", "full", Played.FIGURES, 60 + 200 * 86_400.0),
+                        new TalkEvent.FillerTaken(40, "once", RemarkForm.FULL));
+        PlanRequest request = request(far, 45);
+
+        assertThat(request.slots()).isEmpty();
+        Plan plan = new Planner().plan(request);
+        assertThat(plan.placed()).extracting(Placed::remarkId).contains("once");
     }
 
     @Test

@@ -94,9 +94,12 @@ final class NowWords {
         Mark slot = day.isToday()
                 ? new Mark(Form.RING, Tone.CALM, "Slot " + act.slotStart())
                 : new Mark(Form.DIAMOND, Tone.CAUTION, "Not today");
-        String look = (day.isToday()
-                        ? act.title() + ": " + words.who(act) + "."
-                        : day.told(words.show().date())) + " " + howItBegins(moment);
+        String look = act.title()
+                + (day.isToday()
+                        ? ": " + words.who(act) + "."
+                        : ". " + day.told(words.show().date()))
+                + " "
+                + howItBegins(moment);
         SideView side = sheet.at(-1, 0, moment.tracking().craft());
         String caption = caption("Before the act", moment, act);
         double aheadS = toSlotS == null ? 0 : Math.max(0, toSlotS);
