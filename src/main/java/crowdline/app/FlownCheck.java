@@ -37,6 +37,9 @@ final class FlownCheck {
     /** Beyond this nobody sees an aircraft from the crowd line. */
     private static final double OUT_OF_SIGHT_M = 12_000;
 
+    /** A day of flying, every variant counted: more than any show has, and what the memory holds. */
+    private static final double MOST_FLOWN_S = 24 * 3600;
+
     private static final double TEN = 10;
     private static final double HIGHEST_ENTRY_FT = 12_000;
 
@@ -55,8 +58,10 @@ final class FlownCheck {
         List<Finding> all = new ArrayList<>(ShowRules.check(show, catalogue));
         FlownCheck check =
                 new FlownCheck(show, (act, variant) -> new Predictor(show, catalogue, act, variant).predict());
-        check.everyVariant(check::predicted);
-        check.everyVariant(check::slips);
+        check.everyVariant((act, variant, flight, path) -> {
+            check.predicted(act, flight, path);
+            check.slips(act, variant, flight, path);
+        });
         all.addAll(check.found);
         return all;
     }
@@ -77,30 +82,46 @@ final class FlownCheck {
 
     /** Told of a variant of an act, with the path of the act. */
     private interface Variants {
-        void see(Act act, Variant variant, String path);
+        void see(Act act, Variant variant, Flight flight, String path);
     }
 
     private void everyVariant(Variants seen) {
+        double totalS = 0;
         for (int a = 0; a < show.acts().size(); a++) {
             Act act = show.acts().get(a);
             if (show.airframe(act.airframe()).isPresent()) {
                 for (Variant variant : act.variants()) {
-                    seen.see(act, variant, "acts[" + a + "]");
+                    Flight flight = flights.apply(act, variant);
+                    totalS += flight.totalS();
+                    if (totalS > MOST_FLOWN_S) {
+                        found.add(tooLong(act));
+                        return;
+                    }
+                    seen.see(act, variant, flight, "acts[" + a + "]");
                 }
             }
         }
     }
 
-    private void predicted(Act act, Variant variant, String path) {
-        for (FlightFinding f : flights.apply(act, variant).findings()) {
+    private static Finding tooLong(Act act) {
+        return new Finding(
+                Severity.ERROR,
+                "too-long-a-show",
+                "the acts up to \"" + act.title()
+                        + "\" are predicted to last more than 24 hours together, every variant"
+                        + " counted; that is the limit, so check their times or split the show",
+                "acts");
+    }
+
+    private void predicted(Act act, Flight flight, String path) {
+        for (FlightFinding f : flight.findings()) {
             if (f.severity() == Severity.ERROR) {
                 found.add(new Finding(f.severity(), f.code(), f.message(), path(act, f.figureId(), path)));
             }
         }
     }
 
-    private void slips(Act act, Variant variant, String path) {
-        Flight flight = flights.apply(act, variant);
+    private void slips(Act act, Variant variant, Flight flight, String path) {
         if (isBelowGround(flight)) {
             entry(act, variant, flight, path + ".entry.heightFt");
         }

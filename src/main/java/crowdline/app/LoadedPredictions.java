@@ -36,7 +36,7 @@ record LoadedPredictions(LoadedShow loaded) implements PreparePresenter.Predicti
 
     private PassesView view(Act act, Variant variant, Prediction prediction) {
         PassesPresenter presenter = new PassesPresenter(
-                id -> prediction.flight().figure(id).map(FigureFlight::name).orElse(id),
+                id -> prediction.outline().figure(id).map(FigureFlight::name).orElse(id),
                 loaded.show().venue().timeZone());
         return presenter.view(prediction.learned(), LearnedTimes.ofAct(loaded.passes(), act.id(), variant.name()));
     }
@@ -47,7 +47,7 @@ record LoadedPredictions(LoadedShow loaded) implements PreparePresenter.Predicti
         for (Act act : loaded.show().acts()) {
             for (Variant variant : act.variants()) {
                 loaded.prediction(act.id(), variant.name())
-                        .ifPresent(p -> p.flight().findings().forEach(f -> found.add(found(act, f))));
+                        .ifPresent(p -> p.outline().findings().forEach(f -> found.add(found(act, f))));
             }
         }
         return found;

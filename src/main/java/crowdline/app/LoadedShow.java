@@ -230,9 +230,9 @@ final class LoadedShow {
                                 .map(p -> new Tour(
                                         act,
                                         variant,
-                                        p.flight(),
+                                        p::flight,
                                         p.times(),
-                                        p.sheet(),
+                                        p::sheet,
                                         p.learned().passes()))))
                 .toList();
     }

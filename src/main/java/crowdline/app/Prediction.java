@@ -10,6 +10,7 @@ import crowdline.timing.FigureTime;
 import crowdline.timing.LearnedTimes;
 import crowdline.timing.Pass;
 import crowdline.timing.PredictedTimes;
+import java.lang.ref.SoftReference;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -26,14 +27,18 @@ final class Prediction {
     private static final long SEED = 1;
 
     private final Predictor predictor;
-    private final Flight flight;
-    private final ActSheet sheet;
+    private final Flight outline;
+    private final double crowdM;
+    private volatile SoftReference<Flown> flown;
     private final int firstFlights;
     private final Supplier<List<Pass>> passes;
     private final Function<Flight, Map<String, String>> lookedFor;
     private volatile Map<String, String> where = Map.of();
     private volatile @Nullable Varied varied;
     private volatile @Nullable Taught taught;
+
+    /** What takes most of the room, and is flown again in a moment where the memory was needed for something else. */
+    private record Flown(Flight flight, ActSheet sheet) {}
 
     /** What varied flights gave. */
     private record Varied(List<Spread.Band> bands, ActTimes times) {}
@@ -57,16 +62,39 @@ final class Prediction {
         this.predictor = predictor;
         this.passes = passes;
         this.firstFlights = firstFlights;
-        flight = predictor.predict();
-        sheet = ActSheet.of(flight, crowdM);
+        this.crowdM = crowdM;
+        Flown first = fly();
+        flown = new SoftReference<>(first);
+        Flight flight = first.flight();
+        outline = new Flight(flight.actId(), flight.variant(), flight.figures(), List.of(), flight.findings());
     }
 
+    private Flown fly() {
+        Flight flight = predictor.predict();
+        return new Flown(flight, ActSheet.of(flight, crowdM));
+    }
+
+    private Flown flown() {
+        Flown known = flown.get();
+        if (known == null) {
+            known = fly();
+            flown = new SoftReference<>(known);
+        }
+        return known;
+    }
+
+    /** The flight with its samples, which are flown again if they were given up meanwhile. */
     Flight flight() {
-        return flight;
+        return flown().flight();
+    }
+
+    /** The flight without its samples. */
+    Flight outline() {
+        return outline;
     }
 
     ActSheet sheet() {
-        return sheet;
+        return flown().sheet();
     }
 
     /** When each figure is flown, with its band: as the passes have it, else as predicted. */
@@ -100,14 +128,14 @@ final class Prediction {
 
     /** How long a figure takes, seconds; not a number if nobody predicted it. Without passes it needs no bands. */
     double durationS(String figureId) {
-        if (passes.get().stream().anyMatch(p -> p.teaches() && p.isOf(flight.actId(), flight.variant()))) {
+        if (passes.get().stream().anyMatch(p -> p.teaches() && p.isOf(outline.actId(), outline.variant()))) {
             return times().figures().stream()
                     .filter(f -> f.figureId().equals(figureId))
                     .mapToDouble(FigureTime::durationS)
                     .findFirst()
                     .orElse(Double.NaN);
         }
-        for (FigureFlight figure : flight.figures()) {
+        for (FigureFlight figure : outline.figures()) {
             if (figure.figureId().equals(figureId)) {
                 return PredictedTimes.durationS(figure);
             }
@@ -117,8 +145,8 @@ final class Prediction {
 
     /** Flies so many varied flights for the bands; takes a moment. */
     void refine(int flights) {
-        varied = flown(flights);
-        where = lookedFor.apply(flight);
+        varied = varied(flights);
+        where = lookedFor.apply(flight());
     }
 
     /** Where the crowd looks as a figure begins; empty until {@link #refine} has worked it out. */
@@ -134,15 +162,15 @@ final class Prediction {
     private synchronized Varied firstVaried() {
         Varied known = varied;
         if (known == null) {
-            known = flown(firstFlights);
+            known = varied(firstFlights);
             varied = known;
         }
         return known;
     }
 
-    private Varied flown(int flights) {
+    private Varied varied(int flights) {
         List<Spread.Band> bands =
                 new Spread(predictor, SEED).fly(flights, share -> {}).bands();
-        return new Varied(bands, PredictedTimes.of(flight, bands));
+        return new Varied(bands, PredictedTimes.of(outline, bands));
     }
 }

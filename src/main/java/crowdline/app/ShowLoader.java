@@ -2,6 +2,7 @@ package crowdline.app;
 
 import crowdline.console.prepare.PreparePresenter.Found;
 import crowdline.show.Catalogue;
+import crowdline.show.Finding;
 import crowdline.show.Severity;
 import crowdline.show.Show;
 import crowdline.show.ShowRules;
@@ -113,7 +114,11 @@ final class ShowLoader {
         }
         reading.with(ShowRules.check(show, catalogue.get())).findings().forEach(f -> findings.add(found(f)));
         LoadedShow loaded = loading.apply(show);
-        reading.document().locate(FlownCheck.slips(loaded)).forEach(f -> findings.add(found(f)));
+        List<Finding> flown = FlownCheck.slips(loaded);
+        reading.document().locate(flown).forEach(f -> findings.add(found(f)));
+        if (flown.stream().anyMatch(f -> f.severity() == Severity.ERROR)) {
+            return new Result(file, null, findings);
+        }
         findings.addAll(learn(file, loaded));
         return new Result(file, loaded, findings);
     }
