@@ -145,8 +145,7 @@ public final class DebriefPanel extends JPanel {
         said.setFont(worn.strong(TextRole.BODY));
         keys.setFont(worn.plain(TextRole.LABEL));
         keys.setForeground(worn.palette().soft());
-        runList.setCellRenderer(
-                new CellPainter<>(worn, isLarge(worn) ? 78 : 62, r -> r.title() + ", " + r.when(), DebriefPanel::run));
+        runList.setCellRenderer(new CellPainter<>(worn, 78, r -> r.title() + ", " + r.when(), DebriefPanel::run));
         changeList.setCellRenderer(new CellPainter<>(worn, 94, Line::text, DebriefPanel::change));
         remarkList.setCellRenderer(new CellPainter<>(
                 worn, isLarge(worn) ? 54 : 44, l -> l.mark().word() + ", " + l.text(), DebriefPanel::remark));
@@ -203,13 +202,12 @@ public final class DebriefPanel extends JPanel {
 
     private static void run(Pen pen, RunView run, Box box, boolean chosen) {
         Box inner = box.inset(pen.px(12), pen.px(4));
-        double named = isLarge(pen.appearance()) ? 0.66 : 0.55;
-        Box top = inner.top(inner.h() * named);
+        Box top = inner.top(inner.h() * 0.66);
         pen.midway(
-                pen.lines(run.title(), TextRole.SMALL, true, top, isLarge(pen.appearance()) ? 2 : 1),
+                pen.lines(run.title(), TextRole.SMALL, true, top, 2),
                 top,
                 chosen ? pen.palette().onChosen() : pen.palette().text());
-        Box under = inner.bottom(inner.h() * (0.97 - named));
+        Box under = inner.bottom(inner.h() * 0.31);
         pen.midway(
                 pen.line(run.when(), TextRole.BODY, false, under),
                 under,
@@ -231,7 +229,7 @@ public final class DebriefPanel extends JPanel {
         } else {
             pen.mark(line.mark(), TextRole.BODY, state, 2);
         }
-        double aside = inner.w() * 0.1;
+        double aside = Math.max(inner.w() * 0.1, pen.sizePx(TextRole.BODY) * 5);
         Box text = inner.rightOf(inner.w() * 0.21).leftOf(aside + pen.px(8));
         pen.midway(
                 pen.lines(line.text(), TextRole.BODY, false, text, 2),

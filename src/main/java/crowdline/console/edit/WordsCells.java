@@ -53,19 +53,21 @@ final class WordsCells {
     }
 
     private static void place(Pen pen, PlaceView place, Box box, boolean chosen) {
-        Box inner = box.inset(box.h() * 0.3, box.h() * 0.1);
+        boolean large = isLarge(pen.appearance());
+        Box inner = box.inset(pen.px(10), box.h() * 0.1);
         Box right = inner.right(inner.w() * 0.12);
-        Box left = inner.leftOf(inner.w() * 0.12).rightOf(place.depth() * pen.px(14));
-        Box name = place.depth() < 2 ? left : left.rightOf(pen.sizePx(TextRole.LABEL) * 2);
+        // Large names need the whole width; the numbers show well enough what is a figure.
+        Box left = inner.leftOf(inner.w() * 0.12).rightOf(place.depth() * pen.px(large ? 2 : 14));
+        Box name = place.depth() < 2 ? left : left.rightOf(pen.sizePx(TextRole.LABEL) * 1.7);
         if (!place.number().isEmpty()) {
-            Box number = left.left(pen.sizePx(TextRole.LABEL) * 1.8);
+            Box number = left.left(pen.sizePx(TextRole.LABEL) * 1.5);
             pen.midway(
                     pen.line(place.number(), TextRole.LABEL, false, number),
                     number,
                     chosen ? pen.palette().onChosen() : pen.palette().soft());
         }
         pen.midway(
-                pen.lines(place.name(), TextRole.BODY, place.depth() < 2, name, isLarge(pen.appearance()) ? 2 : 1),
+                pen.lines(place.name(), TextRole.BODY, place.depth() < 2, name, large ? 2 : 1),
                 name,
                 chosen ? pen.palette().onChosen() : pen.palette().text());
         pen.atRight(

@@ -17,6 +17,10 @@ import java.util.stream.Stream;
 /** Paints what every key does, over the whole place. The keys go on working while it is shown. */
 public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
     private static final double LEARNED_PX = 46;
+    /** Keys take no more of a column than this share, and keys and names together no more than that. */
+    private static final double MOST_KEYS = 0.4;
+
+    private static final double MOST_WORDS = 0.56;
 
     /**
      * What is on it.
@@ -120,41 +124,37 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
             rest = rest.aboveBottom(foot.h() + pen.px(4));
         }
         double left = rest.w() * 0.56;
-        column(pen, v.place(), v.here(), rest.left(left - pen.px(20)), 0.32);
-        column(pen, "Everywhere", v.window(), rest.rightOf(left + pen.px(20)), 0.27);
+        column(pen, v.place(), v.here(), rest.left(left - pen.px(20)));
+        column(pen, "Everywhere", v.window(), rest.rightOf(left + pen.px(20)));
     }
 
-    private static void column(Pen pen, String caption, List<Entry> entries, Box box, double keysShare) {
+    private static void column(Pen pen, String caption, List<Entry> entries, Box box) {
         Box top = box.top(pen.px(26));
         pen.midway(
                 pen.line(caption, TextRole.VALUE, true, top), top, pen.palette().text());
         Box rest = box.belowTop(pen.px(32));
         double each = Math.min(rest.h() / entries.size(), pen.px(46));
-        Box words = new Box(0, 0, rest.w() * (1 - keysShare) - pen.px(14), each - pen.px(4));
-        double labelWidth = words.w() * 0.38;
-        double helpWidth = words.w() * 0.6;
+        double gap = pen.px(14);
         // One size for every row, the largest at which the longest fits.
-        double labelPx = pen.sizePx(TextRole.SMALL);
-        double helpPx = pen.sizePx(TextRole.BODY);
+        double keyPx = keyPx(pen, entries, new Box(0, 0, rest.w() * MOST_KEYS, each));
+        double keysWidth = longest(pen, entries, keyPx, each);
+        double labelPx = labelPx(pen, entries, rest.w() * MOST_WORDS - keysWidth - gap, each);
+        double labelWidth = widest(pen, entries, labelPx);
+        double helpWidth = rest.w() - keysWidth - labelWidth - 2 * gap;
+        double helpPx = labelPx;
+        Box place = new Box(0, 0, helpWidth, each - pen.px(4));
         for (Entry entry : entries) {
-            labelPx = Math.min(
-                    labelPx,
-                    block(pen, entry.label(), true, labelPx, words.left(labelWidth), 1)
-                            .sizePx());
             helpPx = Math.min(
-                    helpPx,
-                    block(pen, entry.help(), false, helpPx, words.left(helpWidth), 2)
-                            .sizePx());
+                    helpPx, block(pen, entry.help(), false, helpPx, place, 2).sizePx());
         }
-        double keyPx = keyPx(pen, entries, new Box(0, 0, rest.w() * keysShare, each));
         for (int i = 0; i < entries.size(); i++) {
             Entry entry = entries.get(i);
             Box row = rest.belowTop(i * each).top(each);
             pen.fill(row.top(pen.px(1)), pen.palette().rule());
-            caps(pen, entry.keys(), keyPx, row.left(row.w() * keysShare));
-            Box label = row.rightOf(row.w() * keysShare + pen.px(14)).left(labelWidth);
+            caps(pen, entry.keys(), keyPx, row.left(keysWidth));
+            Box label = row.rightOf(keysWidth + gap).left(labelWidth);
             pen.midway(
-                    block(pen, entry.label(), true, labelPx, label, 1),
+                    pen.at(entry.label(), true, labelPx, label, 1),
                     label,
                     pen.palette().text());
             Box help = row.right(helpWidth);
@@ -169,26 +169,54 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
         return pen.block(List.of(text), strong ? pen.strong() : pen.plain(), mostPx, pen.leastPx(), box, mostLines);
     }
 
-    private static double capPx(Pen pen, Box row) {
-        return Math.min(row.h() * 0.66, pen.px(28));
+    private static double capPx(Pen pen, double rowPx) {
+        return Math.min(rowPx * 0.66, pen.px(28));
+    }
+
+    /** How wide the keys of a row are. */
+    private static double capsPx(Pen pen, List<String> keys, double sizePx, double rowPx) {
+        double high = capPx(pen, rowPx);
+        return keys.stream()
+                .mapToDouble(key -> Math.max(high, pen.widthPx(key, true, sizePx) + high * 0.6) + pen.px(6))
+                .sum();
     }
 
     /** The largest size at which the keys of every row fit their place. */
     private static double keyPx(Pen pen, List<Entry> entries, Box row) {
-        double high = capPx(pen, row);
-        double sizePx = Math.min(pen.sizePx(TextRole.BODY), high * 0.8);
-        for (Entry entry : entries) {
-            double caps = entry.keys().size() * (high * 0.6 + pen.px(6));
-            double words = entry.keys().stream()
-                    .mapToDouble(key -> pen.widthPx(key, true, 100) / 100)
-                    .sum();
-            sizePx = Math.min(sizePx, (row.w() - caps) / words);
+        double sizePx = Math.min(pen.sizePx(TextRole.BODY), capPx(pen, row.h()) * 0.8);
+        while (sizePx > pen.leastPx() && longest(pen, entries, sizePx, row.h()) > row.w()) {
+            sizePx -= 0.5;
         }
         return Math.max(pen.leastPx(), sizePx);
     }
 
+    private static double longest(Pen pen, List<Entry> entries, double sizePx, double rowPx) {
+        return entries.stream()
+                .mapToDouble(e -> capsPx(pen, e.keys(), sizePx, rowPx))
+                .max()
+                .orElse(0);
+    }
+
+    /** The largest size at which every label fits a width. */
+    private static double labelPx(Pen pen, List<Entry> entries, double widthPx, double rowPx) {
+        double sizePx = Math.min(pen.sizePx(TextRole.BODY) * 1.1, rowPx * 0.5);
+        while (sizePx > pen.leastPx() && widest(pen, entries, sizePx) > widthPx) {
+            sizePx -= 0.5;
+        }
+        return Math.max(pen.leastPx(), sizePx);
+    }
+
+    private static double widest(Pen pen, List<Entry> entries, double sizePx) {
+        // A whole pixel more, so that no rounding cuts a label in a box of just this width.
+        return 1
+                + entries.stream()
+                        .mapToDouble(e -> pen.widthPx(e.label(), true, sizePx))
+                        .max()
+                        .orElse(0);
+    }
+
     private static void caps(Pen pen, List<String> keys, double sizePx, Box box) {
-        double height = capPx(pen, box);
+        double height = capPx(pen, box.h());
         double x = box.x();
         for (String key : keys) {
             double room = Math.max(0, box.maxX() - x - height * 0.6);

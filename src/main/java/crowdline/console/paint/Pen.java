@@ -105,7 +105,7 @@ public final class Pen {
         }
         double most = sizePx(role);
         double highPx = lineHeightPx(strong, most) * mostLines;
-        double sizePx = highPx <= box.h() ? most : Math.max(leastPx(), most * box.h() / highPx);
+        double sizePx = highPx <= box.h() ? most : Math.max(leastPx(), 0.999 * most * box.h() / highPx);
         TextBlock block = at(text, strong, sizePx, box, mostLines);
         cut |= !block.whole();
         return block;

@@ -18,7 +18,7 @@ final class PrepareCells {
     static CellPainter<ActView> acts(Appearance appearance) {
         return new CellPainter<>(
                 appearance,
-                isLarge(appearance) ? 73 : 66,
+                isLarge(appearance) ? 73 : 86,
                 a -> a.slot() + ", " + a.title() + ", " + a.performer(),
                 PrepareCells::act);
     }
@@ -40,13 +40,13 @@ final class PrepareCells {
         Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
         Color soft = chosen ? pen.palette().onChosen() : pen.palette().soft();
         boolean large = isLarge(pen.appearance());
-        Box inner = box.inset(pen.sizePx(TextRole.BODY) * 0.8, box.h() * (large ? 0.06 : 0.1));
-        double line = inner.h() * (large ? 0.23 : 0.3);
+        Box inner = box.inset(pen.sizePx(TextRole.BODY) * 0.8, box.h() * 0.06);
+        double line = inner.h() * (large ? 0.23 : 0.21);
         Box top = inner.top(line);
         pen.midway(pen.line(act.slot(), TextRole.LABEL, false, top), top, soft);
         Box bottom = inner.bottom(line);
         Box middle = inner.belowTop(line).aboveBottom(bottom.h());
-        pen.midway(pen.lines(act.title(), TextRole.SMALL, true, middle, large ? 2 : 1), middle, text);
+        pen.midway(pen.lines(act.title(), TextRole.SMALL, true, middle, 2), middle, text);
         pen.midway(pen.line(act.performer() + ", " + act.airframe(), TextRole.LABEL, false, bottom), bottom, soft);
     }
 

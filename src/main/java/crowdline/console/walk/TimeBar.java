@@ -102,11 +102,16 @@ final class TimeBar extends Painted<Bar> {
         }
         Box inside = piece.inset(pen.px(4), pen.px(3)).aboveBottom(pen.px(5));
         if (inside.w() > pen.sizePx(TextRole.LABEL) * LETTERS * 0.6) {
-            TextBlock name = pen.lines(figure.name(), TextRole.LABEL, figure.current(), inside, 3);
-            pen.midway(
-                    name,
-                    inside,
-                    figure.current() ? pen.palette().onChosen() : pen.palette().text());
+            // All names have one size; one without room is left out, since half a name helps nobody.
+            TextBlock name = pen.at(figure.name(), figure.current(), pen.sizePx(TextRole.LABEL), inside, 3);
+            if (name.whole()) {
+                pen.midway(
+                        name,
+                        inside,
+                        figure.current()
+                                ? pen.palette().onChosen()
+                                : pen.palette().text());
+            }
         }
     }
 }
