@@ -29,6 +29,13 @@ class BoundedFlightTest {
                                 + " which");
     }
 
+    /** The engine of a ship on a kite as large as a field: every number of it is finite, and each step a fraction of a millisecond. */
+    @Test
+    void whatTakesMoreStepsThanAnyAircraftIsGivenUp() {
+        Body kite = Rig.body(20, 2_000, 1, 0.06, new Propeller(5e7, 15, 1_000, true));
+        assertThat(whyNot(kite, 40, Rig.line(Element.Until.SECONDS, 600))).startsWith("cannot be computed in the line");
+    }
+
     @Test
     void aSpeedBeyondAllNumbersIsNotComputed() {
         assertThat(whyNot(Rig.body(700, 10, 0.03, 0.06), 1e200, Rig.line(Element.Until.SECONDS, 20)))

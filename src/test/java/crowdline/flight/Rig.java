@@ -25,12 +25,16 @@ final class Rig {
 
     /** A body without power whose wing never stalls. */
     static Body body(double massKg, double areaM2, double cd0, double k) {
+        return body(massKg, areaM2, cd0, k, new Propeller(0, 1, 1, true));
+    }
+
+    static Body body(double massKg, double areaM2, double cd0, double k, Propeller propeller) {
         return new Body(
                 massKg,
                 areaM2,
                 8,
                 6,
-                new Propeller(0, 1, 1, true),
+                propeller,
                 cd0,
                 k,
                 1e14,
