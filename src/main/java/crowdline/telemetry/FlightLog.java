@@ -2,6 +2,7 @@ package crowdline.telemetry;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
@@ -15,6 +16,9 @@ import java.util.regex.Pattern;
 public record FlightLog(LogFormat format, List<Fix> fixes, HeightKind heightKind, List<LogNote> notes) {
     /** Bytes. Hours at 25 fixes a second in the wordiest format stay below it. */
     public static final int LARGEST = 24 << 20;
+
+    /** Five hours at ten a second, which are followed in a moment. */
+    private static final int MOST_FIXES = 200_000;
 
     /** Where the kind of file shows at the latest, characters. */
     private static final int HEAD = 1 << 16;
@@ -46,6 +50,19 @@ public record FlightLog(LogFormat format, List<Fix> fixes, HeightKind heightKind
         if (bytes.length == 0) {
             throw new FlightLogException(name + " is empty; export the flight again");
         }
+        FlightLog log = readWhole(bytes, name, igcHeight);
+        if (log.fixes().size() > MOST_FIXES) {
+            throw new FlightLogException(String.format(
+                    Locale.UK,
+                    "%s holds %,d positions; a flight log has at most %,d, so cut it to the flight",
+                    name,
+                    log.fixes().size(),
+                    MOST_FIXES));
+        }
+        return log;
+    }
+
+    private static FlightLog readWhole(byte[] bytes, String name, IgcHeight igcHeight) throws FlightLogException {
         String head = new String(bytes, 0, Math.min(bytes.length, HEAD), StandardCharsets.ISO_8859_1);
         if (GpxLog.looksLike(head)) {
             return new GpxLog(name).read(bytes);

@@ -2,6 +2,7 @@ package crowdline.telemetry;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -52,6 +53,19 @@ class FlightLogTest {
         byte[] bytes = Nmea.bytes(Nmea.sentence("GPGGA,,4807.038,N,01131.000,E,1,08,0.9,545.4,M,46.9,M,,"));
 
         assertThat(Logs.refusal(bytes, "a.log", IgcHeight.GNSS)).contains("no position with a time and a height");
+    }
+
+    @Test
+    void aWeekOfPositionsIsRefusedWithItsCount() {
+        StringBuilder week = new StringBuilder("AXXX001\r\nHFDTE271126\r\n");
+        for (int i = 0; i < 600_000; i++) {
+            int s = i % 86_400;
+            String clock = String.valueOf(1_000_000 + s / 3600 * 10_000 + s / 60 % 60 * 100 + s % 60);
+            week.append('B').append(clock, 1, 7).append("5212345N00012345EA0030000300\r\n");
+        }
+        assertThat(Logs.refusal(week.toString().getBytes(StandardCharsets.US_ASCII), "week.igc", IgcHeight.GNSS))
+                .isEqualTo(
+                        "week.igc holds 600,000 positions; a flight log has at most 200,000, so cut it to the flight");
     }
 
     @Test
