@@ -203,8 +203,17 @@ final class ConsoleHost implements Host {
     @Override
     public boolean mayOpen(@Nullable Path file) {
         Optional<String> refusal = opening.refusal(file == null ? null : file.toAbsolutePath());
-        refusal.ifPresent(why -> say(new Mark(Form.DIAMOND, Tone.CAUTION, why)));
+        refusal.ifPresent(why -> refuse(Command.OPEN, why));
         return refusal.isEmpty();
+    }
+
+    /** Says why not in the foot line of every place and, as large as what any key does, in Live. */
+    private void refuse(Command command, String why) {
+        say(new Mark(Form.DIAMOND, Tone.CAUTION, why));
+        RunningShow show = opening.running();
+        if (show != null) {
+            show.refuse(command, why);
+        }
     }
 
     @Override
@@ -222,7 +231,7 @@ final class ConsoleHost implements Host {
             return true;
         }
         askedToCloseS = nowS();
-        say(new Mark(Form.DIAMOND, Tone.CAUTION, warning.get()));
+        refuse(Command.QUIT, warning.get());
         return false;
     }
 

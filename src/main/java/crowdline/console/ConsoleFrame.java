@@ -19,7 +19,9 @@ import crowdline.show.DayAir;
 import crowdline.show.Show;
 import crowdline.telemetry.serial.HeardSignal;
 import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
 import java.awt.KeyboardFocusManager;
+import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -104,6 +106,11 @@ public final class ConsoleFrame extends JFrame {
             }
 
             @Override
+            public void windowOpened(WindowEvent event) {
+                keepOnScreen();
+            }
+
+            @Override
             public void windowActivated(WindowEvent event) {
                 if (pane.inIncident()) {
                     // The window that was in front before is gone, and the word has to be heard.
@@ -133,6 +140,21 @@ public final class ConsoleFrame extends JFrame {
         KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(dispatcher);
         ticker.stop();
         super.removeNotify();
+    }
+
+    /** On a screen no larger than the window, its own border must not push the foot line off the edge. */
+    private void keepOnScreen() {
+        Rectangle room = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
+        Rectangle now = getBounds();
+        if (!room.contains(now)) {
+            int width = Math.min(now.width, room.width);
+            int height = Math.min(now.height, room.height);
+            setBounds(
+                    Math.max(room.x, Math.min(now.x, room.x + room.width - width)),
+                    Math.max(room.y, Math.min(now.y, room.y + room.height - height)),
+                    width,
+                    height);
+        }
     }
 
     /** Shows the show at a glance; from any thread. */

@@ -108,7 +108,7 @@ class OpeningWindowTest {
         window.openAgain(other);
         window.until("Ada Quillan in the Wren is in the air: press E in Live when it is over, then open other.json");
         window.press(KeyEvent.VK_O, InputEvent.CTRL_DOWN_MASK, (char) 15);
-        window.until("press E in Live when it is over, then open another show");
+        window.untilSaidLarge("press E in Live when it is over, then open another show");
         assertThat(journals()).hasSameSizeAs(before);
         assertThat(journals().get(0)).startsWith(before.get(0));
         window.press(KeyEvent.VK_E);
@@ -200,7 +200,8 @@ class OpeningWindowTest {
     void closingInTheMiddleOfAnActTakesTwoAndTheNextStartSaysWhereItWentOn() throws Exception {
         RealWindow window = flying();
         window.press(KeyEvent.VK_Q, InputEvent.CTRL_DOWN_MASK, (char) 17);
-        window.until("Ada Quillan in the Wren is in the air: close again to leave. It will carry on where it was.");
+        window.untilSaidLarge(
+                "Ada Quillan in the Wren is in the air: close again to leave. It will carry on where it was.");
         window.closeButton();
         window.untilClosed();
         RealWindow next = open(null);

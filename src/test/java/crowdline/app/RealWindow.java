@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JMenu;
@@ -77,6 +78,15 @@ final class RealWindow {
 
     List<String> everRead() {
         return everRead;
+    }
+
+    /** In the foot line, and as large as what any key does. */
+    void untilSaidLarge(String words) throws Exception {
+        Pattern twice = Pattern.compile(Pattern.quote(words) + ".*" + Pattern.quote(words), Pattern.DOTALL);
+        for (int waited = 0; waited < LONGEST_WAIT_MS && !twice.matcher(read()).find(); waited += 10) {
+            TimeUnit.MILLISECONDS.sleep(10);
+        }
+        assertThat(read()).containsPattern(twice);
     }
 
     void until(String words) throws Exception {
