@@ -1,0 +1,86 @@
+package crowdline.console;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.console.WordsOnSurface.Written;
+import crowdline.console.keys.Command;
+import crowdline.console.keys.KeysOverlay;
+import crowdline.console.keys.KeysOverlay.Entry;
+import crowdline.console.keys.KeysOverlay.Sheet;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.LookAndFeel;
+import crowdline.console.theme.Themes;
+import crowdline.console.theme.Zoom;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Every row of the sheet of keys is set like its neighbours, and none of its keys and names is left out or cut. */
+class KeysSheetSizesTest {
+    private static final int FOOT_AND_MENU_PX = 80;
+    /** Down to here are the titles. */
+    private static final double HEAD_PX = 96;
+    /** Where the right column begins, against the width. */
+    private static final double MIDDLE = 0.56;
+
+    @BeforeAll
+    static void loadType() {
+        LookAndFeel.loadType();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1280, 800, 100", "1280, 800, 200", "1920, 1080, 100", "1920, 1080, 160", "1920, 1080, 200"})
+    void allRowsHaveTheSameSizes(int wide, int tall, int zoom) {
+        for (Command.Scope place : List.of(Command.Scope.LIVE, Command.Scope.WORDS, Command.Scope.WALK)) {
+            Sheet sheet = KeysOverlay.sheet(place, Map.of(), "");
+            List<Written> written = written(sheet, wide, tall - FOOT_AND_MENU_PX, zoom);
+            double middle = wide * MIDDLE;
+            rows(
+                    sheet.here(),
+                    written.stream().filter(w -> w.ink().getMinX() < middle).toList());
+            rows(
+                    sheet.window(),
+                    written.stream().filter(w -> w.ink().getMinX() > middle).toList());
+        }
+    }
+
+    private static void rows(List<Entry> rows, List<Written> column) {
+        assertThat(sizes(rows.stream().flatMap(e -> e.keys().stream()).toList(), column))
+                .hasSize(1);
+        assertThat(sizes(rows.stream().map(Entry::label).toList(), column)).hasSize(1);
+    }
+
+    private static List<Written> written(Sheet sheet, int wide, int tall, int zoom) {
+        Appearance appearance = new Appearance(Themes.DAY, new Zoom(zoom));
+        KeysOverlay overlay = new KeysOverlay(appearance);
+        overlay.wear(appearance, wide / 1280.0);
+        overlay.show(sheet);
+        overlay.setSize(wide, tall);
+        List<Written> written = new ArrayList<>();
+        Graphics2D g = new BufferedImage(wide, tall, BufferedImage.TYPE_INT_RGB).createGraphics();
+        overlay.paint(new WordsOnSurface(g, written));
+        g.dispose();
+        double head = HEAD_PX * wide / 1280;
+        return written.stream().filter(w -> w.ink().getMinY() > head).toList();
+    }
+
+    /** The sizes of words, each of which must be written in one piece; what it does may be told in the same, smaller. */
+    private static Set<Double> sizes(Collection<String> words, List<Written> written) {
+        assertThat(written).extracting(Written::text).containsAll(words);
+        return words.stream()
+                .map(word -> written.stream()
+                        .filter(w -> w.text().equals(word))
+                        .mapToDouble(Written::sizePx)
+                        .max()
+                        .orElseThrow())
+                .collect(Collectors.toSet());
+    }
+}
