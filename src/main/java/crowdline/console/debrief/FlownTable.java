@@ -95,7 +95,11 @@ final class FlownTable extends JTable {
                 JTable table, Object value, boolean isSelected, boolean hasFocus, int row, int column) {
             PlainText.plain(this);
             setHorizontalAlignment(SwingConstants.LEFT);
-            return super.getTableCellRendererComponent(table, value, isSelected, hasFocus, row, column);
+            Component cell = super.getTableCellRendererComponent(table, value, isSelected, hasFocus, row, column);
+            boolean cut = getPreferredSize().width
+                    > table.getColumnModel().getColumn(column).getWidth();
+            setToolTipText(cut ? PlainText.tip(getText()) : null);
+            return cell;
         }
     }
 }

@@ -18,6 +18,9 @@ import java.util.function.DoubleConsumer;
 final class TimeBar extends Painted<Bar> {
     private static final double INSET_PX = 20;
     /** Narrower than this many letters a figure has no room for its name. */
+    /** Tuned by looking. */
+    private static final double MOST_GROWTH = 1.4;
+
     private static final double LETTERS = 4;
 
     private final transient DoubleConsumer pointed;
@@ -93,6 +96,11 @@ final class TimeBar extends Painted<Bar> {
         return new Box(left, box.y(), right - left, box.h());
     }
 
+    /** The line is as long at every zoom, so that its names cannot grow as far as other words. */
+    private static double sizePx(Pen pen) {
+        return Math.min(pen.sizePx(TextRole.LABEL), pen.designedPx(TextRole.LABEL) * MOST_GROWTH);
+    }
+
     private static void figure(Pen pen, Segment figure, Box box) {
         Box piece = new Box(box.x() + pen.px(1), box.y(), box.w() - pen.px(2), box.h());
         pen.fill(
@@ -101,9 +109,9 @@ final class TimeBar extends Painted<Bar> {
             pen.fill(piece.bottom(pen.px(5)), pen.palette().caution());
         }
         Box inside = piece.inset(pen.px(4), pen.px(3)).aboveBottom(pen.px(5));
-        if (inside.w() > pen.sizePx(TextRole.LABEL) * LETTERS * 0.6) {
+        if (inside.w() > sizePx(pen) * LETTERS * 0.6) {
             // All names have one size; one without room is left out, since half a name helps nobody.
-            TextBlock name = pen.at(figure.name(), figure.current(), pen.sizePx(TextRole.LABEL), inside, 3);
+            TextBlock name = pen.at(figure.name(), figure.current(), sizePx(pen), inside, 3);
             if (name.whole()) {
                 pen.midway(
                         name,
