@@ -18,10 +18,10 @@ import java.util.function.DoubleConsumer;
 final class TimeBar extends Painted<Bar> {
     private static final double INSET_PX = 20;
     /** Narrower than this many letters a figure has no room for its name. */
-    /** Tuned by looking. */
-    private static final double MOST_GROWTH = 1.4;
-
     private static final double LETTERS = 4;
+
+    /** How far names grow with the zoom. Tuned by looking. */
+    private static final double MOST_GROWTH = 1.4;
 
     private final transient DoubleConsumer pointed;
 
