@@ -18,7 +18,7 @@ enum Most {
     ORDER("order", 300),
     ELEMENTS("elements", 60),
     QUIETS("quiets", 60),
-    REMARKS("remarks", 300),
+    REMARKS("remarks", 100),
     ALIASES("aliases", 50),
     SAY_AS("sayAs", 2_000),
     WINDS_ALOFT("windsAloft", 50),

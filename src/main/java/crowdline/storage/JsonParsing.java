@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import tools.jackson.core.JacksonException;
@@ -28,8 +29,8 @@ import tools.jackson.databind.node.ObjectNode;
 final class JsonParsing {
     /** No show file nests deeper than about 10 levels. */
     static final int GREATEST_DEPTH = 64;
-    /** A season's show file has some ten thousand values; tuned so that reading any file stays under 256 MB. */
-    static final int MOST_VALUES = 400_000;
+    /** A season's show file has some ten thousand values; tuned so that any file is read and shown within 256 MB. */
+    static final int MOST_VALUES = 200_000;
 
     private static final int LONGEST_NUMBER = 60;
     /** Nothing in any file is as large as a long; what checks whole numbers fails on more. */
@@ -84,8 +85,11 @@ final class JsonParsing {
         if (++values > MOST_VALUES) {
             throw new Stopped(
                     "too-many-values",
-                    "the file holds more than " + MOST_VALUES + " values; a show file has a few thousand, so this is"
-                            + " something else",
+                    String.format(
+                            Locale.UK,
+                            "the file holds more than %,d values; a show file has a few thousand, so this is something"
+                                    + " else",
+                            MOST_VALUES),
                     where);
         }
         JsonToken token = parser.currentToken();

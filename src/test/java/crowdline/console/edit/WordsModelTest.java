@@ -170,15 +170,15 @@ class WordsModelTest {
     @Test
     void oneRemarkMoreThanThereMayBeIsRefusedWithTheLimit() {
         goToExplanationOfTheLoop();
-        while (loop().size() < 300) {
+        while (loop().size() < 100) {
             model.add();
         }
         assertThat(page().problems()).isEmpty();
         model.add();
-        assertThat(loop()).hasSize(300);
+        assertThat(loop()).hasSize(100);
         assertThat(page().problems())
                 .containsExactly(
-                        "No further remark can be added here: remarks has 301 entries; the limit is 300, so take"
+                        "No further remark can be added here: remarks has 101 entries; the limit is 100, so take"
                                 + " some out.");
         model.delete();
         assertThat(page().problems()).isEmpty();
