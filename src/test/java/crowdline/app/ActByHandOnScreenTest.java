@@ -10,6 +10,7 @@ import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import java.awt.GraphicsEnvironment;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
@@ -18,6 +19,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whole acts in a real window, stepped by keys and read off the screen. What must stand there follows from the show file and the prediction. */
 @Tag("window")
@@ -244,6 +247,31 @@ class ActByHandOnScreenTest {
                 assertThat(screen.next().name()).isEqualTo(paper.name(figure + 1));
                 assertThat(screen.next().in()).isEqualTo(ActOnPaper.whole(paper.lastsS(figure) - forS));
             }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {-2000, -197, 197, 2000})
+    void aShowOfAnotherDayIsRehearsedAllTheSame(int daysLater) throws Exception {
+        Instant day = BEFORE_FENMARSH.plus(Duration.ofDays(daysLater));
+        ActOnPaper paper = ActOnPaper.of(FENMARSH).get(0);
+        try (ConsoleOnScreen screen = new ConsoleOnScreen(folder, FENMARSH, day)) {
+            screen.at(1);
+            assertThat(Objects.requireNonNull(screen.now().state()).word()).isEqualTo("Not today");
+            assertThat(screen.now().look()).contains("Quillan Tarrowby", "This show is for Saturday 12 June");
+            screen.press("F");
+            screen.at(2);
+            assertThat(screen.say().caption()).isEqualTo("Saying");
+            screen.press("SPACE");
+            for (int i = 0; i < 3; i++) {
+                screen.at(3 + paper.startS(i));
+                if (i > 0) {
+                    screen.press("SPACE");
+                }
+                assertThat(screen.now().name()).isEqualTo(paper.name(i));
+            }
+            screen.at(5 + paper.startS(2));
+            assertThat(screen.say().bars()).as("words are planned").isNotNull();
         }
     }
 
