@@ -49,6 +49,19 @@ class MainTest {
     }
 
     @Test
+    void wantOfMemoryIsOneSentence() {
+        CaughtTerminal caught = new CaughtTerminal();
+        int code = Commands.run(new String[] {}, caught.terminal(), (show, where) -> {
+            throw new OutOfMemoryError("Java heap space");
+        });
+        assertThat(code).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err().strip())
+                .isEqualTo(
+                        "crowdline: this takes more memory than the program has; use a smaller file, or give it more with"
+                                + " CROWDLINE_JAVA_OPTS=-Xmx1g");
+    }
+
+    @Test
     void errorsEndWithOneAndAreListed() throws IOException {
         String show = file(sound().replaceFirst("\"figure\": \"loop\"", "\"figure\": \"lop\""));
         Ran ran = run("check", show);
