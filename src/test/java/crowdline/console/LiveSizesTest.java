@@ -192,4 +192,37 @@ class LiveSizesTest {
             assertThat(sizePx(text, large) / sizePx(text, small)).as(what).isGreaterThan(1.1);
         }
     }
+
+    @ParameterizedTest
+    @CsvSource({"1280, 800", "1366, 768", "1920, 1080"})
+    void aFigureFurtherOnSaysWhichItIsEvenWhereItsNameTakesTwoLines(int wide, int tall) {
+        LiveView usual = Objects.requireNonNull(LongAndShort.all().get("as usual"));
+        NextView before = usual.next();
+        NextView next = new NextView(
+                before.caption(),
+                before.in(),
+                before.swapped(),
+                before.where(),
+                before.name(),
+                before.call(),
+                List.of(
+                        new NextView.Later("turning back, right, second", "in 21 s"),
+                        new NextView.Later("torque roll", "in 50 s")),
+                before.facts());
+        List<Written> all = written(
+                live(wide, tall, 100),
+                new LiveView(
+                        usual.strip(),
+                        usual.now(),
+                        usual.say(),
+                        next,
+                        usual.incident(),
+                        usual.warnings(),
+                        usual.handles(),
+                        usual.told()));
+        List<String> wrong = new ArrayList<>();
+        apart(wrong, "", all);
+        assertThat(wrong).isEmpty();
+        assertThat(all).extracting(Written::text).contains("second", "in 21 s", "torque roll", "in 50 s");
+    }
 }

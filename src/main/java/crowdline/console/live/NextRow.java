@@ -213,6 +213,17 @@ final class NextRow extends LiveRow<NextView> {
         return sizePx <= small || (whole && tall <= rest.h());
     }
 
+    /** Where on the second line of a long name its time goes, if the line has room for it; else 0. */
+    private static double besideLast(Pen pen, Later later, TextBlock name, double sizePx, double widthPx) {
+        if (name.lines().size() != 2 || !name.whole()) {
+            return 0;
+        }
+        Mark swapped = later.swapped();
+        double time = swapped != null ? pen.widthPx(swapped, sizePx) : pen.widthPx(later.in(), false, sizePx) + 1;
+        double from = name.lines().get(1).widthPx() + sizePx * 0.5;
+        return from + time <= widthPx ? from : 0;
+    }
+
     private static void later(Pen pen, NextView v, double sizePx, Box box) {
         double head = laterHead(pen, sizePx);
         Box top = box.top(head);
@@ -224,9 +235,15 @@ final class NextRow extends LiveRow<NextView> {
                 Math.floor((rest.h() / line - v.later().size()) / v.later().size()));
         for (Later later : v.later()) {
             Box cell = new Box(rest.x(), y, rest.w(), rest.maxY() - y);
-            TextBlock name = pen.at(later.name(), true, sizePx, cell, Math.min(2, lines));
+            TextBlock name = pen.at(later.name(), true, sizePx, cell, 2);
+            double beside = lines > 1 ? 0 : besideLast(pen, later, name, sizePx, cell.w());
+            if (lines < 2 && beside <= 0) {
+                name = pen.at(later.name(), true, sizePx, cell, 1);
+            }
             pen.atTop(name, cell, pen.palette().text());
-            Box in = cell.belowTop(name.heightPx()).top(line);
+            Box in = cell.belowTop(name.heightPx() - (beside > 0 ? line : 0))
+                    .top(line)
+                    .rightOf(beside);
             Mark swapped = later.swapped();
             if (swapped != null) {
                 pen.mark(swapped, sizePx, in);
@@ -236,7 +253,7 @@ final class NextRow extends LiveRow<NextView> {
                         in,
                         pen.palette().soft());
             }
-            y += name.heightPx() + line + pen.px(3);
+            y += name.heightPx() + (beside > 0 ? 0 : line) + pen.px(3);
         }
     }
 }
