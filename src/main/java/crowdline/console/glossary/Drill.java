@@ -82,7 +82,8 @@ final class Drill {
                 ? null
                 : answer == rightIndex
                         ? new Mark(Form.DISC, Tone.GOOD, "Right: " + entry.name())
-                        : new Mark(Form.CROSS, Tone.CAUTION, "It is a " + entry.name() + "; it comes back");
+                        : new Mark(
+                                Form.CROSS, Tone.CAUTION, "The answer: " + entry.name() + ". It will come up again.");
         return new View(entry.drawing(), names, rightIndex, verdict, right + " of " + asked + " right");
     }
 
