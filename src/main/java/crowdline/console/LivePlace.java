@@ -124,7 +124,7 @@ final class LivePlace extends JPanel {
     }
 
     private double incidentScale() {
-        return Math.max(0.5, Math.min(getWidth() / 1280.0, getHeight() / 736.0));
+        return Math.max(0.5, Math.min(getWidth() / 1280.0, getHeight() / 700.0));
     }
 
     @Override

@@ -13,8 +13,6 @@ import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
 import java.awt.Component;
-import java.awt.Graphics2D;
-import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -22,7 +20,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -51,32 +48,12 @@ class LiveSizesTest {
             pane.showLive(LongAndShort.all().values().iterator().next());
         });
         Snapshot.of(window, wide, tall);
-        return Objects.requireNonNull(find(window));
-    }
-
-    private static @Nullable LivePanel find(Component in) {
-        if (in instanceof LivePanel panel) {
-            return panel;
-        }
-        if (in instanceof java.awt.Container container) {
-            for (Component child : container.getComponents()) {
-                LivePanel found = find(child);
-                if (found != null) {
-                    return found;
-                }
-            }
-        }
-        return null;
+        return WordsOnSurface.find(window, LivePanel.class);
     }
 
     private static List<Written> written(LivePanel panel, LiveView view) {
         panel.show(view);
-        List<Written> all = new ArrayList<>();
-        BufferedImage image = new BufferedImage(panel.getWidth(), panel.getHeight(), BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = image.createGraphics();
-        panel.print(new WordsOnSurface(g, all));
-        g.dispose();
-        return all;
+        return WordsOnSurface.written(panel);
     }
 
     /** The texts of a view, each under its name. */
@@ -135,7 +112,7 @@ class LiveSizesTest {
             LongAndShort.all().forEach((name, view) -> {
                 List<Written> all = written(panel, view);
                 String where = name + " at " + zoom + " %: ";
-                apart(wrong, where, all);
+                WordsOnSurface.notApart(all).forEach(w -> wrong.add(where + w));
                 texts(view).forEach((what, text) -> {
                     double sizePx = sizePx(text, all);
                     double lastPx = before.getOrDefault(name + what, sizePx);
@@ -164,21 +141,6 @@ class LiveSizesTest {
     private static double sizePx(String text, List<Written> all) {
         List<Written> own = of(text, all);
         return own.isEmpty() ? 0 : own.get(0).sizePx();
-    }
-
-    /** Everything is within what can be seen, and nothing lies on anything else. */
-    private static void apart(List<String> wrong, String where, List<Written> all) {
-        for (int i = 0; i < all.size(); i++) {
-            Written one = all.get(i);
-            if (!one.text().isBlank() && !one.clip().contains(one.ink())) {
-                wrong.add(where + "\"" + one.text() + "\" is clipped");
-            }
-            for (Written other : all.subList(0, i)) {
-                if (other.ink().intersects(one.ink())) {
-                    wrong.add(where + "\"" + other.text() + "\" under \"" + one.text() + "\"");
-                }
-            }
-        }
     }
 
     @ParameterizedTest

@@ -1,6 +1,8 @@
 package crowdline.console;
 
 import java.awt.Color;
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.GraphicsConfiguration;
@@ -11,9 +13,13 @@ import java.awt.Shape;
 import java.awt.Stroke;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.text.AttributedCharacterIterator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** A surface that passes everything on to another and keeps what was written on it, where and how large. */
 final class WordsOnSurface extends PassedOn {
@@ -27,6 +33,50 @@ final class WordsOnSurface extends PassedOn {
     record Written(String text, double sizePx, Rectangle2D ink, Rectangle2D clip) {}
 
     private final List<Written> written;
+
+    /** What a component writes when it is painted. */
+    static List<Written> written(Component component) {
+        List<Written> all = new ArrayList<>();
+        BufferedImage image =
+                new BufferedImage(component.getWidth(), component.getHeight(), BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        component.print(new WordsOnSurface(g, all));
+        g.dispose();
+        return all;
+    }
+
+    /** What is not within what can be seen, and what lies on something else. */
+    static List<String> notApart(List<Written> all) {
+        List<String> wrong = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            Written one = all.get(i);
+            if (!one.text().isBlank() && !one.clip().contains(one.ink())) {
+                wrong.add("\"" + one.text() + "\" is clipped");
+            }
+            for (Written other : all.subList(0, i)) {
+                if (other.ink().intersects(one.ink())) {
+                    wrong.add("\"" + other.text() + "\" under \"" + one.text() + "\"");
+                }
+            }
+        }
+        return wrong;
+    }
+
+    /** The first component of a kind within another. */
+    static <C extends Component> C find(Component in, Class<C> kind) {
+        return within(in, kind).orElseThrow();
+    }
+
+    private static <C extends Component> Optional<C> within(Component in, Class<C> kind) {
+        if (kind.isInstance(in)) {
+            return Optional.of(kind.cast(in));
+        }
+        return in instanceof Container container
+                ? Stream.of(container.getComponents())
+                        .flatMap(child -> within(child, kind).stream())
+                        .findFirst()
+                : Optional.empty();
+    }
 
     WordsOnSurface(Graphics2D to, List<Written> written) {
         super(to);

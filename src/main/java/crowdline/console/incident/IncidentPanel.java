@@ -9,11 +9,13 @@ import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.console.theme.Tone;
+import crowdline.console.theme.Zoom;
 import java.awt.Color;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Paints the incident page: the words large, a paragraph at a time with the next one below, what to do first beside them,
@@ -23,16 +25,20 @@ public final class IncidentPanel extends Painted<IncidentPanel.Shown> {
     static final String NO_WORDS = "There are no agreed words here. The display director's words count.";
 
     private static final double SIDE_SHARE = 0.34;
-    /** The words to say now have this share of their room when others follow. */
+    /** The words to say now have this share of their room at zoom 100 when others follow, and so much more at 200; tuned. */
     private static final double NOW_SHARE = 0.68;
+
+    private static final double MORE_SHARE = 0.08;
     /** The words that follow against those to say now. */
     private static final double NEXT_SIZE = 0.62;
     /** What the words may shrink by in a small window: 34 pixels at zoom 100. */
     private static final double LEAST_SCALE = 0.85;
-    /** Words are no larger than leaves this many lines, of this many letters each. */
+    /** Words are no larger than leaves this many lines at zoom 100, of this many letters each; tuned. */
     private static final double LINES = 3.6;
 
     private static final double LETTERS = 15;
+    /** Larger words leave fewer lines: so much of what the zoom adds is taken from them; tuned. */
+    private static final double FEWER_LINES = 0.2;
     /** From the metrics of the shipped type: a line, and a letter, in sizes of the type. */
     private static final double LINE_HEIGHT = 1.22;
 
@@ -123,7 +129,7 @@ public final class IncidentPanel extends Painted<IncidentPanel.Shown> {
                     pen.palette().text());
             return;
         }
-        Box now = box(page, text);
+        Box now = box(page, text, pen.appearance().zoom());
         double size = largest(pen, now);
         reading.on(page.words(), new Room(now.w(), now.h(), size), words -> pen.fits(words, pen.strong(), size, now));
         Optional<Reading.Part> saying = reading.now();
@@ -139,15 +145,17 @@ public final class IncidentPanel extends Painted<IncidentPanel.Shown> {
     }
 
     /** One paragraph by itself has all the room there is. */
-    private static Box box(IncidentView page, Box text) {
-        return page.words().size() == 1 && page.words().get(0).length() < 100 ? text : text.top(text.h() * NOW_SHARE);
+    private static Box box(IncidentView page, Box text, Zoom zoom) {
+        return page.words().size() == 1 && page.words().get(0).length() < 100
+                ? text
+                : text.top(text.h() * (NOW_SHARE + MORE_SHARE * (zoom.factor() - 1)));
     }
 
     private void next(Pen pen, double size, Box box) {
         pen.fill(box.belowTop(pen.px(8)).top(pen.px(1)), pen.palette().rule());
         Box rest = box.belowTop(pen.px(16));
         Optional<Reading.Part> next = reading.next();
-        Box caption = rest.top(Math.min(sizePx(pen, TextRole.SMALL) * LINE_HEIGHT, box.h() * 0.2));
+        Box caption = rest.top(Math.min(sizePx(pen, TextRole.SMALL) * LINE_HEIGHT, box.h() * 0.28));
         pen.midway(
                 pen.line(
                         next.isPresent() ? "Next: Space. Back: Backspace" : "Those are all the words. Back: Backspace",
@@ -165,11 +173,12 @@ public final class IncidentPanel extends Painted<IncidentPanel.Shown> {
 
     /** A remark's size at this zoom, as far as the window leaves room for a few lines of it. */
     private static double largest(Pen pen, Box box) {
+        double lines = LINES / (1 + FEWER_LINES * (pen.appearance().zoom().factor() - 1));
         return Math.max(
                 LEAST_SIDE_PX,
                 Math.min(
                         sizePx(pen, TextRole.REMARK),
-                        Math.min(box.h() / (LINES * LINE_HEIGHT), box.w() / (LETTERS * LETTER_WIDTH))));
+                        Math.min(box.h() / (lines * LINE_HEIGHT), box.w() / (LETTERS * LETTER_WIDTH))));
     }
 
     /** A role's size, which shrinks less than the window does. */
@@ -183,38 +192,40 @@ public final class IncidentPanel extends Painted<IncidentPanel.Shown> {
                 .toList();
         List<String> contacts =
                 page.contacts().stream().map(c -> c.role() + ": " + c.how()).toList();
-        if (contacts.isEmpty()) {
-            list(pen, "First", steps, box);
-            return;
+        double captionPx = Math.max(20, pen.px(30));
+        double gapPx = pen.px(10);
+        Box room = new Box(box.x(), box.y(), box.w(), box.h() - 2 * captionPx - gapPx);
+        double sizePx = items(
+                        pen,
+                        Stream.concat(steps.stream(), contacts.stream()).toList(),
+                        sizePx(pen, TextRole.READ),
+                        room)
+                .sizePx();
+        double usedPx = list(pen, "First", steps, sizePx, captionPx, box);
+        if (!contacts.isEmpty()) {
+            list(pen, "Reach", contacts, sizePx, captionPx, box.belowTop(usedPx + gapPx));
         }
-        double lettersOfSteps = letters(steps);
-        double share = lettersOfSteps / (lettersOfSteps + letters(contacts));
-        Box first = box.top(box.h() * Math.max(0.3, Math.min(0.7, share)));
-        list(pen, "First", steps, first.aboveBottom(pen.px(10)));
-        list(pen, "Reach", contacts, box.belowTop(first.h()));
     }
 
-    /** With what every item takes besides its letters. */
-    private static double letters(List<String> items) {
-        return 20 + items.stream().mapToInt(i -> i.length() + 15).sum();
+    private static double list(Pen pen, String caption, List<String> items, double sizePx, double captionPx, Box box) {
+        soft(pen, caption, box.top(captionPx));
+        if (items.isEmpty()) {
+            return captionPx;
+        }
+        Box rest = box.belowTop(captionPx);
+        TextBlock block = items(pen, items, sizePx, rest);
+        pen.atTop(block, rest, pen.palette().text());
+        return captionPx + block.heightPx();
     }
 
-    private static void list(Pen pen, String caption, List<String> items, Box box) {
-        Box top = box.top(Math.max(20, pen.px(30)));
-        soft(pen, caption, top);
-        Box rest = box.belowTop(top.h() + pen.px(4));
-        if (!items.isEmpty()) {
-            pen.atTop(
-                    pen.block(
-                            items,
-                            pen.strong(),
-                            sizePx(pen, TextRole.READ),
-                            Math.min(LEAST_SIDE_PX, pen.leastPx()),
-                            rest,
-                            99),
-                    rest,
-                    pen.palette().text());
-        }
+    /** Items below each other, as large as there is room for all of them; no word is too long for a line. */
+    private static TextBlock items(Pen pen, List<String> items, double mostPx, Box box) {
+        double leastPx = Math.min(LEAST_SIDE_PX, pen.leastPx());
+        Box across = new Box(0, 0, box.w(), Double.MAX_VALUE);
+        List<String> broken = items.stream()
+                .map(item -> String.join(" ", LongWords.of(item, w -> pen.fits(w, pen.strong(), leastPx, across))))
+                .toList();
+        return pen.block(broken, pen.strong(), mostPx, leastPx, box, 99);
     }
 
     private static void soft(Pen pen, String words, Box box) {

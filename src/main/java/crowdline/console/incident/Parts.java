@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
-/** Cuts a paragraph that is too long for the screen into parts as even as its sentences allow. No word is left out or cut. */
+/** Cuts a paragraph that is too long for the screen into parts as even as its sentences allow. No letter is left out. */
 final class Parts {
     /** What it costs to end a part at a comma, or within a clause, instead of at a full stop, in lengths of a part; tuned. */
     private static final double CLAUSE = 0.25;
@@ -17,12 +17,12 @@ final class Parts {
     private Parts() {}
 
     /**
-     * The parts in order; together they are the paragraph.
+     * The parts in order; together they are the paragraph, but for the hyphens in words that are too long for a line.
      *
-     * @param fits whether words can be shown at once; a single word that cannot is a part of its own
+     * @param fits whether words can be shown at once
      */
     static List<String> of(String paragraph, Predicate<String> fits) {
-        List<String> words = List.of(paragraph.strip().split("\\s+"));
+        List<String> words = LongWords.of(paragraph, fits);
         int room = longestThatFits(words, fits);
         if (room >= words.size()) {
             return List.of(String.join(" ", words));

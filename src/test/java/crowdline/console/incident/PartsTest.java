@@ -47,8 +47,13 @@ class PartsTest {
     }
 
     @Test
-    void aWordLongerThanTheRoomIsAPartOfItsOwn() {
-        assertThat(Parts.of("aa bbbbbbbb cc", words -> words.length() <= 4)).containsExactly("aa", "bbbbbbbb", "cc");
+    void aWordLongerThanTheRoomIsBrokenWithAHyphenWithinNoLetter() {
+        assertThat(Parts.of("aa bbbbbbbb cc", words -> words.length() <= 4))
+                .containsExactly("aa", "bbb-", "bbb-", "bb", "cc");
+        String glider = "\ud83d\udee9";
+        assertThat(LongWords.of(glider.repeat(5), words -> words.length() <= 4))
+                .containsExactly(glider + "-", glider + "-", glider + "-", glider.repeat(2));
+        assertThat(LongWords.of("abc d", words -> false)).containsExactly("a-", "bc", "d");
     }
 
     /** A page nobody would write must not hold the window up. */
