@@ -183,7 +183,7 @@ class LiveSizesTest {
                         usual.handles(),
                         usual.told()));
         List<String> wrong = new ArrayList<>();
-        apart(wrong, "", all);
+        wrong.addAll(WordsOnSurface.notApart(all));
         assertThat(wrong).isEmpty();
         assertThat(all).extracting(Written::text).contains("second", "in 21 s", "torque roll", "in 50 s");
     }
