@@ -62,7 +62,7 @@ class KeysInFrontTest {
             screen.press("SPACE");
             screen.at(64);
             menus(screen, keys);
-            popup(screen, keys);
+            popup(keys);
             dialog(screen, keys, "a question", () -> JOptionPane.showConfirmDialog(keys.frame, "Is that so?"));
             dialog(screen, keys, "a box", () -> {
                 JDialog dialog = new JDialog(keys.frame, "A box", true);
@@ -105,7 +105,7 @@ class KeysInFrontTest {
         }
     }
 
-    private void popup(ConsoleOnScreen screen, Keys keys) throws Exception {
+    private void popup(Keys keys) throws Exception {
         int[] chosen = {0};
         keys.see(() -> {
             JPopupMenu popup = new JPopupMenu();
