@@ -2,10 +2,16 @@ package crowdline.console.prepare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.LookAndFeel;
+import crowdline.console.theme.Themes;
+import crowdline.console.theme.Zoom;
 import java.awt.Component;
 import java.util.Arrays;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 class InRowsTest {
@@ -19,6 +25,15 @@ class InRowsTest {
         panel.setSize(wide, panel.getPreferredSize().height);
         panel.doLayout();
         return panel;
+    }
+
+    /** How large a button is depends on what the program wore last. */
+    @BeforeEach
+    void wears() throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            LookAndFeel.loadType();
+            LookAndFeel.wear(new Appearance(Themes.DAY, Zoom.NONE));
+        });
     }
 
     @Test
