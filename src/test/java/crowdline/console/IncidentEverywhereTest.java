@@ -250,7 +250,7 @@ class IncidentEverywhereTest {
         tookMs.add(window().incident("a drag"));
         robot.mouseMove(bounds.x + 200, bounds.y + (int) (bounds.height * 0.82));
         robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-        robot.waitForIdle();
+        robot.delay(50);
         assertThat(RealWindow.onEventThread(window()::isPageShowing)).isTrue();
         window().leave("a drag");
     }

@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
@@ -106,6 +107,7 @@ final class RealWindow implements AutoCloseable {
     }
 
     void press(int key, int... modifiers) {
+        int before = watch.releases();
         for (int modifier : modifiers) {
             robot.keyPress(modifier);
         }
@@ -114,7 +116,12 @@ final class RealWindow implements AutoCloseable {
         for (int modifier : modifiers) {
             robot.keyRelease(modifier);
         }
-        robot.waitForIdle();
+        // The robot's own waiting for an idle screen never sees one while Live is painted, and waits seconds a key.
+        int released = modifiers.length + 1;
+        for (int wait = 0; wait < 20 && watch.releases() < before + released; wait++) {
+            robot.delay(2);
+        }
+        onEventThread(() -> 0);
     }
 
     void type(String word) {
@@ -260,6 +267,7 @@ final class RealWindow implements AutoCloseable {
     /** The same by keys that do not take their way through the system, which is quicker. */
     void leaveAtOnce() {
         int before = host.resumed;
+        await("the keys are here again", frame::isFocused);
         onEventThread(() -> {
             KeyboardFocusManager keys = KeyboardFocusManager.getCurrentKeyboardFocusManager();
             for (int i = 0; i < "resume".length(); i++) {
@@ -271,7 +279,8 @@ final class RealWindow implements AutoCloseable {
             }
             return 0;
         });
-        assertThat(host.resumed).isEqualTo(before + 1);
+        // While the focus is on its way, keys wait for it.
+        await("the word is heard", () -> host.resumed == before + 1);
         await("the page is gone", () -> !isPageShowing());
     }
 
@@ -279,6 +288,12 @@ final class RealWindow implements AutoCloseable {
     private static final class Watch extends EventQueue {
         private long startNs;
         private long endNs;
+        private final AtomicInteger releases = new AtomicInteger();
+
+        /** How many keys have been let go of, as far as the event thread has seen them. */
+        int releases() {
+            return releases.get();
+        }
 
         void begin() {
             onEventThread(() -> {
@@ -309,6 +324,9 @@ final class RealWindow implements AutoCloseable {
                 startNs = System.nanoTime();
             }
             super.dispatchEvent(event);
+            if (event.getID() == KeyEvent.KEY_RELEASED) {
+                releases.incrementAndGet();
+            }
             if (key) {
                 // Behind the painting that the key asked for.
                 SwingUtilities.invokeLater(() -> endNs = System.nanoTime());
