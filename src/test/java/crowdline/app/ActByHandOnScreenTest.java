@@ -250,6 +250,50 @@ class ActByHandOnScreenTest {
         }
     }
 
+    @Test
+    void theIncidentPageComesInEveryStateOfTheShowAndEachIsThereAgain() throws Exception {
+        try (ConsoleOnScreen screen = new ConsoleOnScreen(folder, FENMARSH, BEFORE_FENMARSH)) {
+            callAndLeave(screen, "waiting");
+            screen.at(61);
+            screen.press("SPACE");
+            screen.press("C");
+            screen.at(64);
+            callAndLeave(screen, "flying, by the clock");
+            callAndLeave(screen, "held");
+            screen.press("H");
+            screen.press("A");
+            screen.at(70);
+            callAndLeave(screen, "by the aircraft, without a position");
+            screen.press("H");
+            screen.press("O");
+            callAndLeave(screen, "off the plan");
+            screen.press("O");
+            screen.press("E");
+            callAndLeave(screen, "act over");
+            for (String place : List.of("F2", "F3", "F4", "F6", "F7")) {
+                screen.press(place);
+                callAndLeave(screen, place);
+            }
+        }
+    }
+
+    /** What stands there afterwards is what stood there before, unless a flying figure is now held. */
+    private static void callAndLeave(ConsoleOnScreen screen, String state) throws Exception {
+        boolean live = screen.shows("Flying now");
+        String before = live ? screen.now().caption() + screen.now().name() : "";
+        screen.press("F12");
+        assertThat(screen.shows("Incident page")).as(state).isTrue();
+        assertThat(screen.shows("Flying now")).as(state).isFalse();
+        for (String letter : List.of("R", "E", "S", "U", "M", "E")) {
+            screen.press(letter);
+        }
+        assertThat(screen.shows("Incident page")).as(state).isFalse();
+        assertThat(screen.shows("Flying now")).as("back to Live: " + state).isTrue();
+        if (live) {
+            assertThat(screen.now().caption() + screen.now().name()).as(state).isEqualTo(before);
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(ints = {-2000, -197, 197, 2000})
     void aShowOfAnotherDayIsRehearsedAllTheSame(int daysLater) throws Exception {
