@@ -64,8 +64,8 @@ final class RunningShow implements AutoCloseable {
     private final Planner planner = new Planner();
     private final InstantSource clock;
     private final AtomicBoolean asked = new AtomicBoolean();
-    /** What keeps a plan from being made does so every second; it is logged once. */
-    private final AtomicBoolean unplanned = new AtomicBoolean();
+    /** On the plan thread only: what keeps a plan from being made does so every second, and is logged once. */
+    private boolean unplanned;
 
     private final ScheduledExecutorService planning = Executors.newSingleThreadScheduledExecutor(work -> {
         Thread thread = new Thread(work, "plan");
@@ -149,10 +149,11 @@ final class RunningShow implements AutoCloseable {
             } else if (plan.equals(Plan.NOT_YET)) {
                 plan = Plan.EMPTY;
             }
-            unplanned.set(false);
+            unplanned = false;
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             // The root of the thread: without a new plan the old one stays, and the show goes on.
-            if (!unplanned.getAndSet(true)) {
+            if (!unplanned) {
+                unplanned = true;
                 LOG.log(System.Logger.Level.ERROR, "What to say could not be planned", e);
             }
         }
