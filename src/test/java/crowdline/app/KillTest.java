@@ -11,6 +11,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
  * everything it had said was done is there. {@code -Dcrowdline.kills=200} kills it 200 times.
  */
 @Timeout(600)
+@Tag("slow")
 class KillTest {
     private static final long TENTH_NANOS = 100_000_000L;
 

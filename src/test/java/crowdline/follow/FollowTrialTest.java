@@ -7,9 +7,11 @@ import crowdline.telemetry.Reading;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A few flights of {@link FollowTrial} with fixed seeds; floors are looser than what many flights reach. */
+@Tag("slow")
 class FollowTrialTest {
     private static Display display;
 
