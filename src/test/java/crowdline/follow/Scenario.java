@@ -23,9 +23,11 @@ record Scenario(
         NONE,
         DROPPED,
         DROPPED_TOLD,
+        DROPPED_BY_HAND,
         REPEATED,
         SWAPPED,
         SWAPPED_TOLD,
+        SWAPPED_BY_HAND,
         STRANGE,
         REPOSITION,
         BROKEN_OFF
@@ -66,9 +68,11 @@ record Scenario(
                 plain("15 % varied, a third missing", 0.15, 0, new Radio(5, 0.33, 0, 0, true)),
                 new Scenario("10 %, one figure dropped", 0.10, 0, five, Change.DROPPED, 1, 0),
                 new Scenario("10 %, one dropped and told", 0.10, 0, five, Change.DROPPED_TOLD, 1, 0),
+                new Scenario("10 %, one dropped, stepped by hand", 0.10, 0, five, Change.DROPPED_BY_HAND, 1, 0),
                 new Scenario("10 %, one figure repeated", 0.10, 0, five, Change.REPEATED, 1, 0),
                 new Scenario("10 %, two figures swapped", 0.10, 0, five, Change.SWAPPED, 1, 0),
                 new Scenario("10 %, two swapped and told", 0.10, 0, five, Change.SWAPPED_TOLD, 1, 0),
+                new Scenario("10 %, two swapped, stepped by hand", 0.10, 0, five, Change.SWAPPED_BY_HAND, 1, 0),
                 new Scenario("10 %, an unknown one inserted", 0.10, 0, five, Change.STRANGE, 1, 0),
                 new Scenario("10 %, an extra reposition", 0.10, 0, five, Change.REPOSITION, 1, 0),
                 new Scenario("10 %, broken off to land", 0.10, 0, five, Change.BROKEN_OFF, 1, 0),
@@ -84,6 +88,11 @@ record Scenario(
         return change == Change.DROPPED_TOLD || change == Change.SWAPPED_TOLD;
     }
 
+    /** True if the hand steps to each figure that does not follow as planned. */
+    boolean byHand() {
+        return change == Change.DROPPED_BY_HAND || change == Change.SWAPPED_BY_HAND;
+    }
+
     Truth fly(Display display, long seed) {
         SplittableRandom random = new SplittableRandom(seed * 7919 + 13);
         List<Integer> order = new ArrayList<>(display.asPlanned());
@@ -92,9 +101,9 @@ record Scenario(
         List<Element> strange = change == Change.REPOSITION ? ROUND : STRANGE_FIGURE;
         switch (change) {
             case NONE -> {}
-            case DROPPED, DROPPED_TOLD -> order.remove(at);
+            case DROPPED, DROPPED_TOLD, DROPPED_BY_HAND -> order.remove(at);
             case REPEATED -> order.add(at, at);
-            case SWAPPED, SWAPPED_TOLD -> {
+            case SWAPPED, SWAPPED_TOLD, SWAPPED_BY_HAND -> {
                 order.set(at, at + 1);
                 order.set(at + 1, at);
             }

@@ -9,7 +9,6 @@ import java.util.Locale;
 final class Score {
     static final double STEP_S = 0.1;
     private static final double NEAR_S = 6;
-    private static final double LOST_S = 2;
 
     /** What was said, and how sure. */
     record Said(double tS, int figure, double confidence) {}
@@ -19,19 +18,14 @@ final class Score {
     private long right;
     private long sure;
     private long sureWrong;
-    private int boundaries;
-    private int missed;
     private int falseAdvances;
     private final List<Double> errors = new ArrayList<>();
-    private final List<Double> signed = new ArrayList<>();
-    private final List<Double> lost = new ArrayList<>();
     private final List<Double> lookedBack = new ArrayList<>();
     final double[] worst = new double[64];
 
     /** Counts one flight; what was said is in steps of {@link #STEP_S}. */
     void count(Truth truth, List<Said> said) {
         flights++;
-        double wrongSince = Double.NaN;
         int before = Integer.MIN_VALUE;
         for (Said s : said) {
             int is = truth.figureAt(s.tS());
@@ -44,14 +38,6 @@ final class Score {
             }
             if (!ok && is >= 0) {
                 worst[is] += STEP_S;
-            }
-            if (ok && !Double.isNaN(wrongSince)) {
-                if (s.tS() - wrongSince > LOST_S) {
-                    lost.add(s.tS() - wrongSince);
-                }
-                wrongSince = Double.NaN;
-            } else if (!ok && Double.isNaN(wrongSince)) {
-                wrongSince = s.tS();
             }
             if (s.figure() >= 0 && s.figure() != before && !flownNear(truth, s)) {
                 falseAdvances++;
@@ -71,13 +57,9 @@ final class Score {
     }
 
     private void boundary(Truth.Flown f, List<Said> said) {
-        boundaries++;
         double best = Double.NaN;
-        double shown = 0;
         int before = Integer.MIN_VALUE;
         for (Said s : said) {
-            boolean inside = s.tS() >= f.startS() && s.tS() < f.endS();
-            shown += inside && s.figure() == f.figure() ? STEP_S : 0;
             if (s.figure() == f.figure() && before != f.figure()) {
                 double e = s.tS() - f.startS();
                 if (Math.abs(e) < NEAR_S && (Double.isNaN(best) || Math.abs(e) < Math.abs(best))) {
@@ -86,10 +68,6 @@ final class Score {
             }
             before = s.figure();
         }
-        if (shown < 1) {
-            missed++;
-        }
-        signed.add(Double.isNaN(best) ? 0 : best);
         errors.add(Double.isNaN(best) ? NEAR_S : Math.abs(best));
     }
 
@@ -129,37 +107,42 @@ final class Score {
     static String head() {
         return String.format(
                 Locale.ROOT,
-                "%-34s %7s %7s %8s %6s %6s %7s %7s %8s %8s",
+                "%-36s %7s %6s %14s %15s %15s %9s",
                 "",
                 "right",
                 "sure",
-                "sure+wrg",
-                "b50 s",
-                "b90 s",
-                "missed",
-                "false/a",
-                "lost/act",
-                "rec50 s");
+                "sure and wrong",
+                "boundaries live",
+                "looked back at",
+                "false/act");
     }
 
+    /** A row under {@link #head}: shares of the time, and of errors in seconds the median and what nine of ten keep to. */
     String line(String name) {
         return String.format(
                 Locale.ROOT,
-                "%-34s %6.2f%% %6.1f%% %7.2f%% %6.2f %6.2f %6.2f%% %7.2f %8.2f %8.1f",
+                "%-36s %6.2f%% %5.1f%% %13.2f%% %8.2f %6.2f %8.2f %6.2f %9.2f",
                 name,
                 100 * rightShare(),
                 100.0 * sure / all,
                 100 * sureWrongShare(),
                 boundaryMedianS(),
                 boundaryNinetyS(),
-                100.0 * missed / Math.max(boundaries, 1),
-                falseAdvances / (double) flights,
-                lost.size() / (double) flights,
-                quantile(lost, 0.5));
+                lookedBackMedianS(),
+                lookedBackNinetyS(),
+                falseAdvances / (double) flights);
     }
 
-    String bias() {
-        return String.format(Locale.ROOT, "late by %.2f", quantile(signed, 0.5));
+    double boundaryMeanS() {
+        return mean(errors);
+    }
+
+    double lookedBackMeanS() {
+        return mean(lookedBack);
+    }
+
+    private static double mean(List<Double> values) {
+        return values.stream().mapToDouble(v -> v).average().orElse(0);
     }
 
     double lookedBackMedianS() {
@@ -170,10 +153,7 @@ final class Score {
         return quantile(lookedBack, 0.9);
     }
 
-    String lookedBack() {
-        return String.format(Locale.ROOT, "looked back at b50 %.2f b90 %.2f", lookedBackMedianS(), lookedBackNinetyS());
-    }
-
+    /** The figures that were most often taken for another, with seconds a flight. */
     String worstFigures() {
         StringBuilder b = new StringBuilder();
         Integer[] order = new Integer[worst.length];
