@@ -32,9 +32,11 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What comes before an act, and whether the aircraft begins it, on a clock of the test's own. */
+@Tag("slow")
 class ActBeginTest {
     private static final double STEP_S = 0.2;
 

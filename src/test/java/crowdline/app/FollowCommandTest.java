@@ -19,9 +19,11 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+@Tag("slow")
 class FollowCommandTest {
     private static final String DEMO = "demo-shows/fenmarsh-air-day.json";
     private static final String GLIDER = "thistledown-glider";

@@ -27,10 +27,12 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.NodeList;
 
+@Tag("slow")
 class ActPictureTest {
     private static final Show SHOW = demo();
     private static final List<Flight> FLIGHTS = SHOW.acts().stream()
