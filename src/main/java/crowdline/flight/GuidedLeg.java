@@ -65,15 +65,22 @@ final class GuidedLeg implements Leg {
         return (path - y[5]) / PATH_S;
     }
 
-    private double loadG(double[] y, double v) {
-        double lifting = Math.cos(y[5]) + v * pathRate(y, v) / Units.G_MPS2;
-        double turning = Math.cos(y[5]) * tanBank;
-        return Math.sqrt(lifting * lifting + turning * turning);
+    /** What holds the weight and bends the path upward, g; negative where it is pushed over. */
+    private double liftingG(double[] y, double v) {
+        return Math.cos(y[5]) + v * pathRate(y, v) / Units.G_MPS2;
+    }
+
+    /** What turns the heading, g, towards the inside of the bank. */
+    private double turningG(double[] y) {
+        return Math.cos(y[5]) * tanBank;
+    }
+
+    private double acrossMps2(double[] y, double v) {
+        return Units.G_MPS2 * Math.hypot(liftingG(y, v), turningG(y));
     }
 
     private double alongMps2(double[] y, double v, double tx, double ty, double tz) {
-        double across = Units.G_MPS2 * loadG(y, v);
-        double idle = forces.alongMps2(y[2], v, tx, ty, tz, across, 0, 0);
+        double idle = forces.alongMps2(y[2], v, tx, ty, tz, acrossMps2(y, v), 0, 0);
         double thrust = forces.body.propeller().thrustN(v, forces.rho(y[2]), aim.mostPower());
         double full = idle + thrust / forces.body.massKg();
         double wanted = (aim.speedMps() - v) / SPEED_S;
@@ -100,10 +107,10 @@ final class GuidedLeg implements Leg {
         Vec up = level.turnedAbout(d, -aim.bankRad());
         look.direction(d.x(), d.y(), d.z());
         look.up(up.x(), up.y(), up.z());
-        double asked = loadG(y, v);
-        forces.see(y[2], v, Units.G_MPS2 * asked, 0, 0, look);
+        forces.see(y[2], v, acrossMps2(y, v), 0, 0, look);
         double along = alongMps2(y, v, d.x(), d.y(), d.z());
         look.thrustN = Math.max(0, forces.body.massKg() * (along + Units.G_MPS2 * d.z()) + look.dragN);
+        double asked = liftingG(y, v) * Math.cos(aim.bankRad()) + turningG(y) * Math.sin(aim.bankRad());
         look.load(forces.capG(look.rhoKgM3, v, asked), asked);
     }
 
