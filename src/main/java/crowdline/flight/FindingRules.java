@@ -1,6 +1,5 @@
 package crowdline.flight;
 
-import crowdline.show.Severity;
 import crowdline.show.Venue;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,6 +8,10 @@ import org.jspecify.annotations.Nullable;
 
 /** What is worth telling about a predicted figure: what, where, by how much, what usually helps. */
 final class FindingRules {
+    /** Knots, feet or metres: nearer to a limit than this, the message would name the limit itself. */
+    private static final double ROUNDING = 0.5;
+    /** The same for loads, which are told to a tenth, g. */
+    private static final double ROUNDING_G = 0.05;
     /** How far short of the load asked for counts, g: less is rounding. */
     private static final double SHORT_G = 0.15;
     /** How far over the display line towards the crowd counts, m: less is the prediction's own roughness. */
@@ -25,9 +28,7 @@ final class FindingRules {
     }
 
     FlightFinding cannotFly(String figureId, String name, String why) {
-        return new FlightFinding(
-                Severity.ERROR,
-                "cannot-be-flown",
+        return FindingKind.CANNOT_BE_FLOWN.about(
                 figureId,
                 name + " " + why + "; what follows is predicted as if it had been left out after that time."
                         + " More speed at its start usually helps");
@@ -46,26 +47,26 @@ final class FindingRules {
 
     private void speeds(FigureFlight f, double minEntryKt, List<FlightFinding> found) {
         double entryKt = Units.ktFromMps(f.entryMps());
-        if (entryKt < minEntryKt - 0.5) {
+        if (entryKt < minEntryKt - ROUNDING) {
             add(
                     found,
-                    Severity.WARNING,
-                    "slow-to-begin",
+                    FindingKind.SLOW_TO_BEGIN,
                     f,
                     "begins at %.0f kt; it usually needs %.0f kt. A line to gain speed before it usually helps",
                     entryKt,
                     minEntryKt);
         }
-        if (f.greatestMps() > body.neverExceedMps()) {
+        double greatestKt = Units.ktFromMps(f.greatestMps());
+        double neverExceedKt = Units.ktFromMps(body.neverExceedMps());
+        if (greatestKt > neverExceedKt + ROUNDING) {
             add(
                     found,
-                    Severity.ERROR,
-                    "over-never-exceed",
+                    FindingKind.OVER_NEVER_EXCEED,
                     f,
                     "reaches %.0f kt; the never-exceed speed given is %.0f kt. A shorter or shallower line down usually"
                             + " helps",
-                    Units.ktFromMps(f.greatestMps()),
-                    Units.ktFromMps(body.neverExceedMps()));
+                    greatestKt,
+                    neverExceedKt);
         }
     }
 
@@ -73,8 +74,7 @@ final class FindingRules {
         if (e.shortG > SHORT_G) {
             add(
                     found,
-                    Severity.WARNING,
-                    "would-stall",
+                    FindingKind.WOULD_STALL,
                     f,
                     "asks for %.1f g at %.0f kt, where the wing gives %.1f g; it is flown at that. More speed or a"
                             + " gentler pull usually helps",
@@ -82,21 +82,19 @@ final class FindingRules {
                     Units.ktFromMps(e.shortMps),
                     e.shortGaveG);
         }
-        if (f.greatestG() > body.limitPositiveG() + 0.05) {
+        if (f.greatestG() > body.limitPositiveG() + ROUNDING_G) {
             add(
                     found,
-                    Severity.ERROR,
-                    "over-load-limit",
+                    FindingKind.OVER_LOAD_LIMIT,
                     f,
                     "feels %+.1f g; the limit given is %+.1f g. A wider pull or less speed usually helps",
                     f.greatestG(),
                     body.limitPositiveG());
         }
-        if (f.leastG() < body.limitNegativeG() - 0.05) {
+        if (f.leastG() < body.limitNegativeG() - ROUNDING_G) {
             add(
                     found,
-                    Severity.ERROR,
-                    "over-load-limit",
+                    FindingKind.OVER_LOAD_LIMIT,
                     f,
                     "feels %+.1f g; the limit given is %+.1f g. A wider push or less speed usually helps",
                     f.leastG(),
@@ -109,31 +107,28 @@ final class FindingRules {
         double highestFt = Units.ftFromM(f.highestM());
         Double base = limits.baseFt();
         Double ceiling = limits.ceilingFt();
-        if (lowestFt < 0) {
+        if (lowestFt < -ROUNDING) {
             add(
                     found,
-                    Severity.ERROR,
-                    "below-ground",
+                    FindingKind.BELOW_GROUND,
                     f,
                     "comes to %.0f ft, below the ground. More height before it usually helps",
                     lowestFt);
-        } else if (base != null && lowestFt < base - 0.5) {
+        } else if (base != null && lowestFt < base - ROUNDING) {
             add(
                     found,
-                    Severity.ERROR,
-                    "below-base",
+                    FindingKind.BELOW_BASE,
                     f,
                     "comes down to %.0f ft, %.0f ft below the base of %.0f ft that was given. More height before it"
                             + " usually helps",
-                    lowestFt,
+                    Math.max(lowestFt, 0),
                     base - lowestFt,
                     base);
         }
-        if (ceiling != null && highestFt > ceiling + 0.5) {
+        if (ceiling != null && highestFt > ceiling + ROUNDING) {
             add(
                     found,
-                    Severity.WARNING,
-                    "above-ceiling",
+                    FindingKind.ABOVE_CEILING,
                     f,
                     "climbs to %.0f ft, %.0f ft above the %.0f ft that was given. A lower start usually helps",
                     highestFt,
@@ -141,11 +136,10 @@ final class FindingRules {
                     ceiling);
         }
         Double cloud = cloudBaseFt;
-        if (cloud != null && highestFt > cloud + 0.5) {
+        if (cloud != null && highestFt > cloud + ROUNDING) {
             add(
                     found,
-                    Severity.WARNING,
-                    "in-cloud",
+                    FindingKind.IN_CLOUD,
                     f,
                     "tops at %,.0f ft; the cloud base of the day is %,.0f ft. A variant agreed for this base usually"
                             + " helps",
@@ -157,24 +151,22 @@ final class FindingRules {
     private void area(FigureFlight f, Extremes e, List<FlightFinding> found) {
         Double half = limits.halfLengthM();
         Double depth = limits.depthM();
-        double farAlong = Math.max(Math.abs(e.leastAlongM), Math.abs(e.greatestAlongM));
-        if (half != null && farAlong > half + 0.5) {
-            boolean right = Math.abs(e.greatestAlongM) >= Math.abs(e.leastAlongM);
+        boolean right = e.greatestAlongM > -e.leastAlongM;
+        double farAlongM = right ? e.greatestAlongM : -e.leastAlongM;
+        if (half != null && farAlongM > half + ROUNDING) {
             add(
                     found,
-                    Severity.WARNING,
-                    "leaves-display-area",
+                    FindingKind.LEAVES_DISPLAY_AREA,
                     f,
                     "goes %.0f m to the %s, %.0f m beyond the display area given. Turning round earlier usually helps",
-                    farAlong,
+                    farAlongM,
                     right ? "right" : "left",
-                    farAlong - half);
+                    farAlongM - half);
         }
-        if (depth != null && e.farthestM > depth + 0.5) {
+        if (depth != null && e.farthestM > depth + ROUNDING) {
             add(
                     found,
-                    Severity.WARNING,
-                    "leaves-display-area",
+                    FindingKind.LEAVES_DISPLAY_AREA,
                     f,
                     "goes %.0f m beyond the display line, %.0f m further than the area given. A tighter turn usually"
                             + " helps",
@@ -184,8 +176,7 @@ final class FindingRules {
         if (e.nearestM < -OVER_LINE_M) {
             add(
                     found,
-                    Severity.WARNING,
-                    "crosses-display-line",
+                    FindingKind.CROSSES_DISPLAY_LINE,
                     f,
                     "comes %.0f m over the display line towards the crowd. Turning away from the crowd usually helps",
                     -e.nearestM);
@@ -193,8 +184,7 @@ final class FindingRules {
     }
 
     private static void add(
-            List<FlightFinding> found, Severity severity, String code, FigureFlight f, String what, Object... values) {
-        found.add(new FlightFinding(
-                severity, code, f.figureId(), f.name() + " " + String.format(Locale.UK, what, values)));
+            List<FlightFinding> found, FindingKind kind, FigureFlight f, String what, Object... values) {
+        found.add(kind.about(f.figureId(), f.name() + " " + String.format(Locale.UK, what, values)));
     }
 }
