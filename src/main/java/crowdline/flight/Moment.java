@@ -29,7 +29,10 @@ record Moment(double tS, Vec place, double speedMps, Vec direction, Vec up) {
         return place.z() + speedMps * speedMps / (2 * Units.G_MPS2);
     }
 
-    /** Level direction closest to where it points; when it points straight up or down, where the top of it faces. */
+    /**
+     * Level direction closest to where it points. Straight up it is where the wheels look, straight down where the canopy
+     * looks: where it flew before it was pulled up, and where it flies when it is pulled out.
+     */
     double headingRad() {
         if (Math.hypot(direction.x(), direction.y()) > 1e-9) {
             return Math.atan2(direction.y(), direction.x());

@@ -112,17 +112,6 @@ class CommonPracticeTest {
     }
 
     @Test
-    void wheelsDownSlideFallsForwardAndWheelsUpBackward() {
-        Forces forces = Rig.seaLevel(Rig.biplane());
-        Moment down = Rig.fly(forces, up(20), new Element.Slide(SlideKind.WHEELS_DOWN, 0));
-        Moment upside = Rig.fly(forces, up(20), new Element.Slide(SlideKind.WHEELS_UP, 0));
-        // The canopy side faced −X on the way up; after falling through it faces the other way.
-        assertThat(down.direction().z()).isCloseTo(-1, within(1e-6));
-        assertThat(down.up().x()).isPositive();
-        assertThat(upside.up().x()).isPositive();
-    }
-
-    @Test
     void stallTurnTopsOutNearNoSpeed() {
         List<Seen> seen = watch(Rig.seaLevel(Rig.biplane()), up(110), new Element.Pivot(Side.LEFT, 1));
         Seen top = seen.stream().max((a, b) -> Double.compare(a.z(), b.z())).orElseThrow();
