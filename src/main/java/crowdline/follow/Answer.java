@@ -3,7 +3,6 @@ package crowdline.follow;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** Reads from a belief what is to be said of the moment. */
 final class Answer {
@@ -31,38 +30,36 @@ final class Answer {
         }
     }
 
-    FollowNow at(double tS, @Nullable Integer fixed, boolean silent, double silentS) {
+    /**
+     * @param silent whether a receiver that was heard is heard no more
+     * @param silentS seconds since a reading that could be believed
+     */
+    FollowNow at(double tS, boolean silent, double silentS) {
         int best = 0;
         for (int f = 1; f < chances.length; f++) {
             best = chances[f] > chances[best] ? f : best;
         }
-        if (fixed != null) {
-            best = fixed;
-        }
-        double confidence = fixed != null ? 1 : doubt.said(chances[best], tS);
+        double confidence = doubt.said(chances[best], tS);
         FollowNow.State state = confidence >= SURE_ENOUGH ? FollowNow.State.ON_PLAN : FollowNow.State.UNSURE;
         int index = best;
-        if (fixed == null) {
-            if (belief.before > Math.max(confidence, Math.max(belief.unplanned(), belief.after))) {
-                state = FollowNow.State.BEFORE;
-                confidence = belief.before;
-                index = -1;
-            } else if (belief.after > Math.max(confidence, belief.unplanned())) {
-                state = FollowNow.State.AFTER;
-                confidence = belief.after;
-                index = plan.size();
-            } else if (belief.unplanned() > confidence) {
-                state = belief.unplanned() >= SURE_ENOUGH ? FollowNow.State.OFF_PLAN : FollowNow.State.UNSURE;
-                confidence = doubt.said(belief.unplanned(), tS);
-            }
+        if (belief.before > Math.max(confidence, Math.max(belief.unplanned(), belief.after))) {
+            state = FollowNow.State.BEFORE;
+            confidence = belief.before;
+            index = -1;
+        } else if (belief.after > Math.max(confidence, belief.unplanned())) {
+            state = FollowNow.State.AFTER;
+            confidence = belief.after;
+            index = plan.size();
+        } else if (belief.unplanned() > confidence) {
+            state = belief.unplanned() >= SURE_ENOUGH ? FollowNow.State.OFF_PLAN : FollowNow.State.UNSURE;
+            confidence = doubt.said(belief.unplanned(), tS);
         }
-        if (silent && fixed == null) {
+        if (silent) {
             confidence = Math.min(confidence, SILENT_MOST);
             state = state == FollowNow.State.ON_PLAN ? FollowNow.State.UNSURE : state;
         }
-        Inside inside = inside(best);
         boolean flying = index >= 0 && index < plan.size();
-        double share = flying ? inside.share() : 0;
+        double share = flying ? phase(best) : 0;
         return new FollowNow(
                 tS,
                 state,
@@ -71,33 +68,22 @@ final class Answer {
                 share,
                 Math.min(confidence, 1),
                 alternatives(),
-                inside.mirrored(),
-                inside.offsetM(),
                 silentS);
     }
 
-    private record Inside(double share, boolean mirrored, double offsetM) {}
-
-    private Inside inside(int f) {
+    /** How far through a figure on the mean, as a share of its planned time. */
+    private double phase(int f) {
         double sum = 0;
         double phase = 0;
-        double mirrored = 0;
-        double offset = 0;
-        for (int lane = 0; lane < belief.lanes; lane++) {
+        for (int lane = 0; lane < Lanes.COUNT; lane++) {
             int block = lane * plan.size() + f;
             for (int i = belief.low[block]; i <= belief.high[block]; i++) {
-                int state = belief.state(lane, i);
-                double c = belief.chance[state];
+                double c = belief.chance[belief.state(lane, i)];
                 sum += c;
                 phase += c * (i - plan.bins.first[f] + 0.5);
-                offset += belief.moment(state, Moments.HEIGHT);
-                mirrored += Lanes.sign(lane) < 0 ? c : 0;
             }
         }
-        if (sum <= 0) {
-            return new Inside(0, false, 0);
-        }
-        return new Inside(Math.min(phase / sum / plan.bins.length(f), 1), mirrored > sum / 2, offset / sum);
+        return sum <= 0 ? 0 : Math.min(phase / sum / plan.bins.length(f), 1);
     }
 
     private List<FollowNow.Candidate> alternatives() {

@@ -12,7 +12,6 @@ final class Belief {
     private static final double NEAR_ONE = 1e-3;
 
     final Bins bins;
-    final int lanes;
     /** Chance of each state, by lane and bin. */
     final double[] chance;
     /** The moments of each state, one after another; none of what is only timed. */
@@ -36,22 +35,21 @@ final class Belief {
 
     double after;
 
-    Belief(Bins bins, int lanes) {
+    Belief(Bins bins) {
         this.bins = bins;
-        this.lanes = lanes;
-        chance = new double[lanes * bins.size];
-        cells = new double[lanes * bins.size * Moments.WIDTH];
-        low = new int[lanes * bins.figures];
-        high = new int[lanes * bins.figures];
-        sum = new double[lanes * bins.figures];
-        late = new double[lanes * bins.figures];
-        most = new double[lanes * bins.figures];
+        chance = new double[Lanes.COUNT * bins.size];
+        cells = new double[Lanes.COUNT * bins.size * Moments.WIDTH];
+        low = new int[Lanes.COUNT * bins.figures];
+        high = new int[Lanes.COUNT * bins.figures];
+        sum = new double[Lanes.COUNT * bins.figures];
+        late = new double[Lanes.COUNT * bins.figures];
+        most = new double[Lanes.COUNT * bins.figures];
         Arrays.fill(low, Integer.MAX_VALUE);
         Arrays.fill(high, -1);
     }
 
     void clear() {
-        for (int lane = 0; lane < lanes; lane++) {
+        for (int lane = 0; lane < Lanes.COUNT; lane++) {
             for (int f = 0; f < bins.figures; f++) {
                 clear(lane, f);
             }
@@ -119,7 +117,7 @@ final class Belief {
 
     double in(int f) {
         double all = 0;
-        for (int lane = 0; lane < lanes; lane++) {
+        for (int lane = 0; lane < Lanes.COUNT; lane++) {
             all += in(lane, f);
         }
         return all;
@@ -128,7 +126,7 @@ final class Belief {
     /** Chance of the second half of a figure, as of the last {@link #settle}. */
     double late(int f) {
         double all = 0;
-        for (int lane = 0; lane < lanes; lane++) {
+        for (int lane = 0; lane < Lanes.COUNT; lane++) {
             all += late[lane * bins.figures + f];
         }
         return all;

@@ -14,8 +14,6 @@ import java.util.List;
  * @param confidence chance that this is the figure, or, off the plan, before and after the act, that it is so, 0 to 1
  * @param alternatives the figures that may be flown with their chances, most likely first, this one among them; chances
  *     under 5 % are left out
- * @param mirrored true where the figure is flown the other way along the A-axis than planned
- * @param heightOffsetM how much higher than predicted the aircraft is believed to fly, metres
  * @param silentS seconds since a reading that could be believed; infinite if there was none
  */
 public record FollowNow(
@@ -26,8 +24,6 @@ public record FollowNow(
         double phase,
         double confidence,
         List<Candidate> alternatives,
-        boolean mirrored,
-        double heightOffsetM,
         double silentS) {
 
     /** What is over this is sure; what may yet be wrong is told as no more than this. */

@@ -3,7 +3,6 @@ package crowdline.follow;
 import crowdline.telemetry.Reading;
 import java.util.List;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Follows one flight of an act. Give it everything in the order of time; it knows no clock. All times are on one scale,
@@ -38,7 +37,6 @@ public final class Follower {
     private double firstS = Double.NaN;
     private long steps;
     private int held = NONE;
-    private boolean untilNextStep;
 
     /** A follower that does not know yet whether the act has begun. */
     public Follower(FollowPlan plan) {
@@ -48,14 +46,14 @@ public final class Follower {
         order = new Order(plan.bins);
         doubt = new Doubt(order);
         motion = new Motion(plan.bins, plan.rate, plan.variance, order);
-        belief = new Belief(plan.bins, Lanes.COUNT);
-        spare = new Belief(plan.bins, Lanes.COUNT);
+        belief = new Belief(plan.bins);
+        spare = new Belief(plan.bins);
         belief.before = 1;
     }
 
     /** The first figure begins now, says somebody who knows. */
     public FollowNow start(double tS) {
-        return hand(tS, 0, false);
+        return hand(tS, 0);
     }
 
     /** The clock alone. */
@@ -86,18 +84,12 @@ public final class Follower {
         this.order.told(order);
     }
 
-    /** A step by hand: this figure begins now, whatever the readings say. */
-    public FollowNow hand(double tS, int figureIndex) {
-        return hand(tS, figureIndex, false);
-    }
-
     /**
-     * A step by hand: this figure begins now, or began a moment ago.
+     * A step by hand: this figure begins now, or began a moment ago, whatever the readings say.
      *
-     * @param untilNextStep true to stay with this figure until the hand steps again or {@link #letGo}
      * @throws IndexOutOfBoundsException if there is no such figure
      */
-    public FollowNow hand(double tS, int figureIndex, boolean untilNextStep) {
+    public FollowNow hand(double tS, int figureIndex) {
         Objects.checkIndex(figureIndex, plan.size());
         advance(tS);
         double left = belief.before + belief.unplanned() + belief.after;
@@ -121,14 +113,8 @@ public final class Follower {
         order.begins(figureIndex);
         doubt.told(figureIndex);
         held = figureIndex;
-        this.untilNextStep = untilNextStep;
         settle(tS);
         return now(tS);
-    }
-
-    /** Ends a hold until the next step. */
-    public void letGo() {
-        untilNextStep = false;
     }
 
     private void advance(double tS) {
@@ -154,34 +140,8 @@ public final class Follower {
         steps++;
         double nowS = firstS + steps * Motion.STEP_S;
         settle(nowS);
-        if (held != NONE) {
-            keepHeld(nowS);
-        }
-    }
-
-    /** While a figure is held the rest is what came out of it; held to the next step, nothing comes out at all. */
-    private void keepHeld(double tS) {
-        if (untilNextStep) {
-            if (belief.in(held) > 0.02) {
-                keepOnly(held);
-                settle(tS);
-            }
-        } else if (belief.in(held) < 0.5) {
+        if (held != NONE && belief.in(held) < 0.5) {
             held = NONE;
-        }
-    }
-
-    private void keepOnly(int figure) {
-        belief.before = 0;
-        belief.off = 0;
-        belief.offGently = 0;
-        belief.after = 0;
-        for (int lane = 0; lane < Lanes.COUNT; lane++) {
-            for (int f = 0; f < plan.size(); f++) {
-                if (f != figure) {
-                    belief.clear(lane, f);
-                }
-            }
         }
     }
 
@@ -205,9 +165,8 @@ public final class Follower {
     }
 
     private FollowNow now(double tS) {
-        @Nullable Integer fixed = held != NONE && untilNextStep ? held : null;
         double silentS = tS - receiver.lastGoodS();
         boolean silent = receiver.lastAnyS() > Double.NEGATIVE_INFINITY && silentS > Answer.SILENT_S;
-        return new Answer(plan, belief, doubt).at(tS, fixed, silent, silentS);
+        return new Answer(plan, belief, doubt).at(tS, silent, silentS);
     }
 }

@@ -18,11 +18,6 @@ final class Lanes {
         return direction * TEMPOS + tempo;
     }
 
-    /** +1 where the act is flown as planned, −1 where it is mirrored along the A-axis. */
-    static double sign(int lane) {
-        return lane < TEMPOS ? 1 : -1;
-    }
-
     static int direction(int lane) {
         return lane / TEMPOS;
     }

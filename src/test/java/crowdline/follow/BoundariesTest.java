@@ -17,7 +17,7 @@ class BoundariesTest {
 
     private void says(int figure, double seconds) {
         for (double end = nowS + seconds; nowS < end - 0.01; nowS += 0.1) {
-            said.add(new FollowNow(nowS, FollowNow.State.ON_PLAN, figure, 0, 0.5, 0.9, List.of(), false, 0, 0));
+            said.add(new FollowNow(nowS, FollowNow.State.ON_PLAN, figure, 0, 0.5, 0.9, List.of(), 0));
         }
     }
 

@@ -21,7 +21,7 @@ class FitTest {
     }
 
     private Belief state() {
-        Belief belief = new Belief(bins, Lanes.COUNT);
+        Belief belief = new Belief(bins);
         belief.add(0, BIN, Moments.of(1, 400, 400), 1);
         return belief;
     }

@@ -80,16 +80,6 @@ class FollowerTest {
     }
 
     @Test
-    void holdStaysUntilTheNextStep() {
-        Follower follower = new Follower(plan);
-        follower.start(0);
-        follower.hand(1, 1, true);
-        assertThat(follower.tick(60).figureIndex()).isEqualTo(1);
-        assertThat(follower.hand(60.5, 2, false).figureIndex()).isEqualTo(2);
-        assertThat(follower.tick(80).figureIndex()).isNotEqualTo(1);
-    }
-
-    @Test
     void sameReadingsGiveTheSameAnswers() {
         FollowNow first = followed(new Follower(plan), 16);
         random.nextInt();

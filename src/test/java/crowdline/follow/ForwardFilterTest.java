@@ -16,9 +16,9 @@ class ForwardFilterTest {
         FollowPlan plan = Small.plan(20, 20);
         Order order = new Order(plan.bins);
         Motion motion = new Motion(plan.bins, plan.rate, plan.variance, order);
-        Belief belief = new Belief(plan.bins, Lanes.COUNT);
+        Belief belief = new Belief(plan.bins);
         belief.add(0, 0, Moments.of(1, 1, 1), 1);
-        Belief spare = new Belief(plan.bins, Lanes.COUNT);
+        Belief spare = new Belief(plan.bins);
         for (int i = 0; i < STEPS; i++) {
             motion.step(belief, spare, -1, false);
             Belief done = belief;
