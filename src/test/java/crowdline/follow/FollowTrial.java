@@ -85,6 +85,10 @@ public final class FollowTrial {
 
     private void run() throws ShowFileException, IOException {
         List<TrialFlight> before = against == null ? List.of() : TrialFlight.read(against);
+        if (save != null) {
+            // Before an hour is spent on what cannot be kept.
+            TrialFlight.write(save, flights);
+        }
         Display display = display(act);
         System.out.println(act + ", flights of each scenario: " + seeds.size());
         System.out.println(Score.head() + "  us a reading");

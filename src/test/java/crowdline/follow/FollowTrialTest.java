@@ -41,7 +41,7 @@ class FollowTrialTest {
 
     @Test
     void frozenReceiverCostsLittle() {
-        assertThat(followed(Scenario.plain("", 0.10, 0, new Radio(5, 0, 3, 0, true)), 5001)
+        assertThat(followed(Scenario.plain("", 0.10, 0, new Radio(5, 0, 3, 0, 0, true)), 5001)
                         .rightShare())
                 .isGreaterThan(0.95);
     }
@@ -75,7 +75,7 @@ class FollowTrialTest {
     /** This take-off lasts 59 s and not 80. While it was held, it was said to go on for 43 s after it. */
     @Test
     void takeOffThatWasToldMayEndMuchEarlier() {
-        Scenario scenario = Scenario.plain("", 0.15, 0, new Radio(5, 0.33, 0, 0, true));
+        Scenario scenario = Scenario.plain("", 0.15, 0, new Radio(5, 0.33, 0, 0, 0, true));
         Truth truth = scenario.fly(display, 305);
         List<Reading> log = scenario.radio().receive(truth, new SplittableRandom(305 + 99));
         double begins = truth.flown.get(1).startS();
@@ -103,7 +103,7 @@ class FollowTrialTest {
     /** Its mirror image is not unlike it, and in some of these the pull-out before it ends 100 m lower than planned. */
     @Test
     void turnRoundIsSeldomTakenForALaterOne() {
-        Scenario scenario = Scenario.plain("", 0.15, 0, new Radio(5, 0.33, 0, 0, true));
+        Scenario scenario = Scenario.plain("", 0.15, 0, new Radio(5, 0.33, 0, 0, 0, true));
         double saidS = 0;
         for (long seed = 300; seed < 306; seed++) {
             Truth truth = scenario.fly(display, seed);

@@ -12,17 +12,20 @@ import java.util.SplittableRandom;
  * @param missing share of readings that never come
  * @param freezes how often in an act it freezes for four seconds and comes back with a jump
  * @param reckons how often it reckons on in a straight line for four seconds
+ * @param drifts how often its height drifts off within two seconds, stays there for two, and comes back as slowly
  * @param speeds whether it tells its speed over the ground
  */
-record Radio(double hz, double missing, int freezes, int reckons, boolean speeds) {
+record Radio(double hz, double missing, int freezes, int reckons, int drifts, boolean speeds) {
     private static final double NOISE_M = 2;
     private static final double NOISE_MPS = 0.3;
     private static final double FAULT_S = 4;
     private static final double JUMP_M = 250;
     private static final double JUMPED_S = 1.5;
+    private static final double DRIFT_M = 120;
+    private static final double DRIFT_S = 2;
 
     static Radio good(double hz) {
-        return new Radio(hz, 0, 0, 0, true);
+        return new Radio(hz, 0, 0, 0, 0, true);
     }
 
     List<Reading> receive(Truth truth, SplittableRandom random) {
@@ -30,6 +33,7 @@ record Radio(double hz, double missing, int freezes, int reckons, boolean speeds
         double last = truth.instants.get(truth.instants.size() - 1).tS();
         double[] freezeAt = times(freezes, first, last, random);
         double[] reckonAt = times(reckons, first, last, random);
+        double[] driftAt = times(drifts, first, last, random);
         List<Reading> out = new ArrayList<>();
         for (double t = first; t <= last; t += 1 / hz) {
             boolean lost = random.nextDouble() < missing;
@@ -54,10 +58,16 @@ record Radio(double hz, double missing, int freezes, int reckons, boolean speeds
                 Truth.Instant from = truth.at(t - reckoned);
                 out.add(reading(t, from.place().plus(from.groundMps().times(reckoned)), from.groundMps()));
             } else {
-                out.add(reading(t, i.place().plus(noise), i.groundMps().plus(speedNoise)));
+                V3 off = V3.UP.times(DRIFT_M * drifted(since(driftAt, t)));
+                out.add(reading(t, i.place().plus(noise).plus(off), i.groundMps().plus(speedNoise)));
             }
         }
         return out;
+    }
+
+    /** How far it has drifted so long after that began, 0 to 1. */
+    private static double drifted(double sinceS) {
+        return Math.max(0, Math.min(1, Math.min(sinceS, 3 * DRIFT_S - sinceS) / DRIFT_S));
     }
 
     private Reading reading(double t, V3 p, V3 v) {
