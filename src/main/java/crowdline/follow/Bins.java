@@ -87,9 +87,9 @@ final class Bins {
         goalM = new double[size];
         leadFrom = Arrays.copyOfRange(first, 1, figures + 1);
         round = new boolean[figures];
-        Track track = new Track(flight.samples());
+        PredictedPath path = new PredictedPath(flight.samples());
         for (int f = 0; f < figures; f++) {
-            fill(f, flown.get(f), track);
+            fill(f, flown.get(f), path);
         }
         for (int f = 0; f + 1 < figures; f++) {
             if (timed[first[f]] && !timed[first[f + 1]]) {
@@ -120,25 +120,25 @@ final class Bins {
         return (int) Math.max(1, Math.round(figure.durationS() / WIDTH_S));
     }
 
-    private void fill(int f, FigureFlight flown, Track track) {
+    private void fill(int f, FigureFlight flown, PredictedPath path) {
         double width = flown.durationS() / (first[f + 1] - first[f]);
         for (int i = first[f]; i < first[f + 1]; i++) {
             double t = flown.startS() + (i - first[f] + 0.5) * width;
             figure[i] = f;
             timed[i] = !flown.simulated() || !flown.completed();
-            xM[i] = track.x(t);
-            yM[i] = track.y(t);
-            zM[i] = track.z(t);
+            xM[i] = path.x(t);
+            yM[i] = path.y(t);
+            zM[i] = path.z(t);
             double from = Math.max(t - HALF_SPAN_S, 0);
             double to = t + HALF_SPAN_S;
             double span = to - from;
-            vxMps[i] = (track.x(to) - track.x(from)) / span;
-            vyMps[i] = (track.y(to) - track.y(from)) / span;
-            vzMps[i] = (track.z(to) - track.z(from)) / span;
+            vxMps[i] = (path.x(to) - path.x(from)) / span;
+            vyMps[i] = (path.y(to) - path.y(from)) / span;
+            vzMps[i] = (path.z(to) - path.z(from)) / span;
             double h = HALF_SPAN_S * HALF_SPAN_S;
-            axMps2[i] = (track.x(to) - 2 * track.x(t) + track.x(t - HALF_SPAN_S)) / h;
-            ayMps2[i] = (track.y(to) - 2 * track.y(t) + track.y(t - HALF_SPAN_S)) / h;
-            azMps2[i] = (track.z(to) - 2 * track.z(t) + track.z(t - HALF_SPAN_S)) / h;
+            axMps2[i] = (path.x(to) - 2 * path.x(t) + path.x(t - HALF_SPAN_S)) / h;
+            ayMps2[i] = (path.y(to) - 2 * path.y(t) + path.y(t - HALF_SPAN_S)) / h;
+            azMps2[i] = (path.z(to) - 2 * path.z(t) + path.z(t - HALF_SPAN_S)) / h;
         }
         for (int i = first[f]; i < first[f + 1]; i++) {
             elastic[i] = !timed[i] && straight(i);

@@ -27,7 +27,7 @@ public final class Follower {
     private static final int NONE = -1;
 
     private final FollowPlan plan;
-    private final Receiver receiver;
+    private final ReadingCheck readings;
     private final Evidence evidence;
     private final Order order;
     private final Motion motion;
@@ -41,7 +41,7 @@ public final class Follower {
     /** A follower that does not know yet whether the act has begun. */
     public Follower(FollowPlan plan) {
         this.plan = plan;
-        receiver = new Receiver(plan.fastestMps, plan.mostGainMps);
+        readings = new ReadingCheck(plan.fastestMps, plan.mostGainMps);
         evidence = new Evidence(plan.bins);
         order = new Order(plan.bins);
         doubt = new Doubt(order);
@@ -65,7 +65,7 @@ public final class Follower {
     /** A reading; one that cannot be believed counts as the clock alone. */
     public FollowNow reading(Reading r) {
         advance(r.tS());
-        Seen seen = receiver.take(r);
+        Seen seen = readings.take(r);
         if (seen != null) {
             evidence.weigh(belief, seen);
             motion.isAtStart(evidence.atStart(seen));
@@ -107,7 +107,7 @@ public final class Follower {
             double share = 0.85 * lane[i] + 0.15 * mirror;
             for (int k = 0; k < bins; k++) {
                 double late = Math.exp(-k * Bins.WIDTH_S / HAND_LATE_S);
-                belief.add(i, plan.bins.first[figureIndex] + k, Drift.anywhere(share * late), 1);
+                belief.add(i, plan.bins.first[figureIndex] + k, OffsetDrift.anywhere(share * late), 1);
             }
         }
         order.begins(figureIndex);
@@ -132,7 +132,7 @@ public final class Follower {
     }
 
     private void step() {
-        boolean watched = firstS + steps * Motion.STEP_S - receiver.lastGoodS() < WATCHED_S;
+        boolean watched = firstS + steps * Motion.STEP_S - readings.lastGoodS() < WATCHED_S;
         motion.step(belief, spare, held, watched);
         Belief done = belief;
         belief = spare;
@@ -165,8 +165,8 @@ public final class Follower {
     }
 
     private FollowNow now(double tS) {
-        double silentS = tS - receiver.lastGoodS();
-        boolean silent = receiver.lastAnyS() > Double.NEGATIVE_INFINITY && silentS > Answer.SILENT_S;
+        double silentS = tS - readings.lastGoodS();
+        boolean silent = readings.lastAnyS() > Double.NEGATIVE_INFINITY && silentS > Answer.SILENT_S;
         return new Answer(plan, belief, doubt).at(tS, silent, silentS);
     }
 }

@@ -35,18 +35,18 @@ final class Motion {
     static final double LEAST_POOL = 5e-7;
 
     private final Bins bins;
-    private final Strides strides;
+    private final PhaseGain gain;
     private final Order order;
     private final double[] row;
     private final Moments[] pool;
     /** What leaves a figure, by the tempo it goes on in. */
     private final double[] tempos = new double[Lanes.TEMPOS];
 
-    private final Moments anywhere = Drift.anywhere(1);
+    private final Moments anywhere = OffsetDrift.anywhere(1);
     private final Moments here = new Moments();
     private final Moments there = new Moments();
-    private final Drift drift;
-    private final Outside outside;
+    private final OffsetDrift drift;
+    private final OutsidePlan outside;
 
     /**
      * @param rate of each figure, predicted seconds a second
@@ -58,9 +58,9 @@ final class Motion {
         row = new double[bins.figures + 2];
         pool = new Moments[Lanes.COUNT * bins.figures];
         Arrays.setAll(pool, i -> new Moments());
-        strides = new Strides(bins, rate, variance);
-        drift = new Drift(bins);
-        outside = new Outside(bins, order);
+        gain = new PhaseGain(bins, rate, variance);
+        drift = new OffsetDrift(bins);
+        outside = new OutsidePlan(bins, order);
     }
 
     /**
@@ -82,7 +82,7 @@ final class Motion {
         outside.step(from, to);
     }
 
-    /** See {@link Outside#isAtStart}. */
+    /** See {@link OutsidePlan#isAtStart}. */
     void isAtStart(double near) {
         outside.isAtStart(near);
     }
@@ -104,7 +104,7 @@ final class Motion {
             double keep = 1;
             if (!held) {
                 double off = bins.timed[i] && f > 0 ? TIMED_OFF_PER_S * STEP_S : OFF;
-                Outside.goOff(to, here.chance * off);
+                OutsidePlan.goOff(to, here.chance * off);
                 keep -= off;
                 if (bins.ending[i]) {
                     pool[block].add(here, CUT);
@@ -120,15 +120,15 @@ final class Motion {
             if (lineEnd > 0) {
                 keep -= endLine(to, lane, i, keep);
             }
-            double[] p = strides.of(lane, i);
-            for (int k = 0; k < Strides.REACH; k++) {
+            double[] p = gain.of(lane, i);
+            for (int k = 0; k < PhaseGain.REACH; k++) {
                 if (p[k] == 0) {
                     continue;
                 }
                 int won = lineEnd > 0 ? Math.min(k, lineEnd - 1 - i) : k;
                 if (bins.elastic[i]) {
                     // The aircraft flies on as it does, however much of the line is thought to be behind it.
-                    double stretchS = (strides.mean(lane, f) - won) * Bins.WIDTH_S;
+                    double stretchS = (gain.mean(lane, f) - won) * Bins.WIDTH_S;
                     there.moved(here, stretchS * bins.vxMps[i], stretchS * bins.vzMps[i]);
                     put(to, lane, f, i + won, there, keep * p[k]);
                 } else {
@@ -177,7 +177,7 @@ final class Motion {
                 continue;
             }
             order.after(f, row);
-            Outside.goOff(to, leaving * row[bins.figures]);
+            OutsidePlan.goOff(to, leaving * row[bins.figures]);
             to.after += leaving * row[bins.figures + 1];
             shareTempos(f);
             for (int g = 0; g < bins.figures; g++) {
@@ -217,7 +217,7 @@ final class Motion {
                 continue;
             }
             here.set(leaving);
-            Drift.next(here);
+            OffsetDrift.next(here);
             for (int tempo = 0; tempo < Lanes.TEMPOS; tempo++) {
                 double s = w * Lanes.next(lane % Lanes.TEMPOS, tempo);
                 int direction = Lanes.direction(lane);

@@ -31,7 +31,7 @@ class ForwardFilterTest {
         double variance = plan.variance[0] * Motion.STEP_S / (Bins.WIDTH_S * Bins.WIDTH_S);
         double[][] kernels = new double[12][];
         for (int bin = 0; bin < 12; bin++) {
-            kernels[bin] = plan.bins.elastic[bin] ? Strides.elastic(mean) : Strides.kernel(mean, variance);
+            kernels[bin] = plan.bins.elastic[bin] ? PhaseGain.elastic(mean) : PhaseGain.kernel(mean, variance);
         }
         for (int bin = 0; bin < 12; bin++) {
             double expected = paths(kernels, STEPS, 0, bin, plan);
@@ -54,7 +54,7 @@ class ForwardFilterTest {
 
     @Test
     void kernelHasItsMeanAndVariance() {
-        double[] p = Strides.kernel(0.5, 0.4);
+        double[] p = PhaseGain.kernel(0.5, 0.4);
         double mean = 0;
         double square = 0;
         double sum = 0;

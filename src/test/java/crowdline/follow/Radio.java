@@ -59,7 +59,8 @@ record Radio(double hz, double missing, int freezes, int reckons, int drifts, bo
                 out.add(reading(t, from.place().plus(from.groundMps().times(reckoned)), from.groundMps()));
             } else {
                 V3 off = V3.UP.times(DRIFT_M * drifted(since(driftAt, t)));
-                out.add(reading(t, i.place().plus(noise).plus(off), i.groundMps().plus(speedNoise)));
+                out.add(reading(
+                        t, i.place().plus(noise).plus(off), i.groundMps().plus(speedNoise)));
             }
         }
         return out;

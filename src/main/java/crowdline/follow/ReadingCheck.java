@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * Takes readings one after another, leaves out those the receiver cannot have measured, and says what the good ones of
  * the last second say together.
  */
-final class Receiver {
+final class ReadingCheck {
     /** Longest time between two readings over which a speed still means something, seconds. */
     private static final double LONGEST_S = 3.2;
 
@@ -45,7 +45,7 @@ final class Receiver {
      * @param fastestMps no aircraft of this act goes faster over the ground
      * @param mostGainMps no aircraft of this act gains energy height faster
      */
-    Receiver(double fastestMps, double mostGainMps) {
+    ReadingCheck(double fastestMps, double mostGainMps) {
         this.fastestMps = fastestMps;
         this.mostGainMps = mostGainMps;
     }

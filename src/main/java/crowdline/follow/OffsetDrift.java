@@ -4,7 +4,7 @@ package crowdline.follow;
  * How what is believed of an aircraft's offsets grows less certain, from step to step and from figure to figure. All are
  * tuned.
  */
-final class Drift {
+final class OffsetDrift {
     /** How fast the offsets may wander, square metres a second: (6 m)² of height, (8 m)² along. */
     private static final double HEIGHT_M2_PER_S = 36;
 
@@ -42,7 +42,7 @@ final class Drift {
 
     private final Bins bins;
 
-    Drift(Bins bins) {
+    OffsetDrift(Bins bins) {
         this.bins = bins;
     }
 

@@ -1,7 +1,7 @@
 package crowdline.follow;
 
 /** How the chances move that lie in no figure of the plan: before the act, off the plan, and after it. All rates are tuned. */
-final class Outside {
+final class OutsidePlan {
     private static final double BACK_PER_S = 0.014;
     /** What is flown off the plan turns gentle, and wild again. */
     private static final double CALMS_PER_S = 0.1;
@@ -23,7 +23,7 @@ final class Outside {
     private long steps;
     private double atStart = 1;
 
-    Outside(Bins bins, Order order) {
+    OutsidePlan(Bins bins, Order order) {
         this.bins = bins;
         this.order = order;
         row = new double[bins.figures + 2];
@@ -44,7 +44,7 @@ final class Outside {
     void step(Belief from, Belief to) {
         double begins = from.before * BEGINS_PER_S * atStart * Motion.STEP_S;
         to.before += from.before - begins;
-        anyLane(to, bins.first[0], Drift.start(begins * (1 - BEGINS_OFF)));
+        anyLane(to, bins.first[0], OffsetDrift.start(begins * (1 - BEGINS_OFF)));
         goOff(to, begins * BEGINS_OFF);
         boolean returns = ++steps % RETURN_EVERY == 0;
         double back = returns ? BACK_PER_S * Motion.STEP_S * RETURN_EVERY : 0;
@@ -67,9 +67,9 @@ final class Outside {
                 continue;
             }
             int places = (bins.length(g) - 1) / WITHIN_EVERY;
-            anyLane(to, bins.first[g], Drift.anywhere(places == 0 ? w : w * (1 - WITHIN)));
+            anyLane(to, bins.first[g], OffsetDrift.anywhere(places == 0 ? w : w * (1 - WITHIN)));
             for (int k = 1; k <= places; k++) {
-                anyLane(to, bins.first[g] + k * WITHIN_EVERY, Drift.anywhere(w * WITHIN / places));
+                anyLane(to, bins.first[g] + k * WITHIN_EVERY, OffsetDrift.anywhere(w * WITHIN / places));
             }
         }
     }

@@ -1,7 +1,7 @@
 package crowdline.follow;
 
 /** How far phase runs in one step of the filter: the chances of winning so many bins, by figure and tempo. */
-final class Strides {
+final class PhaseGain {
     /** Chances are told of winning 0 bins up to one less than this. */
     static final int REACH = 5;
 
@@ -24,7 +24,7 @@ final class Strides {
      * @param rate of each figure, predicted seconds a second
      * @param variance of each figure, square seconds a second
      */
-    Strides(Bins bins, double[] rate, double[] variance) {
+    PhaseGain(Bins bins, double[] rate, double[] variance) {
         this.bins = bins;
         means = new double[Lanes.TEMPOS * bins.figures];
         kernels = new double[Lanes.TEMPOS * bins.figures * 2][];

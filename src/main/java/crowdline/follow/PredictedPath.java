@@ -5,11 +5,11 @@ import java.util.Arrays;
 import java.util.List;
 
 /** Samples read between as straight lines. */
-final class Track {
+final class PredictedPath {
     private final double[] t;
     private final double[][] place;
 
-    Track(List<Sample> samples) {
+    PredictedPath(List<Sample> samples) {
         t = samples.stream().mapToDouble(Sample::tS).toArray();
         place = new double[][] {
             samples.stream().mapToDouble(s -> s.place().x()).toArray(),

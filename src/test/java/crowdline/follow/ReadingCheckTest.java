@@ -8,8 +8,8 @@ import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
-class ReceiverTest {
-    private final Receiver receiver = new Receiver(120, 15);
+class ReadingCheckTest {
+    private final ReadingCheck receiver = new ReadingCheck(120, 15);
     private final SplittableRandom random = new SplittableRandom(8);
 
     private Reading level(double tS) {
