@@ -15,6 +15,15 @@ final class Small {
 
     /** Figures of so many bins: the first straight on at 300 m, and by turns up and down from there. */
     static FollowPlan plan(int... bins) {
+        return plan(false, bins);
+    }
+
+    /** The same, but of the first and the last figure only the time is known, as of a take-off and a landing. */
+    static FollowPlan betweenTimed(int... bins) {
+        return plan(true, bins);
+    }
+
+    private static FollowPlan plan(boolean timedEnds, int... bins) {
         List<FigureFlight> figures = new ArrayList<>();
         List<Sample> samples = new ArrayList<>();
         double start = 0;
@@ -28,15 +37,16 @@ final class Small {
                 x += MPS * 0.1;
                 z += climb * 0.1;
             }
-            figures.add(figure("f" + f, start, end));
+            boolean known = !timedEnds || (f > 0 && f < bins.length - 1);
+            figures.add(figure("f" + f, known, start, end));
             start = end;
         }
         samples.add(new Sample(start, new Vec(x, 0, z), MPS, new Vec(1, 0, 0), new Vec(0, 0, 1), 1, 1, 1));
         return FollowPlan.of(new Flight("act", "full", figures, samples, List.of()));
     }
 
-    private static FigureFlight figure(String id, double start, double end) {
+    private static FigureFlight figure(String id, boolean simulated, double start, double end) {
         return new FigureFlight(
-                id, id, true, true, start, end, MPS, MPS, MPS, MPS, 0, 500, 1, 1, 400, 400, 0, 0, 0, List.of());
+                id, id, simulated, true, start, end, MPS, MPS, MPS, MPS, 0, 500, 1, 1, 400, 400, 0, 0, 0, List.of());
     }
 }

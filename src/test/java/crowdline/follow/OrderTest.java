@@ -1,0 +1,126 @@
+package crowdline.follow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** A take-off, eight figures of which the path is known, and a landing. */
+class OrderTest {
+    private static final int LANDING = 9;
+
+    private final Bins bins = Small.betweenTimed(5, 5, 5, 5, 5, 5, 5, 5, 5, 5).bins;
+    private final Order order = new Order(bins);
+
+    private double[] after(int f) {
+        double[] row = new double[bins.figures + 2];
+        order.after(f, row);
+        return row;
+    }
+
+    private double[] afterUnknown() {
+        double[] row = new double[bins.figures + 2];
+        order.afterUnknown(row);
+        return row;
+    }
+
+    private void flown(int... figures) {
+        for (int f : figures) {
+            order.saw(f, 1);
+        }
+    }
+
+    @Test
+    void nextOfThePlanIsByFarTheLikeliestAndChancesAddUpToOne() {
+        flown(0, 1, 2);
+        double[] row = after(3);
+        assertThat(row[4]).isGreaterThan(0.85);
+        assertThat(Arrays.stream(row).sum()).isCloseTo(1, within(1e-12));
+    }
+
+    @Test
+    void figureMayBeDroppedOrFlownAgain() {
+        flown(0, 1, 2);
+        assertThat(after(3)[5]).as("the one after the next").isBetween(0.01, 0.1);
+        assertThat(after(3)[3]).as("the same again").isBetween(0.01, 0.1);
+        assertThat(after(3)[6]).as("one further on").isLessThan(0.001);
+    }
+
+    @Test
+    void whatWasPassedOverMayStillCome() {
+        flown(0, 1, 3);
+        assertThat(after(3)[2]).isGreaterThan(0.05);
+        flown(2);
+        assertThat(after(3)[2]).as("once it has been flown").isLessThan(0.002);
+    }
+
+    @Test
+    void whatWasPassedOverLongAgoHardlyComes() {
+        flown(0, 1, 3, 4, 5);
+        assertThat(after(5)[2]).isLessThan(0.005);
+    }
+
+    /** Two were swapped and nobody told of it. */
+    @Test
+    void afterASwapItGoesOnWithTheFirstThatHasNotBeenFlown() {
+        flown(0, 1, 3, 2);
+        assertThat(after(2)[4]).isGreaterThan(0.5);
+        assertThat(after(2)[3]).isLessThan(after(2)[4] / 5);
+    }
+
+    @Test
+    void flightMayBreakOffToLand() {
+        flown(0, 1, 2);
+        assertThat(after(3)[LANDING]).isBetween(0.001, 0.02);
+        assertThat(afterUnknown()[LANDING]).isBetween(0.02, 0.3);
+    }
+
+    /** A take-off fits nearly any gentle flight. */
+    @Test
+    void whatIsOnlyTimedIsNotJumpedTo() {
+        order.saw(3, 1);
+        assertThat(after(3)[0]).isLessThan(after(3)[1] / 10);
+        assertThat(afterUnknown()[0]).isLessThan(afterUnknown()[1]);
+    }
+
+    @Test
+    void offThePlanItComesBackNearWhereItLeftAndToWhatHasNotBeenFlown() {
+        flown(0, 1, 2, 3);
+        double[] row = afterUnknown();
+        assertThat(row[4])
+                .isGreaterThan(1.5 * row[5])
+                .isGreaterThan(10 * row[3])
+                .isGreaterThan(10 * row[8]);
+        assertThat(row[8]).as("any may come").isPositive();
+    }
+
+    @Test
+    void orderThatWasToldIsThePlan() {
+        order.told(List.of(0, 2, 1, 4, 5));
+        flown(0, 2);
+        assertThat(after(2)[1]).isGreaterThan(0.85);
+        flown(1);
+        assertThat(after(1)[4]).isGreaterThan(0.85);
+        assertThat(after(4)[3]).as("left out").isLessThan(0.005);
+        assertThat(after(5)[bins.figures + 1]).as("over").isGreaterThan(0.7);
+    }
+
+    @Test
+    void handSaysThatWhatComesAfterHasNotBeenFlown() {
+        flown(0, 1, 2, 3, 4);
+        order.begins(2);
+        assertThat(order.flown(1)).isEqualTo(1);
+        assertThat(order.flown(3)).isZero();
+        assertThat(after(2)[3]).isGreaterThan(0.85);
+    }
+
+    @Test
+    void orderThatNamesAFigureTwiceIsRefused() {
+        assertThatThrownBy(() -> order.told(List.of(0, 1, 1)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("the order [0, 1, 1] names a figure twice");
+    }
+}
