@@ -3,13 +3,10 @@ package crowdline.app;
 import crowdline.console.edit.WordHints;
 import crowdline.console.edit.WordsBasis;
 import crowdline.show.Catalogue;
-import crowdline.show.Figure;
 import crowdline.speech.Pace;
 import crowdline.speech.Spoken;
 import crowdline.timing.FigureTime;
-import java.util.HashSet;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
 
 /** What the words of a show are judged by: its catalogue, its predicted times, and the speaker's pace. */
@@ -27,23 +24,11 @@ final class BasisOfShow {
         Spoken spoken = new Spoken(loaded.show().sayAs());
         return new WordsBasis(
                 WordHints.tradeWords(all.entries()),
-                figure -> namesOf(figure, all),
+                figure -> WordHints.namesOf(figure, all),
                 spoken::expand,
                 text -> pace.get().time(spoken.expand(text)),
                 (act, figure) -> lasts(flown.get(), act, figure),
                 all::nameOf);
-    }
-
-    /** Every name a figure goes by. */
-    static Set<String> namesOf(Figure figure, Catalogue known) {
-        Set<String> names = new HashSet<>();
-        names.add(figure.figure());
-        names.add(figure.shownName());
-        known.find(figure.figure()).ifPresent(entry -> {
-            names.add(entry.name());
-            names.addAll(entry.aliases());
-        });
-        return names;
     }
 
     private static Optional<FigureTime> lasts(LoadedShow loaded, String actId, String figureId) {

@@ -1,9 +1,6 @@
 package crowdline.app;
 
 import crowdline.storage.JournalMachine;
-import java.awt.AWTError;
-import java.awt.GraphicsEnvironment;
-import java.awt.Toolkit;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 
@@ -15,19 +12,6 @@ final class ConsoleOpening implements Opening {
         this.folders = folders;
     }
 
-    /** Why no window can be opened here, or null if one can. */
-    static @Nullable String whyNoWindow() {
-        if (GraphicsEnvironment.isHeadless()) {
-            return "there is no display here";
-        }
-        try {
-            Toolkit.getDefaultToolkit().getScreenSize();
-            return null;
-        } catch (AWTError | java.awt.HeadlessException e) {
-            return "the display named in DISPLAY does not answer";
-        }
-    }
-
     @Override
     public int open(@Nullable Path show, Terminal terminal) {
         return open(show, Devices.NONE, terminal);
@@ -35,7 +19,7 @@ final class ConsoleOpening implements Opening {
 
     @Override
     public int open(@Nullable Path show, Devices devices, Terminal terminal) {
-        String why = whyNoWindow();
+        String why = Screen.whyNone();
         if (why != null) {
             terminal.complain(why + ", so the window cannot open; start it where there is a screen, or see crowdline"
                     + " --help for what works without one");

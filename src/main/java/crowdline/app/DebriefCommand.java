@@ -60,7 +60,10 @@ final class DebriefCommand implements Callable<Integer> {
             return ExitCode.UNUSABLE;
         }
         LoadedShow loaded = new ShowDoor(terminal)
-                .load(file, new ShowLoader(CatalogueFile::shipped, Pace.DEFAULT), LoadedShow.FIRST_FLIGHTS);
+                .load(
+                        file,
+                        new ShowLoader(CatalogueFile::shipped, () -> Pace.DEFAULT, folders.passes()),
+                        LoadedShow.FIRST_FLIGHTS);
         JournalShelf shelf = new JournalShelf(folders.journals(), JournalMachine.here(new MonotonicTicker()), 0);
         Optional<JournalReading> reading = shelf.last(JournalShow.of(file, ShowFile.bytes(file)));
         if (reading.isEmpty()) {

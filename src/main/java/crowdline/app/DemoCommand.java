@@ -34,7 +34,7 @@ final class DemoCommand implements Callable<Integer> {
                     "the demo show " + show + " is missing; run scripts/crowdline from a complete copy of the project");
             return ExitCode.UNUSABLE;
         }
-        String why = ConsoleOpening.whyNoWindow();
+        String why = Screen.whyNone();
         if (why == null) {
             return opening.open(show, terminal);
         }
@@ -42,7 +42,7 @@ final class DemoCommand implements Callable<Integer> {
         terminal.line(
                 "To get the window, run this on a desktop, or under a virtual one: xvfb-run scripts/crowdline demo");
         terminal.line("");
-        new SheetPrinter(terminal).print(show, pace.pace(folders));
+        new SheetPrinter(terminal, folders).print(show, pace.pace(folders));
         return ExitCode.FINE;
     }
 }

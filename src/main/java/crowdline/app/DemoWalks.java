@@ -63,6 +63,7 @@ final class DemoWalks {
                 all = List.copyOf(next);
             }
         };
-        return new Walk(loaded.tours(), loaded.words(), loaded::plan, new PassesInMemory(), notes, () -> Instant.EPOCH);
+        return new Walk(
+                Tours.of(loaded), loaded.words(), loaded::plan, new PassesInMemory(), notes, () -> Instant.EPOCH);
     }
 }

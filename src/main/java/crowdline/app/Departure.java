@@ -8,11 +8,6 @@ import java.util.Optional;
 final class Departure {
     private Departure() {}
 
-    /** True if what is going on must not be left by accident. */
-    static boolean isBarred(LiveState state) {
-        return state.course().inTheAir() || state.incidentOpen();
-    }
-
     /**
      * Why another show is not opened now, and what to do; empty if it may be.
      *
@@ -38,7 +33,7 @@ final class Departure {
      */
     static Optional<String> warning(RunningShow running, boolean goesOn) {
         LiveState state = running.desk().snapshot().state();
-        if (!isBarred(state)) {
+        if (!state.mustNotBeLeft()) {
             return Optional.empty();
         }
         String what = state.incidentOpen() ? "The incident page is open" : act(running, state) + " is in the air";

@@ -157,7 +157,7 @@ final class LearnCommand implements Callable<Integer> {
             return false;
         }
         PassAdding adding = new PassAdding(act, choice.variant(act), ids);
-        return new LogPasses(loaded.show(), FollowPlan.of(prediction.flight()), adding, passes, terminal)
+        return new LogPasses(loaded.show(), FollowPlan.of(prediction.flight()), adding, passes, terminal::complain)
                 .add(logs, pass -> keep(pass, passes));
     }
 

@@ -202,7 +202,7 @@ public final class LiveDesk implements Desk, AutoCloseable {
             Command command = null;
             try {
                 command = next();
-                open = !(command instanceof Close) && !(command instanceof Leave && !Departure.isBarred(state));
+                open = !(command instanceof Close) && !(command instanceof Leave && !state.mustNotBeLeft());
                 see(command, open);
             } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
                 // The root of the thread: whatever went wrong with one event, the show goes on.

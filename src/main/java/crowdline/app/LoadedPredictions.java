@@ -3,15 +3,14 @@ package crowdline.app;
 import crowdline.console.passes.PassesPresenter;
 import crowdline.console.passes.PassesView;
 import crowdline.console.prepare.PreparePresenter;
-import crowdline.console.prepare.PreparePresenter.Found;
+import crowdline.console.prepare.PrepareView;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
-import crowdline.flight.FlightFinding;
 import crowdline.show.Act;
 import crowdline.show.Variant;
+import crowdline.storage.LocatedFinding;
 import crowdline.timing.ActTimes;
 import crowdline.timing.LearnedTimes;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -41,19 +40,9 @@ record LoadedPredictions(LoadedShow loaded) implements PreparePresenter.Predicti
         return presenter.view(prediction.learned(), LearnedTimes.ofAct(loaded.passes(), act.id(), variant.name()));
     }
 
-    /** What was noticed on the predicted flight of every variant of every act. */
-    List<Found> findings() {
-        List<Found> found = new ArrayList<>();
-        for (Act act : loaded.show().acts()) {
-            for (Variant variant : act.variants()) {
-                loaded.prediction(act.id(), variant.name())
-                        .ifPresent(p -> p.outline().findings().forEach(f -> found.add(found(act, f))));
-            }
-        }
-        return found;
-    }
-
-    private static Found found(Act act, FlightFinding f) {
-        return new Found(f.severity(), act.title() + ": " + f.message(), 0);
+    /** The show at a glance, with what was found in it. */
+    static PrepareView view(LoadedShow loaded, List<LocatedFinding> findings) {
+        return new PreparePresenter(loaded.catalogue(), loaded.spoken(), new LoadedPredictions(loaded))
+                .view(loaded.show(), findings);
     }
 }

@@ -2,10 +2,6 @@ package crowdline.app;
 
 import crowdline.console.live.ActSheet;
 import crowdline.console.live.ShowWords;
-import crowdline.console.prepare.PreparePresenter;
-import crowdline.console.prepare.PreparePresenter.Found;
-import crowdline.console.prepare.PrepareView;
-import crowdline.console.walk.Tour;
 import crowdline.flight.Air;
 import crowdline.flight.Drift;
 import crowdline.flight.Flight;
@@ -23,9 +19,11 @@ import crowdline.show.Variant;
 import crowdline.speech.Pace;
 import crowdline.speech.Spoken;
 import crowdline.speech.SpokenTime;
+import crowdline.storage.LocatedFinding;
 import crowdline.timing.ActTimes;
 import crowdline.timing.Pass;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -222,21 +220,6 @@ final class LoadedShow {
                 .orElse(Double.NaN);
     }
 
-    /** Every variant of every act that was predicted, in running order. */
-    List<Tour> tours() {
-        return show.acts().stream()
-                .flatMap(act -> act.variants().stream()
-                        .flatMap(variant -> prediction(act.id(), variant.name()).stream()
-                                .map(p -> new Tour(
-                                        act,
-                                        variant,
-                                        p::flight,
-                                        p.times(),
-                                        p::sheet,
-                                        p.learned().passes()))))
-                .toList();
-    }
-
     /** What to say when in an act flown in these times. */
     Plan plan(Act act, ActTimes times) {
         return new Planner().plan(planAhead().wholeAct(act, times));
@@ -256,7 +239,18 @@ final class LoadedShow {
         return new LoadedDebrief(this, words(), begun, passes);
     }
 
-    PrepareView prepareView(List<Found> findings) {
-        return new PreparePresenter(catalogue, spoken, new LoadedPredictions(this)).view(show, findings);
+    /** What was noticed on the predicted flight of every variant of every act. */
+    List<LocatedFinding> findings() {
+        List<LocatedFinding> found = new ArrayList<>();
+        for (Act act : show.acts()) {
+            for (Variant variant : act.variants()) {
+                prediction(act.id(), variant.name())
+                        .ifPresent(p -> p.outline()
+                                .findings()
+                                .forEach(f -> found.add(LocatedFinding.inNoLine(
+                                        f.severity(), f.code(), act.title() + ": " + f.message()))));
+            }
+        }
+        return found;
     }
 }

@@ -9,6 +9,7 @@ import crowdline.timing.Pass;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Adds a pass from each flight log; a log that cannot be used does not keep the others from being read. */
 final class LogPasses {
@@ -16,14 +17,14 @@ final class LogPasses {
     private final FollowPlan plan;
     private final PassAdding adding;
     private final PassesFile passes;
-    private final Terminal terminal;
+    private final Consumer<String> complaints;
 
-    LogPasses(Show show, FollowPlan plan, PassAdding adding, PassesFile passes, Terminal terminal) {
+    LogPasses(Show show, FollowPlan plan, PassAdding adding, PassesFile passes, Consumer<String> complaints) {
         this.show = show;
         this.plan = plan;
         this.adding = adding;
         this.passes = passes;
-        this.terminal = terminal;
+        this.complaints = complaints;
     }
 
     /** Keeps a pass and says so. */
@@ -52,14 +53,14 @@ final class LogPasses {
 
     private Optional<Pass> read(Path log) {
         try {
-            LogReadings readings = LogReadings.read(log, show, IgcHeight.GNSS, terminal::complain);
+            LogReadings readings = LogReadings.read(log, show, IgcHeight.GNSS, complaints);
             Optional<Pass> pass = adding.fromLog(plan, readings);
             if (pass.isEmpty()) {
-                terminal.complain("no figure of the act was found in " + log + "; crowdline follow says more");
+                complaints.accept("no figure of the act was found in " + log + "; crowdline follow says more");
             }
             return pass;
         } catch (ShowFileException e) {
-            terminal.complain(String.valueOf(e.getMessage()));
+            complaints.accept(String.valueOf(e.getMessage()));
             return Optional.empty();
         }
     }
@@ -68,7 +69,7 @@ final class LogPasses {
         Optional<Pass> same =
                 passes.read().passes().stream().filter(pass::isSameRun).findFirst();
         if (same.isPresent()) {
-            terminal.complain(
+            complaints.accept(
                     log + " has been read before, as pass " + same.get().id() + "; it was not added again");
             return;
         }
@@ -78,7 +79,7 @@ final class LogPasses {
                 .distinct()
                 .count();
         if (found * 2 < plan.size()) {
-            terminal.complain("only " + found + " of " + plan.size() + " figures were found in " + log
+            complaints.accept("only " + found + " of " + plan.size() + " figures were found in " + log
                     + "; if it shows another act, --ignore " + pass.id() + " leaves it out");
         }
     }

@@ -2,10 +2,10 @@ package crowdline.app;
 
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
-import crowdline.console.prepare.PreparePresenter.Found;
 import crowdline.console.theme.Tone;
 import crowdline.show.Show;
 import crowdline.storage.JournalShow;
+import crowdline.storage.LocatedFinding;
 import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param ofFile what was found in the file
  * @param said one sentence
  */
-record OpenAgain(boolean isAnew, @Nullable LoadedShow taken, List<Found> ofFile, Mark said) {
+record OpenAgain(boolean isAnew, @Nullable LoadedShow taken, List<LocatedFinding> ofFile, Mark said) {
     private static final Mark ANEW = new Mark(Form.RING, Tone.CALM, "Opening it again");
 
     OpenAgain {
@@ -29,7 +29,7 @@ record OpenAgain(boolean isAnew, @Nullable LoadedShow taken, List<Found> ofFile,
     static OpenAgain of(
             OpenShow open, ShowLoader.Result known, JournalShow identity, Supplier<ShowLoader.Result> reading) {
         String name = String.valueOf(open.file().getFileName());
-        boolean barred = Departure.isBarred(open.running().desk().snapshot().state());
+        boolean barred = open.running().desk().snapshot().state().mustNotBeLeft();
         if (open.identity().sha256().equals(identity.sha256())) {
             return as(known, Form.DISC, Tone.GOOD, name + " is open already and carries on where it is");
         }

@@ -141,7 +141,7 @@ final class PassesDesk implements PassesHost, Passes {
         LoadedShow shown = now == null ? null : now.loaded();
         if (now != null && shown != null && now.file().equals(file)) {
             shown.learn(passes);
-            PrepareView view = shown.prepareView(now.findings());
+            PrepareView view = LoadedPredictions.view(shown, now.findings());
             window.accept(frame -> frame.showPrepare(view));
         }
     }

@@ -70,14 +70,14 @@ final class PicturesCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ShowFileException {
         Path to = out;
-        String why = ConsoleOpening.whyNoWindow();
+        String why = Screen.whyNone();
         if (to == null || why != null) {
             terminal.complain(why + ", and pictures of windows need one");
             return ExitCode.UNUSABLE;
         }
         Catalogue catalogue = CatalogueFile.shipped();
-        ShowLoader.Result result =
-                new ShowLoader(() -> catalogue, Pace.DEFAULT).load(folders.demoShow(), LoadedShow.FLIGHTS);
+        ShowLoader.Result result = new ShowLoader(() -> catalogue, () -> Pace.DEFAULT, folders.passes())
+                .load(folders.demoShow(), LoadedShow.FLIGHTS);
         LoadedShow loaded = result.loaded();
         if (loaded == null) {
             terminal.complain("the demo show has errors; crowdline check lists them");
@@ -88,7 +88,7 @@ final class PicturesCommand implements Callable<Integer> {
                 new DemoMoments(loaded).views(),
                 new DemoWalks(loaded).views(),
                 new DemoDebrief(loaded).views(),
-                loaded.prepareView(result.findings()),
+                LoadedPredictions.view(loaded, result.findings()),
                 () -> words(loaded, catalogue),
                 GlossaryView.drawn(catalogue),
                 RemarksToTime.of(

@@ -63,7 +63,7 @@ final class PlanCommand implements Callable<Integer> {
         LoadedShow loaded = new ShowDoor(terminal)
                 .load(
                         Objects.requireNonNull(file),
-                        new ShowLoader(CatalogueFile::shipped, speaker),
+                        new ShowLoader(CatalogueFile::shipped, () -> speaker, folders.passes()),
                         LoadedShow.FLIGHTS);
         Show show = loaded.show();
         List<Act> acts = choice.of(show, terminal).orElse(null);

@@ -83,7 +83,7 @@ final class Rehearsal {
     }
 
     private @Nullable Walk walk(Path open, LoadedShow loaded) {
-        List<Tour> tours = loaded.tours();
+        List<Tour> tours = Tours.of(loaded);
         if (tours.isEmpty()) {
             opening.say(new Mark(
                     Form.DIAMOND, Tone.CAUTION, "This show has no act to walk through; add one, with its airframe"));

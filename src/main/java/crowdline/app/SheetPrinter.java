@@ -21,15 +21,17 @@ import java.util.Map;
 /** Prints the timed running sheet of a show with what to say when. */
 final class SheetPrinter {
     private final Terminal terminal;
+    private final Folders folders;
 
-    SheetPrinter(Terminal terminal) {
+    SheetPrinter(Terminal terminal, Folders folders) {
         this.terminal = terminal;
+        this.folders = folders;
     }
 
     /** @param pace whose remarks they are */
     void print(Path file, Pace pace) throws ShowFileException {
-        LoadedShow loaded =
-                new ShowDoor(terminal).load(file, new ShowLoader(CatalogueFile::shipped, pace), LoadedShow.FLIGHTS);
+        LoadedShow loaded = new ShowDoor(terminal)
+                .load(file, new ShowLoader(CatalogueFile::shipped, () -> pace, folders.passes()), LoadedShow.FLIGHTS);
         Show show = loaded.show();
         terminal.line(show.title() + ", " + show.venue().name() + ", " + show.date());
         terminal.line(PaceOption.sentence(pace));

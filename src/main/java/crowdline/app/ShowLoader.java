@@ -1,6 +1,5 @@
 package crowdline.app;
 
-import crowdline.console.prepare.PreparePresenter.Found;
 import crowdline.show.Catalogue;
 import crowdline.show.Finding;
 import crowdline.show.Severity;
@@ -26,12 +25,8 @@ final class ShowLoader {
     private final Supplier<Pace> pace;
     private final Path passes;
 
-    /** @param catalogue asked for when a show is loaded, and not before */
-    ShowLoader(Supplier<Catalogue> catalogue, Pace pace) {
-        this(catalogue, () -> pace, Folders.here().passes());
-    }
-
     /**
+     * @param catalogue asked for when a show is loaded, and not before
      * @param pace the speaker's, asked for when a show is loaded
      * @param passes where passes are that could not be kept beside their show
      */
@@ -48,16 +43,16 @@ final class ShowLoader {
      * @param loaded the show, or null if findings stand in its way
      * @param ofFile what was found in the file
      */
-    record Result(Path file, @Nullable LoadedShow loaded, List<Found> ofFile) {
+    record Result(Path file, @Nullable LoadedShow loaded, List<LocatedFinding> ofFile) {
         Result {
             ofFile = List.copyOf(ofFile);
         }
 
         /** What was found, of the file first, then of the flights as they are predicted now. */
-        List<Found> findings() {
-            List<Found> all = new ArrayList<>(ofFile);
+        List<LocatedFinding> findings() {
+            List<LocatedFinding> all = new ArrayList<>(ofFile);
             if (loaded != null) {
-                all.addAll(new LoadedPredictions(loaded).findings());
+                all.addAll(loaded.findings());
             }
             return all;
         }
@@ -77,15 +72,15 @@ final class ShowLoader {
     }
 
     /** Has a show learn from the passes of its file; what was found in them. */
-    private List<Found> learn(Path file, LoadedShow loaded) {
+    private List<LocatedFinding> learn(Path file, LoadedShow loaded) {
         try {
             PassesFile.Reading reading = new PassesFile(file, passes).read();
             loaded.learn(reading.passes());
             return reading.findings().stream()
-                    .map(said -> new Found(Severity.WARNING, said, 0))
+                    .map(said -> LocatedFinding.inNoLine(Severity.WARNING, "passes", said))
                     .toList();
         } catch (ShowFileException e) {
-            return List.of(new Found(Severity.WARNING, String.valueOf(e.getMessage()), 0));
+            return List.of(LocatedFinding.inNoLine(Severity.WARNING, "passes", String.valueOf(e.getMessage())));
         }
     }
 
@@ -107,23 +102,19 @@ final class ShowLoader {
     private Result load(Path file, byte[] content, Function<Show, LoadedShow> loading) {
         ShowReading reading = new ShowFile().read(file, content);
         Show show = reading.show();
-        List<Found> findings = new ArrayList<>();
+        List<LocatedFinding> findings = new ArrayList<>();
         if (show == null) {
-            reading.findings().forEach(f -> findings.add(found(f)));
+            findings.addAll(reading.findings());
             return new Result(file, null, findings);
         }
-        reading.with(ShowRules.check(show, catalogue.get())).findings().forEach(f -> findings.add(found(f)));
+        findings.addAll(reading.with(ShowRules.check(show, catalogue.get())).findings());
         LoadedShow loaded = loading.apply(show);
         List<Finding> flown = FlownCheck.slips(loaded);
-        reading.document().locate(flown).forEach(f -> findings.add(found(f)));
+        findings.addAll(reading.document().locate(flown));
         if (flown.stream().anyMatch(f -> f.severity() == Severity.ERROR)) {
             return new Result(file, null, findings);
         }
         findings.addAll(learn(file, loaded));
         return new Result(file, loaded, findings);
-    }
-
-    static Found found(LocatedFinding f) {
-        return new Found(f.severity(), f.message(), f.line());
     }
 }

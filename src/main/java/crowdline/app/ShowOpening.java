@@ -179,7 +179,7 @@ final class ShowOpening {
         passes.opened(result);
         LoadedShow loaded = result.loaded();
         if (loaded != null) {
-            showPrepare(loaded.prepareView(result.findings()));
+            showPrepare(LoadedPredictions.view(loaded, result.findings()));
         }
     }
 
@@ -222,7 +222,7 @@ final class ShowOpening {
             LoadedShow shown = now == null ? null : now.loaded();
             if (now != null && shown != null && now.file().equals(file)) {
                 shown.refine(LoadedShow.FLIGHTS);
-                showPrepare(shown.prepareView(now.findings()));
+                showPrepare(LoadedPredictions.view(shown, now.findings()));
             }
         });
     }

@@ -49,7 +49,7 @@ record ShowWordsCheck(List<Hint> hints, List<Reads> reads) {
     static ShowWordsCheck of(Show show) {
         Catalogue known = CatalogueFile.shipped().with(show.figures());
         WordHints words =
-                new WordHints(WordHints.tradeWords(known.entries()), figure -> BasisOfShow.namesOf(figure, known));
+                new WordHints(WordHints.tradeWords(known.entries()), figure -> WordHints.namesOf(figure, known));
         ActReading reading = new ActReading(new Spoken(show.sayAs())::expand);
         List<Hint> hints = new ArrayList<>();
         Set<Optional<String>> acts = new LinkedHashSet<>();

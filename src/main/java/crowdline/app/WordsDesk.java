@@ -7,7 +7,6 @@ import crowdline.console.edit.WordsOpened;
 import crowdline.console.edit.WordsPlan;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
-import crowdline.console.prepare.PreparePresenter.Found;
 import crowdline.console.theme.Tone;
 import crowdline.show.Catalogue;
 import crowdline.show.Show;
@@ -15,6 +14,7 @@ import crowdline.show.ShowRules;
 import crowdline.speech.Pace;
 import crowdline.speech.Spoken;
 import crowdline.storage.JournalShow;
+import crowdline.storage.LocatedFinding;
 import crowdline.storage.ShowDocument;
 import crowdline.storage.ShowFile;
 import crowdline.storage.ShowFileException;
@@ -166,10 +166,10 @@ final class WordsDesk implements WordsHost {
             return;
         }
         LoadedShow loaded = inAirOfToday(now).atPace(pace.get()).withWords(show);
-        List<Found> findings = new ArrayList<>();
-        now.document().locate(ShowRules.check(show, catalogue.get())).forEach(f -> findings.add(ShowLoader.found(f)));
-        findings.addAll(new LoadedPredictions(loaded).findings());
-        var view = loaded.prepareView(findings);
+        List<LocatedFinding> findings = new ArrayList<>();
+        findings.addAll(now.document().locate(ShowRules.check(show, catalogue.get())));
+        findings.addAll(loaded.findings());
+        var view = LoadedPredictions.view(loaded, findings);
         WordsPlan plan = new WordsPlan(
                 PlanWords.of(
                         ActPlans.of(loaded, show.acts(), act -> act.variants().get(0))),

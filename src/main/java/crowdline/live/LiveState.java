@@ -70,6 +70,11 @@ public record LiveState(
         return !incidents.isEmpty() && incidents.get(incidents.size() - 1).closedAtS() == null;
     }
 
+    /** True if what is going on must not be left by accident: an act in the air, or an open incident page. */
+    public boolean mustNotBeLeft() {
+        return course().inTheAir() || incidentOpen();
+    }
+
     /** What became of remarks in this run of the act: what was said in an earlier one may come again. */
     public Talk talkHere() {
         return new Talk(

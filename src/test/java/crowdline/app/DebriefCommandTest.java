@@ -47,7 +47,10 @@ class DebriefCommandTest {
     }
 
     private Act flown() throws Exception {
-        LoadedShow loaded = new ShowLoader(CatalogueFile::shipped, Pace.DEFAULT)
+        LoadedShow loaded = new ShowLoader(
+                        CatalogueFile::shipped,
+                        () -> Pace.DEFAULT,
+                        Folders.here().passes())
                 .load(file, 1)
                 .loaded();
         Show show = Objects.requireNonNull(loaded).show();

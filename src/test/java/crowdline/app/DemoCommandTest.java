@@ -22,7 +22,7 @@ class DemoCommandTest {
 
     @Test
     void withoutADisplayItSaysWhyAndPrintsTheSheetWithWhatToSay() {
-        assumeThat(ConsoleOpening.whyNoWindow()).isNotNull();
+        assumeThat(Screen.whyNone()).isNotNull();
 
         assertThat(Main.run(new String[] {"demo"}, caught.terminal(), opening)).isEqualTo(ExitCode.FINE);
 
@@ -41,7 +41,7 @@ class DemoCommandTest {
 
     @Test
     void withADisplayItOpensTheWindowOnTheDemoShow() throws Exception {
-        assumeThat(ConsoleOpening.whyNoWindow()).isNull();
+        assumeThat(Screen.whyNone()).isNull();
         Path show = Path.of("demo-shows/fenmarsh-air-day.json");
 
         assertThat(new DemoCommand(caught.terminal(), opening, new Folders(folder, folder, show)).call())

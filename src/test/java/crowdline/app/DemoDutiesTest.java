@@ -20,7 +20,10 @@ import org.junit.jupiter.api.Test;
 /** The plan of the second demo show, whose acts are short. */
 class DemoDutiesTest {
     private static LoadedShow evening() throws ShowFileException {
-        return Objects.requireNonNull(new ShowLoader(CatalogueFile::shipped, Pace.DEFAULT)
+        return Objects.requireNonNull(new ShowLoader(
+                        CatalogueFile::shipped,
+                        () -> Pace.DEFAULT,
+                        Folders.here().passes())
                 .load(Path.of("demo-shows/wrackenholt-evening.json"), LoadedShow.FLIGHTS)
                 .loaded());
     }

@@ -2,10 +2,10 @@ package crowdline.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.console.prepare.PreparePresenter.Found;
 import crowdline.show.Severity;
 import crowdline.speech.Pace;
 import crowdline.storage.CatalogueFile;
+import crowdline.storage.LocatedFinding;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -38,7 +38,11 @@ class LargeShowTest {
     }
 
     private static ShowLoader.Result loaded(byte[] content) {
-        return new ShowLoader(CatalogueFile::shipped, Pace.DEFAULT).load(Path.of("large.json"), content, 1);
+        return new ShowLoader(
+                        CatalogueFile::shipped,
+                        () -> Pace.DEFAULT,
+                        Folders.here().passes())
+                .load(Path.of("large.json"), content, 1);
     }
 
     @Test
@@ -52,7 +56,7 @@ class LargeShowTest {
         assertThat(result.loaded()).isNull();
         assertThat(result.findings())
                 .filteredOn(found -> found.severity() == Severity.ERROR)
-                .extracting(Found::message)
+                .extracting(LocatedFinding::message)
                 .singleElement()
                 .asString()
                 .startsWith("the acts up to \"")

@@ -80,7 +80,12 @@ class LoadedShowTest {
 
         assertThat(shown).doesNotHaveDuplicates().contains("loop", "landing");
         assertThat(shown).filteredOn(name -> name.startsWith("turning back, ")).hasSizeGreaterThan(1);
-        assertThat(loaded.prepareView(List.of()).acts().get(0).variants().get(0).figures())
+        assertThat(LoadedPredictions.view(loaded, List.of())
+                        .acts()
+                        .get(0)
+                        .variants()
+                        .get(0)
+                        .figures())
                 .extracting(PrepareView.FigureView::name)
                 .isEqualTo(shown);
         assertThat(variant.order().stream()

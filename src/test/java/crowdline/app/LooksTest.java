@@ -12,7 +12,10 @@ import org.junit.jupiter.api.Test;
 class LooksTest {
     @Test
     void crowdIsToldWhereToLookOnceThatIsWorkedOut() throws Exception {
-        LoadedShow show = Objects.requireNonNull(new ShowLoader(CatalogueFile::shipped, Pace.DEFAULT)
+        LoadedShow show = Objects.requireNonNull(new ShowLoader(
+                        CatalogueFile::shipped,
+                        () -> Pace.DEFAULT,
+                        Folders.here().passes())
                 .load(Path.of("demo-shows/fenmarsh-air-day.json"), 1)
                 .loaded());
         Act act = show.show().acts().get(0);

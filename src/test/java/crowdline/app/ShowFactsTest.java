@@ -25,7 +25,10 @@ class ShowFactsTest {
 
     @BeforeAll
     void compute() throws ShowFileException {
-        LoadedShow loaded = new ShowLoader(CatalogueFile::shipped, Pace.DEFAULT)
+        LoadedShow loaded = new ShowLoader(
+                        CatalogueFile::shipped,
+                        () -> Pace.DEFAULT,
+                        Folders.here().passes())
                 .load(Path.of("demo-shows/fenmarsh-air-day.json"), 1)
                 .loaded();
         facts = ShowFacts.of(Objects.requireNonNull(loaded));

@@ -59,8 +59,8 @@ final class WholeShow {
                 .toList();
         LoadedShow loaded = new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, FLIGHTS);
         loaded.refine(FLIGHTS);
-        loaded.prepareView(List.of());
-        var tours = loaded.tours();
+        LoadedPredictions.view(loaded, List.of());
+        var tours = Tours.of(loaded);
         ShowFacts.of(loaded);
         ActPlans.of(loaded, show.acts(), act -> act.variants().get(0));
         for (Act act : show.acts()) {

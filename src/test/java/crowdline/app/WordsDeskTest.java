@@ -52,7 +52,10 @@ class WordsDeskTest {
                     .replace("\"title\": \"Harrowmere Air Day\"", "\"title\": \"Harrowmere Air Day\", " + NOTE);
             file = Files.writeString(folder.resolve("day.json"), text);
         }
-        LoadedShow loaded = new ShowLoader(CatalogueFile::shipped, Pace.DEFAULT)
+        LoadedShow loaded = new ShowLoader(
+                        CatalogueFile::shipped,
+                        () -> Pace.DEFAULT,
+                        Folders.here().passes())
                 .load(file(), 1)
                 .loaded();
         JournalMachine machine = new JournalMachine(nanos::get, () -> Instant.parse("2026-05-02T12:00:00Z"), "boot-1");

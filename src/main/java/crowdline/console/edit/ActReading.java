@@ -18,6 +18,9 @@ import org.jspecify.annotations.Nullable;
  * asked at every letter; belongs to one thread.
  */
 public final class ActReading {
+    /** Stands for the show outside acts; no act has an empty id. */
+    public static final String SHOW = "";
+
     /** Texts typed letter by letter are counted each; beyond these they are forgotten. Tuned. */
     private static final int MOST_COUNTED = 4000;
 
@@ -59,10 +62,10 @@ public final class ActReading {
         return words == 0 ? Optional.empty() : Optional.of(new Readability(allSentences, words, syllables));
     }
 
-    /** Every block in a sentence, by its act; that of the show outside acts under {@link WordsPlan#SHOW}. */
+    /** Every block in a sentence, by its act; that of the show outside acts under {@link #SHOW}. */
     public Map<String, String> all(Show show) {
         Map<String, String> all = new HashMap<>();
-        all.put(WordsPlan.SHOW, inWords(of(show, null)));
+        all.put(SHOW, inWords(of(show, null)));
         show.acts().forEach(act -> all.put(act.id(), inWords(of(show, act.id()))));
         return all;
     }

@@ -1,6 +1,7 @@
 package crowdline.console.edit;
 
 import crowdline.show.Act;
+import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
 import crowdline.show.Figure;
 import crowdline.show.Remark;
@@ -49,6 +50,18 @@ public final class WordHints {
             names.forEach(name -> words.put(name.toLowerCase(Locale.UK), inOneClause(entry.whatItIs())));
         }
         return words;
+    }
+
+    /** Every name a figure goes by. */
+    public static Set<String> namesOf(Figure figure, Catalogue known) {
+        Set<String> names = new HashSet<>();
+        names.add(figure.figure());
+        names.add(figure.shownName());
+        known.find(figure.figure()).ifPresent(entry -> {
+            names.add(entry.name());
+            names.addAll(entry.aliases());
+        });
+        return names;
     }
 
     /** "The wing stops." as it goes on after "that is". */

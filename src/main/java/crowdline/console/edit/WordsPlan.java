@@ -10,9 +10,6 @@ import org.jspecify.annotations.Nullable;
  * @param reads how the remarks of each act read together, in a sentence, by its id
  */
 public record WordsPlan(Map<String, PlannedRemark> remarks, Map<String, String> reads) {
-    /** Stands for the show outside acts; no act has an empty id. */
-    static final String SHOW = "";
-
     static final WordsPlan NONE = new WordsPlan(Map.of(), Map.of());
 
     public WordsPlan {
@@ -25,6 +22,6 @@ public record WordsPlan(Map<String, PlannedRemark> remarks, Map<String, String> 
     }
 
     String reads(@Nullable String actId) {
-        return reads.getOrDefault(actId == null ? SHOW : actId, "");
+        return reads.getOrDefault(actId == null ? ActReading.SHOW : actId, "");
     }
 }

@@ -23,10 +23,10 @@ import crowdline.show.DayAir;
 import crowdline.show.Figure;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
-import crowdline.show.Severity;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.speech.SpokenTime;
+import crowdline.storage.LocatedFinding;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
 import java.time.format.DateTimeFormatter;
@@ -55,13 +55,6 @@ public final class PreparePresenter {
         }
     }
 
-    /**
-     * A finding and where it stands.
-     *
-     * @param line of the show file, from 1; 0 if it stands in no line
-     */
-    public record Found(Severity severity, String message, int line) {}
-
     private final Catalogue catalogue;
     private final Function<String, SpokenTime> spoken;
     private final Predictions predictions;
@@ -72,7 +65,7 @@ public final class PreparePresenter {
         this.predictions = predictions;
     }
 
-    public PrepareView view(Show show, List<Found> findings) {
+    public PrepareView view(Show show, List<LocatedFinding> findings) {
         Catalogue all = catalogue.with(show.figures());
         return new PrepareView(
                 show.title(),
@@ -83,14 +76,14 @@ public final class PreparePresenter {
     }
 
     /** A file that is no usable show: only what was found in it. */
-    public static PrepareView unusable(String name, List<Found> findings) {
+    public static PrepareView unusable(String name, List<LocatedFinding> findings) {
         return new PrepareView(
                 name, "cannot be used until the errors listed are fixed", "", List.of(), findings(findings));
     }
 
-    private static List<FindingView> findings(List<Found> findings) {
+    private static List<FindingView> findings(List<LocatedFinding> findings) {
         return findings.stream()
-                .sorted(Comparator.comparing(Found::severity).thenComparing(Found::line))
+                .sorted(Comparator.comparing(LocatedFinding::severity).thenComparing(LocatedFinding::line))
                 .map(PreparePresenter::finding)
                 .toList();
     }
@@ -108,7 +101,7 @@ public final class PreparePresenter {
                 + cloud;
     }
 
-    private static FindingView finding(Found found) {
+    private static FindingView finding(LocatedFinding found) {
         Mark mark = switch (found.severity()) {
             case ERROR -> new Mark(Form.STOP, Tone.ALARM, "Must fix");
             case WARNING -> new Mark(Form.DIAMOND, Tone.CAUTION, "Should fix");

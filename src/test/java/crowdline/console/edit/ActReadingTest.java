@@ -32,7 +32,7 @@ class ActReadingTest {
             return spoken.expand(text);
         });
         Show show = SmallShow.show();
-        assertThat(reading.all(show)).containsOnlyKeys(WordsPlan.SHOW, "a1");
+        assertThat(reading.all(show)).containsOnlyKeys(ActReading.SHOW, "a1");
         assertThat(counted).isNotEmpty().doesNotHaveDuplicates();
         counted.clear();
         WordsModel model = new WordsModel("day.json", show, SampleWords.BASIS, edited -> {});

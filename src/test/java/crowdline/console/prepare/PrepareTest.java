@@ -3,7 +3,6 @@ package crowdline.console.prepare;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.live.SmallShow;
-import crowdline.console.prepare.PreparePresenter.Found;
 import crowdline.console.prepare.PreparePresenter.Predictions;
 import crowdline.console.prepare.PrepareView.ActView;
 import crowdline.console.prepare.PrepareView.FigureView;
@@ -18,6 +17,7 @@ import crowdline.show.Catalogue;
 import crowdline.show.Severity;
 import crowdline.show.Variant;
 import crowdline.speech.SpokenTime;
+import crowdline.storage.LocatedFinding;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
 import java.awt.Component;
@@ -33,7 +33,11 @@ import javax.swing.JTextField;
 import org.junit.jupiter.api.Test;
 
 class PrepareTest {
-    private static PrepareView view(Found... found) {
+    private static LocatedFinding at(int line, Severity severity, String message) {
+        return new LocatedFinding(severity, "code", message, "day.json", line, 1, "");
+    }
+
+    private static PrepareView view(LocatedFinding... found) {
         Predictions predictions = new Predictions() {
             @Override
             public Optional<Flight> flight(Act act, Variant variant) {
@@ -127,7 +131,7 @@ class PrepareTest {
 
     @Test
     void theWorstFindingComesFirstWithItsLine() {
-        PrepareView view = view(new Found(Severity.NOTE, "small", 3), new Found(Severity.ERROR, "large", 9));
+        PrepareView view = view(at(3, Severity.NOTE, "small"), at(9, Severity.ERROR, "large"));
         assertThat(view.findings().get(0).message()).isEqualTo("large");
         assertThat(view.findings().get(0).where()).isEqualTo("line 9");
     }
