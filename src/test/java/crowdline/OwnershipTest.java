@@ -43,10 +43,10 @@ class OwnershipTest {
     private static final String APP = "crowdline.app..";
 
     /**
-     * Packages that may start a thread: the wiring with its devices (the microphone's thread owns the sound line), and the
-     * reader that owns its port.
+     * Packages that may start a thread: the running show, the wiring with its devices (the microphone's thread owns the sound
+     * line), and the reader that owns its port.
      */
-    private static final String[] THREAD_OWNERS = {APP, "crowdline.telemetry.serial.."};
+    private static final String[] THREAD_OWNERS = {"crowdline.running", APP, "crowdline.telemetry.serial.."};
 
     private static final JavaClasses CLASSES = ProgramClasses.imported();
 

@@ -1,6 +1,6 @@
 package crowdline.follow;
 
-import crowdline.storage.ShowFileException;
+import crowdline.storage.file.ShowFileException;
 import crowdline.telemetry.Reading;
 import java.util.List;
 import java.util.SplittableRandom;

@@ -1,7 +1,26 @@
 package crowdline.app;
 
+import crowdline.app.command.CheckCommand;
+import crowdline.app.command.DebriefCommand;
+import crowdline.app.command.DemoCommand;
+import crowdline.app.command.FactsCommand;
+import crowdline.app.command.FollowCommand;
+import crowdline.app.command.IncidentTemplateCommand;
+import crowdline.app.command.LearnCommand;
+import crowdline.app.command.PaceCommand;
+import crowdline.app.command.PlanCommand;
+import crowdline.app.command.PredictCommand;
+import crowdline.app.command.SpeakCommand;
+import crowdline.app.demo.PicturesCommand;
+import crowdline.app.shell.ExitCode;
+import crowdline.app.shell.Folders;
+import crowdline.app.shell.Opening;
+import crowdline.app.shell.PedalPort;
+import crowdline.app.shell.Terminal;
+import crowdline.app.shell.VersionLine;
+import crowdline.loaded.PassIds;
 import crowdline.show.Nearest;
-import crowdline.storage.ShowFileException;
+import crowdline.storage.file.ShowFileException;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -14,6 +33,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ThreadLocalRandom;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -77,7 +97,12 @@ final class Commands implements Callable<Integer> {
                 new CheckCommand(terminal),
                 new PredictCommand(terminal),
                 new PlanCommand(terminal, Folders.here()),
-                new LearnCommand(terminal, Folders.here().passes(), PassIds.here(Clock.systemUTC())),
+                new LearnCommand(
+                        terminal,
+                        Folders.here().passes(),
+                        new PassIds(
+                                Clock.systemUTC(),
+                                () -> ThreadLocalRandom.current().nextInt())),
                 new FactsCommand(terminal),
                 new FollowCommand(terminal),
                 new SpeakCommand(terminal),

@@ -1,5 +1,9 @@
 package crowdline.app;
 
+import crowdline.app.shell.Folders;
+import crowdline.app.shell.Opening;
+import crowdline.app.shell.Terminal;
+import crowdline.app.window.ConsoleOpening;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -17,7 +21,7 @@ public final class Main {
     }
 
     /** Without commands and options the window opens at once, and the command parser is never loaded. */
-    static int run(String[] args, Terminal terminal, Opening opening) {
+    public static int run(String[] args, Terminal terminal, Opening opening) {
         if (args.length == 0) {
             return opening.open(null, terminal);
         }

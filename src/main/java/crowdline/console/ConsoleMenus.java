@@ -4,6 +4,7 @@ import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandAction;
 import crowdline.console.keys.CommandActions;
 import crowdline.console.paint.PlainText;
+import crowdline.console.place.Place;
 import java.awt.Component;
 import java.awt.Font;
 import java.awt.Insets;
@@ -28,12 +29,12 @@ import javax.swing.event.MenuListener;
 import org.jspecify.annotations.Nullable;
 
 /** The menu bar, with the places as buttons at its right end. */
-final class ConsoleMenus {
+public final class ConsoleMenus {
     private final JMenuBar bar = new FittingBar();
     private final Map<Place, JToggleButton> places = new EnumMap<>(Place.class);
     private final CommandActions actions;
 
-    ConsoleMenus(
+    public ConsoleMenus(
             CommandActions actions, Action demo, Action messages, Supplier<List<Path>> recent, Consumer<Path> open) {
         this.actions = actions;
         JMenu show = menu("Show", 'S');
@@ -102,11 +103,11 @@ final class ConsoleMenus {
         }
     }
 
-    JMenuBar bar() {
+    public JMenuBar bar() {
         return bar;
     }
 
-    void chosen(Place place) {
+    public void chosen(Place place) {
         JToggleButton button = places.get(place);
         if (button != null) {
             button.setSelected(true);

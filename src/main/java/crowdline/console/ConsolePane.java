@@ -2,22 +2,28 @@ package crowdline.console;
 
 import crowdline.console.debrief.DebriefPanel;
 import crowdline.console.debrief.DebriefView;
-import crowdline.console.edit.WordsPanel;
+import crowdline.console.foot.FootLine;
 import crowdline.console.glossary.GlossaryPanel;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandActions;
 import crowdline.console.keys.KeysOverlay;
+import crowdline.console.live.LivePlace;
 import crowdline.console.live.LiveView;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.pedals.PedalCommands;
-import crowdline.console.prepare.EmptyShow;
+import crowdline.console.place.EmptyShow;
+import crowdline.console.place.Later;
+import crowdline.console.place.Place;
+import crowdline.console.place.PlaceOrEmpty;
 import crowdline.console.prepare.PreparePanel;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Appearance;
+import crowdline.console.walk.WalkPlace;
 import crowdline.console.walk.WalkView;
-import crowdline.storage.LearnedButtons;
+import crowdline.console.words.WordsPanel;
+import crowdline.storage.settings.LearnedButtons;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Component;
@@ -33,7 +39,7 @@ import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 
 /** Everything in the window but its frame: the places, the foot line, and the sheet of keys over them. */
-final class ConsolePane extends JPanel {
+public final class ConsolePane extends JPanel {
     private static final String NO_SHOW = "NO_SHOW";
     private static final String KEYS = "KEYS";
     /** What changes the look of the incident page, or closes the console, does not take it from the front. */
@@ -60,7 +66,7 @@ final class ConsolePane extends JPanel {
     private transient LearnedButtons learned = LearnedButtons.NONE;
     private transient Appearance appearance;
 
-    ConsolePane(Appearance appearance, CommandActions actions, Action demo) {
+    public ConsolePane(Appearance appearance, CommandActions actions, Action demo) {
         super(new BorderLayout());
         this.appearance = appearance;
         this.actions = actions;
@@ -96,7 +102,7 @@ final class ConsolePane extends JPanel {
         colour(appearance);
     }
 
-    Place place() {
+    public Place place() {
         return place;
     }
 
@@ -116,7 +122,7 @@ final class ConsolePane extends JPanel {
         return debrief;
     }
 
-    WordsPanel words() {
+    public WordsPanel words() {
         return words;
     }
 
@@ -124,14 +130,14 @@ final class ConsolePane extends JPanel {
         return keysShown;
     }
 
-    void go(Place next) {
+    public void go(Place next) {
         place = next;
         keysShown = false;
         turn();
     }
 
     /** Begins the drill of the glossary with this seed, or ends it. */
-    void drill(long seed) {
+    public void drill(long seed) {
         glossary.ifMade(g -> {
             g.drill(seed);
             drilling = g.drilling();
@@ -140,11 +146,11 @@ final class ConsolePane extends JPanel {
         allow();
     }
 
-    void ifGlossary(Consumer<GlossaryPanel> told) {
+    public void ifGlossary(Consumer<GlossaryPanel> told) {
         glossary.ifMade(told);
     }
 
-    void showKeys(boolean shown) {
+    public void showKeys(boolean shown) {
         boolean live = place.scope() == Command.Scope.LIVE;
         keys.show(KeysOverlay.sheet(
                 place.scope(),
@@ -160,12 +166,12 @@ final class ConsolePane extends JPanel {
     }
 
     /** Shows a moment of Live, with the incident page if it is open then. */
-    void showLive(@Nullable LiveView view) {
+    public void showLive(@Nullable LiveView view) {
         showLive(view, view == null ? null : view.incident());
     }
 
     /** @param incident the incident page, which stands in place of the moment, or null */
-    void showLive(@Nullable LiveView view, @Nullable IncidentView incident) {
+    public void showLive(@Nullable LiveView view, @Nullable IncidentView incident) {
         live.show(view, incident);
         foot.warn(view == null ? List.of() : view.warnings());
         if (incident != null && keysShown) {
@@ -182,26 +188,26 @@ final class ConsolePane extends JPanel {
         go(Place.LIVE);
     }
 
-    void showWalk(@Nullable WalkView view) {
+    public void showWalk(@Nullable WalkView view) {
         if (walk.show(view)) {
             allow();
         }
     }
 
-    void showDebrief(@Nullable DebriefView view) {
+    public void showDebrief(@Nullable DebriefView view) {
         if (debrief.show(view)) {
             allow();
         }
     }
 
-    void showPrepare(PrepareView view) {
+    public void showPrepare(PrepareView view) {
         prepared = true;
         prepare.show(view);
         turn();
     }
 
     /** Turns from the remarks in Prepare to the passes. */
-    void showPasses() {
+    public void showPasses() {
         prepare.ifMade(PreparePanel::showPasses);
     }
 
@@ -218,11 +224,11 @@ final class ConsolePane extends JPanel {
         debrief.showEmpty(shown);
     }
 
-    void showGlossary(GlossaryView view) {
+    public void showGlossary(GlossaryView view) {
         glossary.show(view);
     }
 
-    FootLine foot() {
+    public FootLine foot() {
         return foot;
     }
 

@@ -1,6 +1,7 @@
 package crowdline.console;
 
 import crowdline.console.keys.KeyDispatcher;
+import crowdline.console.place.Place;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.Window;

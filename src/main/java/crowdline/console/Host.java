@@ -1,7 +1,6 @@
 package crowdline.console;
 
 import crowdline.console.debrief.DebriefDesk;
-import crowdline.console.edit.WordsHost;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
 import crowdline.console.live.IncidentWords;
@@ -11,8 +10,10 @@ import crowdline.console.pace.PaceHost;
 import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.pedals.PedalHost;
+import crowdline.console.receiver.Receivers;
 import crowdline.console.theme.Appearance;
 import crowdline.console.walk.Walk;
+import crowdline.console.words.WordsHost;
 import crowdline.show.DayAir;
 import java.nio.file.Path;
 import java.util.List;

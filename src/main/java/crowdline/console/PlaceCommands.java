@@ -4,6 +4,7 @@ import crowdline.console.debrief.DebriefDesk;
 import crowdline.console.debrief.DebriefPanel;
 import crowdline.console.glossary.GlossaryPanel;
 import crowdline.console.keys.Command;
+import crowdline.console.place.Place;
 import crowdline.console.walk.Walk;
 import java.awt.Component;
 import java.io.File;

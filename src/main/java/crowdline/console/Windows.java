@@ -1,5 +1,8 @@
 package crowdline.console;
 
+import crowdline.console.pace.PaceDialog;
+import crowdline.console.prepare.MetarDialog;
+import crowdline.console.receiver.ReceiverDialog;
 import crowdline.console.theme.Appearance;
 import crowdline.show.DayAir;
 import java.awt.Frame;

@@ -10,7 +10,7 @@ import java.util.List;
  * possible leaves most room, so two arrays tell whether a change still fits: when the next could begin at the earliest,
  * and how late a step may begin without spoiling what follows.
  */
-final class Sequence {
+public final class Sequence {
     private final Workload work;
     private final List<Step> steps;
 

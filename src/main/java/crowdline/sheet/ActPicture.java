@@ -11,6 +11,8 @@ import crowdline.show.DayAir;
 import crowdline.show.Performer;
 import crowdline.show.Show;
 import crowdline.show.Venue;
+import crowdline.sight.PathExtent;
+import crowdline.sight.PathView;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;

@@ -1,13 +1,13 @@
 package crowdline.sheet;
 
-import crowdline.live.Debrief;
-import crowdline.live.Debrief.Fate;
-import crowdline.live.Debrief.FigureRun;
-import crowdline.live.Debrief.RemarkRun;
-import crowdline.live.Debrief.Run;
-import crowdline.live.Debrief.Told;
-import crowdline.live.IncidentSpan;
-import crowdline.live.Source;
+import crowdline.live.debrief.Debrief;
+import crowdline.live.debrief.Debrief.Fate;
+import crowdline.live.debrief.Debrief.FigureRun;
+import crowdline.live.debrief.Debrief.RemarkRun;
+import crowdline.live.debrief.Debrief.Run;
+import crowdline.live.debrief.Debrief.Told;
+import crowdline.live.event.Source;
+import crowdline.live.state.IncidentSpan;
 import crowdline.show.RemarkKind;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;

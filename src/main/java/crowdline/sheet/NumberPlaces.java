@@ -1,6 +1,7 @@
 package crowdline.sheet;
 
 import crowdline.flight.Vec;
+import crowdline.sight.PathView;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

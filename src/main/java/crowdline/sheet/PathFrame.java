@@ -1,5 +1,7 @@
 package crowdline.sheet;
 
+import crowdline.sight.PathExtent;
+
 /**
  * From metres to a surface whose y grows downwards, to one scale along and up, so that a round loop is round.
  *

@@ -4,6 +4,8 @@ import crowdline.flight.Track;
 import crowdline.flight.Vec;
 import crowdline.sheet.Ink.Anchor;
 import crowdline.sheet.Ink.Point;
+import crowdline.sight.PathExtent;
+import crowdline.sight.PathView;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -6,7 +6,7 @@ import java.util.Locale;
 final class Must {
     private Must() {}
 
-    static void beFinite(String what, double value) {
+    public static void beFinite(String what, double value) {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException(what + " is " + value + "; it must be a number");
         }
@@ -19,7 +19,7 @@ final class Must {
         }
     }
 
-    static void beSaid(String what, String text) {
+    public static void beSaid(String what, String text) {
         if (text.isBlank()) {
             throw new IllegalArgumentException(what + " is empty; it needs some text");
         }

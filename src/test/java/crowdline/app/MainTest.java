@@ -2,6 +2,9 @@ package crowdline.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.app.command.CaughtTerminal;
+import crowdline.app.shell.ExitCode;
+import crowdline.app.shell.Opening;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

@@ -3,20 +3,18 @@ package crowdline.console;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
-import crowdline.console.debrief.DebriefDesk;
-import crowdline.console.edit.WordsHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.SampleLiveViews;
 import crowdline.console.pedals.PedalHost;
+import crowdline.console.place.Place;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
 import crowdline.console.walk.SmallTour;
 import crowdline.console.walk.Walk;
-import crowdline.show.DayAir;
-import crowdline.storage.LearnedButtons;
+import crowdline.storage.settings.LearnedButtons;
 import crowdline.telemetry.serial.ButtonSignal;
 import crowdline.telemetry.serial.ButtonStatus;
 import crowdline.telemetry.serial.ControlLine;
@@ -26,7 +24,6 @@ import java.awt.Container;
 import java.awt.GraphicsEnvironment;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -274,7 +271,7 @@ class ConsoleFrameTest {
         }
     }
 
-    private static final class FakeHost implements Host {
+    private static final class FakeHost extends IdleHost {
         private final FakeButtons buttons = new FakeButtons();
         private final List<Command> given = new ArrayList<>();
         private LiveView view = SampleLiveViews.flying();
@@ -302,54 +299,8 @@ class ConsoleFrameTest {
         }
 
         @Override
-        public @Nullable DebriefDesk debrief() {
-            return null;
-        }
-
-        @Override
-        public double nowS() {
-            return 0;
-        }
-
-        @Override
-        public WordsHost words() {
-            return new SilentWords();
-        }
-
-        @Override
         public PedalHost pedals() {
             return buttons;
         }
-
-        @Override
-        public void open(Path file) {}
-
-        @Override
-        public void openDemo() {}
-
-        @Override
-        public DayAir air() {
-            return DayAir.STANDARD;
-        }
-
-        @Override
-        public void useAir(DayAir air, boolean toBeSaved) {}
-
-        @Override
-        public void findReceivers(Consumer<Receivers> found) {}
-
-        @Override
-        public void useReceiver(String where, double faster) {}
-
-        @Override
-        public List<Path> recent() {
-            return List.of();
-        }
-
-        @Override
-        public void keep(Appearance appearance) {}
-
-        @Override
-        public void quit() {}
     }
 }

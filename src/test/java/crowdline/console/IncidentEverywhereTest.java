@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assumptions.assumeThat;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.SampleLiveViews;
+import crowdline.console.place.Place;
 import java.awt.Component;
 import java.awt.Dialog.ModalityType;
 import java.awt.GraphicsEnvironment;
@@ -211,7 +212,7 @@ class IncidentEverywhereTest {
     @Test
     void nobodyElseOpensAWindow() {
         Set<String> makers = new TreeSet<>(OwnWindows.of(window()).keySet());
-        makers.addAll(Set.of("crowdline.console.ConsoleMenus", "crowdline.console.edit.RemarkFields"));
+        makers.addAll(Set.of("crowdline.console.ConsoleMenus", "crowdline.console.words.RemarkFields"));
         assertThat(OwnWindows.makers()).isEqualTo(makers);
     }
 

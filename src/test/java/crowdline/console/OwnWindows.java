@@ -3,7 +3,10 @@ package crowdline.console;
 import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
 import crowdline.ProgramClasses;
+import crowdline.console.foot.FootBar;
 import crowdline.console.pace.PacePanel;
+import crowdline.console.place.Place;
+import crowdline.console.receiver.ReceiverRow;
 import java.awt.Component;
 import java.awt.FileDialog;
 import java.awt.Window;
@@ -34,7 +37,7 @@ import javax.swing.PopupFactory;
 import javax.swing.ProgressMonitor;
 
 /** Every window the console can open over its own, by the class that makes it, and how a hand at the keys opens it. */
-final class OwnWindows {
+public final class OwnWindows {
     private static final Class<?>[] THINGS_IN_FRONT = {
         Window.class,
         JFileChooser.class,
@@ -56,7 +59,7 @@ final class OwnWindows {
     }
 
     /** Classes of the program that make something which stands in front of the console, but for the console itself. */
-    static Set<String> makers() {
+    public static Set<String> makers() {
         return ProgramClasses.imported().stream()
                 .<JavaCall<?>>flatMap(c ->
                         Stream.concat(c.getConstructorCallsFromSelf().stream(), c.getMethodCallsFromSelf().stream()))
@@ -80,12 +83,12 @@ final class OwnWindows {
         return !console && ((made && inFront) || printing);
     }
 
-    static Map<String, Map<String, Runnable>> of(RealWindow window) {
+    public static Map<String, Map<String, Runnable>> of(RealWindow window) {
         OwnWindows own = new OwnWindows(window);
         Map<String, Map<String, Runnable>> all = new LinkedHashMap<>();
         all.put("crowdline.console.Windows", Map.of("a show to open", () -> own.in(Place.LIVE, KeyEvent.VK_O)));
         all.put(
-                "crowdline.console.OwnWindow",
+                "crowdline.console.window.OwnWindow",
                 Map.of(
                         "messages", own::messages,
                         "METAR", () -> own.in(Place.PREPARE, KeyEvent.VK_M),
@@ -93,9 +96,9 @@ final class OwnWindows {
                         "pace", () -> own.in(Place.GLOSSARY, KeyEvent.VK_P),
                         "pace, while a speaker is timed", own::timing));
         all.put("crowdline.console.pedals.PortPart", Map.of("pedals", () -> own.in(Place.DEBRIEF, KeyEvent.VK_B)));
-        all.put("crowdline.console.ReceiverDialog", Map.of("a flight log", own::flightLog));
+        all.put("crowdline.console.receiver.ReceiverDialog", Map.of("a flight log", own::flightLog));
         all.put(
-                "crowdline.console.WordsPlace",
+                "crowdline.console.words.WordsPlace",
                 Map.of(
                         "save as", own::saveAs,
                         "replace a file", () -> own.replace(own::saveAs),
@@ -107,7 +110,7 @@ final class OwnWindows {
                         own::saveDebrief,
                         "replace the debrief",
                         () -> own.replace(own::saveDebrief)));
-        all.put("crowdline.app.ShowDebrief", Map.of("print", own::print));
+        all.put("crowdline.app.window.ShowDebrief", Map.of("print", own::print));
         return all;
     }
 

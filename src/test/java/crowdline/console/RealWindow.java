@@ -33,11 +33,11 @@ import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 
 /** The console's window on a real screen, worked by keys that come from the system as any keyboard's do. */
-final class RealWindow implements AutoCloseable {
+public final class RealWindow implements AutoCloseable {
     private static final long PATIENCE_NS = 20_000_000_000L;
 
-    final StageHost host;
-    final ConsoleFrame frame;
+    public final StageHost host;
+    public final ConsoleFrame frame;
     private final Robot robot;
     private final Watch watch = new Watch();
     private long whenMs = System.currentTimeMillis();
@@ -71,7 +71,7 @@ final class RealWindow implements AutoCloseable {
         });
     }
 
-    static <T> T onEventThread(Callable<T> work) {
+    public static <T> T onEventThread(Callable<T> work) {
         AtomicReference<@Nullable T> done = new AtomicReference<>();
         Runnable doing = () -> {
             try {
@@ -93,12 +93,12 @@ final class RealWindow implements AutoCloseable {
     }
 
     /** Does what may open a dialog that stays open; returns at once. */
-    void begin(Runnable work) {
+    public void begin(Runnable work) {
         SwingUtilities.invokeLater(work);
     }
 
     /** Waits for what the screen and its server bring about in their own time. */
-    void await(String what, BooleanSupplier seen) {
+    public void await(String what, BooleanSupplier seen) {
         long giveUpNs = System.nanoTime() + PATIENCE_NS;
         while (!onEventThread(seen::getAsBoolean)) {
             assertThat(System.nanoTime()).as("%s in time", what).isLessThan(giveUpNs);
@@ -142,22 +142,22 @@ final class RealWindow implements AutoCloseable {
         });
     }
 
-    Stream<Window> otherWindows() {
+    public Stream<Window> otherWindows() {
         return Stream.of(Window.getWindows()).filter(w -> w != frame && w.isShowing());
     }
 
     /** The newest window in front of the console's. */
-    Window inFront() {
+    public Window inFront() {
         await("a window is open", () -> otherWindows().findAny().isPresent());
         await("it has the keys", () -> otherWindows().anyMatch(Window::isFocused));
         return inFrontNow();
     }
 
-    Window inFrontNow() {
+    public Window inFrontNow() {
         return otherWindows().reduce((a, b) -> b).orElseThrow();
     }
 
-    static List<Component> all(Container container) {
+    public static List<Component> all(Container container) {
         List<Component> found = new ArrayList<>();
         for (Component child : container.getComponents()) {
             found.add(child);
@@ -188,7 +188,7 @@ final class RealWindow implements AutoCloseable {
     }
 
     /** Presses until that has come about: a screen without a window manager loses keys while windows change. */
-    void pressUntil(String what, BooleanSupplier seen, int key, int... modifiers) {
+    public void pressUntil(String what, BooleanSupplier seen, int key, int... modifiers) {
         for (int i = 0; i < 20 && !onEventThread(seen::getAsBoolean); i++) {
             press(key, modifiers);
             for (int wait = 0; wait < 100 && !onEventThread(seen::getAsBoolean); wait++) {
@@ -295,7 +295,7 @@ final class RealWindow implements AutoCloseable {
             return releases.get();
         }
 
-        void begin() {
+        public void begin() {
             onEventThread(() -> {
                 startNs = 0;
                 endNs = 0;

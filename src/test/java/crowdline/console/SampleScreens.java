@@ -1,13 +1,10 @@
 package crowdline.console;
 
-import crowdline.console.edit.SampleWords;
-import crowdline.console.edit.WordsModel;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.glossary.GlossaryView.EntryView;
 import crowdline.console.glossary.GlossaryView.Section;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.SampleLiveViews;
-import crowdline.console.live.SideView;
 import crowdline.console.live.SmallShow;
 import crowdline.console.pace.RemarksToTime;
 import crowdline.console.paint.Form;
@@ -15,6 +12,7 @@ import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesView;
 import crowdline.console.passes.PassesView.FigureLine;
 import crowdline.console.passes.PassesView.PassLine;
+import crowdline.console.pictures.Pictures;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.prepare.PrepareView.ActView;
 import crowdline.console.prepare.PrepareView.FigureView;
@@ -22,7 +20,10 @@ import crowdline.console.prepare.PrepareView.FindingView;
 import crowdline.console.prepare.PrepareView.RemarkView;
 import crowdline.console.prepare.PrepareView.VariantView;
 import crowdline.console.theme.Tone;
-import crowdline.speech.Spoken;
+import crowdline.console.words.SampleWords;
+import crowdline.console.words.WordsModel;
+import crowdline.sight.SideView;
+import crowdline.speech.say.Spoken;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -31,7 +32,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A made-up show on every screen. */
-final class SampleScreens {
+public final class SampleScreens {
     private static final String[] NAMES = {
         "Loop", "Half Cuban", "Reposition", "Stall turn", "Four-point hesitation roll", "Avalanche", "Spin", "Low pass"
     };
@@ -42,7 +43,7 @@ final class SampleScreens {
         Pictures.renderAll(Path.of(args[0]), all());
     }
 
-    static Pictures.Screens all() {
+    public static Pictures.Screens all() {
         Map<String, LiveView> moments = new LinkedHashMap<>(SampleLiveViews.all());
         moments.put("incident", SampleLiveViews.incident());
         return new Pictures.Screens(

@@ -1,6 +1,6 @@
 package crowdline.console;
 
-import crowdline.console.edit.WordsHost;
+import crowdline.console.words.WordsHost;
 import crowdline.show.Show;
 import java.nio.file.Path;
 

@@ -3,13 +3,8 @@ package crowdline.console;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
-import crowdline.console.debrief.DebriefDesk;
-import crowdline.console.edit.SampleWords;
-import crowdline.console.edit.WordsBasis;
-import crowdline.console.edit.WordsHost;
-import crowdline.console.edit.WordsOpened;
+import crowdline.console.foot.FootBar;
 import crowdline.console.keys.Command;
-import crowdline.console.live.LiveView;
 import crowdline.console.live.SmallShow;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
@@ -18,7 +13,10 @@ import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Tone;
 import crowdline.console.theme.Zoom;
-import crowdline.console.walk.Walk;
+import crowdline.console.words.SampleWords;
+import crowdline.console.words.WordsBasis;
+import crowdline.console.words.WordsHost;
+import crowdline.console.words.WordsOpened;
 import crowdline.show.DayAir;
 import crowdline.show.Remark;
 import crowdline.show.Show;
@@ -34,7 +32,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.Consumer;
 import javax.swing.JList;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
@@ -290,7 +287,7 @@ class WordsKeysTest {
         assertThat(named(JTextComponent.class, "Weight").getText()).isEqualTo("1");
     }
 
-    private static final class FakeHost implements Host, WordsHost {
+    private static final class FakeHost extends IdleHost implements WordsHost {
         private final List<Command> given = new ArrayList<>();
         private final List<Show> saved = new ArrayList<>();
         private final List<Show> intoLive = new ArrayList<>();
@@ -300,31 +297,8 @@ class WordsKeysTest {
         private @Nullable ConsoleFrame frame;
 
         @Override
-        public @Nullable Walk walk() {
-            return null;
-        }
-
-        @Override
-        public @Nullable DebriefDesk debrief() {
-            return null;
-        }
-
-        @Override
-        public double nowS() {
-            return 0;
-        }
-
-        @Override
         public void command(Command command) {
             given.add(command);
-        }
-
-        @Override
-        public void resume() {}
-
-        @Override
-        public @Nullable LiveView live() {
-            return null;
         }
 
         @Override
@@ -333,20 +307,9 @@ class WordsKeysTest {
         }
 
         @Override
-        public DayAir air() {
-            return DayAir.STANDARD;
-        }
-
-        @Override
         public void useAir(DayAir air, boolean toBeSaved) {
             flown.add(air);
         }
-
-        @Override
-        public void findReceivers(Consumer<Receivers> found) {}
-
-        @Override
-        public void useReceiver(String where, double faster) {}
 
         @Override
         public void open() {
@@ -379,22 +342,8 @@ class WordsKeysTest {
         }
 
         @Override
-        public void open(Path file) {}
-
-        @Override
-        public void openDemo() {}
-
-        @Override
-        public List<Path> recent() {
-            return List.of();
-        }
-
-        @Override
         public void keep(Appearance appearance) {
             kept++;
         }
-
-        @Override
-        public void quit() {}
     }
 }

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
 import crowdline.show.Figure;
-import crowdline.storage.CatalogueFile;
+import crowdline.storage.show.CatalogueFile;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;

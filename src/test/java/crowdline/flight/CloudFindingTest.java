@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.show.DayAir;
 import crowdline.show.Figure;
 import crowdline.show.Severity;
-import crowdline.storage.CatalogueFile;
+import crowdline.storage.show.CatalogueFile;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;

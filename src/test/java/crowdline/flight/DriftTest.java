@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import crowdline.show.DayAir;
 import crowdline.show.Figure;
-import crowdline.storage.CatalogueFile;
+import crowdline.storage.show.CatalogueFile;
 import org.junit.jupiter.api.Test;
 
 class DriftTest {

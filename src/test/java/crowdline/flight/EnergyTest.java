@@ -7,7 +7,7 @@ import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
 import crowdline.show.DayAir;
 import crowdline.show.Figure;
-import crowdline.storage.CatalogueFile;
+import crowdline.storage.show.CatalogueFile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;

@@ -3,7 +3,7 @@ package crowdline.follow;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import crowdline.storage.ShowFileException;
+import crowdline.storage.file.ShowFileException;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;

@@ -2,7 +2,7 @@ package crowdline.sight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.storage.ShowFileException;
+import crowdline.storage.file.ShowFileException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
-import crowdline.speech.PlainLanguage;
-import crowdline.speech.SpeechFinding;
-import crowdline.storage.CatalogueFile;
-import crowdline.storage.ShowFileException;
+import crowdline.speech.plain.PlainLanguage;
+import crowdline.speech.plain.SpeechFinding;
+import crowdline.storage.file.ShowFileException;
+import crowdline.storage.show.CatalogueFile;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

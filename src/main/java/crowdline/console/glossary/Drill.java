@@ -1,10 +1,10 @@
 package crowdline.console.glossary;
 
 import crowdline.console.glossary.GlossaryView.EntryView;
-import crowdline.console.live.SideView;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
+import crowdline.sight.SideView;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;

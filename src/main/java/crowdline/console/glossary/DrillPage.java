@@ -1,10 +1,10 @@
 package crowdline.console.glossary;
 
-import crowdline.console.live.SidePainter;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Painted;
 import crowdline.console.paint.Pen;
+import crowdline.console.path.SidePainter;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import java.awt.Color;

@@ -2,14 +2,14 @@ package crowdline.console.glossary;
 
 import crowdline.console.glossary.GlossaryView.EntryView;
 import crowdline.console.glossary.GlossaryView.Section;
-import crowdline.console.live.SidePainter;
-import crowdline.console.live.SideView;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.Painted;
 import crowdline.console.paint.Pen;
 import crowdline.console.paint.PlainText;
+import crowdline.console.path.SidePainter;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.sight.SideView;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Rectangle;

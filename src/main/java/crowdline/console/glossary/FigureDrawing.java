@@ -1,9 +1,5 @@
 package crowdline.console.glossary;
 
-import crowdline.console.live.SideView;
-import crowdline.console.live.SideView.Craft;
-import crowdline.console.live.SideView.Spot;
-import crowdline.console.live.SideView.Stretch;
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
 import crowdline.show.Act;
@@ -16,6 +12,10 @@ import crowdline.show.Placing;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
+import crowdline.sight.SideView;
+import crowdline.sight.SideView.Craft;
+import crowdline.sight.SideView.Spot;
+import crowdline.sight.SideView.Stretch;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;

@@ -1,7 +1,7 @@
 package crowdline.console.glossary;
 
-import crowdline.console.live.SideView;
-import crowdline.console.live.SideView.Spot;
+import crowdline.sight.SideView;
+import crowdline.sight.SideView.Spot;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,8 +1,8 @@
 package crowdline.console.glossary;
 
-import crowdline.console.live.SideView;
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
+import crowdline.sight.SideView;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;

@@ -1,14 +1,14 @@
 package crowdline.console.live;
 
 import crowdline.console.keys.Command;
-import crowdline.live.FlightEvent;
-import crowdline.live.IncidentEvent;
-import crowdline.live.LiveEvent;
-import crowdline.live.LiveState;
-import crowdline.live.Phase;
-import crowdline.live.RemarkForm;
-import crowdline.live.Source;
-import crowdline.live.TalkEvent;
+import crowdline.live.event.FlightEvent;
+import crowdline.live.event.IncidentEvent;
+import crowdline.live.event.LiveEvent;
+import crowdline.live.event.RemarkForm;
+import crowdline.live.event.Source;
+import crowdline.live.event.TalkEvent;
+import crowdline.live.state.LiveState;
+import crowdline.live.state.Phase;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 

@@ -1,14 +1,19 @@
 package crowdline.console.live;
 
-import crowdline.console.live.SideView.Craft;
-import crowdline.console.live.SideView.Spot;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.Pen;
 import crowdline.console.paint.TextBlock;
+import crowdline.console.path.ActPainter;
+import crowdline.console.path.CraftPainter;
+import crowdline.console.path.PathStroke;
+import crowdline.console.path.SidePainter;
 import crowdline.console.theme.TextRole;
-import crowdline.sheet.PathExtent;
 import crowdline.sheet.PathFrame;
-import crowdline.sheet.PathView;
+import crowdline.sight.PathExtent;
+import crowdline.sight.PathView;
+import crowdline.sight.SideView;
+import crowdline.sight.SideView.Craft;
+import crowdline.sight.SideView.Spot;
 import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;

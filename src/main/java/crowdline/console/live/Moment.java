@@ -1,8 +1,9 @@
 package crowdline.console.live;
 
-import crowdline.live.LiveNow;
-import crowdline.live.LiveState;
+import crowdline.live.now.LiveNow;
+import crowdline.live.state.LiveState;
 import crowdline.patter.Plan;
+import crowdline.steer.Tracking;
 import java.time.LocalDateTime;
 
 /**

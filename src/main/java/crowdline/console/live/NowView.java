@@ -1,6 +1,7 @@
 package crowdline.console.live;
 
 import crowdline.console.paint.Mark;
+import crowdline.sight.SideView;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -2,13 +2,17 @@ package crowdline.console.live;
 
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
+import crowdline.console.paint.Seconds;
 import crowdline.console.theme.Tone;
-import crowdline.live.Course;
-import crowdline.live.FigureNow;
-import crowdline.live.LiveNow;
-import crowdline.live.Phase;
-import crowdline.live.Source;
+import crowdline.live.event.Source;
+import crowdline.live.now.FigureNow;
+import crowdline.live.now.LiveNow;
+import crowdline.live.state.Course;
+import crowdline.live.state.Phase;
+import crowdline.loaded.ShowWords;
 import crowdline.show.Act;
+import crowdline.sight.ActSheet;
+import crowdline.sight.SideView;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 

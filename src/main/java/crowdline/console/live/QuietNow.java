@@ -1,7 +1,8 @@
 package crowdline.console.live;
 
-import crowdline.live.FigureNow;
-import crowdline.live.LiveNow;
+import crowdline.live.now.FigureNow;
+import crowdline.live.now.LiveNow;
+import crowdline.loaded.ShowWords;
 import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Quiet;

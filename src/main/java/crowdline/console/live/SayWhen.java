@@ -1,8 +1,10 @@
 package crowdline.console.live;
 
-import crowdline.live.FigureNow;
-import crowdline.live.LiveNow;
-import crowdline.live.Upcoming;
+import crowdline.console.paint.Seconds;
+import crowdline.live.now.FigureNow;
+import crowdline.live.now.LiveNow;
+import crowdline.live.now.Upcoming;
+import crowdline.loaded.ShowWords;
 import crowdline.show.Act;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;

@@ -1,6 +1,6 @@
 package crowdline.console.live;
 
-import crowdline.live.SlotTime;
+import crowdline.live.event.SlotTime;
 import crowdline.show.Act;
 import java.time.LocalDate;
 import java.time.LocalDateTime;

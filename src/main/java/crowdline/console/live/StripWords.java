@@ -2,12 +2,14 @@ package crowdline.console.live;
 
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
+import crowdline.console.paint.Seconds;
 import crowdline.console.theme.Tone;
 import crowdline.follow.FollowNow;
-import crowdline.live.Course;
-import crowdline.live.FigureNow;
-import crowdline.live.Phase;
-import crowdline.live.Source;
+import crowdline.live.event.Source;
+import crowdline.live.now.FigureNow;
+import crowdline.live.state.Course;
+import crowdline.live.state.Phase;
+import crowdline.loaded.ShowWords;
 import crowdline.show.Act;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;

@@ -1,10 +1,11 @@
 package crowdline.console.live;
 
-import crowdline.live.Afterwards;
-import crowdline.live.FigureNow;
-import crowdline.live.LiveNow;
-import crowdline.live.Talk;
-import crowdline.live.Upcoming;
+import crowdline.live.now.Afterwards;
+import crowdline.live.now.FigureNow;
+import crowdline.live.now.LiveNow;
+import crowdline.live.now.Upcoming;
+import crowdline.live.state.Talk;
+import crowdline.loaded.ShowWords;
 import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Remark;

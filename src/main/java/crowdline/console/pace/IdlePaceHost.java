@@ -1,6 +1,6 @@
 package crowdline.console.pace;
 
-import crowdline.speech.Pace;
+import crowdline.speech.pace.Pace;
 import java.util.function.Consumer;
 
 /** Has a microphone, and does nothing else. */

@@ -8,7 +8,7 @@ import crowdline.console.paint.Pen;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.console.theme.Tone;
-import crowdline.speech.Hearing;
+import crowdline.speech.hear.Hearing;
 import java.awt.Dimension;
 
 /** What the microphone hears: a shape and a word, and a bar as long as the sound stands over the noise. */

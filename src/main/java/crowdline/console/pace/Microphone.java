@@ -1,6 +1,6 @@
 package crowdline.console.pace;
 
-import crowdline.speech.Hearing;
+import crowdline.speech.hear.Hearing;
 import java.util.List;
 
 /** The microphone, as far as the timing of a speaker needs it; on the event thread, at once. Nothing is recorded. */

@@ -1,7 +1,7 @@
 package crowdline.console.pace;
 
-import crowdline.speech.Pace;
-import crowdline.speech.SpokenText;
+import crowdline.speech.pace.Pace;
+import crowdline.speech.say.SpokenText;
 import java.util.List;
 import java.util.function.Consumer;
 

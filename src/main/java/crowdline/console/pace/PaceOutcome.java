@@ -1,9 +1,9 @@
 package crowdline.console.pace;
 
-import crowdline.speech.Pace;
-import crowdline.speech.PaceFit;
-import crowdline.speech.PaceScore;
-import crowdline.speech.TimedRemark;
+import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.PaceFit;
+import crowdline.speech.pace.PaceScore;
+import crowdline.speech.pace.TimedRemark;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;

@@ -1,8 +1,8 @@
 package crowdline.console.pace;
 
-import crowdline.speech.PaceFit;
-import crowdline.speech.SpokenText;
-import crowdline.speech.TimedRemark;
+import crowdline.speech.pace.PaceFit;
+import crowdline.speech.pace.TimedRemark;
+import crowdline.speech.say.SpokenText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,8 +1,8 @@
 package crowdline.console.pace;
 
-import crowdline.speech.PaceFit;
-import crowdline.speech.Spoken;
-import crowdline.speech.SpokenText;
+import crowdline.speech.pace.PaceFit;
+import crowdline.speech.say.Spoken;
+import crowdline.speech.say.SpokenText;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,6 +1,6 @@
 package crowdline.console.pedals;
 
-import crowdline.storage.LearnedButtons;
+import crowdline.storage.settings.LearnedButtons;
 import crowdline.telemetry.serial.ButtonStatus;
 import crowdline.telemetry.serial.PortName;
 import java.util.List;

@@ -2,7 +2,7 @@ package crowdline.console.pedals;
 
 import crowdline.console.keys.Command;
 import crowdline.console.keys.RemoteKey;
-import crowdline.storage.LearnedButtons;
+import crowdline.storage.settings.LearnedButtons;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

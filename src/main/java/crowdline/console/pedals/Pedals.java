@@ -5,7 +5,7 @@ import crowdline.console.keys.RemoteKey;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
-import crowdline.storage.LearnedButtons;
+import crowdline.storage.settings.LearnedButtons;
 import crowdline.telemetry.serial.ButtonLearner;
 import crowdline.telemetry.serial.ButtonLearner.Learning;
 import crowdline.telemetry.serial.ButtonSignal;

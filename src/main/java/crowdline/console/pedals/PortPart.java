@@ -6,7 +6,7 @@ import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.console.theme.Tone;
-import crowdline.storage.LearnedButtons;
+import crowdline.storage.settings.LearnedButtons;
 import crowdline.telemetry.serial.ButtonStatus;
 import crowdline.telemetry.serial.PortName;
 import java.util.ArrayList;

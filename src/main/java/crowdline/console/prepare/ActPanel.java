@@ -1,6 +1,5 @@
 package crowdline.console.prepare;
 
-import crowdline.console.live.SideView;
 import crowdline.console.paint.PlainText;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.passes.PassesPanel;
@@ -11,6 +10,7 @@ import crowdline.console.prepare.PrepareView.RemarkView;
 import crowdline.console.prepare.PrepareView.VariantView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.sight.SideView;
 import java.awt.CardLayout;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;

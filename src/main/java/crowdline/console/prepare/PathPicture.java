@@ -1,11 +1,11 @@
 package crowdline.console.prepare;
 
-import crowdline.console.live.ActPainter;
-import crowdline.console.live.SideView;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.Painted;
 import crowdline.console.paint.Pen;
+import crowdline.console.path.ActPainter;
 import crowdline.console.theme.Appearance;
+import crowdline.sight.SideView;
 import java.awt.Color;
 
 /** The act's path with the chosen figure's part of it drawn strongly. */

@@ -1,9 +1,9 @@
 package crowdline.console.prepare;
 
-import crowdline.console.live.SideView;
 import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesView;
 import crowdline.show.Variant;
+import crowdline.sight.SideView;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;

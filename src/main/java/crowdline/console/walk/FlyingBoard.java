@@ -1,10 +1,10 @@
 package crowdline.console.walk;
 
-import crowdline.console.live.ActPainter;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.Painted;
 import crowdline.console.paint.Pen;
 import crowdline.console.paint.TextBlock;
+import crowdline.console.path.ActPainter;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.console.walk.WalkView.Flying;

@@ -1,10 +1,10 @@
 package crowdline.console.walk;
 
-import crowdline.console.live.ShowWords;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
 import crowdline.console.walk.WalkView.ScoreLine;
+import crowdline.loaded.ShowWords;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.patter.Practice;

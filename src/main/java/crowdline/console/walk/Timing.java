@@ -1,6 +1,6 @@
 package crowdline.console.walk;
 
-import crowdline.console.live.Seconds;
+import crowdline.console.paint.Seconds;
 import crowdline.timing.FigureTime;
 import crowdline.timing.Pass;
 import java.time.Instant;

@@ -1,9 +1,9 @@
 package crowdline.console.walk;
 
-import crowdline.console.live.ActSheet;
 import crowdline.flight.Flight;
 import crowdline.show.Act;
 import crowdline.show.Variant;
+import crowdline.sight.ActSheet;
 import crowdline.timing.ActTimes;
 import java.util.function.Supplier;
 

@@ -1,8 +1,8 @@
 package crowdline.console.walk;
 
 import crowdline.console.keys.Command;
-import crowdline.console.live.ShowWords;
 import crowdline.console.walk.WalkView.ScoreLine;
+import crowdline.loaded.ShowWords;
 import crowdline.patter.PatterRules;
 import crowdline.patter.Plan;
 import crowdline.patter.Practice;

@@ -1,9 +1,9 @@
 package crowdline.console.walk;
 
-import crowdline.console.live.ShowWords;
 import crowdline.console.walk.WalkView.Bar;
 import crowdline.console.walk.WalkView.Segment;
 import crowdline.console.walk.WalkView.Stretch;
+import crowdline.loaded.ShowWords;
 import crowdline.timing.FigureTime;
 import java.util.ArrayList;
 import java.util.List;

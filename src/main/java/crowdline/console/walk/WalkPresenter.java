@@ -1,10 +1,8 @@
 package crowdline.console.walk;
 
-import crowdline.console.live.Seconds;
-import crowdline.console.live.ShowWords;
-import crowdline.console.live.SideView;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
+import crowdline.console.paint.Seconds;
 import crowdline.console.passes.PassName;
 import crowdline.console.theme.Tone;
 import crowdline.console.walk.WalkView.Flying;
@@ -12,8 +10,10 @@ import crowdline.console.walk.WalkView.Saying;
 import crowdline.console.walk.WalkView.Top;
 import crowdline.console.walk.WalkView.Words;
 import crowdline.flight.FigureFlight;
+import crowdline.loaded.ShowWords;
 import crowdline.patter.Placed;
 import crowdline.show.Act;
+import crowdline.sight.SideView;
 import crowdline.timing.FigureTime;
 import java.util.List;
 import java.util.Optional;

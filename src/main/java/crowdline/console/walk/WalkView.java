@@ -1,7 +1,7 @@
 package crowdline.console.walk;
 
-import crowdline.console.live.SideView;
 import crowdline.console.paint.Mark;
+import crowdline.sight.SideView;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

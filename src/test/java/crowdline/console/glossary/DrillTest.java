@@ -3,7 +3,7 @@ package crowdline.console.glossary;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.glossary.GlossaryView.EntryView;
-import crowdline.storage.CatalogueFile;
+import crowdline.storage.show.CatalogueFile;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

@@ -3,9 +3,9 @@ package crowdline.console.glossary;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.glossary.GlossaryView.EntryView;
-import crowdline.console.live.SideView.Spot;
 import crowdline.show.Catalogue;
-import crowdline.storage.CatalogueFile;
+import crowdline.sight.SideView.Spot;
+import crowdline.storage.show.CatalogueFile;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

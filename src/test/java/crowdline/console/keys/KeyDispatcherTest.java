@@ -2,7 +2,7 @@ package crowdline.console.keys;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.console.Place;
+import crowdline.console.place.Place;
 import java.awt.Component;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;

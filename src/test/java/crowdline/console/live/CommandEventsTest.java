@@ -3,11 +3,11 @@ package crowdline.console.live;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.keys.Command;
-import crowdline.live.FlightEvent;
-import crowdline.live.LiveEvent;
-import crowdline.live.LiveState;
-import crowdline.live.RemarkForm;
-import crowdline.live.TalkEvent;
+import crowdline.live.event.FlightEvent;
+import crowdline.live.event.LiveEvent;
+import crowdline.live.event.RemarkForm;
+import crowdline.live.event.TalkEvent;
+import crowdline.live.state.LiveState;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;

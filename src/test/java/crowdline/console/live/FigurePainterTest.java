@@ -2,15 +2,16 @@ package crowdline.console.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.console.live.SideView.Craft;
-import crowdline.console.live.SideView.Spot;
-import crowdline.console.live.SideView.Stretch;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.Pen;
 import crowdline.console.paint.TextFit;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
+import crowdline.sight.SideView;
+import crowdline.sight.SideView.Craft;
+import crowdline.sight.SideView.Spot;
+import crowdline.sight.SideView.Stretch;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;

@@ -2,10 +2,10 @@ package crowdline.console.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.live.FlightEvent;
-import crowdline.live.LiveState;
-import crowdline.live.RemarkForm;
-import crowdline.live.TalkEvent;
+import crowdline.live.event.FlightEvent;
+import crowdline.live.event.RemarkForm;
+import crowdline.live.event.TalkEvent;
+import crowdline.live.state.LiveState;
 import crowdline.patter.Plan;
 import crowdline.show.RemarkKind;
 import java.util.List;

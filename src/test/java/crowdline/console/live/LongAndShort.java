@@ -8,7 +8,7 @@ import crowdline.console.live.SayView.What;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
-import crowdline.speech.Breaths;
+import crowdline.speech.plain.Breaths;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -2,8 +2,8 @@ package crowdline.console.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.live.FlightEvent;
-import crowdline.live.LiveState;
+import crowdline.live.event.FlightEvent;
+import crowdline.live.state.LiveState;
 import crowdline.patter.Plan;
 import org.junit.jupiter.api.Test;
 

@@ -3,9 +3,9 @@ package crowdline.console.live;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.paint.Form;
-import crowdline.live.FlightEvent;
-import crowdline.live.LiveState;
-import crowdline.live.SlotTime;
+import crowdline.live.event.FlightEvent;
+import crowdline.live.event.SlotTime;
+import crowdline.live.state.LiveState;
 import crowdline.patter.Plan;
 import java.time.LocalDateTime;
 import java.time.ZoneId;

@@ -2,9 +2,10 @@ package crowdline.console.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.live.FlightEvent;
-import crowdline.live.Source;
+import crowdline.live.event.FlightEvent;
+import crowdline.live.event.Source;
 import crowdline.patter.Plan;
+import crowdline.steer.Tracking;
 import org.junit.jupiter.api.Test;
 
 class StripWordsTest {

@@ -4,14 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.keys.Command;
 import crowdline.console.paint.Mark;
-import crowdline.live.FlightEvent;
-import crowdline.live.Live;
-import crowdline.live.LiveEvent;
-import crowdline.live.LiveState;
-import crowdline.live.RemarkForm;
-import crowdline.live.Source;
-import crowdline.live.Step;
-import crowdline.live.TalkEvent;
+import crowdline.live.event.FlightEvent;
+import crowdline.live.event.LiveEvent;
+import crowdline.live.event.RemarkForm;
+import crowdline.live.event.Source;
+import crowdline.live.event.TalkEvent;
+import crowdline.live.state.Live;
+import crowdline.live.state.LiveState;
+import crowdline.live.state.Step;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -3,10 +3,10 @@ package crowdline.console.pace;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import crowdline.speech.Pace;
-import crowdline.speech.PaceFit;
-import crowdline.speech.Spoken;
-import crowdline.speech.SpokenText;
+import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.PaceFit;
+import crowdline.speech.say.Spoken;
+import crowdline.speech.say.SpokenText;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;

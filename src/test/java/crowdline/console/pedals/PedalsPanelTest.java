@@ -7,7 +7,7 @@ import crowdline.console.pedals.PedalHost.Found;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
-import crowdline.storage.LearnedButtons;
+import crowdline.storage.settings.LearnedButtons;
 import crowdline.telemetry.serial.ButtonStatus;
 import crowdline.telemetry.serial.PortName;
 import java.awt.Component;

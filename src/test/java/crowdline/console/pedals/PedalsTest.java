@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.keys.Command;
 import crowdline.console.keys.RemoteKey;
-import crowdline.storage.LearnedButtons;
+import crowdline.storage.settings.LearnedButtons;
 import crowdline.telemetry.serial.ButtonSignal;
 import crowdline.telemetry.serial.ControlLine;
 import crowdline.telemetry.serial.HeardSignal;

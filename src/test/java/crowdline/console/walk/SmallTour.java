@@ -1,13 +1,12 @@
 package crowdline.console.walk;
 
-import crowdline.console.live.ActSheet;
-import crowdline.console.live.ShowWords;
 import crowdline.console.live.SmallShow;
 import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.Sample;
 import crowdline.flight.Vec;
+import crowdline.loaded.ShowWords;
 import crowdline.patter.Form;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
@@ -15,7 +14,8 @@ import crowdline.show.Act;
 import crowdline.show.Catalogue;
 import crowdline.show.FigureNote;
 import crowdline.show.RemarkKind;
-import crowdline.speech.SpokenTime;
+import crowdline.sight.ActSheet;
+import crowdline.speech.pace.SpokenTime;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
 import crowdline.timing.Pass;

@@ -1,0 +1,95 @@
+package crowdline.app.command;
+
+import crowdline.app.shell.ExitCode;
+import crowdline.app.shell.Terminal;
+import crowdline.loaded.FlownCheck;
+import crowdline.show.LocatedFinding;
+import crowdline.show.Severity;
+import crowdline.show.Show;
+import crowdline.storage.file.ShowFileException;
+import crowdline.storage.json.JsonOut;
+import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.ShowFile;
+import crowdline.storage.show.ShowReading;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Says everything there is to say about a show file. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        description = "Checks a show file and lists what is missing or wrong, with line and column.",
+        footer = "Ends with 0 if there are no errors, 1 if there are, 2 if the file cannot be read.")
+public final class CheckCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "SHOW", description = "The show file.")
+    private @Nullable Path show;
+
+    @Option(names = "--json", description = "Print the findings as JSON.")
+    private boolean json;
+
+    @Option(
+            names = "--words",
+            description =
+                    "Also list what listeners might not follow in the remarks, and how easily each act reads. Hints only.")
+    private boolean words;
+
+    public CheckCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws ShowFileException {
+        ShowReading reading = checked(Objects.requireNonNull(show));
+        List<LocatedFinding> findings = reading.findings();
+        Show read = reading.show();
+        if (json) {
+            terminal.json(JsonOut.of(json(findings, read)));
+        } else {
+            findings.forEach(finding -> terminal.line(finding.asLine()));
+            if (words && read != null) {
+                ShowWordsCheck.of(read).lines().forEach(terminal::line);
+            }
+            terminal.line(summary(findings));
+        }
+        return reading.blocked() ? ExitCode.BLOCKED : ExitCode.FINE;
+    }
+
+    private Map<String, Object> json(List<LocatedFinding> findings, @Nullable Show read) {
+        Map<String, Object> all = new LinkedHashMap<>();
+        all.put("findings", findings);
+        if (words && read != null) {
+            ShowWordsCheck check = ShowWordsCheck.of(read);
+            all.put("words", check.hints());
+            all.put("reads", check.reads());
+        }
+        return all;
+    }
+
+    private static ShowReading checked(Path file) throws ShowFileException {
+        ShowReading reading = new ShowFile().read(file);
+        Show read = reading.show();
+        return read == null ? reading : reading.with(FlownCheck.of(read, CatalogueFile.shipped()));
+    }
+
+    private static String summary(List<LocatedFinding> findings) {
+        return findings.isEmpty()
+                ? "nothing found"
+                : count(findings, Severity.ERROR, "error") + ", " + count(findings, Severity.WARNING, "warning") + ", "
+                        + count(findings, Severity.NOTE, "note");
+    }
+
+    private static String count(List<LocatedFinding> findings, Severity severity, String word) {
+        long count = findings.stream().filter(f -> f.severity() == severity).count();
+        return count + " " + word + (count == 1 ? "" : "s");
+    }
+}

@@ -1,0 +1,81 @@
+package crowdline.app.command;
+
+import crowdline.loaded.ActPlans;
+import crowdline.loaded.RemarksOf;
+import crowdline.patter.Form;
+import crowdline.patter.Margins;
+import crowdline.patter.Placed;
+import crowdline.patter.Unplaced;
+import crowdline.sheet.RunningSheet;
+import crowdline.show.Remark;
+import crowdline.show.Show;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+
+/** What is planned to be said in an act, as lines a person can read. */
+final class PlanTable {
+    private PlanTable() {}
+
+    static List<String> lines(Show show, ActPlans.Planned planned) {
+        Map<String, Remark> remarks = RemarksOf.byId(show);
+        Margins margins = planned.margins();
+        List<String> lines = new ArrayList<>();
+        lines.add(planned.act().title());
+        lines.add(String.format(
+                Locale.UK,
+                "Variant \"%s\". Talk %s, silence %s.",
+                planned.variant().name(),
+                RunningSheet.minutes(planned.plan().talkS()),
+                RunningSheet.minutes(planned.plan().quietS())));
+        lines.add("");
+        List<Placed> all = planned.plan().placed();
+        String row = "%6s  %6s  %-11s"
+                + column(all.stream().map(PlanTable::figure).toList(), "figure")
+                + column(all.stream().map(Placed::remarkId).toList(), "remark") + "  %s";
+        lines.add(String.format(row, "starts", "lasts", "kind", "figure", "remark", "what is said"));
+        for (Placed placed : planned.plan().placed()) {
+            Remark remark = Objects.requireNonNull(remarks.get(placed.remarkId()));
+            String shorter = remark.shortText();
+            lines.add(String.format(
+                    row,
+                    (placed.startS() < 0 ? "-" : "") + RunningSheet.minutes(Math.abs(placed.startS())),
+                    String.format(Locale.UK, "%.1f s", placed.endS() - placed.startS()),
+                    placed.kind().name().toLowerCase(Locale.ROOT),
+                    figure(placed),
+                    placed.remarkId(),
+                    placed.form() == Form.SHORT && shorter != null ? shorter : remark.text()));
+            margins.whyShort(placed).ifPresent(why -> lines.add(note(why)));
+            if (placed.tight()) {
+                lines.add(note("fits only on a good day: it runs over if the figure is a short one"));
+            }
+        }
+        if (!planned.plan().unplaced().isEmpty()) {
+            lines.add("");
+            lines.add("Not placed:");
+        }
+        for (Unplaced unplaced : planned.plan().unplaced()) {
+            Remark remark = Objects.requireNonNull(remarks.get(unplaced.remarkId()));
+            lines.add("  " + remark.kind().name().toLowerCase(Locale.ROOT) + " " + unplaced.remarkId() + ": "
+                    + unplaced.reason() + (margins.fitsOnAGoodDay(unplaced) ? "; it would fit on a good day" : ""));
+        }
+        lines.add("");
+        return lines;
+    }
+
+    private static String figure(Placed placed) {
+        String figure = placed.figureId();
+        return figure == null ? "any" : figure;
+    }
+
+    private static String column(List<String> cells, String head) {
+        int widest = cells.stream().mapToInt(String::length).max().orElse(0);
+        return "  %-" + Math.max(widest, head.length()) + "s";
+    }
+
+    private static String note(String words) {
+        return " ".repeat(16) + words;
+    }
+}

@@ -1,0 +1,106 @@
+package crowdline.app.command;
+
+import crowdline.app.shell.Folders;
+import crowdline.app.shell.Terminal;
+import crowdline.loaded.LoadedShow;
+import crowdline.loaded.RemarksOf;
+import crowdline.loaded.ShowLoader;
+import crowdline.patter.Form;
+import crowdline.patter.Placed;
+import crowdline.patter.Plan;
+import crowdline.patter.Planner;
+import crowdline.sheet.RunningSheet;
+import crowdline.show.Act;
+import crowdline.show.Remark;
+import crowdline.show.Show;
+import crowdline.speech.pace.Pace;
+import crowdline.storage.file.ShowFileException;
+import crowdline.storage.show.CatalogueFile;
+import crowdline.timing.ActTimes;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Prints the timed running sheet of a show with what to say when. */
+final class SheetPrinter {
+    private final Terminal terminal;
+    private final Folders folders;
+
+    SheetPrinter(Terminal terminal, Folders folders) {
+        this.terminal = terminal;
+        this.folders = folders;
+    }
+
+    /** @param pace whose remarks they are */
+    void print(Path file, Pace pace) throws ShowFileException {
+        LoadedShow loaded = new ShowDoor(terminal)
+                .load(file, new ShowLoader(CatalogueFile::shipped, () -> pace, folders.passes()), LoadedShow.FLIGHTS);
+        Show show = loaded.show();
+        terminal.line(show.title() + ", " + show.venue().name() + ", " + show.date());
+        terminal.line(PaceOption.sentence(pace));
+        terminal.line("");
+        for (Act act : show.acts()) {
+            loaded.prediction(act.id(), act.variants().get(0).name()).ifPresent(p -> {
+                Plan plan = new Planner().plan(loaded.planAhead().wholeAct(act, p.times()));
+                RunningSheet.lines(
+                                show,
+                                act,
+                                p.flight(),
+                                p.bands(),
+                                loaded.drifts(act, p.flight()),
+                                p.learned(),
+                                notes(show, p.times(), plan))
+                        .forEach(terminal::line);
+                terminal.line("");
+                unplaced(plan).forEach(terminal::line);
+            });
+        }
+    }
+
+    private static List<List<String>> notes(Show show, ActTimes times, Plan plan) {
+        Map<String, Remark> remarks = RemarksOf.byId(show);
+        List<List<String>> notes = new ArrayList<>();
+        for (int i = 0; i < times.figures().size(); i++) {
+            double from =
+                    i == 0 ? Double.NEGATIVE_INFINITY : times.figures().get(i).startS();
+            double to =
+                    i + 1 < times.figures().size() ? times.figures().get(i + 1).startS() : Double.POSITIVE_INFINITY;
+            List<String> own = new ArrayList<>();
+            for (Placed placed : plan.placed()) {
+                Remark remark = remarks.get(placed.remarkId());
+                if (remark != null && placed.startS() >= from && placed.startS() < to) {
+                    own.add(note(placed, remark));
+                }
+            }
+            notes.add(own);
+        }
+        return notes;
+    }
+
+    /** What found no place, and why, so that nothing is lost in silence. */
+    private static List<String> unplaced(Plan plan) {
+        List<String> lines = new ArrayList<>();
+        if (!plan.unplaced().isEmpty()) {
+            lines.add("Not placed:");
+            plan.unplaced().forEach(u -> lines.add("  " + u.remarkId() + ": " + u.reason()));
+            lines.add("");
+        }
+        return lines;
+    }
+
+    private static String note(Placed placed, Remark remark) {
+        String shorter = remark.shortText();
+        String text = placed.form() == Form.SHORT && shorter != null ? shorter : remark.text();
+        String start = (placed.startS() < 0 ? "-" : "") + RunningSheet.minutes(Math.abs(placed.startS()));
+        return String.format(
+                Locale.UK,
+                "%6s    %s, %.0f s%s: %s",
+                start,
+                placed.kind().name().toLowerCase(Locale.ROOT),
+                placed.endS() - placed.startS(),
+                placed.tight() ? ", on a good day" : "",
+                text);
+    }
+}

@@ -1,0 +1,156 @@
+package crowdline.app.demo;
+
+import crowdline.console.live.LivePresenter;
+import crowdline.console.live.LiveView;
+import crowdline.console.live.Moment;
+import crowdline.flight.FigureFlight;
+import crowdline.flight.Sample;
+import crowdline.live.event.FlightEvent;
+import crowdline.live.event.IncidentEvent;
+import crowdline.live.event.LiveEvent;
+import crowdline.live.event.ShowEvent;
+import crowdline.live.event.Source;
+import crowdline.live.now.LiveNow;
+import crowdline.live.now.PlanAhead;
+import crowdline.live.now.PlanAnchor;
+import crowdline.live.state.Live;
+import crowdline.live.state.LiveState;
+import crowdline.live.state.Step;
+import crowdline.loaded.LoadedShow;
+import crowdline.loaded.Prediction;
+import crowdline.patter.Plan;
+import crowdline.patter.Planner;
+import crowdline.show.Act;
+import crowdline.show.Figure;
+import crowdline.show.Variant;
+import crowdline.sight.SideView.Craft;
+import crowdline.sight.SideView.Spot;
+import crowdline.steer.AircraftFollowing;
+import crowdline.steer.Tracking;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Moments of a show's first act as the real state machine, planner and presenter have them, for pictures. */
+final class DemoMoments {
+    private static final double BEFORE_S = 240;
+    /** No pilot flies where a prediction has him. */
+    private static final double ASTRAY_M = 25;
+
+    private final LoadedShow loaded;
+    private final Act act;
+    private final Prediction prediction;
+    private final LivePresenter presenter;
+    private final PlanAhead ahead;
+    private LiveState state = LiveState.initial();
+
+    DemoMoments(LoadedShow loaded) {
+        this.loaded = loaded;
+        act = loaded.show().acts().get(0);
+        Variant variant = act.variants().get(0);
+        prediction = loaded.prediction(act.id(), variant.name()).orElseThrow();
+        presenter = new LivePresenter(loaded.words());
+        ahead = loaded.planAhead();
+        happens(new ShowEvent.ShowOpened(
+                0,
+                loaded.show().title(),
+                loaded.show().acts().stream().map(Act::id).toList()));
+        happens(new FlightEvent.ActChosen(
+                1,
+                act.id(),
+                variant.name(),
+                act.inOrder(variant).stream().map(Figure::id).toList(),
+                BEFORE_S));
+    }
+
+    private void happens(LiveEvent event) {
+        if (Live.next(state, event) instanceof Step.Moved moved) {
+            state = moved.state();
+        } else {
+            throw new IllegalStateException(event + " was refused");
+        }
+    }
+
+    /** The views, each under the name of its picture. */
+    Map<String, LiveView> views() {
+        Map<String, LiveView> views = new LinkedHashMap<>();
+        views.put("live-before", view(BEFORE_S - 95));
+        happens(new FlightEvent.ActStarted(BEFORE_S));
+        int figures = Math.min(6, prediction.times().figures().size());
+        for (int i = 1; i < figures; i++) {
+            happens(new FlightEvent.Stepped(at(i)));
+            if (i == 3) {
+                views.put("live-flying", view(at(i) + 4));
+            } else if (i == 2) {
+                views.put("live-quiet", view(at(i) + 1));
+            }
+        }
+        double last = at(figures - 1);
+        happens(new FlightEvent.SourceChosen(last + 1, Source.CLOCK));
+        views.put("live-by-clock", view(last + 9));
+        happens(new FlightEvent.Held(last + 10));
+        views.put("live-held", view(last + 14));
+        happens(new FlightEvent.Released(last + 15));
+        happens(new FlightEvent.WentOffPlan(last + 20));
+        views.put("live-off-plan", view(last + 23));
+        happens(new IncidentEvent.IncidentOpened(last + 25));
+        views.put("live-incident", view(last + 60));
+        happens(new IncidentEvent.IncidentClosed(last + 80, true));
+        happens(new FlightEvent.ActEnded(last + 90));
+        views.put("live-after", view(last + 95));
+        views.put("live-by-aircraft", byAircraft(loaded));
+        return views;
+    }
+
+    /** A moment of another run of the same act, led by the aircraft in the figure that takes it furthest from the crowd. */
+    static LiveView byAircraft(LoadedShow loaded) {
+        DemoMoments run = new DemoMoments(loaded);
+        Sample furthest = run.prediction.flight().samples().stream()
+                .max(Comparator.comparingDouble(s -> s.place().y()))
+                .orElseThrow();
+        run.happens(new FlightEvent.SourceChosen(2, Source.AIRCRAFT));
+        run.happens(new FlightEvent.ActStarted(BEFORE_S));
+        List<FigureFlight> figures = run.prediction.flight().figures();
+        for (int i = 1; i < figures.size() && figures.get(i).startS() <= furthest.tS(); i++) {
+            run.happens(new FlightEvent.Stepped(BEFORE_S + figures.get(i).startS()));
+        }
+        List<Spot> trail = run.prediction.flight().samples().stream()
+                .filter(s -> s.tS() <= furthest.tS() && furthest.tS() - s.tS() < AircraftFollowing.TRAIL_S)
+                .map(s -> new Spot(
+                        s.place().x() + ASTRAY_M,
+                        s.place().y() - ASTRAY_M,
+                        s.place().z() + ASTRAY_M))
+                .toList();
+        Spot here = trail.get(trail.size() - 1);
+        Spot before = trail.get(trail.size() - 2);
+        Craft craft = Craft.read(
+                here,
+                Math.atan2(here.heightM() - before.heightM(), here.alongM() - before.alongM()),
+                Math.atan2(here.awayM() - before.awayM(), here.alongM() - before.alongM()),
+                trail,
+                2);
+        return run.view(BEFORE_S + furthest.tS(), new Tracking(0.94, 2.0, null, craft, false));
+    }
+
+    private double at(int index) {
+        return BEFORE_S + prediction.times().figures().get(index).startS();
+    }
+
+    private LiveView view(double nowS) {
+        return view(nowS, Tracking.NONE);
+    }
+
+    private LiveView view(double nowS, Tracking tracking) {
+        LiveNow now = LiveNow.of(state, loaded.durations().of(state), PlanAnchor.ACT_START, nowS, Instant.EPOCH);
+        // As the console does: planned a few seconds ago, then kept.
+        LiveNow before = LiveNow.of(state, loaded.durations().of(state), PlanAnchor.ACT_START, nowS - 3, Instant.EPOCH);
+        Plan plan = new Planner().plan(ahead.request(state, before, prediction.times(), Optional.empty()));
+        LocalDateTime hour =
+                loaded.show().slotStart(act).minusSeconds((long) BEFORE_S).plusNanos((long) (nowS * 1e9));
+        return presenter.view(new Moment(state, now, plan, hour, tracking));
+    }
+}

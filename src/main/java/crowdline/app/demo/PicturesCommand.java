@@ -1,0 +1,117 @@
+package crowdline.app.demo;
+
+import crowdline.app.shell.ExitCode;
+import crowdline.app.shell.Folders;
+import crowdline.app.shell.Screen;
+import crowdline.app.shell.Terminal;
+import crowdline.app.window.BasisOfShow;
+import crowdline.app.window.LoadedPredictions;
+import crowdline.app.window.PaceDesk;
+import crowdline.app.window.PlanWords;
+import crowdline.app.window.ShowFacts;
+import crowdline.console.glossary.GlossaryView;
+import crowdline.console.pace.RemarksToTime;
+import crowdline.console.pictures.Pictures;
+import crowdline.console.theme.LookAndFeel;
+import crowdline.console.words.RemarkDraft;
+import crowdline.console.words.WordsModel;
+import crowdline.console.words.WordsPlan;
+import crowdline.console.words.WordsView;
+import crowdline.loaded.ActPlans;
+import crowdline.loaded.LoadedShow;
+import crowdline.loaded.ShowLoader;
+import crowdline.show.Catalogue;
+import crowdline.show.Show;
+import crowdline.speech.pace.Pace;
+import crowdline.speech.plain.ActReading;
+import crowdline.speech.say.Spoken;
+import crowdline.storage.file.ShowFileException;
+import crowdline.storage.show.CatalogueFile;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Draws every screen with the demo show. */
+@Command(
+        name = "pictures",
+        mixinStandardHelpOptions = true,
+        description = "Draws every screen with the demo show, in every theme, into PNG files.")
+public final class PicturesCommand implements Callable<Integer> {
+    private final Terminal terminal;
+    private final Folders folders;
+
+    @Option(names = "--out", paramLabel = "DIR", required = true, description = "The folder to draw into.")
+    private @Nullable Path out;
+
+    public PicturesCommand(Terminal terminal, Folders folders) {
+        this.terminal = terminal;
+        this.folders = folders;
+    }
+
+    /** The words of the first figure that has something to explain, with a trade word just typed into them. */
+    private static WordsModel words(LoadedShow loaded, Catalogue catalogue) {
+        Show show = loaded.show();
+        WordsModel model = new WordsModel(
+                "the demo show", show, BasisOfShow.basis(loaded, () -> loaded, catalogue, loaded::pace), edited -> {});
+        model.planned(new WordsPlan(
+                PlanWords.of(
+                        ActPlans.of(loaded, show.acts(), act -> act.variants().get(0))),
+                new ActReading(new Spoken(show.sayAs())::expand).all(show)));
+        model.computed(ShowFacts.of(loaded));
+        model.choosePlace(
+                show.acts().get(0).id(), show.acts().get(0).figures().get(2).id());
+        model.choose(1);
+        model.view()
+                .page()
+                .map(WordsView.RemarkPage::draft)
+                .ifPresent(d -> model.type(new RemarkDraft(
+                        d.kind(),
+                        d.text() + " The rudder keeps it straight.",
+                        d.shortText(),
+                        d.weight(),
+                        d.earliestS(),
+                        d.latestS(),
+                        d.once())));
+        return model;
+    }
+
+    @Override
+    public Integer call() throws ShowFileException {
+        Path to = out;
+        String why = Screen.whyNone();
+        if (to == null || why != null) {
+            terminal.complain(why + ", and pictures of windows need one");
+            return ExitCode.UNUSABLE;
+        }
+        Catalogue catalogue = CatalogueFile.shipped();
+        ShowLoader.Result result = new ShowLoader(() -> catalogue, () -> Pace.DEFAULT, folders.passes())
+                .load(folders.demoShow(), LoadedShow.FLIGHTS);
+        LoadedShow loaded = result.loaded();
+        if (loaded == null) {
+            terminal.complain("the demo show has errors; crowdline check lists them");
+            return ExitCode.UNUSABLE;
+        }
+        LookAndFeel.loadType();
+        Pictures.Screens screens = new Pictures.Screens(
+                new DemoMoments(loaded).views(),
+                new DemoWalks(loaded).views(),
+                new DemoDebrief(loaded).views(),
+                LoadedPredictions.view(loaded, result.findings()),
+                () -> words(loaded, catalogue),
+                GlossaryView.drawn(catalogue),
+                RemarksToTime.of(
+                        PaceDesk.texts(loaded.show()), new Spoken(loaded.show().sayAs())));
+        try {
+            List<Path> files = Pictures.renderAll(to, screens);
+            terminal.line(files.size() + " pictures in " + to);
+            return ExitCode.FINE;
+        } catch (IOException e) {
+            throw new ShowFileException(
+                    "the pictures cannot be written to " + to + "; choose a folder you may write to");
+        }
+    }
+}

@@ -1,0 +1,308 @@
+package crowdline.app.window;
+
+import crowdline.console.ConsoleFrame;
+import crowdline.console.Host;
+import crowdline.console.debrief.DebriefDesk;
+import crowdline.console.incident.IncidentView;
+import crowdline.console.keys.Command;
+import crowdline.console.live.Handles;
+import crowdline.console.live.LiveView;
+import crowdline.console.pace.PaceHost;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.passes.PassesHost;
+import crowdline.console.receiver.Receivers;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.Tone;
+import crowdline.console.walk.Walk;
+import crowdline.console.words.WordsHost;
+import crowdline.live.now.Ticker;
+import crowdline.running.AircraftSource;
+import crowdline.show.Catalogue;
+import crowdline.show.DayAir;
+import crowdline.speech.pace.Pace;
+import crowdline.storage.file.ShowFileException;
+import crowdline.storage.settings.PaceShelf;
+import crowdline.storage.settings.Settings;
+import crowdline.storage.settings.SettingsFile;
+import crowdline.telemetry.serial.SerialPorts;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** Answers the window. What takes time runs on the {@code io} thread. */
+final class ConsoleHost implements Host {
+    private static final System.Logger LOG = System.getLogger(ConsoleHost.class.getName());
+
+    private static final double NANOS_PER_S = 1e9;
+    /** Asked to close again within this time in mid-act, the window closes. Tuned: long enough to read why it did not. */
+    private static final double CLOSE_AGAIN_S = 10;
+
+    private final Path demoShow;
+    private final SettingsFile settingsFile;
+    private final ShowOpening opening;
+    private final WindowAhead window;
+    private final ExecutorService io;
+    private final WordsDesk words;
+    private final PassesDesk passes;
+    private final AircraftSource aircraft;
+    private final Rehearsal rehearsal;
+    private final Ticker ticker;
+    private final PaceDesk pace;
+    private volatile Settings settings;
+    /** On the event thread only: what the keys take hold of. */
+    private Handles handles = Handles.NONE;
+
+    /** On the event thread only. */
+    private boolean closed;
+    /** On the event thread only: when closing was asked for in mid-act. */
+    private double askedToCloseS = Double.NEGATIVE_INFINITY;
+
+    private final PedalDesk pedals;
+    private final ReceiverDesk receivers;
+    private final Troubles troubles;
+
+    ConsoleHost(
+            Path demoShow,
+            SettingsFile settingsFile,
+            Settings settings,
+            ShowOpening opening,
+            WindowAhead window,
+            Supplier<Catalogue> catalogue,
+            PassesDesk passes,
+            AircraftSource aircraft,
+            SerialPorts ports,
+            Rehearsal rehearsal,
+            PaceShelf paces,
+            PaceNow pace,
+            Ticker ticker,
+            ExecutorService io) {
+        this.demoShow = demoShow.toAbsolutePath();
+        this.settingsFile = settingsFile;
+        this.settings = settings;
+        this.opening = opening;
+        this.window = window;
+        this.passes = passes;
+        this.aircraft = aircraft;
+        this.rehearsal = rehearsal;
+        this.ticker = ticker;
+        this.io = io;
+        words = new WordsDesk(catalogue, opening::running, opening::openFile, pace, window::send, io);
+        this.pace = new PaceDesk(paces, pace, opening::running, this::retimed, opening::say, io);
+        receivers = new ReceiverDesk(aircraft, ports, opening::say, io);
+        pedals = new PedalDesk(
+                settings.buttons(),
+                ports,
+                ticker::nanos,
+                signal -> window.send(w -> w.pedal(signal)),
+                learned -> keep(this.settings.withButtons(learned)),
+                aircraft::name,
+                io);
+        troubles = new Troubles(
+                List.of(
+                        new Troubles.Device(aircraft::trouble, aircraft::isOpen, "The receiver is giving positions"),
+                        new Troubles.Device(pedals::trouble, pedals::isOpen, "The pedal is connected")),
+                opening::stand,
+                opening::say);
+    }
+
+    @Override
+    public void command(Command command) {
+        RunningShow show = opening.running();
+        if (show == null) {
+            return;
+        }
+        if (command == Command.BY_AIRCRAFT && !aircraft.isOpen()) {
+            show.refuse(
+                    command, "There is no receiver. Press Ctrl+R to choose one, and then A to follow the aircraft.");
+        } else {
+            show.command(command, handles);
+        }
+    }
+
+    @Override
+    public IncidentView incident(double openS) {
+        return opening.incident(openS);
+    }
+
+    @Override
+    public void resume() {
+        RunningShow show = opening.running();
+        if (show != null) {
+            show.resume();
+        }
+    }
+
+    @Override
+    public @Nullable LiveView live() {
+        RunningShow show = opening.running();
+        if (show == null) {
+            return null;
+        }
+        troubles.look();
+        LiveView view = show.view();
+        handles = view.handles();
+        return view;
+    }
+
+    @Override
+    public @Nullable Walk walk() {
+        return rehearsal.walk();
+    }
+
+    @Override
+    public @Nullable DebriefDesk debrief() {
+        return rehearsal.debrief();
+    }
+
+    @Override
+    public double nowS() {
+        return ticker.nanos() / NANOS_PER_S;
+    }
+
+    @Override
+    public WordsHost words() {
+        return words;
+    }
+
+    @Override
+    public void findReceivers(Consumer<Receivers> found) {
+        receivers.find(found);
+    }
+
+    @Override
+    public void useReceiver(String where, double faster) {
+        receivers.use(where, faster);
+    }
+
+    @Override
+    public PassesHost passes() {
+        return passes;
+    }
+
+    @Override
+    public PaceHost pace() {
+        return pace;
+    }
+
+    @Override
+    public PedalDesk pedals() {
+        return pedals;
+    }
+
+    private void retimed(Pace next) {
+        String speaker = PaceDesk.speaker(next);
+        opening.usePace(next);
+        window.send(w -> w.showSpeaker(speaker));
+        keep(settings.withSpeaker(speaker.isEmpty() ? null : speaker));
+    }
+
+    @Override
+    public boolean mayOpen(@Nullable Path file) {
+        Optional<String> refusal = opening.refusal(file == null ? null : file.toAbsolutePath());
+        refusal.ifPresent(why -> refuse(Command.OPEN, why));
+        return refusal.isEmpty();
+    }
+
+    /** Says why not in the foot line of every place and, as large as what any key does, in Live. */
+    private void refuse(Command command, String why) {
+        say(new Mark(Form.DIAMOND, Tone.CAUTION, why));
+        RunningShow show = opening.running();
+        if (show != null) {
+            show.refuse(command, why);
+        }
+    }
+
+    @Override
+    public boolean mayOpenDemo() {
+        return mayOpen(demoShow);
+    }
+
+    @Override
+    public boolean mayClose() {
+        RunningShow show = opening.running();
+        Optional<String> warning =
+                show == null ? Optional.empty() : Departure.warning(show, !demoShow.equals(opening.openFile()));
+        boolean again = nowS() - askedToCloseS < CLOSE_AGAIN_S;
+        if (warning.isEmpty() || again) {
+            return true;
+        }
+        askedToCloseS = nowS();
+        refuse(Command.QUIT, warning.get());
+        return false;
+    }
+
+    @Override
+    public void say(Mark mark) {
+        opening.say(mark);
+    }
+
+    @Override
+    public void open(Path file) {
+        opening.open(file.toAbsolutePath(), opened -> keep(settings.withRecent(opened)));
+    }
+
+    @Override
+    public void openDemo() {
+        open(demoShow);
+    }
+
+    @Override
+    public @Nullable DayAir air() {
+        RunningShow show = opening.running();
+        return show == null ? null : show.loaded().show().air();
+    }
+
+    @Override
+    public void useAir(DayAir air, boolean toBeSaved) {
+        opening.useAir(air, toBeSaved);
+    }
+
+    @Override
+    public List<Path> recent() {
+        return settings.recentFiles();
+    }
+
+    @Override
+    public void keep(Appearance appearance) {
+        keep(settings.withTheme(appearance.theme().id())
+                .withZoom(appearance.zoom().percent() / 100.0));
+    }
+
+    private void keep(Settings next) {
+        settings = next;
+        io.execute(() -> {
+            try {
+                settingsFile.write(next);
+            } catch (ShowFileException e) {
+                LOG.log(System.Logger.Level.WARNING, "The settings were not saved", e);
+            }
+        });
+    }
+
+    @Override
+    public void quit() {
+        if (closed) {
+            return;
+        }
+        closed = true;
+        window.send(ConsoleFrame::dispose);
+        aircraft.close();
+        pedals.close();
+        io.execute(() -> {
+            RunningShow show = opening.running();
+            if (show != null) {
+                if (demoShow.equals(opening.openFile())) {
+                    // The demo begins afresh the next time; a real show goes on where it was left.
+                    show.end();
+                }
+                show.close();
+            }
+            io.shutdown();
+        });
+    }
+}

@@ -1,0 +1,148 @@
+package crowdline.app.window;
+
+import crowdline.app.shell.Folders;
+import crowdline.app.shell.Opening;
+import crowdline.console.ConsoleFrame;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.LookAndFeel;
+import crowdline.console.theme.Themes;
+import crowdline.console.theme.Tone;
+import crowdline.console.theme.Zoom;
+import crowdline.loaded.PassIds;
+import crowdline.loaded.ShowLoader;
+import crowdline.running.AircraftSource;
+import crowdline.show.Catalogue;
+import crowdline.storage.journal.JournalMachine;
+import crowdline.storage.settings.PaceShelf;
+import crowdline.storage.settings.Settings;
+import crowdline.storage.settings.SettingsFile;
+import crowdline.storage.show.CatalogueFile;
+import crowdline.telemetry.serial.SerialPorts;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ThreadLocalRandom;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
+
+/** The console, wired top to bottom, on the clocks of a machine. */
+final class ConsoleWiring {
+    private static final long LEAVES_WITHIN_S = 20;
+
+    private final ExecutorService io = Executors.newSingleThreadExecutor(work -> new Thread(work, "io"));
+    private final SettingsFile.Reading reading;
+    private final PaceNow pace;
+    private final WindowAhead window = new WindowAhead();
+    private final AircraftSource aircraft;
+    private final ShowOpening opening;
+    private final ConsoleHost host;
+
+    /** @param machine whose clocks everything goes by */
+    ConsoleWiring(Folders folders, JournalMachine machine) {
+        SwingUtilities.invokeLater(LookAndFeel::loadType);
+        SettingsFile settingsFile = new SettingsFile(folders.settings());
+        reading = settingsFile.read();
+        Settings settings = reading.settings();
+        // Whoever asks for it is on the io thread, where it is done first.
+        Supplier<Catalogue> catalogue = CompletableFuture.supplyAsync(CatalogueFile::shipped, io)::join;
+        PaceShelf paces = new PaceShelf(folders.paces());
+        pace = new PaceNow(paces.paceOf(settings.speaker()));
+        ShowLoader loader = new ShowLoader(catalogue, pace, folders.passes());
+        SerialPorts ports = new SerialPorts(folders.serial());
+        aircraft = new AircraftSource(machine.ticker()::nanos, ports);
+        Clock clock = machine.wall().withZone(ZoneOffset.UTC);
+        PassesDesk passes = new PassesDesk(
+                folders.passes(),
+                folders.demoShow(),
+                new PassIds(clock, () -> ThreadLocalRandom.current().nextInt()),
+                window::send,
+                io);
+        opening = new ShowOpening(folders.journals(), catalogue, loader, window, aircraft, io, machine, passes);
+        Rehearsal rehearsal = new Rehearsal(opening, passes, folders.notes(), io, clock);
+        host = new ConsoleHost(
+                folders.demoShow(),
+                settingsFile,
+                settings,
+                opening,
+                window,
+                catalogue,
+                passes,
+                aircraft,
+                ports,
+                rehearsal,
+                paces,
+                pace,
+                machine.ticker(),
+                io);
+    }
+
+    ShowOpening opening() {
+        return opening;
+    }
+
+    AircraftSource aircraft() {
+        return aircraft;
+    }
+
+    /** Leaves the program, and waits until nothing more goes to the disk. */
+    void quit() throws InterruptedException, InvocationTargetException {
+        SwingUtilities.invokeAndWait(host::quit);
+        if (!io.awaitTermination(LEAVES_WITHIN_S, TimeUnit.SECONDS)) {
+            throw new IllegalStateException("the program did not end within " + LEAVES_WITHIN_S + " s");
+        }
+    }
+
+    /** Opens the window, and in it the show, the one that was open last, or none. */
+    void open(@Nullable Path show, Opening.Devices devices) {
+        Settings settings = reading.settings();
+        Stream.of(Optional.ofNullable(reading.said()), PaceDesk.missing(settings.speaker(), pace.get()))
+                .flatMap(Optional::stream)
+                .forEach(said -> opening.say(new Mark(Form.DIAMOND, Tone.CAUTION, said)));
+        Path first = show != null ? show : lastOpened(settings);
+        // The show is read while the window is made, and the window shown when it is known what it shows first.
+        if (first != null) {
+            host.open(first);
+        } else {
+            opening.openNothing();
+        }
+        if (devices.receiver() != null) {
+            host.useReceiver(devices.receiver(), devices.faster());
+        }
+        if (devices.pedal() != null) {
+            host.pedals().use(devices.pedal());
+        } else {
+            host.pedals().listen();
+        }
+        SwingUtilities.invokeLater(() -> {
+            Appearance appearance = appearance(settings);
+            LookAndFeel.wear(appearance);
+            ConsoleFrame frame = new ConsoleFrame(host, appearance);
+            frame.showSpeaker(PaceDesk.speaker(pace.get()));
+            window.made(frame);
+        });
+    }
+
+    /** The show that was open last: what was running goes on without a question. */
+    private static @Nullable Path lastOpened(Settings settings) {
+        return settings.recentFiles().stream()
+                .findFirst()
+                .filter(Files::isRegularFile)
+                .orElse(null);
+    }
+
+    private static Appearance appearance(Settings settings) {
+        int percent = (int) Math.round(settings.zoom() * 100);
+        return new Appearance(Themes.byId(settings.theme()), new Zoom(Math.min(200, Math.max(100, percent))));
+    }
+}

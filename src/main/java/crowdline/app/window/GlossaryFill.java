@@ -1,0 +1,36 @@
+package crowdline.app.window;
+
+import crowdline.console.glossary.GlossaryView;
+import crowdline.show.Catalogue;
+import java.util.concurrent.Executor;
+import java.util.function.Supplier;
+
+/** Fills the glossary, once: first its words, then its drawings. On the io thread only. */
+final class GlossaryFill {
+    private final Supplier<Catalogue> catalogue;
+    private final WindowAhead window;
+    private final Executor io;
+    private boolean drawn;
+
+    GlossaryFill(Supplier<Catalogue> catalogue, WindowAhead window, Executor io) {
+        this.catalogue = catalogue;
+        this.window = window;
+        this.io = io;
+    }
+
+    void fill() {
+        if (drawn) {
+            return;
+        }
+        GlossaryView glossary = GlossaryView.of(catalogue.get());
+        window.send(w -> w.showGlossary(glossary));
+        // Its drawings have to be flown; whatever else waits comes first.
+        io.execute(() -> {
+            if (!drawn) {
+                drawn = true;
+                GlossaryView flown = GlossaryView.drawn(catalogue.get());
+                window.send(w -> w.showGlossary(flown));
+            }
+        });
+    }
+}

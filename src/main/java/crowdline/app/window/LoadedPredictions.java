@@ -1,0 +1,50 @@
+package crowdline.app.window;
+
+import crowdline.console.passes.PassesPresenter;
+import crowdline.console.passes.PassesView;
+import crowdline.console.prepare.PreparePresenter;
+import crowdline.console.prepare.PrepareView;
+import crowdline.flight.FigureFlight;
+import crowdline.flight.Flight;
+import crowdline.loaded.LoadedShow;
+import crowdline.loaded.Prediction;
+import crowdline.show.Act;
+import crowdline.show.LocatedFinding;
+import crowdline.show.Variant;
+import crowdline.timing.ActTimes;
+import crowdline.timing.LearnedTimes;
+import java.util.List;
+import java.util.Optional;
+
+/** What Prepare shows of the predictions of a show. */
+public record LoadedPredictions(LoadedShow loaded) implements PreparePresenter.Predictions {
+    @Override
+    public Optional<Flight> flight(Act act, Variant variant) {
+        return loaded.prediction(act.id(), variant.name()).map(Prediction::flight);
+    }
+
+    @Override
+    public Optional<ActTimes> times(Act act, Variant variant) {
+        return loaded.prediction(act.id(), variant.name()).map(Prediction::times);
+    }
+
+    @Override
+    public PassesView passes(Act act, Variant variant) {
+        return loaded.prediction(act.id(), variant.name())
+                .map(p -> view(act, variant, p))
+                .orElse(PassesView.NONE);
+    }
+
+    private PassesView view(Act act, Variant variant, Prediction prediction) {
+        PassesPresenter presenter = new PassesPresenter(
+                id -> prediction.outline().figure(id).map(FigureFlight::name).orElse(id),
+                loaded.show().venue().timeZone());
+        return presenter.view(prediction.learned(), LearnedTimes.ofAct(loaded.passes(), act.id(), variant.name()));
+    }
+
+    /** The show at a glance, with what was found in it. */
+    public static PrepareView view(LoadedShow loaded, List<LocatedFinding> findings) {
+        return new PreparePresenter(loaded.catalogue(), loaded.spoken(), new LoadedPredictions(loaded))
+                .view(loaded.show(), findings);
+    }
+}

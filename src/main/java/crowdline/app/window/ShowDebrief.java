@@ -1,0 +1,115 @@
+package crowdline.app.window;
+
+import crowdline.app.shell.Exports;
+import crowdline.console.debrief.DebriefDesk;
+import crowdline.console.debrief.DebriefPresenter;
+import crowdline.console.debrief.DebriefView;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.theme.Tone;
+import crowdline.console.walk.Passes;
+import crowdline.live.debrief.Debrief;
+import crowdline.loaded.LoadedShow;
+import crowdline.running.LiveDesk;
+import crowdline.sheet.DebriefSheet;
+import crowdline.sheet.LinesOnPaper;
+import crowdline.storage.file.ShowFileException;
+import java.awt.print.PrinterException;
+import java.awt.print.PrinterJob;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.print.attribute.HashPrintRequestAttributeSet;
+import javax.print.attribute.PrintRequestAttributeSet;
+
+/** The debrief of a running show. */
+final class ShowDebrief implements DebriefDesk {
+    private static final System.Logger LOG = System.getLogger(ShowDebrief.class.getName());
+
+    private final Supplier<LoadedShow> loaded;
+    private final LiveDesk desk;
+    private final Passes passes;
+    private final Executor io;
+    private final Consumer<Mark> say;
+    /** The wall clock at second 0 of the session, to the second, so that no hour shown flickers. */
+    private final Instant zero;
+
+    ShowDebrief(
+            Supplier<LoadedShow> loaded, LiveDesk desk, Passes passes, Executor io, Clock clock, Consumer<Mark> say) {
+        this.loaded = loaded;
+        this.desk = desk;
+        this.passes = passes;
+        this.io = io;
+        this.say = say;
+        zero = clock.instant().minusNanos(Math.round(desk.nowS() * 1e9)).truncatedTo(ChronoUnit.SECONDS);
+    }
+
+    private Debrief debrief() {
+        LoadedShow now = loaded.get();
+        return Debrief.of(now.show(), desk.snapshot().state(), now.debriefSources(zero, passes::of));
+    }
+
+    private Instant at(double sessionS) {
+        return zero.plusNanos(Math.round(sessionS * 1e9));
+    }
+
+    private LocalTime hour(double sessionS) {
+        return LocalTime.ofInstant(at(sessionS), loaded.get().show().venue().timeZone());
+    }
+
+    @Override
+    public DebriefView view() {
+        return DebriefPresenter.view(debrief(), this::hour);
+    }
+
+    @Override
+    public void saveText(Path file) {
+        save(file, DebriefSheet.lines(debrief(), this::hour));
+    }
+
+    @Override
+    public void saveTable(Path file) {
+        save(file, DebriefSheet.table(debrief()));
+    }
+
+    private void save(Path file, List<String> lines) {
+        io.execute(() -> {
+            try {
+                Exports.write(file, lines);
+                say.accept(new Mark(Form.DISC, Tone.GOOD, "Saved as " + file.getFileName()));
+            } catch (ShowFileException e) {
+                say.accept(new Mark(Form.STOP, Tone.ALARM, String.valueOf(e.getMessage())));
+            }
+        });
+    }
+
+    @Override
+    public void print() {
+        PrinterJob job = PrinterJob.getPrinterJob();
+        job.setJobName("Debrief");
+        job.setPrintable(new LinesOnPaper(DebriefSheet.lines(debrief(), this::hour)));
+        if (job.getPrintService() == null) {
+            say.accept(new Mark(Form.DIAMOND, Tone.CAUTION, "There is no printer here; S saves the text instead"));
+            return;
+        }
+        // Asked for in the toolkit's own dialog, which the incident page can close; the system's would stay in front.
+        PrintRequestAttributeSet wanted = new HashPrintRequestAttributeSet();
+        if (job.printDialog(wanted)) {
+            io.execute(() -> {
+                try {
+                    job.print(wanted);
+                } catch (PrinterException e) {
+                    LOG.log(System.Logger.Level.WARNING, "Printing the debrief", e);
+                    say.accept(new Mark(
+                            Form.STOP, Tone.ALARM, "The printer refused the debrief; S saves the text instead"));
+                }
+            });
+        }
+    }
+}

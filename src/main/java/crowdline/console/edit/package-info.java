@@ -1,5 +1,0 @@
-/** The Words place: writing the remarks of a show. Models know no Swing; views hold no rules. */
-@NullMarked
-package crowdline.console.edit;
-
-import org.jspecify.annotations.NullMarked;

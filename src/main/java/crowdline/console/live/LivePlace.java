@@ -1,0 +1,141 @@
+package crowdline.console.live;
+
+import crowdline.console.incident.IncidentPanel;
+import crowdline.console.incident.IncidentView;
+import crowdline.console.incident.ResumeWord;
+import crowdline.console.place.EmptyShow;
+import crowdline.console.place.Later;
+import crowdline.console.theme.Appearance;
+import java.awt.CardLayout;
+import java.awt.event.KeyEvent;
+import javax.swing.Action;
+import javax.swing.JPanel;
+import org.jspecify.annotations.Nullable;
+
+/** The Live place: the rows, or the incident page in their stead, or how to open a show. */
+public final class LivePlace extends JPanel {
+    private static final String ROWS = "rows";
+    private static final String INCIDENT = "incident";
+    private static final String EMPTY = "empty";
+
+    private final CardLayout cards = new CardLayout();
+    private final LivePanel rows;
+    private final Later<IncidentPanel.Shown, IncidentPanel> incident;
+    private final Later<EmptyShow.Shown, EmptyShow> empty;
+    private final transient ResumeWord word = new ResumeWord();
+    private transient @Nullable IncidentView page;
+    /** None before the first is turned to. */
+    private String card = "";
+
+    public LivePlace(Appearance appearance, Action open, Action demo) {
+        setLayout(cards);
+        rows = new LivePanel(appearance);
+        incident = new Later<>(
+                appearance, IncidentPanel::new, IncidentPanel::show, (page, a) -> page.wear(a, incidentScale()));
+        empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), EmptyShow::show, EmptyShow::wear);
+        add(rows, ROWS);
+        add(incident, INCIDENT);
+        add(empty, EMPTY);
+        setBackground(appearance.palette().ground());
+        getAccessibleContext().setAccessibleName("Live");
+    }
+
+    /**
+     * Shows a moment, or how to open a show if there is none.
+     *
+     * @param now the incident page, which stands in place of both, or null
+     */
+    public void show(@Nullable LiveView view, @Nullable IncidentView now) {
+        if (now != null) {
+            showIncident(now);
+            return;
+        }
+        page = null;
+        if (view == null) {
+            turnTo(EMPTY);
+        } else {
+            rows.show(view);
+            turnTo(ROWS);
+        }
+    }
+
+    /** Shows the incident page, from its first words if it was not shown already. */
+    public void showIncident(IncidentView now) {
+        boolean begins = page == null;
+        page = now;
+        if (begins) {
+            word.clear();
+        }
+        incident.show(new IncidentPanel.Shown(now, word.right()));
+        turnTo(INCIDENT);
+        if (begins) {
+            incident.ifMade(IncidentPanel::begin);
+        }
+    }
+
+    /** What is said where a show would be. */
+    public void showEmpty(EmptyShow.Shown shown) {
+        empty.show(shown);
+    }
+
+    public boolean inIncident() {
+        return page != null;
+    }
+
+    public boolean hasShow() {
+        return card.equals(ROWS);
+    }
+
+    /**
+     * Takes a key on the incident page: one that moves through the words, or a letter of the word that leaves it.
+     *
+     * @return true if it completed the word
+     */
+    public boolean pressInIncident(KeyEvent event) {
+        switch (event.getKeyCode()) {
+            case KeyEvent.VK_SPACE, KeyEvent.VK_PAGE_DOWN, KeyEvent.VK_RIGHT, KeyEvent.VK_DOWN -> move(1);
+            case KeyEvent.VK_BACK_SPACE, KeyEvent.VK_PAGE_UP, KeyEvent.VK_LEFT, KeyEvent.VK_UP -> move(-1);
+            default -> {
+                return type(event.getKeyChar());
+            }
+        }
+        return false;
+    }
+
+    private void move(int by) {
+        incident.ifMade(shown -> shown.move(by));
+    }
+
+    private boolean type(char letter) {
+        boolean complete = letter != KeyEvent.CHAR_UNDEFINED && !Character.isISOControl(letter) && word.type(letter);
+        IncidentView now = page;
+        if (now != null) {
+            incident.show(new IncidentPanel.Shown(now, word.right()));
+        }
+        return complete;
+    }
+
+    public void wear(Appearance appearance) {
+        setBackground(appearance.palette().ground());
+        rows.wear(appearance);
+        incident.wear(appearance);
+        empty.wear(appearance);
+    }
+
+    private double incidentScale() {
+        return Math.max(0.5, Math.min(getWidth() / 1280.0, getHeight() / 700.0));
+    }
+
+    @Override
+    public void doLayout() {
+        super.doLayout();
+        incident.ifMade(page -> page.rescale(incidentScale()));
+    }
+
+    private void turnTo(String next) {
+        if (!next.equals(card)) {
+            card = next;
+            cards.show(this, next);
+        }
+    }
+}

@@ -1,0 +1,116 @@
+package crowdline.console.place;
+
+import crowdline.console.paint.PlainText;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import javax.swing.Action;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+
+/** What stands where a show would be: what to do, and the two ways to do it, or what is being opened. */
+public final class EmptyShow extends JPanel {
+    private static final String[] STEPS = {
+        "1   Open a show file, or drop one on this window. The demo show is a good place to look around.",
+        "2   Read the findings on the left: they say what is missing, and on which line.",
+        "3   Go through the figures. Under each are its remarks, with the seconds they take and the seconds there are.",
+        "4   On the day press F5 for Live. F1 shows the keys, in every place.",
+    };
+
+    private static final int LONGEST_NAME = 60;
+
+    private final transient Action open;
+    private final transient Action demo;
+    private transient Appearance appearance;
+    private transient Shown shown = Shown.NOTHING;
+
+    /**
+     * What is said there.
+     *
+     * @param title in large type
+     * @param doing what is being done, or empty where the user is to do something
+     */
+    public record Shown(String title, String doing) {
+        /** There is no show, and none is coming. */
+        public static final Shown NOTHING = new Shown("No show is open", "");
+
+        /** A show is coming. */
+        public static Shown opening(String name, String doing) {
+            return new Shown("Opening " + brief(name) + " …", doing);
+        }
+
+        /** A show is open; what belongs here is not computed yet, or the show has nothing for it. */
+        public static Shown open(String name) {
+            return new Shown(brief(name) + " is open", "Its acts appear here once they are predicted, if it has any.");
+        }
+
+        private static String brief(String name) {
+            return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME) + "…";
+        }
+    }
+
+    public EmptyShow(Appearance appearance, Action open, Action demo) {
+        this.open = open;
+        this.demo = demo;
+        this.appearance = appearance;
+        lay();
+    }
+
+    public void wear(Appearance next) {
+        appearance = next;
+        lay();
+    }
+
+    /** Says this from now on. */
+    public void show(Shown next) {
+        if (!next.equals(shown)) {
+            shown = next;
+            lay();
+        }
+    }
+
+    private void lay() {
+        removeAll();
+        setLayout(new MigLayout(
+                "insets " + appearance.room(40) + ", align center center",
+                "[60px:" + appearance.room(760) + ":" + appearance.room(860) + ",fill]"));
+        JLabel title = new JLabel();
+        PlainText.plain(title);
+        title.setText(shown.title());
+        title.setFont(appearance.strong(TextRole.NEXT));
+        add(title, "wmin 0, wrap " + appearance.room(18));
+        if (shown.doing().isEmpty()) {
+            for (String step : STEPS) {
+                add(line("Step", step), "wmin 0, growx, wrap " + appearance.room(8));
+            }
+            add(buttons(), "gaptop " + appearance.room(14));
+        } else {
+            add(line("What is being done", shown.doing()), "wmin 0, growx");
+        }
+        revalidate();
+        repaint();
+    }
+
+    private JTextArea line(String name, String words) {
+        JTextArea line = PlainText.wrapped(name, words);
+        line.setFont(appearance.plain(TextRole.SMALL));
+        line.setForeground(appearance.palette().text());
+        line.setFocusable(false);
+        return line;
+    }
+
+    private JPanel buttons() {
+        JButton openButton = new JButton(open);
+        openButton.setFont(appearance.strong(TextRole.SMALL));
+        openButton.putClientProperty("JButton.buttonType", "default");
+        JButton demoButton = new JButton(demo);
+        demoButton.setFont(appearance.plain(TextRole.SMALL));
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gap " + appearance.room(10) + " 0px"));
+        buttons.setOpaque(false);
+        buttons.add(openButton);
+        buttons.add(demoButton);
+        return buttons;
+    }
+}

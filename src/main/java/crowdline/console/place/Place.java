@@ -1,0 +1,35 @@
+package crowdline.console.place;
+
+import crowdline.console.keys.Command;
+
+/** The places of the window. */
+public enum Place {
+    PREPARE(Command.PREPARE),
+    WORDS(Command.WORDS),
+    WALK(Command.WALK),
+    LIVE(Command.LIVE),
+    DEBRIEF(Command.DEBRIEF),
+    GLOSSARY(Command.GLOSSARY);
+
+    private final Command command;
+
+    Place(Command command) {
+        this.command = command;
+    }
+
+    /** The scope of the keys that stand on the sheet of keys there; places with none of their own show those of Live. */
+    public Command.Scope scope() {
+        return switch (this) {
+            case WORDS -> Command.Scope.WORDS;
+            case WALK -> Command.Scope.WALK;
+            case DEBRIEF -> Command.Scope.DEBRIEF;
+            case GLOSSARY -> Command.Scope.GLOSSARY;
+            default -> Command.Scope.LIVE;
+        };
+    }
+
+    /** The command that goes there. */
+    public Command command() {
+        return command;
+    }
+}

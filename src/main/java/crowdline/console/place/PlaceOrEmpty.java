@@ -1,0 +1,77 @@
+package crowdline.console.place;
+
+import crowdline.console.theme.Appearance;
+import java.awt.CardLayout;
+import java.util.function.Consumer;
+import javax.swing.Action;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A place that needs a show, or how to open one; each made when it is first shown.
+ *
+ * @param <V> what the place shows
+ * @param <P> the place
+ */
+public final class PlaceOrEmpty<V, P extends JComponent> extends JPanel {
+    private static final String PANEL = "panel";
+    private static final String EMPTY = "empty";
+
+    private final CardLayout cards = new CardLayout();
+    private final Later<V, P> panel;
+    private final Later<EmptyShow.Shown, EmptyShow> empty;
+    private String card = "";
+
+    /**
+     * @param name for screen readers
+     * @param panel the place
+     * @param open opens a show
+     * @param demo opens the demo show
+     */
+    public PlaceOrEmpty(String name, Appearance appearance, Later<V, P> panel, Action open, Action demo) {
+        setLayout(cards);
+        setOpaque(false);
+        this.panel = panel;
+        empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), EmptyShow::show, EmptyShow::wear);
+        add(empty, EMPTY);
+        add(panel, PANEL);
+        getAccessibleContext().setAccessibleName(name);
+    }
+
+    /**
+     * Shows the place, or how to open a show if there is none.
+     *
+     * @return true if there is a show now and was none before, or the other way round
+     */
+    public boolean show(@Nullable V view) {
+        String next = view == null ? EMPTY : PANEL;
+        boolean turned = !next.equals(card);
+        if (view != null) {
+            panel.show(view);
+        }
+        if (turned) {
+            card = next;
+            cards.show(this, next);
+        }
+        return turned;
+    }
+
+    /** What is said where a show would be. */
+    public void showEmpty(EmptyShow.Shown shown) {
+        empty.show(shown);
+    }
+
+    public boolean hasShow() {
+        return card.equals(PANEL);
+    }
+
+    public void ifShown(Consumer<P> told) {
+        panel.ifMade(told);
+    }
+
+    public void wear(Appearance appearance) {
+        panel.wear(appearance);
+        empty.wear(appearance);
+    }
+}

@@ -1,0 +1,162 @@
+package crowdline.console.words;
+
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.paint.PlainText;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import crowdline.console.theme.Tone;
+import crowdline.console.words.WordsView.RemarkPage;
+import crowdline.speech.plain.SpeechFinding;
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+
+/** The page of the remark being written: its fields, what will be said, the time there is, what listeners may not follow. */
+final class RemarkPanel extends JPanel {
+    /** From this zoom on fields take lines of their own; tuned for a window 1280 wide. */
+    private static final double ROOMY_ZOOM = 1.3;
+
+    private static final Mark NO_SHORT = new Mark(Form.RING, Tone.CALM, "No short form");
+
+    private final RemarkFields fields;
+    private final WordsList<SpeechFinding> findings =
+            new WordsList<>("What listeners might not follow", this::pointOut);
+    private final MarkLine verdict;
+    private final MarkLine shortVerdict;
+    private final JTextArea spoken = PlainText.wrapped("What will be said", "");
+    private final JTextArea room = PlainText.wrapped("Time there is, and the plan", "");
+    private final JLabel findingsTitle = new JLabel();
+    private final JTextArea problems = PlainText.wrapped("What cannot be used", "");
+    private transient Appearance appearance;
+
+    /** @param typed told of the remark at every letter typed */
+    RemarkPanel(Appearance appearance, Consumer<RemarkDraft> typed) {
+        super(new BorderLayout());
+        this.appearance = appearance;
+        fields = new RemarkFields(typed);
+        verdict = new MarkLine("Time of the text", appearance);
+        shortVerdict = new MarkLine("Time of the short form", appearance);
+        findings.list().setVisibleRowCount(2);
+        fields.enable(false);
+    }
+
+    /** Where in the text one writes. */
+    int caret() {
+        return fields.text.getCaretPosition();
+    }
+
+    /** Goes on writing there. */
+    void caret(int at) {
+        fields.text.setCaretPosition(at);
+    }
+
+    /** Puts the focus on the text, all of which the next letter replaces. */
+    void writeAnew() {
+        fields.text.requestFocusInWindow();
+        fields.text.selectAll();
+    }
+
+    void show(RemarkPage page) {
+        fields.enable(true);
+        fields.show(page);
+        fields.underline(page, appearance);
+        verdict.show(page.verdict());
+        Mark shorter = page.shortVerdict();
+        shortVerdict.show(shorter == null ? NO_SHORT : shorter);
+        spoken.setText("Said: " + page.spoken());
+        room.setText(page.room() + (page.planned().isEmpty() ? "" : " " + page.planned()));
+        problems.setText(String.join(" ", page.problems()));
+        findings.show(page.findings());
+        findingsTitle.setText(page.reads()
+                + (page.reads().isEmpty() ? "" : " ")
+                + (page.findings().isEmpty()
+                        ? "Nothing found that listeners might not follow"
+                        : "Listeners might not follow:"));
+    }
+
+    /** Shows that there is no remark, and why. */
+    void blank(String why) {
+        fields.enable(false);
+        fields.text.setText("");
+        fields.shortText.setText("");
+        spoken.setText("");
+        room.setText(why);
+        problems.setText("");
+        findings.show(List.of());
+        findingsTitle.setText(" ");
+    }
+
+    void wear(Appearance worn) {
+        appearance = worn;
+        removeAll();
+        findings.list().setCellRenderer(WordsCells.findings(worn));
+        findings.list().setBackground(worn.palette().stage());
+        fields.wear(worn);
+        verdict.dress(worn);
+        shortVerdict.dress(worn);
+        for (JTextArea each : List.of(spoken, room, problems)) {
+            each.setFont(worn.plain(TextRole.BODY));
+        }
+        room.setForeground(worn.palette().soft());
+        problems.setForeground(worn.palette().alarm());
+        JScrollPane page = new JScrollPane(new WordsPage(page(worn)));
+        page.setBorder(null);
+        page.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        page.getVerticalScrollBar().setUnitIncrement(worn.px(20));
+        add(page, BorderLayout.CENTER);
+    }
+
+    private JPanel page(Appearance worn) {
+        boolean roomy = worn.zoom().factor() < ROOMY_ZOOM;
+        JPanel page = new JPanel(new MigLayout(
+                "insets 0 0 0 " + worn.room(6) + ", gap " + worn.room(8) + " " + worn.room(5),
+                "[][0:0:,grow,fill][][0:0:,grow,fill]",
+                (roomy ? "" : "[]") + "[][][" + worn.room(84) + ":,fill][][][][][][" + worn.room(70) + ":,grow,fill][]["
+                        + worn.room(58) + ":,fill][][][]"));
+        page.add(label("Kind", fields.kind, worn));
+        page.add(fields.kind, roomy ? "growx" : "spanx, growx, wmin 0, wrap");
+        page.add(fields.once, "spanx, wmin 0, wrap");
+        page.add(label("What to say", fields.text, worn), "spanx, wrap");
+        page.add(new JScrollPane(fields.text), "spanx, grow, wmin 0, wrap");
+        page.add(verdict, "spanx, growx, wmin 0, wrap");
+        page.add(spoken, "spanx, growx, wmin 0, wrap");
+        page.add(room, "spanx, growx, wmin 0, wrap");
+        page.add(problems, "spanx, growx, wmin 0, hidemode 3, wrap");
+        findingsTitle.setFont(worn.plain(TextRole.LABEL));
+        findingsTitle.setForeground(worn.palette().soft());
+        page.add(findingsTitle, "spanx, growx, w 0:0:, wrap");
+        page.add(findings.scroll(), "spanx, grow, wmin 0, wrap");
+        page.add(label("Short form, for when time is short", fields.shortText, worn), "spanx, wrap");
+        page.add(new JScrollPane(fields.shortText), "spanx, grow, wmin 0, wrap");
+        page.add(shortVerdict, "spanx, growx, wmin 0, wrap");
+        page.add(label("Weight", fields.weight, worn));
+        page.add(fields.weight, "growx, wrap");
+        page.add(label("Earliest, s", fields.earliest, worn));
+        page.add(fields.earliest, "growx" + (roomy ? "" : ", wrap"));
+        page.add(label("Latest end, s", fields.latest, worn));
+        page.add(fields.latest, "growx");
+        return page;
+    }
+
+    private static JLabel label(String words, Component of, Appearance worn) {
+        JLabel label = new JLabel(words);
+        label.setLabelFor(of);
+        label.setFont(worn.plain(TextRole.LABEL));
+        label.setForeground(worn.palette().soft());
+        return label;
+    }
+
+    private void pointOut(int number) {
+        SpeechFinding finding = findings.list().getModel().getElementAt(number);
+        if (finding.toChar() <= fields.text.getDocument().getLength()) {
+            fields.text.select(finding.fromChar(), finding.toChar());
+        }
+    }
+}

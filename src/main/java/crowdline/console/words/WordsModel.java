@@ -1,0 +1,267 @@
+package crowdline.console.words;
+
+import crowdline.show.DayAir;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.show.RemarkPlace;
+import crowdline.show.Show;
+import crowdline.speech.plain.SpeechFinding;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The words of a show being written: what is chosen, what was typed, and every step back. It knows no window and belongs
+ * to one thread.
+ */
+public final class WordsModel {
+    /** What a remark says before anybody wrote it. */
+    static final String NEW_TEXT = "New remark";
+
+    private String file;
+    private final WordsPresenter presenter;
+    private final Consumer<Show> edited;
+    private EditedShow show;
+    private RemarkPlace place = RemarkPlace.SHOW;
+    private int at;
+    private @Nullable RemarkDraft draft;
+    private WordsPlan plan = WordsPlan.NONE;
+    private final FactList facts = new FactList();
+    private String refused = "";
+
+    /**
+     * @param file the name of the file, for the title
+     * @param opened the show as it stands in its file
+     * @param edited told of the show after every change
+     */
+    public WordsModel(String file, Show opened, WordsBasis basis, Consumer<Show> edited) {
+        this.file = file;
+        this.edited = edited;
+        presenter = new WordsPresenter(basis);
+        show = EditedShow.opened(opened);
+        choose(0);
+    }
+
+    /** The show as edited. */
+    public Show show() {
+        return show.now();
+    }
+
+    public boolean isUnsaved() {
+        return show.isUnsaved();
+    }
+
+    public WordsView view() {
+        Remark chosen = chosen();
+        RemarkDraft typed = draft;
+        Optional<WordsView.RemarkPage> page = chosen == null || typed == null
+                ? Optional.empty()
+                : Optional.of(presenter.page(show.now(), chosen, place, typed, problems(typed, chosen), plan));
+        return new WordsView(
+                file + (show.isUnsaved() ? ", not saved" : ""),
+                show.isUnsaved(),
+                !show.past().isEmpty(),
+                !show.future().isEmpty(),
+                show.undoesAir(),
+                show.redoesAir(),
+                presenter.places(show.now()),
+                RemarkPlace.all(show.now()).indexOf(place),
+                presenter.rows(show.now(), place, plan),
+                chosen == null ? -1 : at,
+                page,
+                facts.view(show.now(), place, remark -> presenter.verdict(remark, place, plan)));
+    }
+
+    private List<String> problems(RemarkDraft typed, Remark chosen) {
+        List<String> problems = new ArrayList<>(typed.read(chosen).problems());
+        if (!refused.isEmpty()) {
+            problems.add(refused);
+        }
+        return problems;
+    }
+
+    /** Goes to a place, by its number in the view. */
+    public void choosePlace(int number) {
+        List<RemarkPlace> places = RemarkPlace.all(show.now());
+        if (number >= 0 && number < places.size() && !places.get(number).equals(place)) {
+            place = places.get(number);
+            choose(0);
+            facts.choose(0);
+        }
+    }
+
+    /** Goes to a figure or act, as when another place asks for it; null figure for the act, null act for the show. */
+    public void choosePlace(@Nullable String actId, @Nullable String figureId) {
+        choosePlace(RemarkPlace.all(show.now()).indexOf(new RemarkPlace(actId, figureId)));
+    }
+
+    /** Goes to a remark of the place, by its number. */
+    public void choose(int number) {
+        refused = "";
+        at = Math.max(0, Math.min(number, remarks().size() - 1));
+        Remark chosen = chosen();
+        draft = chosen == null ? null : RemarkDraft.of(chosen);
+    }
+
+    /** Takes what was typed; what cannot be used stays in the draft and changes nothing. */
+    public void type(RemarkDraft typed) {
+        Remark before = chosen();
+        RemarkDraft last = draft;
+        if (before == null || last == null || typed.equals(last)) {
+            return;
+        }
+        draft = typed;
+        List<Remark> remarks = new ArrayList<>(remarks());
+        remarks.set(at, typed.read(before).remark());
+        change(remarks, typed.step(before.id(), last));
+    }
+
+    /** Adds a remark after the chosen one: a call where a figure has none yet, an explanation in a figure, else a fact. */
+    public void add() {
+        List<Remark> remarks = new ArrayList<>(remarks());
+        RemarkKind kind = place.kindOfNew(show.now());
+        int where = remarks.isEmpty() ? 0 : kind == RemarkKind.CALL ? 0 : at + 1;
+        remarks.add(where, Remark.of(place.freshId(show.now(), kind), kind, NEW_TEXT));
+        insert(remarks, where);
+    }
+
+    /** Goes to a computed fact of the place, by its number. */
+    public void chooseFact(int number) {
+        facts.choose(number);
+    }
+
+    /** Adds the chosen fact as a remark after the chosen one; goes to that remark if there is one already. */
+    public void addFact() {
+        facts.chosen(place).ifPresent(fact -> {
+            Optional<Integer> already = FactList.whereAlready(fact, show.now(), place);
+            if (already.isEmpty()) {
+                List<Remark> remarks = new ArrayList<>(remarks());
+                int where = remarks.isEmpty() ? 0 : at + 1;
+                remarks.add(where, FactList.remark(fact, show.now(), place));
+                insert(remarks, where);
+            } else {
+                choose(already.get());
+            }
+        });
+    }
+
+    public void delete() {
+        if (chosen() != null) {
+            List<Remark> remarks = new ArrayList<>(remarks());
+            remarks.remove(at);
+            change(remarks, "");
+            choose(at);
+        }
+    }
+
+    /** Moves the chosen remark among those of its place; within a figure they are said in this order. */
+    public void move(int by) {
+        int to = at + by;
+        if (chosen() != null && to >= 0 && to < remarks().size()) {
+            List<Remark> remarks = new ArrayList<>(remarks());
+            remarks.add(to, remarks.remove(at));
+            change(remarks, "");
+            choose(to);
+        }
+    }
+
+    /**
+     * Puts the plain words after the trade word at or after the caret, or after the first one.
+     *
+     * @return where the caret goes, or empty if there was nothing to put in
+     */
+    public Optional<Integer> insertPlainWords(int caret) {
+        RemarkDraft typed = draft;
+        List<SpeechFinding> helped = view().page().map(WordsView.RemarkPage::findings).orElse(List.of()).stream()
+                .filter(f -> f.suggestion() != null)
+                .toList();
+        if (typed == null || helped.isEmpty()) {
+            return Optional.empty();
+        }
+        SpeechFinding finding =
+                helped.stream().filter(f -> f.toChar() >= caret).findFirst().orElse(helped.get(0));
+        RemarkDraft helpedOut = typed.withAside(finding.toChar(), "that is " + finding.suggestion());
+        type(helpedOut);
+        return Optional.of(
+                finding.toChar() + helpedOut.text().length() - typed.text().length());
+    }
+
+    /** Puts other air of the day into the show, as one step. */
+    public void changeAir(DayAir air) {
+        take(show.changed(show.now().withAir(air.toTenths()), ""));
+    }
+
+    /** True if the air of the day is not the one in the file. */
+    public boolean isAirUnsaved() {
+        return !show.now().air().equals(show.saved().air());
+    }
+
+    public void undo() {
+        step(show.undone());
+    }
+
+    public void redo() {
+        step(show.redone());
+    }
+
+    /**
+     * The show was saved as it was when the save began.
+     *
+     * @param into the name of the file it was saved into
+     */
+    public void saved(Show written, String into) {
+        file = into;
+        show = show.saved(written);
+    }
+
+    /** What was found meanwhile about the plan and whole acts. */
+    public void planned(WordsPlan next) {
+        plan = next;
+    }
+
+    /** What was computed about each act and figure. */
+    public void computed(Map<RemarkPlace, PlaceFacts> found) {
+        facts.take(found);
+    }
+
+    private void step(EditedShow next) {
+        if (take(next)) {
+            choose(at);
+        }
+    }
+
+    /** Takes one remark more and goes to it; where there are as many as there may be, that is said and nothing changes. */
+    private void insert(List<Remark> remarks, int where) {
+        try {
+            change(remarks, "");
+            choose(where);
+        } catch (IllegalArgumentException e) {
+            refused = "No further remark can be added here: " + e.getMessage() + ".";
+        }
+    }
+
+    private void change(List<Remark> remarks, String about) {
+        take(show.changed(place.with(show.now(), remarks), about));
+    }
+
+    private boolean take(EditedShow next) {
+        boolean isOther = !next.now().equals(show.now());
+        if (isOther) {
+            show = next;
+            edited.accept(show.now());
+        }
+        return isOther;
+    }
+
+    private List<Remark> remarks() {
+        return place.in(show.now());
+    }
+
+    private @Nullable Remark chosen() {
+        List<Remark> remarks = remarks();
+        return at < remarks.size() ? remarks.get(at) : null;
+    }
+}

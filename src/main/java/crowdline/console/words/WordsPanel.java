@@ -1,0 +1,201 @@
+package crowdline.console.words;
+
+import crowdline.console.keys.Command;
+import crowdline.console.theme.Appearance;
+import crowdline.console.words.WordsView.PlaceView;
+import crowdline.console.words.WordsView.RemarkRow;
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/** The Words place: where remarks belong at the left, the remarks and computed facts there, and the chosen one to write at the right. */
+public final class WordsPanel extends JPanel {
+    private final WordsList<PlaceView> places =
+            new WordsList<>("Where remarks belong", number -> choose(open -> open.choosePlace(number)));
+    private final WordsList<RemarkRow> remarks =
+            new WordsList<>("Remarks", number -> choose(open -> open.choose(number)));
+    private final FactsPanel facts = new FactsPanel(number -> choose(open -> open.chooseFact(number)));
+    private final RemarkPanel remark;
+    private transient @Nullable WordsModel model;
+    private transient Runnable changed = () -> {};
+    /** What is shown, so that nobody asks the model anew for it. */
+    private transient @Nullable WordsView shown;
+
+    private boolean showing;
+
+    public WordsPanel(Appearance appearance) {
+        remark = new RemarkPanel(appearance, this::typed);
+        getAccessibleContext().setAccessibleName("Words");
+        wear(appearance);
+    }
+
+    /** Shows the words of a show; null for none. */
+    public void show(@Nullable WordsModel next) {
+        model = next;
+        refresh();
+    }
+
+    /** Told whenever what can be done, or what is saved, may have changed. */
+    public void onChange(Runnable told) {
+        changed = told;
+    }
+
+    public @Nullable WordsModel model() {
+        return model;
+    }
+
+    /** Puts the focus where one begins: on the list of places, unless something here has it. */
+    public void takeFocus() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        if (owner == null || !SwingUtilities.isDescendingFrom(owner, this)) {
+            places.list().requestFocusInWindow();
+        }
+    }
+
+    /** The title of what is shown; empty if no words are open. */
+    public Optional<String> title() {
+        return Optional.ofNullable(shown).map(WordsView::title);
+    }
+
+    /** The commands of this place that can be given now. */
+    public Set<Command> possible() {
+        WordsView view = shown;
+        if (view == null) {
+            return EnumSet.noneOf(Command.class);
+        }
+        Set<Command> possible = EnumSet.of(Command.ADD_REMARK, Command.SAVE, Command.SAVE_AS, Command.INTO_LIVE);
+        if (view.page().isPresent()) {
+            possible.addAll(
+                    EnumSet.of(Command.DELETE_REMARK, Command.REMARK_UP, Command.REMARK_DOWN, Command.PLAIN_WORDS));
+        }
+        if (view.facts().takesChosen()) {
+            possible.add(Command.FACT_REMARK);
+        }
+        if (view.canUndo()) {
+            possible.add(Command.UNDO);
+        }
+        if (view.canRedo()) {
+            possible.add(Command.REDO);
+        }
+        return possible;
+    }
+
+    /** Those of them that make sense where the air of the day is given: they are about it, or about the whole file. */
+    public Set<Command> possibleForAir() {
+        WordsView view = shown;
+        Set<Command> possible = EnumSet.noneOf(Command.class);
+        if (view != null && view.unsaved()) {
+            possible.addAll(EnumSet.of(Command.SAVE, Command.SAVE_AS));
+        }
+        if (view != null && view.undoesAir()) {
+            possible.add(Command.UNDO);
+        }
+        if (view != null && view.redoesAir()) {
+            possible.add(Command.REDO);
+        }
+        return possible;
+    }
+
+    /** Carries out a command that only changes the words. */
+    public void carryOut(Command command) {
+        WordsModel open = model;
+        if (open == null) {
+            return;
+        }
+        switch (command) {
+            case ADD_REMARK -> open.add();
+            case DELETE_REMARK -> open.delete();
+            case REMARK_UP -> open.move(-1);
+            case REMARK_DOWN -> open.move(1);
+            case FACT_REMARK -> open.addFact();
+            case UNDO -> open.undo();
+            case REDO -> open.redo();
+            case PLAIN_WORDS ->
+                open.insertPlainWords(remark.caret()).ifPresent(caret -> {
+                    refresh();
+                    remark.caret(caret);
+                });
+            default -> {}
+        }
+        refresh();
+        if (command == Command.ADD_REMARK) {
+            remark.writeAnew();
+        }
+    }
+
+    /** Shows what the model has now. */
+    public void refresh() {
+        showing = true;
+        try {
+            WordsModel open = model;
+            if (open == null) {
+                shown = null;
+                places.show(List.of());
+                remarks.show(List.of());
+                facts.blank();
+                remark.blank("Loading the words. If no show is open, press Ctrl+O to open one.");
+            } else {
+                show(open.view());
+            }
+        } finally {
+            showing = false;
+        }
+        changed.run();
+    }
+
+    private void show(WordsView view) {
+        shown = view;
+        places.show(view.places(), view.place());
+        remarks.show(view.remarks(), view.remark());
+        facts.show(view.facts());
+        view.page().ifPresentOrElse(remark::show, () -> remark.blank("Nothing to say here yet. Ctrl+N adds a remark."));
+    }
+
+    public void wear(Appearance worn) {
+        removeAll();
+        String gap = worn.room(16);
+        setLayout(new MigLayout(
+                "insets " + gap + ", gap " + gap + " 0px", "[22%!][30%!][0:0:,grow,fill]", "[0:0:,grow,fill]"));
+        places.list().setCellRenderer(WordsCells.places(worn));
+        remarks.list().setCellRenderer(WordsCells.remarks(worn));
+        places.list().setBackground(worn.palette().stage());
+        remarks.list().setBackground(worn.palette().stage());
+        facts.wear(worn);
+        remark.wear(worn);
+        add(places.scroll(), "grow, wmin 0, hmin 0");
+        JPanel said = new JPanel(new MigLayout(
+                "insets 0, gap 0 " + worn.room(8), "[0:0:,grow,fill]", "[0:0:,grow 42,fill][0:0:,grow 58,fill]"));
+        said.add(remarks.scroll(), "grow, wmin 0, hmin 0, wrap");
+        said.add(facts, "grow, wmin 0, hmin 0");
+        add(said, "grow, wmin 0, hmin 0");
+        add(remark, "grow, wmin 0, hmin 0");
+        refresh();
+        revalidate();
+        repaint();
+    }
+
+    private void typed(RemarkDraft draft) {
+        WordsModel open = model;
+        if (open != null && !showing) {
+            open.type(draft);
+            // A document may not be changed while it tells of a change; what is shown beside it may.
+            refresh();
+        }
+    }
+
+    private void choose(Consumer<WordsModel> chosen) {
+        WordsModel open = model;
+        if (open != null) {
+            chosen.accept(open);
+            refresh();
+        }
+    }
+}

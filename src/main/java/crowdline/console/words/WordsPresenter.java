@@ -1,0 +1,181 @@
+package crowdline.console.words;
+
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.theme.Tone;
+import crowdline.console.words.PlannedRemark.Standing;
+import crowdline.console.words.WordsView.PlaceView;
+import crowdline.console.words.WordsView.RemarkPage;
+import crowdline.console.words.WordsView.RemarkRow;
+import crowdline.loaded.ShowWords;
+import crowdline.patter.PatterRules;
+import crowdline.show.Act;
+import crowdline.show.Figure;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.show.RemarkPlace;
+import crowdline.show.Show;
+import crowdline.speech.pace.SpokenTime;
+import crowdline.speech.plain.WordHints;
+import crowdline.timing.FigureTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Puts remarks being written into the words of the Words place. Hints only: nothing here stands in the way. */
+final class WordsPresenter {
+    private final WordsBasis basis;
+    private final WordHints hints;
+
+    WordsPresenter(WordsBasis basis) {
+        this.basis = basis;
+        hints = new WordHints(basis.tradeWords(), basis.called());
+    }
+
+    /** Seconds there are for a remark: most likely, and at the ends of the band; the same thrice where it is a rule. */
+    record Room(double likelyS, double lowS, double highS, String words) {}
+
+    List<PlaceView> places(Show show) {
+        return RemarkPlace.all(show).stream()
+                .map(place -> new PlaceView(
+                        number(show, place),
+                        name(show, place),
+                        place.actId() == null ? 0 : place.figureId() == null ? 1 : 2,
+                        place.in(show).size()))
+                .toList();
+    }
+
+    List<RemarkRow> rows(Show show, RemarkPlace place, WordsPlan plan) {
+        return place.in(show).stream()
+                .map(r -> new RemarkRow(ShowWords.word(r.kind()), r.text(), verdict(r, place, plan)))
+                .toList();
+    }
+
+    /** How long a remark takes against the time there is for it, and what the plan makes of it. */
+    Mark verdict(Remark remark, RemarkPlace place, WordsPlan plan) {
+        return verdict(
+                remark.text(), room(remark, place), plan.remark(remark.id()).standing());
+    }
+
+    RemarkPage page(
+            Show show, Remark remark, RemarkPlace place, RemarkDraft draft, List<String> problems, WordsPlan plan) {
+        Optional<Room> room = room(remark, place);
+        String shorter = remark.shortText();
+        return new RemarkPage(
+                draft,
+                draft.text().isBlank() ? "" : basis.said().apply(draft.text()).spoken(),
+                verdict(remark, place, plan),
+                shorter == null ? "" : basis.said().apply(shorter).spoken(),
+                shorter == null ? null : verdict(shorter, room, Standing.UNKNOWN),
+                room.map(Room::words).orElse("It belongs to no figure, so any gap will do."),
+                plan.remark(remark.id()).words(),
+                problems,
+                hints.of(show, place, remark, draft.text()),
+                plan.reads(place.actId()),
+                place.figureId() != null);
+    }
+
+    /** What fits its figure alone is called fitting only if it fits beside everything else that is planned, too. */
+    private Mark verdict(String text, Optional<Room> room, Standing standing) {
+        SpokenTime time = basis.takes().apply(text);
+        String takes = String.format(Locale.UK, "%.1f s (%.1f to %.1f)", time.seconds(), time.lowS(), time.highS());
+        String of = room.map(there -> String.format(Locale.UK, "%s of %.1f s", takes, there.likelyS()))
+                .orElse(takes);
+        if (room.isEmpty() || time.highS() <= room.get().lowS()) {
+            return switch (standing) {
+                case NO_PLACE -> new Mark(Form.DIAMOND, Tone.CAUTION, "No place: " + of);
+                case SHORT -> new Mark(Form.DIAMOND, Tone.CAUTION, "Short form: " + of);
+                case TIGHT -> new Mark(Form.DIAMOND, Tone.CAUTION, "Just fits: " + of);
+                case NOT_NEEDED -> new Mark(Form.RING, Tone.CALM, "No gap to fill: " + of);
+                case UNKNOWN, SAID ->
+                    room.isEmpty() ? new Mark(Form.RING, Tone.CALM, of) : new Mark(Form.DISC, Tone.GOOD, "Fits: " + of);
+            };
+        }
+        Room there = room.get();
+        if (time.seconds() <= there.likelyS()) {
+            return new Mark(Form.DIAMOND, Tone.CAUTION, "Just fits: " + of);
+        }
+        return time.seconds() <= there.highS()
+                ? new Mark(Form.DIAMOND, Tone.CAUTION, "On a good day: " + of)
+                : new Mark(Form.STOP, Tone.ALARM, "Too long: " + of);
+    }
+
+    /** The time there is by a remark's kind, its figure and its own limits; empty if none of them says anything. */
+    private Optional<Room> room(Remark remark, RemarkPlace place) {
+        String actId = place.actId();
+        String figureId = place.figureId();
+        if (actId == null || figureId == null) {
+            return Optional.empty();
+        }
+        Double earliest = remark.earliestS();
+        Double latest = remark.latestS();
+        PatterRules rules = PatterRules.DEFAULT;
+        if (remark.kind() == RemarkKind.CALL) {
+            double from = Math.max(-rules.callStartsAtMostBeforeS(), earliest == null ? -1e9 : earliest);
+            double to = Math.min(-rules.callEndsAtLeastBeforeS(), latest == null ? 1e9 : latest);
+            return Optional.of(fixed(
+                    Math.max(0, to - from),
+                    String.format(
+                            Locale.UK,
+                            "A call is spoken before its figure, from %.0f s to %.0f s ahead.",
+                            Math.max(0, -from),
+                            Math.max(0, -to))));
+        }
+        return basis.lasts().apply(actId, figureId).map(time -> inFigure(time, earliest, latest));
+    }
+
+    private static Room inFigure(FigureTime time, @Nullable Double earliest, @Nullable Double latest) {
+        double from = earliest == null ? 0 : earliest;
+        double likely = Math.max(0, Math.min(time.durationS(), latest == null ? 1e9 : latest) - from);
+        double low = Math.max(0, Math.min(time.lowS(), latest == null ? 1e9 : latest) - from);
+        double high = Math.max(0, Math.min(time.highS(), latest == null ? 1e9 : latest) - from);
+        String own = earliest == null && latest == null ? "" : " Its earliest and latest times leave it less.";
+        return new Room(
+                likely,
+                low,
+                high,
+                String.format(
+                                Locale.UK,
+                                "The figure lasts %.1f s, most often %.1f to %.1f s.",
+                                time.durationS(),
+                                time.lowS(),
+                                time.highS())
+                        + own);
+    }
+
+    private static Room fixed(double seconds, String words) {
+        return new Room(seconds, seconds, seconds, words);
+    }
+
+    /** Figures of one name are told apart by it. */
+    private static String number(Show show, RemarkPlace place) {
+        String actId = place.actId();
+        String figureId = place.figureId();
+        if (actId == null || figureId == null) {
+            return "";
+        }
+        int at = show.act(actId).stream()
+                .flatMap(act -> act.variants().stream())
+                .findFirst()
+                .map(variant -> variant.order().indexOf(figureId))
+                .orElse(-1);
+        return at < 0 ? "" : Integer.toString(at + 1);
+    }
+
+    private String name(Show show, RemarkPlace place) {
+        String actId = place.actId();
+        if (actId == null) {
+            return "The whole show";
+        }
+        Act act = show.act(actId).orElseThrow();
+        String figureId = place.figureId();
+        return figureId == null
+                ? act.title()
+                : act.figure(figureId).map(this::figureName).orElse(figureId);
+    }
+
+    private String figureName(Figure figure) {
+        return basis.names().apply(figure);
+    }
+}

@@ -1,0 +1,88 @@
+package crowdline.console.words;
+
+import crowdline.console.paint.Mark;
+import crowdline.speech.plain.SpeechFinding;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the Words place shows.
+ *
+ * @param title the show and whether it is saved
+ * @param unsaved whether something is not saved
+ * @param canUndo whether there is a step to take back
+ * @param canRedo whether there is one to take again
+ * @param undoesAir whether that step back is about the air of the day
+ * @param redoesAir whether that step again is
+ * @param places where remarks belong
+ * @param place which of them is chosen
+ * @param remarks the remarks there
+ * @param remark which of them is chosen, -1 for none
+ * @param page the chosen remark
+ * @param facts what was computed about the place
+ */
+public record WordsView(
+        String title,
+        boolean unsaved,
+        boolean canUndo,
+        boolean canRedo,
+        boolean undoesAir,
+        boolean redoesAir,
+        List<PlaceView> places,
+        int place,
+        List<RemarkRow> remarks,
+        int remark,
+        Optional<RemarkPage> page,
+        FactsView facts) {
+    public WordsView {
+        places = List.copyOf(places);
+        remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * A place remarks belong to.
+     *
+     * @param number which figure of the act's first variant it is, from 1, as the places of the day number it; empty for
+     *     any other place
+     * @param depth 0 for the show, 1 for an act, 2 for a figure
+     * @param remarks how many it has
+     */
+    public record PlaceView(String number, String name, int depth, int remarks) {}
+
+    /** A remark in the list. */
+    public record RemarkRow(String kind, String text, Mark verdict) {}
+
+    /**
+     * The remark being written.
+     *
+     * @param draft as typed
+     * @param spoken what will be said
+     * @param verdict how long it takes against the time there is
+     * @param shortSpoken what will be said in the short form, empty if there is none
+     * @param shortVerdict the same for the short form, or null
+     * @param room what time there is, in a sentence
+     * @param planned where the plan has it, in a sentence; empty if not known yet
+     * @param problems what cannot be used as typed
+     * @param findings what listeners may not follow, in the order of the text
+     * @param reads how all remarks of the place's act read together, in a sentence; empty if there are too few
+     * @param inFigure whether it belongs to a figure, so that earliest and latest mean something
+     */
+    public record RemarkPage(
+            RemarkDraft draft,
+            String spoken,
+            Mark verdict,
+            String shortSpoken,
+            @Nullable Mark shortVerdict,
+            String room,
+            String planned,
+            List<String> problems,
+            List<SpeechFinding> findings,
+            String reads,
+            boolean inFigure) {
+        public RemarkPage {
+            problems = List.copyOf(problems);
+            findings = List.copyOf(findings);
+        }
+    }
+}

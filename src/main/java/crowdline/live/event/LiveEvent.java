@@ -1,0 +1,24 @@
+package crowdline.live.event;
+
+/** Something that happened in the running show. Whether it is possible is for {@link crowdline.live.state.Live} to say. */
+public sealed interface LiveEvent
+        permits ShowEvent, FlightEvent, TalkEvent, IncidentEvent, LiveEvent.NoteMade, LiveEvent.Undone {
+
+    /** When it happened, in seconds on the session's monotonic scale, 0 or more. */
+    double atS();
+
+    /** The commentator wrote something down for later. */
+    record NoteMade(double atS, String text) implements LiveEvent {
+        public NoteMade {
+            Must.beTime("atS", atS);
+            Must.beSaid("note text", text);
+        }
+    }
+
+    /** The last thing done by hand is taken back; {@link crowdline.live.state.LiveState#takeBack()} is what that is. */
+    record Undone(double atS) implements LiveEvent {
+        public Undone {
+            Must.beTime("atS", atS);
+        }
+    }
+}

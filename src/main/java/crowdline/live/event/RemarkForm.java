@@ -1,0 +1,7 @@
+package crowdline.live.event;
+
+/** Which form of a remark was spoken. */
+public enum RemarkForm {
+    FULL,
+    SHORT
+}

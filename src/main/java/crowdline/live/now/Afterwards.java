@@ -1,0 +1,36 @@
+package crowdline.live.now;
+
+import crowdline.live.state.Course;
+import crowdline.live.state.Flown;
+import crowdline.show.Act;
+import crowdline.show.Figure;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.speech.plain.Hindsight;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What can be said of a figure only once it has been flown, and is said while the next one is. */
+public final class Afterwards {
+    private Afterwards() {}
+
+    /** True if a remark of a figure tells, in the past tense, of what was flown, and has no times of its own that say when. */
+    public static boolean waits(Remark remark) {
+        boolean mayWait = remark.kind() != RemarkKind.CALL && remark.kind() != RemarkKind.DUTY;
+        return mayWait
+                && remark.earliestS() == null
+                && remark.latestS() == null
+                && Hindsight.tellsOfTheFlight(remark.text());
+    }
+
+    /** What waited for the figure that was flown before the one being flown, or last if none is. */
+    public static List<Remark> ofJustFlown(@Nullable Act act, Course course) {
+        List<Flown> flown = course.flown();
+        int place = flown.size() - (course.figureId() == null ? 1 : 2);
+        return act == null || place < 0
+                ? List.of()
+                : act.figure(flown.get(place).figureId()).map(Figure::remarks).orElse(List.of()).stream()
+                        .filter(Afterwards::waits)
+                        .toList();
+    }
+}

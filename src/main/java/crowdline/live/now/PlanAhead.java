@@ -1,0 +1,247 @@
+package crowdline.live.now;
+
+import crowdline.live.event.RemarkForm;
+import crowdline.live.state.Course;
+import crowdline.live.state.LiveState;
+import crowdline.live.state.RemarkEntry;
+import crowdline.live.state.Speaking;
+import crowdline.patter.Candidate;
+import crowdline.patter.Form;
+import crowdline.patter.PatterRules;
+import crowdline.patter.Plan;
+import crowdline.patter.PlanRequest;
+import crowdline.patter.Slot;
+import crowdline.patter.SpokenLength;
+import crowdline.show.Act;
+import crowdline.show.Figure;
+import crowdline.show.Quiet;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.show.Show;
+import crowdline.speech.pace.SpokenTime;
+import crowdline.timing.ActTimes;
+import crowdline.timing.FigureTime;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** Turns the running show at one moment into the question what to say when. */
+public final class PlanAhead {
+    /** So long before its slot an act is first talked about, seconds. Tuned: a welcome and what the gaps hold. */
+    static final double TALK_BEFORE_S = 180;
+    /** An act further off than this is on another day, seconds; when its figures begin is not yet planned for. */
+    private static final double ANOTHER_DAY_S = 86_400;
+    /** Shortest a text counts for, seconds: a word. */
+    private static final double LEAST_S = 0.2;
+
+    private final Show show;
+    private final Function<String, SpokenTime> spoken;
+
+    /** @param spoken how long a text takes this speaker */
+    public PlanAhead(Show show, Function<String, SpokenTime> spoken) {
+        this.show = show;
+        this.spoken = spoken;
+    }
+
+    /**
+     * What to plan at this moment.
+     *
+     * @param times of the variant being flown
+     * @param previous the plan on the screen, if any
+     */
+    public PlanRequest request(LiveState state, LiveNow now, ActTimes times, Optional<Plan> previous) {
+        return request(state, now, times, previous, Set.of());
+    }
+
+    /**
+     * The same, knowing what stood on the screen in its time.
+     *
+     * @param aired ids of remarks taken to be said though no key said so
+     */
+    public PlanRequest request(
+            LiveState state, LiveNow now, ActTimes times, Optional<Plan> previous, Set<String> aired) {
+        Act act = Optional.ofNullable(state.actId()).flatMap(show::act).orElse(null);
+        Set<String> done = done(state);
+        done.addAll(aired);
+        List<Slot> slots = List.of();
+        if (act != null) {
+            slots = slots(act, now, times, NextStart.shiftS(state, now, callRoomS(act, now, done)));
+        }
+        Speaking speaking = state.talk().speaking();
+        return new PlanRequest(
+                now.nowS(),
+                slots,
+                beforeTalk(state, now)
+                        ? List.of()
+                        : candidates(
+                                act,
+                                slots,
+                                leftBehind(act, state.course()),
+                                Afterwards.ofJustFlown(act, state.course()),
+                                false),
+                done,
+                previous,
+                speaking == null
+                        ? null
+                        : new crowdline.patter.Speaking(
+                                speaking.remarkId(), form(speaking.form()), speaking.startedAtS()),
+                PatterRules.DEFAULT);
+    }
+
+    /** The whole act from its start, as on paper: nothing said, nothing dropped. */
+    public PlanRequest wholeAct(Act act, ActTimes times) {
+        List<Slot> slots = times.figures().stream()
+                .map(t -> Slot.of(t, quiets(act, t.figureId())))
+                .toList();
+        double startS = slots.isEmpty() ? 0 : slots.get(0).startS();
+        return new PlanRequest(
+                startS - PatterRules.DEFAULT.callStartsAtMostBeforeS(),
+                slots,
+                candidates(act, slots, List.of(), List.of(), true),
+                Set.of(),
+                Optional.empty(),
+                null,
+                PatterRules.DEFAULT);
+    }
+
+    private static Form form(RemarkForm form) {
+        return form == RemarkForm.SHORT ? Form.SHORT : Form.FULL;
+    }
+
+    /** Long before an act nothing is said of it, or what is for its gaps would be gone when it comes. */
+    private static boolean beforeTalk(LiveState state, LiveNow now) {
+        Double toSlotS = now.toSlotS();
+        return state.talk().speaking() == null && toSlotS != null && toSlotS > TALK_BEFORE_S;
+    }
+
+    /** What the calls of the next figure that are still to be said need before it. */
+    private double callRoomS(Act act, LiveNow now, Set<String> done) {
+        PatterRules rules = PatterRules.DEFAULT;
+        return now.upcoming().stream()
+                .limit(1)
+                .flatMap(next -> act.figure(next.figureId()).stream())
+                .flatMap(figure -> figure.remarks().stream())
+                .filter(r -> r.kind() == RemarkKind.CALL && !done.contains(r.id()))
+                .mapToDouble(r -> length(r.text()).seconds() + rules.callEndsAtLeastBeforeS() + 2 * rules.spareS())
+                .max()
+                .orElse(0);
+    }
+
+    private static List<Slot> slots(Act act, LiveNow now, ActTimes times, double shiftS) {
+        List<Slot> slots = new ArrayList<>();
+        FigureNow figure = now.figure();
+        if (figure != null) {
+            double startS = now.nowS() - figure.timeInS();
+            double endS = now.nowS() + figure.leftS();
+            FigureTime time = time(times, figure.figureId());
+            double lowS = time == null ? endS : Math.max(now.nowS(), startS + time.lowS());
+            double highS = time == null ? endS : startS + time.highS();
+            slots.add(new Slot(
+                    figure.figureId(),
+                    startS,
+                    endS,
+                    Math.min(lowS, endS),
+                    Math.max(highS, endS),
+                    quiets(act, figure.figureId())));
+        }
+        for (Upcoming ahead : now.upcoming()) {
+            Double inS = ahead.inS();
+            FigureTime time = time(times, ahead.figureId());
+            if (inS != null && inS < ANOTHER_DAY_S && time != null) {
+                slots.add(Slot.of(time.startingAt(now.nowS() + inS + shiftS), quiets(act, ahead.figureId())));
+            }
+        }
+        return slots;
+    }
+
+    private static @Nullable FigureTime time(ActTimes times, String figureId) {
+        return times.figures().stream()
+                .filter(t -> t.figureId().equals(figureId))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static List<Quiet> quiets(Act act, String figureId) {
+        return act.figure(figureId).map(Figure::quiets).orElse(List.of());
+    }
+
+    /** Duties of figures that are over or dropped: they must be said all the same, wherever there is time. */
+    private static List<Remark> leftBehind(@Nullable Act act, Course course) {
+        if (act == null) {
+            return List.of();
+        }
+        List<String> order = course.idsAsFlown();
+        int place = course.placeOf(course.position());
+        return order.stream()
+                .filter(id -> !id.equals(course.figureId()))
+                .filter(id -> order.indexOf(id) < place || course.droppedIds().contains(id))
+                .flatMap(id -> act.figure(id).stream())
+                .flatMap(figure -> figure.remarks().stream())
+                .filter(r -> r.kind() == RemarkKind.DUTY)
+                .toList();
+    }
+
+    /**
+     * @param waited what waited for the figure before the first slot
+     * @param toTheEnd true to have what the last figure leaves as well, though no figure comes after it
+     */
+    private List<Candidate> candidates(
+            @Nullable Act act, List<Slot> slots, List<Remark> leftBehind, List<Remark> waited, boolean toTheEnd) {
+        Map<String, Candidate> all = new LinkedHashMap<>();
+        List<Remark> waiting = waited;
+        for (Slot slot : slots) {
+            List<Remark> own = act == null
+                    ? List.of()
+                    : act.figure(slot.figureId()).map(Figure::remarks).orElse(List.of());
+            waiting.forEach(r -> put(all, r, slot.figureId()));
+            waiting = own.stream().filter(Afterwards::waits).toList();
+            own.stream().filter(r -> !Afterwards.waits(r)).forEach(r -> put(all, r, slot.figureId()));
+        }
+        if (slots.isEmpty()) {
+            waiting.forEach(r -> put(all, r, null));
+        } else if (toTheEnd) {
+            waiting.forEach(r -> put(all, r, slots.get(slots.size() - 1).figureId()));
+        }
+        leftBehind.forEach(r -> put(all, r, null));
+        if (act != null) {
+            act.remarks().forEach(r -> put(all, r, null));
+        }
+        show.remarks().forEach(r -> put(all, r, null));
+        return List.copyOf(all.values());
+    }
+
+    private void put(Map<String, Candidate> all, Remark remark, @Nullable String figureId) {
+        all.putIfAbsent(remark.id(), candidate(remark, figureId));
+    }
+
+    private Candidate candidate(Remark remark, @Nullable String figureId) {
+        String shorter = remark.shortText();
+        return new Candidate(remark, figureId, length(remark.text()), shorter == null ? null : length(shorter));
+    }
+
+    private SpokenLength length(String text) {
+        SpokenTime time = spoken.apply(text);
+        double seconds = Math.max(LEAST_S, time.seconds());
+        return new SpokenLength(
+                seconds, Math.max(LEAST_S / 2, Math.min(time.lowS(), seconds)), Math.max(time.highS(), seconds));
+    }
+
+    /** What was said or skipped in this run of the act, and what may be said only once and was. */
+    private Set<String> done(LiveState state) {
+        Set<String> ids = new HashSet<>();
+        Set<String> once = new HashSet<>();
+        show.remarks().stream().filter(Remark::once).forEach(r -> once.add(r.id()));
+        for (RemarkEntry entry : state.talk().entries()) {
+            if (entry.settles() && (state.isOfThisRun(entry) || once.contains(entry.remarkId()))) {
+                ids.add(entry.remarkId());
+            }
+        }
+        return ids;
+    }
+}

@@ -1,0 +1,255 @@
+package crowdline.loaded;
+
+import crowdline.flight.Air;
+import crowdline.flight.Drift;
+import crowdline.flight.Flight;
+import crowdline.flight.Predictor;
+import crowdline.live.debrief.DebriefSources;
+import crowdline.live.now.PlanAhead;
+import crowdline.live.state.ActDurations;
+import crowdline.patter.Plan;
+import crowdline.patter.Planner;
+import crowdline.show.Act;
+import crowdline.show.Catalogue;
+import crowdline.show.DayAir;
+import crowdline.show.LocatedFinding;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.sight.ActSheet;
+import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.SpokenTime;
+import crowdline.speech.say.Spoken;
+import crowdline.timing.ActTimes;
+import crowdline.timing.Pass;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A show with what is computed from it, each thing once and when it is first asked for: a start in the middle of an act
+ * waits for that act alone. It may be asked from any thread.
+ */
+public final class LoadedShow {
+    /** Varied flights behind each band: enough for a tenth and nine tenths to settle within a few per cent. */
+    public static final int FLIGHTS = 200;
+    /** As many as a start can wait for. */
+    public static final int FIRST_FLIGHTS = 5;
+
+    private final Show show;
+    private final Catalogue catalogue;
+    private final Pace pace;
+    private final int flights;
+    private final Map<Flown, Prediction> predictions;
+    private final Function<String, SpokenTime> spoken;
+    private final Known shared;
+
+    /** The passes, shared with the same show in other words and other air. */
+    private static final class Known {
+        private volatile List<Pass> passes = List.of();
+    }
+
+    /** Which variant of which act. */
+    private record Flown(String actId, String variant) {}
+
+    /** @param flights varied flights behind the first bands, 1 or more */
+    public LoadedShow(Show show, Catalogue catalogue, Pace pace, int flights) {
+        this(show, catalogue, pace, flights, new Known());
+    }
+
+    private LoadedShow(Show show, Catalogue catalogue, Pace pace, int flights, Known shared) {
+        this.show = show;
+        this.catalogue = catalogue;
+        this.pace = pace;
+        this.flights = flights;
+        predictions = new ConcurrentHashMap<>();
+        this.shared = shared;
+        spoken = times(show, pace);
+    }
+
+    /** Hears how far it is with how many. */
+    public interface Count {
+        void is(int number, int all);
+    }
+
+    /** Predicts every variant of every act that was not asked for yet. */
+    public void predictAll(Count count) {
+        int all = show.acts().stream().mapToInt(act -> act.variants().size()).sum();
+        int number = 0;
+        for (Act act : show.acts()) {
+            for (Variant variant : act.variants()) {
+                number++;
+                count.is(number, all);
+                prediction(act.id(), variant.name()).ifPresent(Prediction::times);
+            }
+        }
+    }
+
+    /** Predicts what was not asked for yet, and flies more flights for every band; takes a moment. */
+    public void refine(int moreFlights) {
+        for (Act act : show.acts()) {
+            for (Variant variant : act.variants()) {
+                prediction(act.id(), variant.name()).ifPresent(p -> p.refine(moreFlights));
+            }
+        }
+    }
+
+    private LoadedShow(LoadedShow same, Show words) {
+        show = words.withAir(same.show.air());
+        catalogue = same.catalogue;
+        pace = same.pace;
+        flights = same.flights;
+        predictions = same.predictions;
+        shared = same.shared;
+        spoken = same.spoken;
+    }
+
+    private LoadedShow(LoadedShow same, Pace speaker) {
+        show = same.show;
+        catalogue = same.catalogue;
+        pace = speaker;
+        flights = same.flights;
+        predictions = same.predictions;
+        shared = same.shared;
+        spoken = times(show, speaker);
+    }
+
+    private static Function<String, SpokenTime> times(Show show, Pace pace) {
+        Spoken words = new Spoken(show.sayAs());
+        Map<String, SpokenTime> known = new ConcurrentHashMap<>();
+        return text -> known.computeIfAbsent(text, t -> pace.time(words.expand(t)));
+    }
+
+    /** The same said by another speaker, which flies nothing anew. */
+    public LoadedShow atPace(Pace speaker) {
+        return new LoadedShow(this, speaker);
+    }
+
+    /** The same with other remarks, which fly nothing anew and say names as before. */
+    public LoadedShow withWords(Show words) {
+        return new LoadedShow(this, words);
+    }
+
+    /** Goes by these passes from now on, wherever it is asked, with whatever words. */
+    public void learn(List<Pass> passes) {
+        shared.passes = List.copyOf(passes);
+    }
+
+    /** The passes of every act. */
+    public List<Pass> passes() {
+        return shared.passes;
+    }
+
+    /** The same show in other air, in which nothing is predicted yet. */
+    public LoadedShow inAir(DayAir air) {
+        return new LoadedShow(show.withAir(air), catalogue, pace, flights, shared);
+    }
+
+    public Pace pace() {
+        return pace;
+    }
+
+    public Show show() {
+        return show;
+    }
+
+    public Function<String, SpokenTime> spoken() {
+        return spoken;
+    }
+
+    /** Empty if there is no such act or variant, or if nobody described what flies it. */
+    public Optional<Prediction> prediction(@Nullable String actId, @Nullable String variant) {
+        if (actId == null || variant == null) {
+            return Optional.empty();
+        }
+        Flown flown = new Flown(actId, variant);
+        Prediction known = predictions.get(flown);
+        if (known != null) {
+            return Optional.of(known);
+        }
+        Act act = show.act(actId)
+                .filter(a -> show.airframe(a.airframe()).isPresent())
+                .orElse(null);
+        if (act == null) {
+            return Optional.empty();
+        }
+        return act.variant(variant)
+                .map(v -> predictions.computeIfAbsent(
+                        flown,
+                        key -> new Prediction(
+                                new Predictor(show, catalogue, act, v),
+                                flights,
+                                this::passes,
+                                flight -> Looks.of(show, act, flight),
+                                show.venue().crowdToLineM())));
+    }
+
+    /** How far the day's wind carries a flight of an act. */
+    public List<Drift> drifts(Act act, Flight flight) {
+        Variant variant = act.variant(flight.variant()).orElseThrow();
+        Air still = Air.of(show.air(), show.venue()).still();
+        return Drift.between(flight, new Predictor(show, catalogue, act, variant, still).predict());
+    }
+
+    public ShowWords words() {
+        return new ShowWords(
+                show,
+                catalogue,
+                spoken,
+                (act, variant) -> prediction(act.id(), variant.name())
+                        .map(Prediction::sheet)
+                        .orElse(ActSheet.NONE),
+                (actId, variant, figureId) ->
+                        prediction(actId, variant).map(p -> p.where(figureId)).orElse(""));
+    }
+
+    public PlanAhead planAhead() {
+        return new PlanAhead(show, spoken);
+    }
+
+    /** What the clock goes by; a figure nobody predicted has no length, and the clock waits for the hand. */
+    public ActDurations durations() {
+        return (actId, variant, figureIds) -> index -> prediction(actId, variant)
+                .map(p -> p.durationS(figureIds.get(index)))
+                .orElse(Double.NaN);
+    }
+
+    /** What to say when in an act flown in these times. */
+    public Plan plan(Act act, ActTimes times) {
+        return new Planner().plan(planAhead().wholeAct(act, times));
+    }
+
+    /** The shipped catalogue. */
+    public Catalogue catalogue() {
+        return catalogue;
+    }
+
+    /**
+     * What a debrief compares a show with.
+     *
+     * @param begun when the session began: a pass of its own does not tell what was planned for it
+     */
+    public DebriefSources debriefSources(Instant begun, BiFunction<String, String, List<Pass>> passes) {
+        return new LoadedDebrief(this, words(), begun, passes);
+    }
+
+    /** What was noticed on the predicted flight of every variant of every act. */
+    public List<LocatedFinding> findings() {
+        List<LocatedFinding> found = new ArrayList<>();
+        for (Act act : show.acts()) {
+            for (Variant variant : act.variants()) {
+                prediction(act.id(), variant.name())
+                        .ifPresent(p -> p.outline()
+                                .findings()
+                                .forEach(f -> found.add(LocatedFinding.inNoLine(
+                                        f.severity(), f.code(), act.title() + ": " + f.message()))));
+            }
+        }
+        return found;
+    }
+}

@@ -1,0 +1,76 @@
+package crowdline.loaded;
+
+import crowdline.flight.Air;
+import crowdline.flight.StandardAtmosphere;
+import crowdline.flight.Units;
+import crowdline.show.Show;
+import crowdline.storage.file.ShowFileException;
+import crowdline.telemetry.Fix;
+import crowdline.telemetry.FlightLog;
+import crowdline.telemetry.FlightLogException;
+import crowdline.telemetry.HeightKind;
+import crowdline.telemetry.IgcHeight;
+import crowdline.telemetry.LocalFrame;
+import crowdline.telemetry.LogNote;
+import crowdline.telemetry.Reading;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A flight log as the readings of a display.
+ *
+ * @param readings with seconds counted from the first
+ * @param begunAt when the first was taken, or null where the log has no date
+ * @param notes what was left out, and what the heights are measured from
+ */
+public record LogReadings(List<Reading> readings, @Nullable Instant begunAt, List<String> notes) {
+    public LogReadings {
+        readings = List.copyOf(readings);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * Reads a flight log into the display frame of a show.
+     *
+     * @param waiting told where reading may take long
+     * @throws ShowFileException if it cannot be read, with what to do
+     */
+    public static LogReadings read(Path file, Show show, IgcHeight igcHeight, Consumer<String> waiting)
+            throws ShowFileException {
+        byte[] bytes = LogFile.bytes(file, waiting);
+        try {
+            return of(FlightLog.read(bytes, String.valueOf(file.getFileName()), igcHeight), show);
+        } catch (FlightLogException e) {
+            throw new ShowFileException(String.valueOf(e.getMessage()));
+        }
+    }
+
+    static LogReadings of(FlightLog log, Show show) {
+        LocalFrame frame = new LocalFrame(show.venue(), shiftM(log.heightKind(), show));
+        double firstS = log.fixes().get(0).tS();
+        List<Reading> readings = new ArrayList<>();
+        for (Fix fix : log.fixes()) {
+            Reading r = frame.reading(fix);
+            readings.add(new Reading(r.tS() - firstS, r.alongM(), r.awayM(), r.heightM(), r.alongMps(), r.awayMps()));
+        }
+        List<String> notes = new ArrayList<>();
+        notes.add(log.format().words() + ", heights " + log.heightKind().words());
+        log.notes().stream().map(LogNote::text).forEach(notes::add);
+        return new LogReadings(readings, log.fixes().get(0).utc(), notes);
+    }
+
+    /** What makes heights of that kind heights above sea level, metres, as far as it is known. */
+    private static double shiftM(HeightKind kind, Show show) {
+        if (kind != HeightKind.PRESSURE) {
+            // How far the ellipsoid lies from sea level here is not known; following allows for heights that are off.
+            return 0;
+        }
+        StandardAtmosphere day =
+                (StandardAtmosphere) Air.of(show.air(), show.venue()).atmosphere();
+        return Units.mFromFt(show.venue().elevationFt()) - day.pressureHeightAtDatumM();
+    }
+}

@@ -1,0 +1,176 @@
+package crowdline.loaded;
+
+import crowdline.flight.FigureFlight;
+import crowdline.flight.Flight;
+import crowdline.flight.Predictor;
+import crowdline.flight.Spread;
+import crowdline.sight.ActSheet;
+import crowdline.timing.ActTimes;
+import crowdline.timing.FigureTime;
+import crowdline.timing.LearnedTimes;
+import crowdline.timing.Pass;
+import crowdline.timing.PredictedTimes;
+import java.lang.ref.SoftReference;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What was predicted for one variant of an act. The flight is there at once, since the clock and the picture go by it; the
+ * varied flights behind the bands are flown when the times are first asked for. Passes teach on top of it, as they are at
+ * each moment. It may be asked from any thread.
+ */
+public final class Prediction {
+    private static final long SEED = 1;
+
+    private final Predictor predictor;
+    private final Flight outline;
+    private final double crowdM;
+    private volatile SoftReference<Flown> flown;
+    private final int firstFlights;
+    private final Supplier<List<Pass>> passes;
+    private final Function<Flight, Map<String, String>> lookedFor;
+    private volatile Map<String, String> where = Map.of();
+    private volatile @Nullable Varied varied;
+    private volatile @Nullable Taught taught;
+
+    /** What takes most of the room, and is flown again in a moment where the memory was needed for something else. */
+    private record Flown(Flight flight, ActSheet sheet) {}
+
+    /** What varied flights gave. */
+    private record Varied(List<Spread.Band> bands, ActTimes times) {}
+
+    /** What passes made of it. */
+    private record Taught(Varied on, List<Pass> passes, LearnedTimes learned) {}
+
+    /**
+     * @param firstFlights varied flights behind the first bands, 1 or more
+     * @param passes those of the show, as they are now
+     * @param lookedFor where the crowd looks as each figure begins, by its id
+     * @param crowdM from the crowd line to the display line, metres
+     */
+    Prediction(
+            Predictor predictor,
+            int firstFlights,
+            Supplier<List<Pass>> passes,
+            Function<Flight, Map<String, String>> lookedFor,
+            double crowdM) {
+        this.lookedFor = lookedFor;
+        this.predictor = predictor;
+        this.passes = passes;
+        this.firstFlights = firstFlights;
+        this.crowdM = crowdM;
+        Flown first = fly();
+        flown = new SoftReference<>(first);
+        Flight flight = first.flight();
+        outline = new Flight(flight.actId(), flight.variant(), flight.figures(), List.of(), flight.findings());
+    }
+
+    private Flown fly() {
+        Flight flight = predictor.predict();
+        return new Flown(flight, ActSheet.of(flight, crowdM));
+    }
+
+    private Flown flown() {
+        Flown known = flown.get();
+        if (known == null) {
+            known = fly();
+            flown = new SoftReference<>(known);
+        }
+        return known;
+    }
+
+    /** The flight with its samples, which are flown again if they were given up meanwhile. */
+    public Flight flight() {
+        return flown().flight();
+    }
+
+    /** The flight without its samples. */
+    public Flight outline() {
+        return outline;
+    }
+
+    public ActSheet sheet() {
+        return flown().sheet();
+    }
+
+    /** When each figure is flown, with its band: as the passes have it, else as predicted. */
+    public ActTimes times() {
+        return learned().times();
+    }
+
+    /** When each figure was to be flown at a moment: as the passes flown before it have it, else as predicted. */
+    ActTimes timesBefore(Instant moment) {
+        List<Pass> earlier =
+                passes.get().stream().filter(p -> p.begunAt().isBefore(moment)).toList();
+        return LearnedTimes.of(varied().times(), earlier).times();
+    }
+
+    /** What the passes say, on top of the prediction. */
+    public LearnedTimes learned() {
+        Varied now = varied();
+        List<Pass> with = passes.get();
+        Taught known = taught;
+        if (known == null || !known.on().equals(now) || !known.passes().equals(with)) {
+            known = new Taught(now, with, LearnedTimes.of(now.times(), with));
+            taught = known;
+        }
+        return known.learned();
+    }
+
+    /** The bands behind the times, one for each figure of the flight. */
+    public List<Spread.Band> bands() {
+        return varied().bands();
+    }
+
+    /** How long a figure takes, seconds; not a number if nobody predicted it. Without passes it needs no bands. */
+    double durationS(String figureId) {
+        if (passes.get().stream().anyMatch(p -> p.teaches() && p.isOf(outline.actId(), outline.variant()))) {
+            return times().figures().stream()
+                    .filter(f -> f.figureId().equals(figureId))
+                    .mapToDouble(FigureTime::durationS)
+                    .findFirst()
+                    .orElse(Double.NaN);
+        }
+        for (FigureFlight figure : outline.figures()) {
+            if (figure.figureId().equals(figureId)) {
+                return PredictedTimes.durationS(figure);
+            }
+        }
+        return Double.NaN;
+    }
+
+    /** Flies so many varied flights for the bands; takes a moment. */
+    void refine(int flights) {
+        varied = varied(flights);
+        where = lookedFor.apply(flight());
+    }
+
+    /** Where the crowd looks as a figure begins; empty until {@link #refine} has worked it out. */
+    String where(String figureId) {
+        return where.getOrDefault(figureId, "");
+    }
+
+    private Varied varied() {
+        Varied known = varied;
+        return known != null ? known : firstVaried();
+    }
+
+    private synchronized Varied firstVaried() {
+        Varied known = varied;
+        if (known == null) {
+            known = varied(firstFlights);
+            varied = known;
+        }
+        return known;
+    }
+
+    private Varied varied(int flights) {
+        List<Spread.Band> bands =
+                new Spread(predictor, SEED).fly(flights, share -> {}).bands();
+        return new Varied(bands, PredictedTimes.of(outline, bands));
+    }
+}

@@ -1,0 +1,310 @@
+package crowdline.running;
+
+import crowdline.live.event.FlightEvent;
+import crowdline.live.event.LiveEvent;
+import crowdline.live.now.Desk;
+import crowdline.live.now.LiveNow;
+import crowdline.live.now.LiveSnapshot;
+import crowdline.live.now.PlanAnchor;
+import crowdline.live.state.ActDurations;
+import crowdline.live.state.ClockAdvance;
+import crowdline.live.state.Live;
+import crowdline.live.state.LiveState;
+import crowdline.live.state.Step;
+import crowdline.storage.journal.Journal;
+import crowdline.storage.journal.JournalOpening;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.function.DoubleFunction;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Owns the running show: one thread, {@code live}, takes events from one queue, gives each to the thread that writes the
+ * journal and publishes an immutable snapshot, which says what the disk does not have yet. Every method may be called from
+ * any thread and none waits for the disk, except {@link #close}.
+ */
+public final class LiveDesk implements Desk, AutoCloseable {
+    private static final System.Logger LOG = System.getLogger(LiveDesk.class.getName());
+    private static final double NANOS_PER_S = 1e9;
+    private static final double IDLE_S = 60;
+    /** Closing waits this long for a slow disk, seconds: longer than any disk that still works. */
+    private static final double CLOSE_S = 10;
+
+    private static final Step CLOSED = new Step.Refused("The desk is closed.");
+
+    private sealed interface Command {
+        CompletableFuture<Step> done();
+    }
+
+    private record Post(LiveEvent event, CompletableFuture<Step> done) implements Command {}
+
+    private record Wake(CompletableFuture<Step> done) implements Command {}
+
+    private record Written(CompletableFuture<Void> onDisk, CompletableFuture<Step> done) implements Command {}
+
+    private record Heard(JournalWriter.Report report, CompletableFuture<Step> done) implements Command {}
+
+    private record Close(CompletableFuture<Step> done) implements Command {}
+
+    private record Leave(CompletableFuture<Step> done) implements Command {}
+
+    private final Journal journal;
+    private final JournalWriter writer;
+    /** On the {@code live} thread alone, once it runs. */
+    private final JournalProgress progress;
+
+    private final double closeS;
+    private final LiveBoard board;
+    private final BlockingQueue<Command> queue = new LinkedBlockingQueue<>();
+    private final CompletableFuture<Step> ended = new CompletableFuture<>();
+    private volatile ActDurations durations;
+    /** Written by the {@code live} thread alone, once it runs. */
+    private LiveState state;
+
+    /**
+     * Takes the show up where the journal left it, with the clock where it is by now, and starts the thread.
+     *
+     * @param opening an open journal; the desk closes it
+     * @param durations what the clock goes by
+     */
+    public LiveDesk(JournalOpening opening, ActDurations durations) {
+        this(opening, durations, CLOSE_S);
+    }
+
+    /** @param closeS how long closing waits for the disk, seconds */
+    public LiveDesk(JournalOpening opening, ActDurations durations, double closeS) {
+        this.journal = opening.journal();
+        this.closeS = closeS;
+        this.writer = new JournalWriter(journal, report -> put(new Heard(report, new CompletableFuture<>())));
+        this.progress = new JournalProgress(journal.health());
+        this.board = new LiveBoard(opening);
+        this.durations = new GuardedDurations(durations);
+        this.state = opening.state();
+        advanceClock(journal.nowS());
+        writer.start();
+        Thread thread = new Thread(this::run, "live");
+        // Nothing is lost when the process ends: what was not marked as unwritten is on the disk.
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    @Override
+    public LiveSnapshot snapshot() {
+        return board.snapshot();
+    }
+
+    @Override
+    public double nowS() {
+        return journal.nowS();
+    }
+
+    @Override
+    public LiveNow now(PlanAnchor anchor, Instant wall) {
+        LiveState latest = snapshot().state();
+        return LiveNow.of(latest, durations.of(latest), anchor, nowS(), wall);
+    }
+
+    @Override
+    public CompletableFuture<Step> submit(LiveEvent event) {
+        CompletableFuture<Step> done = new CompletableFuture<>();
+        put(new Post(event, done));
+        return done;
+    }
+
+    @Override
+    public void post(DoubleFunction<? extends LiveEvent> event) {
+        put(new Post(event.apply(nowS()), new CompletableFuture<>()));
+    }
+
+    @Override
+    public void useDurations(ActDurations next) {
+        durations = new GuardedDurations(next);
+        put(new Wake(new CompletableFuture<>()));
+    }
+
+    /** Done once everything posted before is on the disk; not as long as it cannot be written. */
+    public CompletableFuture<Void> written() {
+        CompletableFuture<Void> onDisk = new CompletableFuture<>();
+        put(new Written(onDisk, new CompletableFuture<>()));
+        return onDisk;
+    }
+
+    /** Looks at the clock now; the future is done when that has been seen to. */
+    public CompletableFuture<Step> wake() {
+        CompletableFuture<Step> done = new CompletableFuture<>();
+        put(new Wake(done));
+        return done;
+    }
+
+    @Override
+    public void onChange(Consumer<LiveSnapshot> listener) {
+        board.onChange(listener);
+    }
+
+    @Override
+    public void forget(Consumer<LiveSnapshot> listener) {
+        board.forget(listener);
+    }
+
+    /**
+     * Sees to everything posted before, closes the journal and ends the thread; waits for the disk, but not for one that
+     * does not answer. More than once is once.
+     */
+    @Override
+    public void close() {
+        put(new Close(new CompletableFuture<>()));
+        ended.join();
+    }
+
+    /**
+     * Closes as {@link #close}, unless an act is in the air or the incident page is open once everything posted before was
+     * seen to.
+     *
+     * @return whether it closed, or had closed before
+     */
+    public boolean leave() {
+        Leave leave = new Leave(new CompletableFuture<>());
+        put(leave);
+        if (leave.done().join() instanceof Step.Moved) {
+            return false;
+        }
+        ended.join();
+        return true;
+    }
+
+    private void put(Command command) {
+        queue.add(command);
+        if (ended.isDone()) {
+            refuseTheRest();
+        }
+    }
+
+    private void refuseTheRest() {
+        for (Command left = queue.poll(); left != null; left = queue.poll()) {
+            if (left instanceof Written waiting) {
+                waiting.onDisk().cancel(false);
+            }
+            left.done().complete(CLOSED);
+        }
+    }
+
+    private void run() {
+        boolean open = true;
+        while (open) {
+            Command command = null;
+            try {
+                command = next();
+                open = !(command instanceof Close) && !(command instanceof Leave && !state.mustNotBeLeft());
+                see(command, open);
+            } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+                // The root of the thread: whatever went wrong with one event, the show goes on.
+                LOG.log(System.Logger.Level.ERROR, "The live desk could not handle " + command, e);
+                if (command != null) {
+                    command.done().complete(new Step.Refused("That could not be done; the reason is in the log."));
+                }
+            } catch (InterruptedException e) {
+                open = false;
+            }
+        }
+        try {
+            boolean everything = writer.close(closeS);
+            progress.end(everything);
+            if (!everything) {
+                LOG.log(
+                        System.Logger.Level.WARNING,
+                        "The disk did not take the last {0} events of the show within {1} seconds",
+                        progress.unwritten(),
+                        closeS);
+            }
+        } catch (InterruptedException e) {
+            LOG.log(System.Logger.Level.WARNING, "Nobody waited for the journal to be written", e);
+        }
+        ended.complete(CLOSED);
+        refuseTheRest();
+    }
+
+    /** What was posted comes first: a key pressed before a boundary was due must be seen before the clock. */
+    private @Nullable Command next() throws InterruptedException {
+        Command posted = queue.poll();
+        if (posted != null) {
+            return posted;
+        }
+        double waitS = IDLE_S;
+        OptionalDouble dueS = ClockAdvance.nextDueS(state, durations.of(state));
+        if (dueS.isPresent()) {
+            waitS = Math.min(waitS, dueS.getAsDouble() - nowS());
+        }
+        OptionalDouble toTellS = board.nextDueS(progress);
+        if (toTellS.isPresent()) {
+            waitS = Math.min(waitS, toTellS.getAsDouble() - nowS());
+        }
+        return queue.poll(Math.max(0, (long) Math.ceil(waitS * NANOS_PER_S)), TimeUnit.NANOSECONDS);
+    }
+
+    private void see(@Nullable Command command, boolean open) {
+        if (command instanceof Post post) {
+            advanceClock(post.event().atS());
+            post.done().complete(apply(post.event()));
+            return;
+        }
+        advanceClock(nowS());
+        if (command instanceof Heard heard) {
+            progress.heard(heard.report());
+        } else if (command instanceof Written written) {
+            progress.whenWritten(written.onDisk());
+            writer.look();
+        }
+        board.look(progress, nowS());
+        progress.tell();
+        if (command != null) {
+            command.done().complete(open ? new Step.Moved(state) : CLOSED);
+        }
+    }
+
+    private void advanceClock(double nowS) {
+        List<LiveEvent> passed = new ArrayList<>();
+        boolean more = true;
+        while (more) {
+            Optional<FlightEvent.ClockAdvanced> due = ClockAdvance.due(state, durations.of(state), nowS);
+            more = false;
+            if (due.isPresent() && Live.next(state, due.get()) instanceof Step.Moved moved) {
+                passed.add(due.get());
+                state = moved.state();
+                more = true;
+            }
+        }
+        if (!passed.isEmpty()) {
+            passed.forEach(this::write);
+            publish(null);
+        }
+    }
+
+    private Step apply(LiveEvent event) {
+        Step step = Live.next(state, event);
+        if (step instanceof Step.Moved moved) {
+            write(event);
+            state = moved.state();
+            publish(null);
+        } else if (step instanceof Step.Refused refused) {
+            publish(refused.reason());
+        }
+        return step;
+    }
+
+    private void write(LiveEvent event) {
+        progress.gave(nowS());
+        writer.write(event);
+    }
+
+    private void publish(@Nullable String refusal) {
+        board.publish(state, refusal, progress, nowS());
+    }
+}

@@ -1,0 +1,78 @@
+package crowdline.running;
+
+import crowdline.live.debrief.LivePass;
+import crowdline.live.state.FlownAct;
+import crowdline.loaded.PassIds;
+import crowdline.storage.file.ShowFileException;
+import crowdline.storage.passes.PassesFile;
+import crowdline.timing.Pass;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Keeps each act of a running show as a pass once it is over, and once only, whatever was killed or taken back in between.
+ */
+public final class LivePasses {
+    private static final double MS_PER_S = 1000;
+
+    private final PassesFile file;
+    private final PassIds ids;
+    /** On the live thread only. */
+    private List<FlownAct> seen = List.of();
+    /** On the io thread only: the pass of each act by when it began, which taking back its end does not change. */
+    private final Map<Double, Pass> kept = new HashMap<>();
+
+    public LivePasses(PassesFile file, PassIds ids) {
+        this.file = file;
+        this.ids = ids;
+    }
+
+    /** Whether there are other acts that are over than when it was asked last. */
+    public boolean isNews(List<FlownAct> acts) {
+        boolean news = !acts.equals(seen);
+        seen = acts;
+        return news && !acts.isEmpty();
+    }
+
+    /**
+     * Keeps what is not kept yet.
+     *
+     * @param zero when the session began
+     * @return what to tell the user, if anything
+     */
+    public Optional<String> keep(List<FlownAct> acts, Instant zero) throws ShowFileException {
+        @Nullable String said = null;
+        List<Pass> known = file.read().passes();
+        for (FlownAct act : acts) {
+            Instant begunAt = zero.plusMillis(Math.round(act.startedAtS() * MS_PER_S));
+            Pass pass = LivePass.of(act, ids.next(), begunAt);
+            Pass before = kept.get(act.startedAtS());
+            if (before != null && before.figures().equals(pass.figures())) {
+                continue;
+            }
+            if (before != null) {
+                // Its end was taken back and came another time: the first pass stays in the file and counts no more.
+                file.count(before.id(), false, ids.now());
+                file.note(before.id(), "its end was taken back", ids.now());
+            }
+            Optional<Pass> inFile = known.stream().filter(p -> isSame(p, pass)).findFirst();
+            if (inFile.isEmpty() && !pass.figures().isEmpty()) {
+                String notice = file.keep(pass).notice();
+                said = notice == null ? said : notice;
+            }
+            kept.put(act.startedAtS(), inFile.orElse(pass));
+        }
+        return Optional.ofNullable(said);
+    }
+
+    /** A show that goes on after it was stopped has the same times again. */
+    private static boolean isSame(Pass kept, Pass pass) {
+        return kept.how() == Pass.How.LIVE
+                && kept.isOf(pass.actId(), pass.variant())
+                && kept.figures().equals(pass.figures());
+    }
+}

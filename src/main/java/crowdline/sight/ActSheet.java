@@ -1,0 +1,134 @@
+package crowdline.sight;
+
+import crowdline.flight.FigureFlight;
+import crowdline.flight.Flight;
+import crowdline.flight.Sample;
+import crowdline.flight.Track;
+import crowdline.flight.Vec;
+import crowdline.sight.SideView.Craft;
+import crowdline.sight.SideView.Spot;
+import crowdline.sight.SideView.Stretch;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** A predicted flight as the side view needs it. Made once for each variant, for it goes through every sample. */
+public final class ActSheet {
+    /** A variant nobody has predicted. */
+    public static final ActSheet NONE = new ActSheet(List.of(), List.of(), List.of(), null);
+
+    /** A path with less over the ground than this share of its height is vertical. Tuned: a wind carries a slow up-line so far. */
+    private static final double VERTICAL = 0.3;
+
+    private final List<FigureFlight> figures;
+    private final List<List<Sample>> samples;
+    private final List<Stretch> stretches;
+    private final @Nullable Double crowdM;
+
+    private ActSheet(
+            List<FigureFlight> figures, List<List<Sample>> samples, List<Stretch> stretches, @Nullable Double crowdM) {
+        this.crowdM = crowdM;
+        this.figures = figures;
+        this.samples = samples;
+        this.stretches = stretches;
+    }
+
+    /**
+     * The sheet of a flight; figures that are only timed have no path of their own.
+     *
+     * @param crowdM from the crowd line to the display line, metres
+     */
+    public static ActSheet of(Flight flight, double crowdM) {
+        List<List<Sample>> samples = new ArrayList<>();
+        List<Stretch> stretches = Track.of(flight).stretches().stream()
+                .map(s -> new Stretch(s.places().stream().map(ActSheet::spot).toList()))
+                .toList();
+        for (FigureFlight figure : flight.figures()) {
+            List<Sample> own = flight.samples().stream()
+                    .filter(s -> figure.simulated() && s.tS() >= figure.startS() && s.tS() <= figure.endS())
+                    .toList();
+            samples.add(own);
+        }
+        return new ActSheet(flight.figures(), samples, stretches, crowdM);
+    }
+
+    /** How a figure is called in this flight, or empty if it is not in it. */
+    public Optional<String> name(String figureId) {
+        return figures.stream()
+                .filter(f -> f.figureId().equals(figureId))
+                .map(FigureFlight::name)
+                .findFirst();
+    }
+
+    /** The whole path, with no aircraft. */
+    public SideView path(int current) {
+        return new SideView(stretches, current, null, crowdM);
+    }
+
+    /**
+     * The path with the aircraft where the plan has it after a share of the figure's time, or where it was read to be.
+     *
+     * @param index of the figure being flown, or −1
+     * @param share of its time that has gone, 0 to 1
+     */
+    public SideView at(int index, double share, @Nullable Craft read) {
+        if (read != null) {
+            return new SideView(stretches, index, read, crowdM);
+        }
+        if (index < 0 || index >= samples.size() || samples.get(index).size() < 2) {
+            return path(index);
+        }
+        FigureFlight figure = figures.get(index);
+        double tS = figure.startS() + figure.durationS() * Math.max(0, Math.min(1, share));
+        List<Sample> own = samples.get(index);
+        int i = 0;
+        while (i < own.size() - 2 && own.get(i + 1).tS() < tS) {
+            i++;
+        }
+        Spot a = spot(own.get(i));
+        Spot b = spot(own.get(i + 1));
+        double stepS = own.get(i + 1).tS() - own.get(i).tS();
+        double part = stepS <= 0 ? 0 : Math.max(0, Math.min(1, (tS - own.get(i).tS()) / stepS));
+        Spot here = new Spot(
+                a.alongM() + part * (b.alongM() - a.alongM()),
+                a.awayM() + part * (b.awayM() - a.awayM()),
+                a.heightM() + part * (b.heightM() - a.heightM()));
+        double pathRad = Math.atan2(b.heightM() - a.heightM(), b.alongM() - a.alongM());
+        return new SideView(stretches, index, Craft.predicted(here, pathRad, heading(own, i)), crowdM);
+    }
+
+    /** Which way a flight goes over the ground; on a vertical line, which way it went before, or else goes after. */
+    private static double heading(List<Sample> own, int index) {
+        for (int i = index; i >= 0; i--) {
+            if (goesSomewhere(own.get(i), own.get(i + 1))) {
+                return heading(own.get(i), own.get(i + 1));
+            }
+        }
+        for (int i = index + 1; i < own.size() - 1; i++) {
+            if (goesSomewhere(own.get(i), own.get(i + 1))) {
+                return heading(own.get(i), own.get(i + 1));
+            }
+        }
+        return 0;
+    }
+
+    private static double heading(Sample a, Sample b) {
+        return Math.atan2(
+                b.place().y() - a.place().y(), b.place().x() - a.place().x());
+    }
+
+    private static boolean goesSomewhere(Sample a, Sample b) {
+        double overGroundM = Math.hypot(
+                b.place().x() - a.place().x(), b.place().y() - a.place().y());
+        return overGroundM > VERTICAL * Math.abs(b.place().z() - a.place().z()) && overGroundM > 0;
+    }
+
+    private static Spot spot(Vec place) {
+        return new Spot(place.x(), place.y(), place.z());
+    }
+
+    private static Spot spot(Sample sample) {
+        return spot(sample.place());
+    }
+}

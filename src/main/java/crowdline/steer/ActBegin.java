@@ -1,0 +1,88 @@
+package crowdline.steer;
+
+import crowdline.follow.FollowNow;
+import crowdline.live.event.FlightEvent;
+import crowdline.live.state.Course;
+import crowdline.live.state.LiveState;
+import crowdline.live.state.Phase;
+import java.util.Optional;
+
+/**
+ * When what the follower says begins the act that waits: the aircraft was seen to wait, and then to fly the first figure for
+ * some seconds. An aircraft that comes in from elsewhere, or is seen only once the act goes on, begins nothing. Not for
+ * several threads.
+ */
+final class ActBegin {
+    /** It was seen before the act for so long, seconds, or what it flies may have begun any time ago. Tuned. */
+    private static final double SEEN_WAITING_S = 5;
+    /**
+     * The first figure must be sure for so long, seconds. Tuned on trial flights: one that comes straight in is believed to
+     * have begun 2 to 6 s before it does, and a run down the runway that is given up is over.
+     */
+    private static final double FLOWN_S = 4;
+    /** A follower that makes nothing of the wait for so long begins anew, seconds. Tuned. */
+    private static final double MUDDLED_S = 10;
+
+    private static final double SILENT_S = 2;
+    /** A start that was told is not told again while it is on its way to the show, seconds. */
+    private static final double ON_ITS_WAY_S = 1;
+
+    private final boolean onGround;
+    private final Lasting waits = new Lasting();
+    private final Lasting flies = new Lasting();
+    private final Lasting sure = new Lasting();
+    private double sensibleS = Double.NaN;
+    private double toldS = Double.NEGATIVE_INFINITY;
+    private boolean ready;
+
+    /** @param onGround true if the act begins with a take-off: then it began when that became likely, else it begins now */
+    ActBegin(boolean onGround) {
+        this.onGround = onGround;
+    }
+
+    /** The start of the act, if it has begun now. */
+    Optional<FlightEvent> next(LiveState state, FollowNow now, double nowS) {
+        Course course = state.course();
+        boolean first = course.nextIndex().orElse(-1) == 0;
+        boolean silent = now.silentS() > SILENT_S;
+        if (!(state.phase() instanceof Phase.Waiting)
+                || state.incidentOpen()
+                || !course.aircraftMayBegin()
+                || !first
+                || silent) {
+            forget(nowS);
+            return Optional.empty();
+        }
+        boolean flown = now.state() == FollowNow.State.ON_PLAN && now.figureIndex() == 0;
+        waits.is(now.state() == FollowNow.State.BEFORE && now.confidence() >= FollowNow.SURE, nowS);
+        flies.is(flown, nowS);
+        sure.is(flown && now.confidence() >= FollowNow.SURE, nowS);
+        ready |= waits.atLeast(SEEN_WAITING_S, nowS);
+        if (Double.isNaN(sensibleS) || now.state() == FollowNow.State.BEFORE || (ready && flown)) {
+            sensibleS = nowS;
+        }
+        if (!ready || !sure.atLeast(FLOWN_S, nowS) || nowS - toldS < ON_ITS_WAY_S) {
+            return Optional.empty();
+        }
+        toldS = nowS;
+        return Optional.of(new FlightEvent.AircraftBegan(nowS, onGround ? flies.sinceS() : nowS));
+    }
+
+    /** True if the aircraft was seen to wait for its act and is still watched. */
+    boolean isReady() {
+        return ready;
+    }
+
+    /** True if the follower has lost the thread of the wait, and must begin anew. */
+    boolean isMuddled(double nowS) {
+        return nowS - sensibleS >= MUDDLED_S;
+    }
+
+    private void forget(double nowS) {
+        ready = false;
+        waits.is(false, nowS);
+        flies.is(false, nowS);
+        sure.is(false, nowS);
+        sensibleS = Double.NaN;
+    }
+}

@@ -1,0 +1,269 @@
+package crowdline.steer;
+
+import crowdline.follow.FollowNow;
+import crowdline.follow.FollowPlan;
+import crowdline.follow.Follower;
+import crowdline.live.event.FlightEvent;
+import crowdline.live.event.Source;
+import crowdline.live.state.Course;
+import crowdline.live.state.Flown;
+import crowdline.live.state.LiveState;
+import crowdline.sight.SideView.Craft;
+import crowdline.sight.SideView.Spot;
+import crowdline.telemetry.Reading;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Follows the aircraft of the act being flown: what the hand does goes to the follower, what the follower finds goes to
+ * the show. Times are those of the session. Not for several threads.
+ */
+public final class AircraftFollowing {
+    /** The aircraft is drawn where it was read to be for so long, seconds; then it is where the plan has it. */
+    private static final double SHOWN_S = 3;
+    /** Before an act no plan says where it is, and where it waits it is likely to stay, seconds. Tuned. */
+    private static final double SHOWN_BEFORE_S = 30;
+    /** The arrow follows readings at least so far apart, seconds. */
+    private static final double ARROW_S = 0.3;
+    /** The trail behind the aircraft is so long, seconds. Tuned: it shows a turn, and is gone before the next figure. */
+    public static final double TRAIL_S = 6;
+    /** Less than this is noise and turns no arrow, metres. Tuned: four times what two readings of a still receiver differ. */
+    private static final double NOISE_M = 12;
+    /** Nor does a way that took longer than this, seconds. Tuned: the slowest glider makes it in less. */
+    private static final double TURN_S = 1.5;
+
+    /** Before the act a follower that has heard nothing for so long knows nothing, seconds. Tuned. */
+    private static final double FORGOTTEN_S = 10;
+
+    private final Function<LiveState, Optional<FollowPlan>> plans;
+    private AircraftSteps steps = new AircraftSteps();
+    private ActBegin begin = new ActBegin(false);
+    private StartCorrection start = new StartCorrection();
+    private @Nullable Follower follower;
+    private @Nullable FollowPlan plan;
+    private @Nullable Flight followed;
+    private @Nullable Flown lastFlown;
+    private int lastPlace = -1;
+    private List<Integer> lastOrder = List.of();
+    private @Nullable FollowNow now;
+    private @Nullable Reading last;
+    private final Deque<Reading> trail = new ArrayDeque<>();
+    private boolean inTheAir;
+    private double pathRad;
+    private double headingRad;
+
+    /** Which flight of which variant; each has a follower of its own. */
+    private record Flight(
+            @Nullable String actId,
+            @Nullable String variant,
+            @Nullable Double startedAtS) {}
+
+    /** @param plans what is known of the act that a state has chosen, if anything */
+    public AircraftFollowing(Function<LiveState, Optional<FollowPlan>> plans) {
+        this.plans = plans;
+    }
+
+    /** A reading came in, in the session's time. */
+    public Optional<FlightEvent> reading(LiveState state, Reading reading) {
+        see(reading);
+        Follower following = follower(state);
+        if (following == null) {
+            return Optional.empty();
+        }
+        return next(state, following.reading(reading), reading.tS());
+    }
+
+    /** Time goes on. */
+    public Optional<FlightEvent> tick(LiveState state, double nowS) {
+        Follower following = follower(state);
+        if (following == null) {
+            return steps.next(state, null, nowS);
+        }
+        boolean waits = !state.course().inTheAir();
+        if (last == null && (waits || state.course().source() != Source.AIRCRAFT)) {
+            return Optional.empty();
+        }
+        FollowNow found = following.tick(nowS);
+        if (waits && found.silentS() > FORGOTTEN_S) {
+            // Time alone would begin the act for the follower.
+            followAnew();
+        }
+        return next(state, found, nowS);
+    }
+
+    private Optional<FlightEvent> next(LiveState state, FollowNow found, double nowS) {
+        now = found;
+        Optional<FlightEvent> began = begin.next(state, found, nowS);
+        if (began.isPresent()) {
+            return began;
+        }
+        FollowPlan known = plan;
+        Optional<FlightEvent> right = known == null ? Optional.empty() : start.next(known, state, found, nowS);
+        if (right.isPresent()) {
+            return right;
+        }
+        if (begin.isMuddled(nowS)) {
+            followAnew();
+        }
+        return steps.next(state, found, nowS);
+    }
+
+    private void followAnew() {
+        FollowPlan known = plan;
+        follower = known == null ? null : new Follower(known);
+        begin = new ActBegin(known != null && known.startsOnGround());
+        lastOrder = List.of();
+    }
+
+    /** What the screen says of it. */
+    public Tracking tracking(double nowS) {
+        Reading reading = last;
+        if (reading == null) {
+            return Tracking.NONE;
+        }
+        double ageS = Math.max(0, nowS - reading.tS());
+        FollowNow found = now;
+        return new Tracking(
+                found == null ? null : Double.valueOf(sureness(found)),
+                ageS,
+                found == null ? null : other(found),
+                ageS <= (inTheAir ? SHOWN_S : SHOWN_BEFORE_S) ? craft(reading, ageS) : null,
+                begin.isReady());
+    }
+
+    /** How sure it is of a figure: to be sure that none of the plan is flown is not to be sure of the one on the screen. */
+    private static double sureness(FollowNow found) {
+        boolean figure = found.state() == FollowNow.State.ON_PLAN || found.state() == FollowNow.State.UNSURE;
+        return figure ? found.confidence() : 0;
+    }
+
+    private @Nullable String other(FollowNow found) {
+        FollowPlan known = plan;
+        if (known == null || found.alternatives().size() < 2 || found.confidence() > FollowNow.SURE) {
+            return null;
+        }
+        return known.name(found.alternatives().get(1).figureIndex());
+    }
+
+    private Craft craft(Reading reading, double ageS) {
+        List<Spot> behind = trail.stream()
+                .filter(r -> reading.tS() - r.tS() <= TRAIL_S)
+                .map(AircraftFollowing::spot)
+                .toList();
+        return Craft.read(spot(reading), pathRad, headingRad, behind, ageS);
+    }
+
+    private static Spot spot(Reading reading) {
+        return new Spot(reading.alongM(), reading.awayM(), reading.heightM());
+    }
+
+    private void see(Reading reading) {
+        Reading before = last;
+        if (before != null && reading.tS() - before.tS() < ARROW_S) {
+            return;
+        }
+        last = reading;
+        if (before == null || reading.tS() - before.tS() > SHOWN_S) {
+            // After a gap the straight line to the last place is not where it flew.
+            trail.clear();
+            return;
+        }
+        trail.addLast(before);
+        while (reading.tS() - trail.getFirst().tS() > TRAIL_S) {
+            trail.removeFirst();
+        }
+        pathRad = turned(reading, Reading::heightM, pathRad);
+        headingRad = turned(reading, Reading::awayM, headingRad);
+    }
+
+    /** Which way it came from the last place far enough behind; as before if there is none. */
+    private double turned(Reading reading, ToDoubleFunction<Reading> across, double elseRad) {
+        for (Iterator<Reading> back = trail.descendingIterator(); back.hasNext(); ) {
+            Reading from = back.next();
+            double alongM = reading.alongM() - from.alongM();
+            double acrossM = across.applyAsDouble(reading) - across.applyAsDouble(from);
+            if (reading.tS() - from.tS()
+                    > Math.max(TURN_S, reading.tS() - trail.getLast().tS())) {
+                return elseRad;
+            }
+            if (Math.hypot(alongM, acrossM) >= NOISE_M) {
+                return Math.atan2(acrossM, alongM);
+            }
+        }
+        return elseRad;
+    }
+
+    private @Nullable Follower follower(LiveState state) {
+        Course course = state.course();
+        Flight flight = new Flight(course.actId(), course.variant(), course.actStartedAtS());
+        inTheAir = course.inTheAir();
+        if (course.begunByAircraft() && new Flight(course.actId(), course.variant(), null).equals(followed)) {
+            // The follower that saw it begin goes on.
+            followed = flight;
+            lastFlown = course.flown().get(0);
+            lastPlace = course.placeOf(course.position());
+        }
+        if (isPutRight(course, flight)) {
+            followed = flight;
+        }
+        if (!flight.equals(followed)) {
+            followed = flight;
+            plan = plans.apply(state).orElse(null);
+            followAnew();
+            steps = new AircraftSteps();
+            start = new StartCorrection();
+            lastFlown = null;
+            lastPlace = -1;
+            now = null;
+        }
+        Follower following = follower;
+        if (following != null) {
+            teach(following, course);
+        }
+        return following;
+    }
+
+    /** True if it is the flight that is followed, with the start that the aircraft told put right. */
+    private boolean isPutRight(Course course, Flight flight) {
+        Flight before = followed;
+        return before != null
+                && before.startedAtS() != null
+                && flight.startedAtS() != null
+                && new Flight(before.actId(), before.variant(), flight.startedAtS()).equals(flight)
+                && !course.flown().isEmpty()
+                && course.flown().get(0).mark() == Source.AIRCRAFT;
+    }
+
+    /**
+     * A step by hand, forwards or back, says which figure is flown; a drop or a swap, what comes. A follower that begins
+     * in the middle of an act, as after a crash, takes what the screen says.
+     */
+    private void teach(Follower following, Course course) {
+        List<Integer> order = course.toFly();
+        if (!order.equals(lastOrder)) {
+            following.told(order);
+            lastOrder = order;
+        }
+        if (course.figureId() == null || course.flown().isEmpty()) {
+            return;
+        }
+        Flown current = course.flown().get(course.flown().size() - 1);
+        boolean fresh = lastFlown == null;
+        boolean stepped = lastFlown == null
+                || !current.figureId().equals(lastFlown.figureId())
+                || current.startedAtS() != lastFlown.startedAtS();
+        int place = course.placeOf(course.position());
+        boolean back = place < lastPlace;
+        if (stepped && (fresh || back || current.mark() == Source.HAND)) {
+            now = following.hand(current.startedAtS(), course.position());
+        }
+        lastFlown = current;
+        lastPlace = place;
+    }
+}

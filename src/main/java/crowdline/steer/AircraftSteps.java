@@ -1,0 +1,108 @@
+package crowdline.steer;
+
+import crowdline.follow.FollowNow;
+import crowdline.live.event.FlightEvent;
+import crowdline.live.event.Source;
+import crowdline.live.state.Course;
+import crowdline.live.state.LiveState;
+import crowdline.live.state.Phase;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * When what the follower says moves the show. A next figure is believed soon, any other only after a while; when the
+ * readings go bad the clock stands in, and it hands back when they are good again. Only what somebody has put under the
+ * aircraft's lead is moved, and {@link ActBegin} begins an act. Not for several threads.
+ */
+final class AircraftSteps {
+    private static final double LIKELY = 0.8;
+    /** How long the next figure must be likely, seconds. Tuned: a flicker of the filter is shorter. */
+    private static final double NEXT_S = 0.3;
+    /** The same for any other figure; being wrong here throws the commentator off. Tuned. */
+    private static final double OTHER_S = 1.5;
+
+    private static final double USABLE = 0.5;
+    private static final double SILENT_S = 2;
+    /** Bad for so long, the clock stands in, seconds. Tuned: a figure's top is often hidden from the receiver for less. */
+    private static final double LOST_S = 3;
+    /** Good for so long, the aircraft leads again, seconds. Tuned. */
+    private static final double FOUND_S = 2;
+
+    /** A step that was told is not told again while it is on its way to the show, seconds. */
+    private static final double ON_ITS_WAY_S = 1;
+
+    private int told = -1;
+    private double toldS = Double.NEGATIVE_INFINITY;
+    private int likely = -1;
+    private double likelySinceS;
+    private final Lasting readsBadly = new Lasting();
+    private final Lasting readsWell = new Lasting();
+    private double leadToldS = Double.NEGATIVE_INFINITY;
+
+    /**
+     * What happens to the show now, if anything.
+     *
+     * @param now what the follower makes of the moment; null where the act cannot be followed at all
+     */
+    Optional<FlightEvent> next(LiveState state, @Nullable FollowNow now, double nowS) {
+        boolean bad = now == null || isBad(state.course(), now);
+        readsBadly.is(bad, nowS);
+        readsWell.is(!bad, nowS);
+        Course course = state.course();
+        if (state.incidentOpen() || !course.inTheAir() || course.source() != Source.AIRCRAFT) {
+            return Optional.empty();
+        }
+        boolean lost = readsBadly.atLeast(LOST_S, nowS);
+        boolean found = readsWell.atLeast(FOUND_S, nowS);
+        if (course.clockStandsIn() ? found : lost) {
+            if (nowS - leadToldS < ON_ITS_WAY_S) {
+                return Optional.empty();
+            }
+            leadToldS = nowS;
+            return Optional.of(
+                    found ? new FlightEvent.AircraftFound(nowS) : new FlightEvent.AircraftLost(nowS, seenS(now, nowS)));
+        }
+        return now == null || course.clockStandsIn() ? Optional.empty() : step(state, now, nowS);
+    }
+
+    /** In the air, to believe that the act has not begun, or that it is over before its last figure, is not to know. */
+    private static boolean isBad(Course course, FollowNow now) {
+        return switch (now.state()) {
+                    case UNSURE -> true;
+                    case ON_PLAN -> now.confidence() < USABLE;
+                    case BEFORE -> course.inTheAir();
+                    case AFTER -> course.inTheAir() && course.nextIndex().isPresent();
+                    case OFF_PLAN -> false;
+                }
+                || now.silentS() > SILENT_S;
+    }
+
+    /** When the aircraft was last seen well; 0 if it never was. */
+    private double seenS(@Nullable FollowNow now, double nowS) {
+        return now == null || Double.isInfinite(now.silentS())
+                ? 0
+                : Math.max(0, Math.min(readsBadly.sinceS(), nowS - now.silentS()));
+    }
+
+    private Optional<FlightEvent> step(LiveState state, FollowNow now, double nowS) {
+        int figure = now.state() == FollowNow.State.ON_PLAN ? now.figureIndex() : -1;
+        if (figure != likely) {
+            likely = figure;
+            likelySinceS = nowS;
+        }
+        boolean flying = state.phase() instanceof Phase.Flying;
+        if (figure < 0 || (flying && figure == state.course().position()) || state.phase() instanceof Phase.Held) {
+            return Optional.empty();
+        }
+        boolean isNext = flying && state.course().nextIndex().orElse(-1) == figure;
+        double waitS = isNext ? NEXT_S : OTHER_S;
+        double wanted = isNext ? LIKELY : FollowNow.SURE;
+        boolean onItsWay = figure == told && nowS - toldS < ON_ITS_WAY_S;
+        if (onItsWay || now.confidence() < wanted || nowS - likelySinceS < waitS) {
+            return Optional.empty();
+        }
+        told = figure;
+        toldS = nowS;
+        return Optional.of(new FlightEvent.AircraftSeen(likelySinceS, figure));
+    }
+}

@@ -1,0 +1,182 @@
+package crowdline.storage.journal;
+
+import crowdline.live.state.LiveState;
+import crowdline.storage.file.ShowFileException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The journals of all shows: takes up the one that holds the running act of a show, or begins another. One process has one
+ * shelf for a folder. Nothing here waits until the disk has something, except where a damaged journal is mended.
+ */
+public final class JournalShelf {
+    private static final System.Logger LOG = System.getLogger(JournalShelf.class.getName());
+
+    private final JournalFolder folder;
+    private final JournalFile.Opener opener;
+    private final JournalMachine machine;
+    private final double forgetAfterS;
+    private final JournalCodec codec = new JournalCodec();
+
+    /**
+     * @param folder where the journals are; it need not exist
+     * @param forgetAfterS a show that was left this long ago is not gone on with
+     */
+    public JournalShelf(Path folder, JournalMachine machine, double forgetAfterS) {
+        this(folder, machine, forgetAfterS, JournalDiskFile.opener());
+    }
+
+    JournalShelf(Path folder, JournalMachine machine, double forgetAfterS, JournalFile.Opener opener) {
+        this.folder = new JournalFolder(folder, opener);
+        this.opener = opener;
+        this.machine = machine;
+        this.forgetAfterS = forgetAfterS;
+    }
+
+    /**
+     * Goes on with the journal that holds this show's running act, else with the one written last that is unfinished, else
+     * begins a new one. Asks nothing and does not fail: what went wrong is in the notices and in the journal's health.
+     */
+    public JournalOpening open(JournalShow show) {
+        JournalChoice choice = new JournalChoice(folder, machine, codec);
+        JournalChoice.Found best = choice.of(show, forgetAfterS, false).orElse(null);
+        List<String> notices = new ArrayList<>(choice.notices());
+        JournalOpening opening = null;
+        if (best != null && !best.replay().state().over()) {
+            try {
+                opening = resume(best.path(), show, choice, notices);
+            } catch (JournalInUseException inUse) {
+                notices.add("This show is running in another window; this one keeps a journal of its own.");
+                return begin(show, notices);
+            } catch (IOException e) {
+                LOG.log(System.Logger.Level.WARNING, "Reading " + best.path(), e);
+                notices.add("The journal " + best.path().getFileName()
+                        + " cannot be read; the show starts from the beginning.");
+            }
+        }
+        Path taken = opening == null ? null : opening.journal().path();
+        if (choice.unfinished().stream().anyMatch(path -> !path.equals(taken) && folder.inUse(path))) {
+            notices.add("This show is running in another window as well.");
+        }
+        return opening == null
+                ? begin(show, notices)
+                : new JournalOpening(opening.journal(), opening.state(), true, opening.events(), notices);
+    }
+
+    /**
+     * What the journal of this show says in which an act was flown last, over or not; empty if there is none.
+     *
+     * @throws ShowFileException if it cannot be read, with one sentence for the user
+     */
+    public Optional<JournalReading> last(JournalShow show) throws ShowFileException {
+        JournalChoice choice = new JournalChoice(folder, machine, codec);
+        JournalChoice.Found found =
+                choice.of(show, Double.POSITIVE_INFINITY, true).orElse(null);
+        if (found == null) {
+            if (!choice.notices().isEmpty()) {
+                throw new ShowFileException(String.join(" ", choice.notices()));
+            }
+            return Optional.empty();
+        }
+        JournalReplay replay = found.replay();
+        JournalLine.Base last = replay.last();
+        Instant zero = last == null ? Instant.EPOCH : last.wall().minusNanos(Math.round(last.sessionS() * 1e9));
+        return Optional.of(new JournalReading(
+                found.path(), replay.state(), zero, replay.damagedLines().size()));
+    }
+
+    /** Whether a show of exactly this content was run before, so that its file was found sound then. */
+    public boolean knows(JournalShow show) {
+        return folder.journals().stream().limit(JournalChoice.LOOKED_AT).anyMatch(path -> {
+            try {
+                return Files.isRegularFile(path)
+                        && JournalReplay.header(path, codec)
+                                .filter(h -> h.show().sha256().equals(show.sha256()))
+                                .isPresent();
+            } catch (IOException e) {
+                // Opening it says so; here it only means that it bears no witness.
+                return false;
+            }
+        });
+    }
+
+    /** Begins a new journal, whatever is there. */
+    public JournalOpening begin(JournalShow show) {
+        return begin(show, List.of());
+    }
+
+    /** A session that is not kept, for walking an act through. */
+    public static JournalOpening unkept(JournalMachine machine) {
+        Journal journal = new Journal(
+                new JournalShow("", ""),
+                machine,
+                new JournalCodec(),
+                machine.ticker().nanos(),
+                () -> new JournalPlace(Path.of("not kept"), new JournalNowhere(), new JournalNowhere()));
+        return new JournalOpening(journal, LiveState.initial(), false, 0, List.of());
+    }
+
+    private JournalOpening begin(JournalShow show, List<String> notices) {
+        Journal journal = new Journal(show, machine, codec, machine.ticker().nanos(), this::fresh);
+        journal.begin();
+        return new JournalOpening(journal, LiveState.initial(), false, 0, notices);
+    }
+
+    private JournalPlace fresh() throws IOException {
+        LocalDate day = machine.wall().instant().atZone(ZoneOffset.UTC).toLocalDate();
+        return folder.fresh(day);
+    }
+
+    private @Nullable JournalOpening resume(Path path, JournalShow show, JournalChoice choice, List<String> notices)
+            throws IOException {
+        JournalPlace place = takeUp(path, notices);
+        boolean goesOn = false;
+        try {
+            // Once more, because somebody may have written until it was let go of.
+            JournalReplay replay = JournalReplay.of(path, codec, true);
+            JournalChoice.Found found = choice.found(path, replay);
+            JournalLine.Header header = replay.header();
+            if (found == null || header == null || replay.state().over() || replay.tooLarge()) {
+                return null;
+            }
+            JournalTime time = found.time();
+            time.told().ifPresent(notices::add);
+            if (!header.show().sha256().equals(show.sha256())) {
+                notices.add("The show file has changed since this show was started.");
+            }
+            if (replay.form() == JournalLines.Form.DAMAGED) {
+                place = JournalMending.mend(path, place, replay, opener, notices);
+            }
+            Journal journal = new Journal(header.show(), machine, codec, time.zeroNanos(), this::fresh);
+            journal.goOn(place, replay);
+            goesOn = true;
+            return new JournalOpening(journal, replay.state(), true, replay.events(), notices);
+        } finally {
+            if (!goesOn && place != null) {
+                place.close();
+            }
+        }
+    }
+
+    /** The journal to write on, or null if it can only be read. */
+    private @Nullable JournalPlace takeUp(Path path, List<String> notices) throws JournalInUseException {
+        try {
+            return folder.takeUp(path);
+        } catch (JournalInUseException inUse) {
+            throw inUse;
+        } catch (IOException e) {
+            LOG.log(System.Logger.Level.WARNING, "Writing " + path, e);
+            notices.add(
+                    "The journal " + path.getFileName() + " cannot be written to; it was read, and is left as it is.");
+            return null;
+        }
+    }
+}

@@ -1,0 +1,51 @@
+package crowdline.storage.json;
+
+import crowdline.show.Finding;
+import crowdline.show.Severity;
+import java.time.DateTimeException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * Collects what records refuse, so that one refusal does not hide the next. The form of the file was checked before;
+ * what is refused here is what a schema cannot say, such as an end before its beginning.
+ */
+public final class Refusals {
+    private final List<Finding> findings = new ArrayList<>();
+
+    public List<Finding> findings() {
+        return List.copyOf(findings);
+    }
+
+    void add(String message, String path) {
+        findings.add(new Finding(Severity.ERROR, "refused", message, path));
+    }
+
+    /** What {@code maker} makes, or nothing if it refused, which is then noted under {@code path}. */
+    public <T> Optional<T> attempt(String path, Supplier<T> maker) {
+        try {
+            return Optional.of(maker.get());
+        } catch (Noted e) {
+            return Optional.empty();
+        } catch (IllegalArgumentException | DateTimeException e) {
+            add(TreePath.spoken(path) + ": " + e.getMessage(), path);
+            return Optional.empty();
+        }
+    }
+
+    /** As {@link #attempt}, for a part without which the whole cannot be made either. */
+    <T> T need(String path, Supplier<T> maker) {
+        return attempt(path, maker).orElseThrow(Noted::new);
+    }
+
+    /** A refusal that was noted already, on its way up to whatever can do without the part. */
+    public static final class Noted extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        public Noted() {
+            super("noted", null, false, false);
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package crowdline.storage.settings;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the program remembers from one start to the next.
+ *
+ * @param recentFiles show files, the last opened first
+ * @param theme name of the screen theme
+ * @param zoom size of the screen text against the ordinary, 0.5 to 4
+ * @param lastJournal journal of the last live show, or null
+ * @param speaker whose pace is gone by, or null for the default's
+ * @param buttons what pedals and remotes do
+ */
+public record Settings(
+        List<Path> recentFiles,
+        String theme,
+        double zoom,
+        @Nullable Path lastJournal,
+        @Nullable String speaker,
+        LearnedButtons buttons) {
+    /** As many as fit a menu; common practice, no source. */
+    private static final int MOST_RECENT = 10;
+
+    public static final Settings DEFAULT = new Settings(List.of(), "day", 1, null, null, LearnedButtons.NONE);
+
+    public Settings {
+        recentFiles = List.copyOf(recentFiles);
+        if (theme.isBlank()) {
+            throw new IllegalArgumentException("theme is empty; it must be the name of one");
+        }
+        if (!(zoom >= 0.5 && zoom <= 4)) {
+            throw new IllegalArgumentException("zoom is " + zoom + "; it must be from 0.5 to 4");
+        }
+    }
+
+    /** With a file opened just now. */
+    public Settings withRecent(Path file) {
+        List<Path> files = new ArrayList<>(recentFiles);
+        files.remove(file);
+        files.add(0, file);
+        return new Settings(
+                files.subList(0, Math.min(MOST_RECENT, files.size())), theme, zoom, lastJournal, speaker, buttons);
+    }
+
+    public Settings withTheme(String newTheme) {
+        return new Settings(recentFiles, newTheme, zoom, lastJournal, speaker, buttons);
+    }
+
+    public Settings withZoom(double newZoom) {
+        return new Settings(recentFiles, theme, newZoom, lastJournal, speaker, buttons);
+    }
+
+    public Settings withLastJournal(@Nullable Path journal) {
+        return new Settings(recentFiles, theme, zoom, journal, speaker, buttons);
+    }
+
+    public Settings withSpeaker(@Nullable String newSpeaker) {
+        return new Settings(recentFiles, theme, zoom, lastJournal, newSpeaker, buttons);
+    }
+
+    public Settings withButtons(LearnedButtons newButtons) {
+        return new Settings(recentFiles, theme, zoom, lastJournal, speaker, newButtons);
+    }
+}

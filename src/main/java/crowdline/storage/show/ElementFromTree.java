@@ -1,0 +1,126 @@
+package crowdline.storage.show;
+
+import crowdline.show.Element;
+import crowdline.show.Element.FlickKind;
+import crowdline.show.Element.RollStyle;
+import crowdline.show.Element.Side;
+import crowdline.show.Element.Size;
+import crowdline.show.Element.SlideKind;
+import crowdline.show.Element.SpinKind;
+import crowdline.show.Element.Until;
+import crowdline.show.Element.Way;
+import crowdline.storage.json.Fields;
+import crowdline.storage.json.Quoted;
+
+/** Elements from their keys; what is left out has the default the schema tells. */
+final class ElementFromTree {
+    static final double FULL_POWER = 1;
+    static final double NO_POWER = 0;
+    static final double PAUSE_S = 0.5;
+    static final double BANK_DEG = 45;
+    static final int NO_POINTS = 0;
+
+    private ElementFromTree() {}
+
+    static Element element(Fields f) {
+        String what = f.text("do");
+        return switch (what) {
+            case "line" -> line(f);
+            case "arc" -> arc(f);
+            case "roll" -> roll(f);
+            case "flick" -> new Element.Flick(f.choice("kind", FlickKind.class), side(f), f.number("degrees"), full(f));
+            case "spin" -> new Element.Spin(f.choice("kind", SpinKind.class), side(f), f.number("turns"), none(f));
+            case "pivot" -> new Element.Pivot(side(f), full(f));
+            case "slide" -> new Element.Slide(f.choice("kind", SlideKind.class), none(f));
+            case "hover-roll" -> new Element.HoverRoll(f.number("seconds"), full(f));
+            case "tumble" -> new Element.Tumble(side(f), f.number("turns"), full(f));
+            case "turn" ->
+                new Element.Turn(
+                        side(f),
+                        f.number("degrees"),
+                        f.number("bankDeg"),
+                        f.number("peakPathDeg", 0),
+                        f.number("rolls", 0),
+                        full(f));
+            case "reposition" ->
+                new Element.Reposition(
+                        f.number("alongM"),
+                        f.number("heightFt"),
+                        f.number("kt"),
+                        f.number("bankDeg", BANK_DEG),
+                        full(f));
+            default -> throw new IllegalArgumentException("there is no element " + Quoted.text(what));
+        };
+    }
+
+    private static Element line(Fields f) {
+        for (Until until : Until.values()) {
+            String key = key(until);
+            if (f.has(key)) {
+                return new Element.Line(until, f.number(key), full(f));
+            }
+        }
+        throw new IllegalArgumentException("a line needs something that ends it");
+    }
+
+    private static Element arc(Fields f) {
+        for (Size size : Size.values()) {
+            String key = key(size);
+            if (f.has(key)) {
+                double value = size == Size.TIGHTEST ? 0 : f.number(key);
+                return new Element.Arc(
+                        f.choice("way", Way.class),
+                        f.numberOrNull("degrees"),
+                        f.numberOrNull("toPathDeg"),
+                        size,
+                        value,
+                        full(f));
+            }
+        }
+        throw new IllegalArgumentException("an arc needs a size");
+    }
+
+    private static Element roll(Fields f) {
+        return new Element.Roll(
+                f.choice("style", RollStyle.class),
+                side(f),
+                f.number("degrees"),
+                f.numberOrNull("seconds"),
+                f.whole("pointsPerTurn", NO_POINTS),
+                f.number("pauseS", PAUSE_S),
+                full(f));
+    }
+
+    /** The key that says what ends a line. */
+    static String key(Until until) {
+        return switch (until) {
+            case SECONDS -> "seconds";
+            case METRES -> "metres";
+            case KNOTS -> "toKt";
+            case FEET -> "toFt";
+            case ALONG_M -> "toAlongM";
+        };
+    }
+
+    /** The key that says how hard an arc is flown. */
+    static String key(Size size) {
+        return switch (size) {
+            case LOAD_G -> "loadG";
+            case RADIUS_M -> "radiusM";
+            case ROUND_FROM_G -> "roundFromG";
+            case TIGHTEST -> "tightest";
+        };
+    }
+
+    private static Side side(Fields f) {
+        return f.choice("toward", Side.LEFT);
+    }
+
+    private static double full(Fields f) {
+        return f.number("power", FULL_POWER);
+    }
+
+    private static double none(Fields f) {
+        return f.number("power", NO_POWER);
+    }
+}

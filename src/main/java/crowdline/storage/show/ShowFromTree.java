@@ -1,0 +1,206 @@
+package crowdline.storage.show;
+
+import crowdline.show.Act;
+import crowdline.show.Airframe;
+import crowdline.show.Airframe.PropellerTurns;
+import crowdline.show.CatalogueEntry;
+import crowdline.show.DayAir;
+import crowdline.show.Element;
+import crowdline.show.Figure;
+import crowdline.show.Incident;
+import crowdline.show.Performer;
+import crowdline.show.Placing;
+import crowdline.show.Quiet;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.show.Venue;
+import crowdline.storage.json.Fields;
+import crowdline.storage.json.Quoted;
+import crowdline.storage.json.Refusals;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.JsonNode;
+
+/** A show from the tree of its file, whose form was checked before. */
+final class ShowFromTree {
+    static final double ORDINARY_WEIGHT = 1;
+
+    private ShowFromTree() {}
+
+    /** The show; empty if some part of it was refused, which is then noted in {@code refusals}. */
+    static Optional<Show> show(JsonNode root, Refusals refusals) {
+        Fields f = new Fields(root, "", refusals);
+        Optional<Show> show = refusals.attempt("", () -> show(f));
+        return refusals.findings().isEmpty() ? show : Optional.empty();
+    }
+
+    private static Show show(Fields f) {
+        Optional<LocalDate> date = f.refusals().attempt("date", () -> date(f.text("date")));
+        Optional<Venue> venue = f.refusals().attempt("venue", () -> VenueFromTree.venue(f.group("venue")));
+        Optional<DayAir> air = f.refusals().attempt("air", () -> VenueFromTree.air(f.group("air")));
+        List<Airframe> airframes = f.list("airframes", ShowFromTree::airframe);
+        List<Performer> performers = f.list("performers", ShowFromTree::performer);
+        List<Act> acts = f.list("acts", ShowFromTree::act);
+        List<Remark> remarks = f.list("remarks", ShowFromTree::remark);
+        List<CatalogueEntry> figures = f.list("figures", ShowFromTree::entry);
+        Optional<Incident> incident = f.has("incident")
+                ? f.refusals().attempt("incident", () -> incident(f.group("incident")))
+                : Optional.empty();
+        return new Show(
+                f.text("title"),
+                date.orElseThrow(Refusals.Noted::new),
+                venue.orElseThrow(Refusals.Noted::new),
+                air.orElseThrow(Refusals.Noted::new),
+                airframes,
+                performers,
+                acts,
+                remarks,
+                figures,
+                f.textByKey("sayAs"),
+                incident.orElse(null));
+    }
+
+    private static LocalDate date(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException e) {
+            throw new IllegalArgumentException(Quoted.text(text) + " is not a real date", e);
+        }
+    }
+
+    private static Airframe airframe(Fields f) {
+        return new Airframe(
+                f.text("id"),
+                f.text("name"),
+                f.flag("glider"),
+                f.number("massKg"),
+                f.number("wingAreaM2"),
+                f.number("spanM"),
+                f.number("lengthM"),
+                f.number("powerKw"),
+                f.number("propellerDiameterM"),
+                f.number("propellerRpm"),
+                f.choice("propellerTurns", PropellerTurns.CLOCKWISE),
+                f.number("zeroLiftDrag"),
+                f.number("inducedDragFactor"),
+                f.number("maxLiftUpright"),
+                f.number("maxLiftInverted"),
+                f.number("rollRateDegPerS"),
+                f.number("rollRateKt"),
+                f.number("flickRateDegPerS"),
+                f.number("spinRateDegPerS"),
+                f.number("spinDescentFtPerTurn"),
+                f.number("pivotS"),
+                f.number("tumbleRateDegPerS"),
+                f.number("limitPositiveG"),
+                f.number("limitNegativeG"),
+                f.number("neverExceedKt"));
+    }
+
+    private static Performer performer(Fields f) {
+        return new Performer(
+                f.text("id"),
+                f.text("name"),
+                f.textOrNull("sayAs"),
+                f.list("facts", fact -> new Performer.SourcedFact(fact.text("text"), fact.text("source"))));
+    }
+
+    private static Act act(Fields f) {
+        Optional<Placing> entry = f.refusals().attempt(f.path() + ".entry", () -> placing(f.group("entry")));
+        List<Figure> figures = f.list("figures", ShowFromTree::figure);
+        List<Variant> variants = f.list("variants", ShowFromTree::variant);
+        List<Remark> remarks = f.list("remarks", ShowFromTree::remark);
+        if (variants.isEmpty()) {
+            throw new Refusals.Noted(); // the form asks for one, so one was refused
+        }
+        return new Act(
+                f.text("id"),
+                f.text("title"),
+                f.text("performer"),
+                f.text("airframe"),
+                LocalTime.parse(f.text("slotStart")),
+                f.number("slotMinutes"),
+                entry.orElseThrow(Refusals.Noted::new),
+                figures,
+                variants,
+                remarks);
+    }
+
+    private static Variant variant(Fields f) {
+        return new Variant(f.text("name"), f.numberOrNull("minCloudBaseFt"), f.texts("order"));
+    }
+
+    private static Figure figure(Fields f) {
+        @Nullable List<Element> elements = f.has("elements") ? f.list("elements", ElementFromTree::element) : null;
+        List<Quiet> quiets = f.list("quiets", ShowFromTree::quiet);
+        List<Remark> remarks = f.list("remarks", ShowFromTree::remark);
+        return new Figure(
+                f.text("id"),
+                f.text("figure"),
+                f.textOrNull("title"),
+                f.textOrNull("look"),
+                elements,
+                f.numberOrNull("durationS"),
+                f.has("exit") ? placing(f.group("exit")) : null,
+                f.numberOrNull("minEntryKt"),
+                quiets,
+                remarks);
+    }
+
+    private static Quiet quiet(Fields f) {
+        return new Quiet(f.number("fromS"), f.numberOrNull("toS"), f.textOrNull("why"));
+    }
+
+    private static Placing placing(Fields f) {
+        return new Placing(
+                f.number("alongM"),
+                f.number("awayM"),
+                f.number("heightFt"),
+                f.number("kt"),
+                f.choice("heading", Placing.Heading.class));
+    }
+
+    private static Remark remark(Fields f) {
+        return new Remark(
+                f.text("id"),
+                f.choice("kind", RemarkKind.class),
+                f.text("text"),
+                f.textOrNull("shortText"),
+                f.numberOrNull("earliestS"),
+                f.numberOrNull("latestS"),
+                f.number("weight", ORDINARY_WEIGHT),
+                f.flag("once"));
+    }
+
+    /** An entry of the catalogue, shipped or the show's own. */
+    static CatalogueEntry entry(Fields f) {
+        return new CatalogueEntry(
+                f.text("name"),
+                f.texts("aliases"),
+                f.text("family"),
+                f.text("whatItIs"),
+                f.text("lookFor"),
+                f.text("whyHard"),
+                f.text("handsAndFeet"),
+                f.text("pilotFeels"),
+                f.text("mixUps"),
+                f.text("sayIt"),
+                f.numberOrNull("minEntryKt"),
+                f.list("elements", ElementFromTree::element));
+    }
+
+    /** The incident page, of a show or of the template. */
+    static Incident incident(Fields f) {
+        return new Incident(
+                f.textOrNull("agreedWith"),
+                f.texts("firstSteps"),
+                f.texts("words"),
+                f.list("contacts", c -> new Incident.Contact(c.text("role"), c.text("how"))));
+    }
+}

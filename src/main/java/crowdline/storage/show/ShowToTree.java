@@ -1,0 +1,243 @@
+package crowdline.storage.show;
+
+import crowdline.show.Act;
+import crowdline.show.Airframe;
+import crowdline.show.Airframe.PropellerTurns;
+import crowdline.show.CatalogueEntry;
+import crowdline.show.DayAir;
+import crowdline.show.Element;
+import crowdline.show.Figure;
+import crowdline.show.Incident;
+import crowdline.show.Performer;
+import crowdline.show.Placing;
+import crowdline.show.Quiet;
+import crowdline.show.Remark;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.show.Venue;
+import crowdline.show.WindAt;
+import crowdline.storage.json.Keys;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeMap;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** A show as the tree of its file, with the default values marked. */
+final class ShowToTree {
+    static final int VERSION = 1;
+
+    private final IdentityHashMap<ObjectNode, Set<String>> implied = new IdentityHashMap<>();
+
+    /** What a show is as a file, and which keys of which objects only say the default. */
+    record Fresh(ObjectNode root, IdentityHashMap<ObjectNode, Set<String>> implied) {}
+
+    static Fresh fresh(Show show) {
+        ShowToTree made = new ShowToTree();
+        return new Fresh(made.show(show), made.implied);
+    }
+
+    private Keys keys() {
+        return new Keys(implied);
+    }
+
+    private ObjectNode show(Show show) {
+        Keys keys = keys().number("crowdline", (double) VERSION)
+                .text("title", show.title())
+                .text("date", show.date().toString())
+                .group("venue", venue(show.venue()), false)
+                .group("air", air(show.air()), show.air().equals(DayAir.STANDARD))
+                .list("airframes", show.airframes(), true, this::airframe)
+                .list("performers", show.performers(), true, this::performer)
+                .list("acts", show.acts(), true, this::act)
+                .list("remarks", show.remarks(), false, this::remark)
+                .list("figures", show.figures(), false, this::entry);
+        Keys sayAs = keys();
+        new TreeMap<>(show.sayAs()).forEach(sayAs::text);
+        keys.group("sayAs", sayAs.node(), show.sayAs().isEmpty());
+        Incident incident = show.incident();
+        if (incident != null) {
+            keys.group("incident", incident(incident), false);
+        }
+        return keys.node();
+    }
+
+    private JsonNode venue(Venue venue) {
+        Venue.Limits limits = venue.limits();
+        JsonNode given = keys().number("baseFt", limits.baseFt())
+                .number("ceilingFt", limits.ceilingFt())
+                .number("halfLengthM", limits.halfLengthM())
+                .number("depthM", limits.depthM())
+                .node();
+        return keys().text("name", venue.name())
+                .number("latDeg", venue.latDeg())
+                .number("lonDeg", venue.lonDeg())
+                .number("elevationFt", venue.elevationFt())
+                .number("axisBearingDeg", venue.axisBearingDeg())
+                .number("crowdToLineM", venue.crowdToLineM())
+                .text("timeZone", venue.timeZone().getId())
+                .group("limits", given, limits.equals(Venue.Limits.NONE))
+                .node();
+    }
+
+    private JsonNode air(DayAir air) {
+        return keys().number("qnhHpa", air.qnhHpa(), DayAir.STANDARD.qnhHpa())
+                .number("temperatureC", air.temperatureC(), DayAir.STANDARD.temperatureC())
+                .number("windFromDeg", air.windFromDeg(), 0)
+                .number("windKt", air.windKt(), 0)
+                .list("windsAloft", air.windsAloft(), false, this::windAt)
+                .number("cloudBaseFt", air.cloudBaseFt())
+                .node();
+    }
+
+    private JsonNode windAt(WindAt at) {
+        return keys().number("heightFt", at.heightFt())
+                .number("fromDeg", at.fromDeg())
+                .number("kt", at.kt())
+                .node();
+    }
+
+    private JsonNode airframe(Airframe a) {
+        Keys keys = keys().text("id", a.id())
+                .text("name", a.name())
+                .flag("glider", a.glider())
+                .number("massKg", a.massKg())
+                .number("wingAreaM2", a.wingAreaM2())
+                .number("spanM", a.spanM())
+                .number("lengthM", a.lengthM());
+        double otherwise = a.glider() ? 0 : Double.NaN; // an aeroplane's engine is always written
+        return keys.number("powerKw", a.powerKw(), otherwise)
+                .number("propellerDiameterM", a.propellerDiameterM(), otherwise)
+                .number("propellerRpm", a.propellerRpm(), otherwise)
+                .choice("propellerTurns", a.propellerTurns(), PropellerTurns.CLOCKWISE)
+                .number("zeroLiftDrag", a.zeroLiftDrag())
+                .number("inducedDragFactor", a.inducedDragFactor())
+                .number("maxLiftUpright", a.maxLiftUpright())
+                .number("maxLiftInverted", a.maxLiftInverted())
+                .number("rollRateDegPerS", a.rollRateDegPerS())
+                .number("rollRateKt", a.rollRateKt())
+                .number("flickRateDegPerS", a.flickRateDegPerS())
+                .number("spinRateDegPerS", a.spinRateDegPerS())
+                .number("spinDescentFtPerTurn", a.spinDescentFtPerTurn())
+                .number("pivotS", a.pivotS())
+                .number("tumbleRateDegPerS", a.tumbleRateDegPerS())
+                .number("limitPositiveG", a.limitPositiveG())
+                .number("limitNegativeG", a.limitNegativeG())
+                .number("neverExceedKt", a.neverExceedKt())
+                .node();
+    }
+
+    private JsonNode performer(Performer performer) {
+        return keys().text("id", performer.id())
+                .text("name", performer.name())
+                .text("sayAs", performer.sayAs())
+                .list(
+                        "facts",
+                        performer.facts(),
+                        false,
+                        fact -> keys().text("text", fact.text())
+                                .text("source", fact.source())
+                                .node())
+                .node();
+    }
+
+    private JsonNode act(Act act) {
+        return keys().text("id", act.id())
+                .text("title", act.title())
+                .text("performer", act.performer())
+                .text("airframe", act.airframe())
+                .text("slotStart", act.slotStart().toString())
+                .number("slotMinutes", act.slotMinutes())
+                .group("entry", placing(act.entry()), false)
+                .list("figures", act.figures(), true, this::figure)
+                .list("variants", act.variants(), true, this::variant)
+                .list("remarks", act.remarks(), false, this::remark)
+                .node();
+    }
+
+    private JsonNode variant(Variant variant) {
+        return keys().text("name", variant.name())
+                .number("minCloudBaseFt", variant.minCloudBaseFt())
+                .texts("order", variant.order(), true)
+                .node();
+    }
+
+    private JsonNode figure(Figure figure) {
+        Keys keys = keys().text("id", figure.id())
+                .text("figure", figure.figure())
+                .text("title", figure.title())
+                .text("look", figure.look());
+        List<Element> elements = figure.elements();
+        if (elements != null) {
+            keys.list("elements", elements, true, e -> ElementToTree.node(e, keys()));
+        }
+        keys.number("durationS", figure.durationS());
+        Placing exit = figure.exit();
+        if (exit != null) {
+            keys.group("exit", placing(exit), false);
+        }
+        return keys.number("minEntryKt", figure.minEntryKt())
+                .list("quiets", figure.quiets(), false, this::quiet)
+                .list("remarks", figure.remarks(), false, this::remark)
+                .node();
+    }
+
+    private JsonNode quiet(Quiet quiet) {
+        return keys().number("fromS", quiet.fromS())
+                .number("toS", quiet.toS())
+                .text("why", quiet.why())
+                .node();
+    }
+
+    private JsonNode placing(Placing placing) {
+        return keys().number("alongM", placing.alongM())
+                .number("awayM", placing.awayM())
+                .number("heightFt", placing.heightFt())
+                .number("kt", placing.kt())
+                .choice("heading", placing.heading())
+                .node();
+    }
+
+    private JsonNode remark(Remark remark) {
+        return keys().text("id", remark.id())
+                .choice("kind", remark.kind())
+                .text("text", remark.text())
+                .text("shortText", remark.shortText())
+                .number("earliestS", remark.earliestS())
+                .number("latestS", remark.latestS())
+                .number("weight", remark.weight(), ShowFromTree.ORDINARY_WEIGHT)
+                .flag("once", remark.once())
+                .node();
+    }
+
+    private JsonNode entry(CatalogueEntry entry) {
+        return keys().text("name", entry.name())
+                .texts("aliases", entry.aliases(), false)
+                .text("family", entry.family())
+                .text("whatItIs", entry.whatItIs())
+                .text("lookFor", entry.lookFor())
+                .text("whyHard", entry.whyHard())
+                .text("handsAndFeet", entry.handsAndFeet())
+                .text("pilotFeels", entry.pilotFeels())
+                .text("mixUps", entry.mixUps())
+                .text("sayIt", entry.sayIt())
+                .number("minEntryKt", entry.minEntryKt())
+                .list("elements", entry.elements(), false, e -> ElementToTree.node(e, keys()))
+                .node();
+    }
+
+    private JsonNode incident(Incident incident) {
+        return keys().text("agreedWith", incident.agreedWith())
+                .texts("firstSteps", incident.firstSteps(), false)
+                .texts("words", incident.words(), true)
+                .list(
+                        "contacts",
+                        incident.contacts(),
+                        false,
+                        contact -> keys().text("role", contact.role())
+                                .text("how", contact.how())
+                                .node())
+                .node();
+    }
+}

@@ -1,0 +1,127 @@
+package crowdline.app.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.app.shell.ExitCode;
+import crowdline.app.shell.Folders;
+import crowdline.app.shell.MonotonicTicker;
+import crowdline.live.event.FlightEvent;
+import crowdline.live.event.LiveEvent;
+import crowdline.live.event.RemarkForm;
+import crowdline.live.event.ShowEvent;
+import crowdline.live.event.TalkEvent;
+import crowdline.live.state.ActDurations;
+import crowdline.loaded.LoadedShow;
+import crowdline.loaded.ShowLoader;
+import crowdline.running.LiveDesk;
+import crowdline.show.Act;
+import crowdline.show.Figure;
+import crowdline.show.Remark;
+import crowdline.show.Show;
+import crowdline.speech.pace.Pace;
+import crowdline.storage.journal.JournalMachine;
+import crowdline.storage.journal.JournalShelf;
+import crowdline.storage.journal.JournalShow;
+import crowdline.storage.show.CatalogueFile;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+/** The command on a journal as the running console writes it. */
+class DebriefCommandTest {
+    @TempDir
+    Path folder;
+
+    private final CaughtTerminal caught = new CaughtTerminal();
+    private Path file = Path.of("");
+
+    @BeforeEach
+    void copyTheDemo() throws Exception {
+        file = folder.resolve("day.json");
+        Files.copy(Path.of("demo-shows", "fenmarsh-air-day.json"), file);
+    }
+
+    private int run(String... args) {
+        Folders folders = new Folders(folder.resolve("config"), folder.resolve("journals"), file);
+        return new CommandLine(new DebriefCommand(caught.terminal(), folders)).execute(args);
+    }
+
+    private Act flown() throws Exception {
+        LoadedShow loaded = new ShowLoader(
+                        CatalogueFile::shipped,
+                        () -> Pace.DEFAULT,
+                        Folders.here().passes())
+                .load(file, 1)
+                .loaded();
+        Show show = Objects.requireNonNull(loaded).show();
+        Act act = show.acts().get(0);
+        List<String> ids =
+                act.inOrder(act.variants().get(0)).stream().map(Figure::id).toList();
+        JournalShelf shelf =
+                new JournalShelf(folder.resolve("journals"), JournalMachine.here(new MonotonicTicker()), 0);
+        ActDurations none = (actId, variant, figureIds) -> index -> Double.NaN;
+        try (LiveDesk desk = new LiveDesk(shelf.open(JournalShow.of(file, Files.readAllBytes(file))), none)) {
+            Remark call = act.figures().stream()
+                    .flatMap(f -> f.remarks().stream())
+                    .findFirst()
+                    .orElseThrow();
+            for (LiveEvent event : List.of(
+                    new ShowEvent.ShowOpened(0, show.title(), List.of(act.id())),
+                    new FlightEvent.ActChosen(0, act.id(), act.variants().get(0).name(), ids, 50.0),
+                    new FlightEvent.ActStarted(60),
+                    new TalkEvent.RemarkSaid(62, call.id(), RemarkForm.FULL),
+                    new FlightEvent.Stepped(150),
+                    new FlightEvent.ActEnded(170))) {
+                desk.submit(event).get(20, TimeUnit.SECONDS);
+            }
+        }
+        return act;
+    }
+
+    @Test
+    void newestJournalIsComparedWithThePlan() throws Exception {
+        Act act = flown();
+        Path table = folder.resolve("out.csv");
+
+        assertThat(run(file.toString(), "--table", table.toString())).isZero();
+        assertThat(caught.out())
+                .contains(act.title())
+                .contains("1:50 flown")
+                .contains("90.0 s")
+                .containsPattern("Remarks: 1 of [0-9]+ marked,")
+                .containsPattern("[0-9:]+  marked  ")
+                .doesNotContain("said,")
+                .contains("To change:");
+        assertThat(Files.readAllLines(table))
+                .hasSizeGreaterThan(act.inOrder(act.variants().get(0)).size());
+        assertThat(Files.readAllLines(table).get(1)).contains(",flown,").contains(",90.00,");
+    }
+
+    @Test
+    void jsonHasTheRunsUnderStableKeys() throws Exception {
+        flown();
+
+        assertThat(run(file.toString(), "--json")).isZero();
+        assertThat(caught.out())
+                .startsWith("{")
+                .contains("\"sessionZero\"", "\"debrief\"", "\"runs\"", "\"flownS\": 90", "\"fate\": \"not-flown\"");
+    }
+
+    @Test
+    void showWithoutAJournalIsNamed() {
+        assertThat(run(file.toString())).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("there is no journal of " + file).contains("run the show in Live first");
+    }
+
+    @Test
+    void withoutAShowAndWithoutOneOpenedItAsksForOne() {
+        assertThat(run()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("name one");
+    }
+}

@@ -1,0 +1,250 @@
+package crowdline.app.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.app.shell.Folders;
+import crowdline.app.shell.Opening;
+import crowdline.console.ConsoleFrame;
+import crowdline.console.live.NextView;
+import crowdline.console.live.NowView;
+import crowdline.console.live.SayView;
+import crowdline.console.live.StripView;
+import crowdline.console.paint.Painted;
+import crowdline.loaded.LoadedShow;
+import crowdline.running.StoppableStream;
+import crowdline.storage.journal.JournalMachine;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Frame;
+import java.awt.Toolkit;
+import java.awt.event.KeyEvent;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.Stream;
+import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The whole program in a real window, on clocks that a test moves, worked by keys as the system gives them and read by the
+ * words on its screen.
+ */
+final class ConsoleOnScreen implements AutoCloseable {
+    /** The plan is made anew at least so often while time passes, seconds: as the program does. */
+    private static final double STEP_S = 1;
+
+    private static final double OPENS_WITHIN_S = 30;
+    private static final double NANOS_PER_S = 1e9;
+
+    private final AtomicLong nanos = new AtomicLong(7_000_000_000L);
+    private final long beganNanos = nanos.get();
+    private final ConsoleWiring wiring;
+    private final ConsoleFrame frame;
+    private final StoppableStream receiver = new StoppableStream();
+    private final Faults faults = new Faults();
+    private long pressed;
+
+    /**
+     * Opens a copy of a show and shows Live.
+     *
+     * @param folder where the program keeps its files
+     * @param wall the hour when it opens
+     */
+    ConsoleOnScreen(Path folder, Path show, Instant wall) throws Exception {
+        Path copy = folder.resolve(show.getFileName());
+        Files.copy(show, copy);
+        InstantSource hour = () -> wall.plusNanos(nanos.get() - beganNanos);
+        Folders folders =
+                new Folders(folder.resolve("settings"), folder.resolve("journals"), folder.resolve("demo.json"));
+        wiring = new ConsoleWiring(folders, new JournalMachine(nanos::get, hour, "this boot"));
+        wiring.open(copy, Opening.Devices.NONE);
+        frame = opened();
+        long untilNanos = System.nanoTime() + (long) (OPENS_WITHIN_S * NANOS_PER_S);
+        while (spoken("Messages").startsWith("Opening") && System.nanoTime() < untilNanos) {
+            Thread.onSpinWait();
+        }
+        press("F5");
+    }
+
+    private ConsoleFrame opened() throws Exception {
+        long untilNanos = System.nanoTime() + (long) (OPENS_WITHIN_S * NANOS_PER_S);
+        while (System.nanoTime() < untilNanos) {
+            ConsoleFrame shown = onScreen(() -> Stream.of(Frame.getFrames())
+                    .filter(f -> f instanceof ConsoleFrame && f.isShowing())
+                    .map(ConsoleFrame.class::cast)
+                    .findFirst()
+                    .orElse(null));
+            if (shown != null && wiring.opening().running() != null) {
+                return shown;
+            }
+            Thread.onSpinWait();
+        }
+        throw new AssertionError("no window with a show within " + OPENS_WITHIN_S + " s");
+    }
+
+    /** What the running show goes by. */
+    LoadedShow loaded() {
+        return running().loaded();
+    }
+
+    private RunningShow running() {
+        return Objects.requireNonNull(wiring.opening().running());
+    }
+
+    /** Seconds since the window opened. */
+    double nowS() {
+        return (nanos.get() - beganNanos) / NANOS_PER_S;
+    }
+
+    /** Lets time pass to this moment; everything in the program has seen it, and the screen shows it. */
+    void at(double seconds) throws Exception {
+        while (seconds - nowS() > STEP_S) {
+            move(nowS() + STEP_S);
+            running().wake();
+        }
+        move(seconds);
+        settle();
+    }
+
+    /** As {@link #at}, as if the machine had slept until then. */
+    void jump(double seconds) throws Exception {
+        move(seconds);
+        settle();
+    }
+
+    private void move(double seconds) {
+        assertThat(seconds).as("time goes on").isGreaterThanOrEqualTo(nowS() - 1e-6);
+        nanos.set(beganNanos + Math.round(seconds * NANOS_PER_S));
+    }
+
+    /** Presses a key and lets it go. */
+    void press(String key) throws Exception {
+        KeyStroke stroke = Objects.requireNonNull(KeyStroke.getKeyStroke(key), key);
+        char typed = key.length() == 1
+                ? Character.toLowerCase(key.charAt(0))
+                : key.equals("SPACE") ? ' ' : KeyEvent.CHAR_UNDEFINED;
+        pressed += 200;
+        onScreen(() -> {
+            Component focus = frame.getFocusOwner();
+            Component on = focus == null ? frame : focus;
+            post(on, KeyEvent.KEY_PRESSED, stroke.getKeyCode(), typed);
+            if (typed != KeyEvent.CHAR_UNDEFINED) {
+                post(on, KeyEvent.KEY_TYPED, KeyEvent.VK_UNDEFINED, typed);
+            }
+            post(on, KeyEvent.KEY_RELEASED, stroke.getKeyCode(), typed);
+            return null;
+        });
+        settle();
+    }
+
+    private void post(Component on, int id, int code, char typed) {
+        Toolkit.getDefaultToolkit().getSystemEventQueue().postEvent(new KeyEvent(on, id, pressed, 0, code, typed));
+    }
+
+    private void settle() throws Exception {
+        onScreen(() -> null);
+        // The clock stands still meanwhile, so no disk is slow.
+        running().desk().written().get();
+        running().wake();
+        frame.liveChanged();
+        onScreen(() -> null);
+    }
+
+    /** A receiver is plugged in. */
+    void plugIn() {
+        wiring.aircraft().stream("receiver", receiver);
+    }
+
+    /** The receiver sends this at a moment; it has been taken in, but the screen may not yet show it. */
+    void send(double seconds, byte[] sentences) throws Exception {
+        if (Math.floor(seconds) > Math.floor(nowS())) {
+            running().wake();
+        }
+        move(seconds);
+        receiver.send(sentences);
+        running().settle();
+    }
+
+    NowView now() throws Exception {
+        return (NowView) shown("Flying now");
+    }
+
+    SayView say() throws Exception {
+        return (SayView) shown("Say now");
+    }
+
+    NextView next() throws Exception {
+        return (NextView) shown("Next");
+    }
+
+    StripView strip() throws Exception {
+        return (StripView) shown("Strip");
+    }
+
+    /** Words of a row, as a screen reader says them. */
+    String spoken(String row) throws Exception {
+        return onScreen(() -> String.valueOf(row(row).getAccessibleContext().getAccessibleDescription()));
+    }
+
+    private Object shown(String row) throws Exception {
+        return Objects.requireNonNull(onScreen(() -> row(row).shown()));
+    }
+
+    /** The row of this name, which must be on the screen and not behind something. */
+    private Painted<?> row(String name) {
+        Component found = find(frame.getContentPane(), name);
+        assertThat(found).as(name).isInstanceOf(Painted.class);
+        Painted<?> row = (Painted<?>) Objects.requireNonNull(found);
+        assertThat(row.isShowing()).as(name + " is on the screen").isTrue();
+        return row;
+    }
+
+    /** True if a row of this name is on the screen. */
+    boolean shows(String name) throws Exception {
+        return onScreen(() -> {
+            Component found = find(frame.getContentPane(), name);
+            return found != null && found.isShowing();
+        });
+    }
+
+    private static @Nullable Component find(Container in, String name) {
+        for (Component each : in.getComponents()) {
+            if (each instanceof Painted<?>
+                    && name.equals(each.getAccessibleContext().getAccessibleName())) {
+                return each;
+            }
+            Component inside = each instanceof Container container ? find(container, name) : null;
+            if (inside != null) {
+                return inside;
+            }
+        }
+        return null;
+    }
+
+    private static <T extends @Nullable Object> T onScreen(Callable<T> asked) throws Exception {
+        FutureTask<T> task = new FutureTask<>(asked);
+        SwingUtilities.invokeLater(task);
+        return task.get();
+    }
+
+    @Override
+    public void close() throws InvocationTargetException {
+        receiver.close();
+        try {
+            wiring.quit();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("the program was not waited for", e);
+        } finally {
+            faults.close();
+        }
+        assertThat(faults.all()).as("what went wrong unseen").isEmpty();
+    }
+}

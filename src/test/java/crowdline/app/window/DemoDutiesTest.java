@@ -1,0 +1,74 @@
+package crowdline.app.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.app.shell.Folders;
+import crowdline.loaded.ActPlans;
+import crowdline.loaded.LoadedShow;
+import crowdline.loaded.ShowLoader;
+import crowdline.patter.Plan;
+import crowdline.show.Act;
+import crowdline.show.Figure;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.show.Variant;
+import crowdline.speech.pace.Pace;
+import crowdline.storage.file.ShowFileException;
+import crowdline.storage.show.CatalogueFile;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The plan of the second demo show, whose acts are short. */
+class DemoDutiesTest {
+    private static LoadedShow evening() throws ShowFileException {
+        return Objects.requireNonNull(new ShowLoader(
+                        CatalogueFile::shipped,
+                        () -> Pace.DEFAULT,
+                        Folders.here().passes())
+                .load(Path.of("demo-shows/wrackenholt-evening.json"), LoadedShow.FLIGHTS)
+                .loaded());
+    }
+
+    private static List<String> flownIds(Act act, Variant variant, RemarkKind kind) {
+        return Stream.concat(
+                        act.remarks().stream(),
+                        variant.order().stream()
+                                .flatMap(id -> act.figure(id).stream())
+                                .map(Figure::remarks)
+                                .flatMap(List::stream))
+                .filter(remark -> remark.kind() == kind)
+                .map(Remark::id)
+                .toList();
+    }
+
+    @Test
+    void everyDutyAndEveryCallHasItsPlaceInEveryVariant() throws ShowFileException {
+        LoadedShow loaded = evening();
+        for (Act act : loaded.show().acts()) {
+            for (Variant variant : act.variants()) {
+                Plan plan =
+                        ActPlans.of(loaded, List.of(act), any -> variant).get(0).plan();
+                List<String> wanted = Stream.concat(
+                                flownIds(act, variant, RemarkKind.DUTY).stream(),
+                                flownIds(act, variant, RemarkKind.CALL).stream())
+                        .toList();
+                assertThat(wanted)
+                        .as("%s, %s", act.id(), variant.name())
+                        .isNotEmpty()
+                        .allSatisfy(id -> assertThat(plan.find(id)).as(id).isPresent());
+            }
+        }
+    }
+
+    @Test
+    void theDutyOfTheShowIsSaidInTheFirstAct() throws ShowFileException {
+        LoadedShow loaded = evening();
+        List<ActPlans.Planned> plans =
+                ActPlans.of(loaded, loaded.show().acts(), act -> act.variants().get(0));
+        assertThat(plans.get(0).plan().find("show-rope")).isPresent();
+        assertThat(plans.get(1).plan().find("show-rope")).isEmpty();
+    }
+}

@@ -1,0 +1,79 @@
+package crowdline.console;
+
+import crowdline.console.debrief.DebriefDesk;
+import crowdline.console.keys.Command;
+import crowdline.console.live.LiveView;
+import crowdline.console.receiver.Receivers;
+import crowdline.console.theme.Appearance;
+import crowdline.console.walk.Walk;
+import crowdline.console.words.WordsHost;
+import crowdline.show.DayAir;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+
+/** A program with no show open that does nothing it is asked for. */
+class IdleHost implements Host {
+    @Override
+    public void command(Command command) {}
+
+    @Override
+    public void resume() {}
+
+    @Override
+    public @Nullable LiveView live() {
+        return null;
+    }
+
+    @Override
+    public @Nullable Walk walk() {
+        return null;
+    }
+
+    @Override
+    public @Nullable DebriefDesk debrief() {
+        return null;
+    }
+
+    @Override
+    public double nowS() {
+        return 0;
+    }
+
+    @Override
+    public WordsHost words() {
+        return new SilentWords();
+    }
+
+    @Override
+    public void open(Path file) {}
+
+    @Override
+    public void openDemo() {}
+
+    @Override
+    public DayAir air() {
+        return DayAir.STANDARD;
+    }
+
+    @Override
+    public void useAir(DayAir air, boolean toBeSaved) {}
+
+    @Override
+    public void findReceivers(Consumer<Receivers> found) {}
+
+    @Override
+    public void useReceiver(String where, double faster) {}
+
+    @Override
+    public List<Path> recent() {
+        return List.of();
+    }
+
+    @Override
+    public void keep(Appearance appearance) {}
+
+    @Override
+    public void quit() {}
+}

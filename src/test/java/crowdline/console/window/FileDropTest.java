@@ -1,0 +1,29 @@
+package crowdline.console.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class FileDropTest {
+    private final List<Path> opened = new ArrayList<>();
+    private final List<String> said = new ArrayList<>();
+    private final FileDrop drop = new FileDrop(opened::add, mark -> said.add(mark.word()));
+
+    @Test
+    void oneFileIsOpened() {
+        drop.take(List.of(new File("day.json")));
+        assertThat(opened).containsExactly(Path.of("day.json"));
+        assertThat(said).isEmpty();
+    }
+
+    @Test
+    void ofSeveralNoneIsOpenedAndThatIsSaid() {
+        drop.take(List.of(new File("day.json"), new File("other.json"), new File("map.png")));
+        assertThat(opened).isEmpty();
+        assertThat(said).containsExactly("3 files were dropped, and none was opened; drop one show file");
+    }
+}

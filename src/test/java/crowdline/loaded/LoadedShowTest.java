@@ -1,0 +1,160 @@
+package crowdline.loaded;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.app.window.LoadedPredictions;
+import crowdline.console.prepare.PrepareView;
+import crowdline.sheet.RunningSheet;
+import crowdline.show.Act;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.speech.pace.Pace;
+import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.ShowFile;
+import crowdline.timing.ActTimes;
+import crowdline.timing.FigureTime;
+import crowdline.timing.Pass;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** What is computed of a show when it is asked for, on the demo show. */
+class LoadedShowTest {
+    private LoadedShow loaded;
+    private Act act;
+    private Variant variant;
+
+    @BeforeEach
+    void load() throws Exception {
+        byte[] content = Files.readAllBytes(Path.of("demo-shows", "fenmarsh-air-day.json"));
+        Show show = ShowFile.soundBefore(content).orElseThrow();
+        loaded = new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, LoadedShow.FIRST_FLIGHTS);
+        act = show.acts().get(0);
+        variant = act.variants().get(0);
+    }
+
+    private Prediction prediction() {
+        return loaded.prediction(act.id(), variant.name()).orElseThrow();
+    }
+
+    @Test
+    void aDebriefDoesNotTakeItsOwnPassForThePlan() {
+        String figure = variant.order().get(1);
+        double predictedS = durationS(prediction().times(), figure);
+        Instant begun = Instant.parse("2030-06-01T12:00:00Z");
+        var timed = List.of(new Pass.TimedFigure(figure, 0, predictedS + 9));
+        loaded.learn(List.of(Pass.of("p", act.id(), variant.name(), Pass.How.LIVE, begun.plusSeconds(60), timed)));
+
+        assertThat(durationS(prediction().times(), figure)).isGreaterThan(predictedS + 1);
+        assertThat(planned(begun, figure)).isEqualTo(predictedS);
+        assertThat(planned(begun.plusSeconds(3600), figure)).isGreaterThan(predictedS + 1);
+    }
+
+    private double planned(Instant begun, String figure) {
+        return durationS(
+                loaded.debriefSources(begun, (a, v) -> List.of())
+                        .times(act.id(), variant.name())
+                        .orElseThrow(),
+                figure);
+    }
+
+    private static double durationS(ActTimes times, String figure) {
+        return times.figures().stream()
+                .filter(t -> t.figureId().equals(figure))
+                .findFirst()
+                .orElseThrow()
+                .durationS();
+    }
+
+    /** In Live, in the debrief, in the table and on paper: the same names, and none of them twice. */
+    @Test
+    void everyFigureOfAVariantHasANameOfItsOwnEverywhere() {
+        ShowWords words = loaded.words();
+        var debrief = loaded.debriefSources(Instant.parse("2030-06-01T12:00:00Z"), (a, v) -> List.of());
+        List<String> shown = variant.order().stream()
+                .map(id -> words.name(act, variant.name(), id))
+                .toList();
+
+        assertThat(shown).doesNotHaveDuplicates().contains("loop", "landing");
+        assertThat(shown).filteredOn(name -> name.startsWith("turning back, ")).hasSizeGreaterThan(1);
+        assertThat(LoadedPredictions.view(loaded, List.of())
+                        .acts()
+                        .get(0)
+                        .variants()
+                        .get(0)
+                        .figures())
+                .extracting(PrepareView.FigureView::name)
+                .isEqualTo(shown);
+        assertThat(variant.order().stream()
+                        .map(id -> debrief.name(act.id(), variant.name(), id))
+                        .toList())
+                .isEqualTo(shown);
+        List<String> paper = RunningSheet.lines(
+                loaded.show(),
+                act,
+                prediction().flight(),
+                prediction().bands(),
+                loaded.drifts(act, prediction().flight()),
+                prediction().learned(),
+                List.of());
+        assertThat(shown).allSatisfy(name -> assertThat(paper).anyMatch(line -> line.contains("  " + name + "  ")));
+    }
+
+    @Test
+    void aVariantIsPredictedOnce() {
+        assertThat(prediction()).isSameAs(prediction());
+    }
+
+    @Test
+    void whatTheShowDoesNotHaveIsNotPredicted() {
+        assertThat(loaded.prediction(act.id(), "no such variant")).isEmpty();
+        assertThat(loaded.prediction("no such act", variant.name())).isEmpty();
+        assertThat(loaded.prediction(null, null)).isEmpty();
+    }
+
+    @Test
+    void theClockGoesByTheSameDurationsAsThePlan() {
+        List<String> ids = variant.order();
+        var clock = loaded.durations().of(act.id(), variant.name(), ids);
+
+        List<FigureTime> planned = prediction().times().figures();
+
+        assertThat(planned).isNotEmpty();
+        for (FigureTime time : planned) {
+            assertThat(clock.secondsOf(ids.indexOf(time.figureId()))).isEqualTo(time.durationS());
+        }
+    }
+
+    @Test
+    void moreFlightsChangeTheBandsAndNotTheDurations() {
+        List<FigureTime> first = prediction().times().figures();
+
+        loaded.refine(2 * LoadedShow.FIRST_FLIGHTS);
+
+        List<FigureTime> refined = prediction().times().figures();
+        assertThat(refined).isNotEqualTo(first);
+        assertThat(refined)
+                .extracting(FigureTime::durationS)
+                .isEqualTo(first.stream().map(FigureTime::durationS).toList());
+    }
+
+    @Test
+    void anotherSpeakerTimesTheWordsAnewAndFliesNothingAnew() {
+        Pace slow = new Pace("slow", 0.3, 2 * Pace.DEFAULT.perLetterS(), 0.5, 1.38, 0.1);
+        String text = "Look up to the right.";
+        double usualS = loaded.spoken().apply(text).seconds();
+        Prediction flown = prediction();
+
+        LoadedShow again = loaded.atPace(slow);
+
+        assertThat(again.spoken().apply(text).seconds())
+                .isCloseTo(2 * usualS, org.assertj.core.api.Assertions.within(1e-9));
+        assertThat(again.prediction(act.id(), variant.name())).containsSame(flown);
+        assertThat(again.withWords(again.show()).pace()).isEqualTo(slow);
+        assertThat(again.inAir(again.show().air()).pace()).isEqualTo(slow);
+        assertThat(loaded.spoken().apply(text).seconds()).isEqualTo(usualS);
+    }
+}

@@ -1,0 +1,97 @@
+package crowdline.running;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.live.event.Source;
+import crowdline.live.state.Flown;
+import crowdline.live.state.FlownAct;
+import crowdline.loaded.PassIds;
+import crowdline.storage.file.ShowFileException;
+import crowdline.storage.passes.PassesFile;
+import crowdline.timing.Pass;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class LivePassesTest {
+    private static final Instant ZERO = Instant.parse("2030-06-01T12:00:00Z");
+
+    @TempDir
+    private Path folder;
+
+    private final PassIds ids =
+            new PassIds(Clock.fixed(ZERO.plusSeconds(900), ZoneOffset.UTC), new AtomicInteger()::incrementAndGet);
+
+    private PassesFile file() {
+        return new PassesFile(folder.resolve("day.json"), folder.resolve("state"));
+    }
+
+    private List<Pass> passes() throws ShowFileException {
+        return file().read().passes();
+    }
+
+    private static FlownAct act(double endedAtS, Source mark) {
+        return new FlownAct(
+                "dawn",
+                "full",
+                List.of("a", "b"),
+                List.of("a", "b"),
+                100,
+                endedAtS,
+                List.of(),
+                List.of(new Flown("a", 100, 0, 112.0, Source.HAND), new Flown("b", 112, 0, endedAtS, mark)));
+    }
+
+    @Test
+    void actThatIsOverIsKeptOnce() throws Exception {
+        LivePasses live = new LivePasses(file(), ids);
+        assertThat(live.isNews(List.of())).isFalse();
+        assertThat(live.isNews(List.of(act(130, Source.HAND)))).isTrue();
+        assertThat(live.isNews(List.of(act(130, Source.HAND)))).isFalse();
+        assertThat(live.keep(List.of(act(130, Source.HAND)), ZERO)).isEmpty();
+        live.keep(List.of(act(130, Source.HAND)), ZERO);
+        assertThat(passes()).hasSize(1);
+        Pass pass = passes().get(0);
+        assertThat(pass.how()).isEqualTo(Pass.How.LIVE);
+        assertThat(pass.begunAt()).isEqualTo(ZERO.plusSeconds(100));
+        assertThat(pass.figures()).containsExactly(new Pass.TimedFigure("a", 0, 12), new Pass.TimedFigure("b", 12, 30));
+    }
+
+    @Test
+    void showThatGoesOnAfterItWasKilledKeepsItOnce() throws Exception {
+        new LivePasses(file(), ids).keep(List.of(act(130, Source.HAND)), ZERO);
+        new LivePasses(file(), ids).keep(List.of(act(130, Source.HAND)), ZERO.plusMillis(3));
+        assertThat(passes()).hasSize(1);
+    }
+
+    @Test
+    void endThatWasTakenBackCountsNoMoreAndStaysInTheFile() throws Exception {
+        LivePasses live = new LivePasses(file(), ids);
+        live.keep(List.of(act(125, Source.HAND)), ZERO);
+        live.keep(List.of(act(131, Source.HAND)), ZERO);
+        assertThat(passes()).hasSize(2);
+        assertThat(passes().get(0).counts()).isFalse();
+        assertThat(passes().get(0).note()).isEqualTo("its end was taken back");
+        assertThat(passes().get(1).counts()).isTrue();
+    }
+
+    @Test
+    void actThatTheClockMovedLeavesNoPass() throws Exception {
+        FlownAct byClock = new FlownAct(
+                "dawn",
+                "full",
+                List.of("a", "b"),
+                List.of("a", "b"),
+                100,
+                130,
+                List.of(),
+                List.of(new Flown("a", 100, 0, 112.0, Source.HAND), new Flown("b", 112, 0, 130.0, Source.CLOCK)));
+        new LivePasses(file(), ids).keep(List.of(byClock), ZERO);
+        assertThat(passes()).isEmpty();
+    }
+}

@@ -1,0 +1,118 @@
+package crowdline.speech.pace;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+
+/** Certified values: NIST Statistical Reference Datasets, linear regression (Norris, NoInt1, NoInt2, Longley). */
+class LeastSquaresTest {
+
+    /** Norris.dat, y and x. */
+    private static final double[][] NORRIS = {
+        {0.1, 0.2}, {338.8, 337.4}, {118.1, 118.2}, {888.0, 884.6}, {9.2, 10.1}, {228.1, 226.5},
+        {668.5, 666.3}, {998.5, 996.3}, {449.1, 448.6}, {778.9, 777.0}, {559.2, 558.2}, {0.3, 0.4},
+        {0.1, 0.6}, {778.1, 775.5}, {668.8, 666.9}, {339.3, 338.0}, {448.9, 447.5}, {10.8, 11.6},
+        {557.7, 556.0}, {228.3, 228.1}, {998.0, 995.8}, {888.8, 887.6}, {119.6, 120.2}, {0.3, 0.3},
+        {0.6, 0.3}, {557.6, 556.8}, {339.3, 339.1}, {888.0, 887.2}, {998.5, 999.0}, {778.9, 779.0},
+        {10.2, 11.1}, {117.6, 118.3}, {228.9, 229.2}, {668.4, 669.1}, {449.2, 448.9}, {0.2, 0.5}
+    };
+
+    /** Longley.dat, y and six x (typed from memory; the certified values below would not come out of a wrong digit). */
+    private static final double[][] LONGLEY = {
+        {60323, 83.0, 234289, 2356, 1590, 107608, 1947},
+        {61122, 88.5, 259426, 2325, 1456, 108632, 1948},
+        {60171, 88.2, 258054, 3682, 1616, 109773, 1949},
+        {61187, 89.5, 284599, 3351, 1650, 110929, 1950},
+        {63221, 96.2, 328975, 2099, 3099, 112075, 1951},
+        {63639, 98.1, 346999, 1932, 3594, 113270, 1952},
+        {64989, 99.0, 365385, 1870, 3547, 115094, 1953},
+        {63761, 100.0, 363112, 3578, 3350, 116219, 1954},
+        {66019, 101.2, 397469, 2904, 3048, 117388, 1955},
+        {67857, 104.6, 419180, 2822, 2857, 118734, 1956},
+        {68169, 108.4, 442769, 2936, 2798, 120445, 1957},
+        {66513, 110.8, 444546, 4681, 2637, 121950, 1958},
+        {68655, 112.6, 482704, 3813, 2552, 123366, 1959},
+        {69564, 114.2, 502601, 3931, 2514, 125368, 1960},
+        {69331, 115.7, 518173, 4806, 2572, 127852, 1961},
+        {70551, 116.9, 554894, 4007, 2827, 130081, 1962}
+    };
+
+    private static LeastSquares withIntercept(double[][] data) {
+        double[][] rows = Arrays.stream(data)
+                .map(d -> {
+                    double[] row = d.clone();
+                    row[0] = 1;
+                    return row;
+                })
+                .toArray(double[][]::new);
+        return LeastSquares.solve(
+                rows, Arrays.stream(data).mapToDouble(d -> d[0]).toArray());
+    }
+
+    private static Offset<Double> relative(double certified, double share) {
+        return within(Math.abs(certified) * share);
+    }
+
+    @Test
+    void norrisAsCertified() {
+        LeastSquares fit = withIntercept(NORRIS);
+        assertThat(fit.coefficient(0)).isCloseTo(-0.262323073774029, within(1e-11));
+        assertThat(fit.coefficient(1)).isCloseTo(1.00211681802045, within(1e-13));
+        assertThat(fit.squaredError() / 34).isCloseTo(0.782864662630069, within(1e-11));
+    }
+
+    @Test
+    void firstNoInterceptSetAsCertified() {
+        double[][] rows = new double[11][1];
+        double[] targets = new double[11];
+        for (int i = 0; i < 11; i++) {
+            rows[i][0] = 60 + i;
+            targets[i] = 130 + i;
+        }
+        LeastSquares fit = LeastSquares.solve(rows, targets);
+        assertThat(fit.coefficient(0)).isCloseTo(2.07438016528926, within(1e-13));
+        assertThat(fit.squaredError() / 10).isCloseTo(12.7272727272727, within(1e-11));
+    }
+
+    @Test
+    void secondNoInterceptSetAsCertified() {
+        LeastSquares fit = LeastSquares.solve(new double[][] {{4}, {5}, {6}}, new double[] {3, 4, 4});
+        assertThat(fit.coefficient(0)).isCloseTo(0.727272727272727, within(1e-14));
+        assertThat(fit.squaredError()).isCloseTo(0.272727272727273, within(1e-14));
+    }
+
+    @Test
+    void longleyAsCertifiedInSpiteOfItsNearCollinearColumns() {
+        LeastSquares fit = withIntercept(LONGLEY);
+        double[] certified = {
+            -3482258.63459582,
+            15.0618722713733,
+            -0.358191792925910e-01,
+            -2.02022980381683,
+            -1.03322686717359,
+            -0.511041056535807e-01,
+            1829.15146461355
+        };
+        for (int i = 0; i < certified.length; i++) {
+            assertThat(fit.coefficient(i)).isCloseTo(certified[i], relative(certified[i], 1e-7));
+        }
+    }
+
+    @Test
+    void columnsThatRepeatAnotherAreNotSeparable() {
+        LeastSquares fit = LeastSquares.solve(
+                new double[][] {{1, 2, 4}, {1, 3, 6}, {1, 5, 10}, {1, 9, 18}}, new double[] {1, 2, 3, 4});
+        assertThat(fit.separable()).isFalse();
+    }
+
+    @Test
+    void fewerRowsThanColumnsAreRefused() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> LeastSquares.solve(new double[][] {{1, 2}}, new double[] {1}))
+                .withMessageContaining("1 rows");
+    }
+}

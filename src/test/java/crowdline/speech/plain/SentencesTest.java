@@ -1,0 +1,44 @@
+package crowdline.speech.plain;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SentencesTest {
+
+    private static final Sentences SENTENCES = new Sentences();
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            The engine makes 180 hp. It is flown by one pilot. | 2
+            Watch the top of the loop, e.g. the float. Then down! | 2
+            It carries 1.5 tonnes at 3 p.m. today. | 1
+            Approx. 200 m.p.h. at the bottom. | 1
+            No. 3 joins the others. | 1
+            She pulls 6.5 g... and holds it. | 1
+            Mr. Quillan flies at 3 p.m. The crowd waits. | 2
+            "Look up!" she says. It rolls. | 2
+            Flown by Dr. Quillan. | 1
+            No full stop | 1
+            ... | 0
+            '' | 0
+            """)
+    void sentencesAreCountedAsAReaderWould(String text, int count) {
+        assertThat(SENTENCES.in(text)).hasSize(count);
+    }
+
+    @Test
+    void spansPointIntoTheText() {
+        String text = "  Up. \n Over and down!  ";
+        assertThat(SENTENCES.in(text).stream().map(s -> s.in(text))).containsExactly("Up.", "Over and down!");
+    }
+
+    @Test
+    void wordsStayWhole() {
+        String text = "A well-judged, half-and-half turn: don't blink at 1.5 g!";
+        assertThat(SENTENCES.wordsIn(text).stream().map(s -> s.in(text)))
+                .containsExactly("A", "well-judged", "half-and-half", "turn", "don't", "blink", "at", "1.5", "g");
+    }
+}

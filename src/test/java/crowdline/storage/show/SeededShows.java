@@ -1,0 +1,300 @@
+package crowdline.storage.show;
+
+import crowdline.show.Act;
+import crowdline.show.Airframe;
+import crowdline.show.CatalogueEntry;
+import crowdline.show.DayAir;
+import crowdline.show.Element;
+import crowdline.show.Figure;
+import crowdline.show.Incident;
+import crowdline.show.Performer;
+import crowdline.show.Placing;
+import crowdline.show.Quiet;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.show.Venue;
+import crowdline.show.WindAt;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.function.IntFunction;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** Shows of every shape that can be written, from a seed. */
+final class SeededShows {
+    private static final List<String> TEXTS = List.of(
+            "Here it comes.",
+            "“Café” & <b>µ</b> \\ \"quoted\"",
+            "line\nbreak\ttab",
+            "😀 ünïcode",
+            "\u0001 control",
+            "0");
+
+    private final SplittableRandom random;
+    private int ids;
+
+    private SeededShows(long seed) {
+        random = new SplittableRandom(seed);
+    }
+
+    static Show show(long seed) {
+        return new SeededShows(seed).show();
+    }
+
+    private Show show() {
+        return new Show(
+                text(),
+                LocalDate.of(2027, 1, 1).plusDays(random.nextInt(1000)),
+                venue(),
+                chance() ? DayAir.STANDARD : air(),
+                some(i -> airframe()),
+                some(i -> performer()),
+                some(i -> act()),
+                some(i -> remark()),
+                some(i -> entry()),
+                chance() ? Map.of() : Map.of("Quillan", text(), text(), text()),
+                chance() ? null : incident());
+    }
+
+    private Venue venue() {
+        Venue.Limits limits = new Venue.Limits(
+                or(() -> within(0, 900)),
+                or(() -> within(1000, 9000)),
+                or(() -> within(1, 3000)),
+                or(() -> within(1, 3000)));
+        return new Venue(
+                text(),
+                within(-90, 90),
+                within(-180, 180),
+                within(-1500, 15000),
+                within(0, 360),
+                within(0, 500),
+                ZoneId.of(chance() ? "Europe/London" : "Pacific/Auckland"),
+                chance() ? Venue.Limits.NONE : limits);
+    }
+
+    private DayAir air() {
+        List<WindAt> windsAloft = chance()
+                ? List.of()
+                : List.of(windAt(within(34, 2000)), windAt(within(2001, 9000)), windAt(within(9001, 20000)));
+        return new DayAir(
+                within(850, 1100),
+                within(-60, 60),
+                within(0, 360),
+                within(0, 100),
+                windsAloft,
+                or(() -> within(0, 20000)));
+    }
+
+    private WindAt windAt(double heightFt) {
+        return new WindAt(heightFt, within(0, 360), within(0, 200));
+    }
+
+    private Airframe airframe() {
+        boolean glider = chance();
+        return new Airframe(
+                id(),
+                text(),
+                glider,
+                within(20, 700_000),
+                within(1, 2_000),
+                within(1, 150),
+                within(1, 120),
+                glider ? 0 : within(0.1, 50_000),
+                glider ? 0 : within(0.1, 15),
+                glider ? 0 : within(0.1, 20_000),
+                pick(Airframe.PropellerTurns.values()),
+                within(0.001, 1),
+                within(0.001, 2),
+                within(0.1, 10),
+                within(0.1, 10),
+                within(1, 2_000),
+                within(1, 2_000),
+                within(1, 3_000),
+                within(1, 3_000),
+                within(1, 20_000),
+                within(0.1, 60),
+                within(1, 3_000),
+                within(1, 20),
+                within(-20, 0),
+                within(10, 2_000));
+    }
+
+    private Performer performer() {
+        return new Performer(id(), text(), or(this::text), some(i -> new Performer.SourcedFact(text(), text())));
+    }
+
+    private Act act() {
+        List<Figure> figures = some(i -> figure());
+        List<Variant> variants = new ArrayList<>(some(i -> new Variant(
+                id(),
+                or(() -> within(0, 9000)),
+                figures.stream().map(Figure::id).toList())));
+        variants.add(new Variant("flat", null, List.of()));
+        return new Act(
+                id(),
+                text(),
+                id(),
+                id(),
+                LocalTime.of(random.nextInt(24), random.nextInt(60)),
+                within(0.01, 1_440),
+                placing(),
+                figures,
+                variants,
+                some(i -> remark()));
+    }
+
+    private Figure figure() {
+        return new Figure(
+                id(),
+                "loop",
+                or(this::text),
+                or(this::text),
+                or(() -> some(i -> element())),
+                or(() -> within(0.01, 7_200)),
+                or(this::placing),
+                or(() -> within(1, 2_000)),
+                some(i -> new Quiet(within(0, 5), or(() -> within(6, 9)), or(this::text))),
+                some(i -> remark()));
+    }
+
+    private Placing placing() {
+        return new Placing(
+                along(), along(), within(-1_000, 60_000), within(0.1, 2_000), pick(Placing.Heading.values()));
+    }
+
+    private Remark remark() {
+        return new Remark(
+                id(),
+                pick(RemarkKind.values()),
+                text(),
+                or(this::text),
+                or(() -> within(-20, 0)),
+                or(() -> within(1, 20)),
+                chance() ? 1 : within(0.001, 1_000),
+                chance());
+    }
+
+    private CatalogueEntry entry() {
+        return new CatalogueEntry(
+                id(),
+                some(i -> text()),
+                text(),
+                text(),
+                text(),
+                chance() ? "" : text(),
+                text(),
+                text(),
+                text(),
+                text(),
+                or(() -> within(1, 2_000)),
+                some(i -> element()));
+    }
+
+    private Incident incident() {
+        List<String> words = new ArrayList<>(some(i -> text()));
+        words.add(text());
+        return new Incident(or(this::text), some(i -> text()), words, some(i -> new Incident.Contact(text(), text())));
+    }
+
+    private Element element() {
+        double power = chance() ? 1 : chance() ? 0 : within(0, 1);
+        Element.Side side = pick(Element.Side.values());
+        return switch (random.nextInt(12)) {
+            case 0 -> new Element.Line(pick(Element.Until.values()), within(0, 600), power);
+            case 1 -> arc(power);
+            case 2 ->
+                new Element.Roll(
+                        pick(Element.RollStyle.values()),
+                        side,
+                        within(0.1, 36_000),
+                        within(0.05, 600),
+                        2 + random.nextInt(7),
+                        chance() ? 0.5 : within(0, 2),
+                        power);
+            case 3 -> new Element.Flick(pick(Element.FlickKind.values()), side, within(0.1, 100), power);
+            case 4 -> new Element.Spin(pick(Element.SpinKind.values()), side, within(0.1, 100), power);
+            case 5 -> new Element.Pivot(side, power);
+            case 6 -> new Element.Slide(pick(Element.SlideKind.values()), power);
+            case 7 -> new Element.HoverRoll(within(0.05, 600), power);
+            case 8 -> new Element.Tumble(side, within(0.1, 100), power);
+            case 9 ->
+                new Element.Turn(
+                        side,
+                        within(0.1, 36_000),
+                        within(1, 89),
+                        chance() ? 0 : within(0, 85),
+                        chance() ? 0 : within(-9, 9),
+                        power);
+            case 10 ->
+                new Element.Reposition(
+                        along(), within(-1_000, 60_000), within(0.1, 2_000), chance() ? 45 : within(10, 80), power);
+            default -> new Element.Roll(Element.RollStyle.AILERON, side, 360, null, 0, 0.5, power);
+        };
+    }
+
+    private Element arc(double power) {
+        Element.Size size = pick(Element.Size.values());
+        double value = size == Element.Size.TIGHTEST
+                ? 0
+                : size == Element.Size.RADIUS_M ? within(1, 100_000) : within(-30, 30);
+        boolean through = chance();
+        return new Element.Arc(
+                pick(Element.Way.values()),
+                through ? within(0, 3600) : null,
+                through ? null : within(-90, 90),
+                size,
+                value,
+                power);
+    }
+
+    private boolean chance() {
+        return random.nextBoolean();
+    }
+
+    private <T> T pick(T[] values) {
+        return values[random.nextInt(values.length)];
+    }
+
+    private <T> @Nullable T or(Supplier<T> maker) {
+        return chance() ? null : maker.get();
+    }
+
+    private <T> List<T> some(IntFunction<T> maker) {
+        List<T> made = new ArrayList<>();
+        int count = random.nextInt(4);
+        for (int i = 0; i < count; i++) {
+            made.add(maker.apply(i));
+        }
+        return made;
+    }
+
+    private String id() {
+        return "id-" + ids++;
+    }
+
+    private String text() {
+        return TEXTS.get(random.nextInt(TEXTS.size())) + " " + ids++;
+    }
+
+    private double within(double least, double most) {
+        return switch (random.nextInt(4)) {
+            case 0 -> least;
+            case 1 -> most;
+            case 2 ->
+                Math.max(least, Math.rint(random.nextDouble(least, most)) + 0.0); // not -0.0, which is written as 0
+            default -> random.nextDouble(least, most);
+        };
+    }
+
+    private double along() {
+        return within(-100_000, 100_000);
+    }
+}
