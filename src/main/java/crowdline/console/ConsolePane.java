@@ -170,7 +170,11 @@ public final class ConsolePane extends JPanel {
         showLive(view, view == null ? null : view.incident());
     }
 
-    /** @param incident the incident page, which stands in place of the moment, or null */
+    /**
+     * Shows a moment of Live, or the incident page in its place.
+     *
+     * @param incident the incident page, which stands in place of the moment, or null
+     */
     public void showLive(@Nullable LiveView view, @Nullable IncidentView incident) {
         live.show(view, incident);
         foot.warn(view == null ? List.of() : view.warnings());

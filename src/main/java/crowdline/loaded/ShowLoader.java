@@ -84,7 +84,11 @@ public final class ShowLoader {
         }
     }
 
-    /** @param flights varied flights behind each band, 1 or more */
+    /**
+     * Reads a show file and loads the show in it if nothing stands in its way.
+     *
+     * @param flights varied flights behind each band, 1 or more
+     */
     public Result load(Path file, int flights) throws ShowFileException {
         return load(file, ShowFile.bytes(file), known -> new LoadedShow(known, catalogue.get(), pace.get(), flights));
     }

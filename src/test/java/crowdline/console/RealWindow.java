@@ -295,7 +295,7 @@ public final class RealWindow implements AutoCloseable {
             return releases.get();
         }
 
-        public void begin() {
+        void begin() {
             onEventThread(() -> {
                 startNs = 0;
                 endNs = 0;

@@ -18,7 +18,11 @@ public final class FlownLog {
 
     private FlownLog() {}
 
-    /** @param every samples of a tenth of a second from one reading to the next */
+    /**
+     * A log of a flight.
+     *
+     * @param every samples of a tenth of a second from one reading to the next
+     */
     public static byte[] nmea(Flight flight, Venue venue, int every, double noiseM, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         StringBuilder log = new StringBuilder();

@@ -10,7 +10,11 @@ import java.util.List;
 public final class Exports {
     private Exports() {}
 
-    /** @throws ShowFileException if it cannot be written, with one sentence for the user; the file is then as it was */
+    /**
+     * Writes lines into a file of the user's.
+     *
+     * @throws ShowFileException if it cannot be written, with one sentence for the user; the file is then as it was
+     */
     public static void write(Path file, List<String> lines) throws ShowFileException {
         new AtomicFile().write(file, (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));
     }

@@ -105,7 +105,11 @@ public final class FootLine {
         show();
     }
 
-    /** @param name whose pace the times are for; empty for the default's */
+    /**
+     * Says whose pace the times are for.
+     *
+     * @param name whose pace the times are for; empty for the default's
+     */
     public void showSpeaker(String name) {
         speaker = name;
         show();

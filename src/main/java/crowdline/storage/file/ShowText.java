@@ -33,7 +33,11 @@ public record ShowText(String text, @Nullable Fault fault) {
     /** Why bytes are not text. */
     public record Fault(String message, Where where) {}
 
-    /** @throws ShowFileException if there is no such file, it is a folder, a pipe or a device, it may not be read, or it is too large */
+    /**
+     * Reads a file's bytes.
+     *
+     * @throws ShowFileException if there is no such file, it is a folder, a pipe or a device, it may not be read, or it is too large
+     */
     public static byte[] bytes(Path file) throws ShowFileException {
         return bytes(file, MOST_BYTES);
     }
