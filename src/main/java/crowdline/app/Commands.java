@@ -14,10 +14,10 @@ import crowdline.app.command.SpeakCommand;
 import crowdline.app.demo.PicturesCommand;
 import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Folders;
-import crowdline.app.shell.Opening;
 import crowdline.app.shell.PedalPort;
 import crowdline.app.shell.Terminal;
 import crowdline.app.shell.VersionLine;
+import crowdline.app.shell.WindowOpener;
 import crowdline.loaded.PassIds;
 import crowdline.show.Nearest;
 import crowdline.storage.file.ShowFileException;
@@ -55,7 +55,7 @@ final class Commands implements Callable<Integer> {
     private static final Logger LOG = System.getLogger(Commands.class.getName());
 
     private final Terminal terminal;
-    private final Opening opening;
+    private final WindowOpener opening;
 
     @Spec
     private @Nullable CommandSpec spec;
@@ -86,13 +86,13 @@ final class Commands implements Callable<Integer> {
                     "The serial port of a foot switch, and its speed if that is not 9,600 baud. It is remembered; Ctrl+B in the window sets what it does.")
     private @Nullable String pedal;
 
-    private Commands(Terminal terminal, Opening opening) {
+    private Commands(Terminal terminal, WindowOpener opening) {
         this.terminal = terminal;
         this.opening = opening;
     }
 
     /** Every command, in the order help lists them. A new one is added here and nowhere else. */
-    private static List<Object> all(Terminal terminal, Opening opening) {
+    private static List<Object> all(Terminal terminal, WindowOpener opening) {
         return List.of(
                 new CheckCommand(terminal),
                 new PredictCommand(terminal),
@@ -114,7 +114,7 @@ final class Commands implements Callable<Integer> {
     }
 
     /** Runs a command line and answers its exit code. */
-    static int run(String[] args, Terminal terminal, Opening opening) {
+    static int run(String[] args, Terminal terminal, WindowOpener opening) {
         Commands root = new Commands(terminal, opening);
         CommandLine line = new CommandLine(root);
         all(terminal, opening).forEach(line::addSubcommand);
@@ -147,7 +147,7 @@ final class Commands implements Callable<Integer> {
                 return ExitCode.UNUSABLE;
             }
             return opening.open(
-                    named == null ? null : Path.of(named), new Opening.Devices(receiver, faster, at), terminal);
+                    named == null ? null : Path.of(named), new WindowOpener.Devices(receiver, faster, at), terminal);
         }
         String hint = spec == null ? "" : Nearest.hint(named, spec.subcommands().keySet());
         terminal.complain("there is no file or command " + named

@@ -1,9 +1,9 @@
 package crowdline.app;
 
 import crowdline.app.shell.Folders;
-import crowdline.app.shell.Opening;
 import crowdline.app.shell.Terminal;
-import crowdline.app.window.ConsoleOpening;
+import crowdline.app.shell.WindowOpener;
+import crowdline.app.window.ConsoleOpener;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -14,14 +14,14 @@ public final class Main {
 
     /** Runs the program; see {@code crowdline --help}. */
     public static void main(String[] args) {
-        int code = run(args, new Terminal(System.out, System.err), new ConsoleOpening(Folders.here()));
-        if (code != Opening.STAYS_OPEN) {
+        int code = run(args, new Terminal(System.out, System.err), new ConsoleOpener(Folders.here()));
+        if (code != WindowOpener.STAYS_OPEN) {
             System.exit(code);
         }
     }
 
     /** Without commands and options the window opens at once, and the command parser is never loaded. */
-    public static int run(String[] args, Terminal terminal, Opening opening) {
+    public static int run(String[] args, Terminal terminal, WindowOpener opening) {
         if (args.length == 0) {
             return opening.open(null, terminal);
         }

@@ -14,7 +14,7 @@ import crowdline.console.live.LiveView;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.pedals.PedalCommands;
 import crowdline.console.place.EmptyShow;
-import crowdline.console.place.Later;
+import crowdline.console.place.LazyCard;
 import crowdline.console.place.Place;
 import crowdline.console.place.PlaceOrEmpty;
 import crowdline.console.prepare.PreparePanel;
@@ -49,13 +49,13 @@ public final class ConsolePane extends JPanel {
     private final CardLayout cards = new CardLayout();
     private final JPanel stage = new JPanel(cards);
     private final LivePlace live;
-    private final Later<PrepareView, PreparePanel> prepare;
+    private final LazyCard<PrepareView, PreparePanel> prepare;
     private final WordsPanel words;
-    private final Later<EmptyShow.Shown, EmptyShow> empty;
+    private final LazyCard<EmptyShow.Shown, EmptyShow> empty;
     private final WalkPlace walk;
     private final PlaceOrEmpty<DebriefView, DebriefPanel> debrief;
-    private final Later<GlossaryView, GlossaryPanel> glossary;
-    private final Later<KeysOverlay.Sheet, KeysOverlay> keys;
+    private final LazyCard<GlossaryView, GlossaryPanel> glossary;
+    private final LazyCard<KeysOverlay.Sheet, KeysOverlay> keys;
     private final FootLine foot;
     private final transient CommandActions actions;
     private Place place = Place.PREPARE;
@@ -72,20 +72,20 @@ public final class ConsolePane extends JPanel {
         this.actions = actions;
         Action open = actions.of(Command.OPEN);
         live = new LivePlace(appearance, open, demo);
-        prepare =
-                new Later<>(appearance, a -> new PreparePanel(a, () -> passes), PreparePanel::show, PreparePanel::wear);
+        prepare = new LazyCard<>(
+                appearance, a -> new PreparePanel(a, () -> passes), PreparePanel::show, PreparePanel::wear);
         words = new WordsPanel(appearance);
         words.onChange(this::allow);
-        empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), EmptyShow::show, EmptyShow::wear);
+        empty = new LazyCard<>(appearance, a -> new EmptyShow(a, open, demo), EmptyShow::show, EmptyShow::wear);
         walk = new WalkPlace(appearance, open, demo);
         debrief = new PlaceOrEmpty<>(
                 "Debrief",
                 appearance,
-                new Later<>(appearance, DebriefPanel::new, DebriefPanel::show, DebriefPanel::wear),
+                new LazyCard<>(appearance, DebriefPanel::new, DebriefPanel::show, DebriefPanel::wear),
                 open,
                 demo);
-        glossary = new Later<>(appearance, GlossaryPanel::new, GlossaryPanel::show, GlossaryPanel::wear);
-        keys = new Later<>(appearance, KeysOverlay::new, KeysOverlay::show, (k, a) -> k.wear(a, keysScale()));
+        glossary = new LazyCard<>(appearance, GlossaryPanel::new, GlossaryPanel::show, GlossaryPanel::wear);
+        keys = new LazyCard<>(appearance, KeysOverlay::new, KeysOverlay::show, (k, a) -> k.wear(a, keysScale()));
         foot = new FootLine(appearance, actions.of(Command.INCIDENT), this::inLive, this::inIncident);
         stage.add(prepare, Place.PREPARE.name());
         stage.add(words, Place.WORDS.name());

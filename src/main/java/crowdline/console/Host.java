@@ -1,9 +1,9 @@
 package crowdline.console;
 
-import crowdline.console.debrief.DebriefDesk;
+import crowdline.console.debrief.DebriefHost;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
-import crowdline.console.live.IncidentWords;
+import crowdline.console.live.IncidentPresenter;
 import crowdline.console.live.LiveView;
 import crowdline.console.pace.IdlePaceHost;
 import crowdline.console.pace.PaceHost;
@@ -35,7 +35,7 @@ public interface Host {
      * @param openS how long ago the page was called for, seconds
      */
     default IncidentView incident(double openS) {
-        return IncidentWords.withoutShow();
+        return IncidentPresenter.withoutShow();
     }
 
     /** The commentator has typed the word that leaves the incident page. */
@@ -51,7 +51,7 @@ public interface Host {
 
     /** What was flown and said in the running show, or null if no show is open. */
     @Nullable
-    DebriefDesk debrief();
+    DebriefHost debrief();
 
     /** Seconds on a clock that never goes back, for what plays on the screen. */
     double nowS();

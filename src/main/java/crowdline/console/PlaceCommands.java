@@ -1,6 +1,6 @@
 package crowdline.console;
 
-import crowdline.console.debrief.DebriefDesk;
+import crowdline.console.debrief.DebriefHost;
 import crowdline.console.debrief.DebriefPanel;
 import crowdline.console.glossary.GlossaryPanel;
 import crowdline.console.keys.Command;
@@ -46,7 +46,7 @@ final class PlaceCommands {
             Walk walk = host.walk();
             pane.showWalk(walk == null ? null : walk.view(host.nowS()));
         } else if (pane.place() == Place.DEBRIEF) {
-            DebriefDesk debrief = host.debrief();
+            DebriefHost debrief = host.debrief();
             pane.showDebrief(debrief == null ? null : debrief.view());
         }
     }
@@ -67,14 +67,14 @@ final class PlaceCommands {
     }
 
     void debrief(Command command) {
-        DebriefDesk desk = host.debrief();
+        DebriefHost desk = host.debrief();
         if (desk == null) {
             return;
         }
         pane.debrief().ifShown(panel -> debrief(command, desk, panel));
     }
 
-    private void debrief(Command command, DebriefDesk desk, DebriefPanel panel) {
+    private void debrief(Command command, DebriefHost desk, DebriefPanel panel) {
         switch (command) {
             case LATER_RUN -> panel.step(1);
             case EARLIER_RUN -> panel.step(-1);

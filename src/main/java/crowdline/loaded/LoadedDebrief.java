@@ -15,7 +15,7 @@ import java.util.function.BiFunction;
  * @param begun when the session began: a pass of its own does not tell what was planned for it
  * @param kept the passes of an act and variant
  */
-record LoadedDebrief(LoadedShow loaded, ShowWords words, Instant begun, BiFunction<String, String, List<Pass>> kept)
+record LoadedDebrief(LoadedShow loaded, ShowLookup words, Instant begun, BiFunction<String, String, List<Pass>> kept)
         implements DebriefSources {
     @Override
     public Optional<ActTimes> times(String actId, String variant) {

@@ -185,7 +185,7 @@ public final class LoadedShow {
                                 new Predictor(show, catalogue, act, v),
                                 flights,
                                 this::passes,
-                                flight -> Looks.of(show, act, flight),
+                                flight -> WhereToLook.of(show, act, flight),
                                 show.venue().crowdToLineM())));
     }
 
@@ -196,8 +196,8 @@ public final class LoadedShow {
         return Drift.between(flight, new Predictor(show, catalogue, act, variant, still).predict());
     }
 
-    public ShowWords words() {
-        return new ShowWords(
+    public ShowLookup words() {
+        return new ShowLookup(
                 show,
                 catalogue,
                 spoken,

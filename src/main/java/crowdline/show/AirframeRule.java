@@ -5,7 +5,7 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /** The numbers of an airframe go together, and with the speeds it is asked to fly. */
-final class AirframeRule implements Rule {
+final class AirframeRule implements ShowRule {
     /** Above this an aircraft flies: below it may be rolling or climbing away. Feet. */
     private static final double FLYING_FT = 100;
     /** How far below the stalling speed counts: a wing in ground effect or a light load is no slip. */

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Every figure is known by name, and its length can be told. */
-final class FigureRule implements Rule {
+final class FigureRule implements ShowRule {
     @Override
     public void check(Show show, Catalogue catalogue, Consumer<Finding> findings) {
         for (int a = 0; a < show.acts().size(); a++) {

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.function.Consumer;
 
 /** No two of the show's own catalogue entries claim the same name. */
-final class GlossaryRule implements Rule {
+final class GlossaryRule implements ShowRule {
     @Override
     public void check(Show show, Catalogue catalogue, Consumer<Finding> findings) {
         Map<String, Integer> claimed = new HashMap<>();

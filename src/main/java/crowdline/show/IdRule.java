@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.function.Consumer;
 
 /** Ids must be used once, as what refers to them could mean either. */
-final class IdRule implements Rule {
+final class IdRule implements ShowRule {
     @Override
     public void check(Show show, Catalogue catalogue, Consumer<Finding> findings) {
         Seen airframes = new Seen("airframe", "in the show", findings);

@@ -3,7 +3,7 @@ package crowdline.show;
 import java.util.function.Consumer;
 
 /** The words for when something goes wrong are there, and somebody who may has agreed them. */
-final class IncidentRule implements Rule {
+final class IncidentRule implements ShowRule {
     @Override
     public void check(Show show, Catalogue catalogue, Consumer<Finding> findings) {
         Incident incident = show.incident();

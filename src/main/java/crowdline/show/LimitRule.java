@@ -3,7 +3,7 @@ package crowdline.show;
 import java.util.function.Consumer;
 
 /** Says which limits nothing can be checked against, as none is ever assumed. */
-final class LimitRule implements Rule {
+final class LimitRule implements ShowRule {
     @Override
     public void check(Show show, Catalogue catalogue, Consumer<Finding> findings) {
         Venue.Limits limits = show.venue().limits();

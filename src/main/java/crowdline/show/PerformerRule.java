@@ -3,7 +3,7 @@ package crowdline.show;
 import java.util.function.Consumer;
 
 /** There is something to tell about everybody who flies. */
-final class PerformerRule implements Rule {
+final class PerformerRule implements ShowRule {
     @Override
     public void check(Show show, Catalogue catalogue, Consumer<Finding> findings) {
         for (int p = 0; p < show.performers().size(); p++) {

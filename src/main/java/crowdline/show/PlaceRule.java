@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.Consumer;
 
 /** The venue lies where its time zone is used: latitude and longitude are easily exchanged, and a sign easily left out. */
-final class PlaceRule implements Rule {
+final class PlaceRule implements ShowRule {
     private static final double DEG_PER_HOUR = 15;
     /** The widest zone of all keeps its clock so far from its sun, hours. */
     private static final double MOST_HOURS_OFF = 3.2;

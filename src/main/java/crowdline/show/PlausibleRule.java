@@ -4,7 +4,7 @@ import java.time.Year;
 import java.util.function.Consumer;
 
 /** Asks about numbers that look like a slip of the hand, each by itself. */
-final class PlausibleRule implements Rule {
+final class PlausibleRule implements ShowRule {
     private static final int FIRST_YEAR = 1990;
     private static final int LAST_YEAR = 2100;
 

@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Acts name a performer and an airframe of the show, and each of these is there for an act. */
-final class ReferenceRule implements Rule {
+final class ReferenceRule implements ShowRule {
     @Override
     public void check(Show show, Catalogue catalogue, Consumer<Finding> findings) {
         List<String> performers = show.performers().stream().map(Performer::id).toList();

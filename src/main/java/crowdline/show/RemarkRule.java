@@ -6,7 +6,7 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /** There is something to say: a call for each figure, something for each act, the duties of the day. */
-final class RemarkRule implements Rule {
+final class RemarkRule implements ShowRule {
     @Override
     public void check(Show show, Catalogue catalogue, Consumer<Finding> findings) {
         for (int a = 0; a < show.acts().size(); a++) {

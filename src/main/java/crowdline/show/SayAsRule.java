@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** A word with a way to say it occurs somewhere in the show. */
-final class SayAsRule implements Rule {
+final class SayAsRule implements ShowRule {
     @Override
     public void check(Show show, Catalogue catalogue, Consumer<Finding> findings) {
         if (show.sayAs().isEmpty()) {

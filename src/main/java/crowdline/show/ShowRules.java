@@ -5,7 +5,7 @@ import java.util.List;
 
 /** What a show must and should have beyond the form of its file: names that lead somewhere, slots that fit, words. */
 public final class ShowRules {
-    private static final List<Rule> RULES = List.of(
+    private static final List<ShowRule> RULES = List.of(
             new IdRule(),
             new ReferenceRule(),
             new FigureRule(),

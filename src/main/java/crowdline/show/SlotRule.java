@@ -6,7 +6,7 @@ import java.util.function.Consumer;
 import java.util.stream.IntStream;
 
 /** Slots do not overlap and stand in the order of the clock. */
-final class SlotRule implements Rule {
+final class SlotRule implements ShowRule {
     private static final double S_PER_MINUTE = 60;
 
     @Override

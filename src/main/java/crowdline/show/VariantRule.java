@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 
 /** Each variant flies figures of its act, each once, and the cloud base says which variant it is. */
-final class VariantRule implements Rule {
+final class VariantRule implements ShowRule {
     @Override
     public void check(Show show, Catalogue catalogue, Consumer<Finding> findings) {
         for (int a = 0; a < show.acts().size(); a++) {

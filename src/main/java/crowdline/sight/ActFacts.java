@@ -97,7 +97,7 @@ final class ActFacts {
                 g / 4,
                 "At most, everything feels about " + said.words() + " as heavy"
                         + (coaster ? ", as on a big roller coaster" : "") + ". A grown-up would feel like "
-                        + NumberWords.of(felt) + " kilograms.",
+                        + CountedWords.of(felt) + " kilograms.",
                 "Everything feels up to about " + said.words() + " as heavy.");
     }
 

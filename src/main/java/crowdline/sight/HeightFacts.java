@@ -55,7 +55,7 @@ final class HeightFacts {
         double rounded = Math.rint(fields * 2) / 2;
         return rounded < 2
                 ? Optional.empty()
-                : Optional.of("about " + NumberWords.of(rounded) + " football fields, stood on end");
+                : Optional.of("about " + CountedWords.of(rounded) + " football fields, stood on end");
     }
 
     private static Optional<CrowdFact> looksHigh(FigureScene scene) {

@@ -54,7 +54,7 @@ final class LoadFacts {
     }
 
     private static String times(Everyday thing, double times) {
-        return NumberWords.of(Math.rint(thing.value() * times));
+        return CountedWords.of(Math.rint(thing.value() * times));
     }
 
     private static Optional<CrowdFact> lightest(FigureScene scene) {

@@ -17,10 +17,10 @@ record Said(double value, String unit, double rounded, double step, String words
 
     /** The words of a rounded number; what cannot be said is told as it was computed, with its unit. */
     private static String words(double rounded, double value, String unit) {
-        if (!NumberWords.has(rounded)) {
+        if (!CountedWords.has(rounded)) {
             throw new Unsayable(value, " " + unit);
         }
-        return NumberWords.of(rounded);
+        return CountedWords.of(rounded);
     }
 
     private static Said of(double value, String unit, double step, String one, String many) {
@@ -113,7 +113,7 @@ record Said(double value, String unit, double rounded, double step, String words
         double step = miles < 1.125 ? 0.25 : miles < 4.75 ? 0.5 : 1;
         double rounded = Math.rint(miles / step) * step;
         String words = rounded == 0.25 || rounded == 0.75
-                ? NumberWords.of(rounded) + " of a mile"
+                ? CountedWords.of(rounded) + " of a mile"
                 : rounded == 0.5
                         ? "half a mile"
                         : rounded == 1

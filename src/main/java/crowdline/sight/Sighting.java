@@ -43,7 +43,7 @@ public record Sighting(double rightDeg, double upDeg, double slantM) {
         if (upDeg >= OVERHEAD_DEG) {
             return "almost overhead";
         }
-        return height() + side() + ", about " + NumberWords.of(clock()) + " o'clock";
+        return height() + side() + ", about " + CountedWords.of(clock()) + " o'clock";
     }
 
     private String height() {

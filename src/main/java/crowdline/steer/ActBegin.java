@@ -28,9 +28,9 @@ final class ActBegin {
     private static final double ON_ITS_WAY_S = 1;
 
     private final boolean onGround;
-    private final Lasting waits = new Lasting();
-    private final Lasting flies = new Lasting();
-    private final Lasting sure = new Lasting();
+    private final SinceWhen waits = new SinceWhen();
+    private final SinceWhen flies = new SinceWhen();
+    private final SinceWhen sure = new SinceWhen();
     private double sensibleS = Double.NaN;
     private double toldS = Double.NEGATIVE_INFINITY;
     private boolean ready;

@@ -35,8 +35,8 @@ final class AircraftSteps {
     private double toldS = Double.NEGATIVE_INFINITY;
     private int likely = -1;
     private double likelySinceS;
-    private final Lasting readsBadly = new Lasting();
-    private final Lasting readsWell = new Lasting();
+    private final SinceWhen readsBadly = new SinceWhen();
+    private final SinceWhen readsWell = new SinceWhen();
     private double leadToldS = Double.NEGATIVE_INFINITY;
 
     /**

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.app.command.CaughtTerminal;
 import crowdline.app.shell.ExitCode;
-import crowdline.app.shell.Opening;
+import crowdline.app.shell.WindowOpener;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -30,7 +30,7 @@ class MainTest {
         CaughtTerminal caught = new CaughtTerminal();
         int code = Main.run(args, caught.terminal(), (show, where) -> {
             opened.add(String.valueOf(show));
-            return Opening.STAYS_OPEN;
+            return WindowOpener.STAYS_OPEN;
         });
         return new Ran(code, caught.out(), caught.err());
     }
@@ -147,8 +147,8 @@ class MainTest {
     @Test
     void windowOpensWithAndWithoutAShow() throws IOException {
         String show = file(sound());
-        assertThat(run().code()).isEqualTo(Opening.STAYS_OPEN);
-        assertThat(run(show).code()).isEqualTo(Opening.STAYS_OPEN);
+        assertThat(run().code()).isEqualTo(WindowOpener.STAYS_OPEN);
+        assertThat(run(show).code()).isEqualTo(WindowOpener.STAYS_OPEN);
         assertThat(opened).containsExactly("null", show);
     }
 

@@ -1,6 +1,6 @@
 package crowdline.console;
 
-import crowdline.console.debrief.DebriefDesk;
+import crowdline.console.debrief.DebriefHost;
 import crowdline.console.keys.Command;
 import crowdline.console.live.LiveView;
 import crowdline.console.receiver.Receivers;
@@ -32,7 +32,7 @@ class IdleHost implements Host {
     }
 
     @Override
-    public @Nullable DebriefDesk debrief() {
+    public @Nullable DebriefHost debrief() {
         return null;
     }
 

@@ -1,10 +1,10 @@
 package crowdline.console;
 
-import crowdline.console.debrief.DebriefDesk;
+import crowdline.console.debrief.DebriefHost;
 import crowdline.console.debrief.DebriefView;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
-import crowdline.console.live.IncidentWords;
+import crowdline.console.live.IncidentPresenter;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.SampleLiveViews;
 import crowdline.console.live.SmallShow;
@@ -36,7 +36,7 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /** Everything a window can ask, answered at once with a made-up show; what was asked is kept. On the event thread. */
-final class StageHost implements Host, WordsHost, PedalHost, PaceHost, DebriefDesk {
+final class StageHost implements Host, WordsHost, PedalHost, PaceHost, DebriefHost {
     final List<Command> given = new ArrayList<>();
     final List<Show> edited = new ArrayList<>();
     final Walk walk = new SmallTour().walk();
@@ -73,7 +73,7 @@ final class StageHost implements Host, WordsHost, PedalHost, PaceHost, DebriefDe
     @Override
     public IncidentView incident(double openS) {
         IncidentView own = page;
-        return view == null || own == null ? IncidentWords.withoutShow(LocalTime.NOON, openS) : own;
+        return view == null || own == null ? IncidentPresenter.withoutShow(LocalTime.NOON, openS) : own;
     }
 
     @Override
@@ -82,7 +82,7 @@ final class StageHost implements Host, WordsHost, PedalHost, PaceHost, DebriefDe
     }
 
     @Override
-    public @Nullable DebriefDesk debrief() {
+    public @Nullable DebriefHost debrief() {
         return view == null ? null : this;
     }
 

@@ -72,7 +72,7 @@ class LoadedShowTest {
     /** In Live, in the debrief, in the table and on paper: the same names, and none of them twice. */
     @Test
     void everyFigureOfAVariantHasANameOfItsOwnEverywhere() {
-        ShowWords words = loaded.words();
+        ShowLookup words = loaded.words();
         var debrief = loaded.debriefSources(Instant.parse("2030-06-01T12:00:00Z"), (a, v) -> List.of());
         List<String> shown = variant.order().stream()
                 .map(id -> words.name(act, variant.name(), id))

@@ -3,8 +3,8 @@ package crowdline.loaded;
 import crowdline.app.window.LoadedPredictions;
 import crowdline.app.window.ShowFacts;
 import crowdline.app.window.Tours;
+import crowdline.console.live.LiveMoment;
 import crowdline.console.live.LivePresenter;
-import crowdline.console.live.Moment;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
@@ -113,7 +113,7 @@ final class WholeShow {
             LoadedShow loaded, LivePresenter presenter, PlanAhead ahead, ActTimes times, LiveState state, double nowS) {
         LiveNow now = LiveNow.of(state, loaded.durations().of(state), PlanAnchor.ACT_START, nowS, Instant.EPOCH);
         var plan = new Planner().plan(ahead.request(state, now, times, Optional.empty()));
-        var unused = presenter.view(new Moment(
+        var unused = presenter.view(new LiveMoment(
                 state, now, plan, loaded.show().date().atTime(12, 0).plusSeconds((long) nowS), Tracking.NONE));
     }
 }

@@ -2,7 +2,7 @@ package crowdline.sight;
 
 import java.util.List;
 
-/** Reads a number out of its words, the other way round from {@link NumberWords} and without its tables. */
+/** Reads a number out of its words, the other way round from {@link CountedWords} and without its tables. */
 final class ReadBack {
     private static final List<String> UP_TO_NINETEEN = List.of(
             "nought one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen"

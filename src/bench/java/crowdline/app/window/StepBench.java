@@ -1,15 +1,15 @@
 package crowdline.app.window;
 
+import crowdline.console.live.LiveMoment;
 import crowdline.console.live.LivePresenter;
 import crowdline.console.live.LiveView;
-import crowdline.console.live.Moment;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
-import crowdline.live.now.Aired;
 import crowdline.live.now.LiveNow;
 import crowdline.live.now.PlanAhead;
 import crowdline.live.now.PlanAnchor;
+import crowdline.live.now.TakenAsSaid;
 import crowdline.live.state.ActDurations;
 import crowdline.live.state.Live;
 import crowdline.live.state.LiveState;
@@ -74,7 +74,7 @@ public class StepBench {
 
     private LiveState state;
     private Plan plan = Plan.EMPTY;
-    private Aired aired = new Aired();
+    private TakenAsSaid aired = new TakenAsSaid();
     private int at;
 
     @Setup
@@ -114,7 +114,7 @@ public class StepBench {
         if (at == steps.size()) {
             state = chosen;
             plan = Plan.EMPTY;
-            aired = new Aired();
+            aired = new TakenAsSaid();
             at = 0;
         }
         LiveEvent event = steps.get(at++);
@@ -122,6 +122,6 @@ public class StepBench {
         LiveNow now = LiveNow.of(state, durations.of(state), PlanAnchor.ACT_START, event.atS(), Instant.EPOCH);
         aired.follow(state, plan, now.nowS());
         plan = planner.plan(aired.request(ahead.request(state, now, prediction.times(), Optional.of(plan))));
-        return presenter.view(new Moment(state, now, plan, clock, Tracking.NONE));
+        return presenter.view(new LiveMoment(state, now, plan, clock, Tracking.NONE));
     }
 }

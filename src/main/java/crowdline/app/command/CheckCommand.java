@@ -57,7 +57,7 @@ public final class CheckCommand implements Callable<Integer> {
         } else {
             findings.forEach(finding -> terminal.line(finding.asLine()));
             if (words && read != null) {
-                ShowWordsCheck.of(read).lines().forEach(terminal::line);
+                RemarksCheck.of(read).lines().forEach(terminal::line);
             }
             terminal.line(summary(findings));
         }
@@ -68,7 +68,7 @@ public final class CheckCommand implements Callable<Integer> {
         Map<String, Object> all = new LinkedHashMap<>();
         all.put("findings", findings);
         if (words && read != null) {
-            ShowWordsCheck check = ShowWordsCheck.of(read);
+            RemarksCheck check = RemarksCheck.of(read);
             all.put("words", check.hints());
             all.put("reads", check.reads());
         }

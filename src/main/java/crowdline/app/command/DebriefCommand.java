@@ -66,7 +66,7 @@ public final class DebriefCommand implements Callable<Integer> {
             terminal.complain("no show has been opened yet; name one: crowdline debrief SHOW.json");
             return ExitCode.UNUSABLE;
         }
-        LoadedShow loaded = new ShowDoor(terminal)
+        LoadedShow loaded = new UsableShow(terminal)
                 .load(
                         file,
                         new ShowLoader(CatalogueFile::shipped, () -> Pace.DEFAULT, folders.passes()),

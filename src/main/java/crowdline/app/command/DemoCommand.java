@@ -2,9 +2,9 @@ package crowdline.app.command;
 
 import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Folders;
-import crowdline.app.shell.Opening;
 import crowdline.app.shell.Screen;
 import crowdline.app.shell.Terminal;
+import crowdline.app.shell.WindowOpener;
 import crowdline.storage.file.ShowFileException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,13 +19,13 @@ import picocli.CommandLine.Mixin;
         description = "Opens the invented demo show; with no display, prints its timed running sheet.")
 public final class DemoCommand implements Callable<Integer> {
     private final Terminal terminal;
-    private final Opening opening;
+    private final WindowOpener opening;
     private final Folders folders;
 
     @Mixin
     private final PaceOption pace = new PaceOption();
 
-    public DemoCommand(Terminal terminal, Opening opening, Folders folders) {
+    public DemoCommand(Terminal terminal, WindowOpener opening, Folders folders) {
         this.terminal = terminal;
         this.opening = opening;
         this.folders = folders;

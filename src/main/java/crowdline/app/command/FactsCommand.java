@@ -110,7 +110,7 @@ public final class FactsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ShowFileException {
-        Show show = new ShowDoor(terminal).read(Objects.requireNonNull(file));
+        Show show = new UsableShow(terminal).read(Objects.requireNonNull(file));
         List<Act> acts = choice.of(show, terminal).orElse(null);
         if (acts == null) {
             return ExitCode.UNUSABLE;

@@ -100,7 +100,7 @@ public final class LearnCommand implements Callable<Integer> {
     public Integer call() throws ShowFileException {
         Path showFile = Objects.requireNonNull(file);
         ShowLoader loader = new ShowLoader(CatalogueFile::shipped, () -> Pace.DEFAULT, otherPasses);
-        LoadedShow loaded = new ShowDoor(terminal).load(showFile, loader, LoadedShow.FLIGHTS);
+        LoadedShow loaded = new UsableShow(terminal).load(showFile, loader, LoadedShow.FLIGHTS);
         List<Act> acts = choice.of(loaded.show(), terminal).orElse(null);
         if (acts == null) {
             return ExitCode.UNUSABLE;

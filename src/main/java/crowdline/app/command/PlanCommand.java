@@ -6,8 +6,8 @@ import crowdline.app.shell.Terminal;
 import crowdline.loaded.ActPlans;
 import crowdline.loaded.ActPlans.Planned;
 import crowdline.loaded.LoadedShow;
-import crowdline.loaded.RemarksOf;
 import crowdline.loaded.ShowLoader;
+import crowdline.loaded.ShowRemarks;
 import crowdline.patter.Margins;
 import crowdline.patter.Placed;
 import crowdline.patter.Unplaced;
@@ -67,7 +67,7 @@ public final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ShowFileException {
         Pace speaker = pace.pace(folders);
-        LoadedShow loaded = new ShowDoor(terminal)
+        LoadedShow loaded = new UsableShow(terminal)
                 .load(
                         Objects.requireNonNull(file),
                         new ShowLoader(CatalogueFile::shipped, () -> speaker, folders.passes()),
@@ -100,7 +100,7 @@ public final class PlanCommand implements Callable<Integer> {
 
     /** Duties that no act has room for. */
     private static Set<String> unsaidDuties(Show show, List<Planned> planned) {
-        Map<String, Remark> remarks = RemarksOf.byId(show);
+        Map<String, Remark> remarks = ShowRemarks.byId(show);
         Set<String> unsaid = new HashSet<>();
         planned.forEach(p -> p.plan().unplaced().stream()
                 .map(Unplaced::remarkId)

@@ -1,7 +1,7 @@
 package crowdline.app.command;
 
 import crowdline.loaded.ActPlans;
-import crowdline.loaded.RemarksOf;
+import crowdline.loaded.ShowRemarks;
 import crowdline.patter.Form;
 import crowdline.patter.Margins;
 import crowdline.patter.Placed;
@@ -20,7 +20,7 @@ final class PlanTable {
     private PlanTable() {}
 
     static List<String> lines(Show show, ActPlans.Planned planned) {
-        Map<String, Remark> remarks = RemarksOf.byId(show);
+        Map<String, Remark> remarks = ShowRemarks.byId(show);
         Margins margins = planned.margins();
         List<String> lines = new ArrayList<>();
         lines.add(planned.act().title());

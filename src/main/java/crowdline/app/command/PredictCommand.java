@@ -88,7 +88,7 @@ public final class PredictCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ShowFileException {
-        Show show = new ShowDoor(terminal).read(Objects.requireNonNull(file));
+        Show show = new UsableShow(terminal).read(Objects.requireNonNull(file));
         MetarAir air;
         try {
             air = airOptions.over(show.air());

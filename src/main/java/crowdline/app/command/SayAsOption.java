@@ -19,6 +19,6 @@ final class SayAsOption {
         if (file == null) {
             return new Spoken(Map.of());
         }
-        return new Spoken(new ShowDoor(terminal).read(file).sayAs());
+        return new Spoken(new UsableShow(terminal).read(file).sayAs());
     }
 }

@@ -3,8 +3,8 @@ package crowdline.app.command;
 import crowdline.app.shell.Folders;
 import crowdline.app.shell.Terminal;
 import crowdline.loaded.LoadedShow;
-import crowdline.loaded.RemarksOf;
 import crowdline.loaded.ShowLoader;
+import crowdline.loaded.ShowRemarks;
 import crowdline.patter.Form;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
@@ -35,7 +35,7 @@ final class SheetPrinter {
 
     /** @param pace whose remarks they are */
     void print(Path file, Pace pace) throws ShowFileException {
-        LoadedShow loaded = new ShowDoor(terminal)
+        LoadedShow loaded = new UsableShow(terminal)
                 .load(file, new ShowLoader(CatalogueFile::shipped, () -> pace, folders.passes()), LoadedShow.FLIGHTS);
         Show show = loaded.show();
         terminal.line(show.title() + ", " + show.venue().name() + ", " + show.date());
@@ -60,7 +60,7 @@ final class SheetPrinter {
     }
 
     private static List<List<String>> notes(Show show, ActTimes times, Plan plan) {
-        Map<String, Remark> remarks = RemarksOf.byId(show);
+        Map<String, Remark> remarks = ShowRemarks.byId(show);
         List<List<String>> notes = new ArrayList<>();
         for (int i = 0; i < times.figures().size(); i++) {
             double from =

@@ -1,8 +1,8 @@
 package crowdline.app.demo;
 
+import crowdline.console.live.LiveMoment;
 import crowdline.console.live.LivePresenter;
 import crowdline.console.live.LiveView;
-import crowdline.console.live.Moment;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Sample;
 import crowdline.live.event.FlightEvent;
@@ -151,6 +151,6 @@ final class DemoMoments {
         Plan plan = new Planner().plan(ahead.request(state, before, prediction.times(), Optional.empty()));
         LocalDateTime hour =
                 loaded.show().slotStart(act).minusSeconds((long) BEFORE_S).plusNanos((long) (nowS * 1e9));
-        return presenter.view(new Moment(state, now, plan, hour, tracking));
+        return presenter.view(new LiveMoment(state, now, plan, hour, tracking));
     }
 }

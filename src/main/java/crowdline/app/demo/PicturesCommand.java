@@ -4,10 +4,10 @@ import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Folders;
 import crowdline.app.shell.Screen;
 import crowdline.app.shell.Terminal;
-import crowdline.app.window.BasisOfShow;
+import crowdline.app.window.BasisForWords;
 import crowdline.app.window.LoadedPredictions;
-import crowdline.app.window.PaceDesk;
-import crowdline.app.window.PlanWords;
+import crowdline.app.window.PaceKeeper;
+import crowdline.app.window.RemarkStandings;
 import crowdline.app.window.ShowFacts;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.pace.RemarksToTime;
@@ -56,9 +56,12 @@ public final class PicturesCommand implements Callable<Integer> {
     private static WordsModel words(LoadedShow loaded, Catalogue catalogue) {
         Show show = loaded.show();
         WordsModel model = new WordsModel(
-                "the demo show", show, BasisOfShow.basis(loaded, () -> loaded, catalogue, loaded::pace), edited -> {});
+                "the demo show",
+                show,
+                BasisForWords.basis(loaded, () -> loaded, catalogue, loaded::pace),
+                edited -> {});
         model.planned(new WordsPlan(
-                PlanWords.of(
+                RemarkStandings.of(
                         ActPlans.of(loaded, show.acts(), act -> act.variants().get(0))),
                 new ActReading(new Spoken(show.sayAs())::expand).all(show)));
         model.computed(ShowFacts.of(loaded));
@@ -104,7 +107,8 @@ public final class PicturesCommand implements Callable<Integer> {
                 () -> words(loaded, catalogue),
                 GlossaryView.drawn(catalogue),
                 RemarksToTime.of(
-                        PaceDesk.texts(loaded.show()), new Spoken(loaded.show().sayAs())));
+                        PaceKeeper.texts(loaded.show()),
+                        new Spoken(loaded.show().sayAs())));
         try {
             List<Path> files = Pictures.renderAll(to, screens);
             terminal.line(files.size() + " pictures in " + to);

@@ -2,7 +2,7 @@ package crowdline.app.window;
 
 import crowdline.console.ConsoleFrame;
 import crowdline.console.Host;
-import crowdline.console.debrief.DebriefDesk;
+import crowdline.console.debrief.DebriefHost;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
 import crowdline.console.live.Handles;
@@ -44,15 +44,15 @@ final class ConsoleHost implements Host {
 
     private final Path demoShow;
     private final SettingsFile settingsFile;
-    private final ShowOpening opening;
-    private final WindowAhead window;
+    private final ShowOpener opening;
+    private final PendingWindow window;
     private final ExecutorService io;
-    private final WordsDesk words;
-    private final PassesDesk passes;
+    private final WordsKeeper words;
+    private final PassesKeeper passes;
     private final AircraftSource aircraft;
-    private final Rehearsal rehearsal;
+    private final WalkAndDebrief rehearsal;
     private final Ticker ticker;
-    private final PaceDesk pace;
+    private final PaceKeeper pace;
     private volatile Settings settings;
     /** On the event thread only: what the keys take hold of. */
     private Handles handles = Handles.NONE;
@@ -62,23 +62,23 @@ final class ConsoleHost implements Host {
     /** On the event thread only: when closing was asked for in mid-act. */
     private double askedToCloseS = Double.NEGATIVE_INFINITY;
 
-    private final PedalDesk pedals;
-    private final ReceiverDesk receivers;
+    private final PedalListener pedals;
+    private final ReceiverFinder receivers;
     private final Troubles troubles;
 
     ConsoleHost(
             Path demoShow,
             SettingsFile settingsFile,
             Settings settings,
-            ShowOpening opening,
-            WindowAhead window,
+            ShowOpener opening,
+            PendingWindow window,
             Supplier<Catalogue> catalogue,
-            PassesDesk passes,
+            PassesKeeper passes,
             AircraftSource aircraft,
             SerialPorts ports,
-            Rehearsal rehearsal,
+            WalkAndDebrief rehearsal,
             PaceShelf paces,
-            PaceNow pace,
+            PaceInUse pace,
             Ticker ticker,
             ExecutorService io) {
         this.demoShow = demoShow.toAbsolutePath();
@@ -91,10 +91,10 @@ final class ConsoleHost implements Host {
         this.rehearsal = rehearsal;
         this.ticker = ticker;
         this.io = io;
-        words = new WordsDesk(catalogue, opening::running, opening::openFile, pace, window::send, io);
-        this.pace = new PaceDesk(paces, pace, opening::running, this::retimed, opening::say, io);
-        receivers = new ReceiverDesk(aircraft, ports, opening::say, io);
-        pedals = new PedalDesk(
+        words = new WordsKeeper(catalogue, opening::running, opening::openFile, pace, window::send, io);
+        this.pace = new PaceKeeper(paces, pace, opening::running, this::retimed, opening::say, io);
+        receivers = new ReceiverFinder(aircraft, ports, opening::say, io);
+        pedals = new PedalListener(
                 settings.buttons(),
                 ports,
                 ticker::nanos,
@@ -155,7 +155,7 @@ final class ConsoleHost implements Host {
     }
 
     @Override
-    public @Nullable DebriefDesk debrief() {
+    public @Nullable DebriefHost debrief() {
         return rehearsal.debrief();
     }
 
@@ -190,12 +190,12 @@ final class ConsoleHost implements Host {
     }
 
     @Override
-    public PedalDesk pedals() {
+    public PedalListener pedals() {
         return pedals;
     }
 
     private void retimed(Pace next) {
-        String speaker = PaceDesk.speaker(next);
+        String speaker = PaceKeeper.speaker(next);
         opening.usePace(next);
         window.send(w -> w.showSpeaker(speaker));
         keep(settings.withSpeaker(speaker.isEmpty() ? null : speaker));

@@ -1,7 +1,7 @@
 package crowdline.app.window;
 
 import crowdline.app.shell.Folders;
-import crowdline.app.shell.Opening;
+import crowdline.app.shell.WindowOpener;
 import crowdline.console.ConsoleFrame;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
@@ -42,10 +42,10 @@ final class ConsoleWiring {
 
     private final ExecutorService io = Executors.newSingleThreadExecutor(work -> new Thread(work, "io"));
     private final SettingsFile.Reading reading;
-    private final PaceNow pace;
-    private final WindowAhead window = new WindowAhead();
+    private final PaceInUse pace;
+    private final PendingWindow window = new PendingWindow();
     private final AircraftSource aircraft;
-    private final ShowOpening opening;
+    private final ShowOpener opening;
     private final ConsoleHost host;
 
     /** @param machine whose clocks everything goes by */
@@ -57,19 +57,19 @@ final class ConsoleWiring {
         // Whoever asks for it is on the io thread, where it is done first.
         Supplier<Catalogue> catalogue = CompletableFuture.supplyAsync(CatalogueFile::shipped, io)::join;
         PaceShelf paces = new PaceShelf(folders.paces());
-        pace = new PaceNow(paces.paceOf(settings.speaker()));
+        pace = new PaceInUse(paces.paceOf(settings.speaker()));
         ShowLoader loader = new ShowLoader(catalogue, pace, folders.passes());
         SerialPorts ports = new SerialPorts(folders.serial());
         aircraft = new AircraftSource(machine.ticker()::nanos, ports);
         Clock clock = machine.wall().withZone(ZoneOffset.UTC);
-        PassesDesk passes = new PassesDesk(
+        PassesKeeper passes = new PassesKeeper(
                 folders.passes(),
                 folders.demoShow(),
                 new PassIds(clock, () -> ThreadLocalRandom.current().nextInt()),
                 window::send,
                 io);
-        opening = new ShowOpening(folders.journals(), catalogue, loader, window, aircraft, io, machine, passes);
-        Rehearsal rehearsal = new Rehearsal(opening, passes, folders.notes(), io, clock);
+        opening = new ShowOpener(folders.journals(), catalogue, loader, window, aircraft, io, machine, passes);
+        WalkAndDebrief rehearsal = new WalkAndDebrief(opening, passes, folders.notes(), io, clock);
         host = new ConsoleHost(
                 folders.demoShow(),
                 settingsFile,
@@ -87,7 +87,7 @@ final class ConsoleWiring {
                 io);
     }
 
-    ShowOpening opening() {
+    ShowOpener opening() {
         return opening;
     }
 
@@ -104,9 +104,9 @@ final class ConsoleWiring {
     }
 
     /** Opens the window, and in it the show, the one that was open last, or none. */
-    void open(@Nullable Path show, Opening.Devices devices) {
+    void open(@Nullable Path show, WindowOpener.Devices devices) {
         Settings settings = reading.settings();
-        Stream.of(Optional.ofNullable(reading.said()), PaceDesk.missing(settings.speaker(), pace.get()))
+        Stream.of(Optional.ofNullable(reading.said()), PaceKeeper.missing(settings.speaker(), pace.get()))
                 .flatMap(Optional::stream)
                 .forEach(said -> opening.say(new Mark(Form.DIAMOND, Tone.CAUTION, said)));
         Path first = show != null ? show : lastOpened(settings);
@@ -128,7 +128,7 @@ final class ConsoleWiring {
             Appearance appearance = appearance(settings);
             LookAndFeel.wear(appearance);
             ConsoleFrame frame = new ConsoleFrame(host, appearance);
-            frame.showSpeaker(PaceDesk.speaker(pace.get()));
+            frame.showSpeaker(PaceKeeper.speaker(pace.get()));
             window.made(frame);
         });
     }

@@ -8,11 +8,11 @@ import java.util.function.Supplier;
 /** Fills the glossary, once: first its words, then its drawings. On the io thread only. */
 final class GlossaryFill {
     private final Supplier<Catalogue> catalogue;
-    private final WindowAhead window;
+    private final PendingWindow window;
     private final Executor io;
     private boolean drawn;
 
-    GlossaryFill(Supplier<Catalogue> catalogue, WindowAhead window, Executor io) {
+    GlossaryFill(Supplier<Catalogue> catalogue, PendingWindow window, Executor io) {
         this.catalogue = catalogue;
         this.window = window;
         this.io = io;

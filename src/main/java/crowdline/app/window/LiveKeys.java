@@ -1,13 +1,13 @@
 package crowdline.app.window;
 
 import crowdline.console.keys.Command;
-import crowdline.console.live.ToldWords;
+import crowdline.console.live.ToldPresenter;
 import crowdline.console.paint.Mark;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.now.Desk;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.Step;
-import crowdline.loaded.ShowWords;
+import crowdline.loaded.ShowLookup;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.DoubleFunction;
@@ -27,12 +27,12 @@ final class LiveKeys {
     private record Told(Mark mark, double untilS) {}
 
     private final Desk desk;
-    private final Supplier<ShowWords> words;
+    private final Supplier<ShowLookup> words;
     private volatile @Nullable Told told;
     /** Which key was last, if it did nothing; done once that is known. */
     private CompletableFuture<Optional<Command>> idle = CompletableFuture.completedFuture(Optional.empty());
 
-    LiveKeys(Desk desk, Supplier<ShowWords> words) {
+    LiveKeys(Desk desk, Supplier<ShowLookup> words) {
         this.desk = desk;
         this.words = words;
     }
@@ -47,7 +47,7 @@ final class LiveKeys {
 
     /** A key does nothing now, and why. */
     void refuse(Command command, String why) {
-        tell(ToldWords.refused(why), REFUSED_S);
+        tell(ToldPresenter.refused(why), REFUSED_S);
         idle = CompletableFuture.completedFuture(Optional.of(command));
     }
 
@@ -56,7 +56,7 @@ final class LiveKeys {
         double atS = desk.nowS();
         idle = idle.thenCompose(last -> {
             if (last.isPresent()) {
-                tell(ToldWords.nothingToTakeBack(last.get()), REFUSED_S);
+                tell(ToldPresenter.nothingToTakeBack(last.get()), REFUSED_S);
                 return CompletableFuture.completedFuture(Optional.empty());
             }
             LiveEvent event = new LiveEvent.Undone(atS);
@@ -77,13 +77,13 @@ final class LiveKeys {
 
     private boolean heard(LiveEvent event, LiveState before, Step step) {
         if (step instanceof Step.Refused refused) {
-            tell(ToldWords.refused(refused.reason()), REFUSED_S);
+            tell(ToldPresenter.refused(refused.reason()), REFUSED_S);
             return false;
         }
         LiveState after = ((Step.Moved) step).state();
         // What was told of an earlier key would now be read as this one's.
         told = null;
-        ToldWords.of(event, before, after, words.get()).ifPresent(mark -> tell(mark, TOLD_S));
+        ToldPresenter.of(event, before, after, words.get()).ifPresent(mark -> tell(mark, TOLD_S));
         return true;
     }
 

@@ -4,8 +4,8 @@ import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
 import crowdline.loaded.LoadedShow;
-import crowdline.loaded.RemarksOf;
 import crowdline.loaded.ShowLoader;
+import crowdline.loaded.ShowRemarks;
 import crowdline.show.LocatedFinding;
 import crowdline.show.Show;
 import crowdline.storage.journal.JournalShow;
@@ -46,7 +46,7 @@ record OpenAgain(boolean isAnew, @Nullable LoadedShow taken, List<LocatedFinding
         LoadedShow now = open.running().loaded();
         Show sameAir = now.show().withAir(next.show().air());
         boolean otherAir = !sameAir.equals(now.show());
-        if (!RemarksOf.none(next.show()).equals(RemarksOf.none(sameAir)) || (otherAir && !barred)) {
+        if (!ShowRemarks.none(next.show()).equals(ShowRemarks.none(sameAir)) || (otherAir && !barred)) {
             return barred
                     ? as(
                             known,

@@ -8,11 +8,11 @@ import java.nio.file.Path;
 
 /** Says what is being opened and how far that is, in the foot line and where a show would be. From any thread. */
 final class OpeningProgress {
-    private final WindowAhead window;
-    private final FootNews foot;
+    private final PendingWindow window;
+    private final FootMessages foot;
     private volatile String name = "";
 
-    OpeningProgress(WindowAhead window, FootNews foot) {
+    OpeningProgress(PendingWindow window, FootMessages foot) {
         this.window = window;
         this.foot = foot;
     }

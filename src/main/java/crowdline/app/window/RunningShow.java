@@ -4,28 +4,28 @@ import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
 import crowdline.console.live.CommandEvents;
 import crowdline.console.live.Handles;
-import crowdline.console.live.IncidentWords;
+import crowdline.console.live.IncidentPresenter;
+import crowdline.console.live.LiveMoment;
 import crowdline.console.live.LivePresenter;
 import crowdline.console.live.LiveView;
-import crowdline.console.live.Moment;
 import crowdline.follow.FollowPlan;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
 import crowdline.live.event.SlotTime;
-import crowdline.live.now.Aired;
 import crowdline.live.now.LiveNow;
 import crowdline.live.now.PlanAhead;
 import crowdline.live.now.PlanAnchor;
+import crowdline.live.now.TakenAsSaid;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.TalkEnd;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.Prediction;
-import crowdline.loaded.ShowWords;
+import crowdline.loaded.ShowLookup;
 import crowdline.patter.Plan;
 import crowdline.patter.Planner;
-import crowdline.running.AircraftDesk;
 import crowdline.running.AircraftSource;
+import crowdline.running.FollowThread;
 import crowdline.running.LiveDesk;
 import crowdline.show.Act;
 import crowdline.show.Figure;
@@ -61,11 +61,11 @@ final class RunningShow implements AutoCloseable {
     private volatile LoadedShow loaded;
     private final LiveDesk desk;
     private final LiveKeys keys;
-    private volatile ShowWords words;
+    private volatile ShowLookup words;
     private volatile LivePresenter presenter;
     private volatile PlanAhead ahead;
     private final AircraftSource source;
-    private final AircraftDesk aircraft;
+    private final FollowThread aircraft;
     private final Planner planner = new Planner();
     private final InstantSource clock;
     private final AtomicBoolean asked = new AtomicBoolean();
@@ -78,7 +78,7 @@ final class RunningShow implements AutoCloseable {
         return thread;
     });
     /** On the plan thread only. */
-    private final Aired aired = new Aired();
+    private final TakenAsSaid aired = new TakenAsSaid();
     /** On the plan thread only: when it was last told that something left the screen. */
     private double leftS = Double.NEGATIVE_INFINITY;
 
@@ -98,7 +98,7 @@ final class RunningShow implements AutoCloseable {
         desk = new LiveDesk(opening, loaded.durations());
         keys = new LiveKeys(desk, () -> this.words);
         desk.onChange(snapshot -> replanSoon());
-        aircraft = new AircraftDesk(desk, new LocalFrame(loaded.show().venue()), this::followPlan);
+        aircraft = new FollowThread(desk, new LocalFrame(loaded.show().venue()), this::followPlan);
         source.to(aircraft::fix);
         if (!opening.resumed()) {
             Show show = loaded.show();
@@ -195,7 +195,7 @@ final class RunningShow implements AutoCloseable {
     /** What the screen shows now. */
     LiveView view() {
         Instant wall = clock.instant();
-        Moment moment = new Moment(
+        LiveMoment moment = new LiveMoment(
                 desk.snapshot().state(),
                 desk.now(PlanAnchor.ACT_START, wall),
                 plan,
@@ -206,7 +206,7 @@ final class RunningShow implements AutoCloseable {
 
     /** The incident page as it was called for so many seconds ago. */
     IncidentView incident(double openS) {
-        return IncidentWords.of(loaded.show().incident(), LocalTime.ofInstant(clock.instant(), zone()), openS);
+        return IncidentPresenter.of(loaded.show().incident(), LocalTime.ofInstant(clock.instant(), zone()), openS);
     }
 
     /** Carries out a command, given while a view was shown. */

@@ -1,7 +1,7 @@
 package crowdline.app.window;
 
 import crowdline.app.shell.Exports;
-import crowdline.console.debrief.DebriefDesk;
+import crowdline.console.debrief.DebriefHost;
 import crowdline.console.debrief.DebriefPresenter;
 import crowdline.console.debrief.DebriefView;
 import crowdline.console.paint.Form;
@@ -29,7 +29,7 @@ import javax.print.attribute.HashPrintRequestAttributeSet;
 import javax.print.attribute.PrintRequestAttributeSet;
 
 /** The debrief of a running show. */
-final class ShowDebrief implements DebriefDesk {
+final class ShowDebrief implements DebriefHost {
     private static final System.Logger LOG = System.getLogger(ShowDebrief.class.getName());
 
     private final Supplier<LoadedShow> loaded;

@@ -14,7 +14,7 @@ import crowdline.live.debrief.Debrief.RemarkRun;
 import crowdline.live.debrief.Debrief.Run;
 import crowdline.live.debrief.Debrief.Told;
 import crowdline.live.event.Source;
-import crowdline.loaded.ShowWords;
+import crowdline.loaded.ShowLookup;
 import crowdline.sheet.DebriefSheet;
 import crowdline.show.RemarkKind;
 import java.time.LocalTime;
@@ -114,7 +114,7 @@ public final class DebriefPresenter {
         Double atS = remark.sessionAtS();
         return new Line(
                 mark,
-                ShowWords.word(remark.kind()) + ": " + remark.text(),
+                ShowLookup.word(remark.kind()) + ": " + remark.text(),
                 atS == null ? "" : HOUR.format(hour.apply(atS)));
     }
 

@@ -45,7 +45,7 @@ public final class IncidentPanel extends Painted<IncidentPanel.Shown> {
     private static final double LETTER_WIDTH = 0.58;
     private static final double LEAST_SIDE_PX = 10;
 
-    private final transient Reading reading = new Reading();
+    private final transient PageReading reading = new PageReading();
 
     /**
      * The page and how far the way back has been typed.
@@ -132,8 +132,8 @@ public final class IncidentPanel extends Painted<IncidentPanel.Shown> {
         Box now = box(page, text, pen.appearance().zoom());
         double size = largest(pen, now);
         reading.on(page.words(), new Room(now.w(), now.h(), size), words -> pen.fits(words, pen.strong(), size, now));
-        Optional<Reading.Part> saying = reading.now();
-        String where = saying.map(Reading.Part::where).orElse("");
+        Optional<PageReading.Part> saying = reading.now();
+        String where = saying.map(PageReading.Part::where).orElse("");
         soft(pen, "Say, slowly, once" + (where.isEmpty() ? "" : "   " + where), caption);
         saying.ifPresent(part -> pen.atTop(
                 pen.block(List.of(part.text()), pen.strong(), size, LEAST_SIDE_PX, now, 99),
@@ -154,7 +154,7 @@ public final class IncidentPanel extends Painted<IncidentPanel.Shown> {
     private void next(Pen pen, double size, Box box) {
         pen.fill(box.belowTop(pen.px(8)).top(pen.px(1)), pen.palette().rule());
         Box rest = box.belowTop(pen.px(16));
-        Optional<Reading.Part> next = reading.next();
+        Optional<PageReading.Part> next = reading.next();
         Box caption = rest.top(Math.min(sizePx(pen, TextRole.SMALL) * LINE_HEIGHT, box.h() * 0.28));
         pen.midway(
                 pen.line(

@@ -4,7 +4,7 @@ import crowdline.console.incident.IncidentPanel;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.incident.ResumeWord;
 import crowdline.console.place.EmptyShow;
-import crowdline.console.place.Later;
+import crowdline.console.place.LazyCard;
 import crowdline.console.theme.Appearance;
 import java.awt.CardLayout;
 import java.awt.event.KeyEvent;
@@ -20,8 +20,8 @@ public final class LivePlace extends JPanel {
 
     private final CardLayout cards = new CardLayout();
     private final LivePanel rows;
-    private final Later<IncidentPanel.Shown, IncidentPanel> incident;
-    private final Later<EmptyShow.Shown, EmptyShow> empty;
+    private final LazyCard<IncidentPanel.Shown, IncidentPanel> incident;
+    private final LazyCard<EmptyShow.Shown, EmptyShow> empty;
     private final transient ResumeWord word = new ResumeWord();
     private transient @Nullable IncidentView page;
     /** None before the first is turned to. */
@@ -30,9 +30,9 @@ public final class LivePlace extends JPanel {
     public LivePlace(Appearance appearance, Action open, Action demo) {
         setLayout(cards);
         rows = new LivePanel(appearance);
-        incident = new Later<>(
+        incident = new LazyCard<>(
                 appearance, IncidentPanel::new, IncidentPanel::show, (page, a) -> page.wear(a, incidentScale()));
-        empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), EmptyShow::show, EmptyShow::wear);
+        empty = new LazyCard<>(appearance, a -> new EmptyShow(a, open, demo), EmptyShow::show, EmptyShow::wear);
         add(rows, ROWS);
         add(incident, INCIDENT);
         add(empty, EMPTY);

@@ -10,7 +10,7 @@ import crowdline.console.theme.Tone;
 import crowdline.live.now.Upcoming;
 import crowdline.live.state.Course;
 import crowdline.live.state.Talk;
-import crowdline.loaded.ShowWords;
+import crowdline.loaded.ShowLookup;
 import crowdline.show.Act;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
@@ -22,23 +22,23 @@ import org.jspecify.annotations.Nullable;
 public final class LivePresenter {
     private static final int FACTS = 3;
 
-    private final ShowWords words;
+    private final ShowLookup words;
 
-    public LivePresenter(ShowWords words) {
+    public LivePresenter(ShowLookup words) {
         this.words = words;
     }
 
-    public LiveView view(Moment moment) {
+    public LiveView view(LiveMoment moment) {
         Act act = words.act(moment.state().actId()).orElse(null);
-        SayWords.Saying saying = SayWords.of(moment, words);
+        SayPresenter.Saying saying = SayPresenter.of(moment, words);
         List<Remark> facts = Takeable.of(moment, words, act, RemarkKind.FACT, saying.remarkId());
         facts = facts.subList(0, Math.min(FACTS, facts.size()));
         List<Remark> fillers = Takeable.of(moment, words, act, RemarkKind.FILLER, saying.remarkId());
         List<Upcoming> upcoming = moment.now().upcoming();
         Integer nextIndex = upcoming.isEmpty() ? null : upcoming.get(0).index();
         return new LiveView(
-                StripWords.of(moment, words),
-                NowWords.of(moment, words).next(nextIndex),
+                StripPresenter.of(moment, words),
+                NowPresenter.of(moment, words).next(nextIndex),
                 saying.view(),
                 next(moment, act, facts),
                 incident(moment),
@@ -54,7 +54,7 @@ public final class LivePresenter {
     }
 
     /** Duties the plan has no time for; a duty is never left out without a word. */
-    private List<Mark> warnings(Moment moment) {
+    private List<Mark> warnings(LiveMoment moment) {
         Talk here = moment.state().talkHere();
         Talk ever = moment.state().talk();
         List<Remark> lost = moment.plan().unplaced().stream()
@@ -70,10 +70,10 @@ public final class LivePresenter {
         return List.of(new Mark(
                 Form.STOP,
                 Tone.ALARM,
-                "No time left in this act for a duty: " + ShowWords.text(lost.get(0), true) + more));
+                "No time left in this act for a duty: " + ShowLookup.text(lost.get(0), true) + more));
     }
 
-    private NextView next(Moment moment, @Nullable Act act, List<Remark> facts) {
+    private NextView next(LiveMoment moment, @Nullable Act act, List<Remark> facts) {
         List<FactView> factViews = IntStream.range(0, facts.size())
                 .mapToObj(i -> new FactView(i + 1, form(facts.get(i), false), form(facts.get(i), true)))
                 .toList();
@@ -113,16 +113,16 @@ public final class LivePresenter {
 
     private NextView.Wording form(Remark fact, boolean shortForm) {
         return new NextView.Wording(
-                ShowWords.text(fact, shortForm),
+                ShowLookup.text(fact, shortForm),
                 Seconds.left(words.time(fact, shortForm).seconds()));
     }
 
     /** True if it follows the figure that it follows in the plan: only then does it begin where that says. */
-    private static boolean asPlanned(Moment moment, Upcoming next) {
+    private static boolean asPlanned(LiveMoment moment, Upcoming next) {
         return next.index() == moment.state().course().position() + 1;
     }
 
-    private Later later(Moment moment, @Nullable Act act, Upcoming ahead) {
+    private Later later(LiveMoment moment, @Nullable Act act, Upcoming ahead) {
         String in = in(ahead.inS());
         Mark swapped = moment.state().course().swappedWith(ahead.index()).isEmpty()
                 ? null
@@ -131,7 +131,7 @@ public final class LivePresenter {
     }
 
     /** That the figure was swapped, and with which if it was one. */
-    private @Nullable Mark swapped(Moment moment, @Nullable Act act, Upcoming ahead) {
+    private @Nullable Mark swapped(LiveMoment moment, @Nullable Act act, Upcoming ahead) {
         Course course = moment.state().course();
         List<Integer> others = course.swappedWith(ahead.index());
         if (others.isEmpty()) {
@@ -160,10 +160,10 @@ public final class LivePresenter {
                 .orElse("");
     }
 
-    private @Nullable IncidentView incident(Moment moment) {
+    private @Nullable IncidentView incident(LiveMoment moment) {
         Double openS = moment.now().incidentS();
         return moment.state().incidentOpen() && openS != null
-                ? IncidentWords.of(words.show().incident(), moment.clock().toLocalTime(), openS)
+                ? IncidentPresenter.of(words.show().incident(), moment.clock().toLocalTime(), openS)
                 : null;
     }
 }

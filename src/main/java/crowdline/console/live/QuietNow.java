@@ -2,7 +2,7 @@ package crowdline.console.live;
 
 import crowdline.live.now.FigureNow;
 import crowdline.live.now.LiveNow;
-import crowdline.loaded.ShowWords;
+import crowdline.loaded.ShowLookup;
 import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Quiet;
@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 record QuietNow(double fromS, double toS, String why) {
 
     /** The quiet of the figure being flown, if the moment lies in one. */
-    static @Nullable QuietNow of(LiveNow now, @Nullable Act act, ShowWords words) {
+    static @Nullable QuietNow of(LiveNow now, @Nullable Act act, ShowLookup words) {
         FigureNow figure = now.figure();
         if (figure == null) {
             return null;

@@ -4,7 +4,7 @@ import crowdline.console.paint.Seconds;
 import crowdline.live.now.FigureNow;
 import crowdline.live.now.LiveNow;
 import crowdline.live.now.Upcoming;
-import crowdline.loaded.ShowWords;
+import crowdline.loaded.ShowLookup;
 import crowdline.show.Act;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
@@ -15,7 +15,7 @@ enum SayWhen {
     AS_THE_NEXT_BEGINS,
     AFTER_THE_NEXT_BEGAN;
 
-    static SayWhen of(Moment moment, ShowWords words, Remark remark) {
+    static SayWhen of(LiveMoment moment, ShowLookup words, Remark remark) {
         LiveNow now = moment.now();
         if (now.upcoming().isEmpty()) {
             return IN_SECONDS;

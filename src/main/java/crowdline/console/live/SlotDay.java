@@ -22,7 +22,7 @@ record SlotDay(LocalDateTime slot, LocalDate today, boolean isToday) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.UK);
     private static final DateTimeFormatter DAY_AND_YEAR = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.UK);
 
-    static SlotDay of(Moment moment, Act act) {
+    static SlotDay of(LiveMoment moment, Act act) {
         LocalDate today = moment.clock().toLocalDate();
         Double toSlotS = moment.now().toSlotS();
         if (!(moment.state().course().slot() instanceof SlotTime.OnClock slot) || toSlotS == null) {

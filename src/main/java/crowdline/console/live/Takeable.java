@@ -5,7 +5,7 @@ import crowdline.live.now.FigureNow;
 import crowdline.live.now.LiveNow;
 import crowdline.live.now.Upcoming;
 import crowdline.live.state.Talk;
-import crowdline.loaded.ShowWords;
+import crowdline.loaded.ShowLookup;
 import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Remark;
@@ -25,7 +25,7 @@ final class Takeable {
      * @param shownId the remark on the screen, which cannot be taken again, or null
      */
     static List<Remark> of(
-            Moment moment, ShowWords words, @Nullable Act act, RemarkKind kind, @Nullable String shownId) {
+            LiveMoment moment, ShowLookup words, @Nullable Act act, RemarkKind kind, @Nullable String shownId) {
         Talk here = moment.state().talkHere();
         Talk ever = moment.state().talk();
         List<Remark> near = new ArrayList<>(ofFigures(moment, words, act));
@@ -41,7 +41,7 @@ final class Takeable {
                 .toList();
     }
 
-    private static List<Remark> ofFigures(Moment moment, ShowWords words, @Nullable Act act) {
+    private static List<Remark> ofFigures(LiveMoment moment, ShowLookup words, @Nullable Act act) {
         LiveNow now = moment.now();
         List<Remark> near = new ArrayList<>();
         FigureNow figure = now.figure();
@@ -58,7 +58,7 @@ final class Takeable {
     }
 
     /** What may be said at a time of its figure: by its own times, or else by what it tells. */
-    private static List<Remark> inTime(ShowWords words, @Nullable Act act, String figureId, double timeS) {
+    private static List<Remark> inTime(ShowLookup words, @Nullable Act act, String figureId, double timeS) {
         return remarks(words, act, figureId).stream()
                 .filter(r -> !Afterwards.waits(r) && isInTime(r, timeS))
                 .toList();
@@ -70,7 +70,7 @@ final class Takeable {
         return (earliestS == null || earliestS <= timeS) && (latestS == null || timeS <= latestS);
     }
 
-    private static List<Remark> remarks(ShowWords words, @Nullable Act act, String figureId) {
+    private static List<Remark> remarks(ShowLookup words, @Nullable Act act, String figureId) {
         return words.figure(act, figureId).map(Figure::remarks).orElse(List.of());
     }
 }

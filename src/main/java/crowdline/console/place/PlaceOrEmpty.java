@@ -19,8 +19,8 @@ public final class PlaceOrEmpty<V, P extends JComponent> extends JPanel {
     private static final String EMPTY = "empty";
 
     private final CardLayout cards = new CardLayout();
-    private final Later<V, P> panel;
-    private final Later<EmptyShow.Shown, EmptyShow> empty;
+    private final LazyCard<V, P> panel;
+    private final LazyCard<EmptyShow.Shown, EmptyShow> empty;
     private String card = "";
 
     /**
@@ -29,11 +29,11 @@ public final class PlaceOrEmpty<V, P extends JComponent> extends JPanel {
      * @param open opens a show
      * @param demo opens the demo show
      */
-    public PlaceOrEmpty(String name, Appearance appearance, Later<V, P> panel, Action open, Action demo) {
+    public PlaceOrEmpty(String name, Appearance appearance, LazyCard<V, P> panel, Action open, Action demo) {
         setLayout(cards);
         setOpaque(false);
         this.panel = panel;
-        empty = new Later<>(appearance, a -> new EmptyShow(a, open, demo), EmptyShow::show, EmptyShow::wear);
+        empty = new LazyCard<>(appearance, a -> new EmptyShow(a, open, demo), EmptyShow::show, EmptyShow::wear);
         add(empty, EMPTY);
         add(panel, PANEL);
         getAccessibleContext().setAccessibleName(name);

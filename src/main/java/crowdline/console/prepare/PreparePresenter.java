@@ -14,7 +14,7 @@ import crowdline.flight.FigureFlight;
 import crowdline.flight.FigureNames;
 import crowdline.flight.Flight;
 import crowdline.flight.Units;
-import crowdline.loaded.ShowWords;
+import crowdline.loaded.ShowLookup;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
@@ -201,6 +201,6 @@ public final class PreparePresenter {
             verdict = new Mark(Form.DISC, Tone.GOOD, String.format(Locale.UK, "Fits: %s of %.0f s", takes, thereIsS));
         }
         return new RemarkView(
-                ShowWords.word(remark.kind()), remark.text(), time.seconds(), time.highS(), thereIsS, verdict);
+                ShowLookup.word(remark.kind()), remark.text(), time.seconds(), time.highS(), thereIsS, verdict);
     }
 }

@@ -13,7 +13,7 @@ final class TrackValues {
     private TrackValues() {}
 
     /** Speed, height, load and place; dashes where nothing was predicted. */
-    static List<Value> of(@Nullable Track track) {
+    static List<Value> of(@Nullable FlownTrack track) {
         return track == null
                 ? List.of(
                         new Value("Speed", UNKNOWN),
@@ -35,7 +35,7 @@ final class TrackValues {
         return (String.format(Locale.UK, "%+.1f", tenths + 0.0) + " g").replace('-', '−');
     }
 
-    private static String where(Track track) {
+    private static String where(FlownTrack track) {
         long along = Math.round(track.alongM() / 10) * 10;
         long away = Math.round(track.awayM() / 10) * 10;
         String side = Math.abs(along) < 20 ? "centre" : Math.abs(along) + " m " + (along > 0 ? "right" : "left");

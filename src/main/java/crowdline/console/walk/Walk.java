@@ -2,7 +2,7 @@ package crowdline.console.walk;
 
 import crowdline.console.keys.Command;
 import crowdline.console.walk.WalkView.ScoreLine;
-import crowdline.loaded.ShowWords;
+import crowdline.loaded.ShowLookup;
 import crowdline.patter.PatterRules;
 import crowdline.patter.Plan;
 import crowdline.patter.Practice;
@@ -25,12 +25,12 @@ public final class Walk {
     private static final String PRACTICE_FIRST = "Press R to end the practice run first";
 
     private final Route route;
-    private final ShowWords words;
+    private final ShowLookup words;
     private final FigureNotes notes;
     private final Supplier<Instant> wall;
     private final Player player = new Player();
     private @Nullable Timing timing;
-    private @Nullable Reading reading;
+    private @Nullable ReadAloud reading;
     private List<ScoreLine> score = List.of();
     private String message = "";
 
@@ -41,7 +41,7 @@ public final class Walk {
      */
     public Walk(
             List<Tour> tours,
-            ShowWords words,
+            ShowLookup words,
             BiFunction<Act, ActTimes, Plan> planner,
             Passes passes,
             Notes notes,
@@ -153,17 +153,17 @@ public final class Walk {
             score = List.of();
             player.goTo(player.fromS(), nowS);
             player.play(nowS);
-            reading = new Reading(route.plan(), player.fromS());
+            reading = new ReadAloud(route.plan(), player.fromS());
         }
     }
 
     private void judge(double nowS) {
-        Reading run = reading;
+        ReadAloud run = reading;
         if (run != null) {
             double atS = player.positionS(nowS);
             Practice practice =
                     Practice.of(route.slots(), route.plan(), run.said(atS), run.fromS(), atS, PatterRules.DEFAULT);
-            score = ScoreWords.of(practice, route.plan(), route.tour(), words, player.inWords());
+            score = ScorePresenter.of(practice, route.plan(), route.tour(), words, player.inWords());
             player.stop(nowS);
             reading = null;
         }
@@ -221,7 +221,7 @@ public final class Walk {
     }
 
     @Nullable
-    Reading reading() {
+    ReadAloud reading() {
         return reading;
     }
 

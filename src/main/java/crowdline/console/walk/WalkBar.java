@@ -3,7 +3,7 @@ package crowdline.console.walk;
 import crowdline.console.walk.WalkView.Bar;
 import crowdline.console.walk.WalkView.Segment;
 import crowdline.console.walk.WalkView.Stretch;
-import crowdline.loaded.ShowWords;
+import crowdline.loaded.ShowLookup;
 import crowdline.timing.FigureTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,13 +13,13 @@ final class WalkBar {
     /** The line is told in so many steps, so that it is painted again only when one could see it. */
     private static final double STEPS = 1500;
 
-    private final ShowWords words;
+    private final ShowLookup words;
     private final Walk walk;
     private final Route route;
     private final double nowS;
     private final double atS;
 
-    WalkBar(ShowWords words, Walk walk, double nowS) {
+    WalkBar(ShowLookup words, Walk walk, double nowS) {
         this.words = words;
         this.walk = walk;
         this.nowS = nowS;

@@ -1,7 +1,7 @@
 package crowdline.console.walk;
 
 import crowdline.console.place.EmptyShow;
-import crowdline.console.place.Later;
+import crowdline.console.place.LazyCard;
 import crowdline.console.place.PlaceOrEmpty;
 import crowdline.console.theme.Appearance;
 import java.util.function.Consumer;
@@ -18,7 +18,7 @@ public final class WalkPlace {
     private boolean writing;
 
     public WalkPlace(Appearance appearance, Action open, Action demo) {
-        Later<WalkView, WalkPanel> panel = new Later<>(appearance, this::made, WalkPanel::show, WalkPanel::wear);
+        LazyCard<WalkView, WalkPanel> panel = new LazyCard<>(appearance, this::made, WalkPanel::show, WalkPanel::wear);
         place = new PlaceOrEmpty<>("Walk through", appearance, panel, open, demo);
     }
 

@@ -10,7 +10,7 @@ import crowdline.console.walk.WalkView.Saying;
 import crowdline.console.walk.WalkView.Top;
 import crowdline.console.walk.WalkView.Words;
 import crowdline.flight.FigureFlight;
-import crowdline.loaded.ShowWords;
+import crowdline.loaded.ShowLookup;
 import crowdline.patter.Placed;
 import crowdline.show.Act;
 import crowdline.sight.SideView;
@@ -23,14 +23,14 @@ final class WalkPresenter {
     /** The next remark is shown this long before its time; a design choice, as long as one needs to read it. */
     private static final double READY_S = 4;
 
-    private final ShowWords words;
+    private final ShowLookup words;
     private final Walk walk;
     private final Route route;
     private final Act act;
     private final double nowS;
     private final double atS;
 
-    WalkPresenter(ShowWords words, Walk walk, double nowS) {
+    WalkPresenter(ShowLookup words, Walk walk, double nowS) {
         this.words = words;
         this.walk = walk;
         this.route = walk.route();
@@ -123,7 +123,7 @@ final class WalkPresenter {
                 : (atS - figure.startS()) / figure.durationS();
         double share = Math.max(0, Math.min(1, gone));
         int place = flightIndex(figure.figureId());
-        Optional<Track> track = Track.at(route.tour().flight(), place, share);
+        Optional<FlownTrack> track = FlownTrack.at(route.tour().flight(), place, share);
         return new Flying(
                 words.name(act, route.tour().variant().name(), figure.figureId()),
                 index + 1 + " of " + figures.size(),
@@ -155,7 +155,7 @@ final class WalkPresenter {
         }
         List<Placed> placed = route.plan().placed();
         Placed now = null;
-        Reading reading = walk.reading();
+        ReadAloud reading = walk.reading();
         if (reading != null) {
             now = reading.due(atS);
             if (now != null && !reading.speaking() && now.startS() - READY_S > atS) {
@@ -186,12 +186,12 @@ final class WalkPresenter {
         String when = atS < placed.startS()
                 ? "in " + Seconds.left(placed.startS() - atS) + ", takes " + Seconds.left(lengthS)
                 : atS < placed.endS() ? Seconds.left(placed.endS() - atS) + " left" : "its time has passed";
-        Reading reading = walk.reading();
+        ReadAloud reading = walk.reading();
         boolean open = reading != null && reading.speaking() && placed.equals(reading.due(atS));
         return new Words(
-                ShowWords.word(placed.kind()),
+                ShowLookup.word(placed.kind()),
                 words.remark(placed.remarkId())
-                        .map(r -> ShowWords.text(r, placed.form() == crowdline.patter.Form.SHORT))
+                        .map(r -> ShowLookup.text(r, placed.form() == crowdline.patter.Form.SHORT))
                         .orElse(placed.remarkId()),
                 open ? "reading, " + when : when,
                 WalkBar.steps(gone),

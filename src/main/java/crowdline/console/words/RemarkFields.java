@@ -4,7 +4,7 @@ import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.console.words.WordsView.RemarkPage;
-import crowdline.loaded.ShowWords;
+import crowdline.loaded.ShowLookup;
 import crowdline.show.RemarkKind;
 import crowdline.speech.plain.SpeechFinding;
 import java.awt.Component;
@@ -153,7 +153,7 @@ final class RemarkFields {
         @Override
         public Component getListCellRendererComponent(
                 JList<?> list, Object value, int index, boolean isSelected, boolean cellHasFocus) {
-            Object word = value instanceof RemarkKind kind ? ShowWords.word(kind) : value;
+            Object word = value instanceof RemarkKind kind ? ShowLookup.word(kind) : value;
             return super.getListCellRendererComponent(list, word, index, isSelected, cellHasFocus);
         }
     }

@@ -7,7 +7,7 @@ import crowdline.console.words.PlannedRemark.Standing;
 import crowdline.console.words.WordsView.PlaceView;
 import crowdline.console.words.WordsView.RemarkPage;
 import crowdline.console.words.WordsView.RemarkRow;
-import crowdline.loaded.ShowWords;
+import crowdline.loaded.ShowLookup;
 import crowdline.patter.PatterRules;
 import crowdline.show.Act;
 import crowdline.show.Figure;
@@ -16,7 +16,7 @@ import crowdline.show.RemarkKind;
 import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
 import crowdline.speech.pace.SpokenTime;
-import crowdline.speech.plain.WordHints;
+import crowdline.speech.plain.RemarkHints;
 import crowdline.timing.FigureTime;
 import java.util.List;
 import java.util.Locale;
@@ -26,11 +26,11 @@ import org.jspecify.annotations.Nullable;
 /** Puts remarks being written into the words of the Words place. Hints only: nothing here stands in the way. */
 final class WordsPresenter {
     private final WordsBasis basis;
-    private final WordHints hints;
+    private final RemarkHints hints;
 
     WordsPresenter(WordsBasis basis) {
         this.basis = basis;
-        hints = new WordHints(basis.tradeWords(), basis.called());
+        hints = new RemarkHints(basis.tradeWords(), basis.called());
     }
 
     /** Seconds there are for a remark: most likely, and at the ends of the band; the same thrice where it is a rule. */
@@ -48,7 +48,7 @@ final class WordsPresenter {
 
     List<RemarkRow> rows(Show show, RemarkPlace place, WordsPlan plan) {
         return place.in(show).stream()
-                .map(r -> new RemarkRow(ShowWords.word(r.kind()), r.text(), verdict(r, place, plan)))
+                .map(r -> new RemarkRow(ShowLookup.word(r.kind()), r.text(), verdict(r, place, plan)))
                 .toList();
     }
 

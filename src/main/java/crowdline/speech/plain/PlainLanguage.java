@@ -31,7 +31,7 @@ public final class PlainLanguage {
     /** A number that is compared with nothing. */
     public static final String NUMBER_WITHOUT_PICTURE = "number-without-picture";
 
-    /** A word that is not among the common ones; see {@link CommonWords}. */
+    /** A word that is not among the common ones; see {@link CommonVocabulary}. */
     public static final String RARE_WORD = "rare-word";
 
     /** A sentence of too many ideas; see {@link Ideas}. */
@@ -40,13 +40,13 @@ public final class PlainLanguage {
     /** "25 words is our limit", Government Digital Service, Inside GOV.UK, 4 August 2014. */
     public static final int LONGEST_SENTENCE_WORDS = 25;
 
-    private final UnexplainedWords trade;
-    private final RareWords rare = new RareWords();
+    private final UnexplainedTerms trade;
+    private final RareTerms rare = new RareTerms();
     private final Sentences sentences = new Sentences();
 
-    /** Checks with {@link TradeWords#PLAIN}. */
+    /** Checks with {@link TradeTerms#PLAIN}. */
     public PlainLanguage() {
-        this(TradeWords.PLAIN);
+        this(TradeTerms.PLAIN);
     }
 
     /**
@@ -55,7 +55,7 @@ public final class PlainLanguage {
      * @param tradeWords from trade word to a plain way of saying it; case does not matter
      */
     public PlainLanguage(Map<String, String> tradeWords) {
-        trade = new UnexplainedWords(tradeWords);
+        trade = new UnexplainedTerms(tradeWords);
     }
 
     /**

@@ -17,8 +17,8 @@ final class ClockRules {
     private static final String TIME = CLOCK + "(?![\\d,.]?\\d)(?!\\p{L})";
 
     /** Four digits that no unit or thing follows, nor the other end of a range that one follows. */
-    static final String NOT_COUNTED = "(?![ -]?" + Units.REGEX + ")(?!/)" + DateRules.COUNTED
-            + "(?! ?(?:to|-|–|or|and) ?\\d[\\d,.]*(?:[ -]?" + Units.REGEX
+    static final String NOT_COUNTED = "(?![ -]?" + SpokenUnits.REGEX + ")(?!/)" + DateRules.COUNTED
+            + "(?! ?(?:to|-|–|or|and) ?\\d[\\d,.]*(?:[ -]?" + SpokenUnits.REGEX
             + "| (?:feet|foot|met|mile|people|hour|spectator|visitor|rev|pound|kilo|horse|knot|member|flight)))";
 
     /** These name a clock. */
@@ -34,42 +34,43 @@ final class ClockRules {
     private static final String UNTIL =
             "(?<=\\b(?:[Uu]ntil|[Tt]ill|[Ff]rom|[Bb]y|[Bb]efore|[Aa]fter|[Bb]etween|[Ss]lot) )";
 
-    private final NumberWords words;
+    private final SpelledNumbers words;
 
-    ClockRules(NumberWords words) {
+    ClockRules(SpelledNumbers words) {
         this.words = words;
     }
 
     /** Most particular first. */
-    List<Rule> rules() {
+    List<SayingRule> rules() {
         return List.of(
-                Rule.of(CLOCK + " ?Z(?![\\p{L}\\p{N}])", m -> clock(m) + " zulu"),
-                Rule.of(TIME + ZONE, this::clock),
-                Rule.of("(?<=\\b[Aa]t )" + CLOCK + "h(?![\\p{L}\\p{N}])", m -> clock(m) + " hours"),
-                Rule.of(
+                SayingRule.of(CLOCK + " ?Z(?![\\p{L}\\p{N}])", m -> clock(m) + " zulu"),
+                SayingRule.of(TIME + ZONE, this::clock),
+                SayingRule.of("(?<=\\b[Aa]t )" + CLOCK + "h(?![\\p{L}\\p{N}])", m -> clock(m) + " hours"),
+                SayingRule.of(
                         FLOWN + CLOCK + " ?h(?:ou)?rs(?!\\p{L})(?! (?:of|on|in|flying|flight|flown|total|solo)\\b)",
                         m -> clock(m) + " hours"),
-                Rule.of("(?<=\\b[Aa]t )" + CLOCK + " ?[-–] ?(?=" + TIME + NOT_COUNTED + ")", m -> clock(m) + " to"),
-                Rule.of("(?<=\\b[Aa]t " + ANY_CLOCK + " ?[-–] ?)" + TIME + NOT_COUNTED, this::clock),
-                Rule.of("(?<=\\b[Aa]t )" + TIME + NOT_COUNTED, this::clock),
-                Rule.of(
+                SayingRule.of(
+                        "(?<=\\b[Aa]t )" + CLOCK + " ?[-–] ?(?=" + TIME + NOT_COUNTED + ")", m -> clock(m) + " to"),
+                SayingRule.of("(?<=\\b[Aa]t " + ANY_CLOCK + " ?[-–] ?)" + TIME + NOT_COUNTED, this::clock),
+                SayingRule.of("(?<=\\b[Aa]t )" + TIME + NOT_COUNTED, this::clock),
+                SayingRule.of(
                         "(?<=\\b" + ANY_CLOCK
                                 + " (?:to|until|till|and) )(?<!(?:1[1-9]|20)\\d\\d (?:to|until|till|and) (?=(?:19|20)))"
                                 + TIME + NOT_COUNTED,
                         this::clock),
-                Rule.of(
+                SayingRule.of(
                         "(?!19|20)([01]\\d|2[0-3])([0-5][05])(?<!00) ?[-–] ?(?=(?:[01]\\d|2[0-3])[0-5][05](?![\\d,.]?\\d))"
-                                + "(?!\\d{4} ?[-–] ?\\d{4}[ -]?" + Units.REGEX + ")(?![-–] ?\\d{4} ?\\p{L})",
+                                + "(?!\\d{4} ?[-–] ?\\d{4}[ -]?" + SpokenUnits.REGEX + ")(?![-–] ?\\d{4} ?\\p{L})",
                         m -> clock(m) + " to"),
-                Rule.of(UNTIL + "(?!19|20)" + TIME + NOT_COUNTED, this::clock),
-                Rule.of(
+                SayingRule.of(UNTIL + "(?!19|20)" + TIME + NOT_COUNTED, this::clock),
+                SayingRule.of(
                         "(?<=(?<!\\d)(?!19|20)(?:[01]\\d|2[0-3])[0-5][05](?<!00) ?[-–] ?)([01]\\d|2[0-3])([0-5][05])(?![\\d,.]?\\d|\\p{L})"
                                 + NOT_COUNTED,
                         this::clock),
-                Rule.of(
+                SayingRule.of(
                         "(\\d{1,2}) ?m(?:ins?)? ?([0-5]?\\d) ?s(?:ecs?)?(?![\\p{L}\\p{N}])",
                         m -> count(m.group(1), "minute") + " " + count(m.group(2), "second")),
-                Rule.of(
+                SayingRule.of(
                         "(\\d{1,2}):([0-5]\\d) ?min(?:ute)?s?(?!\\p{L})",
                         m -> count(m.group(1), "minute") + (m.group(2).equals("00") ? "" : " " + tail(m.group(2)))));
     }

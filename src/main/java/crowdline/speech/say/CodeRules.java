@@ -13,56 +13,57 @@ final class CodeRules {
     /** How an address ends, so that "roll.Then" is not one. */
     private static final String ENDINGS = "(?:com|org|net|info|aero|tv|co|uk|ie|eu|de|fr|gov|example)";
 
-    private final NumberWords words;
+    private final SpelledNumbers words;
 
-    CodeRules(NumberWords words) {
+    CodeRules(SpelledNumbers words) {
         this.words = words;
     }
 
     /** Asked where a number or a sign starts, before everything else. */
-    List<Rule> numbers() {
+    List<SayingRule> numbers() {
         return List.of(
-                Rule.of("#(?=\\p{L})", m -> "hashtag"),
-                Rule.of(
+                SayingRule.of("#(?=\\p{L})", m -> "hashtag"),
+                SayingRule.of(
                         "0\\d{2,5}[ -]\\d{3,6}(?:[ -]?,?\\d{3,4})?(?![\\d/])(?! ?(?:to|-) ?\\d)",
                         m -> words.digits(m.group().replaceAll("\\D", ""))),
-                Rule.of(
+                SayingRule.of(
                         "(?<=\\b(?:[Dd]ial|[Cc]all|[Rr]ing) )(\\d{3})(?=[.,;:!?)](?!\\d)|$| (?:for|now|at once|if)\\b)",
                         m -> words.digits(m.group(1))),
-                Rule.of("(?<=\\b[Ww]ind )([0-3]\\d0)/(?=\\d{1,2}(?!\\d))", m -> words.digits(m.group(1)) + " at"),
-                Rule.of("\\d{1,2}(?:-\\d{1,2}){2,12}(?![\\d-]|/)", this::row));
+                SayingRule.of("(?<=\\b[Ww]ind )([0-3]\\d0)/(?=\\d{1,2}(?!\\d))", m -> words.digits(m.group(1)) + " at"),
+                SayingRule.of("\\d{1,2}(?:-\\d{1,2}){2,12}(?![\\d-]|/)", this::row));
     }
 
     /** Asked where a word starts, before the other words. */
-    List<Rule> words() {
+    List<SayingRule> words() {
         return List.of(
-                Rule.of("FL ?(\\d{2,3})" + NO_MORE_WORD, m -> "flight level " + words.digits(m.group(1))),
-                Rule.of("T ?[-–](?= ?\\d{1,3} ?(?:s|secs?|seconds?|mins?|minutes?)(?!\\p{L}))", m -> "T minus"),
-                Rule.of(
+                SayingRule.of("FL ?(\\d{2,3})" + NO_MORE_WORD, m -> "flight level " + words.digits(m.group(1))),
+                SayingRule.of("T ?[-–](?= ?\\d{1,3} ?(?:s|secs?|seconds?|mins?|minutes?)(?!\\p{L}))", m -> "T minus"),
+                SayingRule.of(
                         "V(ne|no|fe|so?)(?= ?(?:is )?\\d)",
                         m -> Initialisms.spelled("V" + m.group(1).toUpperCase(Locale.ROOT))),
-                Rule.of("(noon|midnight|midday|dawn)[-–](?=\\d)", m -> m.group(1) + " to"),
-                Rule.of(
+                SayingRule.of("(noon|midnight|midday|dawn)[-–](?=\\d)", m -> m.group(1) + " to"),
+                SayingRule.of(
                         "(?:https?://)?www\\.((?:[\\p{L}\\d-]{1,40}\\.){1,4}\\p{L}{2,10})/?" + NO_MORE_WORD,
                         m -> "w w w dot " + dotted(m)),
-                Rule.of(
+                SayingRule.of(
                         "(?:https?://)?((?:\\p{L}[\\p{L}\\d-]{1,40}\\.){1,3}" + ENDINGS + ")/?" + NO_MORE_WORD,
                         this::dotted),
-                Rule.of("(\\p{L}{2,15})/(" + Units.EACH_REGEX + ")", this::rate),
-                Rule.of("(?<=\\p{N}/)(" + Units.EACH_REGEX + ")", m -> Units.each(m.group(1))),
-                Rule.of(
+                SayingRule.of("(\\p{L}{2,15})/(" + SpokenUnits.EACH_REGEX + ")", this::rate),
+                SayingRule.of("(?<=\\p{N}/)(" + SpokenUnits.EACH_REGEX + ")", m -> SpokenUnits.each(m.group(1))),
+                SayingRule.of(
                         "(he|his|him|she|her|hers)/(?=(?:he|his|him|she|her|hers)" + NO_MORE_WORD + ")",
                         m -> m.group(1) + " or"),
-                Rule.of(
-                        "([A-Z]{2,3}) ([1-9]\\d\\d)(?![\\p{L}\\p{N}]|[.,:/-]\\d|[ -]?" + Units.REGEX + "| \\p{Ll})",
+                SayingRule.of(
+                        "([A-Z]{2,3}) ([1-9]\\d\\d)(?![\\p{L}\\p{N}]|[.,:/-]\\d|[ -]?" + SpokenUnits.REGEX
+                                + "| \\p{Ll})",
                         m -> Initialisms.isSpelled(m.group(1), false)
                                 ? Initialisms.spelled(m.group(1)) + " " + words.inName(m.group(2))
                                 : null));
     }
 
     /** "4WD", "100LL": asked after the units. */
-    Rule withCapitals() {
-        return Rule.of(
+    SayingRule withCapitals() {
+        return SayingRule.of(
                 "(\\d{1,4})([A-Z]{2,4})" + NO_MORE_WORD,
                 m -> words.quantity(m.group(1)) + " "
                         + (Initialisms.isSpelled(m.group(2), false) ? Initialisms.spelled(m.group(2)) : m.group(2)));
@@ -106,6 +107,6 @@ final class CodeRules {
         if (thing.length() < 4 && !thing.equals("rev") && !thing.equals("revs")) {
             return null;
         }
-        return thing + " " + Units.each(m.group(2));
+        return thing + " " + SpokenUnits.each(m.group(2));
     }
 }

@@ -21,7 +21,7 @@ final class FractionRules {
             Map.entry("⅝", "5/8"),
             Map.entry("⅞", "7/8"));
 
-    private static final String UNIT = "(?:[ -]?(" + Units.REGEX + "))?";
+    private static final String UNIT = "(?:[ -]?(" + SpokenUnits.REGEX + "))?";
 
     /** What comes in parts; before these "3/4" is said as one word, "three-quarter". */
     private static final String IN_PARTS =
@@ -30,9 +30,9 @@ final class FractionRules {
 
     private static final String FOLLOWING = "(?=([ -]?\\p{L})?)(?=([ -]" + IN_PARTS + "(?!\\p{L}))?)";
 
-    private final NumberWords words;
+    private final SpelledNumbers words;
 
-    FractionRules(NumberWords words) {
+    FractionRules(SpelledNumbers words) {
         this.words = words;
     }
 
@@ -41,20 +41,20 @@ final class FractionRules {
     }
 
     /** Most particular first. */
-    List<Rule> rules() {
+    List<SayingRule> rules() {
         return List.of(
-                Rule.of("(\\d{1,3})/(\\d{2,4})((?:st|nd|rd|th)s?)(?!\\p{L})", this::small),
-                Rule.of("(\\d{1,3})/([1-9]\\d{1,3})(?= (?:scale|(of) an?)(?!\\p{L}))", this::small),
-                Rule.of(
+                SayingRule.of("(\\d{1,3})/(\\d{2,4})((?:st|nd|rd|th)s?)(?!\\p{L})", this::small),
+                SayingRule.of("(\\d{1,3})/([1-9]\\d{1,3})(?= (?:scale|(of) an?)(?!\\p{L}))", this::small),
+                SayingRule.of(
                         "(10|5|100)/\\1(?![\\d/])",
                         m -> words.quantity(group(m, 1)) + " out of " + words.quantity(group(m, 1))),
-                Rule.of(
+                SayingRule.of(
                         "(?<=\\b[Aa]n? )(?:(" + SIGNS + ")|(1/[2-8]))(?=[ -]\\p{L})",
                         m -> ofOne(m) == 0 ? null : part(1, ofOne(m), false)),
-                Rule.of(
+                SayingRule.of(
                         "(\\d{1,6})? ?(" + SIGNS + ")" + UNIT + FOLLOWING,
                         m -> fraction(m, OF_SIGN.getOrDefault(group(m, 2), ""))),
-                Rule.of(
+                SayingRule.of(
                         "(?:(\\d{1,4})[ -])?([1-9]/(?:2|3|4|5|6|8|10|16))(?![\\d/.,]\\d|\\d|/)" + UNIT + FOLLOWING,
                         m -> fraction(m, group(m, 2))));
     }
@@ -82,7 +82,7 @@ final class FractionRules {
         String symbol = group(m, 3);
         boolean ofThing = m.group(5) != null && symbol.isEmpty();
         if (!whole.isEmpty()) {
-            String tail = symbol.isEmpty() ? "" : " " + Units.say(symbol, Units.beforeThing(m, 3));
+            String tail = symbol.isEmpty() ? "" : " " + SpokenUnits.say(symbol, SpokenUnits.beforeThing(m, 3));
             return words.quantity(whole) + " and "
                     + (ofThing && top > 1 ? partOfThing(top, bottom) : part(top, bottom, true)) + tail;
         }
@@ -91,7 +91,7 @@ final class FractionRules {
         }
         boolean half = top == 1 && bottom == 2;
         boolean beforeWord = !symbol.isEmpty() || m.group(4) != null;
-        String tail = symbol.isEmpty() ? "" : (half ? "" : " of a") + " " + Units.say(symbol, true);
+        String tail = symbol.isEmpty() ? "" : (half ? "" : " of a") + " " + SpokenUnits.say(symbol, true);
         return part(top, bottom, !half || !beforeWord) + tail;
     }
 

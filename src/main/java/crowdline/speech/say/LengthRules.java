@@ -30,33 +30,35 @@ final class LengthRules {
             "(?:in|and|or|to|at|from|off|up|below|above|over|under|is|was|the|a|it|he|she|they"
                     + "|with|for|on|into|as|than|then)";
 
-    private final NumberWords words;
+    private final SpelledNumbers words;
 
-    LengthRules(NumberWords words) {
+    LengthRules(SpelledNumbers words) {
         this.words = words;
     }
 
     /** Most particular first. */
-    List<Rule> rules() {
-        List<Rule> rules = new ArrayList<>();
-        rules.add(Rule.of(
+    List<SayingRule> rules() {
+        List<SayingRule> rules = new ArrayList<>();
+        rules.add(SayingRule.of(
                 "(\\d{1,3}) ?(?:ft|'|feet|foot) ?(\\d|1[01]) ?(?:ins?\\b|inch(?:es)?\\b|\"|″|'')",
                 m -> feet(m) + " " + inches(m.group(2), false)));
-        rules.add(Rule.of(
+        rules.add(SayingRule.of(
                 "(\\d{1,3}) ?(?:ft|') ?(\\d|1[01])(?![\\p{L}\\d./,½¼¾x×'%:°]|[ -]\\p{L})",
                 m -> feet(m) + " " + words.quantity(m.group(2))));
-        rules.add(Rule.of("(" + NUMBER + ") ?in\\.?(?= " + REACH + "(?!\\p{L}))", m -> inches(m.group(1), false)));
-        rules.add(Rule.of(
+        rules.add(
+                SayingRule.of("(" + NUMBER + ") ?in\\.?(?= " + REACH + "(?!\\p{L}))", m -> inches(m.group(1), false)));
+        rules.add(SayingRule.of(
                 "(?<=\\b[Aa]n? )(" + NUMBER + ")[ -]?(?:in|\"|″)(?= (?!" + GOES_ON + "(?!\\p{L}))\\p{Ll})",
                 m -> inches(m.group(1), true)));
-        rules.add(Rule.of("(" + NUMBER + ") ?(?:in|\"|″)(?= " + THING + "(?!\\p{L}))", m -> inches(m.group(1), true)));
-        rules.add(Rule.of("(" + NUMBER + ")-in(?=[- ]\\p{Ll})", m -> inches(m.group(1), true)));
-        rules.add(Rule.of(
+        rules.add(SayingRule.of(
+                "(" + NUMBER + ") ?(?:in|\"|″)(?= " + THING + "(?!\\p{L}))", m -> inches(m.group(1), true)));
+        rules.add(SayingRule.of("(" + NUMBER + ")-in(?=[- ]\\p{Ll})", m -> inches(m.group(1), true)));
+        rules.add(SayingRule.of(
                 "(?<!\\p{L} \\d{1,3} in \\d{0,3})(" + NUMBER + ") in(?=[.,;:)!?](?!\\d)|$)",
                 m -> inches(m.group(1), false)));
-        rules.add(
-                Rule.of(NO_OPEN_DOUBLE + "(" + NUMBER + ") ?(?:\"|″)(?![\\p{L}\\d])", m -> inches(m.group(1), false)));
-        rules.add(Rule.of(NO_OPEN_SINGLE + "(\\d{1,3})'(?![\\p{L}\\d'])", this::feet));
+        rules.add(SayingRule.of(
+                NO_OPEN_DOUBLE + "(" + NUMBER + ") ?(?:\"|″)(?![\\p{L}\\d])", m -> inches(m.group(1), false)));
+        rules.add(SayingRule.of(NO_OPEN_SINGLE + "(\\d{1,3})'(?![\\p{L}\\d'])", this::feet));
         return rules;
     }
 

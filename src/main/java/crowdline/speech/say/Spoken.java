@@ -21,10 +21,10 @@ public final class Spoken {
     /** From this many letters on, a text mostly in capitals shouts rather than abbreviates. Tuned. */
     private static final int ENOUGH_TO_SHOUT = 12;
 
-    private final List<Rule> numberRules;
-    private final List<Rule> wordRules;
-    private final List<Rule> shoutedWordRules;
-    private final @Nullable Rule names;
+    private final List<SayingRule> numberRules;
+    private final List<SayingRule> wordRules;
+    private final List<SayingRule> shoutedWordRules;
+    private final @Nullable SayingRule names;
 
     /**
      * A speaker of texts with names said in their own way.
@@ -33,20 +33,20 @@ public final class Spoken {
      *     "Kwil-an"; neither blank
      */
     public Spoken(Map<String, String> sayAs) {
-        NumberWords words = new NumberWords();
+        SpelledNumbers words = new SpelledNumbers();
         DateRules dates = new DateRules(words);
         QuantityRules quantities = new QuantityRules(words);
         CodeRules codes = new CodeRules(words);
-        List<Rule> numbers = new ArrayList<>(codes.numbers());
+        List<SayingRule> numbers = new ArrayList<>(codes.numbers());
         numbers.addAll(new ClockRules(words).rules());
         numbers.addAll(dates.timesAndDates());
-        numbers.add(Rule.of("(?<!\\d)(\\d)(\\d)(\\d)(?= (?:Squadron|Sqn))", m -> words.digits(m.group())));
+        numbers.add(SayingRule.of("(?<!\\d)(\\d)(\\d)(\\d)(?= (?:Squadron|Sqn))", m -> words.digits(m.group())));
         numbers.addAll(quantities.rules());
         numbers.addAll(dates.years());
         numbers.add(codes.withCapitals());
         numbers.add(quantities.plain());
         numberRules = List.copyOf(numbers);
-        WordRules abbreviations = new WordRules(words);
+        AbbreviationRules abbreviations = new AbbreviationRules(words);
         wordRules = wordRules(dates, codes, abbreviations, false);
         shoutedWordRules = wordRules(dates, codes, abbreviations, true);
         names = names(sayAs);
@@ -62,14 +62,15 @@ public final class Spoken {
         return new SpokenText(written, new Walk(text).say());
     }
 
-    private static List<Rule> wordRules(DateRules dates, CodeRules codes, WordRules abbreviations, boolean shouting) {
-        List<Rule> rules = new ArrayList<>(dates.monthFirst());
+    private static List<SayingRule> wordRules(
+            DateRules dates, CodeRules codes, AbbreviationRules abbreviations, boolean shouting) {
+        List<SayingRule> rules = new ArrayList<>(dates.monthFirst());
         rules.addAll(codes.words());
         rules.addAll(abbreviations.rules(shouting));
         return List.copyOf(rules);
     }
 
-    private static @Nullable Rule names(Map<String, String> sayAs) {
+    private static @Nullable SayingRule names(Map<String, String> sayAs) {
         Map<String, String> table = sayAs.entrySet().stream()
                 .collect(Collectors.toMap(
                         e -> requireText(CleanText.of(e.getKey()).strip(), e),
@@ -82,7 +83,7 @@ public final class Spoken {
                 .sorted((a, b) -> b.length() - a.length())
                 .map(Pattern::quote)
                 .collect(Collectors.joining("|"));
-        return Rule.of("(" + alternatives + ")(?![\\p{L}\\p{N}])", m -> table.get(m.group(1)));
+        return SayingRule.of("(" + alternatives + ")(?![\\p{L}\\p{N}])", m -> table.get(m.group(1)));
     }
 
     private static String requireText(String text, Map.Entry<String, String> entry) {
@@ -99,7 +100,7 @@ public final class Spoken {
         private final String text;
         private final List<Matcher> numberMatchers;
         private final List<Matcher> wordMatchers;
-        private final List<Rule> words;
+        private final List<SayingRule> words;
         private final @Nullable Matcher nameMatcher;
         private final SpokenWriter out = new SpokenWriter();
 
@@ -149,7 +150,7 @@ public final class Spoken {
             return next < text.length() && (isDigit(text.charAt(next)) || text.charAt(next) == '.');
         }
 
-        private int firstOf(List<Rule> rules, List<Matcher> matchers, int at) {
+        private int firstOf(List<SayingRule> rules, List<Matcher> matchers, int at) {
             for (int i = 0; i < rules.size(); i++) {
                 int next = apply(rules.get(i), matchers.get(i), at);
                 if (next > at) {
@@ -159,7 +160,7 @@ public final class Spoken {
             return at;
         }
 
-        private int apply(Rule rule, Matcher matcher, int at) {
+        private int apply(SayingRule rule, Matcher matcher, int at) {
             matcher.region(at, text.length());
             if (!matcher.lookingAt()) {
                 return at;
@@ -186,11 +187,11 @@ public final class Spoken {
             return next < text.length() ? text.codePointAt(next) : ' ';
         }
 
-        private List<Matcher> matchers(List<Rule> rules) {
+        private List<Matcher> matchers(List<SayingRule> rules) {
             return rules.stream().map(this::matcher).toList();
         }
 
-        private Matcher matcher(Rule rule) {
+        private Matcher matcher(SayingRule rule) {
             return rule.pattern().matcher(text).useTransparentBounds(true).useAnchoringBounds(false);
         }
     }

@@ -61,7 +61,7 @@ public final class JsonOut {
             return NODES.booleanNode(flag);
         }
         if (value instanceof Enum<?> choice) {
-            return NODES.stringNode(Keys.name(choice));
+            return NODES.stringNode(ObjectKeys.name(choice));
         }
         if (value instanceof Integer || value instanceof Long) {
             return NODES.numberNode(((Number) value).longValue());
@@ -71,7 +71,7 @@ public final class JsonOut {
             if (!Double.isFinite(real)) {
                 throw new IllegalArgumentException(real + " has no form in JSON");
             }
-            return Keys.numberNode(real);
+            return ObjectKeys.numberNode(real);
         }
         if (value instanceof Map<?, ?> map) {
             ObjectNode object = NODES.objectNode();

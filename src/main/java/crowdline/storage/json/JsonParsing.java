@@ -74,7 +74,7 @@ public final class JsonParsing {
             findings.add(stopped.finding());
         } catch (JacksonException e) {
             Where where = where(e.getLocation());
-            String message = SyntaxWords.of(text, e, where);
+            String message = SyntaxMessages.of(text, e, where);
             findings.add(new ParsedJson.PlacedFinding(new Finding(Severity.ERROR, "not-json", message, ""), where));
         }
         return new ParsedJson(null, places, findings, spoilt);

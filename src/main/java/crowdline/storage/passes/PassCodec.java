@@ -2,7 +2,7 @@ package crowdline.storage.passes;
 
 import crowdline.show.Nearest;
 import crowdline.storage.json.JsonParsing;
-import crowdline.storage.json.Keys;
+import crowdline.storage.json.ObjectKeys;
 import crowdline.storage.json.ParsedJson;
 import crowdline.storage.json.Quoted;
 import crowdline.timing.Pass;
@@ -24,7 +24,7 @@ final class PassCodec {
     private static final int VERSION = 1;
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final List<String> HOWS =
-            Arrays.stream(Pass.How.values()).map(Keys::name).toList();
+            Arrays.stream(Pass.How.values()).map(ObjectKeys::name).toList();
 
     private PassCodec() {}
 
@@ -67,17 +67,17 @@ final class PassCodec {
         node.put("id", pass.id());
         node.put("act", pass.actId());
         node.put("variant", pass.variant());
-        node.put("how", Keys.name(pass.how()));
+        node.put("how", ObjectKeys.name(pass.how()));
         node.put("begunAt", pass.begunAt().toString());
         node.put("counts", pass.counts());
         node.put("note", pass.note());
-        node.set("markErrorS", Keys.numberNode(pass.markErrorS()));
+        node.set("markErrorS", ObjectKeys.numberNode(pass.markErrorS()));
         ArrayNode figures = node.putArray("figures");
         for (Pass.TimedFigure figure : pass.figures()) {
             ObjectNode item = figures.addObject();
             item.put("figure", figure.figureId());
-            item.set("startS", Keys.numberNode(figure.startS()));
-            item.set("endS", Keys.numberNode(figure.endS()));
+            item.set("startS", ObjectKeys.numberNode(figure.startS()));
+            item.set("endS", ObjectKeys.numberNode(figure.endS()));
         }
     }
 

@@ -2,14 +2,14 @@ package crowdline.storage.show;
 
 import crowdline.show.Element;
 import crowdline.show.Element.Side;
-import crowdline.storage.json.Keys;
+import crowdline.storage.json.ObjectKeys;
 import tools.jackson.databind.JsonNode;
 
 /** Elements as the keys of their objects. */
 final class ElementToTree {
     private ElementToTree() {}
 
-    static JsonNode node(Element element, Keys keys) {
+    static JsonNode node(Element element, ObjectKeys keys) {
         if (element instanceof Element.Line line) {
             keys.text("do", "line").number(ElementFromTree.key(line.until()), line.value());
             return full(keys, element);
@@ -57,7 +57,7 @@ final class ElementToTree {
         return full(keys, element);
     }
 
-    private static Keys arc(Element.Arc arc, Keys keys) {
+    private static ObjectKeys arc(Element.Arc arc, ObjectKeys keys) {
         keys.text("do", "arc")
                 .choice("way", arc.way())
                 .number("degrees", arc.degrees())
@@ -70,7 +70,7 @@ final class ElementToTree {
         return keys.number(size, arc.value());
     }
 
-    private static Keys roll(Element.Roll roll, Keys keys) {
+    private static ObjectKeys roll(Element.Roll roll, ObjectKeys keys) {
         keys.text("do", "roll").choice("style", roll.style()).number("degrees", roll.degrees());
         return side(keys, roll.toward())
                 .number("seconds", roll.seconds())
@@ -78,15 +78,15 @@ final class ElementToTree {
                 .number("pauseS", roll.pauseS(), ElementFromTree.PAUSE_S);
     }
 
-    private static Keys side(Keys keys, Side toward) {
+    private static ObjectKeys side(ObjectKeys keys, Side toward) {
         return keys.choice("toward", toward, Side.LEFT);
     }
 
-    private static JsonNode full(Keys keys, Element element) {
+    private static JsonNode full(ObjectKeys keys, Element element) {
         return keys.number("power", element.power(), ElementFromTree.FULL_POWER).node();
     }
 
-    private static JsonNode none(Keys keys, Element element) {
+    private static JsonNode none(ObjectKeys keys, Element element) {
         return keys.number("power", element.power(), ElementFromTree.NO_POWER).node();
     }
 }

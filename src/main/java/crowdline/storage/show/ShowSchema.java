@@ -27,7 +27,7 @@ final class ShowSchema {
     private static final int MOST_ERRORS = 2_000;
 
     private final Schema schema;
-    private final SchemaWords words;
+    private final SchemaMessages words;
 
     /**
      * What a schema found.
@@ -66,7 +66,7 @@ final class ShowSchema {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        words = new SchemaWords(schema.getSchemaNode());
+        words = new SchemaMessages(schema.getSchemaNode());
     }
 
     /** @param spoilt paths about whose value enough was said already */
@@ -99,7 +99,7 @@ final class ShowSchema {
             findings.putIfAbsent(finding.path() + " " + finding.message(), finding);
         }
         List<Finding> tooMany = findings.values().stream()
-                .filter(found -> found.code().equals(SchemaWords.TOO_MANY))
+                .filter(found -> found.code().equals(SchemaMessages.TOO_MANY))
                 .toList();
         // What is wrong in each entry of a list that is no show's hides that it is none.
         return new Verdict(tooMany.isEmpty() ? List.copyOf(findings.values()) : tooMany, unknown, isWhole);

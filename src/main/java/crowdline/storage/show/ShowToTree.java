@@ -16,7 +16,7 @@ import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
 import crowdline.show.WindAt;
-import crowdline.storage.json.Keys;
+import crowdline.storage.json.ObjectKeys;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
@@ -38,12 +38,12 @@ final class ShowToTree {
         return new Fresh(made.show(show), made.implied);
     }
 
-    private Keys keys() {
-        return new Keys(implied);
+    private ObjectKeys keys() {
+        return new ObjectKeys(implied);
     }
 
     private ObjectNode show(Show show) {
-        Keys keys = keys().number("crowdline", (double) VERSION)
+        ObjectKeys keys = keys().number("crowdline", (double) VERSION)
                 .text("title", show.title())
                 .text("date", show.date().toString())
                 .group("venue", venue(show.venue()), false)
@@ -53,7 +53,7 @@ final class ShowToTree {
                 .list("acts", show.acts(), true, this::act)
                 .list("remarks", show.remarks(), false, this::remark)
                 .list("figures", show.figures(), false, this::entry);
-        Keys sayAs = keys();
+        ObjectKeys sayAs = keys();
         new TreeMap<>(show.sayAs()).forEach(sayAs::text);
         keys.group("sayAs", sayAs.node(), show.sayAs().isEmpty());
         Incident incident = show.incident();
@@ -99,7 +99,7 @@ final class ShowToTree {
     }
 
     private JsonNode airframe(Airframe a) {
-        Keys keys = keys().text("id", a.id())
+        ObjectKeys keys = keys().text("id", a.id())
                 .text("name", a.name())
                 .flag("glider", a.glider())
                 .number("massKg", a.massKg())
@@ -164,7 +164,7 @@ final class ShowToTree {
     }
 
     private JsonNode figure(Figure figure) {
-        Keys keys = keys().text("id", figure.id())
+        ObjectKeys keys = keys().text("id", figure.id())
                 .text("figure", figure.figure())
                 .text("title", figure.title())
                 .text("look", figure.look());

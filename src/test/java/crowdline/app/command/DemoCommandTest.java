@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assumptions.assumeThat;
 import crowdline.app.Main;
 import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Folders;
-import crowdline.app.shell.Opening;
 import crowdline.app.shell.Screen;
+import crowdline.app.shell.WindowOpener;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,9 +20,9 @@ class DemoCommandTest {
 
     private final CaughtTerminal caught = new CaughtTerminal();
     private final List<String> opened = new ArrayList<>();
-    private final Opening opening = (show, t) -> {
+    private final WindowOpener opening = (show, t) -> {
         opened.add(String.valueOf(show));
-        return Opening.STAYS_OPEN;
+        return WindowOpener.STAYS_OPEN;
     };
 
     @Test
@@ -50,7 +50,7 @@ class DemoCommandTest {
         Path show = Path.of("demo-shows/fenmarsh-air-day.json");
 
         assertThat(new DemoCommand(caught.terminal(), opening, new Folders(folder, folder, show)).call())
-                .isEqualTo(Opening.STAYS_OPEN);
+                .isEqualTo(WindowOpener.STAYS_OPEN);
         assertThat(opened).containsExactly(show.toString());
     }
 

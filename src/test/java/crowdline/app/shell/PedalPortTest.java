@@ -3,7 +3,7 @@ package crowdline.app.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import crowdline.app.window.PedalDesk;
+import crowdline.app.window.PedalListener;
 import crowdline.storage.settings.LearnedButtons;
 import crowdline.telemetry.serial.HeardSignal;
 import crowdline.telemetry.serial.SerialPorts;
@@ -16,8 +16,8 @@ class PedalPortTest {
     private final List<LearnedButtons> kept = new ArrayList<>();
 
     /** A desk whose ports are never opened. */
-    private PedalDesk desk(LearnedButtons learned) {
-        return new PedalDesk(
+    private PedalListener desk(LearnedButtons learned) {
+        return new PedalListener(
                 learned,
                 new SerialPorts(Path.of("serial")),
                 () -> 0,

@@ -73,9 +73,9 @@ class MicrophoneTest {
                 new Sounds(rateHz, 9, 1).field(0.01).voiced(0.1, 2, 4.5).pcm(), End.UNPLUGGED);
         JavaSound sound = only(rateHz, 1, line);
         assertThat(sound.whyNone()).isEmpty();
-        Listening listening = new MicrophoneDesk(sound::open, Runnable::run).listen(listener);
+        Listening listening = new MicrophoneListener(sound::open, Runnable::run).listen(listener);
         assertThat((Double) next()).isCloseTo(2.5, within(0.05));
-        assertThat(next()).isEqualTo(MicrophoneDesk.GONE);
+        assertThat(next()).isEqualTo(MicrophoneListener.GONE);
         assertThat(line.isReleasedWithinS(LONGEST_WAIT_S)).isTrue();
         listening.close();
         assertThat(told).isEmpty();
@@ -93,9 +93,9 @@ class MicrophoneTest {
         }
         JavaSound sound = only(16_000, 2, new FakeLine(both, End.UNPLUGGED));
         assertThat(sound.whyNone()).isEmpty();
-        new MicrophoneDesk(sound::open, Runnable::run).listen(listener);
+        new MicrophoneListener(sound::open, Runnable::run).listen(listener);
         assertThat((Double) next()).isCloseTo(2.5, within(0.05));
-        assertThat(next()).isEqualTo(MicrophoneDesk.GONE);
+        assertThat(next()).isEqualTo(MicrophoneListener.GONE);
     }
 
     /** (1000 + 3000) / 2, (-32768 - 32768) / 2, and (5 - 6) / 2, which is cut off towards 0. */
@@ -127,8 +127,8 @@ class MicrophoneTest {
     @EnumSource(names = {"STALLED", "BROKEN"})
     void aDeviceThatStallsOrFailsIsGoneAndLetGo(End end) throws Exception {
         FakeLine line = new FakeLine(new Sounds(16_000, 1, 1).field(0.01).pcm(), end);
-        new MicrophoneDesk(only(16_000, 1, line)::open, Runnable::run, 100).listen(listener);
-        assertThat(next()).isEqualTo(MicrophoneDesk.GONE);
+        new MicrophoneListener(only(16_000, 1, line)::open, Runnable::run, 100).listen(listener);
+        assertThat(next()).isEqualTo(MicrophoneListener.GONE);
         assertThat(line.isReleasedWithinS(LONGEST_WAIT_S)).isTrue();
         assertThat(told).isEmpty();
     }
@@ -136,7 +136,7 @@ class MicrophoneTest {
     @Test
     void aDeviceThatStallsForAMomentIsNotGoneAndWhoClosesIsToldNothing() throws Exception {
         FakeLine line = new FakeLine(new byte[0], End.STALLED);
-        Listening listening = new MicrophoneDesk(only(16_000, 1, line)::open, Runnable::run).listen(listener);
+        Listening listening = new MicrophoneListener(only(16_000, 1, line)::open, Runnable::run).listen(listener);
         assertThat(line.isOpenedWithinS(LONGEST_WAIT_S)).isTrue();
         assertThat(line.isReleased()).isFalse();
         listening.close();
@@ -149,7 +149,8 @@ class MicrophoneTest {
     @ValueSource(strings = {"learned", "by key", "closed"})
     void everyWayOutOfThePaceWindowLetsTheLineGo(String way) throws Exception {
         FakeLine line = new FakeLine(new byte[0], End.STALLED);
-        MicrophoneDesk desk = new MicrophoneDesk(only(16_000, 1, line)::open, what -> {}, 1000 * LONGEST_WAIT_S);
+        MicrophoneListener desk =
+                new MicrophoneListener(only(16_000, 1, line)::open, what -> {}, 1000 * LONGEST_WAIT_S);
         List<SpokenText> remarks = Stream.of("Here it comes.", "Look to the left.", "Listen to the engine now.")
                 .map(new Spoken(Map.of())::expand)
                 .toList();
@@ -177,19 +178,19 @@ class MicrophoneTest {
             throw new IllegalArgumentException("none");
         });
         assertThat(none.whyNone()).contains(JavaSound.NONE);
-        new MicrophoneDesk(none::open, Runnable::run).listen(listener);
+        new MicrophoneListener(none::open, Runnable::run).listen(listener);
         assertThat(next()).isEqualTo(JavaSound.NONE);
         JavaSound busy = new JavaSound(format -> {
             throw new LineUnavailableException("busy");
         });
         assertThat(busy.whyNone()).isEmpty();
-        new MicrophoneDesk(busy::open, Runnable::run).listen(listener);
+        new MicrophoneListener(busy::open, Runnable::run).listen(listener);
         assertThat(next()).isEqualTo(JavaSound.BUSY);
         JavaSound forbidden = new JavaSound(format -> {
             throw new SecurityException("no");
         });
         assertThat(forbidden.whyNone()).contains(JavaSound.FORBIDDEN);
-        new MicrophoneDesk(forbidden::open, Runnable::run).listen(listener);
+        new MicrophoneListener(forbidden::open, Runnable::run).listen(listener);
         assertThat(next()).isEqualTo(JavaSound.FORBIDDEN);
     }
 
@@ -233,9 +234,9 @@ class MicrophoneTest {
                     .recording(said, 2, 0.5 / peak)
                     .pcm();
             FakeLine line = new FakeLine(pcm, End.UNPLUGGED);
-            new MicrophoneDesk(only(rateHz, 1, line)::open, Runnable::run).listen(listener);
+            new MicrophoneListener(only(rateHz, 1, line)::open, Runnable::run).listen(listener);
             assertThat((Double) next()).as(remark).isCloseTo((last - first) / (double) rateHz, within(0.06));
-            assertThat(next()).isEqualTo(MicrophoneDesk.GONE);
+            assertThat(next()).isEqualTo(MicrophoneListener.GONE);
         }
     }
 

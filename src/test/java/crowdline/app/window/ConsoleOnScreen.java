@@ -3,7 +3,7 @@ package crowdline.app.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.app.shell.Folders;
-import crowdline.app.shell.Opening;
+import crowdline.app.shell.WindowOpener;
 import crowdline.console.ConsoleFrame;
 import crowdline.console.live.NextView;
 import crowdline.console.live.NowView;
@@ -64,10 +64,10 @@ final class ConsoleOnScreen implements AutoCloseable {
         Folders folders =
                 new Folders(folder.resolve("settings"), folder.resolve("journals"), folder.resolve("demo.json"));
         wiring = new ConsoleWiring(folders, new JournalMachine(nanos::get, hour, "this boot"));
-        wiring.open(copy, Opening.Devices.NONE);
+        wiring.open(copy, WindowOpener.Devices.NONE);
         frame = opened();
         long untilNanos = System.nanoTime() + (long) (OPENS_WITHIN_S * NANOS_PER_S);
-        while (spoken("Messages").startsWith("Opening") && System.nanoTime() < untilNanos) {
+        while (spoken("Messages").startsWith("WindowOpener") && System.nanoTime() < untilNanos) {
             Thread.onSpinWait();
         }
         press("F5");

@@ -17,7 +17,7 @@ import crowdline.live.state.ActDurations;
 import crowdline.live.state.Live;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.Step;
-import crowdline.loaded.ShowWords;
+import crowdline.loaded.ShowLookup;
 import crowdline.show.Catalogue;
 import crowdline.sight.ActSheet;
 import crowdline.speech.pace.SpokenTime;
@@ -36,8 +36,8 @@ class LiveKeysTest {
     private final SlowDesk desk = new SlowDesk();
     private final LiveKeys keys = new LiveKeys(desk, LiveKeysTest::words);
 
-    private static ShowWords words() {
-        return new ShowWords(
+    private static ShowLookup words() {
+        return new ShowLookup(
                 SmallShow.show(),
                 new Catalogue(List.of()),
                 text -> new SpokenTime(4, 3.5, 4.5),

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.app.command.CaughtTerminal;
 import crowdline.app.shell.Folders;
-import crowdline.app.shell.Opening;
+import crowdline.app.shell.WindowOpener;
 import crowdline.console.ConsoleFrame;
 import java.awt.Component;
 import java.awt.Container;
@@ -45,7 +45,7 @@ final class RealWindow {
     static RealWindow open(Folders folders, @Nullable Path show) throws Exception {
         List<ConsoleFrame> before = frames();
         CaughtTerminal terminal = new CaughtTerminal();
-        assertThat(new ConsoleOpening(folders).open(show, terminal.terminal())).isEqualTo(Opening.STAYS_OPEN);
+        assertThat(new ConsoleOpener(folders).open(show, terminal.terminal())).isEqualTo(WindowOpener.STAYS_OPEN);
         for (int waited = 0; waited < LONGEST_WAIT_MS; waited += 5) {
             for (ConsoleFrame frame : frames()) {
                 if (!before.contains(frame)) {

@@ -56,7 +56,7 @@ class SlowDiskTest {
     }
 
     private List<String> foot(LiveDesk desk) {
-        return FootNews.banners(desk.snapshot()).stream().map(Mark::word).toList();
+        return FootMessages.banners(desk.snapshot()).stream().map(Mark::word).toList();
     }
 
     @Test

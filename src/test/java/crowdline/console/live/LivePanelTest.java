@@ -73,7 +73,7 @@ class LivePanelTest {
                     .findFirst()
                     .orElseThrow();
             assertThat(told.isVisible()).isFalse();
-            Mark longest = ToldWords.refused(
+            Mark longest = ToldPresenter.refused(
                     "The act has moved on by itself since your last key: press Backspace to go back a figure.");
             panel.show(SampleLiveViews.flying().withTold(longest));
             assertThat(told.isVisible()).isTrue();

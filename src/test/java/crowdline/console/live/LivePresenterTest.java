@@ -231,7 +231,7 @@ class LivePresenterTest {
 
     @Test
     void aFigureIsNotToldApartFromOneOfItsOwnName() {
-        Moment moment = SmallShow.moment(104, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100)));
+        LiveMoment moment = SmallShow.moment(104, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100)));
         assertThat(presenter.view(seen(moment, "Low pass")).now().name()).isEqualTo("Loop or low pass");
         assertThat(presenter.view(seen(moment, "Loop")).now().name()).isEqualTo("Loop");
     }
@@ -249,10 +249,10 @@ class LivePresenterTest {
 
     private static LiveView waiting(boolean begins, FlightEvent... events) {
         SideView.Craft craft = SideView.Craft.read(new SideView.Spot(-3000, 500, 200), 0, 0, List.of(), 2.2);
-        Moment moment = SmallShow.moment(40, Plan.EMPTY, SmallShow.after(events));
+        LiveMoment moment = SmallShow.moment(40, Plan.EMPTY, SmallShow.after(events));
         Tracking tracking = new Tracking(0.0, 2.2, null, craft, begins);
         return new LivePresenter(SmallShow.words())
-                .view(new Moment(moment.state(), moment.now(), moment.plan(), moment.clock(), tracking));
+                .view(new LiveMoment(moment.state(), moment.now(), moment.plan(), moment.clock(), tracking));
     }
 
     @Test
@@ -300,9 +300,9 @@ class LivePresenterTest {
                 .isNull();
     }
 
-    private static Moment seen(Moment moment, String other) {
+    private static LiveMoment seen(LiveMoment moment, String other) {
         Tracking tracking = new Tracking(0.6, 0.2, other, null, false);
-        return new Moment(moment.state(), moment.now(), moment.plan(), moment.clock(), tracking);
+        return new LiveMoment(moment.state(), moment.now(), moment.plan(), moment.clock(), tracking);
     }
 
     @Test
@@ -374,7 +374,7 @@ class LivePresenterTest {
 
     @Test
     void theSameMomentGivesTheSameView() {
-        Moment moment = SmallShow.moment(104, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100)));
+        LiveMoment moment = SmallShow.moment(104, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100)));
         assertThat(presenter.view(moment)).isEqualTo(presenter.view(moment));
     }
 

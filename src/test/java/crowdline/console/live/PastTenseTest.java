@@ -8,7 +8,7 @@ import crowdline.live.event.RemarkForm;
 import crowdline.live.event.TalkEvent;
 import crowdline.live.now.PlanAhead;
 import crowdline.live.state.LiveState;
-import crowdline.loaded.ShowWords;
+import crowdline.loaded.ShowLookup;
 import crowdline.patter.Plan;
 import crowdline.patter.PlanRequest;
 import crowdline.show.Act;
@@ -35,7 +35,7 @@ class PastTenseTest {
 
     private final Show show = show();
     private final LivePresenter presenter =
-            new LivePresenter(new ShowWords(show, new Catalogue(List.of()), text -> TIME, (act, v) -> ActSheet.NONE));
+            new LivePresenter(new ShowLookup(show, new Catalogue(List.of()), text -> TIME, (act, v) -> ActSheet.NONE));
 
     private static Show show() {
         Show small = SmallShow.show();

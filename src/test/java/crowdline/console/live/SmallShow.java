@@ -9,7 +9,7 @@ import crowdline.live.state.Durations;
 import crowdline.live.state.Live;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.Step;
-import crowdline.loaded.ShowWords;
+import crowdline.loaded.ShowLookup;
 import crowdline.patter.Form;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
@@ -133,12 +133,12 @@ public final class SmallShow {
                 200);
     }
 
-    static ShowWords words() {
+    static ShowLookup words() {
         return words(show());
     }
 
     /** The same with a duty, {@code r-duty}. */
-    static ShowWords wordsWithADuty() {
+    static ShowLookup wordsWithADuty() {
         Show show = show();
         List<Remark> remarks = new ArrayList<>(show.remarks());
         remarks.add(Remark.of("r-duty", RemarkKind.DUTY, "Please stay behind the rope."));
@@ -157,7 +157,7 @@ public final class SmallShow {
     }
 
     /** The same with a low pass that is called a loop, as the first figure is. */
-    static ShowWords wordsWithTwoLoops() {
+    static ShowLookup wordsWithTwoLoops() {
         Show show = show();
         Act act = show.acts().get(0);
         List<Figure> figures = act.figures().stream()
@@ -190,14 +190,14 @@ public final class SmallShow {
                 show.incident()));
     }
 
-    private static ShowWords words(Show show) {
-        return new ShowWords(
+    private static ShowLookup words(Show show) {
+        return new ShowLookup(
                 show, new Catalogue(List.of()), text -> new SpokenTime(4, 3.5, 4.5), (act, variant) -> ActSheet.NONE);
     }
 
     /** The same with a place to look for every figure. */
-    static ShowWords wordsWithSights() {
-        return new ShowWords(
+    static ShowLookup wordsWithSights() {
+        return new ShowLookup(
                 show(),
                 new Catalogue(List.of()),
                 text -> new SpokenTime(4, 3.5, 4.5),
@@ -222,13 +222,13 @@ public final class SmallShow {
         throw new IllegalStateException(event + " was refused: " + Live.next(state, event));
     }
 
-    static Moment moment(double nowS, Plan plan, LiveState state) {
+    static LiveMoment moment(double nowS, Plan plan, LiveState state) {
         return moment(nowS, plan, state, LocalDateTime.of(2026, 6, 6, 14, 31, 5));
     }
 
     /** With the clock on the wall, at the venue. */
-    static Moment moment(double nowS, Plan plan, LiveState state, LocalDateTime clock) {
-        return new Moment(
+    static LiveMoment moment(double nowS, Plan plan, LiveState state, LocalDateTime clock) {
+        return new LiveMoment(
                 state,
                 LiveNow.of(state, TEN_SECONDS, PlanAnchor.SLOT, nowS, clock.toInstant(ZoneOffset.UTC)),
                 plan,

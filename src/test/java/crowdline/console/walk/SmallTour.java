@@ -6,7 +6,7 @@ import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.Sample;
 import crowdline.flight.Vec;
-import crowdline.loaded.ShowWords;
+import crowdline.loaded.ShowLookup;
 import crowdline.patter.Form;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
@@ -42,7 +42,7 @@ public final class SmallTour implements Passes, Notes {
                     return new Tour(act, v, () -> flight, times(v.order()), () -> ActSheet.of(flight, 150), taught);
                 })
                 .toList();
-        ShowWords words = new ShowWords(
+        ShowLookup words = new ShowLookup(
                 SmallShow.show(), new Catalogue(List.of()), t -> new SpokenTime(4, 3.5, 4.5), (a, v) -> ActSheet.NONE);
         return new Walk(tours, words, SmallTour::plan, this, this, () -> Instant.parse("2026-06-06T12:00:00Z"));
     }

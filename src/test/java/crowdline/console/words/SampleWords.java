@@ -4,7 +4,7 @@ import crowdline.show.Figure;
 import crowdline.show.RemarkPlace;
 import crowdline.sight.CrowdFact;
 import crowdline.speech.pace.Pace;
-import crowdline.speech.plain.TradeWords;
+import crowdline.speech.plain.TradeTerms;
 import crowdline.speech.say.Spoken;
 import crowdline.timing.FigureTime;
 import java.util.List;
@@ -18,7 +18,7 @@ public final class SampleWords {
 
     /** Every figure lasts 10 s, most often 8 to 12 s; the default pace. */
     public static final WordsBasis BASIS = new WordsBasis(
-            TradeWords.PLAIN,
+            TradeTerms.PLAIN,
             figure -> Set.of(figure.figure()),
             SPOKEN::expand,
             text -> Pace.DEFAULT.time(SPOKEN.expand(text)),

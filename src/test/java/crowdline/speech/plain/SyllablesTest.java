@@ -83,7 +83,7 @@ class SyllablesTest {
                 .hasSize(SIZES.size())
                 .allSatisfy((part, words) -> assertThat(words).isEqualTo(DRAWN));
         Set<String> unknown = new TreeSet<>(sample.keySet());
-        CommonWords common = new CommonWords();
+        CommonVocabulary common = new CommonVocabulary();
         unknown.removeIf(common::has);
         assertThat(unknown).isEmpty();
         assertThat(sample.get("business")).isNull();

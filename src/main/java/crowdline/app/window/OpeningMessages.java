@@ -1,0 +1,107 @@
+package crowdline.app.window;
+
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.paint.Seconds;
+import crowdline.console.theme.Tone;
+import crowdline.live.state.LiveState;
+import crowdline.storage.file.ShowFileException;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** What is said while a show is opened and predicted again. */
+final class OpeningMessages {
+    static final Mark UNUSABLE =
+            new Mark(Form.STOP, Tone.ALARM, "This show cannot be used until the errors listed are fixed");
+    static final Mark FLYING = new Mark(Form.RING, Tone.CALM, "Predicting again in this air");
+
+    private static final System.Logger LOG = System.getLogger(OpeningMessages.class.getName());
+
+    private OpeningMessages() {}
+
+    static Mark refused(String why) {
+        return new Mark(Form.DIAMOND, Tone.CAUTION, why);
+    }
+
+    /** What is said of a show that goes on in the middle of an act. */
+    static Optional<Mark> wentOn(RunningShow show) {
+        LiveState state = show.desk().snapshot().state();
+        if (!state.course().inTheAir()) {
+            return Optional.empty();
+        }
+        String figureId = state.figureId();
+        String figure = figureId == null
+                ? "off the plan"
+                : show.loaded()
+                        .words()
+                        .name(
+                                show.loaded()
+                                        .show()
+                                        .act(String.valueOf(state.actId()))
+                                        .orElse(null),
+                                state.variant(),
+                                figureId);
+        Double inAct = show.now().actTimeS();
+        return Optional.of(new Mark(
+                Form.DISC,
+                Tone.GOOD,
+                "Carried on where it was: " + figure
+                        + (inAct == null ? "" : ", " + Seconds.clock(inAct) + " in the act")));
+    }
+
+    /** @param toBeSaved whether the air stands in the show that is edited */
+    static Mark flown(boolean toBeSaved) {
+        return new Mark(
+                Form.DISC,
+                Tone.GOOD,
+                "Predicted again in this air"
+                        + (toBeSaved
+                                ? "; Ctrl+S writes it into the show, Ctrl+Z takes it back"
+                                : ", for this session; the file is as it was"));
+    }
+
+    /** What is done with a show file, which can go wrong in every way. */
+    interface Work {
+        void run() throws IOException;
+    }
+
+    /** Does it, and says what went wrong; empty if nothing did. At the root of the io thread. */
+    static Optional<Mark> faultOf(Path file, Work work) {
+        try {
+            work.run();
+            return Optional.empty();
+        } catch (ShowFileException e) {
+            return alarm(String.valueOf(e.getMessage()));
+        } catch (IOException e) {
+            LOG.log(System.Logger.Level.WARNING, "Reading " + file, e);
+            return alarm(file + " cannot be read; check that it is there");
+        } catch (OutOfMemoryError e) {
+            LOG.log(System.Logger.Level.ERROR, "Opening " + file, e);
+            return alarm(file.getFileName()
+                    + " needs more memory than there is; check that it is the right file, or split it");
+        } catch (StackOverflowError e) {
+            LOG.log(System.Logger.Level.ERROR, "Opening " + file, e);
+            return alarm(file.getFileName() + " is nested too deeply to be read; check that it is a show file");
+        } catch (RuntimeException e) {
+            // The root of the io thread: one sentence to the user, the rest to the log.
+            LOG.log(System.Logger.Level.ERROR, "Opening " + file, e);
+            return alarm("The show could not be opened; the log has the reason");
+        }
+    }
+
+    /** What is said of a fault that nobody else has taken, in whatever thread. */
+    static Mark faultIn(Thread thread, Throwable fault) {
+        LOG.log(System.Logger.Level.ERROR, "In the thread " + thread.getName(), fault);
+        return new Mark(
+                Form.STOP,
+                Tone.ALARM,
+                fault instanceof OutOfMemoryError
+                        ? "Something needed more memory than there is and was not done; the show goes on"
+                        : "Something went wrong inside the program; the show goes on, and the log has the reason");
+    }
+
+    private static Optional<Mark> alarm(String sentence) {
+        return Optional.of(new Mark(Form.STOP, Tone.ALARM, sentence));
+    }
+}

@@ -1,0 +1,22 @@
+package crowdline.app.window;
+
+import crowdline.speech.pace.Pace;
+import java.util.function.Supplier;
+
+/** The pace that is gone by now; read and set from any thread. */
+final class PaceInUse implements Supplier<Pace> {
+    private volatile Pace pace;
+
+    PaceInUse(Pace first) {
+        pace = first;
+    }
+
+    @Override
+    public Pace get() {
+        return pace;
+    }
+
+    void set(Pace next) {
+        pace = next;
+    }
+}

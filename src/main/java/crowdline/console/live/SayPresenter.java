@@ -1,0 +1,231 @@
+package crowdline.console.live;
+
+import crowdline.console.live.SayView.Bars;
+import crowdline.console.live.SayView.What;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.paint.Seconds;
+import crowdline.console.theme.Tone;
+import crowdline.live.event.RemarkForm;
+import crowdline.live.event.TalkEvent;
+import crowdline.live.now.FigureNow;
+import crowdline.live.now.LiveNow;
+import crowdline.live.state.Speaking;
+import crowdline.live.state.Talk;
+import crowdline.live.state.TalkEnd;
+import crowdline.loaded.ShowLookup;
+import crowdline.patter.PatterRules;
+import crowdline.patter.Placed;
+import crowdline.patter.Plan;
+import crowdline.show.Act;
+import crowdline.show.Figure;
+import crowdline.show.Quiet;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.speech.pace.SpokenTime;
+import crowdline.speech.plain.Breaths;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Says what to say now, from what is being spoken, the quiets and the plan, in this order. */
+final class SayPresenter {
+    /** The longest line a breath may fill, in letters; it fits the row at its designed size. */
+    private static final int BREATH_CHARS = 54;
+    /** Within this it is time to speak; before it the words wait, seconds. */
+    private static final double NOW_S = TalkEnd.AHEAD_S;
+    /** The part gone is told in steps of this, so that it is painted again only when one could see it. */
+    private static final double STEP_S = 0.1;
+
+    private SayPresenter() {}
+
+    /** What is said, and the remark behind it. */
+    record Saying(SayView view, @Nullable String remarkId, boolean shortForm, boolean waits) {
+        static Saying nothing(SayView view) {
+            return new Saying(view, null, false, false);
+        }
+    }
+
+    /** A remark in its time. */
+    private record Turn(Remark remark, boolean shortForm, double startS, double endS, boolean tight, boolean begun) {}
+
+    static Saying of(LiveMoment moment, ShowLookup words) {
+        double nowS = moment.now().nowS();
+        Optional<String> left =
+                TalkEnd.due(moment.state(), moment.plan(), words::time, nowS).map(TalkEvent.RemarkLeft::remarkId);
+        Speaking speaking = left.isPresent() ? null : moment.state().talk().speaking();
+        Turn turn = turn(moment, words, speaking, left.orElse(null));
+        Act act = words.act(moment.state().actId()).orElse(null);
+        QuietNow quiet = QuietNow.of(moment.now(), act, words);
+        if (speaking == null && quiet != null && (turn == null || turn.startS() > nowS - NOW_S)) {
+            return Saying.nothing(listen(quiet, nowS));
+        }
+        if (turn == null) {
+            return Saying.nothing(nothing(
+                    moment,
+                    words,
+                    act,
+                    !Takeable.of(moment, words, act, RemarkKind.FILLER, null).isEmpty()));
+        }
+        boolean waits = turn.startS() - nowS > NOW_S
+                && !SayWhen.of(moment, words, turn.remark()).mayBeSaid(turn.remark());
+        return new Saying(words(moment, words, turn, nowS, waits), turn.remark().id(), turn.shortForm(), waits);
+    }
+
+    /** @param leftId what has just left the screen, or null */
+    private static @Nullable Turn turn(
+            LiveMoment moment, ShowLookup words, @Nullable Speaking speaking, @Nullable String leftId) {
+        double nowS = moment.now().nowS();
+        if (speaking != null) {
+            Remark remark = words.remark(speaking.remarkId()).orElse(null);
+            if (remark != null) {
+                boolean shortForm = speaking.form() == RemarkForm.SHORT;
+                double endS =
+                        speaking.startedAtS() + words.time(remark, shortForm).seconds();
+                return new Turn(remark, shortForm, speaking.startedAtS(), endS, false, true);
+            }
+        }
+        Turn over = null;
+        Talk here = moment.state().talkHere();
+        for (Placed placed : moment.plan().placed()) {
+            Remark remark = words.remark(placed.remarkId()).orElse(null);
+            boolean done = here.settled(placed.remarkId()) || placed.remarkId().equals(leftId);
+            if (remark == null || done || placed.endS() + TalkEnd.LINGER_S <= nowS) {
+                continue;
+            }
+            boolean shortForm = placed.form() == crowdline.patter.Form.SHORT;
+            Turn turn = new Turn(remark, shortForm, placed.startS(), placed.endS(), placed.tight(), false);
+            if (placed.endS() <= nowS) {
+                over = turn;
+            } else {
+                return over != null && placed.startS() > nowS ? over : turn;
+            }
+        }
+        if (over != null) {
+            return over;
+        }
+        return null;
+    }
+
+    private static SayView words(LiveMoment moment, ShowLookup words, Turn turn, double nowS, boolean waits) {
+        SpokenTime time = words.time(turn.remark(), turn.shortForm());
+        double goneS = steps(Math.max(0, nowS - turn.startS()));
+        double takesS = Math.max(0.1, time.seconds());
+        Double endS = windowEndS(moment, words, turn);
+        double thereIsS = endS == null ? Math.max(takesS, goneS) : Math.max(0, endS - turn.startS());
+        FigureNow figure = moment.now().figure();
+        boolean runsOn = figure != null
+                && endS != null
+                && thereIsS < takesS
+                && turn.startS() + thereIsS >= nowS + figure.leftS() - STEP_S
+                && takesS - thereIsS <= PatterRules.DEFAULT.runPastS();
+        double waitS = turn.startS() - nowS;
+        String caption = waitS > NOW_S
+                ? SayWhen.of(moment, words, turn.remark()).words(turn.remark(), waitS)
+                : turn.begun() ? "Saying" : "Say now";
+        String kind = ShowLookup.word(turn.remark().kind()) + (turn.shortForm() ? ", short form" : "");
+        return new SayView(
+                waits ? What.WAITING : What.WORDS,
+                caption,
+                kind,
+                Breaths.lines(ShowLookup.text(turn.remark(), turn.shortForm()), BREATH_CHARS),
+                Math.min(1, goneS / takesS),
+                endS == null
+                        ? new Mark(Form.DISC, Tone.GOOD, "No hurry")
+                        : verdict(takesS, thereIsS, turn.tight(), runsOn),
+                new Bars(
+                        thereIsS,
+                        takesS,
+                        time.highS(),
+                        goneS,
+                        endS == null ? "no limit" : Seconds.left(thereIsS - goneS) + " left",
+                        goneS >= takesS ? "S when said" : Seconds.left(takesS - goneS) + " to say"));
+    }
+
+    /** @param runsOn true if only the end of its figure is in the way, and by no more than the plan allows */
+    private static Mark verdict(double takesS, double thereIsS, boolean tight, boolean runsOn) {
+        double spareS = thereIsS - takesS;
+        if (spareS < -0.5 && runsOn) {
+            return new Mark(Form.DIAMOND, Tone.CAUTION, Seconds.left(-spareS) + " past the figure");
+        }
+        if (spareS < -0.5) {
+            return new Mark(Form.STOP, Tone.ALARM, Seconds.left(-spareS) + " too long");
+        }
+        if (tight) {
+            return new Mark(Form.DIAMOND, Tone.CAUTION, "Fits on a good day");
+        }
+        if (spareS < 1) {
+            return new Mark(Form.DIAMOND, Tone.CAUTION, "Just fits");
+        }
+        return new Mark(Form.DISC, Tone.GOOD, "Fits, " + Seconds.left(Math.floor(spareS)) + " to spare");
+    }
+
+    /**
+     * The first moment at which something else wants the air: the next remark, a quiet, the end of its figure; null if
+     * nothing is known to.
+     */
+    private static @Nullable Double windowEndS(LiveMoment moment, ShowLookup words, Turn turn) {
+        double endS = Double.POSITIVE_INFINITY;
+        for (Placed placed : moment.plan().placed()) {
+            if (!placed.remarkId().equals(turn.remark().id()) && placed.startS() > turn.startS()) {
+                endS = Math.min(endS, placed.startS());
+            }
+        }
+        LiveNow now = moment.now();
+        FigureNow figure = now.figure();
+        Act act = words.act(moment.state().actId()).orElse(null);
+        if (figure != null) {
+            double figureEndS = now.nowS() + figure.leftS();
+            Optional<Figure> own = words.figure(act, figure.figureId());
+            if (own.isPresent()) {
+                boolean ownRemark = own.get().remarks().contains(turn.remark());
+                // A figure over its time ends nobody knows when.
+                boolean ends = ownRemark && figureEndS > turn.startS() && figure.overS() <= 0;
+                endS = ends ? Math.min(endS, figureEndS) : endS;
+                double figureStartS = now.nowS() - figure.timeInS();
+                for (Quiet quiet : own.get().quiets()) {
+                    double quietS = figureStartS + quiet.fromS();
+                    endS = quietS > turn.startS() ? Math.min(endS, quietS) : endS;
+                }
+            }
+            if (endS == Double.POSITIVE_INFINITY && figureEndS > turn.startS() && figure.overS() <= 0) {
+                endS = figureEndS;
+            }
+        }
+        return endS == Double.POSITIVE_INFINITY ? null : endS;
+    }
+
+    private static SayView listen(QuietNow quiet, double nowS) {
+        double goneS = steps(nowS - quiet.fromS());
+        return new SayView(
+                What.LISTEN,
+                "Quiet",
+                quiet.why(),
+                List.of("Let them listen"),
+                0,
+                null,
+                new Bars(quiet.toS() - quiet.fromS(), 0, 0, goneS, Seconds.left(quiet.toS() - nowS) + " of quiet", ""));
+    }
+
+    /** @param filler true if there is one to take: a key that gives nothing is not offered */
+    private static SayView nothing(LiveMoment moment, ShowLookup words, @Nullable Act act, boolean filler) {
+        if (moment.plan().equals(Plan.NOT_YET)) {
+            List<String> wait = List.of("What to say is still being worked out.");
+            return new SayView(What.NOTHING, "Say now", "", wait, 0, null, null);
+        }
+        String text = moment.now().upcoming().isEmpty()
+                ? "Nothing is waiting to be said."
+                : "Nothing planned until "
+                        + words.name(
+                                act,
+                                moment.state().variant(),
+                                moment.now().upcoming().get(0).figureId())
+                        + ".";
+        String offer = filler ? " Press F for a filler." : "";
+        return new SayView(What.NOTHING, "Say now", "", List.of(text + offer), 0, null, null);
+    }
+
+    private static double steps(double seconds) {
+        return Math.max(0, Math.round(seconds / STEP_S) * STEP_S);
+    }
+}

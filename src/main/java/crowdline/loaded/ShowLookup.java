@@ -1,0 +1,183 @@
+package crowdline.loaded;
+
+import crowdline.flight.FigureNames;
+import crowdline.live.event.RemarkForm;
+import crowdline.show.Act;
+import crowdline.show.Catalogue;
+import crowdline.show.CatalogueEntry;
+import crowdline.show.Figure;
+import crowdline.show.Performer;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.sight.ActSheet;
+import crowdline.speech.pace.SpokenTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** The words of a show as the Live screen looks them up: names, sentences, remarks and how long they take. */
+public final class ShowLookup {
+    private final Show show;
+    private final Catalogue catalogue;
+    private final Map<String, Remark> remarks = new HashMap<>();
+    private final Function<String, SpokenTime> times;
+    private final BiFunction<Act, Variant, ActSheet> flights;
+    private final Sights sights;
+
+    /** Where the crowd looks as a figure of a flight begins; empty where that is not known. */
+    public interface Sights {
+        String where(String actId, String variant, String figureId);
+    }
+
+    /**
+     * @param times how long a text takes this speaker; asked at every look, so it should know the answer by then
+     * @param flights the predicted path of an act in a variant; likewise
+     */
+    public ShowLookup(
+            Show show,
+            Catalogue catalogue,
+            Function<String, SpokenTime> times,
+            BiFunction<Act, Variant, ActSheet> flights) {
+        this(show, catalogue, times, flights, (act, variant, figure) -> "");
+    }
+
+    /** The same, with where to look. */
+    public ShowLookup(
+            Show show,
+            Catalogue catalogue,
+            Function<String, SpokenTime> times,
+            BiFunction<Act, Variant, ActSheet> flights,
+            Sights sights) {
+        this.sights = sights;
+        this.show = show;
+        this.catalogue = catalogue.with(show.figures());
+        this.times = times;
+        this.flights = flights;
+        List<Remark> all = new ArrayList<>(show.remarks());
+        for (Act act : show.acts()) {
+            all.addAll(act.remarks());
+            act.figures().forEach(f -> all.addAll(f.remarks()));
+        }
+        all.forEach(remark -> remarks.put(remark.id(), remark));
+    }
+
+    public Show show() {
+        return show;
+    }
+
+    /** Whose hour the clocks of the venue show. */
+    public ZoneId zone() {
+        return show.venue().timeZone();
+    }
+
+    public Optional<Act> act(@Nullable String id) {
+        return id == null ? Optional.empty() : show.act(id);
+    }
+
+    /** "Rosa Vent, Calder 200": who flies what. */
+    public String who(Act act) {
+        String performer = show.performer(act.performer()).map(Performer::name).orElse(act.performer());
+        String airframe = show.airframe(act.airframe()).map(a -> a.name()).orElse(act.airframe());
+        return performer + ", " + airframe;
+    }
+
+    /**
+     * How a figure is called in a variant: its own title, else the catalogue's name, and which it is if the variant has two
+     * of that name.
+     */
+    public String name(@Nullable Act act, @Nullable String variant, String figureId) {
+        if (act == null) {
+            return figureId;
+        }
+        return sheet(act.id(), variant)
+                .name(figureId)
+                .or(() -> Optional.ofNullable(variant)
+                        .flatMap(act::variant)
+                        .map(v ->
+                                FigureNames.unplaced(catalogue, act.inOrder(v)).get(figureId)))
+                .orElseGet(() -> figure(act, figureId).map(catalogue::nameOf).orElse(figureId));
+    }
+
+    /** The one sentence of what to look for, or empty. */
+    public String look(@Nullable Act act, String figureId) {
+        return figure(act, figureId)
+                .map(f -> {
+                    String look = f.look();
+                    return look != null
+                            ? look
+                            : catalogue
+                                    .find(f.figure())
+                                    .map(CatalogueEntry::lookFor)
+                                    .orElse("");
+                })
+                .orElse("");
+    }
+
+    public Optional<Figure> figure(@Nullable Act act, String figureId) {
+        return act == null ? Optional.empty() : act.figure(figureId);
+    }
+
+    /** The remark with this id anywhere in the show. */
+    public Optional<Remark> remark(String id) {
+        return Optional.ofNullable(remarks.get(id));
+    }
+
+    /** The words of a remark in a form; the full ones if there is no short form. */
+    public static String text(Remark remark, boolean shortForm) {
+        String shorter = remark.shortText();
+        return shortForm && shorter != null ? shorter : remark.text();
+    }
+
+    /** How long a form of a remark takes this speaker. */
+    public SpokenTime time(Remark remark, boolean shortForm) {
+        return times.apply(text(remark, shortForm));
+    }
+
+    /** How long a form of the remark with this id takes this speaker; empty if there is no such remark. */
+    public Optional<SpokenTime> time(String remarkId, RemarkForm form) {
+        return remark(remarkId).map(r -> time(r, form == RemarkForm.SHORT));
+    }
+
+    /** The ids of what is said of a figure, its call among them. */
+    public List<String> remarkIds(@Nullable String actId, @Nullable String figureId) {
+        return figureId == null
+                ? List.of()
+                : figure(act(actId).orElse(null), figureId).stream()
+                        .flatMap(f -> f.remarks().stream())
+                        .map(Remark::id)
+                        .toList();
+    }
+
+    /** The path of an act in a variant, or {@link ActSheet#NONE}. */
+    public ActSheet sheet(@Nullable String actId, @Nullable String variant) {
+        return variant == null
+                ? ActSheet.NONE
+                : act(actId)
+                        .flatMap(act -> act.variant(variant).map(v -> flights.apply(act, v)))
+                        .orElse(ActSheet.NONE);
+    }
+
+    /** Where the crowd looks as a figure begins, or empty. */
+    public String where(@Nullable String actId, @Nullable String variant, String figureId) {
+        return actId == null || variant == null ? "" : sights.where(actId, variant, figureId);
+    }
+
+    /** A kind of remark in a word. */
+    public static String word(RemarkKind kind) {
+        return switch (kind) {
+            case DUTY -> "Duty";
+            case CALL -> "Call";
+            case EXPLANATION -> "Explanation";
+            case FACT -> "Fact";
+            case FILLER -> "Filler";
+        };
+    }
+}

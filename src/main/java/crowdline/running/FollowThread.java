@@ -1,0 +1,91 @@
+package crowdline.running;
+
+import crowdline.follow.FollowPlan;
+import crowdline.live.event.FlightEvent;
+import crowdline.live.now.Desk;
+import crowdline.live.state.LiveState;
+import crowdline.steer.AircraftFollowing;
+import crowdline.steer.Tracking;
+import crowdline.telemetry.Fix;
+import crowdline.telemetry.LocalFrame;
+import crowdline.telemetry.Reading;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/** Follows the aircraft of a running show on a thread of its own, {@code follow}. */
+public final class FollowThread implements AutoCloseable {
+    private static final System.Logger LOG = System.getLogger(FollowThread.class.getName());
+    private static final long TICK_MS = 250;
+
+    private final Desk desk;
+    private final LocalFrame frame;
+    /** On the follow thread only. */
+    private final AircraftFollowing following;
+
+    private volatile Tracking tracking = Tracking.NONE;
+    private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(work -> {
+        Thread made = new Thread(work, "follow");
+        made.setDaemon(true);
+        return made;
+    });
+
+    public FollowThread(Desk desk, LocalFrame frame, Function<LiveState, Optional<FollowPlan>> plans) {
+        this.desk = desk;
+        this.frame = frame;
+        following = new AircraftFollowing(plans);
+        var unused = thread.scheduleWithFixedDelay(this::tick, TICK_MS, TICK_MS, TimeUnit.MILLISECONDS);
+    }
+
+    private void tick() {
+        guarded(desk.nowS(), () -> following.tick(desk.snapshot().state(), desk.nowS()));
+    }
+
+    /** Looks at the clock now, and waits until that and every position before it have been seen to. */
+    public void wake() throws ExecutionException, InterruptedException {
+        thread.submit(this::tick).get();
+    }
+
+    /** A position came in; from any thread, at once. */
+    public void fix(Fix fix) {
+        double atS = desk.nowS();
+        try {
+            thread.execute(() ->
+                    guarded(atS, () -> following.reading(desk.snapshot().state(), reading(fix, atS))));
+        } catch (RejectedExecutionException e) {
+            LOG.log(System.Logger.Level.DEBUG, "A position came after the show was closed", e);
+        }
+    }
+
+    /** What the screen says of it. */
+    public Tracking tracking() {
+        return tracking;
+    }
+
+    private Reading reading(Fix fix, double atS) {
+        Reading r = frame.reading(fix);
+        return new Reading(atS, r.alongM(), r.awayM(), r.heightM(), r.alongMps(), r.awayMps());
+    }
+
+    private void guarded(double atS, Supplier<Optional<FlightEvent>> work) {
+        try {
+            work.get().ifPresent(event -> {
+                var unused = desk.submit(event);
+            });
+            tracking = following.tracking(atS);
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            // The root of the thread: whatever went wrong with one reading, the show goes on.
+            LOG.log(System.Logger.Level.ERROR, "A reading could not be followed", e);
+        }
+    }
+
+    @Override
+    public void close() {
+        thread.shutdownNow();
+    }
+}

@@ -1,0 +1,47 @@
+package crowdline.app.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.console.paint.Mark;
+import crowdline.storage.file.ShowFileException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+class OpeningMessagesTest {
+    private static String saidOf(OpeningMessages.Work work) {
+        return OpeningMessages.faultOf(Path.of("day.json"), work)
+                .map(Mark::word)
+                .orElse("");
+    }
+
+    @Test
+    void whateverGoesWrongIsOneSentence() {
+        assertThat(saidOf(() -> {})).isEmpty();
+        assertThat(saidOf(() -> {
+                    throw new ShowFileException("there is no file day.json");
+                }))
+                .isEqualTo("there is no file day.json");
+        assertThat(saidOf(() -> {
+                    throw new OutOfMemoryError("a test's own");
+                }))
+                .startsWith("day.json needs more memory than there is");
+        assertThat(saidOf(() -> {
+                    throw new StackOverflowError("a test's own");
+                }))
+                .startsWith("day.json is nested too deeply to be read");
+        assertThat(saidOf(() -> {
+                    throw new IllegalStateException("a test's own");
+                }))
+                .startsWith("The show could not be opened");
+    }
+
+    @Test
+    void aFaultInAnyThreadIsASentence() {
+        assertThat(OpeningMessages.faultIn(Thread.currentThread(), new OutOfMemoryError("a test's own"))
+                        .word())
+                .contains("more memory");
+        assertThat(OpeningMessages.faultIn(Thread.currentThread(), new IllegalStateException("a test's own"))
+                        .word())
+                .contains("the show goes on");
+    }
+}

@@ -1,0 +1,254 @@
+package crowdline.app.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.app.shell.Folders;
+import crowdline.loaded.LoadedShow;
+import crowdline.loaded.ShowLoader;
+import crowdline.loaded.ShowRemarks;
+import crowdline.running.AircraftSource;
+import crowdline.show.Act;
+import crowdline.show.DayAir;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.show.Show;
+import crowdline.speech.pace.Pace;
+import crowdline.storage.file.ShowFileException;
+import crowdline.storage.journal.JournalMachine;
+import crowdline.storage.journal.JournalShelf;
+import crowdline.storage.journal.JournalShow;
+import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.ShowFile;
+import crowdline.telemetry.serial.SerialPorts;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Words on the disk and in the running show; the window is left out. */
+class WordsKeeperTest {
+    private static final String NOTE = "\"ourNote\": \"ask for water\"";
+
+    @TempDir
+    private Path folder;
+
+    private final AtomicLong nanos = new AtomicLong(1);
+    private @Nullable Path file;
+    private @Nullable RunningShow running;
+    private @Nullable WordsKeeper desk;
+
+    @BeforeEach
+    void run() throws IOException, ShowFileException {
+        try (InputStream in =
+                Objects.requireNonNull(WordsKeeperTest.class.getResourceAsStream("/crowdline/storage/full.json"))) {
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .replace("\"title\": \"Harrowmere Air Day\"", "\"title\": \"Harrowmere Air Day\", " + NOTE);
+            file = Files.writeString(folder.resolve("day.json"), text);
+        }
+        LoadedShow loaded = new ShowLoader(
+                        CatalogueFile::shipped,
+                        () -> Pace.DEFAULT,
+                        Folders.here().passes())
+                .load(file(), 1)
+                .loaded();
+        JournalMachine machine = new JournalMachine(nanos::get, () -> Instant.parse("2026-05-02T12:00:00Z"), "boot-1");
+        running = new RunningShow(
+                Objects.requireNonNull(loaded),
+                new JournalShelf(folder.resolve("journals"), machine, 3600)
+                        .open(JournalShow.of(file(), Files.readAllBytes(file()))),
+                new AircraftSource(nanos::get, new SerialPorts(folder)),
+                () -> Instant.parse("2026-05-02T13:00:00Z"));
+        desk = new WordsKeeper(
+                CatalogueFile::shipped, () -> running, () -> file, () -> Pace.DEFAULT, work -> {}, Runnable::run);
+        desk().open();
+    }
+
+    @AfterEach
+    void close() {
+        running().close();
+    }
+
+    private Path file() {
+        return Objects.requireNonNull(file);
+    }
+
+    private RunningShow running() {
+        return Objects.requireNonNull(running);
+    }
+
+    private WordsKeeper desk() {
+        return Objects.requireNonNull(desk);
+    }
+
+    private Show inFile(Path path) throws ShowFileException {
+        return Objects.requireNonNull(new ShowFile().read(path).show());
+    }
+
+    private Show withFact(String text) throws ShowFileException {
+        Show s = inFile(file());
+        return new Show(
+                s.title(),
+                s.date(),
+                s.venue(),
+                s.air(),
+                s.airframes(),
+                s.performers(),
+                s.acts(),
+                List.of(Remark.of("new-fact", RemarkKind.FACT, text)),
+                s.figures(),
+                s.sayAs(),
+                s.incident());
+    }
+
+    private static List<String> facts(Show show) {
+        return show.remarks().stream().map(Remark::text).toList();
+    }
+
+    @Test
+    void savedWordsAreInTheFileAndWhatIsUnknownStays() throws Exception {
+        desk().save(withFact("The smoke is paraffin."));
+        assertThat(facts(inFile(file()))).containsExactly("The smoke is paraffin.");
+        assertThat(Files.readString(file())).contains(NOTE);
+        desk().save(withFact("The smoke is oil."));
+        assertThat(facts(inFile(file()))).containsExactly("The smoke is oil.");
+    }
+
+    /** The plan, the findings of the show and how acts read are for the newest words only, and off the event thread. */
+    @Test
+    void wordsTypedWhileTheDeskIsBusyAreJudgedOnce() throws Exception {
+        List<Runnable> io = new ArrayList<>();
+        AtomicInteger shown = new AtomicInteger();
+        WordsKeeper busy = new WordsKeeper(
+                CatalogueFile::shipped,
+                () -> running,
+                () -> file,
+                () -> Pace.DEFAULT,
+                work -> shown.incrementAndGet(),
+                io::add);
+        busy.open();
+        io.remove(0).run();
+        shown.set(0);
+        for (int letters = 1; letters <= 40; letters++) {
+            busy.edited(withFact("x".repeat(letters)));
+        }
+        assertThat(shown).hasValue(0);
+        assertThat(io).hasSize(1);
+        io.remove(0).run();
+        assertThat(shown).hasValue(1);
+        busy.edited(withFact("One more."));
+        io.remove(0).run();
+        assertThat(shown).hasValue(2);
+    }
+
+    @Test
+    void aFileChangedMeanwhileIsNotSavedOver() throws Exception {
+        Show edited = withFact("Mine.");
+        String theirs = Files.readString(file()).replace("Thank the stewards.", "Thank the bakers.");
+        Files.writeString(file(), theirs);
+        desk().save(edited);
+        assertThat(file()).hasContent(theirs);
+        Path other = folder.resolve("mine.json");
+        desk().saveAs(edited, other);
+        assertThat(file()).hasContent(theirs);
+        assertThat(facts(inFile(other))).containsExactly("Mine.");
+        desk().save(withFact("Mine again."));
+        assertThat(file()).hasContent(theirs);
+        assertThat(facts(inFile(other))).containsExactly("Mine again.");
+    }
+
+    @Test
+    void aFileThatIsGoneIsWrittenAnew() throws Exception {
+        Show edited = withFact("Mine.");
+        Files.delete(file());
+        desk().save(edited);
+        assertThat(facts(inFile(file()))).containsExactly("Mine.");
+    }
+
+    @Test
+    void liveKeepsItsWordsUntilItTakesTheNewOnesWhichAreThenSaved() throws Exception {
+        Show before = running().loaded().show();
+        Show edited = withFact("New.");
+        desk().edited(edited);
+        desk().save(edited);
+        assertThat(running().loaded().show()).isEqualTo(before);
+        Show more = withFact("Newer.");
+        String act = running().desk().snapshot().state().actId();
+        desk().intoLive(more);
+        assertThat(facts(running().loaded().show())).containsExactly("Newer.");
+        assertThat(facts(inFile(file()))).containsExactly("Newer.");
+        assertThat(running().desk().snapshot().state().actId()).isEqualTo(act);
+    }
+
+    @Test
+    void liveDoesNotTakeWhatCouldNotBeSaved() throws Exception {
+        Show before = running().loaded().show();
+        Show edited = withFact("New.");
+        Files.writeString(file(), "{}");
+        desk().intoLive(edited);
+        assertThat(running().loaded().show()).isEqualTo(before);
+    }
+
+    @Test
+    void liveDoesNotTakeTheWordsOfAnotherFile() throws Exception {
+        Show before = running().loaded().show();
+        Show edited = withFact("New.");
+        desk().saveAs(edited, folder.resolve("other.json"));
+        desk().intoLive(edited);
+        assertThat(running().loaded().show()).isEqualTo(before);
+    }
+
+    @Test
+    void airOfTheDayIsSavedWithTheShowAndNothingElseChanges() throws Exception {
+        Show before = inFile(file());
+        DayAir air = new DayAir(1004.5, 23, 250, 12.5, before.air().windsAloft(), 2500.0);
+        desk().save(before.withAir(air));
+        assertThat(inFile(file())).isEqualTo(before.withAir(air));
+        assertThat(Files.readString(file())).contains(NOTE, "\"qnhHpa\": 1004.5");
+        // Saved again with the air taken back, it is what it was.
+        desk().save(before);
+        assertThat(inFile(file())).isEqualTo(before);
+    }
+
+    @Test
+    void showsThatDifferInMoreThanWordsAreTold() throws Exception {
+        Show show = inFile(file());
+        assertThat(ShowRemarks.none(withFact("x"))).isEqualTo(ShowRemarks.none(show));
+        Act act = show.acts().get(0);
+        Act longer = new Act(
+                act.id(),
+                act.title(),
+                act.performer(),
+                act.airframe(),
+                act.slotStart(),
+                act.slotMinutes() + 1,
+                act.entry(),
+                act.figures(),
+                act.variants(),
+                act.remarks());
+        Show other = new Show(
+                show.title(),
+                show.date(),
+                show.venue(),
+                show.air(),
+                show.airframes(),
+                show.performers(),
+                List.of(longer),
+                show.remarks(),
+                show.figures(),
+                show.sayAs(),
+                show.incident());
+        assertThat(ShowRemarks.none(other)).isNotEqualTo(ShowRemarks.none(show));
+    }
+}

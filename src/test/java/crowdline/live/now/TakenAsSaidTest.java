@@ -1,0 +1,162 @@
+package crowdline.live.now;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.live.event.FlightEvent;
+import crowdline.live.event.IncidentEvent;
+import crowdline.live.event.LiveEvent;
+import crowdline.live.event.RemarkForm;
+import crowdline.live.event.ShowEvent;
+import crowdline.live.event.TalkEvent;
+import crowdline.live.state.Live;
+import crowdline.live.state.LiveState;
+import crowdline.live.state.Step;
+import crowdline.patter.Candidate;
+import crowdline.patter.Form;
+import crowdline.patter.PatterRules;
+import crowdline.patter.Placed;
+import crowdline.patter.Plan;
+import crowdline.patter.PlanRequest;
+import crowdline.patter.SpokenLength;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class TakenAsSaidTest {
+    private static final Plan PLAN =
+            new Plan(List.of(placed("first", 10, 14), placed("second", 20, 25)), List.of(), 0, 0, true);
+
+    private final LiveState state = act(LiveState.initial(), 0, "one");
+    private final TakenAsSaid aired = new TakenAsSaid();
+
+    @Test
+    void whatStoodOnTheScreenInItsTimeIsNotPlannedAgain() {
+        aired.follow(state, PLAN, 15);
+        assertThat(aired.request(request()).alreadySaid()).containsExactly("first");
+    }
+
+    @Test
+    void whatIsOnTheScreenNowCountsAsBeingSaid() {
+        aired.follow(state, PLAN, 21);
+        assertThat(aired.request(request()).speaking())
+                .isEqualTo(new crowdline.patter.Speaking("second", Form.FULL, 20));
+    }
+
+    @Test
+    void nothingCountsBeforeItsTime() {
+        aired.follow(state, PLAN, 5);
+        PlanRequest request = aired.request(request());
+        assertThat(request.alreadySaid()).isEmpty();
+        assertThat(request.speaking()).isNull();
+    }
+
+    @Test
+    void anotherActForgets() {
+        aired.follow(state, PLAN, 15);
+        aired.follow(act(state, 16, "two"), Plan.EMPTY, 17);
+        assertThat(aired.request(request()).alreadySaid()).isEmpty();
+    }
+
+    @Test
+    void theSameActFlownAgainForgets() {
+        LiveState started = moved(state, new FlightEvent.ActStarted(1));
+        aired.follow(started, PLAN, 15);
+        LiveState over = moved(started, new FlightEvent.ActEnded(40));
+        aired.follow(over, Plan.EMPTY, 41);
+        assertThat(aired.ids()).containsExactly("first");
+        aired.follow(act(over, 42, "one"), Plan.EMPTY, 43);
+        assertThat(aired.ids()).isEmpty();
+    }
+
+    @Test
+    void nothingIsTakenAsSaidWhileTheIncidentPageIsOpen() {
+        Step step = Live.next(state, new IncidentEvent.IncidentOpened(9));
+        aired.follow(((Step.Moved) step).state(), PLAN, 15);
+        assertThat(aired.request(request()).alreadySaid()).isEmpty();
+    }
+
+    @Test
+    void whatAKeySettledIsLeftToTheRecord() {
+        LiveState said = moved(state, new TalkEvent.RemarkSaid(9, "first", RemarkForm.FULL));
+        LiveState skipped = moved(said, new TalkEvent.RemarkSkipped(9, "second"));
+        aired.follow(skipped, PLAN, 21);
+        PlanRequest request = aired.request(request());
+        assertThat(request.alreadySaid()).isEmpty();
+        assertThat(request.speaking()).isNull();
+    }
+
+    @Test
+    void whatAKeySaidInAnEarlierActStillCountsWhenItStandsOnTheScreenAgain() {
+        LiveState said = moved(state, new TalkEvent.RemarkSaid(4, "first", RemarkForm.FULL));
+        aired.follow(act(said, 8, "two"), PLAN, 15);
+        assertThat(aired.request(request()).alreadySaid()).containsExactly("first");
+    }
+
+    @Test
+    void whatIsReallyBeingSaidGoesFirst() {
+        LiveState speaking = moved(state, new TalkEvent.RemarkStarted(19, "other", RemarkForm.FULL));
+        aired.follow(speaking, PLAN, 21);
+        assertThat(aired.request(request()).speaking()).isNull();
+    }
+
+    /** The clock had passed the slot, the aircraft had not come, and nobody was told the call any more. */
+    @Test
+    void callOfALateActIsStillToBeSaidHoweverLateItIs() {
+        Plan plan = new Plan(List.of(placed("welcome", 2, 4), placed("call", "a", 10, 12)), List.of(), 0, 0, true);
+        for (double nowS = 0; nowS < 400; nowS += 1) {
+            aired.follow(state, plan, nowS);
+        }
+        assertThat(aired.ids()).containsExactly("welcome");
+    }
+
+    @Test
+    void wordsOfAFigureThatHasNotBegunAfterAllAreStillToBeSaid() {
+        LiveState flying = moved(state, new FlightEvent.ActStarted(1));
+        Plan plan = new Plan(
+                List.of(placed("fact", "a", 2, 4), placed("call", "b", 6, 8), placed("say", "b", 10, 12)),
+                List.of(),
+                0,
+                0,
+                true);
+        aired.follow(flying, plan, 9);
+        LiveState stepped = moved(flying, new FlightEvent.Stepped(9.5));
+        aired.follow(stepped, plan, 13);
+        assertThat(aired.ids()).containsExactlyInAnyOrder("fact", "call", "say");
+        aired.follow(moved(stepped, new FlightEvent.SteppedBack(14)), Plan.EMPTY, 14);
+        assertThat(aired.ids()).containsExactly("fact");
+        aired.follow(stepped, plan, 14);
+        aired.follow(moved(stepped, new LiveEvent.Undone(15)), Plan.EMPTY, 15);
+        assertThat(aired.ids()).as("Z does the same").containsExactly("fact");
+    }
+
+    private static Placed placed(String id, String figureId, double startS, double endS) {
+        return new Placed(id, figureId, RemarkKind.CALL, Form.FULL, startS, endS, false);
+    }
+
+    private static LiveState act(LiveState from, double atS, String id) {
+        LiveState open = from.showTitle() == null
+                ? moved(from, new ShowEvent.ShowOpened(atS, "Show", List.of("one", "two")))
+                : from;
+        return moved(open, new FlightEvent.ActChosen(atS, id, "full", List.of("a", "b"), null));
+    }
+
+    private static LiveState moved(LiveState from, LiveEvent event) {
+        return ((Step.Moved) Live.next(from, event)).state();
+    }
+
+    private static Placed placed(String id, double startS, double endS) {
+        return new Placed(id, null, RemarkKind.FACT, Form.FULL, startS, endS, false);
+    }
+
+    private static PlanRequest request() {
+        List<Candidate> candidates = List.of(candidate("first"), candidate("second"));
+        return new PlanRequest(30, List.of(), candidates, Set.of(), Optional.empty(), null, PatterRules.DEFAULT);
+    }
+
+    private static Candidate candidate(String id) {
+        return new Candidate(Remark.of(id, RemarkKind.FACT, "Words."), null, SpokenLength.of(4), null);
+    }
+}

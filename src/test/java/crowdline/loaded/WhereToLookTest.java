@@ -1,0 +1,30 @@
+package crowdline.loaded;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.app.shell.Folders;
+import crowdline.show.Act;
+import crowdline.speech.pace.Pace;
+import crowdline.storage.show.CatalogueFile;
+import java.nio.file.Path;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+
+class WhereToLookTest {
+    @Test
+    void crowdIsToldWhereToLookOnceThatIsWorkedOut() throws Exception {
+        LoadedShow show = Objects.requireNonNull(new ShowLoader(
+                        CatalogueFile::shipped,
+                        () -> Pace.DEFAULT,
+                        Folders.here().passes())
+                .load(Path.of("demo-shows/fenmarsh-air-day.json"), 1)
+                .loaded());
+        Act act = show.show().acts().get(0);
+        Prediction prediction =
+                show.prediction(act.id(), act.variants().get(0).name()).orElseThrow();
+        assertThat(prediction.where("first-loop")).isEmpty();
+        prediction.refine(1);
+        assertThat(prediction.where("first-loop")).containsPattern("^(low|well up|high|almost).*o'clock");
+        assertThat(prediction.where("nothing")).isEmpty();
+    }
+}
