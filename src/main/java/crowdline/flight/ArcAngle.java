@@ -33,13 +33,10 @@ final class ArcAngle {
         return Math.min(first, second);
     }
 
-    /** The same angle brought into (0, 2π]; what is already reached to a millionth counts as a whole turn's zero. */
+    /** The same angle brought into [0, 2π); what is already reached to a millionth counts as 0. */
     private static double ahead(double angle) {
         double turn = 2 * Math.PI;
-        double a = angle % turn;
-        if (a < -1e-6) {
-            a += turn;
-        }
-        return a < 1e-6 || turn - a < 1e-6 ? 0 : a;
+        double a = angle - turn * Math.floor(angle / turn);
+        return Math.min(a, turn - a) < 1e-6 ? 0 : a;
     }
 }

@@ -8,28 +8,28 @@ import org.junit.jupiter.api.Test;
 
 class BodyTest {
     private static final Percentage CLOSE = Percentage.withPercentage(0.01);
-    private static final Body BIPLANE = Body.of(Rig.biplane(), Variation.NONE);
+    private final Body biplane = Body.of(Rig.biplane(), Variation.NONE);
 
     /** Lift formula, L = ½ρV²S CL: at the stall lift carries weight, so V = sqrt(2 m g / (ρ S CL)). */
     @Test
     void stallsWhereTheWingJustCarriesTheWeight() {
-        double stall = BIPLANE.stallMps(1.225);
+        double stall = biplane.stallMps(1.225);
 
         assertThat(stall).isCloseTo(Math.sqrt(2 * 475 * 9.80665 / (1.225 * 9.15 * 1.3)), CLOSE);
-        assertThat(BIPLANE.mostG(0.5 * 1.225 * stall * stall)).isCloseTo(1, CLOSE);
+        assertThat(biplane.mostG(0.5 * 1.225 * stall * stall)).isCloseTo(1, CLOSE);
     }
 
     /** The stalling speed rises with the square root of the load: 2 g at 1.41 times (FAA-H-8083-25C, ch. 5). */
     @Test
     void loadTheWingGivesGrowsWithTheSquareOfSpeed() {
-        double fast = BIPLANE.stallMps(1.225) * Math.sqrt(2);
+        double fast = biplane.stallMps(1.225) * Math.sqrt(2);
 
-        assertThat(BIPLANE.mostG(0.5 * 1.225 * fast * fast)).isCloseTo(2, CLOSE);
+        assertThat(biplane.mostG(0.5 * 1.225 * fast * fast)).isCloseTo(2, CLOSE);
     }
 
     @Test
     void upsideDownTheWingGivesLess() {
-        assertThat(BIPLANE.leastG(1000)).isCloseTo(-BIPLANE.mostG(1000) * 1.1 / 1.3, CLOSE);
+        assertThat(biplane.leastG(1000)).isCloseTo(-biplane.mostG(1000) * 1.1 / 1.3, CLOSE);
     }
 
     /** The worked polar: 0.045 + 0.11 CL², on 9.15 m² at 1000 Pa with half a CL. */
@@ -37,17 +37,17 @@ class BodyTest {
     void dragIsAParabolaOfLift() {
         double halfCl = 0.5 * 1000 * 9.15;
 
-        assertThat(BIPLANE.dragN(1000, halfCl)).isCloseTo((0.045 + 0.11 * 0.25) * 9150, CLOSE);
-        assertThat(BIPLANE.dragN(1000, -halfCl)).isCloseTo(BIPLANE.dragN(1000, halfCl), CLOSE);
-        assertThat(BIPLANE.dragN(1000, 0)).isCloseTo(0.045 * 9150, CLOSE);
-        assertThat(BIPLANE.dragN(0, 5000)).isZero();
+        assertThat(biplane.dragN(1000, halfCl)).isCloseTo((0.045 + 0.11 * 0.25) * 9150, CLOSE);
+        assertThat(biplane.dragN(1000, -halfCl)).isCloseTo(biplane.dragN(1000, halfCl), CLOSE);
+        assertThat(biplane.dragN(1000, 0)).isCloseTo(0.045 * 9150, CLOSE);
+        assertThat(biplane.dragN(0, 5000)).isZero();
     }
 
     @Test
     void liftBeyondTheStallCostsNoMoreDragThanTheStall() {
         double most = (0.045 + 0.11 * 1.3 * 1.3) * 9150;
 
-        assertThat(BIPLANE.dragN(1000, 1e6)).isCloseTo(most, CLOSE);
+        assertThat(biplane.dragN(1000, 1e6)).isCloseTo(most, CLOSE);
     }
 
     @Test
@@ -55,21 +55,21 @@ class BodyTest {
         double given = Units.mpsFromKt(120);
         double full = Math.toRadians(200);
 
-        assertThat(BIPLANE.rollRateAt(given)).isCloseTo(full, CLOSE);
-        assertThat(BIPLANE.rollRateAt(given / 2)).isCloseTo(full / 2, CLOSE);
-        assertThat(BIPLANE.rollRateAt(given * 1.5)).isCloseTo(full, CLOSE);
+        assertThat(biplane.rollRateAt(given)).isCloseTo(full, CLOSE);
+        assertThat(biplane.rollRateAt(given / 2)).isCloseTo(full / 2, CLOSE);
+        assertThat(biplane.rollRateAt(given * 1.5)).isCloseTo(full, CLOSE);
     }
 
     @Test
     void hardlyMovingItStillRollsALittleAndTheSameWay() {
-        assertThat(BIPLANE.rollRateAt(-20)).isPositive().isEqualTo(BIPLANE.rollRateAt(0));
+        assertThat(biplane.rollRateAt(-20)).isPositive().isEqualTo(biplane.rollRateAt(0));
     }
 
     /** 250 ft in a turn at 200° each second are 250 · 0.3048 · 200/360 = 42.33 m each second. */
     @Test
     void spinSinksByTheDescentOfEachTurn() {
-        assertThat(BIPLANE.spinSinkMps()).isCloseTo(42.333, CLOSE);
-        assertThat(BIPLANE.spinRateRadPerS()).isCloseTo(Math.toRadians(200), CLOSE);
+        assertThat(biplane.spinSinkMps()).isCloseTo(42.333, CLOSE);
+        assertThat(biplane.spinRateRadPerS()).isCloseTo(Math.toRadians(200), CLOSE);
     }
 
     @Test
@@ -81,15 +81,15 @@ class BodyTest {
         assertThat(other.rollRateRadPerS()).isCloseTo(Math.toRadians(200) * 0.8, CLOSE);
         assertThat(other.flickRateRadPerS()).isCloseTo(Math.toRadians(420) * 0.8, CLOSE);
         assertThat(other.propeller().powerW()).isCloseTo(134_000 * 0.9, CLOSE);
-        assertThat(other.spinRateRadPerS()).isEqualTo(BIPLANE.spinRateRadPerS());
+        assertThat(other.spinRateRadPerS()).isEqualTo(biplane.spinRateRadPerS());
     }
 
     /** A disc of 1.93 m across has 2.9255 m²; 2,700 turns a minute are 282.74 rad/s. */
     @Test
     void propellerIsTheAirframes() {
-        assertThat(BIPLANE.propeller().discM2()).isCloseTo(2.9255, CLOSE);
-        assertThat(BIPLANE.propeller().rotationRadPerS()).isCloseTo(282.743, CLOSE);
-        assertThat(BIPLANE.propeller().clockwise()).isTrue();
-        assertThat(BIPLANE.weightN()).isCloseTo(4658.16, within(0.01));
+        assertThat(biplane.propeller().discM2()).isCloseTo(2.9255, CLOSE);
+        assertThat(biplane.propeller().rotationRadPerS()).isCloseTo(282.743, CLOSE);
+        assertThat(biplane.propeller().clockwise()).isTrue();
+        assertThat(biplane.weightN()).isCloseTo(4658.16, within(0.01));
     }
 }

@@ -17,8 +17,6 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class EveryLegTest {
     private static final double G = Units.G_MPS2;
-    private static final Forces BIPLANE = Rig.seaLevel(Rig.biplane());
-    private static final Forces MONOPLANE = Rig.seaLevel(Rig.monoplane());
     /** Central differences over two ten-thousandths of a second. */
     private static final double STEP_S = 1e-4;
 
@@ -52,6 +50,14 @@ class EveryLegTest {
         }
     }
 
+    private static Forces biplane() {
+        return Rig.seaLevel(Rig.biplane());
+    }
+
+    private static Forces monoplane() {
+        return Rig.seaLevel(Rig.monoplane());
+    }
+
     private static Moment climbing(double pathDeg, double bankDeg, double speedMps) {
         double path = Math.toRadians(pathDeg);
         double heading = Math.toRadians(25);
@@ -68,38 +74,38 @@ class EveryLegTest {
     static Stream<Case> bends() {
         double round = Math.toRadians(130);
         return Stream.of(
-                bend("pull by load", BIPLANE, ArcLeg.byLoad(BIPLANE, climbing(10, 0, 65), round, 1, 3.5, 1)),
-                bend("banked pull", BIPLANE, ArcLeg.byLoad(BIPLANE, climbing(15, 50, 65), round, 1, 3, 0.7)),
-                bend("knife-edge pull", MONOPLANE, ArcLeg.byLoad(MONOPLANE, climbing(0, -90, 75), round, 1, 2, 1)),
-                bend("banked push", MONOPLANE, ArcLeg.byLoad(MONOPLANE, climbing(-5, 120, 75), round, -1, -2, 0.5)),
-                bend("round pull", MONOPLANE, ArcLeg.byRadius(MONOPLANE, climbing(5, 20, 80), round, 1, 150, 1)),
-                bend("round push", MONOPLANE, ArcLeg.byRadius(MONOPLANE, climbing(30, 20, 80), round, -1, 200, 1)),
-                bend("tightest pull", BIPLANE, ArcLeg.tightest(BIPLANE, climbing(0, 30, 60), round, 1, 1)),
-                bend("tightest push", BIPLANE, ArcLeg.tightest(BIPLANE, climbing(0, 30, 60), round, -1, 1)),
-                bend("line up", BIPLANE, StraightLeg.line(BIPLANE, climbing(45, 30, 60), 1, 3)),
-                bend("line down", BIPLANE, StraightLeg.line(BIPLANE, climbing(-60, 170, 50), 0, 3)),
-                bend("roll", BIPLANE, StraightLeg.roll(BIPLANE, climbing(10, 0, 60), 1, 4, 1.5)),
-                bend("level turn", BIPLANE, turn(-1, 60, 0, 0)),
-                bend("wing-over", BIPLANE, turn(1, 50, 30, 0)),
-                bend("rolling turn", MONOPLANE, turn(1, 45, 0, 2)),
-                bend("barrel roll", MONOPLANE, barrel(-1)),
-                bend("climb round", MONOPLANE, guided(40, 750, 65, 1)),
-                bend("descent round", MONOPLANE, guided(-30, 300, 75, 1)),
-                bend("straight back", BIPLANE, guided(0, 600, 60, 1)),
-                bend("hover roll", MONOPLANE, new HoverLeg(MONOPLANE, up(12), 3, 1)));
+                bend("pull by load", biplane(), ArcLeg.byLoad(biplane(), climbing(10, 0, 65), round, 1, 3.5, 1)),
+                bend("banked pull", biplane(), ArcLeg.byLoad(biplane(), climbing(15, 50, 65), round, 1, 3, 0.7)),
+                bend("knife-edge pull", monoplane(), ArcLeg.byLoad(monoplane(), climbing(0, -90, 75), round, 1, 2, 1)),
+                bend("banked push", monoplane(), ArcLeg.byLoad(monoplane(), climbing(-5, 120, 75), round, -1, -2, 0.5)),
+                bend("round pull", monoplane(), ArcLeg.byRadius(monoplane(), climbing(5, 20, 80), round, 1, 150, 1)),
+                bend("round push", monoplane(), ArcLeg.byRadius(monoplane(), climbing(30, 20, 80), round, -1, 200, 1)),
+                bend("tightest pull", biplane(), ArcLeg.tightest(biplane(), climbing(0, 30, 60), round, 1, 1)),
+                bend("tightest push", biplane(), ArcLeg.tightest(biplane(), climbing(0, 30, 60), round, -1, 1)),
+                bend("line up", biplane(), StraightLeg.line(biplane(), climbing(45, 30, 60), 1, 3)),
+                bend("line down", biplane(), StraightLeg.line(biplane(), climbing(-60, 170, 50), 0, 3)),
+                bend("roll", biplane(), StraightLeg.roll(biplane(), climbing(10, 0, 60), 1, 4, 1.5)),
+                bend("level turn", biplane(), turn(-1, 60, 0, 0)),
+                bend("wing-over", biplane(), turn(1, 50, 30, 0)),
+                bend("rolling turn", monoplane(), turn(1, 45, 0, 2)),
+                bend("barrel roll", monoplane(), barrel(-1)),
+                bend("climb round", monoplane(), guided(40, 750, 65, 1)),
+                bend("descent round", monoplane(), guided(-30, 300, 75, 1)),
+                bend("straight back", biplane(), guided(0, 600, 60, 1)),
+                bend("hover roll", monoplane(), new HoverLeg(monoplane(), up(12), 3, 1)));
     }
 
     static Stream<Case> falls() {
         return Stream.of(
-                fall("pivot to the right", FallLeg.pivot(BIPLANE, up(8), 1, 1)),
-                fall("pivot to the left", FallLeg.pivot(BIPLANE, up(8), -1, 0.4)),
-                fall("slide on the wheels", FallLeg.slide(BIPLANE, up(0.2), 1, 0)),
-                fall("slide on the canopy", FallLeg.slide(BIPLANE, up(0.2), -1, 0.5)),
-                fall("tumble", FallLeg.tumble(BIPLANE, climbing(70, 20, 30), 1, 2, 1)),
-                fall("tumble to the left", FallLeg.tumble(BIPLANE, climbing(70, 20, 30), -1, 2, 1)),
-                fall("spin", new SpinLeg(BIPLANE, climbing(5, 0, 25), SpinKind.UPRIGHT, 1, 2)),
-                fall("inverted spin", new SpinLeg(BIPLANE, climbing(-5, 180, 27), SpinKind.INVERTED, -1, 2)),
-                fall("flat spin", new SpinLeg(BIPLANE, climbing(5, 0, 25), SpinKind.FLAT, -1, 2)));
+                fall("pivot to the right", FallLeg.pivot(biplane(), up(8), 1, 1)),
+                fall("pivot to the left", FallLeg.pivot(biplane(), up(8), -1, 0.4)),
+                fall("slide on the wheels", FallLeg.slide(biplane(), up(0.2), 1, 0)),
+                fall("slide on the canopy", FallLeg.slide(biplane(), up(0.2), -1, 0.5)),
+                fall("tumble", FallLeg.tumble(biplane(), climbing(70, 20, 30), 1, 2, 1)),
+                fall("tumble to the left", FallLeg.tumble(biplane(), climbing(70, 20, 30), -1, 2, 1)),
+                fall("spin", new SpinLeg(biplane(), climbing(5, 0, 25), SpinKind.UPRIGHT, 1, 2)),
+                fall("inverted spin", new SpinLeg(biplane(), climbing(-5, 180, 27), SpinKind.INVERTED, -1, 2)),
+                fall("flat spin", new SpinLeg(biplane(), climbing(5, 0, 25), SpinKind.FLAT, -1, 2)));
     }
 
     private static Case bend(String name, Forces forces, Leg leg) {
@@ -107,11 +113,11 @@ class EveryLegTest {
     }
 
     private static Case fall(String name, Leg leg) {
-        return new Case(name, BIPLANE, leg, false);
+        return new Case(name, biplane(), leg, false);
     }
 
     private static Leg turn(int side, double bankDeg, double peakDeg, double rollsPerRad) {
-        Forces forces = rollsPerRad == 0 ? BIPLANE : MONOPLANE;
+        Forces forces = rollsPerRad == 0 ? biplane() : monoplane();
         Moment from = climbing(0, 0, 65);
         TurnCurve curve =
                 new TurnCurve(from.headingRad(), side, Math.toRadians(bankDeg), Math.PI, Math.toRadians(peakDeg));
@@ -120,11 +126,11 @@ class EveryLegTest {
 
     private static Leg barrel(int side) {
         Moment from = climbing(10, 0, 65);
-        return new SteeredLeg(MONOPLANE, from, new BarrelCurve(from, side, Math.PI / 3), 2 * Math.PI, 0, 1);
+        return new SteeredLeg(monoplane(), from, new BarrelCurve(from, side, Math.PI / 3), 2 * Math.PI, 0, 1);
     }
 
     private static Leg guided(double bankDeg, double toM, double toMps, double power) {
-        Forces forces = bankDeg == 0 ? BIPLANE : MONOPLANE;
+        Forces forces = bankDeg == 0 ? biplane() : monoplane();
         GuidedLeg.Aim aim = new GuidedLeg.Aim(toM, toMps, Math.toRadians(bankDeg), power);
         return new GuidedLeg(forces, climbing(8, 0, 70), aim, (t, y) -> t - 6, false);
     }

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
  */
 class FallTest {
     private static final Offset<Double> SAME = within(1e-6);
-    private static final Forces FORCES = Rig.seaLevel(Rig.biplane());
+    private final Forces forces = Rig.seaLevel(Rig.biplane());
 
     private static Moment up(double kt) {
         return new Moment(0, new Vec(0, 0, 500), Units.mpsFromKt(kt), Vec.UP, new Vec(-1, 0, 0));
@@ -30,11 +30,11 @@ class FallTest {
         return look;
     }
 
-    private static Look halfway(SlideKind kind) {
+    private Look halfway(SlideKind kind) {
         Look look = new Look();
         boolean[] passed = {false};
         Rig.fly(
-                FORCES,
+                forces,
                 Rig.watched((leg, tS, legS, y) -> {
                     if (leg instanceof FallLeg && !passed[0]) {
                         leg.look(legS, y, look);
@@ -68,7 +68,7 @@ class FallTest {
     @Test
     void slideEndsStraightDownWithTheCanopyOnTheOtherSide() {
         for (SlideKind kind : SlideKind.values()) {
-            Moment end = Rig.fly(FORCES, up(20), new Element.Slide(kind, 0));
+            Moment end = Rig.fly(forces, up(20), new Element.Slide(kind, 0));
             assertThat(end.direction().z()).isCloseTo(-1, SAME);
             assertThat(end.up().x()).isCloseTo(1, SAME);
             assertThat(end.speedMps()).isPositive();
@@ -77,8 +77,8 @@ class FallTest {
 
     @Test
     void pivotGoesRoundOverTheWingItIsNamedAfter() {
-        assertThat(turned(FallLeg.pivot(FORCES, up(5), -1, 1), 90).ty).isCloseTo(1, SAME);
-        assertThat(turned(FallLeg.pivot(FORCES, up(5), 1, 1), 90).ty).isCloseTo(-1, SAME);
+        assertThat(turned(FallLeg.pivot(forces, up(5), -1, 1), 90).ty).isCloseTo(1, SAME);
+        assertThat(turned(FallLeg.pivot(forces, up(5), 1, 1), 90).ty).isCloseTo(-1, SAME);
         assertThat(halfwayPivot(Side.LEFT)).isGreaterThan(0.9);
         assertThat(halfwayPivot(Side.RIGHT)).isLessThan(-0.9);
         assertThat(halfwayPivot(Side.AWAY)).isGreaterThan(0.9);
@@ -86,21 +86,21 @@ class FallTest {
     }
 
     /** How far away from the crowd the nose points when it is furthest from the vertical. */
-    private static double halfwayPivot(Side side) {
+    private double halfwayPivot(Side side) {
         Look look = new Look();
         double[] furthest = {0};
         Integrator.Watcher watcher = (leg, tS, legS, y) -> {
             leg.look(legS, y, look);
             furthest[0] = Math.abs(look.ty) > Math.abs(furthest[0]) ? look.ty : furthest[0];
         };
-        Rig.fly(FORCES, Rig.watched(watcher), up(60), new Element.Pivot(side, 1));
+        Rig.fly(forces, Rig.watched(watcher), up(60), new Element.Pivot(side, 1));
         return furthest[0];
     }
 
     /** A pivot is a yaw: the canopy looks where it looked before. It takes the airframe's own 1.8 s. */
     @Test
     void pivotKeepsTheCanopyAndTakesTheAirframesTime() {
-        FallLeg leg = FallLeg.pivot(FORCES, up(5), -1, 1);
+        FallLeg leg = FallLeg.pivot(forces, up(5), -1, 1);
         Moment end = Rig.unwatched().fly(leg, 0).moment();
 
         assertThat(end.tS()).isCloseTo(1.8, within(1e-3));
@@ -117,7 +117,7 @@ class FallTest {
                 speed[0] = y[5];
             }
         };
-        Rig.fly(FORCES, Rig.watched(watcher), up(60), new Element.Pivot(Side.LEFT, 1));
+        Rig.fly(forces, Rig.watched(watcher), up(60), new Element.Pivot(Side.LEFT, 1));
 
         assertThat(speed[0]).isCloseTo(9.80665 * 0.9, within(1e-3));
     }
@@ -126,9 +126,9 @@ class FallTest {
     @Test
     void tumbleGoesRoundAtTheAirframesRateAndEndsStraightDown() {
         Moment from = up(20);
-        Look begun = turned(FallLeg.tumble(FORCES, from, 1, 2, 1), 0);
-        Look back = turned(FallLeg.tumble(FORCES, from, 1, 2, 1), 360);
-        Moment end = Rig.fly(FORCES, from, new Element.Tumble(Side.RIGHT, 2, 1));
+        Look begun = turned(FallLeg.tumble(forces, from, 1, 2, 1), 0);
+        Look back = turned(FallLeg.tumble(forces, from, 1, 2, 1), 360);
+        Moment end = Rig.fly(forces, from, new Element.Tumble(Side.RIGHT, 2, 1));
 
         assertThat(begun.tz).isCloseTo(1, SAME);
         assertThat(back.tz).isCloseTo(1, SAME);
@@ -140,8 +140,8 @@ class FallTest {
     /** The nose goes over forward, towards the wheels, and leans to the side named. */
     @Test
     void tumbleGoesOverForwardLeaningToItsSide() {
-        Look right = turned(FallLeg.tumble(FORCES, up(20), 1, 2, 1), 90);
-        Look left = turned(FallLeg.tumble(FORCES, up(20), -1, 2, 1), 90);
+        Look right = turned(FallLeg.tumble(forces, up(20), 1, 2, 1), 90);
+        Look left = turned(FallLeg.tumble(forces, up(20), -1, 2, 1), 90);
 
         assertThat(right.tx).isPositive().isCloseTo(left.tx, SAME);
         assertThat(right.ty).isCloseTo(-left.ty, SAME);

@@ -16,7 +16,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 class FindingRulesTest {
     private static final Venue.Limits LIMITS = new Venue.Limits(200.0, 3000.0, 900.0, 600.0);
     /** Limits +6 and −4 g, never above 175 kt. */
-    private static final Body BODY = Body.of(Rig.biplane(), Variation.NONE);
+    private static Body body() {
+        return Body.of(Rig.biplane(), Variation.NONE);
+    }
 
     private static final double NEEDED_KT = 110;
 
@@ -62,7 +64,7 @@ class FindingRulesTest {
                     0,
                     0,
                     List.of());
-            return new FindingRules(BODY, limits, cloudBaseFt)
+            return new FindingRules(body(), limits, cloudBaseFt)
                     .check(flight, seen, NEEDED_KT).stream()
                             .map(f -> f.figureId() + " " + f.severity() + " " + f.code() + ": " + f.message())
                             .toList();
@@ -235,7 +237,7 @@ class FindingRulesTest {
     @Test
     void whatCannotBeFlownIsToldWithItsReason() {
         FlightFinding told =
-                new FindingRules(BODY, LIMITS, null).cannotFly("f1", "loop", "runs out of speed in the pull");
+                new FindingRules(body(), LIMITS, null).cannotFly("f1", "loop", "runs out of speed in the pull");
 
         assertThat(told.severity() + " " + told.code() + ": " + told.message())
                 .isEqualTo(

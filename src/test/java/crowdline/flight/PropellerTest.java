@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PropellerTest {
-    private static final Propeller LIGHT = new Propeller(134_000, 2.9255, 2700 * 2 * Math.PI / 60, true);
+    private final Propeller light = new Propeller(134_000, 2.9255, 2700 * 2 * Math.PI / 60, true);
 
     /**
      * Momentum theory solved apart from this code for an ideal disc at sea level: T = 2ρA(V+v)v, P = T(V+v). The power
@@ -37,28 +37,28 @@ class PropellerTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, 20, 60, 110})
     void thrustFallsInProportionToDensity(double speed) {
-        assertThat(LIGHT.thrustN(speed, 0.6125, 1)).isCloseTo(LIGHT.thrustN(speed, 1.225, 1) / 2, within(1e-9));
+        assertThat(light.thrustN(speed, 0.6125, 1)).isCloseTo(light.thrustN(speed, 1.225, 1) / 2, within(1e-9));
     }
 
     /** At rest T³ = 2ρA(Pf)², so a quarter of the power gives 4^(−2/3) of the thrust. */
     @Test
     void thrustAtRestGrowsWithTheTwoThirdsPowerOfPower() {
-        double whole = LIGHT.thrustN(0, 1.225, 1);
+        double whole = light.thrustN(0, 1.225, 1);
 
-        assertThat(Math.pow(whole, 3)).isCloseTo(2 * 1.225 * LIGHT.discM2() * Math.pow(0.8 * 134_000, 2), within(1.0));
-        assertThat(LIGHT.thrustN(0, 1.225, 0.25)).isCloseTo(whole * Math.pow(4, -2.0 / 3), within(1e-6));
+        assertThat(Math.pow(whole, 3)).isCloseTo(2 * 1.225 * light.discM2() * Math.pow(0.8 * 134_000, 2), within(1.0));
+        assertThat(light.thrustN(0, 1.225, 0.25)).isCloseTo(whole * Math.pow(4, -2.0 / 3), within(1e-6));
     }
 
     @Test
     void slidingBackItPullsAsAtRest() {
-        assertThat(LIGHT.thrustN(-15, 1.225, 1)).isEqualTo(LIGHT.thrustN(0, 1.225, 1));
+        assertThat(light.thrustN(-15, 1.225, 1)).isEqualTo(light.thrustN(0, 1.225, 1));
     }
 
     @Test
     void withoutPowerItGivesNothing() {
         Propeller none = new Propeller(0, 2, 280, true);
 
-        assertThat(LIGHT.thrustN(40, 1.225, 0)).isZero();
+        assertThat(light.thrustN(40, 1.225, 0)).isZero();
         assertThat(none.thrustN(40, 1.225, 1)).isZero();
         assertThat(none.torqueNm(1.225, 1)).isZero();
     }
@@ -66,8 +66,8 @@ class PropellerTest {
     /** Power is torque times rotation: 134 kW at 2,700 a minute turn with 473.9 N m. */
     @Test
     void torqueIsPowerOverRotation() {
-        assertThat(LIGHT.torqueNm(1.225, 1)).isCloseTo(473.9, within(0.1));
-        assertThat(LIGHT.torqueNm(1.225, 0.5)).isCloseTo(473.9 / 2, within(0.1));
-        assertThat(LIGHT.torqueNm(0.6125, 1)).isCloseTo(473.9 / 2, within(0.1));
+        assertThat(light.torqueNm(1.225, 1)).isCloseTo(473.9, within(0.1));
+        assertThat(light.torqueNm(1.225, 0.5)).isCloseTo(473.9 / 2, within(0.1));
+        assertThat(light.torqueNm(0.6125, 1)).isCloseTo(473.9 / 2, within(0.1));
     }
 }

@@ -14,18 +14,18 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** The biplane spins at 200° each second and loses 250 ft in each turn, 42.3 m each second. */
 class SpinTest {
-    private static final Forces FORCES = Rig.seaLevel(Rig.biplane());
+    private final Forces forces = Rig.seaLevel(Rig.biplane());
     private static final double SINK_MPS = 250 * 0.3048 * 200 / 360;
 
-    private static SpinLeg leg(SpinKind kind, int side, double turns) {
-        return new SpinLeg(FORCES, Rig.level(22, 1500), kind, side, turns);
+    private SpinLeg leg(SpinKind kind, int side, double turns) {
+        return new SpinLeg(forces, Rig.level(22, 1500), kind, side, turns);
     }
 
-    private static Moment spun(SpinKind kind, double turns) {
+    private Moment spun(SpinKind kind, double turns) {
         return Rig.unwatched().fly(leg(kind, -1, turns), 0).moment();
     }
 
-    private static Look settled(SpinKind kind, int side, double turned) {
+    private Look settled(SpinKind kind, int side, double turned) {
         SpinLeg leg = leg(kind, side, 6);
         double sink = kind == SpinKind.FLAT ? 0.75 * SINK_MPS : SINK_MPS;
         Look look = new Look();
@@ -69,7 +69,7 @@ class SpinTest {
     void settledDragCarriesTheWeightWithoutThrust() {
         Look look = settled(SpinKind.UPRIGHT, -1, 2);
 
-        assertThat(look.dragN).isCloseTo(FORCES.body.weightN(), within(0.01));
+        assertThat(look.dragN).isCloseTo(forces.body.weightN(), within(0.01));
         assertThat(look.thrustN).isZero();
         assertThat(look.rhoKgM3).isEqualTo(1.225);
         assertThat(look.stalledOnPurpose).isTrue();
@@ -121,18 +121,18 @@ class SpinTest {
         double upright = entryMps(fast, SpinKind.UPRIGHT);
         double inverted = entryMps(fast.facing(fast.direction(), Vec.DOWN), SpinKind.INVERTED);
 
-        assertThat(upright).isCloseTo(FORCES.body.stallMps(1.225), within(1e-3));
+        assertThat(upright).isCloseTo(forces.body.stallMps(1.225), within(1e-3));
         assertThat(inverted).isCloseTo(upright * Math.sqrt(1.3 / 1.1), within(1e-2));
     }
 
-    private static double entryMps(Moment from, SpinKind kind) {
+    private double entryMps(Moment from, SpinKind kind) {
         double[] speed = {0};
         Integrator.Watcher watcher = (leg, tS, legS, y) -> {
             if (leg instanceof SpinLeg && legS == 0) {
                 speed[0] = Math.hypot(y[3], y[5]);
             }
         };
-        Rig.fly(FORCES, Rig.watched(watcher), from, new Element.Spin(kind, Side.LEFT, 1, 0));
+        Rig.fly(forces, Rig.watched(watcher), from, new Element.Spin(kind, Side.LEFT, 1, 0));
         return speed[0];
     }
 }
