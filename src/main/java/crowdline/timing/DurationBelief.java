@@ -16,9 +16,6 @@ public record DurationBelief(NormalBelief logSeconds) {
      */
     public static final double MARK_ERROR_S = 0.25;
 
-    /** Standard deviation of a duration between two marks by hand, seconds. */
-    public static final double HAND_ERROR_S = MARK_ERROR_S * Math.sqrt(2);
-
     /**
      * How many passes the prediction is worth. A design choice: after three passes the pilot's own rhythm has three
      * quarters of the say.
@@ -50,19 +47,8 @@ public record DurationBelief(NormalBelief logSeconds) {
                 Math.log(predictedS), PREDICTION_WEIGHT, Math.max(logSpread, LEAST_LOG_SPREAD), PREDICTION_FREEDOM));
     }
 
-    /** This belief after a pass timed without error, as from a flight log. */
-    public DurationBelief update(double observedS) {
-        mustBeDuration("the observed duration", observedS);
-        return new DurationBelief(logSeconds.update(Math.log(observedS)));
-    }
-
-    /** This belief after a pass timed by hand at both ends, see {@link #HAND_ERROR_S}. */
-    public DurationBelief updateByHand(double observedS) {
-        return update(observedS, HAND_ERROR_S);
-    }
-
     /**
-     * This belief after a pass timed with an error. The pass counts for less than one in the proportion of the figure's
+     * This belief after a pass. Timed with an error, it counts for less than one in the proportion of the figure's
      * own variance to that variance and the error's together, both on the logarithm: an approximation that keeps the
      * belief in its family, exact for the centre when the figure's variance is known.
      *

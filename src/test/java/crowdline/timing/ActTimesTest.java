@@ -22,6 +22,11 @@ class ActTimesTest {
     }
 
     @Test
+    void totalDoesNotCountWhatIsBeforeTheFirstFigure() {
+        assertThat(times.from(0, 5).totalS()).isEqualTo(40);
+    }
+
+    @Test
     void figureHoldsItsStartAndNotItsEnd() {
         assertThat(times.at(10).orElseThrow().figureId()).isEqualTo("b");
         assertThat(times.at(9.999).orElseThrow().figureId()).isEqualTo("a");
@@ -58,5 +63,31 @@ class ActTimesTest {
     @Test
     void refusesABandThatDoesNotHoldTheDuration() {
         assertThatThrownBy(() -> new FigureTime("a", 5, 10, 11, 12)).hasMessageContaining("11.0 to 12.0");
+    }
+
+    @Test
+    void refusesATimeThatIsNoTime() {
+        assertThatThrownBy(() -> new FigureTime("a", 5, 0, 0, 0))
+                .hasMessage("durationS of a is 0.0; it must be above 0");
+        assertThatThrownBy(() -> new FigureTime("a", 5, 10, 0, 12))
+                .hasMessage("the band of a is 0.0 to 12.0; it must lie above 0 and hold the duration, 10.0");
+        assertThatThrownBy(() -> new FigureTime("a", 5, 10, 9, Double.POSITIVE_INFINITY))
+                .hasMessage("the band of a is 9.0 to Infinity; it must lie above 0 and hold the duration, 10.0");
+        assertThatThrownBy(() -> new FigureTime("a", Double.NaN, 10, 9, 12))
+                .hasMessage("startS of a is NaN; it must be a number");
+        assertThatThrownBy(() -> new FigureTime(" ", 5, 10, 9, 12))
+                .hasMessage("the figure id is empty; it needs some text");
+    }
+
+    @Test
+    void bandHoldsItsEndsAndMayBeNoWiderThanOneValue() {
+        Band band = new Band(9, 12);
+
+        assertThat(band.holds(9)).isTrue();
+        assertThat(band.holds(12)).isTrue();
+        assertThat(band.holds(8.999)).isFalse();
+        assertThat(band.holds(12.001)).isFalse();
+        assertThat(new Band(9, 9).holds(9)).isTrue();
+        assertThatThrownBy(() -> new Band(12, 9)).hasMessage("the band is 12.0 to 9.0; low must not be above high");
     }
 }

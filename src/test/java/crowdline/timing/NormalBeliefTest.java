@@ -110,21 +110,69 @@ class NormalBeliefTest {
         // Draws from the posterior and then from the normal: no use of Student's t anywhere.
         NormalBelief belief = new NormalBelief(2, 3, 8, 10);
         Random random = new Random(7);
-        RunningMoments moments = RunningMoments.NONE;
-        for (int i = 0; i < 400_000; i++) {
+        double[] drawn = new double[400_000];
+        for (int i = 0; i < drawn.length; i++) {
             double chiSquared = 0;
             for (int k = 0; k < 8; k++) {
                 chiSquared += Math.pow(random.nextGaussian(), 2);
             }
             double variance = 10 / chiSquared;
             double mean = 2 + Math.sqrt(variance / 3) * random.nextGaussian();
-            moments = moments.with(mean + Math.sqrt(variance) * random.nextGaussian());
+            drawn[i] = mean + Math.sqrt(variance) * random.nextGaussian();
         }
         // K. P. Murphy, Conjugate Bayesian analysis of the Gaussian distribution (2007): variance of the t is
         // scale² ν / (ν − 2) = (10 / 8)(1 + 1/3)(8 / 6) = 2.2222.
-        assertThat(Math.pow(moments.standardDeviation(), 2)).isCloseTo(2.2222, within(0.03));
+        double middle = DoubleStream.of(drawn).average().orElseThrow();
+        double spread = DoubleStream.of(drawn)
+                .map(x -> (x - middle) * (x - middle))
+                .average()
+                .orElseThrow();
+        assertThat(spread).isCloseTo(2.2222, within(0.03));
         double inside = belief.predict(0.8).high() - 2;
         assertThat(inside).isCloseTo(1.3968 * Math.sqrt(10.0 / 8 * (4.0 / 3)), within(1e-3)); // t(0.90; 8) = 1.397
+    }
+
+    /** However a value is cut into shares, together they teach what it teaches whole. */
+    @Test
+    void twoHalvesOfAValueAreWorthTheWhole() {
+        NormalBelief whole = MIDGE_PRIOR.update(1.7);
+        NormalBelief halves = MIDGE_PRIOR.update(1.7, 0.5).update(1.7, 0.5);
+
+        assertThat(halves.mean()).isCloseTo(whole.mean(), within(1e-12));
+        assertThat(halves.weight()).isCloseTo(whole.weight(), within(1e-12));
+        assertThat(halves.freedom()).isCloseTo(whole.freedom(), within(1e-12));
+        assertThat(halves.sumOfSquares()).isCloseTo(whole.sumOfSquares(), within(1e-12));
+    }
+
+    @Test
+    void predictsFromTheSecondOfTwoUnlikeValuesOn() {
+        assertThat(NormalBelief.NOTHING.predicts()).isFalse();
+        assertThat(after(NormalBelief.NOTHING, 3).predicts()).isFalse();
+        assertThat(after(NormalBelief.NOTHING, 3, 3).predicts()).isFalse();
+        assertThat(after(NormalBelief.NOTHING, 3, 4).predicts()).isTrue();
+    }
+
+    @Test
+    void spreadOfNothingIsNoNumber() {
+        assertThat(NormalBelief.NOTHING.standardDeviation()).isNaN();
+        assertThat(after(NormalBelief.NOTHING, 3).standardDeviation()).isNaN();
+        assertThat(after(NormalBelief.NOTHING, 3, 4).standardDeviation()).isCloseTo(Math.sqrt(0.5), within(1e-12));
+    }
+
+    @Test
+    void certaintyIsNoChance() {
+        NormalBelief belief = MIDGE_PRIOR;
+        assertThatThrownBy(() -> belief.quantile(0)).hasMessage("the chance is 0.0; it must be above 0 and below 1");
+        assertThatThrownBy(() -> belief.quantile(1)).hasMessage("the chance is 1.0; it must be above 0 and below 1");
+    }
+
+    @Test
+    void valueCountsForMoreThanNothingAndAtMostWhole() {
+        assertThatThrownBy(() -> MIDGE_PRIOR.update(1.8, 0))
+                .hasMessage("the share is 0.0; it must be above 0 and at most 1");
+        assertThatThrownBy(() -> MIDGE_PRIOR.update(1.8, 1.1))
+                .hasMessage("the share is 1.1; it must be above 0 and at most 1");
+        assertThatThrownBy(() -> MIDGE_PRIOR.update(Double.NaN)).hasMessage("the value is NaN; it must be a number");
     }
 
     @Test

@@ -45,6 +45,14 @@ class OddOneOutTest {
     }
 
     @Test
+    void ofThreeTheMiddleOneIsTheMiddle() {
+        OddOneOut rule = new OddOneOut(List.of(30.0, 10.0, 12.0), 0.05);
+
+        assertThat(rule.score(12)).isZero();
+        assertThat(rule.score(11)).isNegative();
+    }
+
+    @Test
     void closeAgreementMakesNoOrdinaryDurationOdd() {
         OddOneOut rule = new OddOneOut(List.of(12.0, 12.0, 12.0, 13.5), 0.05);
         assertThat(rule.isOdd(13.5)).isFalse();
