@@ -90,10 +90,9 @@ public sealed interface FlightEvent extends LiveEvent {
      * @param remarkIds the remarks of the figure that has not begun after all: they are still to be said, its call too
      */
     record SteppedBack(double atS, List<String> remarkIds) implements FlightEvent {
-        @SuppressWarnings("NullAway") // journals from before do not tell the remarks
         public SteppedBack {
             Must.beTime("atS", atS);
-            remarkIds = remarkIds == null ? List.of() : List.copyOf(remarkIds);
+            remarkIds = List.copyOf(remarkIds);
         }
 
         /** With no words to withdraw. */

@@ -1,13 +1,10 @@
 package crowdline.storage.journal;
 
 import crowdline.live.event.LiveEvent;
-import java.lang.reflect.RecordComponent;
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.Instant;
-import java.util.HashMap;
 import java.util.HexFormat;
-import java.util.Map;
 import java.util.Optional;
 import java.util.zip.CRC32;
 import org.jspecify.annotations.Nullable;
@@ -25,33 +22,11 @@ final class JournalCodec {
 
     private static final int DIGITS = 8;
     private static final int CHECK_LENGTH = CHECK.length() + DIGITS + 2;
-    /** Ten years: no session is as long, and no sum of such seconds is too large for a number. */
-    private static final double MOST_S = 10 * 366 * 86_400.0;
-
     private static final Instant EARLIEST = Instant.parse("1970-01-01T00:00:00Z");
     private static final Instant LATEST = Instant.parse("2200-01-01T00:00:00Z");
 
     private final JsonMapper mapper = JsonMapper.builder().build();
-    private final Map<String, Class<?>> eventTypes = new HashMap<>();
-
-    JournalCodec() {
-        collect(LiveEvent.class);
-    }
-
-    private void collect(Class<?> type) {
-        if (type.isSealed()) {
-            for (Class<?> kind : type.getPermittedSubclasses()) {
-                collect(kind);
-            }
-        } else {
-            eventTypes.put(type.getSimpleName(), type);
-        }
-    }
-
-    /** Every kind of event by the name it has in a journal. */
-    Map<String, Class<?>> eventTypes() {
-        return Map.copyOf(eventTypes);
-    }
+    private final JournalEvents events = new JournalEvents();
 
     /** The line without its line feed. */
     String write(JournalLine line) {
@@ -65,8 +40,8 @@ final class JournalCodec {
             node.put("resumed", true);
             putBase(node, resumed.base());
         } else if (line instanceof JournalLine.Event event) {
-            node.put("event", event.event().getClass().getSimpleName());
-            node.set("of", mapper.valueToTree(event.event()));
+            node.put("event", events.name(event.event()));
+            node.set("of", events.values(event.event()));
             node.put("writtenAtS", event.writtenAtS());
             node.put("wall", event.wall().toString());
         }
@@ -135,35 +110,8 @@ final class JournalCodec {
         if (node.has("resumed")) {
             return new JournalLine.Resumed(base(node));
         }
-        Class<?> type = eventTypes.get(node.path("event").asString());
-        if (type == null) {
-            return null;
-        }
-        JsonNode of = node.path("of");
-        for (JsonNode value : of.values()) {
-            if (value.isNumber() && !(Math.abs(value.doubleValue()) <= MOST_S)) {
-                return null;
-            }
-        }
-        LiveEvent event = (LiveEvent) mapper.treeToValue(of, type);
-        return event == null || lacksSomething(event)
-                ? null
-                : new JournalLine.Event(wall(node), seconds(node, "writtenAtS"), event);
-    }
-
-    /** True if a value is not there that its event cannot do without. */
-    private static boolean lacksSomething(LiveEvent event) {
-        for (RecordComponent part : event.getClass().getRecordComponents()) {
-            try {
-                if (part.getAccessor().invoke(event) == null
-                        && !part.getAnnotatedType().isAnnotationPresent(Nullable.class)) {
-                    return true;
-                }
-            } catch (ReflectiveOperationException e) {
-                throw new IllegalStateException("the parts of an event are public", e);
-            }
-        }
-        return false;
+        LiveEvent event = events.read(node.path("event").asString(), node.path("of"));
+        return event == null ? null : new JournalLine.Event(wall(node), seconds(node, "writtenAtS"), event);
     }
 
     private static JournalLine.Base base(JsonNode node) {
@@ -177,8 +125,8 @@ final class JournalCodec {
 
     private static double seconds(JsonNode node, String key) {
         double seconds = node.path(key).asDouble();
-        if (!(seconds >= 0 && seconds <= MOST_S)) {
-            throw new IllegalArgumentException(key + " is " + seconds + "; it must be from 0 to " + MOST_S);
+        if (!(seconds >= 0 && seconds <= EventFields.MOST_S)) {
+            throw new IllegalArgumentException(key + " is " + seconds + "; it must be from 0 to " + EventFields.MOST_S);
         }
         return seconds;
     }
