@@ -8,7 +8,7 @@ final class LineEnd {
 
     static StraightLeg.EndLaw of(Element.Line line, Forces forces, Moment from) {
         return switch (line.until()) {
-            case SECONDS -> (t, y) -> t - line.value();
+            case SECONDS -> throw new IllegalArgumentException("a line of seconds ends by the clock alone");
             case METRES -> {
                 Vec start = from.place();
                 yield (t, y) -> distance(y, start) - line.value();

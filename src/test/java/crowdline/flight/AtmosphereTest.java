@@ -87,4 +87,10 @@ class AtmosphereTest {
         // Facing north: wind from the south blows away from the crowd.
         assertThat(Wind.steady(180, 10, 90).awayMps(500)).isCloseTo(5.144, within(0.001));
     }
+
+    @Test
+    void endsOfTheRangesAreTaken() {
+        assertThat(new StandardAtmosphere(850, -60, 0).densityKgM3(0)).isPositive();
+        assertThat(new StandardAtmosphere(1100, 60, 0).densityKgM3(0)).isPositive();
+    }
 }

@@ -155,6 +155,7 @@ class EveryLegTest {
         Vec before = velocity(c, legS - STEP_S, moved(y, dy, -STEP_S));
         Vec after = velocity(c, legS + STEP_S, moved(y, dy, STEP_S));
         Look look = new Look();
+        look.load(99, 99);
         c.leg.look(legS, y, look);
         return new Instant(
                 look, new Vec(dy[0], dy[1], dy[2]), after.plus(before.times(-1)).times(1 / (2 * STEP_S)));
