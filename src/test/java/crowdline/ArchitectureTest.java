@@ -30,12 +30,12 @@ class ArchitectureTest {
     /** Each package may use only those before it. */
     private static final List<Room> ORDER = List.of(
             new Room("show", "what a show is must be said without files, flights or screens"),
-            new Room("flight", "a flight follows from air, airframe and elements, whoever asks for it"),
-            new Room("sight", "what the crowd sees is made from a flight and says nothing of how it is told"),
             new Room("speech.say", "how something is said depends on no speaker and no screen"),
             new Room("speech.pace", "seconds follow from words and one speaker"),
             new Room("speech.plain", "what is hard to follow is judged from the text where it stands"),
             new Room("speech.hear", "edges of speech are found in levels, without a microphone"),
+            new Room("flight", "a flight follows from air, airframe and elements, whoever asks for it"),
+            new Room("sight", "what the crowd sees is made from a flight and says nothing of how it is told"),
             new Room("timing", "how long a figure lasts is learned from passes, whatever timed them"),
             new Room("patter", "what to say when is planned from a question that holds all it needs"),
             new Room("telemetry", "bytes become readings without a port"),
@@ -226,10 +226,6 @@ class ArchitectureTest {
                         List.of("io.jenetics.."),
                         List.of("crowdline.telemetry.."),
                         "a flight log is a kind of telemetry whatever its file"),
-                Arguments.of(
-                        List.of("com.ibm.icu.."),
-                        List.of("crowdline.speech.."),
-                        "how a number is said is decided in one place"),
                 Arguments.of(
                         List.of("org.shredzone.."), List.of("crowdline.sight.."), "where the sun is belongs to sight"),
                 Arguments.of(

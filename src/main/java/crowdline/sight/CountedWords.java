@@ -1,33 +1,9 @@
 package crowdline.sight;
 
+import crowdline.speech.say.NumberWords;
+
 /** Numbers as people say them when they mean "about": twelve hundred, two and a half, a hundred and eighty. */
 final class CountedWords {
-    private static final String[] ONES = {
-        "nought",
-        "one",
-        "two",
-        "three",
-        "four",
-        "five",
-        "six",
-        "seven",
-        "eight",
-        "nine",
-        "ten",
-        "eleven",
-        "twelve",
-        "thirteen",
-        "fourteen",
-        "fifteen",
-        "sixteen",
-        "seventeen",
-        "eighteen",
-        "nineteen"
-    };
-    private static final String[] TENS = {
-        "", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"
-    };
-
     private CountedWords() {}
 
     /** Whether there are words for a number in whole numbers or quarters. */
@@ -64,23 +40,12 @@ final class CountedWords {
 
     private static String whole(long n) {
         if (n > 1000 && n < 2000 && n % 100 == 0) {
-            return whole(n / 100) + " hundred";
+            return NumberWords.cardinal(n / 100) + " hundred";
         }
-        if (n >= 1000) {
-            return (n < 2000 ? "a" : whole(n / 1000)) + " thousand" + rest(n % 1000);
+        if (n == 0) {
+            return "nought";
         }
-        if (n >= 100) {
-            return (n < 200 ? "a" : ONES[(int) n / 100]) + " hundred" + rest(n % 100);
-        }
-        if (n >= 20) {
-            return TENS[(int) n / 10] + (n % 10 == 0 ? "" : "-" + ONES[(int) n % 10]);
-        }
-        return ONES[(int) n];
-    }
-
-    private static String rest(long n) {
-        return n == 0
-                ? ""
-                : (n < 100 ? " and " : " ") + (n >= 100 && n < 200 ? "one hundred" + rest(n % 100) : whole(n));
+        String words = NumberWords.cardinal(n).replace(",", "");
+        return words.startsWith("one ") ? "a" + words.substring("one".length()) : words;
     }
 }

@@ -1,34 +1,74 @@
 package crowdline.speech.plain;
 
-import com.ibm.icu.text.BreakIterator;
-import com.ibm.icu.text.FilteredBreakIteratorBuilder;
-import com.ibm.icu.util.ULocale;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
- * Finds the sentences and words of a text by Unicode Standard Annex 29, with the full stops of abbreviations ("Mr.",
- * "approx.") and of quotations ("Look up!" she says) not taken for ends. Slow to make; safe to share between threads.
+ * Finds the sentences and words of a text by the rules of Unicode Standard Annex 29 (revision 45, sections 4 and 5) for
+ * alphabets, with the full stops of abbreviations ("Mr.", "approx.") and of quotations ("Look up!" she says) not taken for
+ * ends. What is written without spaces between words (Chinese, Thai) is not parted.
  */
 public final class Sentences {
 
-    private static final List<String> ABBREVIATIONS = List.of(
-            "Mr.", "Mrs.", "Ms.", "Dr.", "Prof.", "Rev.", "St.", "Capt.", "Sgt.", "Lt.", "Cdr.", "Flt.", "Sqn.", "Ldr.",
-            "Wg.", "Gp.", "Maj.", "Col.", "No.", "Nos.", "no.", "Mk.", "approx.", "Approx.", "e.g.", "i.e.", "vs.",
-            "max.", "min.", "incl.", "ft.", "Jan.", "Feb.", "Aug.", "Sept.", "Oct.", "Nov.", "Dec.");
+    /** What belongs to the character before it: accents, joiners. */
+    private static final String MARKS = "[\\p{M}\\p{Cf}]*+";
 
-    private final BreakIterator sentences = sentenceBreaks();
-    private final BreakIterator words = BreakIterator.getWordInstance(ULocale.UK);
+    private static final String PARAGRAPH = "(?:\\r\\n|[\\r\\n\\u0085\\u2028\\u2029])";
+    private static final String SPACES = "(?:[\\p{IsWhite_Space}&&[^\\r\\n\\u0085\\u2028\\u2029]]" + MARKS + ")*+";
+    private static final String CLOSES = "(?:[\\p{Ps}\\p{Pe}\\p{Pi}\\p{Pf}\"']" + MARKS + ")*+";
+
+    /** A stop that may also part a number or an abbreviation. */
+    private static final String STOP = "[.\\u2024\\u2026]";
+
+    private static final String MARK = "[!?\\u203C\\u203D\\u2047-\\u2049]";
+
+    private static final String TITLES =
+            "Mr|Mrs|Ms|Dr|Prof|Rev|St|Capt|Sgt|Cpl|Lt|Flt|Sqn|Wg|Gp|Ldr|Cdr|Maj|Col|Brig|Gen|Adm|Mk";
+    private static final String MONTHS = "Jan|Feb|Aug|Sept|Oct|Nov|Dec";
+    private static final String SHORT_WORDS = "[Aa]pprox|e\\.g|E\\.g|i\\.e|I\\.e|vs|max|min|incl|ft";
+
+    /** "J. Quillan", "U.S. team", but not "6 G." */
+    private static final String INITIAL = "(?<!\\p{N} )[\\p{Lu}&&[^I]]";
+
+    /** Before a full stop: it belongs to the word. */
+    private static final String ABBREVIATED =
+            "(?<=(?<![\\p{L}\\p{N}])(?:" + TITLES + "|" + MONTHS + "|" + SHORT_WORDS + "|" + INITIAL + "))";
+
+    /** "No. 3", where "No." alone is an answer. */
+    private static final String NUMBERED = "(?<=(?<![\\p{L}\\p{N}])[Nn]os?)(?=\\. ?\\p{N})";
+
+    /** Rules SB4 and SB6 to SB11 of the annex. */
+    private static final Pattern SENTENCE_END = Pattern.compile("(?:"
+            + "(?!" + ABBREVIATED + "|" + NUMBERED + ")" + STOP + MARKS
+            + "(?!\\p{Nd}|(?<=[\\p{Lu}\\p{Ll}][\\p{M}\\p{Cf}]{0,3}\\.[\\p{M}\\p{Cf}]{0,3})\\p{Lu})"
+            + CLOSES + SPACES + "(?![^\\p{L}\\r\\n\\u0085\\u2028\\u2029.!?]*+\\p{Ll})"
+            + "|" + MARK + MARKS + CLOSES + SPACES + ")"
+            + "(?![,:;\\p{Pd}" + ".!?\\u2024\\u2026\\u203C\\u203D\\u2047-\\u2049])" + PARAGRAPH + "?"
+            + "|" + PARAGRAPH);
+
+    private static final String LETTER = "\\p{IsAlphabetic}";
+    private static final String IN_WORD = "[" + LETTER + "\\p{Nd}\\p{Pc}]";
+
+    /**
+     * Rules WB5 to WB13 of the annex. Beside them a hyphen joins: the trade writes "half-and-half" as one word, and it is
+     * read as one.
+     */
+    private static final Pattern WORD = Pattern.compile("(?:(?:"
+            + LETTER + MARKS + "(?:['\\u2018\\u2019.:\\u2024\\u00B7]" + MARKS + "(?=" + LETTER + "))?"
+            + "|\\p{Nd}" + MARKS + "(?:['\\u2018\\u2019.\\u2024,;]" + MARKS + "(?=\\p{Nd}))?"
+            + "|\\p{Pc}" + MARKS + ")(?:-(?=" + IN_WORD + "))?)++");
 
     /** The sentences of a text in order, without the space around them; none for a text without words. */
     public List<TextSpan> in(String text) {
         List<TextSpan> found = new ArrayList<>();
         int start = 0;
-        for (int end : breaks(sentences, text)) {
-            boolean goesOn = end < text.length() && startsInLowerCase(text, end);
-            if (!goesOn) {
-                addTrimmed(found, text, start, end);
-                start = end;
+        Matcher end = SENTENCE_END.matcher(text);
+        while (end.find()) {
+            if (!startsInLowerCase(text, end.end())) {
+                addTrimmed(found, text, start, end.end());
+                start = end.end();
             }
         }
         addTrimmed(found, text, start, text.length());
@@ -37,49 +77,11 @@ public final class Sentences {
 
     /** The words of a text in order: what has a letter or a digit. */
     public List<TextSpan> wordsIn(String text) {
-        List<TextSpan> found = new ArrayList<>();
-        int start = 0;
-        for (int end : breaks(words, text)) {
-            if (hasWord(text, start, end)) {
-                found.add(new TextSpan(start, end));
-            }
-            start = end;
-        }
-        return List.copyOf(joinHyphens(found, text));
-    }
-
-    /** The trade writes "half-and-half" as one word, and it is read as one. */
-    private static List<TextSpan> joinHyphens(List<TextSpan> words, String text) {
-        List<TextSpan> joined = new ArrayList<>(words.size());
-        for (TextSpan word : words) {
-            TextSpan last = joined.isEmpty() ? null : joined.get(joined.size() - 1);
-            if (last != null && word.fromChar() == last.toChar() + 1 && text.charAt(last.toChar()) == '-') {
-                joined.set(joined.size() - 1, new TextSpan(last.fromChar(), word.toChar()));
-            } else {
-                joined.add(word);
-            }
-        }
-        return joined;
-    }
-
-    private static BreakIterator sentenceBreaks() {
-        FilteredBreakIteratorBuilder builder = FilteredBreakIteratorBuilder.getInstance(ULocale.ENGLISH);
-        ABBREVIATIONS.forEach(builder::suppressBreakAfter);
-        return builder.wrapIteratorWithFilter(BreakIterator.getSentenceInstance(ULocale.UK));
-    }
-
-    private static List<Integer> breaks(BreakIterator shared, String text) {
-        BreakIterator iterator;
-        synchronized (shared) {
-            iterator = shared.clone();
-        }
-        iterator.setText(text);
-        List<Integer> ends = new ArrayList<>();
-        iterator.first();
-        for (int end = iterator.next(); end != BreakIterator.DONE; end = iterator.next()) {
-            ends.add(end);
-        }
-        return ends;
+        return WORD.matcher(text)
+                .results()
+                .filter(word -> hasWord(text, word.start(), word.end()))
+                .map(word -> new TextSpan(word.start(), word.end()))
+                .toList();
     }
 
     private static boolean startsInLowerCase(String text, int from) {

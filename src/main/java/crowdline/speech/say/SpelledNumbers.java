@@ -1,27 +1,13 @@
 package crowdline.speech.say;
 
-import com.ibm.icu.text.RuleBasedNumberFormat;
-import com.ibm.icu.util.ULocale;
-import java.util.List;
-import java.util.stream.IntStream;
+import java.util.stream.Collectors;
 
-/**
- * Numbers in British words ("one hundred and eighty", where the default rule set would say "one hundred eighty").
- * Slow to make; safe to share between threads.
- */
+/** Numbers as a text means them: quantities, years, times by the clock, digits, numbers in names. */
 final class SpelledNumbers {
 
-    private static final String CARDINAL = "%spellout-numbering-verbose";
-    private static final String YEAR = "%spellout-numbering-year";
-    private static final String ORDINAL = "%spellout-ordinal-verbose";
-
     /** Longer rows of digits are serial numbers, not quantities. */
-    private static final int LONGEST_NUMBER = 12;
-
-    private final RuleBasedNumberFormat format = new RuleBasedNumberFormat(ULocale.UK, RuleBasedNumberFormat.SPELLOUT);
-
-    private final List<String> digitNames =
-            IntStream.range(0, 10).mapToObj(this::cardinal).toList();
+    private static final int LONGEST_NUMBER =
+            String.valueOf(NumberWords.LARGEST).length();
 
     /** A whole or decimal number without sign, thousands commas allowed: "1,250.5". */
     String quantity(String number) {
@@ -37,8 +23,14 @@ final class SpelledNumbers {
 
     /** Years as they are said: nineteen forty-four, two thousand and five, twenty twenty-six. */
     String year(int year) {
-        boolean thousands = year < 1000 || (year >= 2000 && year < 2010);
-        return format(year, thousands ? CARDINAL : YEAR);
+        int century = year / 100;
+        int rest = year % 100;
+        boolean likeAnyNumber = year < 1010 || year >= 10_000 || (century % 10 == 0 && rest < 10);
+        if (likeAnyNumber) {
+            return cardinal(year);
+        }
+        return cardinal(century)
+                + (rest == 0 ? " hundred" : rest < 10 ? " oh-" + cardinal(rest) : " " + cardinal(rest));
     }
 
     /** "nineteen forties", "nineteen hundreds", "twenty tens". */
@@ -56,20 +48,16 @@ final class SpelledNumbers {
     }
 
     String ordinal(long number) {
-        return format(number, ORDINAL);
+        return NumberWords.ordinal(number);
     }
 
     String cardinal(long number) {
-        return format(number, CARDINAL);
+        return NumberWords.cardinal(number);
     }
 
     /** Digit by digit: "zero zero seven". */
     String digits(String digits) {
-        StringBuilder words = new StringBuilder();
-        for (int i = 0; i < digits.length(); i++) {
-            words.append(i == 0 ? "" : " ").append(digitNames.get(digits.charAt(i) - '0'));
-        }
-        return words.toString();
+        return digits.chars().mapToObj(digit -> cardinal(digit - '0')).collect(Collectors.joining(" "));
     }
 
     /** The number in a type's name: F sixteen, A three twenty, F one oh four, ten fifty-two. */
@@ -88,9 +76,5 @@ final class SpelledNumbers {
     private String whole(String digits) {
         boolean serial = digits.length() > LONGEST_NUMBER || (digits.length() > 1 && digits.charAt(0) == '0');
         return serial ? digits(digits) : cardinal(Long.parseLong(digits));
-    }
-
-    private synchronized String format(long number, String rules) {
-        return format.format(number, rules);
     }
 }

@@ -17,6 +17,16 @@ class SentencesTest {
             It carries 1.5 tonnes at 3 p.m. today. | 1
             Approx. 200 m.p.h. at the bottom. | 1
             No. 3 joins the others. | 1
+            Nos. 3 and 4 join. Then no. 5. | 2
+            Will it stop? No. It goes on. | 3
+            He plays the piano. She flies. | 2
+            Pull Up. Then Go. Now roll. | 3
+            It pulls 6 G. Now watch. | 2
+            So do I. Now watch. | 2
+            Flown by J. R. Quillan of the U.S. team. | 1
+            Wait for it… Now! | 2
+            Flt. Lt. Quillan and Gen. Oriel fly. | 1
+            "Mr." is short. (Mr. Quillan says so.) | 2
             She pulls 6.5 g... and holds it. | 1
             Mr. Quillan flies at 3 p.m. The crowd waits. | 2
             "Look up!" she says. It rolls. | 2
