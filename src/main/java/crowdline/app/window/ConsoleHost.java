@@ -21,10 +21,7 @@ import crowdline.running.AircraftSource;
 import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
 import crowdline.speech.pace.Pace;
-import crowdline.storage.file.ShowFileException;
 import crowdline.storage.settings.PaceShelf;
-import crowdline.storage.settings.Settings;
-import crowdline.storage.settings.SettingsFile;
 import crowdline.telemetry.serial.SerialPorts;
 import java.nio.file.Path;
 import java.util.List;
@@ -36,14 +33,12 @@ import org.jspecify.annotations.Nullable;
 
 /** Answers the window. What takes time runs on the {@code io} thread. */
 final class ConsoleHost implements Host {
-    private static final System.Logger LOG = System.getLogger(ConsoleHost.class.getName());
-
     private static final double NANOS_PER_S = 1e9;
     /** Asked to close again within this time in mid-act, the window closes. Tuned: long enough to read why it did not. */
     private static final double CLOSE_AGAIN_S = 10;
 
     private final Path demoShow;
-    private final SettingsFile settingsFile;
+    private final KeptSettings settings;
     private final ShowOpener opening;
     private final PendingWindow window;
     private final ExecutorService io;
@@ -53,7 +48,6 @@ final class ConsoleHost implements Host {
     private final WalkAndDebrief rehearsal;
     private final Ticker ticker;
     private final PaceKeeper pace;
-    private volatile Settings settings;
     /** On the event thread only: what the keys take hold of. */
     private Handles handles = Handles.NONE;
 
@@ -68,8 +62,7 @@ final class ConsoleHost implements Host {
 
     ConsoleHost(
             Path demoShow,
-            SettingsFile settingsFile,
-            Settings settings,
+            KeptSettings settings,
             ShowOpener opening,
             PendingWindow window,
             Supplier<Catalogue> catalogue,
@@ -82,7 +75,6 @@ final class ConsoleHost implements Host {
             Ticker ticker,
             ExecutorService io) {
         this.demoShow = demoShow.toAbsolutePath();
-        this.settingsFile = settingsFile;
         this.settings = settings;
         this.opening = opening;
         this.window = window;
@@ -95,11 +87,11 @@ final class ConsoleHost implements Host {
         this.pace = new PaceKeeper(paces, pace, opening::running, this::retimed, opening::say, io);
         receivers = new ReceiverFinder(aircraft, ports, opening::say, io);
         pedals = new PedalListener(
-                settings.buttons(),
+                settings.get().buttons(),
                 ports,
                 ticker::nanos,
                 signal -> window.send(w -> w.pedal(signal)),
-                learned -> keep(this.settings.withButtons(learned)),
+                learned -> settings.change(s -> s.withButtons(learned)),
                 aircraft::name,
                 io);
         troubles = new Troubles(
@@ -198,7 +190,7 @@ final class ConsoleHost implements Host {
         String speaker = PaceKeeper.speaker(next);
         opening.usePace(next);
         window.send(w -> w.showSpeaker(speaker));
-        keep(settings.withSpeaker(speaker.isEmpty() ? null : speaker));
+        settings.change(s -> s.withSpeaker(speaker.isEmpty() ? null : speaker));
     }
 
     @Override
@@ -243,7 +235,7 @@ final class ConsoleHost implements Host {
 
     @Override
     public void open(Path file) {
-        opening.open(file.toAbsolutePath(), opened -> keep(settings.withRecent(opened)));
+        opening.open(file.toAbsolutePath(), opened -> settings.change(s -> s.withRecent(opened)));
     }
 
     @Override
@@ -264,24 +256,13 @@ final class ConsoleHost implements Host {
 
     @Override
     public List<Path> recent() {
-        return settings.recentFiles();
+        return settings.get().recentFiles();
     }
 
     @Override
     public void keep(Appearance appearance) {
-        keep(settings.withTheme(appearance.theme().id())
-                .withZoom(appearance.zoom().percent() / 100.0));
-    }
-
-    private void keep(Settings next) {
-        settings = next;
-        io.execute(() -> {
-            try {
-                settingsFile.write(next);
-            } catch (ShowFileException e) {
-                LOG.log(System.Logger.Level.WARNING, "The settings were not saved", e);
-            }
-        });
+        settings.change(s ->
+                s.withTheme(appearance.theme().id()).withZoom(appearance.zoom().percent() / 100.0));
     }
 
     @Override

@@ -72,8 +72,7 @@ final class ConsoleWiring {
         WalkAndDebrief rehearsal = new WalkAndDebrief(opening, passes, folders.notes(), io, clock);
         host = new ConsoleHost(
                 folders.demoShow(),
-                settingsFile,
-                settings,
+                new KeptSettings(settingsFile, settings, io),
                 opening,
                 window,
                 catalogue,
