@@ -1,6 +1,7 @@
 package crowdline.patter;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import crowdline.patter.Practice.Said;
@@ -51,6 +52,28 @@ class PracticeTest {
                 .isEqualTo(new Practice.Call("call", "f2", Timing.LATE, -1.0));
     }
 
+    /** One to two seconds before its figure, and three tenths either way that a key cannot tell. */
+    @Test
+    void callIsOnTimeToWithinWhatAKeyCanTell() {
+        assertThat(timingOfACallEnding(2.25)).isEqualTo(Timing.ON_TIME);
+        assertThat(timingOfACallEnding(2.35)).isEqualTo(Timing.EARLY);
+        assertThat(timingOfACallEnding(0.75)).isEqualTo(Timing.ON_TIME);
+        assertThat(timingOfACallEnding(0.65)).isEqualTo(Timing.LATE);
+    }
+
+    private static Timing timingOfACallEnding(double beforeS) {
+        return after(40, new Said("call", 16, 20 - beforeS)).calls().get(0).timing();
+    }
+
+    @Test
+    void callOfAFigureThatHadBegunAlreadyOrComesLaterIsNotJudged() {
+        assertThat(Practice.of(SLOTS, PLAN, List.of(), 20, 40, PatterRules.DEFAULT)
+                        .calls())
+                .isEmpty();
+        assertThat(after(20).calls()).hasSize(1);
+        assertThat(after(19.9).calls()).isEmpty();
+    }
+
     @Test
     void callNobodySaidIsNamedOnceItsFigureHasBegun() {
         assertThat(after(40).calls(Timing.NOT_SAID)).isEqualTo(1);
@@ -91,5 +114,59 @@ class PracticeTest {
 
         assertThat(run.talkS()).isEqualTo(8);
         assertThat(run.talkShare()).isEqualTo(0.4);
+    }
+
+    @Test
+    void runIntoACallIsCountedToTheEndOfTheRun() {
+        Practice run = after(17, new Said("thanks", 12, 30));
+
+        assertThat(run.overruns()).singleElement().satisfies(o -> {
+            assertThat(o.callId()).isEqualTo("call");
+            assertThat(o.overS()).isCloseTo(1, within(1e-9));
+        });
+    }
+
+    @Test
+    void remarkThatBeganAsTheCallWasToBeginAndTheCallItselfRunIntoNothing() {
+        assertThat(after(40, new Said("thanks", 16, 19)).overruns()).isEmpty();
+        assertThat(after(40, new Said("call", 15, 19)).overruns()).isEmpty();
+    }
+
+    @Test
+    void dutyCountsWhereItsWholeTimeWasInTheRun() {
+        assertThat(after(13).dutiesDue()).isEqualTo(1);
+        assertThat(after(12.9).dutiesDue()).isZero();
+        assertThat(Practice.of(SLOTS, PLAN, List.of(), 9, 40, PatterRules.DEFAULT)
+                        .dutiesDue())
+                .isEqualTo(1);
+        assertThat(Practice.of(SLOTS, PLAN, List.of(), 9.1, 40, PatterRules.DEFAULT)
+                        .dutiesDue())
+                .isZero();
+    }
+
+    @Test
+    void quietLastsToItsOwnEndOrItsFigures() {
+        List<Slot> slots = List.of(slot("f1", 0, List.of(new Quiet(5, null, null))), slot("f2", 20, List.of()));
+        Practice run = Practice.of(slots, PLAN, List.of(new Said("say", 18, 24)), 0, 40, PatterRules.DEFAULT);
+
+        assertThat(run.quiets()).containsExactly(new Practice.BrokenQuiet("f1", 2));
+        assertThat(after(40, new Said("say", 29.8, 34)).quiets()).isEmpty();
+    }
+
+    @Test
+    void runOfNoLengthHasNoShareOfTalk() {
+        assertThat(after(-8, new Said("say", -9, 6)).talkShare()).isZero();
+    }
+
+    @Test
+    void talkIsCountedInsideTheRunAlone() {
+        assertThat(after(4, new Said("say", -10, 6)).talkS()).isEqualTo(12);
+    }
+
+    @Test
+    void remarkThatEndsBeforeItStartsIsRefused() {
+        assertThatThrownBy(() -> new Said("say", 6, 5))
+                .hasMessage("remark say was said from 6.0 to 5.0 s; its end must not be before its start");
+        assertThat(new Said("say", 6, 6).endS()).isEqualTo(6);
     }
 }

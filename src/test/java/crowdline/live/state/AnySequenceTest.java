@@ -128,7 +128,19 @@ class AnySequenceTest {
         Set<Class<?>> refused = new HashSet<>();
         everywhere((before, event, step) -> (step instanceof Step.Moved ? moved : refused).add(event.getClass()));
 
-        assertThat(moved).hasSize(34);
+        assertThat(moved).isEqualTo(kindsOf(LiveEvent.class));
         assertThat(refused).hasSizeGreaterThan(20);
+    }
+
+    /** Every record below a sealed type. */
+    private static Set<Class<?>> kindsOf(Class<?> type) {
+        if (!type.isSealed()) {
+            return Set.of(type);
+        }
+        Set<Class<?>> kinds = new HashSet<>();
+        for (Class<?> below : type.getPermittedSubclasses()) {
+            kinds.addAll(kindsOf(below));
+        }
+        return kinds;
     }
 }

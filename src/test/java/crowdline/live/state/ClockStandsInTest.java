@@ -61,6 +61,17 @@ class ClockStandsInTest {
                 .isEqualTo("spin");
     }
 
+    /** The last position was of 104 s, but at 111 s, when the loop was to be over, the hand went back to it. */
+    @Test
+    void whatTheHandSaidAfterTheLastPositionStands() {
+        Played played = byAircraft()
+                .with(new Stepped(110.5), new SteppedBack(111), new AircraftLost(112, 104))
+                .clockUntil(200);
+
+        assertThat(played.state.figureId()).isEqualTo("loop");
+        assertThat(figure(played, 200).waitsForHand()).isTrue();
+    }
+
     @Test
     void aircraftLeadsAgainFromWhereItIsSeen() {
         Played played = byAircraft().with(new AircraftLost(112, 107)).clockUntil(112);
