@@ -11,7 +11,6 @@ import crowdline.telemetry.LocalFrame;
 import crowdline.telemetry.Reading;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -29,11 +28,7 @@ public final class FollowThread implements AutoCloseable {
     private final AircraftFollowing following;
 
     private volatile Tracking tracking = Tracking.NONE;
-    private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(work -> {
-        Thread made = new Thread(work, "follow");
-        made.setDaemon(true);
-        return made;
-    });
+    private final ScheduledExecutorService thread = NamedThread.scheduled("follow");
 
     public FollowThread(Desk desk, LocalFrame frame, Function<LiveState, Optional<FollowPlan>> plans) {
         this.desk = desk;

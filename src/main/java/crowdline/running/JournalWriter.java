@@ -53,10 +53,8 @@ final class JournalWriter {
     }
 
     void start() {
-        Thread thread = new Thread(this::run, "journal");
         // A disk that never answers must not keep the process; whoever closes waits as long as makes sense.
-        thread.setDaemon(true);
-        thread.start();
+        NamedThread.of("journal", this::run).start();
     }
 
     /** Has an event written after all those given before; from one thread, which does not wait. */

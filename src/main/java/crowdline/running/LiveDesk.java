@@ -90,10 +90,8 @@ public final class LiveDesk implements Desk, AutoCloseable {
         this.state = opening.state();
         advanceClock(journal.nowS());
         writer.start();
-        Thread thread = new Thread(this::run, "live");
         // Nothing is lost when the process ends: what was not marked as unwritten is on the disk.
-        thread.setDaemon(true);
-        thread.start();
+        NamedThread.of("live", this::run).start();
     }
 
     @Override

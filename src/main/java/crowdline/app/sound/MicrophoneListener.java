@@ -3,6 +3,7 @@ package crowdline.app.sound;
 import crowdline.app.shell.WindowOpener;
 import crowdline.app.sound.JavaSound.NoSoundException;
 import crowdline.console.pace.Microphone;
+import crowdline.running.NamedThread;
 import crowdline.speech.hear.Hearing;
 import crowdline.speech.hear.SoundLevels;
 import crowdline.speech.hear.SpeechEdges;
@@ -54,8 +55,7 @@ public final class MicrophoneListener implements Microphone {
     @Override
     public Listening listen(Listener listener) {
         Run run = new Run(listener, last);
-        Thread thread = new Thread(run, "microphone");
-        thread.setDaemon(true);
+        Thread thread = NamedThread.of("microphone", run);
         last = thread;
         thread.start();
         return run;

@@ -27,6 +27,7 @@ import crowdline.patter.Planner;
 import crowdline.running.AircraftSource;
 import crowdline.running.FollowThread;
 import crowdline.running.LiveDesk;
+import crowdline.running.NamedThread;
 import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Show;
@@ -41,7 +42,6 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -72,11 +72,7 @@ final class RunningShow implements AutoCloseable {
     /** On the plan thread only: what keeps a plan from being made does so every second, and is logged once. */
     private boolean unplanned;
 
-    private final ScheduledExecutorService planning = Executors.newSingleThreadScheduledExecutor(work -> {
-        Thread thread = new Thread(work, "plan");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final ScheduledExecutorService planning = NamedThread.scheduled("plan");
     /** On the plan thread only. */
     private final TakenAsSaid aired = new TakenAsSaid();
     /** On the plan thread only: when it was last told that something left the screen. */
