@@ -6,6 +6,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
 import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.AccessTarget;
@@ -13,10 +14,14 @@ import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
 import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaMethod;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.AbstractCollection;
 import java.util.AbstractMap;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.Date;
 import java.util.List;
 import java.util.Queue;
@@ -24,16 +29,26 @@ import java.util.Random;
 import java.util.SplittableRandom;
 import java.util.Timer;
 import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionStage;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
+import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
+import java.util.stream.BaseStream;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import javax.swing.SwingWorker;
 import org.junit.jupiter.api.Test;
 
@@ -101,6 +116,89 @@ class OwnershipTest {
                 .accessTargetWhere(describe("start a thread", OwnershipTest::startsThread))
                 .because("every thread has a name and an owner that closes it")
                 .check(CLASSES);
+    }
+
+    @Test
+    void nobodyWorksOnThreadsThatNobodyOwns() {
+        noClasses()
+                .should()
+                .accessTargetWhere(describe("work on the common pool", OwnershipTest::isOnCommonPool))
+                .because(
+                        "the common pool has no owner: what runs there is neither named nor closed, and waits for strangers")
+                .check(CLASSES);
+    }
+
+    @Test
+    void everyWayOntoTheCommonPoolIsSeen() {
+        assertThat(new ClassFileImporter()
+                        .importClass(CommonPool.class).getMethods().stream()
+                                .filter(method ->
+                                        method.getAccessesFromSelf().stream().anyMatch(OwnershipTest::isOnCommonPool))
+                                .map(JavaMethod::getName))
+                .containsExactlyInAnyOrder(
+                        "stream",
+                        "numbers",
+                        "list",
+                        "reference",
+                        "async",
+                        "then",
+                        "late",
+                        "pool",
+                        "sort",
+                        "fill",
+                        "map");
+    }
+
+    /** Each way once; the last is none. */
+    private static final class CommonPool {
+        long stream(Stream<String> all) {
+            return all.parallel().count();
+        }
+
+        int numbers() {
+            return IntStream.range(0, 9).parallel().sum();
+        }
+
+        long list(List<String> all) {
+            return all.parallelStream().count();
+        }
+
+        Function<List<String>, Stream<String>> reference() {
+            return List::parallelStream;
+        }
+
+        Object async(Runnable work) {
+            return CompletableFuture.runAsync(work);
+        }
+
+        Object then(CompletableFuture<String> before) {
+            return before.thenApplyAsync(text -> text + "!");
+        }
+
+        Object late() {
+            return CompletableFuture.delayedExecutor(1, TimeUnit.SECONDS);
+        }
+
+        Object pool() {
+            return ForkJoinPool.commonPool();
+        }
+
+        void sort(double[] numbers) {
+            Arrays.parallelSort(numbers);
+        }
+
+        void fill(double[] numbers) {
+            Arrays.parallelSetAll(numbers, i -> i);
+        }
+
+        long map(ConcurrentHashMap<String, String> map) {
+            return map.reduceValuesToLong(1, String::length, 0, Long::sum);
+        }
+
+        Object owned(Runnable work, Executor owner, Stream<String> all) {
+            return CompletableFuture.runAsync(work, owner)
+                    .thenApplyAsync(none -> all.sequential().count(), owner);
+        }
     }
 
     @Test
@@ -210,5 +308,28 @@ class OwnershipTest {
         return access.getTarget().getName().equals("<init>")
                 && Stream.of(Thread.class, Timer.class, ForkJoinPool.class, ThreadPoolExecutor.class, SwingWorker.class)
                         .anyMatch(owner::isAssignableTo);
+    }
+
+    private static boolean isOnCommonPool(JavaAccess<?> access) {
+        if (!(access.getTarget() instanceof CodeUnitAccessTarget target)) {
+            return false;
+        }
+        JavaClass owner = target.getOwner();
+        String name = target.getName();
+        List<JavaClass> given = target.getRawParameterTypes();
+        if (owner.isAssignableTo(CompletionStage.class)) {
+            return (name.endsWith("Async") || name.equals("delayedExecutor"))
+                    && given.stream().noneMatch(type -> type.isAssignableTo(Executor.class));
+        }
+        if (owner.isAssignableTo(ConcurrentHashMap.class)) {
+            // The first number says from how many on it is done in parallel.
+            return !given.isEmpty() && given.get(0).isEquivalentTo(long.class);
+        }
+        return name.equals("parallel") && owner.isAssignableTo(BaseStream.class)
+                || name.equals("parallelStream") && owner.isAssignableTo(Collection.class)
+                || name.startsWith("parallel") && owner.isEquivalentTo(Arrays.class)
+                || name.equals("stream") && owner.isEquivalentTo(StreamSupport.class)
+                || owner.isAssignableTo(ForkJoinTask.class)
+                || name.equals("commonPool") && owner.isEquivalentTo(ForkJoinPool.class);
     }
 }

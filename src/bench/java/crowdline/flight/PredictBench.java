@@ -187,7 +187,7 @@ public class PredictBench {
 
     @Benchmark
     public Spread.Bands thousandFlightsOfFortyFigures() {
-        return new Spread(forty, 1).fly(1000, share -> {});
+        return new Spread(forty, 1, Workers.ALONE).fly(1000, share -> {});
     }
 
     /** Every leg of the demo act with our integrator, ends found. */

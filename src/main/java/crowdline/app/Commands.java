@@ -18,7 +18,9 @@ import crowdline.app.shell.PedalPort;
 import crowdline.app.shell.Terminal;
 import crowdline.app.shell.VersionLine;
 import crowdline.app.shell.WindowOpener;
+import crowdline.flight.Workers;
 import crowdline.loaded.PassIds;
+import crowdline.running.WorkerThreads;
 import crowdline.show.Nearest;
 import crowdline.storage.file.ShowFileException;
 import java.io.OutputStreamWriter;
@@ -92,37 +94,38 @@ final class Commands implements Callable<Integer> {
     }
 
     /** Every command, in the order help lists them. A new one is added here and nowhere else. */
-    private static List<Object> all(Terminal terminal, WindowOpener opening) {
+    private static List<Object> all(Terminal terminal, WindowOpener opening, Workers workers) {
         return List.of(
                 new CheckCommand(terminal),
-                new PredictCommand(terminal),
-                new PlanCommand(terminal, Folders.here()),
+                new PredictCommand(terminal, workers),
+                new PlanCommand(terminal, Folders.here(), workers),
                 new LearnCommand(
                         terminal,
                         Folders.here().passes(),
                         new PassIds(
                                 Clock.systemUTC(),
-                                () -> ThreadLocalRandom.current().nextInt())),
+                                () -> ThreadLocalRandom.current().nextInt()),
+                        workers),
                 new FactsCommand(terminal),
                 new FollowCommand(terminal),
                 new SpeakCommand(terminal),
                 new DebriefCommand(terminal, Folders.here()),
                 new PaceCommand(terminal),
-                new DemoCommand(terminal, opening, Folders.here()),
+                new DemoCommand(terminal, opening, Folders.here(), workers),
                 new IncidentTemplateCommand(terminal),
-                new PicturesCommand(terminal, Folders.here()));
+                new PicturesCommand(terminal, Folders.here(), workers));
     }
 
     /** Runs a command line and answers its exit code. */
     static int run(String[] args, Terminal terminal, WindowOpener opening) {
         Commands root = new Commands(terminal, opening);
         CommandLine line = new CommandLine(root);
-        all(terminal, opening).forEach(line::addSubcommand);
         line.setOut(writer(terminal.out()));
         line.setErr(writer(terminal.err()));
         line.setParameterExceptionHandler((e, given) -> root.wrongUse(e, given));
         line.setExecutionExceptionHandler((e, command, parsed) -> root.failed(e));
-        try {
+        try (WorkerThreads workers = new WorkerThreads()) {
+            all(terminal, opening, workers).forEach(line::addSubcommand);
             return line.execute(args);
         } catch (OutOfMemoryError e) {
             terminal.complain("this takes more memory than the program has; use a smaller file, or give it more with"

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleConsumer;
-import java.util.stream.IntStream;
 
 /**
  * How much the length of each figure varies from flight to flight, by flying many with everything a little different.
@@ -41,15 +40,20 @@ public final class Spread {
 
     private final Predictor predictor;
     private final long seed;
+    private final Workers workers;
 
-    /** @param seed the same seed gives the same flights */
-    public Spread(Predictor predictor, long seed) {
+    /**
+     * @param seed the same seed gives the same flights, whoever flies them
+     * @param workers fly them
+     */
+    public Spread(Predictor predictor, long seed, Workers workers) {
         this.predictor = predictor;
         this.seed = seed;
+        this.workers = workers;
     }
 
     /**
-     * Flies them, on every core there is.
+     * Flies them.
      *
      * @param flights how many, 1 or more
      * @param progress told the share done, 0 to 1, from any thread
@@ -59,14 +63,11 @@ public final class Spread {
             throw new IllegalArgumentException("the number of flights is " + flights + "; it must be 1 or more");
         }
         AtomicInteger done = new AtomicInteger();
-        double[][] all = IntStream.range(0, flights)
-                .parallel()
-                .mapToObj(i -> {
-                    double[] durations = predictor.durations(draw(i));
-                    progress.accept(done.incrementAndGet() / (double) flights);
-                    return durations;
-                })
-                .toArray(double[][]::new);
+        double[][] all = new double[flights][];
+        workers.each(flights, i -> {
+            all[i] = predictor.durations(draw(i));
+            progress.accept(done.incrementAndGet() / (double) flights);
+        });
         int complete = (int) Arrays.stream(all)
                 .filter(d -> d.length == 0 || !Double.isNaN(d[d.length - 1]))
                 .count();

@@ -4,6 +4,7 @@ import crowdline.flight.Air;
 import crowdline.flight.Drift;
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
+import crowdline.flight.Workers;
 import crowdline.live.debrief.DebriefSources;
 import crowdline.live.now.PlanAhead;
 import crowdline.live.state.ActDurations;
@@ -44,6 +45,7 @@ public final class LoadedShow {
     private final Show show;
     private final Catalogue catalogue;
     private final Pace pace;
+    private final Workers workers;
     private final int flights;
     private final Map<Flown, Prediction> predictions;
     private final Function<String, SpokenTime> spoken;
@@ -57,15 +59,19 @@ public final class LoadedShow {
     /** Which variant of which act. */
     private record Flown(String actId, String variant) {}
 
-    /** @param flights varied flights behind the first bands, 1 or more */
-    public LoadedShow(Show show, Catalogue catalogue, Pace pace, int flights) {
-        this(show, catalogue, pace, flights, new Known());
+    /**
+     * @param workers fly the varied flights
+     * @param flights how many of them are behind the first bands, 1 or more
+     */
+    public LoadedShow(Show show, Catalogue catalogue, Pace pace, Workers workers, int flights) {
+        this(show, catalogue, pace, workers, flights, new Known());
     }
 
-    private LoadedShow(Show show, Catalogue catalogue, Pace pace, int flights, Known shared) {
+    private LoadedShow(Show show, Catalogue catalogue, Pace pace, Workers workers, int flights, Known shared) {
         this.show = show;
         this.catalogue = catalogue;
         this.pace = pace;
+        this.workers = workers;
         this.flights = flights;
         predictions = new ConcurrentHashMap<>();
         this.shared = shared;
@@ -103,6 +109,7 @@ public final class LoadedShow {
         show = words.withAir(same.show.air());
         catalogue = same.catalogue;
         pace = same.pace;
+        workers = same.workers;
         flights = same.flights;
         predictions = same.predictions;
         shared = same.shared;
@@ -113,6 +120,7 @@ public final class LoadedShow {
         show = same.show;
         catalogue = same.catalogue;
         pace = speaker;
+        workers = same.workers;
         flights = same.flights;
         predictions = same.predictions;
         shared = same.shared;
@@ -147,7 +155,7 @@ public final class LoadedShow {
 
     /** The same show in other air, in which nothing is predicted yet. */
     public LoadedShow inAir(DayAir air) {
-        return new LoadedShow(show.withAir(air), catalogue, pace, flights, shared);
+        return new LoadedShow(show.withAir(air), catalogue, pace, workers, flights, shared);
     }
 
     public Pace pace() {
@@ -183,6 +191,7 @@ public final class LoadedShow {
                         flown,
                         key -> new Prediction(
                                 new Predictor(show, catalogue, act, v),
+                                workers,
                                 flights,
                                 this::passes,
                                 flight -> WhereToLook.of(show, act, flight),

@@ -4,6 +4,7 @@ import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
 import crowdline.flight.Spread;
+import crowdline.flight.Workers;
 import crowdline.sight.ActSheet;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
@@ -30,11 +31,14 @@ public final class Prediction {
     private final Flight outline;
     private final double crowdM;
     private volatile SoftReference<Flown> flown;
-    private final int firstFlights;
+    private final Once<Varied> firstVaried;
+    private final Workers workers;
     private final Supplier<List<Pass>> passes;
     private final Function<Flight, Map<String, String>> lookedFor;
     private volatile Map<String, String> where = Map.of();
-    private volatile @Nullable Varied varied;
+    /** From more flights than the first; null until they were flown. */
+    private volatile @Nullable Varied refined;
+
     private volatile @Nullable Taught taught;
 
     /** What takes most of the room, and is flown again in a moment where the memory was needed for something else. */
@@ -47,13 +51,15 @@ public final class Prediction {
     private record Taught(Varied on, List<Pass> passes, LearnedTimes learned) {}
 
     /**
-     * @param firstFlights varied flights behind the first bands, 1 or more
+     * @param workers fly the varied flights
+     * @param firstFlights how many of them are behind the first bands, 1 or more
      * @param passes those of the show, as they are now
      * @param lookedFor where the crowd looks as each figure begins, by its id
      * @param crowdM from the crowd line to the display line, metres
      */
     Prediction(
             Predictor predictor,
+            Workers workers,
             int firstFlights,
             Supplier<List<Pass>> passes,
             Function<Flight, Map<String, String>> lookedFor,
@@ -61,7 +67,8 @@ public final class Prediction {
         this.lookedFor = lookedFor;
         this.predictor = predictor;
         this.passes = passes;
-        this.firstFlights = firstFlights;
+        this.workers = workers;
+        firstVaried = new Once<>(() -> varied(firstFlights));
         this.crowdM = crowdM;
         Flown first = fly();
         flown = new SoftReference<>(first);
@@ -145,7 +152,7 @@ public final class Prediction {
 
     /** Flies so many varied flights for the bands; takes a moment. */
     void refine(int flights) {
-        varied = varied(flights);
+        refined = varied(flights);
         where = lookedFor.apply(flight());
     }
 
@@ -155,22 +162,13 @@ public final class Prediction {
     }
 
     private Varied varied() {
-        Varied known = varied;
-        return known != null ? known : firstVaried();
-    }
-
-    private synchronized Varied firstVaried() {
-        Varied known = varied;
-        if (known == null) {
-            known = varied(firstFlights);
-            varied = known;
-        }
-        return known;
+        Varied known = refined;
+        return known != null ? known : firstVaried.get();
     }
 
     private Varied varied(int flights) {
         List<Spread.Band> bands =
-                new Spread(predictor, SEED).fly(flights, share -> {}).bands();
+                new Spread(predictor, SEED, workers).fly(flights, share -> {}).bands();
         return new Varied(bands, PredictedTimes.of(outline, bands));
     }
 }

@@ -1,5 +1,6 @@
 package crowdline.loaded;
 
+import crowdline.flight.Workers;
 import crowdline.show.Catalogue;
 import crowdline.show.Finding;
 import crowdline.show.LocatedFinding;
@@ -24,16 +25,19 @@ public final class ShowLoader {
     private final Supplier<Catalogue> catalogue;
     private final Supplier<Pace> pace;
     private final Path passes;
+    private final Workers workers;
 
     /**
      * @param catalogue asked for when a show is loaded, and not before
      * @param pace the speaker's, asked for when a show is loaded
      * @param passes where passes are that could not be kept beside their show
+     * @param workers fly the varied flights behind the bands
      */
-    public ShowLoader(Supplier<Catalogue> catalogue, Supplier<Pace> pace, Path passes) {
+    public ShowLoader(Supplier<Catalogue> catalogue, Supplier<Pace> pace, Path passes, Workers workers) {
         this.catalogue = catalogue;
         this.pace = pace;
         this.passes = passes;
+        this.workers = workers;
     }
 
     /**
@@ -64,8 +68,8 @@ public final class ShowLoader {
      * @param flights varied flights behind each band, 1 or more
      */
     public Optional<LoadedShow> soundBefore(Path file, byte[] content, int flights) {
-        Optional<LoadedShow> loaded =
-                ShowFile.soundBefore(content).map(show -> new LoadedShow(show, catalogue.get(), pace.get(), flights));
+        Optional<LoadedShow> loaded = ShowFile.soundBefore(content)
+                .map(show -> new LoadedShow(show, catalogue.get(), pace.get(), workers, flights));
         // What is wrong with a pass is said when the show is checked.
         loaded.ifPresent(show -> learn(file, show));
         return loaded;
@@ -90,7 +94,10 @@ public final class ShowLoader {
      * @param flights varied flights behind each band, 1 or more
      */
     public Result load(Path file, int flights) throws ShowFileException {
-        return load(file, ShowFile.bytes(file), known -> new LoadedShow(known, catalogue.get(), pace.get(), flights));
+        return load(
+                file,
+                ShowFile.bytes(file),
+                known -> new LoadedShow(known, catalogue.get(), pace.get(), workers, flights));
     }
 
     /** Checks content of which a show was already loaded. */
@@ -100,7 +107,7 @@ public final class ShowLoader {
 
     /** Checks content, and loads the show in it if nothing stands in its way. */
     public Result load(Path file, byte[] content, int flights) {
-        return load(file, content, known -> new LoadedShow(known, catalogue.get(), pace.get(), flights));
+        return load(file, content, known -> new LoadedShow(known, catalogue.get(), pace.get(), workers, flights));
     }
 
     private Result load(Path file, byte[] content, Function<Show, LoadedShow> loading) {

@@ -100,8 +100,10 @@ class PredictorTest {
     @Test
     void spreadOfALineOfSecondsIsThatOfThePauses() {
         Predictor predictor = Rig.predictor(CATALOGUE, 1500, 120, own("run", null, Rig.line(Until.SECONDS, 10)));
-        Spread.Band band =
-                new Spread(predictor, 3).fly(2000, share -> {}).bands().get(0);
+        Spread.Band band = new Spread(predictor, 3, Workers.ALONE)
+                .fly(2000, share -> {})
+                .bands()
+                .get(0);
 
         assertThat(band.middleS()).isCloseTo(10, within(0.1));
         assertThat(band.lowS()).isCloseTo(10 - 1.28 * 1.5, within(0.15));

@@ -7,7 +7,7 @@ import crowdline.show.Figure;
 import crowdline.storage.show.CatalogueFile;
 import java.util.List;
 import java.util.concurrent.ConcurrentLinkedQueue;
-import java.util.concurrent.ForkJoinPool;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class SpreadTest {
@@ -81,20 +81,21 @@ class SpreadTest {
     @Test
     void progressIsToldOncePerFlightUpToTheWhole() {
         ConcurrentLinkedQueue<Double> told = new ConcurrentLinkedQueue<>();
-        new Spread(flyable, 1).fly(8, told::add);
+        new Spread(flyable, 1, Workers.ALONE).fly(8, told::add);
         assertThat(told).containsExactlyInAnyOrder(0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1.0);
     }
 
     @Test
-    void bandsDoNotDependOnTheNumberOfThreads() throws Exception {
-        Spread.Bands onMany = fly(flyable, 3, 60);
-        for (int threads : new int[] {1, 5}) {
-            ForkJoinPool pool = new ForkJoinPool(threads);
-            try {
-                assertThat(pool.submit(() -> fly(flyable, 3, 60)).get()).isEqualTo(onMany);
-            } finally {
-                pool.shutdown();
+    void bandsDoNotDependOnWhoFlies() {
+        Spread.Bands alone = fly(flyable, 3, 60);
+        Workers backwards = (count, work) -> {
+            for (int i = count - 1; i >= 0; i--) {
+                work.accept(i);
             }
+        };
+        Workers many = (count, work) -> IntStream.range(0, count).parallel().forEach(work);
+        for (Workers workers : List.of(backwards, many)) {
+            assertThat(new Spread(flyable, 3, workers).fly(60, share -> {})).isEqualTo(alone);
         }
     }
 
@@ -106,7 +107,7 @@ class SpreadTest {
     }
 
     private static Spread.Bands fly(Predictor predictor, long seed, int flights) {
-        return new Spread(predictor, seed).fly(flights, share -> {});
+        return new Spread(predictor, seed, Workers.ALONE).fly(flights, share -> {});
     }
 
     /** The light biplane, level at 1500 ft. */

@@ -5,6 +5,7 @@ import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
 import crowdline.flight.Sample;
 import crowdline.flight.Spread;
+import crowdline.flight.Workers;
 import crowdline.show.Act;
 import crowdline.show.Airframe;
 import crowdline.show.Catalogue;
@@ -52,7 +53,10 @@ final class Display {
         plan = FollowPlan.of(
                 flight,
                 PredictedTimes.of(
-                        flight, new Spread(predictor, 5).fly(100, s -> {}).bands()));
+                        flight,
+                        new Spread(predictor, 5, Workers.ALONE)
+                                .fly(100, s -> {})
+                                .bands()));
         double towards =
                 Math.toRadians(show.air().windFromDeg() + 180 - show.venue().axisBearingDeg());
         double mps = show.air().windKt() * KT;

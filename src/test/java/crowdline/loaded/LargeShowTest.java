@@ -3,6 +3,7 @@ package crowdline.loaded;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.app.shell.Folders;
+import crowdline.flight.Workers;
 import crowdline.show.LocatedFinding;
 import crowdline.show.Severity;
 import crowdline.speech.pace.Pace;
@@ -42,7 +43,8 @@ class LargeShowTest {
         return new ShowLoader(
                         CatalogueFile::shipped,
                         () -> Pace.DEFAULT,
-                        Folders.here().passes())
+                        Folders.here().passes(),
+                        Workers.ALONE)
                 .load(Path.of("large.json"), content, 1);
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.app.window.LoadedPredictions;
 import crowdline.console.prepare.PrepareView;
+import crowdline.flight.Workers;
 import crowdline.sheet.RunningSheet;
 import crowdline.show.Act;
 import crowdline.show.Show;
@@ -31,7 +32,7 @@ class LoadedShowTest {
     void load() throws Exception {
         byte[] content = Files.readAllBytes(Path.of("demo-shows", "fenmarsh-air-day.json"));
         Show show = ShowFile.soundBefore(content).orElseThrow();
-        loaded = new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, LoadedShow.FIRST_FLIGHTS);
+        loaded = new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, Workers.ALONE, LoadedShow.FIRST_FLIGHTS);
         act = show.acts().get(0);
         variant = act.variants().get(0);
     }

@@ -1,5 +1,6 @@
 package crowdline.loaded;
 
+import crowdline.flight.Workers;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.speech.pace.Pace;
@@ -37,7 +38,7 @@ final class ManyActs {
                 demo.figures(),
                 demo.sayAs(),
                 demo.incident());
-        LoadedShow loaded = new LoadedShow(many, CatalogueFile.shipped(), Pace.DEFAULT, 1);
+        LoadedShow loaded = new LoadedShow(many, CatalogueFile.shipped(), Pace.DEFAULT, Workers.ALONE, 1);
         loaded.predictAll((number, all) -> {});
         double totalS = 0;
         for (Act act : acts) {

@@ -3,6 +3,7 @@ package crowdline.loaded;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.app.shell.Folders;
+import crowdline.flight.Workers;
 import crowdline.show.Act;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.show.CatalogueFile;
@@ -16,7 +17,8 @@ class WhereToLookTest {
         LoadedShow show = Objects.requireNonNull(new ShowLoader(
                         CatalogueFile::shipped,
                         () -> Pace.DEFAULT,
-                        Folders.here().passes())
+                        Folders.here().passes(),
+                        Workers.ALONE)
                 .load(Path.of("demo-shows/fenmarsh-air-day.json"), 1)
                 .loaded());
         Act act = show.show().acts().get(0);

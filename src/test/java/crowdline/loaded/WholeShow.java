@@ -5,6 +5,7 @@ import crowdline.app.window.ShowFacts;
 import crowdline.app.window.Tours;
 import crowdline.console.live.LiveMoment;
 import crowdline.console.live.LivePresenter;
+import crowdline.flight.Workers;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
@@ -60,7 +61,7 @@ final class WholeShow {
         List<String> found = reading.with(FlownCheck.of(show, CatalogueFile.shipped())).findings().stream()
                 .map(LocatedFinding::asLine)
                 .toList();
-        LoadedShow loaded = new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, FLIGHTS);
+        LoadedShow loaded = new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, Workers.ALONE, FLIGHTS);
         loaded.refine(FLIGHTS);
         LoadedPredictions.view(loaded, List.of());
         var tours = Tours.of(loaded);

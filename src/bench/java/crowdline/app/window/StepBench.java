@@ -3,6 +3,7 @@ package crowdline.app.window;
 import crowdline.console.live.LiveMoment;
 import crowdline.console.live.LivePresenter;
 import crowdline.console.live.LiveView;
+import crowdline.flight.Workers;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
@@ -81,7 +82,8 @@ public class StepBench {
     public void read() throws ShowFileException {
         Show show = Objects.requireNonNull(
                 new ShowFile().read(Path.of("demo-shows/fenmarsh-air-day.json")).show());
-        LoadedShow loaded = new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, LoadedShow.FLIGHTS);
+        LoadedShow loaded =
+                new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, Workers.ALONE, LoadedShow.FLIGHTS);
         Act act = show.acts().get(0);
         Variant variant = act.variants().get(0);
         prediction = loaded.prediction(act.id(), variant.name()).orElseThrow();

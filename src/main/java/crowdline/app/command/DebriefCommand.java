@@ -5,6 +5,7 @@ import crowdline.app.shell.Exports;
 import crowdline.app.shell.Folders;
 import crowdline.app.shell.MonotonicTicker;
 import crowdline.app.shell.Terminal;
+import crowdline.flight.Workers;
 import crowdline.live.debrief.Debrief;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
@@ -69,7 +70,7 @@ public final class DebriefCommand implements Callable<Integer> {
         LoadedShow loaded = new UsableShow(terminal)
                 .load(
                         file,
-                        new ShowLoader(CatalogueFile::shipped, () -> Pace.DEFAULT, folders.passes()),
+                        new ShowLoader(CatalogueFile::shipped, () -> Pace.DEFAULT, folders.passes(), Workers.ALONE),
                         LoadedShow.FIRST_FLIGHTS);
         JournalShelf shelf = new JournalShelf(folders.journals(), JournalMachine.here(new MonotonicTicker()), 0);
         Optional<JournalReading> reading = shelf.last(JournalShow.of(file, ShowFile.bytes(file)));

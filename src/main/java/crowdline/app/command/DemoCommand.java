@@ -5,6 +5,7 @@ import crowdline.app.shell.Folders;
 import crowdline.app.shell.Screen;
 import crowdline.app.shell.Terminal;
 import crowdline.app.shell.WindowOpener;
+import crowdline.flight.Workers;
 import crowdline.storage.file.ShowFileException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,13 +20,15 @@ import picocli.CommandLine.Mixin;
         description = "Opens the invented demo show; with no display, prints its timed running sheet.")
 public final class DemoCommand implements Callable<Integer> {
     private final Terminal terminal;
+    private final Workers workers;
     private final WindowOpener opening;
     private final Folders folders;
 
     @Mixin
     private final PaceOption pace = new PaceOption();
 
-    public DemoCommand(Terminal terminal, WindowOpener opening, Folders folders) {
+    public DemoCommand(Terminal terminal, WindowOpener opening, Folders folders, Workers workers) {
+        this.workers = workers;
         this.terminal = terminal;
         this.opening = opening;
         this.folders = folders;
@@ -47,7 +50,7 @@ public final class DemoCommand implements Callable<Integer> {
         terminal.line(
                 "To get the window, run this on a desktop, or under a virtual one: xvfb-run scripts/crowdline demo");
         terminal.line("");
-        new SheetPrinter(terminal, folders).print(show, pace.pace(folders));
+        new SheetPrinter(terminal, folders, workers).print(show, pace.pace(folders));
         return ExitCode.FINE;
     }
 }

@@ -2,6 +2,7 @@ package crowdline.app.command;
 
 import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Terminal;
+import crowdline.flight.Workers;
 import crowdline.follow.FollowPlan;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.LogPasses;
@@ -43,6 +44,7 @@ import picocli.CommandLine.Parameters;
         })
 public final class LearnCommand implements Callable<Integer> {
     private final Terminal terminal;
+    private final Workers workers;
     private final Path otherPasses;
     private final PassIds ids;
 
@@ -90,7 +92,8 @@ public final class LearnCommand implements Callable<Integer> {
     }
 
     /** @param otherPasses where passes go whose show lies in a folder that may not be written to */
-    public LearnCommand(Terminal terminal, Path otherPasses, PassIds ids) {
+    public LearnCommand(Terminal terminal, Path otherPasses, PassIds ids, Workers workers) {
+        this.workers = workers;
         this.terminal = terminal;
         this.otherPasses = otherPasses;
         this.ids = ids;
@@ -99,7 +102,7 @@ public final class LearnCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ShowFileException {
         Path showFile = Objects.requireNonNull(file);
-        ShowLoader loader = new ShowLoader(CatalogueFile::shipped, () -> Pace.DEFAULT, otherPasses);
+        ShowLoader loader = new ShowLoader(CatalogueFile::shipped, () -> Pace.DEFAULT, otherPasses, workers);
         LoadedShow loaded = new UsableShow(terminal).load(showFile, loader, LoadedShow.FLIGHTS);
         List<Act> acts = choice.of(loaded.show(), terminal).orElse(null);
         if (acts == null) {

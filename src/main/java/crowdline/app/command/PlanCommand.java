@@ -3,6 +3,7 @@ package crowdline.app.command;
 import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Folders;
 import crowdline.app.shell.Terminal;
+import crowdline.flight.Workers;
 import crowdline.loaded.ActPlans;
 import crowdline.loaded.ActPlans.Planned;
 import crowdline.loaded.LoadedShow;
@@ -45,6 +46,7 @@ import picocli.CommandLine.Parameters;
         })
 public final class PlanCommand implements Callable<Integer> {
     private final Terminal terminal;
+    private final Workers workers;
     private final Folders folders;
 
     @Parameters(paramLabel = "SHOW", description = "The show file.")
@@ -59,7 +61,8 @@ public final class PlanCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print the plan as JSON.")
     private boolean json;
 
-    public PlanCommand(Terminal terminal, Folders folders) {
+    public PlanCommand(Terminal terminal, Folders folders, Workers workers) {
+        this.workers = workers;
         this.terminal = terminal;
         this.folders = folders;
     }
@@ -70,7 +73,7 @@ public final class PlanCommand implements Callable<Integer> {
         LoadedShow loaded = new UsableShow(terminal)
                 .load(
                         Objects.requireNonNull(file),
-                        new ShowLoader(CatalogueFile::shipped, () -> speaker, folders.passes()),
+                        new ShowLoader(CatalogueFile::shipped, () -> speaker, folders.passes(), workers),
                         LoadedShow.FLIGHTS);
         Show show = loaded.show();
         List<Act> acts = choice.of(show, terminal).orElse(null);

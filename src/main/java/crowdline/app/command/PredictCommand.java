@@ -8,6 +8,7 @@ import crowdline.flight.Drift;
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
 import crowdline.flight.Spread;
+import crowdline.flight.Workers;
 import crowdline.sheet.RunningSheet;
 import crowdline.sheet.TraceTable;
 import crowdline.show.Act;
@@ -50,6 +51,7 @@ import picocli.CommandLine.Parameters;
         })
 public final class PredictCommand implements Callable<Integer> {
     private final Terminal terminal;
+    private final Workers workers;
 
     @Parameters(paramLabel = "SHOW", description = "The show file.")
     private @Nullable Path file;
@@ -82,7 +84,8 @@ public final class PredictCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "S", defaultValue = "1", description = "Seed of the varied flights.")
     private long seed;
 
-    public PredictCommand(Terminal terminal) {
+    public PredictCommand(Terminal terminal, Workers workers) {
+        this.workers = workers;
         this.terminal = terminal;
     }
 
@@ -136,7 +139,7 @@ public final class PredictCommand implements Callable<Integer> {
             Flight still =
                     predictor(show, catalogue, act, variant, blowing.still()).predict();
             List<Drift> drifts = Drift.between(flight, still);
-            List<Spread.Band> bands = new Spread(predictor, seed)
+            List<Spread.Band> bands = new Spread(predictor, seed, workers)
                     .fly(flights, new FlightProgress(terminal, System::nanoTime))
                     .bands();
             LearnedTimes learned = LearnedTimes.of(PredictedTimes.of(flight, bands), passes.passes());

@@ -2,6 +2,7 @@ package crowdline.app.command;
 
 import crowdline.app.shell.Folders;
 import crowdline.app.shell.Terminal;
+import crowdline.flight.Workers;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
 import crowdline.loaded.ShowRemarks;
@@ -26,9 +27,11 @@ import java.util.Map;
 /** Prints the timed running sheet of a show with what to say when. */
 final class SheetPrinter {
     private final Terminal terminal;
+    private final Workers workers;
     private final Folders folders;
 
-    SheetPrinter(Terminal terminal, Folders folders) {
+    SheetPrinter(Terminal terminal, Folders folders, Workers workers) {
+        this.workers = workers;
         this.terminal = terminal;
         this.folders = folders;
     }
@@ -36,7 +39,10 @@ final class SheetPrinter {
     /** @param pace whose remarks they are */
     void print(Path file, Pace pace) throws ShowFileException {
         LoadedShow loaded = new UsableShow(terminal)
-                .load(file, new ShowLoader(CatalogueFile::shipped, () -> pace, folders.passes()), LoadedShow.FLIGHTS);
+                .load(
+                        file,
+                        new ShowLoader(CatalogueFile::shipped, () -> pace, folders.passes(), workers),
+                        LoadedShow.FLIGHTS);
         Show show = loaded.show();
         terminal.line(show.title() + ", " + show.venue().name() + ", " + show.date());
         terminal.line(PaceOption.sentence(pace));

@@ -17,6 +17,7 @@ import crowdline.console.words.RemarkDraft;
 import crowdline.console.words.WordsModel;
 import crowdline.console.words.WordsPlan;
 import crowdline.console.words.WordsView;
+import crowdline.flight.Workers;
 import crowdline.loaded.ActPlans;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
@@ -42,12 +43,14 @@ import picocli.CommandLine.Option;
         description = "Draws every screen with the demo show, in every theme, into PNG files.")
 public final class PicturesCommand implements Callable<Integer> {
     private final Terminal terminal;
+    private final Workers workers;
     private final Folders folders;
 
     @Option(names = "--out", paramLabel = "DIR", required = true, description = "The folder to draw into.")
     private @Nullable Path out;
 
-    public PicturesCommand(Terminal terminal, Folders folders) {
+    public PicturesCommand(Terminal terminal, Folders folders, Workers workers) {
+        this.workers = workers;
         this.terminal = terminal;
         this.folders = folders;
     }
@@ -91,7 +94,7 @@ public final class PicturesCommand implements Callable<Integer> {
             return ExitCode.UNUSABLE;
         }
         Catalogue catalogue = CatalogueFile.shipped();
-        ShowLoader.Result result = new ShowLoader(() -> catalogue, () -> Pace.DEFAULT, folders.passes())
+        ShowLoader.Result result = new ShowLoader(() -> catalogue, () -> Pace.DEFAULT, folders.passes(), workers)
                 .load(folders.demoShow(), LoadedShow.FLIGHTS);
         LoadedShow loaded = result.loaded();
         if (loaded == null) {

@@ -18,6 +18,7 @@ import crowdline.console.walk.Walk;
 import crowdline.console.words.WordsHost;
 import crowdline.live.now.Ticker;
 import crowdline.running.AircraftSource;
+import crowdline.running.WorkerThreads;
 import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
 import crowdline.speech.pace.Pace;
@@ -41,6 +42,7 @@ final class ConsoleHost implements Host {
     private final KeptSettings settings;
     private final ShowOpener opening;
     private final PendingWindow window;
+    private final WorkerThreads flights;
     private final ExecutorService io;
     private final WordsKeeper words;
     private final PassesKeeper passes;
@@ -73,6 +75,7 @@ final class ConsoleHost implements Host {
             PaceShelf paces,
             PaceInUse pace,
             Ticker ticker,
+            WorkerThreads flights,
             ExecutorService io) {
         this.demoShow = demoShow.toAbsolutePath();
         this.settings = settings;
@@ -82,6 +85,7 @@ final class ConsoleHost implements Host {
         this.aircraft = aircraft;
         this.rehearsal = rehearsal;
         this.ticker = ticker;
+        this.flights = flights;
         this.io = io;
         words = new WordsKeeper(catalogue, opening::running, opening::openFile, pace, window::send, io);
         this.pace = new PaceKeeper(paces, pace, opening::running, this::retimed, opening::say, io);
@@ -283,6 +287,7 @@ final class ConsoleHost implements Host {
                 }
                 show.close();
             }
+            flights.close();
             io.shutdown();
         });
     }

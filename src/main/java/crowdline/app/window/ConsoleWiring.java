@@ -13,6 +13,7 @@ import crowdline.console.theme.Zoom;
 import crowdline.loaded.PassIds;
 import crowdline.loaded.ShowLoader;
 import crowdline.running.AircraftSource;
+import crowdline.running.WorkerThreads;
 import crowdline.show.Catalogue;
 import crowdline.storage.journal.JournalMachine;
 import crowdline.storage.settings.PaceShelf;
@@ -41,6 +42,7 @@ final class ConsoleWiring {
     private static final long LEAVES_WITHIN_S = 20;
 
     private final ExecutorService io = Executors.newSingleThreadExecutor(work -> new Thread(work, "io"));
+    private final WorkerThreads flights = new WorkerThreads();
     private final SettingsFile.Reading reading;
     private final PaceInUse pace;
     private final PendingWindow window = new PendingWindow();
@@ -58,7 +60,7 @@ final class ConsoleWiring {
         Supplier<Catalogue> catalogue = CompletableFuture.supplyAsync(CatalogueFile::shipped, io)::join;
         PaceShelf paces = new PaceShelf(folders.paces());
         pace = new PaceInUse(paces.paceOf(settings.speaker()));
-        ShowLoader loader = new ShowLoader(catalogue, pace, folders.passes());
+        ShowLoader loader = new ShowLoader(catalogue, pace, folders.passes(), flights);
         SerialPorts ports = new SerialPorts(folders.serial());
         aircraft = new AircraftSource(machine.ticker()::nanos, ports);
         Clock clock = machine.wall().withZone(ZoneOffset.UTC);
@@ -83,6 +85,7 @@ final class ConsoleWiring {
                 paces,
                 pace,
                 machine.ticker(),
+                flights,
                 io);
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Folders;
 import crowdline.app.shell.MonotonicTicker;
+import crowdline.flight.Workers;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.RemarkForm;
@@ -56,7 +57,8 @@ class DebriefCommandTest {
         LoadedShow loaded = new ShowLoader(
                         CatalogueFile::shipped,
                         () -> Pace.DEFAULT,
-                        Folders.here().passes())
+                        Folders.here().passes(),
+                        Workers.ALONE)
                 .load(file, 1)
                 .loaded();
         Show show = Objects.requireNonNull(loaded).show();

@@ -8,6 +8,7 @@ import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Folders;
 import crowdline.app.shell.Screen;
 import crowdline.app.shell.WindowOpener;
+import crowdline.flight.Workers;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,7 +50,7 @@ class DemoCommandTest {
         assumeThat(Screen.whyNone()).isNull();
         Path show = Path.of("demo-shows/fenmarsh-air-day.json");
 
-        assertThat(new DemoCommand(caught.terminal(), opening, new Folders(folder, folder, show)).call())
+        assertThat(new DemoCommand(caught.terminal(), opening, new Folders(folder, folder, show), Workers.ALONE).call())
                 .isEqualTo(WindowOpener.STAYS_OPEN);
         assertThat(opened).containsExactly(show.toString());
     }
@@ -58,7 +59,7 @@ class DemoCommandTest {
     void demoShowThatIsNotThereIsToldPlainly() throws Exception {
         Path gone = folder.resolve("gone.json");
 
-        assertThat(new DemoCommand(caught.terminal(), opening, new Folders(folder, folder, gone)).call())
+        assertThat(new DemoCommand(caught.terminal(), opening, new Folders(folder, folder, gone), Workers.ALONE).call())
                 .isEqualTo(ExitCode.UNUSABLE);
         assertThat(caught.err()).contains("the demo show " + gone + " is missing; run ");
         assertThat(opened).isEmpty();

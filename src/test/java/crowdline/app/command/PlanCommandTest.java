@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.app.Main;
 import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Folders;
+import crowdline.flight.Workers;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.settings.PaceShelf;
 import crowdline.storage.settings.Settings;
@@ -132,7 +133,7 @@ class PlanCommandTest {
 
     private int plan(Folders folders, String... args) {
         caught.clear();
-        CommandLine line = new CommandLine(new PlanCommand(caught.terminal(), folders));
+        CommandLine line = new CommandLine(new PlanCommand(caught.terminal(), folders, Workers.ALONE));
         line.setExecutionExceptionHandler((e, command, parsed) -> {
             caught.terminal().complain(String.valueOf(e.getMessage()));
             return ExitCode.UNUSABLE;

@@ -3,6 +3,7 @@ package crowdline.app.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.app.shell.Folders;
+import crowdline.flight.Workers;
 import crowdline.loaded.ActPlans;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
@@ -27,7 +28,8 @@ class DemoDutiesTest {
         return Objects.requireNonNull(new ShowLoader(
                         CatalogueFile::shipped,
                         () -> Pace.DEFAULT,
-                        Folders.here().passes())
+                        Folders.here().passes(),
+                        Workers.ALONE)
                 .load(Path.of("demo-shows/wrackenholt-evening.json"), LoadedShow.FLIGHTS)
                 .loaded());
     }

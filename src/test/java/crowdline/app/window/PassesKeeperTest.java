@@ -3,6 +3,7 @@ package crowdline.app.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.ConsoleFrame;
+import crowdline.flight.Workers;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.ShowEvent;
 import crowdline.loaded.LoadedShow;
@@ -57,7 +58,7 @@ class PassesKeeperTest {
                 Objects.requireNonNull(PassesKeeperTest.class.getResourceAsStream("/crowdline/storage/full.json"))) {
             Files.write(show(), in.readAllBytes());
         }
-        loaded = new ShowLoader(CatalogueFile::shipped, () -> Pace.DEFAULT, folder.resolve("state"))
+        loaded = new ShowLoader(CatalogueFile::shipped, () -> Pace.DEFAULT, folder.resolve("state"), Workers.ALONE)
                 .load(show(), 1)
                 .loaded();
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.app.shell.Folders;
 import crowdline.console.words.PlaceFacts;
+import crowdline.flight.Workers;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
 import crowdline.show.RemarkPlace;
@@ -31,7 +32,8 @@ class ShowFactsTest {
         LoadedShow loaded = new ShowLoader(
                         CatalogueFile::shipped,
                         () -> Pace.DEFAULT,
-                        Folders.here().passes())
+                        Folders.here().passes(),
+                        Workers.ALONE)
                 .load(Path.of("demo-shows/fenmarsh-air-day.json"), 1)
                 .loaded();
         facts = ShowFacts.of(Objects.requireNonNull(loaded));

@@ -3,6 +3,7 @@ package crowdline.app.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.app.shell.Folders;
+import crowdline.flight.Workers;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
 import crowdline.loaded.ShowRemarks;
@@ -60,7 +61,8 @@ class WordsKeeperTest {
         LoadedShow loaded = new ShowLoader(
                         CatalogueFile::shipped,
                         () -> Pace.DEFAULT,
-                        Folders.here().passes())
+                        Folders.here().passes(),
+                        Workers.ALONE)
                 .load(file(), 1)
                 .loaded();
         JournalMachine machine = new JournalMachine(nanos::get, () -> Instant.parse("2026-05-02T12:00:00Z"), "boot-1");
