@@ -150,7 +150,7 @@ class OwnershipTest {
     }
 
     /** Each way once; the last is none. */
-    private static final class CommonPool {
+    static final class CommonPool {
         long stream(Stream<String> all) {
             return all.parallel().count();
         }
@@ -167,11 +167,11 @@ class OwnershipTest {
             return List::parallelStream;
         }
 
-        Object async(Runnable work) {
+        CompletableFuture<Void> async(Runnable work) {
             return CompletableFuture.runAsync(work);
         }
 
-        Object then(CompletableFuture<String> before) {
+        CompletableFuture<String> then(CompletableFuture<String> before) {
             return before.thenApplyAsync(text -> text + "!");
         }
 
@@ -195,7 +195,7 @@ class OwnershipTest {
             return map.reduceValuesToLong(1, String::length, 0, Long::sum);
         }
 
-        Object owned(Runnable work, Executor owner, Stream<String> all) {
+        CompletableFuture<Long> owned(Runnable work, Executor owner, Stream<String> all) {
             return CompletableFuture.runAsync(work, owner)
                     .thenApplyAsync(none -> all.sequential().count(), owner);
         }
@@ -325,11 +325,11 @@ class OwnershipTest {
             // The first number says from how many on it is done in parallel.
             return !given.isEmpty() && given.get(0).isEquivalentTo(long.class);
         }
-        return name.equals("parallel") && owner.isAssignableTo(BaseStream.class)
-                || name.equals("parallelStream") && owner.isAssignableTo(Collection.class)
-                || name.startsWith("parallel") && owner.isEquivalentTo(Arrays.class)
-                || name.equals("stream") && owner.isEquivalentTo(StreamSupport.class)
+        return (name.equals("parallel") && owner.isAssignableTo(BaseStream.class))
+                || (name.equals("parallelStream") && owner.isAssignableTo(Collection.class))
+                || (name.startsWith("parallel") && owner.isEquivalentTo(Arrays.class))
+                || (name.equals("stream") && owner.isEquivalentTo(StreamSupport.class))
                 || owner.isAssignableTo(ForkJoinTask.class)
-                || name.equals("commonPool") && owner.isEquivalentTo(ForkJoinPool.class);
+                || (name.equals("commonPool") && owner.isEquivalentTo(ForkJoinPool.class));
     }
 }

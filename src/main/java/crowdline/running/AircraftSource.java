@@ -17,9 +17,10 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.concurrent.Executors;
+import java.util.Objects;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
@@ -34,11 +35,15 @@ public final class AircraftSource implements AutoCloseable {
     private final LongSupplier nanos;
     private final SerialPorts ports;
     private volatile Consumer<Fix> taker = fix -> {};
-    private Open open = Open.NOTHING;
+    private final AtomicReference<Open> open = new AtomicReference<>(Open.NOTHING);
 
     /** What is open now and from where, how it stands, and what is wrong with it if anything. */
     private record Open(String where, String name, Supplier<String> text, Supplier<String> trouble, Runnable close) {
         static final Open NOTHING = new Open("", "", () -> "", () -> "", () -> {});
+
+        boolean isNothing() {
+            return name.isEmpty();
+        }
     }
 
     /** @param nanos the machine's monotonic clock */
@@ -53,28 +58,28 @@ public final class AircraftSource implements AutoCloseable {
     }
 
     /** How it stands, in one phrase; empty where nothing is open. */
-    public synchronized String text() {
-        return open.text().get();
+    public String text() {
+        return open().text().get();
     }
 
     /** What is wrong with it, in one phrase; empty where nothing is, or nothing is open. */
-    public synchronized String trouble() {
-        return open.trouble().get();
+    public String trouble() {
+        return open().trouble().get();
     }
 
     /** What is open: a port's or a file's name; empty where nothing is. */
-    public synchronized String name() {
-        return open.name();
+    public String name() {
+        return open().name();
     }
 
     /** What is open, as {@link #open} was told of it; empty where nothing is. */
-    public synchronized String where() {
-        return open.where();
+    public String where() {
+        return open().where();
     }
 
     /** True if positions may come. */
-    public synchronized boolean isOpen() {
-        return !open.name().isEmpty();
+    public boolean isOpen() {
+        return !open().isNothing();
     }
 
     /**
@@ -105,11 +110,14 @@ public final class AircraftSource implements AutoCloseable {
         }
     }
 
-    private synchronized ShowFileException refused(ShowFileException why) {
-        if (!isOpen()) {
-            open = new Open("", "", () -> "", () -> String.valueOf(why.getMessage()), () -> {});
-        }
+    private ShowFileException refused(ShowFileException why) {
+        Open nothing = new Open("", "", () -> "", () -> String.valueOf(why.getMessage()), () -> {});
+        open.updateAndGet(before -> before.isNothing() ? nothing : before);
         return why;
+    }
+
+    private Open open() {
+        return Objects.requireNonNull(open.get());
     }
 
     /** A serial port, by its path; its speed is found. */
@@ -153,11 +161,7 @@ public final class AircraftSource implements AutoCloseable {
         } catch (FlightLogException e) {
             throw new ShowFileException(String.valueOf(e.getMessage()));
         }
-        ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(work -> {
-            Thread made = new Thread(work, "replay");
-            made.setDaemon(true);
-            return made;
-        });
+        ScheduledExecutorService thread = NamedThread.scheduled("replay");
         String playing = "playing " + name
                 + (factor == 1
                         ? ""
@@ -192,12 +196,7 @@ public final class AircraftSource implements AutoCloseable {
     }
 
     private void use(Open next) {
-        Open before;
-        synchronized (this) {
-            before = open;
-            open = next;
-        }
-        before.close().run();
+        Objects.requireNonNull(open.getAndSet(next)).close().run();
     }
 
     @Override

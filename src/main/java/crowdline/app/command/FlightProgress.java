@@ -1,6 +1,7 @@
 package crowdline.app.command;
 
 import crowdline.app.shell.Terminal;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.DoubleConsumer;
 import java.util.function.LongSupplier;
 
@@ -10,20 +11,20 @@ final class FlightProgress implements DoubleConsumer {
 
     private final Terminal terminal;
     private final LongSupplier nowNs;
-    private long nextNs;
+    private final AtomicLong nextNs;
 
     /** @param nowNs a clock that only goes forward, nanoseconds */
     FlightProgress(Terminal terminal, LongSupplier nowNs) {
         this.terminal = terminal;
         this.nowNs = nowNs;
-        nextNs = nowNs.getAsLong() + EVERY_NS;
+        nextNs = new AtomicLong(nowNs.getAsLong() + EVERY_NS);
     }
 
     @Override
-    public synchronized void accept(double share) {
+    public void accept(double share) {
         long now = nowNs.getAsLong();
-        if (now - nextNs >= 0 && share < 1) {
-            nextNs = now + EVERY_NS;
+        long due = nextNs.get();
+        if (now - due >= 0 && share < 1 && nextNs.compareAndSet(due, now + EVERY_NS)) {
             terminal.err().println("crowdline: " + (int) (100 * share) + " % of the varied flights flown");
         }
     }
