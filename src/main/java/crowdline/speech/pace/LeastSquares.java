@@ -9,23 +9,16 @@ final class LeastSquares {
     /** A column whose own part is smaller than this share of it is taken to be made of the others. Tuned: 1e-10. */
     private static final double SEPARABLE = 1e-10;
 
-    private final double[] coefficients;
-    private final double squaredError;
-    private final boolean separable;
-
-    private LeastSquares(double[] coefficients, double squaredError, boolean separable) {
-        this.coefficients = coefficients;
-        this.squaredError = squaredError;
-        this.separable = separable;
-    }
+    private LeastSquares() {}
 
     /**
-     * Minimises the sum of squares of {@code rows * coefficients - targets}.
+     * The coefficients, one for each column, that minimise the sum of squares of {@code rows * coefficients - targets}.
      *
      * @param rows at least as many as columns, all equally long; not changed
      * @param targets one for each row; not changed
+     * @throws IllegalArgumentException if there are too few rows, or one column is made of the others
      */
-    static LeastSquares solve(double[][] rows, double[] targets) {
+    static double[] solve(double[][] rows, double[] targets) {
         int n = rows.length;
         int p = n == 0 ? 0 : rows[0].length;
         if (p == 0 || n < p || targets.length != n) {
@@ -41,35 +34,14 @@ final class LeastSquares {
             }
         }
         double[] y = targets.clone();
-        boolean separable = true;
         double[] diagonal = new double[p];
         for (int j = 0; j < p; j++) {
             diagonal[j] = reflect(r, y, j);
-            separable &= Math.abs(diagonal[j]) > SEPARABLE * scale[j];
+            if (!(Math.abs(diagonal[j]) > SEPARABLE * scale[j])) {
+                throw new IllegalArgumentException("column " + j + " of the fit cannot be told apart from the others");
+            }
         }
-        double[] solved = separable ? backSubstitute(r, y, diagonal) : new double[p];
-        double squaredError = 0;
-        for (int i = p; i < n; i++) {
-            squaredError += y[i] * y[i];
-        }
-        return new LeastSquares(solved, squaredError, separable);
-    }
-
-    /** Whether the columns can be told apart; without that there are no coefficients. */
-    boolean separable() {
-        return separable;
-    }
-
-    double coefficient(int column) {
-        if (!separable) {
-            throw new IllegalStateException("the columns of the fit cannot be told apart");
-        }
-        return coefficients[column];
-    }
-
-    /** Sum of the squared residuals. */
-    double squaredError() {
-        return squaredError;
+        return backSubstitute(r, y, diagonal);
     }
 
     private static double reflect(double[][] r, double[] y, int j) {

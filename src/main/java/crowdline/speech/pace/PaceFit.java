@@ -4,6 +4,7 @@ import crowdline.speech.say.SpokenText;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.apache.commons.statistics.distribution.TDistribution;
 
 /**
  * Learns a speaker's {@link Pace} from timed remarks.
@@ -86,12 +87,12 @@ public final class PaceFit {
         List<Integer> free = new ArrayList<>(List.of(0, LETTERS, 2, 3));
         int worst = LETTERS;
         while (worst >= 0) {
-            LeastSquares fit = solve(timed, usual, free);
+            double[] fitted = solve(timed, usual, free);
             worst = -1;
             Arrays.fill(values, 0);
             for (int i = 0; i < free.size(); i++) {
-                values[free.get(i)] = fit.coefficient(i);
-                worst = fit.coefficient(i) < 0 && free.get(i) != LETTERS ? i : worst;
+                values[free.get(i)] = fitted[i];
+                worst = fitted[i] < 0 && free.get(i) != LETTERS ? i : worst;
             }
             if (worst >= 0) {
                 free.remove(worst);
@@ -100,8 +101,8 @@ public final class PaceFit {
         Pace middle = pace(name, values[0], values[1], values[2], values[3], ONE_SENTENCE);
         double spread = Math.max(spread(middle, timed, REALLY_FREE), ONE_PARAGRAPH);
         int n = timed.size();
-        double widening =
-                StudentT.quantile90(n - REALLY_FREE) / Pace.NORMAL_90 * Math.sqrt(1 + (double) REALLY_FREE / n);
+        double quantile = TDistribution.of(n - REALLY_FREE).inverseCumulativeProbability(0.9);
+        double widening = quantile / Pace.NORMAL_90 * Math.sqrt(1 + (double) REALLY_FREE / n);
         return withError(middle, spread * widening);
     }
 
@@ -109,7 +110,7 @@ public final class PaceFit {
      * Relative errors: each remark's equation is divided by the seconds it took. One more equation for each pause says
      * that it is about the usual one, as loosely as {@link #PAUSE_DOUBT_S}.
      */
-    private static LeastSquares solve(List<TimedRemark> timed, double[] usual, List<Integer> free) {
+    private static double[] solve(List<TimedRemark> timed, double[] usual, List<Integer> free) {
         int n = timed.size();
         double[][] rows = new double[n + COLUMNS][free.size()];
         double[] targets = new double[n + COLUMNS];

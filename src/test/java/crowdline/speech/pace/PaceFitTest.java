@@ -160,10 +160,13 @@ class PaceFitTest {
         assertThat(PaceFit.explanation(10)).contains("time per letter");
     }
 
-    /** Any table of Student's t: 0.90 quantiles. */
+    /** Any table of Student's t has the 0.90 quantiles; of a fit without error the band is as wide as doubt alone. */
     @ParameterizedTest
-    @CsvSource({"3, 1.638", "5, 1.476", "7, 1.415", "9, 1.383", "20, 1.325", "100, 1.290"})
-    void studentQuantilesAreTheTables(int df, double table) {
-        assertThat(StudentT.quantile90(df)).isCloseTo(table, within(0.002));
+    @CsvSource({"10, 1.415", "23, 1.325", "103, 1.290"})
+    void bandIsAsMuchWiderAsFewRemarksLeaveInDoubt(int remarks, double tableOfThreeFewer) {
+        Pace fitted = PaceFit.fit("usual", spokenBy(Pace.DEFAULT, remarks, 0, 7));
+
+        double widened = 0.031 * tableOfThreeFewer / 1.2816 * Math.sqrt(1 + 3.0 / remarks);
+        assertThat(fitted.relativeError()).isCloseTo(widened, Percentage.withPercentage(0.05));
     }
 }
