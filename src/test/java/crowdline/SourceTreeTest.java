@@ -9,12 +9,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** Holds what neither compiler nor class files show: package descriptions and the length of files. */
 class SourceTreeTest {
 
     private static final Path MAIN = Path.of("src", "main", "java");
+    /** Feet, knots, miles, gravity and the end of a band of eight in ten, in whatever way one writes them. */
+    private static final Pattern MEASURE =
+            Pattern.compile("(?<![\\d.])(9\\.8\\d*|0\\.3048\\d*|3\\.28\\d*|1_?852(\\.0)?|1\\.852|0\\.514\\d*"
+                    + "|1\\.94\\d*|1_?609(\\.\\d+)?|(?<=[*/] )3\\.6|1\\.28\\d*)(?![\\d.])");
+
     private static final Path TESTS = Path.of("src", "test", "java");
 
     @Test
@@ -40,5 +47,26 @@ class SourceTreeTest {
                 .allSatisfy(file -> assertThat(Files.readAllLines(file))
                         .as("a class that needs more than 400 lines is two classes: %s", file)
                         .hasSizeLessThanOrEqualTo(400));
+    }
+
+    /** Tests write these numbers down themselves: they judge what the program makes of them. */
+    @Test
+    void constantsOfUnitsStandInOnePlace() throws IOException {
+        Path measure = MAIN.resolve(Path.of("crowdline", "measure"));
+        List<String> elsewhere = new ArrayList<>();
+        int there = 0;
+        for (Path file : SourceTree.javaFilesUnder(MAIN)) {
+            String code = Files.readString(file).replaceAll("(?s)/\\*.*?\\*/|//[^\\n]*|\"(\\\\.|[^\"\\\\\\n])*\"", "");
+            for (MatchResult found : MEASURE.matcher(code).results().toList()) {
+                if (file.startsWith(measure)) {
+                    there++;
+                } else {
+                    elsewhere.add(found.group() + " in " + file);
+                }
+            }
+        }
+
+        assertThat(there).isEqualTo(6);
+        assertThat(elsewhere).as("use measure.Units and measure.EightInTen").isEmpty();
     }
 }

@@ -1,5 +1,7 @@
 package crowdline.flight;
 
+import crowdline.measure.Units;
+
 /**
  * A bend in the plane of T and U: a pull towards U or a push away from it, through an angle found to 1e-9 rad.
  *

@@ -1,5 +1,6 @@
 package crowdline.flight;
 
+import crowdline.measure.Units;
 import crowdline.show.Airframe;
 
 /** An airframe in SI units, as one flight of the prediction has it. */

@@ -1,5 +1,6 @@
 package crowdline.flight;
 
+import crowdline.measure.Units;
 import crowdline.show.Element;
 
 /**
@@ -12,7 +13,6 @@ import crowdline.show.Element;
  * @param ends what ends it
  */
 public record ElementFlight(int index, String name, double startS, double endS, Ends ends) {
-    private static final double METRES_PER_FOOT = 0.3048;
 
     /** What ends an element. */
     public sealed interface Ends {
@@ -21,7 +21,7 @@ public record ElementFlight(int index, String name, double startS, double endS, 
 
         static Ends of(Element element) {
             if (element instanceof Element.Line line && line.until() == Element.Until.FEET) {
-                return new AtHeight(line.value() * METRES_PER_FOOT);
+                return new AtHeight(Units.mFromFt(line.value()));
             }
             return element instanceof Element.Line line && line.until() == Element.Until.ALONG_M
                     ? new AtPlace(line.value())

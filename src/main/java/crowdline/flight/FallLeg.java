@@ -1,5 +1,6 @@
 package crowdline.flight;
 
+import crowdline.measure.Units;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -1,5 +1,6 @@
 package crowdline.flight;
 
+import crowdline.measure.Units;
 import crowdline.show.Venue;
 import java.util.ArrayList;
 import java.util.List;

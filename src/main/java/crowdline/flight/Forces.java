@@ -1,5 +1,7 @@
 package crowdline.flight;
 
+import crowdline.measure.Units;
+
 /** Everything that pulls and pushes in one flight: body, air and this flight's wind. */
 final class Forces {
     final Body body;

@@ -1,5 +1,7 @@
 package crowdline.flight;
 
+import crowdline.measure.Units;
+
 /**
  * Flown as a pilot comes round for the next run: a steady bank or wings level, a gentle climb or descent towards a
  * height, the throttle set for a speed.

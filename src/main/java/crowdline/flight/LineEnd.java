@@ -1,5 +1,6 @@
 package crowdline.flight;
 
+import crowdline.measure.Units;
 import crowdline.show.Element;
 
 /** Where a line ends: what it was to reach, as a function of the flight that changes sign there. */

@@ -1,5 +1,7 @@
 package crowdline.flight;
 
+import crowdline.measure.Units;
+
 /**
  * What one element hands to the next.
  *

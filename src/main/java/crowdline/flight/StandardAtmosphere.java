@@ -1,5 +1,7 @@
 package crowdline.flight;
 
+import crowdline.measure.Units;
+
 /**
  * The ISO 2533 / ICAO standard atmosphere below 11 km, shifted by the day's pressure and temperature.
  *

@@ -1,5 +1,7 @@
 package crowdline.flight;
 
+import crowdline.measure.Units;
+
 /**
  * A path whose direction is a given curve of one angle, flown in balance: level turns, wing-overs, rolling turns and
  * barrel rolls. The force across the path is whatever bends it so; U points along that force unless the turn rolls.

@@ -1,5 +1,7 @@
 package crowdline.flight;
 
+import crowdline.measure.Units;
+
 /**
  * A straight line, with or without a roll about it. Whatever force across the path holds it straight; the pilot feels
  * its part along U, so a slow roll on a level line feels +1, 0, −1, 0, +1 by itself.

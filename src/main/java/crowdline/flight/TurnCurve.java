@@ -1,5 +1,7 @@
 package crowdline.flight;
 
+import crowdline.measure.Units;
+
 /**
  * A turn across the ground: level, or climbing in its first half and descending in its second as a wing-over does.
  *

@@ -3,6 +3,8 @@ package crowdline.follow;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.Sample;
+import crowdline.measure.EightInTen;
+import crowdline.measure.Units;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
 import java.util.ArrayList;
@@ -14,9 +16,6 @@ import org.jspecify.annotations.Nullable;
  * with its band. It never changes and may be shared.
  */
 public final class FollowPlan {
-    private static final double G_MPS2 = 9.80665;
-    /** Half an 80 % band in standard deviations of a normal value. */
-    private static final double HALF_BAND = 1.2816;
     /** Band of a duration nothing is known of: judgement, no source. */
     private static final double UNKNOWN_SHARE = 0.08;
 
@@ -46,7 +45,7 @@ public final class FollowPlan {
             if (times != null) {
                 FigureTime time = times.figures().get(f);
                 duration = time.durationS();
-                sigma = (time.highS() - time.lowS()) / 2 / HALF_BAND;
+                sigma = (time.highS() - time.lowS()) / 2 / EightInTen.HALF_WIDTH;
             }
             rate[f] = predicted / duration;
             variance[f] = sigma * sigma / duration;
@@ -151,7 +150,7 @@ public final class FollowPlan {
                 energies.clear();
                 continue;
             }
-            energies.add(new double[] {s.tS(), s.place().z() + s.speedMps() * s.speedMps() / (2 * G_MPS2)});
+            energies.add(new double[] {s.tS(), s.place().z() + s.speedMps() * s.speedMps() / (2 * Units.G_MPS2)});
             int back = energies.size() - 21;
             if (back >= 0) {
                 double[] then = energies.get(back);

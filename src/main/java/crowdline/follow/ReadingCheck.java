@@ -1,5 +1,6 @@
 package crowdline.follow;
 
+import crowdline.measure.Units;
 import crowdline.telemetry.Reading;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -14,7 +15,6 @@ final class ReadingCheck {
     /** Longest time between two readings over which a speed still means something, seconds. */
     private static final double LONGEST_S = 3.2;
 
-    private static final double G_MPS2 = 9.80665;
     /** Positions nearer than this are the same position sent again, metres. */
     private static final double SAME_M = 0.005;
 
@@ -154,7 +154,7 @@ final class ReadingCheck {
             return false;
         }
         double v2 = seen.groundMps() * seen.groundMps() + seen.climbMps() * seen.climbMps();
-        double energy = seen.heightM() + v2 / (2 * G_MPS2);
+        double energy = seen.heightM() + v2 / (2 * Units.G_MPS2);
         int above = 0;
         for (double[] then : energies) {
             above += energy - then[1] > ENERGY_NOISE_M + mostGainMps * (tS - then[0]) ? 1 : 0;

@@ -4,7 +4,7 @@ import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.FlightFinding;
 import crowdline.flight.Predictor;
-import crowdline.flight.Units;
+import crowdline.measure.Units;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
 import crowdline.show.Figure;

@@ -2,7 +2,7 @@ package crowdline.loaded;
 
 import crowdline.flight.Air;
 import crowdline.flight.StandardAtmosphere;
-import crowdline.flight.Units;
+import crowdline.measure.Units;
 import crowdline.show.Show;
 import crowdline.storage.file.ShowFileException;
 import crowdline.telemetry.Fix;

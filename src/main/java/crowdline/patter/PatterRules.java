@@ -1,5 +1,7 @@
 package crowdline.patter;
 
+import crowdline.measure.Must;
+
 /**
  * The rules a plan keeps.
  *
@@ -34,19 +36,13 @@ public record PatterRules(
     public static final PatterRules DEFAULT = new PatterRules(0.6, 1, 2, 8, 3, 0.5, 6, 60);
 
     public PatterRules {
-        atLeast("breathS", breathS, 0);
-        atLeast("callEndsAtLeastBeforeS", callEndsAtLeastBeforeS, 0);
-        atLeast("callEndsAtMostBeforeS", callEndsAtMostBeforeS, callEndsAtLeastBeforeS + 0.1);
-        atLeast("callStartsAtMostBeforeS", callStartsAtMostBeforeS, callEndsAtMostBeforeS);
-        atLeast("runPastS", runPastS, 0);
-        atLeast("spareS", spareS, 0);
-        atLeast("leastFillerGapS", leastFillerGapS, 0.1);
-        atLeast("openEndS", openEndS, 0.1);
-    }
-
-    private static void atLeast(String what, double value, double least) {
-        if (!(value >= least) || !Double.isFinite(value)) {
-            throw new IllegalArgumentException(what + " is " + value + "; it must be " + least + " or more");
-        }
+        Must.beAtLeast("breathS", breathS, 0);
+        Must.beAtLeast("callEndsAtLeastBeforeS", callEndsAtLeastBeforeS, 0);
+        Must.beAtLeast("callEndsAtMostBeforeS", callEndsAtMostBeforeS, callEndsAtLeastBeforeS + 0.1);
+        Must.beAtLeast("callStartsAtMostBeforeS", callStartsAtMostBeforeS, callEndsAtMostBeforeS);
+        Must.beAtLeast("runPastS", runPastS, 0);
+        Must.beAtLeast("spareS", spareS, 0);
+        Must.beAtLeast("leastFillerGapS", leastFillerGapS, 0.1);
+        Must.beAtLeast("openEndS", openEndS, 0.1);
     }
 }

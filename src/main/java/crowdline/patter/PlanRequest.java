@@ -1,5 +1,6 @@
 package crowdline.patter;
 
+import crowdline.measure.Must;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -27,9 +28,7 @@ public record PlanRequest(
         @Nullable Speaking speaking,
         PatterRules rules) {
     public PlanRequest {
-        if (!Double.isFinite(nowS)) {
-            throw new IllegalArgumentException("nowS is " + nowS + "; it must be a number");
-        }
+        Must.beFinite("nowS", nowS);
         slots = List.copyOf(slots);
         candidates = List.copyOf(candidates);
         alreadySaid = Set.copyOf(alreadySaid);

@@ -2,7 +2,7 @@ package crowdline.sheet;
 
 import crowdline.flight.Flight;
 import crowdline.flight.Track;
-import crowdline.flight.Units;
+import crowdline.measure.Units;
 import crowdline.sheet.Ink.Anchor;
 import crowdline.sheet.Ink.Point;
 import crowdline.show.Act;

@@ -32,8 +32,8 @@ public record Act(
         List<Remark> remarks) {
 
     public Act {
-        Must.beSaid("act id", id);
-        Must.beSaid("act title", title);
+        Most.mustBeText("act id", id);
+        Most.mustBeText("act title", title);
         Quantity.SLOT_MINUTES.must(slotMinutes);
         Most.FIGURES.must(figures);
         Most.VARIANTS.must(variants);

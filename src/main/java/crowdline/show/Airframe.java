@@ -1,5 +1,7 @@
 package crowdline.show;
 
+import crowdline.measure.Must;
+
 /**
  * One aircraft as the prediction needs it.
  *
@@ -64,8 +66,8 @@ public record Airframe(
     }
 
     public Airframe {
-        Must.beSaid("airframe id", id);
-        Must.beSaid("airframe name", name);
+        Most.mustBeText("airframe id", id);
+        Most.mustBeText("airframe name", name);
         Quantity.MASS_KG.must(massKg);
         Quantity.WING_AREA_M2.must(wingAreaM2);
         Quantity.SPAN_M.must(spanM);

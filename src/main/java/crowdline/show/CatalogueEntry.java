@@ -34,10 +34,10 @@ public record CatalogueEntry(
         List<Element> elements) {
 
     public CatalogueEntry {
-        Must.beSaid("catalogue name", name);
-        Must.beSaid("catalogue family", family);
-        Must.beSaid("whatItIs of " + name, whatItIs);
-        Must.beSaid("lookFor of " + name, lookFor);
+        Most.mustBeText("catalogue name", name);
+        Most.mustBeText("catalogue family", family);
+        Most.mustBeText("whatItIs of " + name, whatItIs);
+        Most.mustBeText("lookFor of " + name, lookFor);
         Most.ALIASES.must(aliases);
         Most.ELEMENTS.must(elements);
         aliases = List.copyOf(aliases);

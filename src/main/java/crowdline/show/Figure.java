@@ -30,8 +30,8 @@ public record Figure(
         List<Remark> remarks) {
 
     public Figure {
-        Must.beSaid("figure id", id);
-        Must.beSaid("figure name", figure);
+        Most.mustBeText("figure id", id);
+        Most.mustBeText("figure name", figure);
         if (durationS != null) {
             Quantity.DURATION_S.must(durationS);
         }

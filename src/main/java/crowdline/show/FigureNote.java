@@ -12,9 +12,9 @@ public record FigureNote(String actId, String figureId, String text) {
     public static final int LONGEST = 400;
 
     public FigureNote {
-        Must.beSaid("act id of a note", actId);
-        Must.beSaid("figure id of a note", figureId);
-        Must.beSaid("note", text);
+        Most.mustBeText("act id of a note", actId);
+        Most.mustBeText("figure id of a note", figureId);
+        Most.mustBeText("note", text);
         if (text.length() > LONGEST) {
             throw new IllegalArgumentException(
                     "the note has " + text.length() + " letters; it may have " + LONGEST + " at most");

@@ -10,7 +10,7 @@ package crowdline.show;
  */
 public record Finding(Severity severity, String code, String message, String path) {
     public Finding {
-        Must.beSaid("finding code", code);
-        Must.beSaid("finding message", message);
+        Most.mustBeText("finding code", code);
+        Most.mustBeText("finding message", message);
     }
 }

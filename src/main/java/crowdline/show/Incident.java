@@ -17,8 +17,8 @@ public record Incident(
     /** Whom to reach and how. */
     public record Contact(String role, String how) {
         public Contact {
-            Must.beSaid("contact role", role);
-            Must.beSaid("contact how", how);
+            Most.mustBeText("contact role", role);
+            Most.mustBeText("contact how", how);
         }
     }
 

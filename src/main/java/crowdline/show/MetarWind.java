@@ -1,5 +1,6 @@
 package crowdline.show;
 
+import crowdline.measure.Units;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -15,7 +16,6 @@ import org.jspecify.annotations.Nullable;
 record MetarWind(@Nullable Mean wind, List<String> notes) {
     private static final Pattern FORM =
             Pattern.compile("(?<from>\\d{3}|VRB|///)(?<speed>P?\\d{2,3}|//)(G(?<gust>P?\\d{2,3}|//))?(?<unit>KT|MPS)");
-    private static final double KT_PER_MPS = 3600.0 / 1852.0;
     private static final double MOST_KT = 100;
 
     /** The mean wind: true direction it comes from, and knots. */
@@ -65,6 +65,6 @@ record MetarWind(@Nullable Mean wind, List<String> notes) {
 
     private static double kt(String speed, String unit) {
         double value = Double.parseDouble(speed.replace("P", ""));
-        return unit.equals("KT") ? value : value * KT_PER_MPS;
+        return unit.equals("KT") ? value : Units.ktFromMps(value);
     }
 }

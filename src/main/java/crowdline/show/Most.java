@@ -1,5 +1,6 @@
 package crowdline.show;
 
+import crowdline.measure.Must;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
@@ -44,6 +45,20 @@ enum Most {
 
     int entries() {
         return entries;
+    }
+
+    /** @throws IllegalArgumentException if the text is blank, or has more than {@link #LETTERS} letters */
+    static void mustBeText(String what, String text) {
+        Must.beSaid(what, text);
+        int letters = text.codePointCount(0, text.length());
+        if (letters > LETTERS) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.UK,
+                    "%s is %,d letters long; the limit is %,d, so shorten it or split it",
+                    what,
+                    letters,
+                    LETTERS));
+        }
     }
 
     /** @throws IllegalArgumentException if there are more, with how many and what is allowed */

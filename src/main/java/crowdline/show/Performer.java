@@ -16,14 +16,14 @@ public record Performer(String id, String name, @Nullable String sayAs, List<Sou
     /** A fact and who vouches for it. */
     public record SourcedFact(String text, String source) {
         public SourcedFact {
-            Must.beSaid("fact text", text);
-            Must.beSaid("fact source", source);
+            Most.mustBeText("fact text", text);
+            Most.mustBeText("fact source", source);
         }
     }
 
     public Performer {
-        Must.beSaid("performer id", id);
-        Must.beSaid("performer name", name);
+        Most.mustBeText("performer id", id);
+        Most.mustBeText("performer name", name);
         Most.FACTS.must(facts);
         facts = List.copyOf(facts);
     }

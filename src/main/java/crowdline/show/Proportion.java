@@ -1,5 +1,6 @@
 package crowdline.show;
 
+import crowdline.measure.Units;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
@@ -26,8 +27,6 @@ record Proportion(
         ToDoubleFunction<Airframe> value) {
 
     private static final double SEA_LEVEL_KG_M3 = 1.225;
-    private static final double G_MPS2 = 9.80665;
-    private static final double MPS_PER_KT = 1852 / 3600.0;
 
     static final List<Proportion> ALL = List.of(
             new Proportion(
@@ -149,7 +148,7 @@ record Proportion(
                     "rollRateDegPerS, spanM, rollRateKt",
                     "rollRateDegPerS",
                     a -> true,
-                    a -> Math.toRadians(a.rollRateDegPerS()) * a.spanM() / 2 / (a.rollRateKt() * 0.514444)),
+                    a -> Math.toRadians(a.rollRateDegPerS()) * a.spanM() / 2 / Units.mpsFromKt(a.rollRateKt())),
             new Proportion(
                     "ft a second of sink in a spin",
                     25,
@@ -161,8 +160,8 @@ record Proportion(
 
     /** Speed at which the wing just carries its weight at sea level in standard air (ISO 2533), knots. */
     static double stallKt(Airframe a) {
-        double mps = Math.sqrt(2 * a.massKg() * G_MPS2 / (SEA_LEVEL_KG_M3 * a.wingAreaM2() * a.maxLiftUpright()));
-        return mps / MPS_PER_KT;
+        double mps = Math.sqrt(2 * a.massKg() * Units.G_MPS2 / (SEA_LEVEL_KG_M3 * a.wingAreaM2() * a.maxLiftUpright()));
+        return Units.ktFromMps(mps);
     }
 
     /** Lift by drag where it is greatest: 1 / (2 √(CD0 k)). */

@@ -1,5 +1,6 @@
 package crowdline.show;
 
+import crowdline.measure.Must;
 import java.util.Locale;
 
 /**

@@ -26,10 +26,10 @@ public record Remark(
         boolean once) {
 
     public Remark {
-        Must.beSaid("remark id", id);
-        Must.beSaid("remark text", text);
+        Most.mustBeText("remark id", id);
+        Most.mustBeText("remark text", text);
         if (shortText != null) {
-            Must.beSaid("remark short text", shortText);
+            Most.mustBeText("remark short text", shortText);
         }
         if (earliestS != null) {
             Quantity.EARLIEST_S.must(earliestS);

@@ -60,7 +60,7 @@ public record Show(
     }
 
     public Show {
-        Must.beSaid("show title", title);
+        Most.mustBeText("show title", title);
         Most.AIRFRAMES.must(airframes);
         Most.PERFORMERS.must(performers);
         Most.ACTS.must(acts);

@@ -1,5 +1,6 @@
 package crowdline.show;
 
+import crowdline.measure.Units;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -11,9 +12,9 @@ final class Slip {
     private static final List<Double> POINTS = List.of(-1.0, 10.0, 0.1, 100.0, 0.01, 1000.0, 0.001);
     /** By the last letters of a key: what one writes there by mistake, and how much of the key's unit it is. */
     private static final Map<String, Map<String, Double>> UNITS = Map.of(
-            "ft", Map.of("metres", 1 / 0.3048),
-            "m", Map.of("feet", 0.3048),
-            "kt", Map.of("km/h", 1 / 1.852),
+            "ft", Map.of("metres", Units.ftFromM(1)),
+            "m", Map.of("feet", Units.mFromFt(1)),
+            "kt", Map.of("km/h", Units.ktFromMps(Units.mpsFromKmh(1))),
             "kg", Map.of("pounds", 0.45359237),
             "kw", Map.of("horsepower", 0.7457),
             "hpa", Map.of("inches of mercury", 33.8639),

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Variant(String name, @Nullable Double minCloudBaseFt, List<String> order) {
     public Variant {
-        Must.beSaid("variant name", name);
+        Most.mustBeText("variant name", name);
         if (minCloudBaseFt != null) {
             Quantity.MIN_CLOUD_BASE_FT.must(minCloudBaseFt);
         }

@@ -58,7 +58,7 @@ public record Venue(
     }
 
     public Venue {
-        Must.beSaid("venue name", name);
+        Most.mustBeText("venue name", name);
         Quantity.LAT_DEG.must(latDeg);
         Quantity.LON_DEG.must(lonDeg);
         Quantity.ELEVATION_FT.must(elevationFt);

@@ -3,6 +3,7 @@ package crowdline.sight;
 import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
+import crowdline.measure.Units;
 import crowdline.sight.CrowdFact.Kind;
 import java.util.Comparator;
 import java.util.List;
@@ -11,7 +12,6 @@ import java.util.stream.Stream;
 
 /** The facts of a whole act, over the figures whose flight was predicted. */
 final class ActFacts {
-    private static final double M_PER_MILE = 1609.344;
 
     private final Flight flight;
     private final List<FigureScene> scenes;
@@ -117,7 +117,7 @@ final class ActFacts {
 
     private Optional<CrowdFact> totalClimb() {
         double m = scenes.stream().mapToDouble(s -> s.path().totalClimbM()).sum();
-        if (m >= M_PER_MILE * 0.625) {
+        if (Units.milesFromM(m) >= 0.625) {
             Said said = Said.distance(m);
             return fact(
                     Kind.TOTAL_CLIMB,
@@ -131,7 +131,7 @@ final class ActFacts {
 
     private Optional<CrowdFact> flown() {
         double m = scenes.stream().mapToDouble(s -> s.path().lengthM()).sum();
-        if (m >= 2 * M_PER_MILE) {
+        if (Units.milesFromM(m) >= 2) {
             Said said = Said.distance(m);
             return fact(
                     Kind.DISTANCE_FLOWN,

@@ -3,7 +3,7 @@ package crowdline.sight;
 import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Sample;
-import crowdline.flight.Units;
+import crowdline.measure.Units;
 import crowdline.show.Airframe;
 import java.util.Comparator;
 import java.util.List;

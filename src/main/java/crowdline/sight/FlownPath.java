@@ -1,8 +1,8 @@
 package crowdline.sight;
 
 import crowdline.flight.Sample;
-import crowdline.flight.Units;
 import crowdline.flight.Vec;
+import crowdline.measure.Units;
 import java.util.List;
 
 /** What can be measured along the samples of one stretch of a flight. */

@@ -2,7 +2,7 @@ package crowdline.sight;
 
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Sample;
-import crowdline.flight.Units;
+import crowdline.measure.Units;
 import crowdline.sight.CrowdFact.Kind;
 import java.util.Optional;
 

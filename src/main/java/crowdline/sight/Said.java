@@ -1,6 +1,6 @@
 package crowdline.sight;
 
-import crowdline.flight.Units;
+import crowdline.measure.Units;
 
 /**
  * A number as it is said: rounded as people round, with its unit.
@@ -12,8 +12,7 @@ import crowdline.flight.Units;
  * @param words such as "twelve hundred feet"
  */
 record Said(double value, String unit, double rounded, double step, String words) {
-    private static final double M_PER_MILE = 1609.344;
-    private static final double MPH_PER_MPS = 3600 / M_PER_MILE;
+    private static final double MPH_PER_MPS = Units.milesFromM(3600);
 
     /** The words of a rounded number; what cannot be said is told as it was computed, with its unit. */
     private static String words(double rounded, double value, String unit) {
@@ -106,7 +105,7 @@ record Said(double value, String unit, double rounded, double step, String words
 
     /** A distance over the field: metres when near, miles when far. */
     static Said distance(double m) {
-        double miles = m / M_PER_MILE;
+        double miles = Units.milesFromM(m);
         if (miles < 0.45) {
             return metres(m);
         }

@@ -1,5 +1,6 @@
 package crowdline.telemetry;
 
+import crowdline.measure.Must;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 
@@ -28,22 +29,15 @@ public record Fix(
         FixQuality quality) {
 
     public Fix {
-        within("tS", tS, -Double.MAX_VALUE, Double.MAX_VALUE);
-        within("latDeg", latDeg, -90, 90);
-        within("lonDeg", lonDeg, -180, 180);
-        within("heightM", heightM, -Double.MAX_VALUE, Double.MAX_VALUE);
+        Must.beFinite("tS", tS);
+        Must.beWithin("latDeg", latDeg, -90, 90);
+        Must.beWithin("lonDeg", lonDeg, -180, 180);
+        Must.beFinite("heightM", heightM);
         if (speedMps != null) {
-            within("speedMps", speedMps, 0, Double.MAX_VALUE);
+            Must.beWithin("speedMps", speedMps, 0, Double.MAX_VALUE);
         }
         if (trackDeg != null) {
-            within("trackDeg", trackDeg, 0, 360);
-        }
-    }
-
-    private static void within(String name, double value, double least, double greatest) {
-        if (!(value >= least && value <= greatest)) {
-            throw new IllegalArgumentException(
-                    name + " is " + value + "; it must be a number from " + least + " to " + greatest);
+            Must.beWithin("trackDeg", trackDeg, 0, 360);
         }
     }
 }

@@ -1,5 +1,7 @@
 package crowdline.telemetry;
 
+import crowdline.measure.Must;
+import crowdline.measure.Units;
 import crowdline.show.Venue;
 
 /**
@@ -12,7 +14,6 @@ import crowdline.show.Venue;
  * curve of the earth as heights above sea level do.
  */
 public final class LocalFrame {
-    private static final double FOOT_M = 0.3048;
     /** WGS 84: NIMA TR8350.2, table 3.1. */
     private static final double EQUATOR_M = 6_378_137.0;
 
@@ -38,9 +39,7 @@ public final class LocalFrame {
      *     ellipsoid where sea level lies 46.9 m above it; for pressure heights what the day's pressure makes
      */
     public LocalFrame(Venue venue, double heightShiftM) {
-        if (!Double.isFinite(heightShiftM)) {
-            throw new IllegalArgumentException("heightShiftM is " + heightShiftM + "; it must be a number");
-        }
+        Must.beFinite("heightShiftM", heightShiftM);
         double latRad = Math.toRadians(venue.latDeg());
         double lonRad = Math.toRadians(venue.lonDeg());
         axisRad = Math.toRadians(venue.axisBearingDeg());
@@ -51,7 +50,7 @@ public final class LocalFrame {
         sinAxis = Math.sin(axisRad);
         cosAxis = Math.cos(axisRad);
         datum = fromCentre(latRad, lonRad);
-        zeroM = venue.elevationFt() * FOOT_M - heightShiftM;
+        zeroM = Units.mFromFt(venue.elevationFt()) - heightShiftM;
     }
 
     /** The same place and instant in the display frame; without speed where the fix lacks speed or track. */

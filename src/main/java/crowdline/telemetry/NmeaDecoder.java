@@ -1,5 +1,6 @@
 package crowdline.telemetry;
 
+import crowdline.measure.Units;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.HexFormat;
@@ -12,7 +13,6 @@ import org.jspecify.annotations.Nullable;
  * counted as well. A sentence without checksum is refused: nothing else guards the radio link.
  */
 final class NmeaDecoder {
-    private static final double KNOT_MPS = 1852.0 / 3600;
 
     private NmeaDecoder() {}
 
@@ -118,11 +118,11 @@ final class NmeaDecoder {
         }
         Double speedKt = NmeaField.number("speed", f[5], 0, 3000);
         Double kmh = NmeaField.number("speed", f[7], 0, 6000);
-        Double speedMps = speedKt == null && kmh != null ? (Double) (kmh / 3.6) : mps(speedKt);
+        Double speedMps = speedKt == null && kmh != null ? (Double) Units.mpsFromKmh(kmh) : mps(speedKt);
         return new Sentence.Vtg(speedMps, NmeaField.number("track", f[1], 0, 360));
     }
 
     private static @Nullable Double mps(@Nullable Double knots) {
-        return knots == null ? null : (Double) (knots * KNOT_MPS);
+        return knots == null ? null : (Double) Units.mpsFromKt(knots);
     }
 }

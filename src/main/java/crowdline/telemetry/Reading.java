@@ -1,5 +1,6 @@
 package crowdline.telemetry;
 
+import crowdline.measure.Must;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,23 +23,17 @@ public record Reading(
         @Nullable Double awayMps) {
 
     public Reading {
-        finite("tS", tS);
-        finite("alongM", alongM);
-        finite("awayM", awayM);
-        finite("heightM", heightM);
+        Must.beFinite("tS", tS);
+        Must.beFinite("alongM", alongM);
+        Must.beFinite("awayM", awayM);
+        Must.beFinite("heightM", heightM);
         if ((alongMps == null) != (awayMps == null)) {
             throw new IllegalArgumentException(
                     "alongMps is " + alongMps + " and awayMps is " + awayMps + "; give both, or neither");
         }
         if (alongMps != null && awayMps != null) {
-            finite("alongMps", alongMps);
-            finite("awayMps", awayMps);
-        }
-    }
-
-    private static void finite(String name, double value) {
-        if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException(name + " is " + value + "; it must be a number");
+            Must.beFinite("alongMps", alongMps);
+            Must.beFinite("awayMps", awayMps);
         }
     }
 }

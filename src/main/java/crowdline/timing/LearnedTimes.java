@@ -1,5 +1,6 @@
 package crowdline.timing;
 
+import crowdline.measure.EightInTen;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,9 +12,6 @@ import java.util.List;
  * @param passes how many passes taught anything
  */
 public record LearnedTimes(ActTimes times, List<LearnedFigure> figures, int passes) {
-    /** How many standard deviations the upper end of the shown band lies above the middle: the normal quantile 0.9. */
-    private static final double SHOWN_HALF_WIDTH = 1.2815515655446004;
-
     public LearnedTimes {
         figures = List.copyOf(figures);
     }
@@ -49,7 +47,7 @@ public record LearnedTimes(ActTimes times, List<LearnedFigure> figures, int pass
     }
 
     private static LearnedFigure learn(FigureTime predicted, List<Pass> passes, double startS) {
-        double logSpread = Math.log(predicted.highS() / predicted.lowS()) / (2 * SHOWN_HALF_WIDTH);
+        double logSpread = Math.log(predicted.highS() / predicted.lowS()) / (2 * EightInTen.HALF_WIDTH);
         DurationBelief belief = DurationBelief.fromPrediction(predicted.durationS(), logSpread);
         List<TimedRun> runs = new ArrayList<>();
         double errorS = 0;

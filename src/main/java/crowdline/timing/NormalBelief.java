@@ -1,5 +1,6 @@
 package crowdline.timing;
 
+import crowdline.measure.Must;
 import org.apache.commons.statistics.distribution.TDistribution;
 
 /**
@@ -19,9 +20,7 @@ public record NormalBelief(double mean, double weight, double freedom, double su
     public static final NormalBelief NOTHING = new NormalBelief(0, 0, -1, 0);
 
     public NormalBelief {
-        if (!Double.isFinite(mean)) {
-            throw new IllegalArgumentException("the mean is " + mean + "; it must be a number");
-        }
+        Must.beFinite("the mean", mean);
         if (!(weight >= 0) || !(freedom >= -1) || !(sumOfSquares >= 0) || !Double.isFinite(sumOfSquares)) {
             throw new IllegalArgumentException("weight " + weight + ", freedom " + freedom + " and sum of squares "
                     + sumOfSquares + " must be at least 0, −1 and 0");
@@ -52,9 +51,7 @@ public record NormalBelief(double mean, double weight, double freedom, double su
      * @param share how much it counts, above 0 and at most 1
      */
     public NormalBelief update(double value, double share) {
-        if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException("the value is " + value + "; it must be a number");
-        }
+        Must.beFinite("the value", value);
         if (!(share > 0 && share <= 1)) {
             throw new IllegalArgumentException("the share is " + share + "; it must be above 0 and at most 1");
         }

@@ -3,6 +3,7 @@ package crowdline.flight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import crowdline.measure.Units;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 

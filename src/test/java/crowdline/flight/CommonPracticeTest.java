@@ -3,6 +3,7 @@ package crowdline.flight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import crowdline.measure.Units;
 import crowdline.show.Element;
 import crowdline.show.Element.FlickKind;
 import crowdline.show.Element.RollStyle;

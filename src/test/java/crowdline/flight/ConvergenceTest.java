@@ -2,6 +2,7 @@ package crowdline.flight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.measure.Units;
 import crowdline.show.Element.SpinKind;
 import org.assertj.core.data.Percentage;
 import org.hipparchus.ode.ODEState;

@@ -2,6 +2,7 @@ package crowdline.flight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.measure.Units;
 import crowdline.show.Airframe;
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;

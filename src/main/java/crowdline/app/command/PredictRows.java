@@ -5,7 +5,7 @@ import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.FlightFinding;
 import crowdline.flight.Spread;
-import crowdline.flight.Units;
+import crowdline.measure.Units;
 import crowdline.show.Act;
 import crowdline.show.DayAir;
 import crowdline.show.WindAt;

@@ -8,6 +8,7 @@ import crowdline.console.path.CraftPainter;
 import crowdline.console.path.PathStroke;
 import crowdline.console.path.SidePainter;
 import crowdline.console.theme.TextRole;
+import crowdline.measure.Units;
 import crowdline.sheet.PathFrame;
 import crowdline.sight.PathExtent;
 import crowdline.sight.PathView;
@@ -42,8 +43,6 @@ final class FigurePainter {
     private static final double NEXT_SHARE = 0.6;
     /** How much of it has its place in the picture; the rest only where there is room. */
     private static final double NEXT_IN_FULL = 0.15;
-
-    private static final double M_PER_FT = 0.3048;
 
     private FigurePainter() {}
 
@@ -186,7 +185,7 @@ final class FigurePainter {
     }
 
     private static void height(Pen pen, double heightM, PathFrame frame, Box box) {
-        long ft = Math.round(heightM / M_PER_FT / 10) * 10;
+        long ft = Math.round(Units.ftFromM(heightM) / 10) * 10;
         double sizePx = pen.designedPx(TextRole.LABEL);
         double y = frame.y(heightM);
         TextBlock words = pen.at(String.format(Locale.ROOT, "%,d ft", ft), false, sizePx, box, 1);

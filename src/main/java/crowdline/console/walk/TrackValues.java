@@ -1,7 +1,7 @@
 package crowdline.console.walk;
 
 import crowdline.console.walk.WalkView.Value;
-import crowdline.flight.Units;
+import crowdline.measure.Units;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;

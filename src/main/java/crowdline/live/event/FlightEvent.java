@@ -1,5 +1,6 @@
 package crowdline.live.event;
 
+import crowdline.measure.Must;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -32,7 +33,7 @@ public sealed interface FlightEvent extends LiveEvent {
             Must.beTime("atS", atS);
             Must.beSaid("act id", actId);
             Must.beSaid("variant name", variant);
-            Must.beFinite("slotStartS", slotStartS);
+            Must.beFiniteIfKnown("slotStartS", slotStartS);
             figureIds = List.copyOf(figureIds);
         }
 
@@ -46,7 +47,7 @@ public sealed interface FlightEvent extends LiveEvent {
     record SlotMoved(double atS, @Nullable Double slotStartS) implements FlightEvent {
         public SlotMoved {
             Must.beTime("atS", atS);
-            Must.beFinite("slotStartS", slotStartS);
+            Must.beFiniteIfKnown("slotStartS", slotStartS);
         }
     }
 

@@ -1,5 +1,7 @@
 package crowdline.live.event;
 
+import crowdline.measure.Must;
+
 /** The incident page. While it is open everything else stands still. */
 public sealed interface IncidentEvent extends LiveEvent {
 

@@ -1,5 +1,7 @@
 package crowdline.live.event;
 
+import crowdline.measure.Must;
+
 /** Something that happened in the running show. Whether it is possible is for {@link crowdline.live.state.Live} to say. */
 public sealed interface LiveEvent
         permits ShowEvent, FlightEvent, TalkEvent, IncidentEvent, LiveEvent.NoteMade, LiveEvent.Undone {

@@ -1,5 +1,6 @@
 package crowdline.live.event;
 
+import crowdline.measure.Must;
 import java.util.List;
 
 /** What happens to the day's running order. */

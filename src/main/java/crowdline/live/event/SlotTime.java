@@ -1,5 +1,6 @@
 package crowdline.live.event;
 
+import crowdline.measure.Must;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;

@@ -1,5 +1,7 @@
 package crowdline.live.event;
 
+import crowdline.measure.Must;
+
 /** What is said, and what is left out. */
 public sealed interface TalkEvent extends LiveEvent {
 

@@ -1,7 +1,7 @@
 package crowdline.live.state;
 
-import crowdline.live.event.Must;
 import crowdline.live.event.Source;
+import crowdline.measure.Must;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,7 +24,7 @@ public record Flown(
         Must.beSaid("figure id", figureId);
         Must.beTime("flown startedAtS", startedAtS);
         Must.beTime("flown heldS", heldS);
-        Must.beFinite("flown endedAtS", endedAtS);
+        Must.beFiniteIfKnown("flown endedAtS", endedAtS);
     }
 
     Flown ended(double atS, double wholeHeldS) {

@@ -1,6 +1,6 @@
 package crowdline.live.state;
 
-import crowdline.live.event.Must;
+import crowdline.measure.Must;
 
 /** Where the act is. Times are seconds on the session's scale; an index counts the variant's figures from 0. */
 public sealed interface Phase {

@@ -1,5 +1,7 @@
 package crowdline.speech.pace;
 
+import crowdline.measure.EightInTen;
+import crowdline.measure.Must;
 import crowdline.speech.say.SpokenText;
 import java.util.Locale;
 import java.util.Objects;
@@ -42,9 +44,6 @@ public record Pace(
      */
     public static final Pace DEFAULT = new Pace("default, 160 words a minute", 0.15, 0.0731, 0.25, 0.69, 0.15);
 
-    /** Standard normal quantile of 90 %, so that 80 % lie between its two signs. */
-    static final double NORMAL_90 = 1.2815515655446004;
-
     private static final double LONGEST_PAUSE_S = 5;
 
     public Pace {
@@ -52,11 +51,11 @@ public record Pace(
         if (name.isBlank()) {
             throw new IllegalArgumentException("a pace needs the name of its speaker, but the name is blank");
         }
-        requireWithin("fixedS", fixedS, LONGEST_PAUSE_S);
-        requireWithin("perLetterS", perLetterS, 1);
-        requireWithin("perCommaS", perCommaS, LONGEST_PAUSE_S);
-        requireWithin("perStopS", perStopS, LONGEST_PAUSE_S);
-        requireWithin("relativeError", relativeError, 1);
+        Must.beWithin("fixedS", fixedS, 0, LONGEST_PAUSE_S);
+        Must.beWithin("perLetterS", perLetterS, 0, 1);
+        Must.beWithin("perCommaS", perCommaS, 0, LONGEST_PAUSE_S);
+        Must.beWithin("perStopS", perStopS, 0, LONGEST_PAUSE_S);
+        Must.beWithin("relativeError", relativeError, 0, 1);
         if (perLetterS == 0) {
             throw new IllegalArgumentException("perLetterS is 0, but a letter must take some time; 0.07 is usual");
         }
@@ -70,7 +69,7 @@ public record Pace(
      */
     public SpokenTime time(SpokenText text) {
         double seconds = seconds(text);
-        double factor = Math.exp(NORMAL_90 * relativeError);
+        double factor = Math.exp(EightInTen.HALF_WIDTH * relativeError);
         return seconds == 0 ? SpokenTime.NONE : new SpokenTime(seconds, seconds / factor, seconds * factor);
     }
 
@@ -85,7 +84,7 @@ public record Pace(
 
     /** How far a remark may be from what is foretold, in a sentence for the speaker. */
     public String bandInWords() {
-        double factor = Math.exp(NORMAL_90 * relativeError);
+        double factor = Math.exp(EightInTen.HALF_WIDTH * relativeError);
         return String.format(
                 Locale.UK,
                 "8 of 10 remarks will take from %.0f %% less to %.0f %% more than predicted.",
@@ -99,12 +98,5 @@ public record Pace(
             return 0;
         }
         return fixedS + perLetterS * letters + perCommaS * text.commas() + perStopS * text.innerStops();
-    }
-
-    private static void requireWithin(String what, double value, double most) {
-        if (!(value >= 0 && value <= most)) {
-            throw new IllegalArgumentException(
-                    what + " is " + value + ", allowed is 0 to " + most + "; check the speaker's pace");
-        }
     }
 }

@@ -1,5 +1,6 @@
 package crowdline.speech.pace;
 
+import crowdline.measure.EightInTen;
 import crowdline.speech.say.SpokenText;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -102,7 +103,7 @@ public final class PaceFit {
         double spread = Math.max(spread(middle, timed, REALLY_FREE), ONE_PARAGRAPH);
         int n = timed.size();
         double quantile = TDistribution.of(n - REALLY_FREE).inverseCumulativeProbability(0.9);
-        double widening = quantile / Pace.NORMAL_90 * Math.sqrt(1 + (double) REALLY_FREE / n);
+        double widening = quantile / EightInTen.HALF_WIDTH * Math.sqrt(1 + (double) REALLY_FREE / n);
         return withError(middle, spread * widening);
     }
 

@@ -1,5 +1,7 @@
 package crowdline.telemetry.serial;
 
+import crowdline.measure.Must;
+
 /**
  * A signal and when it was heard.
  *
@@ -7,8 +9,6 @@ package crowdline.telemetry.serial;
  */
 public record HeardSignal(ButtonSignal signal, double atS) {
     public HeardSignal {
-        if (!Double.isFinite(atS)) {
-            throw new IllegalArgumentException("atS is " + atS + "; it must be a number");
-        }
+        Must.beFinite("atS", atS);
     }
 }

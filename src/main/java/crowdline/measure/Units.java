@@ -1,12 +1,14 @@
-package crowdline.flight;
+package crowdline.measure;
 
-/** Conversions at the door of the prediction; all exact by definition (knot, foot: international). */
+/** Conversions, at the door and on the screen; all exact by definition (knot, foot and mile: international). */
 public final class Units {
     /** Standard acceleration of free fall, m/s² (ISO 80000-3). */
     public static final double G_MPS2 = 9.80665;
 
     private static final double MPS_PER_KT = 1852.0 / 3600.0;
     private static final double M_PER_FT = 0.3048;
+    private static final double M_PER_MILE = 1609.344;
+    private static final double MPS_PER_KMH = 1 / 3.6;
 
     private Units() {}
 
@@ -18,11 +20,20 @@ public final class Units {
         return mps / MPS_PER_KT;
     }
 
+    public static double mpsFromKmh(double kmh) {
+        return kmh * MPS_PER_KMH;
+    }
+
     public static double mFromFt(double ft) {
         return ft * M_PER_FT;
     }
 
     public static double ftFromM(double m) {
         return m / M_PER_FT;
+    }
+
+    /** Statute miles, as people on the ground mean them. */
+    public static double milesFromM(double m) {
+        return m / M_PER_MILE;
     }
 }
