@@ -85,8 +85,7 @@ class ShippedFilesTest {
         saidOf.put(
                 "{\"crowdlinePace\": 1, \"fixedS\": -1, \"perLetterS\": 0.07, \"perCommaS\": 0.2, \"perStopS\": 0.4,"
                         + " \"relativeError\": 0.1}",
-                "the pace file " + file
-                        + " cannot be used: fixedS is -1.0, allowed is 0 to 5.0; check the speaker's pace");
+                "the pace file " + file + " cannot be used: fixedS is -1.0; it must be a number from 0.0 to 5.0");
         for (var said : saidOf.entrySet()) {
             Files.writeString(file, said.getKey());
             assertThatThrownBy(() -> PaceFile.read(file))
