@@ -4,8 +4,9 @@ import crowdline.console.foot.MessagesPanel;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandActions;
+import crowdline.console.keys.CommandTable;
 import crowdline.console.keys.KeyDispatcher;
-import crowdline.console.live.LiveView;
+import crowdline.console.live.OnAir;
 import crowdline.console.paint.Mark;
 import crowdline.console.pedals.PedalPresses;
 import crowdline.console.place.EmptyShow;
@@ -14,9 +15,12 @@ import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
+import crowdline.console.walk.Walk;
 import crowdline.console.window.Courier;
 import crowdline.console.window.FileDrop;
 import crowdline.console.window.FullScreen;
+import crowdline.console.window.NamedAction;
+import crowdline.console.window.OnScreen;
 import crowdline.console.words.PlaceFacts;
 import crowdline.console.words.WordsOpened;
 import crowdline.console.words.WordsPlace;
@@ -26,10 +30,7 @@ import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
 import crowdline.telemetry.serial.HeardSignal;
 import java.awt.Dimension;
-import java.awt.GraphicsEnvironment;
 import java.awt.KeyboardFocusManager;
-import java.awt.Rectangle;
-import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.WindowAdapter;
@@ -37,18 +38,19 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import javax.swing.AbstractAction;
+import java.util.function.BooleanSupplier;
 import javax.swing.Action;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import javax.swing.WindowConstants;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The window. Made and shown on the event thread; what it shows may be sent from any thread.
  *
- * <p>While Live or Walk through is shown it asks the host for the present moment 20 times a second. Rows whose part of the moment has
- * not changed are not painted again, so only what means something moves.
+ * <p>A place that moves with the clock is shown anew 20 times a second from what it was last told. Rows whose part of the
+ * moment has not changed are not painted again, so only what means something moves.
  */
 public final class ConsoleFrame extends JFrame {
     private static final String NAME = "Crowdline";
@@ -58,7 +60,7 @@ public final class ConsoleFrame extends JFrame {
     private final transient CommandActions actions = new CommandActions(this::carryOut);
     private final transient ConsoleMenus menus;
     private final ConsolePane pane;
-    private final transient PlaceCommands places;
+    private final transient CommandTable commands;
     private final transient WordsPlace words;
     private final transient KeyDispatcher dispatcher;
     private final transient Windows windows;
@@ -69,27 +71,34 @@ public final class ConsoleFrame extends JFrame {
     private final transient Courier<PrepareView> prepareCourier;
     private final transient Courier<EmptyShow.Shown> emptyCourier;
     private final transient Courier<GlossaryView> glossaryCourier;
-    private final transient Courier<Boolean> liveCourier = new Courier<>(now -> refresh());
+    private final transient Courier<Boolean> liveCourier = new Courier<>(now -> changed());
 
     public ConsoleFrame(Host host, Appearance appearance) {
         super(NAME);
         this.host = host;
-        Action demo = new OpenDemo();
-        menus = new ConsoleMenus(actions, demo, new ReadMessages(), host::recent, this::open);
+        Action demo = new NamedAction("Open the demo show", this::openDemo);
+        menus = new ConsoleMenus(
+                actions,
+                demo,
+                new NamedAction("Messages of this session", this::readMessages),
+                host::recent,
+                this::open);
         pane = new ConsolePane(appearance, actions, demo);
-        pane.passesBy(host.passes());
-        places = new PlaceCommands(host, pane);
-        words = new WordsPlace(pane.words(), host.words(), host::useAir, this);
-        pane.words().onChange(() -> {
+        serve();
+        words = pane.words();
+        words.onChange(() -> {
             if (words.isUnsaved()) {
                 pane.foot().forgetGoodNews();
             }
             pane.allow();
             setTitle(words.title().map(t -> t + " – ").orElse("") + NAME);
         });
-        prepareCourier = new Courier<>(pane::showPrepare);
+        prepareCourier = new Courier<>(view -> {
+            pane.showPrepare(view);
+            changed();
+        });
         emptyCourier = new Courier<>(pane::showEmpty);
-        glossaryCourier = new Courier<>(pane::showGlossary);
+        glossaryCourier = new Courier<>(pane.glossary()::show);
         setJMenuBar(menus.bar());
         setContentPane(pane);
         pane.foot().bar().addMouseListener(new MouseAdapter() {
@@ -101,10 +110,13 @@ public final class ConsoleFrame extends JFrame {
         pane.setTransferHandler(new FileDrop(this::open, host::say));
         Front front = new Front(this);
         incident = new IncidentCall(host, front, pane);
+        pane.live().insteadOf(incident::page);
         windows = new Windows(this, host, pane::appearance, pane::inIncident);
         dispatcher = new KeyDispatcher(actions, new FirstKeys(this, front, pane, this::resume));
         pedals = new PedalPresses(actions, dispatcher, pane::showLearned);
         pedals.use(host.pedals().learned());
+        commands = commands();
+        pane.allowing(commands::possible);
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         addWindowListener(new WindowAdapter() {
             @Override
@@ -114,7 +126,7 @@ public final class ConsoleFrame extends JFrame {
 
             @Override
             public void windowOpened(WindowEvent event) {
-                keepOnScreen();
+                OnScreen.keep(ConsoleFrame.this);
             }
 
             @Override
@@ -135,6 +147,53 @@ public final class ConsoleFrame extends JFrame {
         setLocationByPlatform(true);
     }
 
+    private void serve() {
+        pane.prepare().serve(host.passes());
+        pane.words().serve(host.words(), host::useAir);
+        pane.walk().serve(host::nowS, host::askForWalk);
+        pane.debrief().serve(host::debrief);
+        // The moment a drill is asked for is as good a seed as any.
+        pane.glossary().serve(() -> Math.round(host.nowS() * 1000));
+    }
+
+    private CommandTable commands() {
+        BooleanSupplier outside = () -> !pane.inIncident();
+        // What changes the look of the incident page, or closes the console, does not take it from the front.
+        BooleanSupplier always = () -> true;
+        CommandTable.Filling table = CommandTable.of(Command.Scope.WINDOW)
+                .on(Command.OPEN, outside, this::chooseShow)
+                .on(
+                        Command.METAR,
+                        () -> pane.place() == Place.PREPARE && pane.prepare().hasShow(),
+                        () -> windows.pasteMetar(this::keepAir))
+                .on(Command.RECEIVER, outside, () -> windows.chooseReceiver())
+                .on(Command.PEDALS, outside, () -> pedals.ask(this, pane.appearance(), host.pedals()))
+                .on(Command.PACE, outside, () -> windows.askPace())
+                .on(Command.NEXT_SPEAKER, outside, () -> host.pace().useNext())
+                .on(
+                        Command.THEME,
+                        always,
+                        () -> wear(pane.appearance()
+                                .with(Themes.after(pane.appearance().theme()))))
+                .on(
+                        Command.LARGER,
+                        always,
+                        () -> wear(
+                                pane.appearance().with(pane.appearance().zoom().larger())))
+                .on(
+                        Command.SMALLER,
+                        always,
+                        () -> wear(
+                                pane.appearance().with(pane.appearance().zoom().smaller())))
+                .on(Command.FULL_SCREEN, always, fullScreen::turn)
+                .on(Command.HELP, outside, () -> pane.showKeys(!pane.keysShown()))
+                .on(Command.QUIT, always, this::leave);
+        for (Place place : Place.values()) {
+            table.on(place.command(), outside, () -> go(place));
+        }
+        return table.filled();
+    }
+
     @Override
     public void addNotify() {
         super.addNotify();
@@ -147,21 +206,6 @@ public final class ConsoleFrame extends JFrame {
         KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(dispatcher);
         ticker.stop();
         super.removeNotify();
-    }
-
-    /** On a screen no larger than the window, its own border must not push the foot line off the edge. */
-    private void keepOnScreen() {
-        Rectangle room = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
-        Rectangle now = getBounds();
-        if (!room.contains(now)) {
-            int width = Math.min(now.width, room.width);
-            int height = Math.min(now.height, room.height);
-            setBounds(
-                    Math.max(room.x, Math.min(now.x, room.x + room.width - width)),
-                    Math.max(room.y, Math.min(now.y, room.y + room.height - height)),
-                    width,
-                    height);
-        }
     }
 
     /** Shows the show at a glance; from any thread. */
@@ -187,6 +231,24 @@ public final class ConsoleFrame extends JFrame {
     /** Says these in the foot line until told others; from any thread. */
     public void stand(List<Mark> marks) {
         SwingUtilities.invokeLater(() -> pane.foot().stand(host.nowS(), List.copyOf(marks)));
+    }
+
+    /** Another show runs now, or none; from any thread. */
+    public void onAir(@Nullable OnAir show) {
+        SwingUtilities.invokeLater(() -> {
+            pane.walk().walk(null);
+            pane.live().run(show);
+            incident.runs(show);
+            changed();
+        });
+    }
+
+    /** This is walked through from now on; from any thread. */
+    public void walk(@Nullable Walk walk) {
+        SwingUtilities.invokeLater(() -> {
+            pane.walk().walk(walk);
+            refresh();
+        });
     }
 
     /** Says that the running show has changed, so that the place in front shows it without waiting for its next frame. */
@@ -253,80 +315,35 @@ public final class ConsoleFrame extends JFrame {
 
     private void arrived(Place place) {
         menus.chosen(place);
-        if (place == Place.LIVE || place == Place.WALK) {
+        if (pane.arrived()) {
             ticker.start();
         } else {
             ticker.stop();
-        }
-        if (place == Place.WORDS) {
-            words.enter();
         }
         refresh();
     }
 
     private void refresh() {
-        if (pane.place() == Place.LIVE) {
-            LiveView now = host.live();
-            pane.showLive(now, incident.page(now));
-        } else {
-            places.refresh();
+        pane.refresh();
+    }
+
+    /** The show has changed; what is made of it takes its time and is asked for only where it is looked at. */
+    private void changed() {
+        if (pane.place() == Place.WALK) {
+            host.askForWalk();
         }
+        refresh();
     }
 
     private void carryOut(Command command) {
         pane.foot().acted();
-        switch (command) {
-            case INCIDENT, INCIDENT_IN_LIVE -> {
+        switch (command.scope()) {
+            case FIRST -> {
                 incident.open();
                 arrived(Place.LIVE);
             }
-            case OPEN -> chooseShow();
-            case METAR -> windows.pasteMetar(this::keepAir);
-            case RECEIVER -> windows.chooseReceiver();
-            case PEDALS -> pedals.ask(this, pane.appearance(), host.pedals());
-            case PACE -> windows.askPace();
-            case NEXT_SPEAKER -> host.pace().useNext();
-            case PREPARE -> go(Place.PREPARE);
-            case WORDS -> go(Place.WORDS);
-            case LIVE -> go(Place.LIVE);
-            case WALK -> go(Place.WALK);
-            case DEBRIEF -> go(Place.DEBRIEF);
-            case GLOSSARY -> go(Place.GLOSSARY);
-            case THEME ->
-                wear(new Appearance(
-                        Themes.after(pane.appearance().theme()),
-                        pane.appearance().zoom()));
-            case LARGER ->
-                wear(new Appearance(
-                        pane.appearance().theme(), pane.appearance().zoom().larger()));
-            case SMALLER ->
-                wear(new Appearance(
-                        pane.appearance().theme(), pane.appearance().zoom().smaller()));
-            case FULL_SCREEN -> fullScreen.turn();
-            case HELP -> pane.showKeys(!pane.keysShown());
-            case QUIT -> leave();
-            case SAVE,
-                    SAVE_AS,
-                    UNDO,
-                    REDO,
-                    ADD_REMARK,
-                    DELETE_REMARK,
-                    REMARK_UP,
-                    REMARK_DOWN,
-                    PLAIN_WORDS,
-                    FACT_REMARK,
-                    INTO_LIVE -> words.carryOut(command);
-            default -> {
-                switch (command.scope()) {
-                    case WALK -> places.walk(command);
-                    case DEBRIEF -> places.debrief(command);
-                    case GLOSSARY -> places.glossary(command);
-                    default -> {
-                        host.command(command);
-                        refresh();
-                    }
-                }
-            }
+            case WINDOW -> commands.carryOut(command);
+            default -> pane.carryOut(command);
         }
     }
 
@@ -348,6 +365,12 @@ public final class ConsoleFrame extends JFrame {
         }
     }
 
+    private void openDemo() {
+        if (host.mayOpenDemo()) {
+            words.leaving(host::openDemo);
+        }
+    }
+
     private void readMessages() {
         MessagesPanel.open(this, pane.appearance(), pane.foot().all(), host.nowS());
     }
@@ -366,31 +389,5 @@ public final class ConsoleFrame extends JFrame {
     /** Puts the air of the day into the show that is edited. */
     void keepAir(DayAir air) {
         words.keepAir(air);
-    }
-
-    /** Shows all messages of the session. */
-    private final class ReadMessages extends AbstractAction {
-        ReadMessages() {
-            super("Messages of this session");
-        }
-
-        @Override
-        public void actionPerformed(ActionEvent event) {
-            readMessages();
-        }
-    }
-
-    /** Opens the demo show. */
-    private final class OpenDemo extends AbstractAction {
-        OpenDemo() {
-            super("Open the demo show");
-        }
-
-        @Override
-        public void actionPerformed(ActionEvent event) {
-            if (host.mayOpenDemo()) {
-                words.leaving(host::openDemo);
-            }
-        }
     }
 }

@@ -1,38 +1,34 @@
 package crowdline.console;
 
-import crowdline.console.debrief.DebriefPanel;
-import crowdline.console.debrief.DebriefView;
+import crowdline.console.debrief.DebriefPlace;
 import crowdline.console.foot.FootLine;
-import crowdline.console.glossary.GlossaryPanel;
-import crowdline.console.glossary.GlossaryView;
+import crowdline.console.glossary.GlossaryPlace;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandActions;
 import crowdline.console.keys.KeysOverlay;
 import crowdline.console.live.LivePlace;
 import crowdline.console.live.LiveView;
-import crowdline.console.passes.PassesHost;
 import crowdline.console.pedals.PedalCommands;
 import crowdline.console.place.EmptyShow;
 import crowdline.console.place.LazyCard;
 import crowdline.console.place.Place;
-import crowdline.console.place.PlaceOrEmpty;
-import crowdline.console.prepare.PreparePanel;
+import crowdline.console.place.PlaceScreen;
+import crowdline.console.prepare.PreparePlace;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.walk.WalkPlace;
-import crowdline.console.walk.WalkView;
-import crowdline.console.words.WordsPanel;
+import crowdline.console.words.WordsPlace;
 import crowdline.storage.settings.LearnedButtons;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.Action;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
@@ -40,60 +36,51 @@ import org.jspecify.annotations.Nullable;
 
 /** Everything in the window but its frame: the places, the foot line, and the sheet of keys over them. */
 public final class ConsolePane extends JPanel {
-    private static final String NO_SHOW = "NO_SHOW";
     private static final String KEYS = "KEYS";
-    /** What changes the look of the incident page, or closes the console, does not take it from the front. */
-    private static final Set<Command> LEFT_IN_INCIDENT =
-            EnumSet.of(Command.FULL_SCREEN, Command.QUIT, Command.THEME, Command.LARGER, Command.SMALLER);
 
     private final CardLayout cards = new CardLayout();
     private final JPanel stage = new JPanel(cards);
-    private final LivePlace live;
-    private final LazyCard<PrepareView, PreparePanel> prepare;
-    private final WordsPanel words;
-    private final LazyCard<EmptyShow.Shown, EmptyShow> empty;
+    private final PreparePlace prepare;
+    private final WordsPlace words;
     private final WalkPlace walk;
-    private final PlaceOrEmpty<DebriefView, DebriefPanel> debrief;
-    private final LazyCard<GlossaryView, GlossaryPanel> glossary;
+    private final LivePlace live;
+    private final DebriefPlace debrief;
+    private final GlossaryPlace glossary;
+    private final transient Map<Place, PlaceScreen> screens = new EnumMap<>(Place.class);
     private final LazyCard<KeysOverlay.Sheet, KeysOverlay> keys;
     private final FootLine foot;
     private final transient CommandActions actions;
+    private transient Supplier<Set<Command>> ofTheWindow = () -> EnumSet.noneOf(Command.class);
     private Place place = Place.PREPARE;
-    private boolean prepared;
     private boolean keysShown;
-    private transient PassesHost passes = PassesHost.NONE;
-    private boolean drilling;
     private transient LearnedButtons learned = LearnedButtons.NONE;
     private transient Appearance appearance;
 
+    /** @param demo opens the demo show */
     public ConsolePane(Appearance appearance, CommandActions actions, Action demo) {
         super(new BorderLayout());
         this.appearance = appearance;
         this.actions = actions;
         Action open = actions.of(Command.OPEN);
-        live = new LivePlace(appearance, open, demo);
-        prepare = new LazyCard<>(
-                appearance, a -> new PreparePanel(a, () -> passes), PreparePanel::show, PreparePanel::wear);
-        words = new WordsPanel(appearance);
+        Runnable keysBack = this::requestFocusInWindow;
+        words = new WordsPlace(appearance);
+        prepare = new PreparePlace(appearance, open, demo, words::possibleForAir, words::carryOut);
+        walk = new WalkPlace(appearance, open, demo, keysBack);
+        live = new LivePlace(
+                appearance, open, demo, () -> actions.of(Command.INCIDENT).give());
+        debrief = new DebriefPlace(appearance, open, demo);
+        glossary = new GlossaryPlace(appearance, keysBack);
+        screens.putAll(Map.of(
+                Place.PREPARE, prepare,
+                Place.WORDS, words,
+                Place.WALK, walk,
+                Place.LIVE, live,
+                Place.DEBRIEF, debrief,
+                Place.GLOSSARY, glossary));
         words.onChange(this::allow);
-        empty = new LazyCard<>(appearance, a -> new EmptyShow(a, open, demo), EmptyShow::show, EmptyShow::wear);
-        walk = new WalkPlace(appearance, open, demo);
-        debrief = new PlaceOrEmpty<>(
-                "Debrief",
-                appearance,
-                new LazyCard<>(appearance, DebriefPanel::new, DebriefPanel::show, DebriefPanel::wear),
-                open,
-                demo);
-        glossary = new LazyCard<>(appearance, GlossaryPanel::new, GlossaryPanel::show, GlossaryPanel::wear);
         keys = new LazyCard<>(appearance, KeysOverlay::new, KeysOverlay::show, (k, a) -> k.wear(a, keysScale()));
         foot = new FootLine(appearance, actions.of(Command.INCIDENT), this::inLive, this::inIncident);
-        stage.add(prepare, Place.PREPARE.name());
-        stage.add(words, Place.WORDS.name());
-        stage.add(live, Place.LIVE.name());
-        stage.add(walk.component(), Place.WALK.name());
-        stage.add(debrief, Place.DEBRIEF.name());
-        stage.add(glossary, Place.GLOSSARY.name());
-        stage.add(empty, NO_SHOW);
+        screens.forEach((each, screen) -> stage.add(screen.component(), each.name()));
         stage.add(keys, KEYS);
         add(stage, BorderLayout.CENTER);
         add(foot.row(), BorderLayout.SOUTH);
@@ -102,6 +89,12 @@ public final class ConsolePane extends JPanel {
         colour(appearance);
     }
 
+    /** What can be given of the commands of the window, asked whenever something has changed. */
+    void allowing(Supplier<Set<Command>> possible) {
+        ofTheWindow = possible;
+    }
+
+    /** The place in front. */
     public Place place() {
         return place;
     }
@@ -110,52 +103,100 @@ public final class ConsolePane extends JPanel {
         return appearance;
     }
 
-    LivePlace live() {
-        return live;
+    /** The Prepare place. */
+    public PreparePlace prepare() {
+        return prepare;
     }
 
-    WalkPlace walk() {
+    /** The Words place. */
+    public WordsPlace words() {
+        return words;
+    }
+
+    /** The Walk through place. */
+    public WalkPlace walk() {
         return walk;
     }
 
-    PlaceOrEmpty<DebriefView, DebriefPanel> debrief() {
+    /** The Live place. */
+    public LivePlace live() {
+        return live;
+    }
+
+    /** The Debrief place. */
+    public DebriefPlace debrief() {
         return debrief;
     }
 
-    public WordsPanel words() {
-        return words;
+    /** The Glossary. */
+    public GlossaryPlace glossary() {
+        return glossary;
+    }
+
+    /** The foot line. */
+    public FootLine foot() {
+        return foot;
     }
 
     boolean keysShown() {
         return keysShown;
     }
 
+    private PlaceScreen screen() {
+        return screen(place);
+    }
+
+    private PlaceScreen screen(Place which) {
+        PlaceScreen screen = screens.get(which);
+        if (screen == null) {
+            throw new IllegalStateException("nothing is shown of " + which);
+        }
+        return screen;
+    }
+
+    /** Turns to a place. */
     public void go(Place next) {
         place = next;
         keysShown = false;
         turn();
     }
 
-    /** Begins the drill of the glossary with this seed, or ends it. */
-    public void drill(long seed) {
-        glossary.ifMade(g -> {
-            g.drill(seed);
-            drilling = g.drilling();
-        });
-        requestFocusInWindow();
-        allow();
+    /** The place in front has been gone to; whether it moves with the clock. */
+    boolean arrived() {
+        screen().arrive();
+        return screen().moves();
     }
 
-    public void ifGlossary(Consumer<GlossaryPanel> told) {
-        glossary.ifMade(told);
+    /** Carries out a command of a place, whichever is in front. */
+    void carryOut(Command command) {
+        screen(Place.of(command.scope())).carryOut(command);
+        shown();
     }
 
+    /** Shows the present moment of the place in front. */
+    void refresh() {
+        screen().refresh();
+        shown();
+    }
+
+    /** Shows what follows from what the place shows. */
+    private void shown() {
+        foot.warn(live.warnings());
+        if (inIncident() && keysShown) {
+            keysShown = false;
+            turn();
+        } else {
+            allow();
+        }
+    }
+
+    /** Shows the sheet of keys over the place in front, or hides it. */
     public void showKeys(boolean shown) {
-        boolean live = place.scope() == Command.Scope.LIVE;
+        boolean inLive = place.scope() == Command.Scope.LIVE;
         keys.show(KeysOverlay.sheet(
                 place.scope(),
-                live ? PedalCommands.keys(learned) : Map.of(),
-                live ? PedalCommands.inWords(learned) : ""));
+                inLive ? PedalCommands.keys(learned) : Map.of(),
+                inLive ? PedalCommands.inWords(learned) : ""));
         keysShown = shown;
         turn();
     }
@@ -167,23 +208,8 @@ public final class ConsolePane extends JPanel {
 
     /** Shows a moment of Live, with the incident page if it is open then. */
     public void showLive(@Nullable LiveView view) {
-        showLive(view, view == null ? null : view.incident());
-    }
-
-    /**
-     * Shows a moment of Live, or the incident page in its place.
-     *
-     * @param incident the incident page, which stands in place of the moment, or null
-     */
-    public void showLive(@Nullable LiveView view, @Nullable IncidentView incident) {
-        live.show(view, incident);
-        foot.warn(view == null ? List.of() : view.warnings());
-        if (incident != null && keysShown) {
-            keysShown = false;
-            turn();
-        } else {
-            allow();
-        }
+        live.show(view);
+        shown();
     }
 
     /** Turns to the incident page. */
@@ -192,48 +218,15 @@ public final class ConsolePane extends JPanel {
         go(Place.LIVE);
     }
 
-    public void showWalk(@Nullable WalkView view) {
-        if (walk.show(view)) {
-            allow();
-        }
-    }
-
-    public void showDebrief(@Nullable DebriefView view) {
-        if (debrief.show(view)) {
-            allow();
-        }
-    }
-
+    /** Shows the show at a glance. */
     public void showPrepare(PrepareView view) {
-        prepared = true;
         prepare.show(view);
         turn();
     }
 
-    /** Turns from the remarks in Prepare to the passes. */
-    public void showPasses() {
-        prepare.ifMade(PreparePanel::showPasses);
-    }
-
-    /** Who is asked when somebody decides about a pass. */
-    void passesBy(PassesHost host) {
-        passes = host;
-    }
-
     /** What is said wherever a show would be. */
     void showEmpty(EmptyShow.Shown shown) {
-        empty.show(shown);
-        live.showEmpty(shown);
-        walk.showEmpty(shown);
-        debrief.showEmpty(shown);
-    }
-
-    public void showGlossary(GlossaryView view) {
-        glossary.show(view);
-    }
-
-    public FootLine foot() {
-        return foot;
+        screens.values().forEach(screen -> screen.showEmpty(shown));
     }
 
     private boolean inLive() {
@@ -248,13 +241,7 @@ public final class ConsolePane extends JPanel {
     void wear(Appearance next) {
         appearance = next;
         colour(next);
-        live.wear(next);
-        prepare.wear(next);
-        words.wear(next);
-        empty.wear(next);
-        walk.wear(next);
-        debrief.wear(next);
-        glossary.wear(next);
+        screens.values().forEach(screen -> screen.wear(next));
         keys.wear(next);
         foot.dress(next);
         revalidate();
@@ -279,46 +266,25 @@ public final class ConsolePane extends JPanel {
 
     /** What had the focus may be hidden now, and a window in which nothing has the focus hears no keys. */
     void keepFocus() {
+        if (!keysShown && screen().takeFocus()) {
+            return;
+        }
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        if (place == Place.WORDS && !keysShown) {
-            words.takeFocus();
-        } else if (place == Place.WALK && !keysShown && walk.writing()) {
-            walk.takeFocus();
-        } else if (place == Place.LIVE || place == Place.WALK || keysShown || owner == null || !owner.isShowing()) {
+        if (screen().needsNoFocus() || keysShown || owner == null || !owner.isShowing()) {
             requestFocusInWindow();
         }
     }
 
     private void turn() {
-        String card = place == Place.PREPARE && !prepared ? NO_SHOW : place.name();
-        cards.show(stage, keysShown ? KEYS : card);
+        cards.show(stage, keysShown ? KEYS : place.name());
         SwingUtilities.invokeLater(this::keepFocus);
         allow();
     }
 
-    /** What can be given follows from the place and from whether the incident page is up. */
+    /** What can be given follows from the place in front and from the window. */
     void allow() {
-        Set<Command> possible = EnumSet.noneOf(Command.class);
-        boolean incident = inIncident();
-        if (place == Place.WORDS) {
-            possible.addAll(words.possible());
-        } else if (place == Place.PREPARE) {
-            possible.addAll(words.possibleForAir());
-        }
-        for (Command command : Command.values()) {
-            boolean here = switch (command.scope()) {
-                case FIRST, WORDS -> false;
-                case LIVE ->
-                    place == Place.LIVE && !incident && (live.hasShow() || command == Command.INCIDENT_IN_LIVE);
-                case WALK -> place == Place.WALK && walk.hasShow();
-                case DEBRIEF -> place == Place.DEBRIEF && debrief.hasShow();
-                case GLOSSARY -> place == Place.GLOSSARY && (drilling || command == Command.DRILL);
-                case WINDOW -> !incident || LEFT_IN_INCIDENT.contains(command);
-            };
-            if (here && (command != Command.METAR || (place == Place.PREPARE && prepared))) {
-                possible.add(command);
-            }
-        }
+        Set<Command> possible = EnumSet.copyOf(screen().possible());
+        possible.addAll(ofTheWindow.get());
         actions.allow(possible);
         foot.show();
     }

@@ -58,12 +58,7 @@ final class FirstKeys implements KeyDispatcher.Room {
             pane.showKeys(false);
             return true;
         }
-        if (pane.place() == Place.WALK && pane.walk().writing()) {
-            pane.walk().closeNote();
-            pane.requestFocusInWindow();
-            return true;
-        }
-        return false;
+        return pane.place() == Place.WALK && pane.walk().closeNote();
     }
 
     /** Nothing but the word leaves the page, and no menu opens over it by its letter; its look may change. */

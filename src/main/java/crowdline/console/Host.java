@@ -2,9 +2,7 @@ package crowdline.console;
 
 import crowdline.console.debrief.DebriefHost;
 import crowdline.console.incident.IncidentView;
-import crowdline.console.keys.Command;
 import crowdline.console.live.IncidentPresenter;
-import crowdline.console.live.LiveView;
 import crowdline.console.pace.IdlePaceHost;
 import crowdline.console.pace.PaceHost;
 import crowdline.console.paint.Mark;
@@ -12,7 +10,6 @@ import crowdline.console.passes.PassesHost;
 import crowdline.console.pedals.PedalHost;
 import crowdline.console.receiver.Receivers;
 import crowdline.console.theme.Appearance;
-import crowdline.console.walk.Walk;
 import crowdline.console.words.WordsHost;
 import crowdline.show.DayAir;
 import java.nio.file.Path;
@@ -26,11 +23,8 @@ import org.jspecify.annotations.Nullable;
  */
 public interface Host {
 
-    /** Carries out a command of the Live place; {@link Command.Scope#LIVE} only. */
-    void command(Command command);
-
     /**
-     * The incident page of the open show; without one, a page that says so.
+     * The incident page while no show runs.
      *
      * @param openS how long ago the page was called for, seconds
      */
@@ -38,16 +32,8 @@ public interface Host {
         return IncidentPresenter.withoutShow();
     }
 
-    /** The commentator has typed the word that leaves the incident page. */
-    void resume();
-
-    /** What Live shows at this moment, or null if no show is open; asked about 20 times a second while Live is shown. */
-    @Nullable
-    LiveView live();
-
-    /** The act being walked through, or null if no show is open. */
-    @Nullable
-    Walk walk();
+    /** Asks for the walk through the show as it is now; {@link ConsoleFrame#walk} answers, if it has changed. */
+    default void askForWalk() {}
 
     /** What was flown and said in the running show, or null if no show is open. */
     @Nullable

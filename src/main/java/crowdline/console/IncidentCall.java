@@ -2,7 +2,9 @@ package crowdline.console;
 
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
+import crowdline.console.live.Handles;
 import crowdline.console.live.LiveView;
+import crowdline.console.live.OnAir;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,7 +16,6 @@ final class IncidentCall {
     private final Front front;
     private final ConsolePane pane;
     private boolean called;
-    private boolean told;
     private double calledAtS;
 
     IncidentCall(Host host, Front front, ConsolePane pane) {
@@ -28,18 +29,34 @@ final class IncidentCall {
         front.clear();
         if (!called) {
             called = true;
-            told = false;
             calledAtS = host.nowS();
+            tell(pane.live().running());
         }
         if (!pane.inIncident()) {
-            pane.showIncident(host.incident(host.nowS() - calledAtS));
+            pane.showIncident(called());
         }
     }
 
     /** The word was typed. */
     void leave() {
         called = false;
-        host.resume();
+        OnAir show = pane.live().running();
+        if (show != null) {
+            show.resume();
+        }
+    }
+
+    /** Another show runs now, and has to know of the page if it was called. */
+    void runs(@Nullable OnAir show) {
+        if (called) {
+            tell(show);
+        }
+    }
+
+    private static void tell(@Nullable OnAir show) {
+        if (show != null && show.view().incident() == null) {
+            show.carryOut(Command.INCIDENT, Handles.NONE);
+        }
     }
 
     /**
@@ -50,13 +67,12 @@ final class IncidentCall {
     @Nullable
     IncidentView page(@Nullable LiveView live) {
         IncidentView shown = live == null ? null : live.incident();
-        if (shown != null || !called) {
-            return shown;
-        }
-        if (live != null && !told) {
-            told = true;
-            host.command(Command.INCIDENT);
-        }
-        return host.incident(host.nowS() - calledAtS);
+        return shown != null || !called ? shown : called();
+    }
+
+    private IncidentView called() {
+        OnAir show = pane.live().running();
+        double openS = host.nowS() - calledAtS;
+        return show == null ? host.incident(openS) : show.incident(openS);
     }
 }

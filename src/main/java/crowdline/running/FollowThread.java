@@ -14,6 +14,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -27,10 +28,13 @@ public final class FollowThread implements AutoCloseable {
     /** On the follow thread only. */
     private final AircraftFollowing following;
 
-    private volatile Tracking tracking = Tracking.NONE;
+    private final Consumer<Tracking> tell;
     private final ScheduledExecutorService thread = NamedThread.scheduled("follow");
 
-    public FollowThread(Desk desk, LocalFrame frame, Function<LiveState, Optional<FollowPlan>> plans) {
+    /** @param tell hears what the screen is to say of it, on the {@code follow} thread */
+    public FollowThread(
+            Desk desk, LocalFrame frame, Function<LiveState, Optional<FollowPlan>> plans, Consumer<Tracking> tell) {
+        this.tell = tell;
         this.desk = desk;
         this.frame = frame;
         following = new AircraftFollowing(plans);
@@ -57,11 +61,6 @@ public final class FollowThread implements AutoCloseable {
         }
     }
 
-    /** What the screen says of it. */
-    public Tracking tracking() {
-        return tracking;
-    }
-
     private Reading reading(Fix fix, double atS) {
         Reading r = frame.reading(fix);
         return new Reading(atS, r.alongM(), r.awayM(), r.heightM(), r.alongMps(), r.awayMps());
@@ -72,7 +71,7 @@ public final class FollowThread implements AutoCloseable {
             work.get().ifPresent(event -> {
                 var unused = desk.submit(event);
             });
-            tracking = following.tracking(atS);
+            tell.accept(following.tracking(atS));
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             // The root of the thread: whatever went wrong with one reading, the show goes on.
             LOG.log(System.Logger.Level.ERROR, "A reading could not be followed", e);

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import crowdline.console.keys.Command;
-import crowdline.console.live.LiveView;
 import crowdline.console.live.SampleLiveViews;
+import crowdline.console.live.SampleOnAir;
 import crowdline.console.pedals.PedalHost;
 import crowdline.console.place.Place;
 import crowdline.console.theme.Appearance;
@@ -51,6 +51,8 @@ class ConsoleFrameTest {
             LookAndFeel.wear(appearance);
             ConsoleFrame opened = new ConsoleFrame(host, appearance);
             opened.setVisible(true);
+            opened.onAir(host.onAir);
+            opened.walk(host.walk);
             opened.showPrepare(SampleScreens.prepare());
             opened.showGlossary(SampleScreens.glossary());
             opened.go(Place.LIVE);
@@ -95,10 +97,10 @@ class ConsoleFrameTest {
         SwingUtilities.invokeAndWait(() -> {
             long whenMs = 10_000;
             for (Component component : all(frame().getRootPane())) {
-                host.given.clear();
+                host.onAir.given.clear();
                 whenMs += 1000;
                 press(component, KeyEvent.VK_SPACE, ' ', whenMs);
-                assertThat(host.given).as("from %s", component.getClass()).containsExactly(Command.NEXT);
+                assertThat(host.onAir.given).as("from %s", component.getClass()).containsExactly(Command.NEXT);
             }
         });
     }
@@ -116,7 +118,7 @@ class ConsoleFrameTest {
                         .isEqualTo("Playing");
                 press(component, KeyEvent.VK_SPACE, ' ', whenMs + 500);
             }
-            assertThat(host.given).isEmpty();
+            assertThat(host.onAir.given).isEmpty();
         });
     }
 
@@ -138,21 +140,21 @@ class ConsoleFrameTest {
     @Test
     void theIncidentPageIsLeftOnlyByTypingTheWord() throws Exception {
         SwingUtilities.invokeAndWait(() -> {
-            host.view = SampleLiveViews.incident();
+            host.onAir.view = SampleLiveViews.incident();
             frame().go(Place.LIVE);
             press(frame(), KeyEvent.VK_SPACE, ' ', 1000);
             press(frame(), KeyEvent.VK_ESCAPE, '\u001b', 2000);
             press(frame(), KeyEvent.VK_F5, KeyEvent.CHAR_UNDEFINED, 3000);
             press(frame(), KeyEvent.VK_F2, KeyEvent.CHAR_UNDEFINED, 4000);
-            assertThat(host.given).isEmpty();
-            assertThat(host.resumed).isZero();
+            assertThat(host.onAir.given).isEmpty();
+            assertThat(host.onAir.resumed).isZero();
             long whenMs = 5000;
             for (int i = 0; i < "resume".length(); i++) {
                 char letter = "resume".charAt(i);
                 whenMs += 200;
                 press(frame(), KeyEvent.getExtendedKeyCodeForChar(letter), letter, whenMs);
             }
-            assertThat(host.resumed).isEqualTo(1);
+            assertThat(host.onAir.resumed).isEqualTo(1);
         });
     }
 
@@ -188,17 +190,17 @@ class ConsoleFrameTest {
         frame().pedal(new HeardSignal(pedal, 1));
         frame().pedal(new HeardSignal(pedal, 1.02)); // a contact that bounces
         SwingUtilities.invokeAndWait(() -> {
-            assertThat(host.given).containsExactly(Command.NEXT);
+            assertThat(host.onAir.given).containsExactly(Command.NEXT);
             frame().go(Place.PREPARE);
         });
         frame().pedal(new HeardSignal(pedal, 2));
         SwingUtilities.invokeAndWait(() -> {
-            assertThat(host.given).containsExactly(Command.NEXT);
-            host.view = SampleLiveViews.incident();
+            assertThat(host.onAir.given).containsExactly(Command.NEXT);
+            host.onAir.view = SampleLiveViews.incident();
             frame().go(Place.LIVE);
         });
         frame().pedal(new HeardSignal(pedal, 3));
-        SwingUtilities.invokeAndWait(() -> assertThat(host.given).containsExactly(Command.NEXT));
+        SwingUtilities.invokeAndWait(() -> assertThat(host.onAir.given).containsExactly(Command.NEXT));
     }
 
     @Test
@@ -217,16 +219,18 @@ class ConsoleFrameTest {
         frame().pedal(new HeardSignal(pedal, 11));
         SwingUtilities.invokeAndWait(() -> {
             assertThat(host.buttons.learned).isEqualTo(LearnedButtons.NONE.with(pedal, "next"));
-            assertThat(host.given).isEmpty();
+            assertThat(host.onAir.given).isEmpty();
         });
         frame().pedal(new HeardSignal(pedal, 12));
         SwingUtilities.invokeAndWait(() -> {
-            assertThat(host.given).as("only shown while the window is open").isEmpty();
+            assertThat(host.onAir.given)
+                    .as("only shown while the window is open")
+                    .isEmpty();
             dialog.dispose();
         });
         SwingUtilities.invokeAndWait(() -> {});
         frame().pedal(new HeardSignal(pedal, 13));
-        SwingUtilities.invokeAndWait(() -> assertThat(host.given).containsExactly(Command.NEXT));
+        SwingUtilities.invokeAndWait(() -> assertThat(host.onAir.given).containsExactly(Command.NEXT));
     }
 
     private void reopen() throws Exception {
@@ -273,30 +277,8 @@ class ConsoleFrameTest {
 
     private static final class FakeHost extends IdleHost {
         private final FakeButtons buttons = new FakeButtons();
-        private final List<Command> given = new ArrayList<>();
-        private LiveView view = SampleLiveViews.flying();
-        private int resumed;
+        private final SampleOnAir onAir = new SampleOnAir();
         private final Walk walk = new SmallTour().walk();
-
-        @Override
-        public void command(Command command) {
-            given.add(command);
-        }
-
-        @Override
-        public void resume() {
-            resumed++;
-        }
-
-        @Override
-        public LiveView live() {
-            return view;
-        }
-
-        @Override
-        public Walk walk() {
-            return walk;
-        }
 
         @Override
         public PedalHost pedals() {

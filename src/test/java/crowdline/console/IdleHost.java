@@ -1,11 +1,8 @@
 package crowdline.console;
 
 import crowdline.console.debrief.DebriefHost;
-import crowdline.console.keys.Command;
-import crowdline.console.live.LiveView;
 import crowdline.console.receiver.Receivers;
 import crowdline.console.theme.Appearance;
-import crowdline.console.walk.Walk;
 import crowdline.console.words.WordsHost;
 import crowdline.show.DayAir;
 import java.nio.file.Path;
@@ -15,22 +12,6 @@ import org.jspecify.annotations.Nullable;
 
 /** A program with no show open that does nothing it is asked for. */
 class IdleHost implements Host {
-    @Override
-    public void command(Command command) {}
-
-    @Override
-    public void resume() {}
-
-    @Override
-    public @Nullable LiveView live() {
-        return null;
-    }
-
-    @Override
-    public @Nullable Walk walk() {
-        return null;
-    }
-
     @Override
     public @Nullable DebriefHost debrief() {
         return null;

@@ -88,7 +88,7 @@ class IncidentEverywhereTest {
         states.put("no show", null);
         states.forEach((name, view) -> {
             for (Place place : Place.values()) {
-                window().host.view = view;
+                window().host.show(view);
                 go(place);
                 callAndLeave(name + ", " + place);
             }
@@ -235,7 +235,7 @@ class IncidentEverywhereTest {
             window().type("a");
             window().await("a cell is written in", table::isEditing);
             callAndLeave("a stranger's table, " + modality);
-            assertThat(window().host.given).doesNotContain(Command.BY_AIRCRAFT);
+            assertThat(window().host.onAir.given).doesNotContain(Command.BY_AIRCRAFT);
         }
     }
 
@@ -316,26 +316,26 @@ class IncidentEverywhereTest {
         for (int i = 0; i < 3; i++) {
             window().incident("again");
         }
-        assertThat(window().host.given).containsExactly(Command.INCIDENT);
+        assertThat(window().host.onAir.given).containsExactly(Command.INCIDENT);
         window().leave("again");
         window().incident("another");
-        assertThat(window().host.given).containsExactly(Command.INCIDENT, Command.INCIDENT);
+        assertThat(window().host.onAir.given).containsExactly(Command.INCIDENT, Command.INCIDENT);
     }
 
     @Test
     void aShowThatIsOpenedWhileThePageIsInFrontIsToldThen() {
-        window().host.view = null;
+        window().host.show(null);
         window().incident("no show");
-        assertThat(window().host.given).isEmpty();
-        window().host.view = SampleLiveViews.flying();
-        window().await("the show is told", () -> window().host.given.contains(Command.INCIDENT));
+        assertThat(window().host.onAir.given).isEmpty();
+        window().host.show(SampleLiveViews.flying());
+        window().await("the show is told", () -> window().host.onAir.given.contains(Command.INCIDENT));
         window().leave("no show at first");
     }
 
     /** Space goes through the words, and neither it nor anything but a wrong letter disturbs the word that leaves. */
     @Test
     void spaceGoesThroughTheWordsAndDoesNotDisturbTheWordThatLeaves() {
-        window().host.view = SampleLiveViews.incident();
+        window().host.show(SampleLiveViews.incident());
         go(Place.LIVE);
         window().incident("it is open");
         window().type("res");
@@ -343,7 +343,7 @@ class IncidentEverywhereTest {
             window().press(key);
         }
         window().type("ume");
-        window().await("the word is heard", () -> window().host.resumed == 1);
-        assertThat(window().host.given).isEmpty();
+        window().await("the word is heard", () -> window().host.onAir.resumed == 1);
+        assertThat(window().host.onAir.given).isEmpty();
     }
 }

@@ -3,10 +3,9 @@ package crowdline.console;
 import crowdline.console.debrief.DebriefHost;
 import crowdline.console.debrief.DebriefView;
 import crowdline.console.incident.IncidentView;
-import crowdline.console.keys.Command;
 import crowdline.console.live.IncidentPresenter;
 import crowdline.console.live.LiveView;
-import crowdline.console.live.SampleLiveViews;
+import crowdline.console.live.SampleOnAir;
 import crowdline.console.live.SmallShow;
 import crowdline.console.pace.PaceHost;
 import crowdline.console.pace.RemarksToTime;
@@ -37,53 +36,59 @@ import org.jspecify.annotations.Nullable;
 
 /** Everything a window can ask, answered at once with a made-up show; what was asked is kept. On the event thread. */
 final class StageHost implements Host, WordsHost, PedalHost, PaceHost, DebriefHost {
-    final List<Command> given = new ArrayList<>();
+    final SampleOnAir onAir = new SampleOnAir();
     final List<Show> edited = new ArrayList<>();
     final Walk walk = new SmallTour().walk();
-    /** What Live shows; null for no show. */
-    @Nullable
-    LiveView view = SampleLiveViews.flying();
-    /** The page of the show, which the running show has not opened itself yet. */
-    @Nullable
-    IncidentView page;
+    /** Whether a show is open. */
+    private boolean open = true;
 
     Runnable printing = () -> {};
-    /** Given once the window is there, to answer it. */
-    @Nullable
-    ConsoleFrame frame;
+    private @Nullable ConsoleFrame frame;
 
-    int resumed;
     int quit;
 
-    @Override
-    public void command(Command command) {
-        given.add(command);
+    /** Shows a moment of a show in Live from now on, or has no show open. */
+    void show(@Nullable LiveView next) {
+        RealWindow.onEventThread(() -> {
+            open = next != null;
+            if (next != null) {
+                onAir.view = next;
+            }
+            tell();
+            return open;
+        });
+    }
+
+    private void tell() {
+        ConsoleFrame window = frame;
+        if (window != null) {
+            window.onAir(open ? onAir : null);
+            window.walk(open ? walk : null);
+        }
+    }
+
+    /** Answers this window. */
+    void answer(ConsoleFrame window) {
+        frame = window;
+        tell();
     }
 
     @Override
-    public void resume() {
-        resumed++;
-    }
-
-    @Override
-    public @Nullable LiveView live() {
-        return view;
+    public void askForWalk() {
+        ConsoleFrame window = frame;
+        if (window != null) {
+            window.walk(open ? walk : null);
+        }
     }
 
     @Override
     public IncidentView incident(double openS) {
-        IncidentView own = page;
-        return view == null || own == null ? IncidentPresenter.withoutShow(LocalTime.NOON, openS) : own;
-    }
-
-    @Override
-    public @Nullable Walk walk() {
-        return view == null ? null : walk;
+        return IncidentPresenter.withoutShow(LocalTime.NOON, openS);
     }
 
     @Override
     public @Nullable DebriefHost debrief() {
-        return view == null ? null : this;
+        return open ? this : null;
     }
 
     @Override
@@ -131,7 +136,7 @@ final class StageHost implements Host, WordsHost, PedalHost, PaceHost, DebriefHo
 
     @Override
     public @Nullable DayAir air() {
-        return view == null ? null : DayAir.STANDARD;
+        return open ? DayAir.STANDARD : null;
     }
 
     @Override

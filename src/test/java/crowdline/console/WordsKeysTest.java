@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import crowdline.console.foot.FootBar;
-import crowdline.console.keys.Command;
+import crowdline.console.live.SampleOnAir;
 import crowdline.console.live.SmallShow;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
@@ -57,6 +57,7 @@ class WordsKeysTest {
             LookAndFeel.wear(appearance);
             ConsoleFrame opened = new ConsoleFrame(host, appearance);
             host.frame = opened;
+            opened.onAir(host.onAir);
             frame = opened;
             opened.setVisible(true);
             press(opened, KeyEvent.VK_F3, 0);
@@ -271,7 +272,7 @@ class WordsKeysTest {
             press(named(JTextComponent.class, "What to say"), KeyEvent.VK_SPACE, 0);
         });
         assertThat(host.kept).isZero();
-        assertThat(host.given).isEmpty();
+        assertThat(host.onAir.given).isEmpty();
     }
 
     @Test
@@ -288,18 +289,13 @@ class WordsKeysTest {
     }
 
     private static final class FakeHost extends IdleHost implements WordsHost {
-        private final List<Command> given = new ArrayList<>();
+        private final SampleOnAir onAir = new SampleOnAir();
         private final List<Show> saved = new ArrayList<>();
         private final List<Show> intoLive = new ArrayList<>();
         private Show newest = SmallShow.show();
         private final List<DayAir> flown = new ArrayList<>();
         private int kept;
         private @Nullable ConsoleFrame frame;
-
-        @Override
-        public void command(Command command) {
-            given.add(command);
-        }
 
         @Override
         public WordsHost words() {

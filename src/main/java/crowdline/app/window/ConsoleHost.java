@@ -5,8 +5,6 @@ import crowdline.console.Host;
 import crowdline.console.debrief.DebriefHost;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
-import crowdline.console.live.Handles;
-import crowdline.console.live.LiveView;
 import crowdline.console.pace.PaceHost;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
@@ -14,10 +12,10 @@ import crowdline.console.passes.PassesHost;
 import crowdline.console.receiver.Receivers;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Tone;
-import crowdline.console.walk.Walk;
 import crowdline.console.words.WordsHost;
 import crowdline.live.now.Ticker;
 import crowdline.running.AircraftSource;
+import crowdline.running.RunningShow;
 import crowdline.running.WorkerThreads;
 import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
@@ -30,11 +28,13 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
 
 /** Answers the window. What takes time runs on the {@code io} thread. */
 final class ConsoleHost implements Host {
     private static final double NANOS_PER_S = 1e9;
+    private static final int WATCH_MS = 250;
     /** Asked to close again within this time in mid-act, the window closes. Tuned: long enough to read why it did not. */
     private static final double CLOSE_AGAIN_S = 10;
 
@@ -50,9 +50,6 @@ final class ConsoleHost implements Host {
     private final WalkAndDebrief rehearsal;
     private final Ticker ticker;
     private final PaceKeeper pace;
-    /** On the event thread only: what the keys take hold of. */
-    private Handles handles = Handles.NONE;
-
     /** On the event thread only. */
     private boolean closed;
     /** On the event thread only: when closing was asked for in mid-act. */
@@ -60,7 +57,8 @@ final class ConsoleHost implements Host {
 
     private final PedalListener pedals;
     private final ReceiverFinder receivers;
-    private final Troubles troubles;
+    /** Looks how the devices stand. */
+    private final Timer watch;
 
     ConsoleHost(
             Path demoShow,
@@ -98,26 +96,14 @@ final class ConsoleHost implements Host {
                 learned -> settings.change(s -> s.withButtons(learned)),
                 aircraft::name,
                 io);
-        troubles = new Troubles(
+        Troubles troubles = new Troubles(
                 List.of(
                         new Troubles.Device(aircraft::trouble, aircraft::isOpen, "The receiver is giving positions"),
                         new Troubles.Device(pedals::trouble, pedals::isOpen, "The pedal is connected")),
                 opening::stand,
                 opening::say);
-    }
-
-    @Override
-    public void command(Command command) {
-        RunningShow show = opening.running();
-        if (show == null) {
-            return;
-        }
-        if (command == Command.BY_AIRCRAFT && !aircraft.isOpen()) {
-            show.refuse(
-                    command, "There is no receiver. Press Ctrl+R to choose one, and then A to follow the aircraft.");
-        } else {
-            show.command(command, handles);
-        }
+        watch = new Timer(WATCH_MS, e -> troubles.look());
+        watch.start();
     }
 
     @Override
@@ -126,28 +112,8 @@ final class ConsoleHost implements Host {
     }
 
     @Override
-    public void resume() {
-        RunningShow show = opening.running();
-        if (show != null) {
-            show.resume();
-        }
-    }
-
-    @Override
-    public @Nullable LiveView live() {
-        RunningShow show = opening.running();
-        if (show == null) {
-            return null;
-        }
-        troubles.look();
-        LiveView view = show.view();
-        handles = view.handles();
-        return view;
-    }
-
-    @Override
-    public @Nullable Walk walk() {
-        return rehearsal.walk();
+    public void askForWalk() {
+        rehearsal.askForWalk();
     }
 
     @Override
@@ -209,7 +175,7 @@ final class ConsoleHost implements Host {
         say(new Mark(Form.DIAMOND, Tone.CAUTION, why));
         RunningShow show = opening.running();
         if (show != null) {
-            show.refuse(command, why);
+            show.keys().refuse(command.key(), why);
         }
     }
 
@@ -275,6 +241,7 @@ final class ConsoleHost implements Host {
             return;
         }
         closed = true;
+        watch.stop();
         window.send(ConsoleFrame::dispose);
         aircraft.close();
         pedals.close();

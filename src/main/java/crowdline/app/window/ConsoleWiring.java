@@ -71,7 +71,7 @@ final class ConsoleWiring {
                 window::send,
                 io);
         opening = new ShowOpener(folders.journals(), catalogue, loader, window, aircraft, io, machine, passes);
-        WalkAndDebrief rehearsal = new WalkAndDebrief(opening, passes, folders.notes(), io, clock);
+        WalkAndDebrief rehearsal = new WalkAndDebrief(opening, window, passes, folders.notes(), io, clock);
         host = new ConsoleHost(
                 folders.demoShow(),
                 new KeptSettings(settingsFile, settings, io),

@@ -1,6 +1,7 @@
 package crowdline.app.window;
 
 import crowdline.live.state.LiveState;
+import crowdline.running.RunningShow;
 import java.util.Objects;
 import java.util.Optional;
 

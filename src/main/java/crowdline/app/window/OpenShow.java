@@ -1,5 +1,6 @@
 package crowdline.app.window;
 
+import crowdline.running.RunningShow;
 import crowdline.storage.journal.JournalShow;
 import java.io.IOException;
 import java.nio.file.Path;

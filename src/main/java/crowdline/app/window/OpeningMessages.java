@@ -5,6 +5,7 @@ import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;
 import crowdline.console.theme.Tone;
 import crowdline.live.state.LiveState;
+import crowdline.running.RunningShow;
 import crowdline.storage.file.ShowFileException;
 import java.io.IOException;
 import java.nio.file.Path;

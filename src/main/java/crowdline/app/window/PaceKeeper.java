@@ -9,6 +9,7 @@ import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
 import crowdline.loaded.ShowRemarks;
+import crowdline.running.RunningShow;
 import crowdline.show.Remark;
 import crowdline.show.Show;
 import crowdline.speech.pace.Pace;

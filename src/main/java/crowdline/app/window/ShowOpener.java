@@ -9,6 +9,7 @@ import crowdline.console.prepare.PrepareView;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
 import crowdline.running.AircraftSource;
+import crowdline.running.RunningShow;
 import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
 import crowdline.speech.pace.Pace;
@@ -286,18 +287,21 @@ final class ShowOpener {
                         .orElse("An act has just ended; open " + file.getFileName() + " again"));
             }
             open = null;
+            window.send(frame -> frame.onAir(null));
             window.send(ConsoleFrame::forgetWords);
         }
         known = null;
         JournalOpening opening = shelf.open(identity);
         RunningShow now = new RunningShow(loaded, opening, aircraft, machine.wall());
+        ShowOnAir onAir = new ShowOnAir(now, aircraft::isOpen);
         // Looked at once here, so that the event thread finds everything worked out.
-        now.view();
+        onAir.view();
         open = new OpenShow(file, identity, now);
         now.desk().onChange(snapshot -> {
             window.send(ConsoleFrame::liveChanged);
             foot.sayOf(snapshot);
         });
+        window.send(frame -> frame.onAir(onAir));
         passes.follow(file, loaded, now.desk());
         foot.sayOf(now.desk().snapshot());
         foot.sayFound(opening.notices());
@@ -307,12 +311,9 @@ final class ShowOpener {
         return opening.resumed();
     }
 
-    /** The incident page as it was called for so many seconds ago, of the running show if there is one. */
+    /** The incident page while no show runs, as it was called for so many seconds ago. */
     IncidentView incident(double openS) {
-        RunningShow show = running();
-        return show == null
-                ? IncidentPresenter.withoutShow(LocalTime.now(machine.wall().withZone(ZoneId.systemDefault())), openS)
-                : show.incident(openS);
+        return IncidentPresenter.withoutShow(LocalTime.now(machine.wall().withZone(ZoneId.systemDefault())), openS);
     }
 
     private void showPrepare(PrepareView view) {

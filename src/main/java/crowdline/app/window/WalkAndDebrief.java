@@ -8,6 +8,7 @@ import crowdline.console.walk.Passes;
 import crowdline.console.walk.Tour;
 import crowdline.console.walk.Walk;
 import crowdline.loaded.LoadedShow;
+import crowdline.running.RunningShow;
 import crowdline.storage.settings.FigureNotesFile;
 import crowdline.timing.Pass;
 import java.nio.file.Path;
@@ -22,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class WalkAndDebrief {
     private final ShowOpener opening;
+    private final PendingWindow window;
     private final Passes passes;
     private final Path notes;
     private final Executor io;
@@ -37,42 +39,44 @@ final class WalkAndDebrief {
      * @param passes the timed runs of the open show
      * @param notes the folder of the notes on figures
      */
-    WalkAndDebrief(ShowOpener opening, Passes passes, Path notes, Executor io, Clock clock) {
+    WalkAndDebrief(ShowOpener opening, PendingWindow window, Passes passes, Path notes, Executor io, Clock clock) {
         this.opening = opening;
+        this.window = window;
         this.passes = passes;
         this.notes = notes;
         this.io = io;
         this.clock = clock;
     }
 
-    /** The walk through the running show; null if there is none, or until its acts are predicted. */
-    @Nullable
-    Walk walk() {
+    /** Answers with the walk through the running show as it is now: none until its acts are predicted. */
+    void askForWalk() {
         RunningShow show = opening.running();
         Path open = opening.openFile();
         if (show == null || open == null) {
-            return null;
+            return;
         }
         turnTo(open);
         LoadedShow loaded = show.loaded();
         // A walked pass teaches nothing, so that timing one here changes nothing here.
         List<String> teaching =
                 loaded.passes().stream().filter(Pass::teaches).map(Pass::id).toList();
-        if (!loaded.equals(walked) || !teaching.equals(taught)) {
-            // Its words, its air or its passes have changed; until it is predicted anew the walk goes on as it was.
-            walked = loaded;
-            taught = teaching;
-            Walk before = walk;
-            Tour where = before == null ? null : before.tour();
-            io.execute(() -> {
-                Walk made = walk(open, loaded);
-                if (made != null && where != null) {
-                    made.beginWith(where);
-                }
-                walk = made;
-            });
+        Walk before = walk;
+        if (loaded.equals(walked) && teaching.equals(taught)) {
+            window.send(frame -> frame.walk(before));
+            return;
         }
-        return walk;
+        // Its words, its air or its passes have changed; until it is predicted anew the walk goes on as it was.
+        walked = loaded;
+        taught = teaching;
+        Tour where = before == null ? null : before.tour();
+        io.execute(() -> {
+            Walk made = walk(open, loaded);
+            if (made != null && where != null) {
+                made.beginWith(where);
+            }
+            walk = made;
+            window.send(frame -> frame.walk(made));
+        });
     }
 
     private void turnTo(Path open) {

@@ -10,6 +10,7 @@ import crowdline.console.words.WordsPlan;
 import crowdline.loaded.ActPlans;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowRemarks;
+import crowdline.running.RunningShow;
 import crowdline.show.Catalogue;
 import crowdline.show.LocatedFinding;
 import crowdline.show.Show;

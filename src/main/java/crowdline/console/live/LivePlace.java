@@ -3,17 +3,25 @@ package crowdline.console.live;
 import crowdline.console.incident.IncidentPanel;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.incident.ResumeWord;
+import crowdline.console.keys.Command;
+import crowdline.console.keys.CommandTable;
+import crowdline.console.paint.Mark;
 import crowdline.console.place.EmptyShow;
 import crowdline.console.place.LazyCard;
+import crowdline.console.place.PlaceScreen;
 import crowdline.console.theme.Appearance;
 import java.awt.CardLayout;
 import java.awt.event.KeyEvent;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
 import javax.swing.Action;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
 
 /** The Live place: the rows, or the incident page in their stead, or how to open a show. */
-public final class LivePlace extends JPanel {
+public final class LivePlace extends JPanel implements PlaceScreen {
     private static final String ROWS = "rows";
     private static final String INCIDENT = "incident";
     private static final String EMPTY = "empty";
@@ -23,11 +31,21 @@ public final class LivePlace extends JPanel {
     private final LazyCard<IncidentPanel.Shown, IncidentPanel> incident;
     private final LazyCard<EmptyShow.Shown, EmptyShow> empty;
     private final transient ResumeWord word = new ResumeWord();
+    private final transient CommandTable commands;
+    private transient @Nullable OnAir show;
+    private transient @Nullable LiveView shown;
+    private transient Function<@Nullable LiveView, @Nullable IncidentView> instead =
+            view -> view == null ? null : view.incident();
     private transient @Nullable IncidentView page;
     /** None before the first is turned to. */
     private String card = "";
 
-    public LivePlace(Appearance appearance, Action open, Action demo) {
+    /** @param call calls the incident page */
+    public LivePlace(Appearance appearance, Action open, Action demo, Runnable call) {
+        commands = CommandTable.of(Command.Scope.LIVE)
+                .on(Command.INCIDENT_IN_LIVE, () -> !inIncident(), call)
+                .rest(() -> !inIncident() && hasShow(), this::give)
+                .filled();
         setLayout(cards);
         rows = new LivePanel(appearance);
         incident = new LazyCard<>(
@@ -40,12 +58,81 @@ public final class LivePlace extends JPanel {
         getAccessibleContext().setAccessibleName("Live");
     }
 
+    /** From now on it shows this running show, or none. */
+    public void run(@Nullable OnAir next) {
+        show = next;
+        shown = null;
+    }
+
+    /** The running show, or null. */
+    public @Nullable OnAir running() {
+        return show;
+    }
+
+    /** Who knows the incident page that stands instead of a moment of Live. */
+    public void insteadOf(Function<@Nullable LiveView, @Nullable IncidentView> page) {
+        instead = page;
+    }
+
+    @Override
+    public JComponent component() {
+        return this;
+    }
+
+    @Override
+    public Set<Command> possible() {
+        return commands.possible();
+    }
+
+    @Override
+    public void carryOut(Command command) {
+        commands.carryOut(command);
+    }
+
+    private void give(Command command) {
+        OnAir now = show;
+        LiveView view = shown;
+        if (now != null && view != null) {
+            now.carryOut(command, view.handles());
+            refresh();
+        }
+    }
+
+    @Override
+    public boolean moves() {
+        return true;
+    }
+
+    @Override
+    public boolean needsNoFocus() {
+        return true;
+    }
+
+    @Override
+    public void refresh() {
+        OnAir now = show;
+        LiveView view = now == null ? null : now.view();
+        show(view, instead.apply(view));
+    }
+
+    /** What Live warns of at the moment. */
+    public List<Mark> warnings() {
+        LiveView view = shown;
+        return view == null ? List.of() : view.warnings();
+    }
+
+    /** Shows a moment of Live, with the incident page if it is open then. */
+    public void show(@Nullable LiveView view) {
+        show(view, view == null ? null : view.incident());
+    }
+
     /**
      * Shows a moment, or how to open a show if there is none.
      *
      * @param now the incident page, which stands in place of both, or null
      */
     public void show(@Nullable LiveView view, @Nullable IncidentView now) {
+        shown = view;
         if (now != null) {
             showIncident(now);
             return;
@@ -73,7 +160,7 @@ public final class LivePlace extends JPanel {
         }
     }
 
-    /** What is said where a show would be. */
+    @Override
     public void showEmpty(EmptyShow.Shown shown) {
         empty.show(shown);
     }
@@ -115,6 +202,7 @@ public final class LivePlace extends JPanel {
         return complete;
     }
 
+    @Override
     public void wear(Appearance appearance) {
         setBackground(appearance.palette().ground());
         rows.wear(appearance);

@@ -12,6 +12,7 @@ import crowdline.live.event.Source;
 import crowdline.live.event.TalkEvent;
 import crowdline.live.state.LiveState;
 import crowdline.loaded.ShowLookup;
+import crowdline.running.Told;
 import crowdline.show.Act;
 import java.util.Locale;
 import java.util.Optional;
@@ -24,8 +25,23 @@ public final class ToldPresenter {
 
     private ToldPresenter() {}
 
+    /** What the last key did, or why it did nothing; empty if the rows show it. */
+    public static Optional<Mark> of(Told told, ShowLookup words) {
+        if (told instanceof Told.Did did) {
+            return of(did.event(), did.before(), did.after(), words);
+        }
+        String why =
+                told instanceof Told.Refused refused ? refused.why() : nothingTakenBack((Told.NothingToTakeBack) told);
+        return Optional.of(new Mark(Form.DIAMOND, Tone.CAUTION, why));
+    }
+
+    /** What is said when the last key did nothing: whoever takes it back means that key. */
+    private static String nothingTakenBack(Told.NothingToTakeBack told) {
+        return "The last key (" + told.key() + ") did nothing, so nothing was taken back.";
+    }
+
     /** What a key did, from the state before it and the one after; empty if the rows show it. */
-    public static Optional<Mark> of(LiveEvent event, LiveState before, LiveState after, ShowLookup words) {
+    static Optional<Mark> of(LiveEvent event, LiveState before, LiveState after, ShowLookup words) {
         if (event instanceof LiveEvent.Undone) {
             return before.takeBack()
                     .map(back -> new Mark(
@@ -43,16 +59,6 @@ public final class ToldPresenter {
         return shown
                 ? Optional.empty()
                 : Optional.of(new Mark(Form.DISC, Tone.CALM, capital(what(event, before, after, words))));
-    }
-
-    /** Why a key did nothing. */
-    public static Mark refused(String reason) {
-        return new Mark(Form.DIAMOND, Tone.CAUTION, reason);
-    }
-
-    /** What Z says when the last key did nothing: whoever presses it means that key. */
-    public static Mark nothingToTakeBack(Command last) {
-        return refused("The last key (" + last.key() + ") did nothing, so nothing was taken back.");
     }
 
     /** The key that does this. */

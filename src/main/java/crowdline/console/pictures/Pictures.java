@@ -14,12 +14,12 @@ import crowdline.console.theme.Theme;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
 import crowdline.console.walk.WalkView;
+import crowdline.console.window.NamedAction;
 import crowdline.console.window.Snapshot;
 import crowdline.console.words.WordsModel;
 import crowdline.speech.say.SpokenText;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
-import java.awt.event.ActionEvent;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -33,7 +33,6 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
-import javax.swing.AbstractAction;
 import javax.swing.JPanel;
 
 /** Paints every screen into picture files without opening a window, to look at and to compare. */
@@ -136,17 +135,17 @@ public final class Pictures {
         screens.walks()
                 .forEach((name, view) -> all.put(name, pane -> {
                     pane.go(Place.WALK);
-                    pane.showWalk(view);
+                    pane.walk().show(view);
                 }));
         screens.debriefs()
                 .forEach((name, view) -> all.put(name, pane -> {
                     pane.go(Place.DEBRIEF);
-                    pane.showDebrief(view);
+                    pane.debrief().show(view);
                 }));
         all.put("prepare", pane -> pane.showPrepare(screens.prepare()));
         all.put("prepare-passes", pane -> {
             pane.showPrepare(screens.prepare());
-            pane.showPasses();
+            pane.prepare().showPasses();
         });
         all.put("words", pane -> {
             pane.go(Place.WORDS);
@@ -155,13 +154,13 @@ public final class Pictures {
         all.put("prepare-empty", pane -> pane.go(Place.PREPARE));
         all.put("glossary", pane -> {
             pane.go(Place.GLOSSARY);
-            pane.showGlossary(screens.glossary());
+            pane.glossary().show(screens.glossary());
         });
         all.put("glossary-drill", pane -> {
             pane.go(Place.GLOSSARY);
-            pane.showGlossary(screens.glossary());
-            pane.drill(3);
-            pane.ifGlossary(g -> g.answer(1));
+            pane.glossary().show(screens.glossary());
+            pane.glossary().drill(3);
+            pane.glossary().ifMade(g -> g.answer(1));
         });
         all.put("keys", pane -> pane.showKeys(true));
         all.put("keys-walk", pane -> {
@@ -181,9 +180,9 @@ public final class Pictures {
     /** What a window holds, with its menus, in a scene. */
     public static JPanel window(Appearance appearance, int widthPx, int heightPx, Consumer<ConsolePane> scene) {
         CommandActions actions = new CommandActions(command -> {});
-        Nothing demo = new Nothing("Open the demo show");
-        ConsoleMenus menus =
-                new ConsoleMenus(actions, demo, new Nothing("Messages of this session"), List::of, path -> {});
+        NamedAction demo = new NamedAction("Open the demo show", () -> {});
+        ConsoleMenus menus = new ConsoleMenus(
+                actions, demo, new NamedAction("Messages of this session", () -> {}), List::of, path -> {});
         ConsolePane pane = new ConsolePane(appearance, actions, demo);
         JPanel window = new JPanel(new BorderLayout());
         window.add(menus.bar(), BorderLayout.NORTH);
@@ -192,15 +191,5 @@ public final class Pictures {
         scene.accept(pane);
         menus.chosen(pane.place());
         return window;
-    }
-
-    /** Stands for a button in a picture, where nobody can press it. */
-    private static final class Nothing extends AbstractAction {
-        Nothing(String name) {
-            super(name);
-        }
-
-        @Override
-        public void actionPerformed(ActionEvent event) {}
     }
 }

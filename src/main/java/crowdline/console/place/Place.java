@@ -28,6 +28,22 @@ public enum Place {
         };
     }
 
+    /**
+     * The place whose commands are in a scope.
+     *
+     * @throws IllegalArgumentException for those of the whole window
+     */
+    public static Place of(Command.Scope scope) {
+        return switch (scope) {
+            case WORDS -> WORDS;
+            case WALK -> WALK;
+            case LIVE -> LIVE;
+            case DEBRIEF -> DEBRIEF;
+            case GLOSSARY -> GLOSSARY;
+            case FIRST, WINDOW -> throw new IllegalArgumentException(scope + " is no place");
+        };
+    }
+
     /** The command that goes there. */
     public Command command() {
         return command;

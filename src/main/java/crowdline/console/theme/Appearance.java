@@ -34,6 +34,16 @@ public record Appearance(Theme theme, Zoom zoom) {
         return px(designedPx) + "px";
     }
 
+    /** The same in another theme. */
+    public Appearance with(Theme next) {
+        return new Appearance(next, zoom);
+    }
+
+    /** The same at another zoom. */
+    public Appearance with(Zoom next) {
+        return new Appearance(theme, next);
+    }
+
     /** So many designed pixels at this zoom. */
     public int px(double designedPx) {
         return (int) Math.round(designedPx * zoom.factor());

@@ -1,83 +1,168 @@
 package crowdline.console.walk;
 
+import crowdline.console.keys.Command;
+import crowdline.console.keys.CommandTable;
 import crowdline.console.place.EmptyShow;
 import crowdline.console.place.LazyCard;
 import crowdline.console.place.PlaceOrEmpty;
+import crowdline.console.place.PlaceScreen;
 import crowdline.console.theme.Appearance;
-import java.util.function.Consumer;
-import java.util.function.DoubleConsumer;
+import java.util.Set;
+import java.util.function.DoubleSupplier;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 
 /** The Walk through place, with the note that is written there and what the mouse points at. */
-public final class WalkPlace {
+public final class WalkPlace implements PlaceScreen {
     private final PlaceOrEmpty<WalkView, WalkPanel> place;
-    private DoubleConsumer pointed = share -> {};
-    private Consumer<String> written = text -> {};
+    private final CommandTable commands = CommandTable.of(Command.Scope.WALK)
+            .on(Command.NOTE, this::hasShow, this::note)
+            .rest(this::hasShow, this::give)
+            .filled();
+    private final Runnable keysBack;
+    private DoubleSupplier nowS = () -> 0;
+    private Runnable asked = () -> {};
+    private @Nullable Walk walk;
     private boolean writing;
 
-    public WalkPlace(Appearance appearance, Action open, Action demo) {
+    /** @param keysBack gives the keys to the window again, when what had them is hidden */
+    public WalkPlace(Appearance appearance, Action open, Action demo, Runnable keysBack) {
+        this.keysBack = keysBack;
         LazyCard<WalkView, WalkPanel> panel = new LazyCard<>(appearance, this::made, WalkPanel::show, WalkPanel::wear);
         place = new PlaceOrEmpty<>("Walk through", appearance, panel, open, demo);
     }
 
+    /**
+     * Who serves it.
+     *
+     * @param clockS seconds on a clock that never goes back
+     * @param ask asks for the walk through the show as it is now, which {@link #walk(Walk)} answers
+     */
+    public void serve(DoubleSupplier clockS, Runnable ask) {
+        nowS = clockS;
+        asked = ask;
+    }
+
     private WalkPanel made(Appearance appearance) {
-        WalkPanel made = new WalkPanel(appearance, share -> pointed.accept(share), text -> {
-            writing = false;
-            written.accept(text);
-        });
+        WalkPanel made = new WalkPanel(appearance, this::pointed, this::written);
         made.wear(appearance);
         return made;
     }
 
+    /** From now on this is walked through, or nothing. */
+    public void walk(@Nullable Walk next) {
+        walk = next;
+    }
+
+    @Override
     public JComponent component() {
         return place;
     }
 
-    /** Who is told where the mouse points, and what was written. */
-    public void answer(DoubleConsumer newPointed, Consumer<String> newWritten) {
-        pointed = newPointed;
-        written = newWritten;
+    @Override
+    public Set<Command> possible() {
+        return commands.possible();
     }
 
-    /**
-     * Shows a moment, or how to open a show if there is none.
-     *
-     * @return true if there is a show now and was none before, or the other way round
-     */
-    public boolean show(@Nullable WalkView view) {
-        return place.show(view);
+    @Override
+    public void carryOut(Command command) {
+        commands.carryOut(command);
     }
 
-    /** What is said where a show would be. */
+    private void give(Command command) {
+        Walk now = walk;
+        if (now != null) {
+            now.command(command, nowS.getAsDouble());
+            refresh();
+        }
+    }
+
+    private void note() {
+        Walk now = walk;
+        if (now != null) {
+            // While somebody writes, nothing runs away under the note.
+            now.pause(nowS.getAsDouble());
+            writing = true;
+            place.ifShown(p -> p.openNote(now.view(nowS.getAsDouble()).noteFor(), now.note(nowS.getAsDouble())));
+            refresh();
+        }
+    }
+
+    private void pointed(double share) {
+        Walk now = walk;
+        if (now != null) {
+            now.goTo(share, nowS.getAsDouble());
+            refresh();
+        }
+    }
+
+    private void written(String text) {
+        writing = false;
+        Walk now = walk;
+        if (now != null) {
+            now.write(text, nowS.getAsDouble());
+            refresh();
+        }
+        keysBack.run();
+    }
+
+    @Override
+    public void arrive() {
+        asked.run();
+    }
+
+    @Override
+    public boolean moves() {
+        return true;
+    }
+
+    @Override
+    public boolean needsNoFocus() {
+        return true;
+    }
+
+    @Override
+    public void refresh() {
+        Walk now = walk;
+        show(now == null ? null : now.view(nowS.getAsDouble()));
+    }
+
+    /** Shows a moment, or how to open a show if there is none. */
+    public void show(@Nullable WalkView view) {
+        place.show(view);
+    }
+
+    @Override
     public void showEmpty(EmptyShow.Shown shown) {
         place.showEmpty(shown);
     }
 
-    public boolean hasShow() {
+    private boolean hasShow() {
         return place.hasShow();
     }
 
-    public void openNote(String figure, String text) {
-        writing = true;
-        place.ifShown(p -> p.openNote(figure, text));
-    }
-
     /** Goes on with a note that was left half written. */
-    public void takeFocus() {
-        place.ifShown(WalkPanel::takeFocus);
-    }
-
-    public boolean writing() {
+    @Override
+    public boolean takeFocus() {
+        if (writing) {
+            place.ifShown(WalkPanel::takeFocus);
+        }
         return writing;
     }
 
-    public void closeNote() {
+    /** Leaves the note that is being written; false if none is. */
+    public boolean closeNote() {
+        boolean open = writing;
         writing = false;
-        place.ifShown(WalkPanel::closeNote);
+        if (open) {
+            place.ifShown(WalkPanel::closeNote);
+            keysBack.run();
+        }
+        return open;
     }
 
+    @Override
     public void wear(Appearance appearance) {
         place.wear(appearance);
     }

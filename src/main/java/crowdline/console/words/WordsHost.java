@@ -5,6 +5,23 @@ import java.nio.file.Path;
 
 /** What the Words place asks of the rest of the program. Each returns at once and answers through the window. */
 public interface WordsHost {
+    /** Answers nothing. */
+    WordsHost NONE = new WordsHost() {
+        @Override
+        public void open() {}
+
+        @Override
+        public void edited(Show show) {}
+
+        @Override
+        public void save(Show show) {}
+
+        @Override
+        public void saveAs(Show show, Path file) {}
+
+        @Override
+        public void intoLive(Show show) {}
+    };
 
     /** Opens the words of the show that is open; answers with a {@link WordsOpened} or a message. */
     void open();

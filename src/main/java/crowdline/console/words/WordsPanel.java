@@ -65,30 +65,31 @@ public final class WordsPanel extends JPanel {
         return Optional.ofNullable(shown).map(WordsView::title);
     }
 
-    /** The commands of this place that can be given now. */
-    public Set<Command> possible() {
-        WordsView view = shown;
-        if (view == null) {
-            return EnumSet.noneOf(Command.class);
-        }
-        Set<Command> possible = EnumSet.of(Command.ADD_REMARK, Command.SAVE, Command.SAVE_AS, Command.INTO_LIVE);
-        if (view.page().isPresent()) {
-            possible.addAll(
-                    EnumSet.of(Command.DELETE_REMARK, Command.REMARK_UP, Command.REMARK_DOWN, Command.PLAIN_WORDS));
-        }
-        if (view.facts().takesChosen()) {
-            possible.add(Command.FACT_REMARK);
-        }
-        if (view.canUndo()) {
-            possible.add(Command.UNDO);
-        }
-        if (view.canRedo()) {
-            possible.add(Command.REDO);
-        }
-        return possible;
+    boolean hasWords() {
+        return shown != null;
     }
 
-    /** Those of them that make sense where the air of the day is given: they are about it, or about the whole file. */
+    boolean hasRemark() {
+        WordsView view = shown;
+        return view != null && view.page().isPresent();
+    }
+
+    boolean hasFact() {
+        WordsView view = shown;
+        return view != null && view.facts().takesChosen();
+    }
+
+    boolean canUndo() {
+        WordsView view = shown;
+        return view != null && view.canUndo();
+    }
+
+    boolean canRedo() {
+        WordsView view = shown;
+        return view != null && view.canRedo();
+    }
+
+    /** The commands of this place that make sense where the air of the day is given: they are about it, or about the whole file. */
     public Set<Command> possibleForAir() {
         WordsView view = shown;
         Set<Command> possible = EnumSet.noneOf(Command.class);
@@ -104,31 +105,18 @@ public final class WordsPanel extends JPanel {
         return possible;
     }
 
-    /** Carries out a command that only changes the words. */
-    public void carryOut(Command command) {
-        WordsModel open = model;
-        if (open == null) {
-            return;
-        }
-        switch (command) {
-            case ADD_REMARK -> open.add();
-            case DELETE_REMARK -> open.delete();
-            case REMARK_UP -> open.move(-1);
-            case REMARK_DOWN -> open.move(1);
-            case FACT_REMARK -> open.addFact();
-            case UNDO -> open.undo();
-            case REDO -> open.redo();
-            case PLAIN_WORDS ->
-                open.insertPlainWords(remark.caret()).ifPresent(caret -> {
-                    refresh();
-                    remark.caret(caret);
-                });
-            default -> {}
-        }
+    /** Puts plain words behind the trade word at the caret. */
+    void insertPlainWords(WordsModel open) {
+        open.insertPlainWords(remark.caret()).ifPresent(caret -> {
+            refresh();
+            remark.caret(caret);
+        });
         refresh();
-        if (command == Command.ADD_REMARK) {
-            remark.writeAnew();
-        }
+    }
+
+    /** Begins to write the remark that was added. */
+    void writeAnew() {
+        remark.writeAnew();
     }
 
     /** Shows what the model has now. */

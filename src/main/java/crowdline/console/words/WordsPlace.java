@@ -1,6 +1,9 @@
 package crowdline.console.words;
 
 import crowdline.console.keys.Command;
+import crowdline.console.keys.CommandTable;
+import crowdline.console.place.PlaceScreen;
+import crowdline.console.theme.Appearance;
 import crowdline.show.DayAir;
 import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
@@ -8,35 +11,122 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import javax.swing.JComponent;
 import javax.swing.JFileChooser;
-import javax.swing.JFrame;
 import javax.swing.JOptionPane;
 import org.jspecify.annotations.Nullable;
 
-/** Ties the Words place to the rest of the program, and asks before anything unsaved is left. Event thread only. */
-public final class WordsPlace {
+/** The Words place tied to the rest of the program; it asks before anything unsaved is left. On the event thread. */
+public final class WordsPlace implements PlaceScreen {
     private static final Object[] LEAVING = {"Save", "Leave without saving", "Cancel"};
 
     private final WordsPanel panel;
-    private final WordsHost host;
-    private final BiConsumer<DayAir, Boolean> air;
-    private final JFrame owner;
+    private final CommandTable commands;
+    private WordsHost host = WordsHost.NONE;
+    private BiConsumer<DayAir, Boolean> air = (next, saved) -> {};
     /** What was asked for while something was unsaved, to be done once it is saved. */
     private @Nullable Runnable afterSaving;
     /** Air to be put into the show once its words are open. */
     private @Nullable DayAir waiting;
 
-    /** @param air takes the air to predict by, and whether saving would write it */
-    public WordsPlace(WordsPanel panel, WordsHost host, BiConsumer<DayAir, Boolean> air, JFrame owner) {
-        this.panel = panel;
-        this.host = host;
-        this.air = air;
-        this.owner = owner;
+    public WordsPlace(Appearance appearance) {
+        panel = new WordsPanel(appearance);
+        CommandTable.Filling table = CommandTable.of(Command.Scope.WORDS)
+                .on(Command.SAVE, panel::hasWords, () -> ifOpen(model -> host.save(model.show())))
+                .on(
+                        Command.SAVE_AS,
+                        panel::hasWords,
+                        () -> ifOpen(model -> chooseFile().ifPresent(file -> host.saveAs(model.show(), file))))
+                .on(Command.INTO_LIVE, panel::hasWords, () -> ifOpen(model -> host.intoLive(model.show())))
+                .on(Command.UNDO, panel::canUndo, () -> change(WordsModel::undo))
+                .on(Command.REDO, panel::canRedo, () -> change(WordsModel::redo))
+                .on(Command.ADD_REMARK, panel::hasWords, () -> {
+                    change(WordsModel::add);
+                    panel.writeAnew();
+                })
+                .on(Command.DELETE_REMARK, panel::hasRemark, () -> change(WordsModel::delete))
+                .on(Command.REMARK_UP, panel::hasRemark, () -> change(model -> model.move(-1)))
+                .on(Command.REMARK_DOWN, panel::hasRemark, () -> change(model -> model.move(1)))
+                .on(Command.PLAIN_WORDS, panel::hasRemark, () -> ifOpen(panel::insertPlainWords))
+                .on(Command.FACT_REMARK, panel::hasFact, () -> change(WordsModel::addFact));
+        commands = table.filled();
     }
 
-    /** The place is gone to. */
-    public void enter() {
+    /**
+     * Who serves it.
+     *
+     * @param fly takes the air to predict by, and whether saving would write it
+     */
+    public void serve(WordsHost next, BiConsumer<DayAir, Boolean> fly) {
+        host = next;
+        air = fly;
+    }
+
+    /** Told whenever what can be done, or what is saved, may have changed. */
+    public void onChange(Runnable told) {
+        panel.onChange(told);
+    }
+
+    @Override
+    public JComponent component() {
+        return panel;
+    }
+
+    @Override
+    public Set<Command> possible() {
+        return commands.possible();
+    }
+
+    /** Those that make sense where the air of the day is given: they are about it, or about the whole file. */
+    public Set<Command> possibleForAir() {
+        return panel.possibleForAir();
+    }
+
+    @Override
+    public void carryOut(Command command) {
+        commands.carryOut(command);
+    }
+
+    @Override
+    public boolean takeFocus() {
+        panel.takeFocus();
+        return true;
+    }
+
+    @Override
+    public void wear(Appearance appearance) {
+        panel.wear(appearance);
+    }
+
+    /** Shows the words of a show; null for none. */
+    public void show(@Nullable WordsModel words) {
+        panel.show(words);
+    }
+
+    private void ifOpen(Consumer<WordsModel> done) {
+        WordsModel model = panel.model();
+        if (model != null) {
+            done.accept(model);
+        }
+    }
+
+    /** Changes the words, and flies the act anew if that changed the air. */
+    private void change(Consumer<WordsModel> step) {
+        ifOpen(model -> {
+            DayAir before = model.show().air();
+            step.accept(model);
+            panel.refresh();
+            if (!model.show().air().equals(before)) {
+                fly(model);
+            }
+        });
+    }
+
+    @Override
+    public void arrive() {
         if (panel.model() == null) {
             host.open();
         }
@@ -130,25 +220,6 @@ public final class WordsPlace {
         return panel.title();
     }
 
-    public void carryOut(Command command) {
-        WordsModel model = panel.model();
-        if (model == null) {
-            return;
-        }
-        switch (command) {
-            case SAVE -> host.save(model.show());
-            case SAVE_AS -> chooseFile().ifPresent(file -> host.saveAs(model.show(), file));
-            case INTO_LIVE -> host.intoLive(model.show());
-            default -> {
-                DayAir before = model.show().air();
-                panel.carryOut(command);
-                if (!model.show().air().equals(before)) {
-                    fly(model);
-                }
-            }
-        }
-    }
-
     /** Does something that leaves these words, once nothing unsaved is lost by it. */
     public void leaving(Runnable next) {
         WordsModel model = panel.model();
@@ -157,7 +228,7 @@ public final class WordsPlace {
             return;
         }
         int answer = JOptionPane.showOptionDialog(
-                owner,
+                panel,
                 "The show is not saved yet.",
                 "Crowdline",
                 JOptionPane.DEFAULT_OPTION,
@@ -176,13 +247,13 @@ public final class WordsPlace {
     private Optional<Path> chooseFile() {
         JFileChooser chooser = new JFileChooser();
         chooser.setDialogTitle("Save the show as");
-        if (chooser.showSaveDialog(owner) != JFileChooser.APPROVE_OPTION) {
+        if (chooser.showSaveDialog(panel) != JFileChooser.APPROVE_OPTION) {
             return Optional.empty();
         }
         Path file = chooser.getSelectedFile().toPath();
         boolean may = !Files.exists(file)
                 || JOptionPane.showConfirmDialog(
-                                owner,
+                                panel,
                                 "There is already a file with that name. Replace it? The old one is kept beside it as .previous.",
                                 "Crowdline",
                                 JOptionPane.YES_NO_OPTION)

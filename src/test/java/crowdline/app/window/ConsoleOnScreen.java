@@ -11,6 +11,7 @@ import crowdline.console.live.SayView;
 import crowdline.console.live.StripView;
 import crowdline.console.paint.Painted;
 import crowdline.loaded.LoadedShow;
+import crowdline.running.RunningShow;
 import crowdline.running.StoppableStream;
 import crowdline.storage.journal.JournalMachine;
 import java.awt.Component;

@@ -8,6 +8,7 @@ import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
 import crowdline.loaded.ShowRemarks;
 import crowdline.running.AircraftSource;
+import crowdline.running.RunningShow;
 import crowdline.show.Act;
 import crowdline.show.DayAir;
 import crowdline.show.Remark;

@@ -2,11 +2,13 @@ package crowdline.console.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
+import crowdline.console.theme.Tone;
 import crowdline.console.theme.Zoom;
 import java.awt.Component;
 import java.awt.Rectangle;
@@ -73,7 +75,9 @@ class LivePanelTest {
                     .findFirst()
                     .orElseThrow();
             assertThat(told.isVisible()).isFalse();
-            Mark longest = ToldPresenter.refused(
+            Mark longest = new Mark(
+                    Form.DIAMOND,
+                    Tone.CAUTION,
                     "The act has moved on by itself since your last key: press Backspace to go back a figure.");
             panel.show(SampleLiveViews.flying().withTold(longest));
             assertThat(told.isVisible()).isTrue();

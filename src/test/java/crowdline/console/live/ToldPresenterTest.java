@@ -12,6 +12,7 @@ import crowdline.live.event.TalkEvent;
 import crowdline.live.state.Live;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.Step;
+import crowdline.running.Told;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -88,7 +89,8 @@ class ToldPresenterTest {
 
     @Test
     void aKeyThatDidNothingIsNamed() {
-        assertThat(ToldPresenter.nothingToTakeBack(Command.HOLD).word())
-                .isEqualTo("The last key (H) did nothing, so nothing was taken back.");
+        assertThat(ToldPresenter.of(new Told.NothingToTakeBack(Command.HOLD.key()), SmallShow.words()))
+                .map(Mark::word)
+                .hasValue("The last key (H) did nothing, so nothing was taken back.");
     }
 }

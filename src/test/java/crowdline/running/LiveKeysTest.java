@@ -1,9 +1,10 @@
-package crowdline.app.window;
+package crowdline.running;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.keys.Command;
 import crowdline.console.live.SmallShow;
+import crowdline.console.live.ToldPresenter;
 import crowdline.console.paint.Mark;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
@@ -34,7 +35,8 @@ import org.junit.jupiter.api.Test;
 /** Keys on a desk that answers when the test says so. */
 class LiveKeysTest {
     private final SlowDesk desk = new SlowDesk();
-    private final LiveKeys keys = new LiveKeys(desk, LiveKeysTest::words);
+    private Scene scene = Scene.of(words(), desk.snapshot(), (act, variant, figures) -> figure -> 10);
+    private final LiveKeys keys = new LiveKeys(desk, told -> scene = scene.with(told, desk.nowS()));
 
     private static ShowLookup words() {
         return new ShowLookup(
@@ -53,13 +55,15 @@ class LiveKeysTest {
     }
 
     private String told() {
-        Mark mark = keys.told();
-        return mark == null ? "" : mark.word();
+        return scene.told(desk.nowS())
+                .flatMap(told -> ToldPresenter.of(told, words()))
+                .map(Mark::word)
+                .orElse("");
     }
 
     @Test
     void takesBackTheLastKeyAndNamesIt() {
-        keys.give(Command.NEXT, FlightEvent.Stepped::new);
+        keys.give(Command.NEXT.key(), FlightEvent.Stepped::new);
         desk.answer();
         keys.takeBack();
         desk.answer();
@@ -69,8 +73,8 @@ class LiveKeysTest {
 
     @Test
     void takesBackNothingAfterAKeyThatDidNothingAndSaysSoOnce() {
-        keys.give(Command.NEXT, FlightEvent.Stepped::new);
-        keys.give(Command.UNDROP, FlightEvent.DropUndone::new);
+        keys.give(Command.NEXT.key(), FlightEvent.Stepped::new);
+        keys.give(Command.UNDROP.key(), FlightEvent.DropUndone::new);
         desk.answer();
         assertThat(told()).isEqualTo("No figure ahead is dropped.");
         keys.takeBack();
@@ -85,8 +89,8 @@ class LiveKeysTest {
 
     @Test
     void waitsToHearWhatTheLastKeyDid() {
-        keys.give(Command.NEXT, FlightEvent.Stepped::new);
-        keys.give(Command.UNDROP, FlightEvent.DropUndone::new);
+        keys.give(Command.NEXT.key(), FlightEvent.Stepped::new);
+        keys.give(Command.UNDROP.key(), FlightEvent.DropUndone::new);
         keys.takeBack();
         desk.answer();
         assertThat(desk.state.figureId()).isEqualTo("f2");
@@ -95,9 +99,9 @@ class LiveKeysTest {
 
     @Test
     void aKeyRefusedBeforeItReachedTheDeskIsNotPassedOverEither() {
-        keys.give(Command.NEXT, FlightEvent.Stepped::new);
+        keys.give(Command.NEXT.key(), FlightEvent.Stepped::new);
         desk.answer();
-        keys.refuse(Command.FILLER, "No filler is left.");
+        keys.refuse(Command.FILLER.key(), "No filler is left.");
         assertThat(told()).isEqualTo("No filler is left.");
         keys.takeBack();
         desk.answer();
@@ -107,15 +111,15 @@ class LiveKeysTest {
 
     @Test
     void isToldForSomeSecondsOrUntilTheNextKeyOnly() {
-        keys.give(Command.DROP, FlightEvent.NextDropped::new);
+        keys.give(Command.DROP.key(), FlightEvent.NextDropped::new);
         desk.answer();
         assertThat(told()).isEqualTo("Dropped \"Stall turn\"");
         desk.nowS += 4.9;
         assertThat(told()).isNotEmpty();
         desk.nowS += 0.2;
         assertThat(told()).isEmpty();
-        keys.give(Command.DROP, FlightEvent.NextDropped::new);
-        keys.give(Command.NEXT, FlightEvent.Stepped::new);
+        keys.give(Command.DROP.key(), FlightEvent.NextDropped::new);
+        keys.give(Command.NEXT.key(), FlightEvent.Stepped::new);
         desk.answer();
         assertThat(told()).isEmpty();
     }

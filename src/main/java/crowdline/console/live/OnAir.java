@@ -1,0 +1,27 @@
+package crowdline.console.live;
+
+import crowdline.console.incident.IncidentView;
+import crowdline.console.keys.Command;
+
+/** The running show as the Live place knows it. On the event thread; nothing here waits. */
+public interface OnAir {
+    /** What Live shows at this moment. It follows from what was last told and from the clocks; asking changes nothing. */
+    LiveView view();
+
+    /**
+     * Its incident page, which it has not opened itself yet.
+     *
+     * @param openS how long ago the page was called for, seconds
+     */
+    IncidentView incident(double openS);
+
+    /**
+     * Carries out a command of Live.
+     *
+     * @param handles what the keys took hold of in the view in which it was given
+     */
+    void carryOut(Command command, Handles handles);
+
+    /** The commentator has typed the word that leaves the incident page. */
+    void resume();
+}

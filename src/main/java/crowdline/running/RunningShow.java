@@ -1,0 +1,230 @@
+package crowdline.running;
+
+import crowdline.follow.FollowPlan;
+import crowdline.live.event.ShowEvent;
+import crowdline.live.now.LiveNow;
+import crowdline.live.now.PlanAhead;
+import crowdline.live.now.PlanAnchor;
+import crowdline.live.now.TakenAsSaid;
+import crowdline.live.state.ActDurations;
+import crowdline.live.state.LiveState;
+import crowdline.live.state.TalkEnd;
+import crowdline.loaded.LoadedShow;
+import crowdline.loaded.Prediction;
+import crowdline.patter.Plan;
+import crowdline.patter.Planner;
+import crowdline.show.Act;
+import crowdline.show.Show;
+import crowdline.storage.journal.JournalOpening;
+import crowdline.telemetry.LocalFrame;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.LocalDateTime;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
+
+/**
+ * One show being run: the desk, what is planned to be said, and what the aircraft does. The plan is made anew on a thread of
+ * its own at every event and every second, and handed over whole. What a screen needs of all this is one {@link Scene}.
+ */
+public final class RunningShow implements AutoCloseable {
+    private static final System.Logger LOG = System.getLogger(RunningShow.class.getName());
+    private static final long REPLAN_MS = 1000;
+    /** What was told is not told again while it is on its way, seconds. */
+    private static final double ON_ITS_WAY_S = 2;
+
+    private volatile LoadedShow loaded;
+    private final LiveDesk desk;
+    private final LiveKeys keys;
+    private volatile PlanAhead ahead;
+    private final AircraftSource source;
+    private final FollowThread aircraft;
+    private final Planner planner = new Planner();
+    private final InstantSource clock;
+    private final AtomicBoolean asked = new AtomicBoolean();
+    /** On the plan thread only: what keeps a plan from being made does so every second, and is logged once. */
+    private boolean unplanned;
+
+    private final ScheduledExecutorService planning = NamedThread.scheduled("plan");
+    /** On the plan thread only. */
+    private final TakenAsSaid aired = new TakenAsSaid();
+    /** On the plan thread only: when it was last told that something left the screen. */
+    private double leftS = Double.NEGATIVE_INFINITY;
+
+    private final AtomicReference<Scene> scene;
+
+    /**
+     * @param source where the aircraft's positions come from
+     * @param clock the clock on the wall
+     */
+    public RunningShow(LoadedShow loaded, JournalOpening opening, AircraftSource source, InstantSource clock) {
+        this.source = source;
+        this.loaded = loaded;
+        this.clock = clock;
+        ahead = loaded.planAhead();
+        desk = new LiveDesk(opening, loaded.durations());
+        scene = new AtomicReference<>(Scene.of(loaded.words(), desk.snapshot(), guarded(loaded)));
+        desk.onChange(snapshot -> {
+            scene.updateAndGet(s -> s.with(snapshot));
+            replanSoon();
+        });
+        // What was published before anybody listened.
+        scene.updateAndGet(s -> s.with(desk.snapshot()));
+        keys = new LiveKeys(desk, told -> scene.updateAndGet(s -> s.with(told, desk.nowS())));
+        aircraft = new FollowThread(
+                desk,
+                new LocalFrame(loaded.show().venue()),
+                this::followPlan,
+                tracking -> scene.updateAndGet(s -> s.with(tracking)));
+        source.to(aircraft::fix);
+        if (!opening.resumed()) {
+            Show show = loaded.show();
+            desk.post(atS -> new ShowEvent.ShowOpened(
+                    atS, show.title(), show.acts().stream().map(Act::id).toList()));
+            show.acts().stream().findFirst().ifPresent(act -> desk.post(ChosenAct.of(show, act)));
+        }
+        var unused = planning.scheduleWithFixedDelay(this::replan, 0, REPLAN_MS, TimeUnit.MILLISECONDS);
+    }
+
+    public LoadedShow loaded() {
+        return loaded;
+    }
+
+    /** Goes by other words or flights from now on; the act, its position and the journal go on as they are. */
+    public void take(LoadedShow other) {
+        loaded = other;
+        ahead = other.planAhead();
+        scene.updateAndGet(s -> s.with(other.words(), guarded(other)));
+        desk.useDurations(other.durations());
+        replanSoon();
+    }
+
+    public LiveDesk desk() {
+        return desk;
+    }
+
+    private Optional<FollowPlan> followPlan(LiveState state) {
+        return loaded.prediction(state.actId(), state.variant())
+                .filter(p -> p.flight().samples().size() > 1)
+                .map(p -> FollowPlan.of(p.flight(), p.times()));
+    }
+
+    private void replanSoon() {
+        if (!asked.getAndSet(true)) {
+            planning.execute(this::replan);
+        }
+    }
+
+    private void replan() {
+        asked.set(false);
+        try {
+            LiveState state = desk.snapshot().state();
+            LiveNow now = now();
+            endTalk(state, now.nowS());
+            Plan before = scene.get().plan();
+            Prediction prediction =
+                    loaded.prediction(state.actId(), state.variant()).orElse(null);
+            if (prediction != null) {
+                aired.follow(state, before, now.nowS());
+                Plan next = planner.plan(
+                        aired.request(ahead.request(state, now, prediction.times(), Optional.of(before), aired.ids())));
+                scene.updateAndGet(s -> s.with(next));
+            } else if (before.equals(Plan.NOT_YET)) {
+                scene.updateAndGet(s -> s.with(Plan.EMPTY));
+            }
+            unplanned = false;
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            // The root of the thread: without a new plan the old one stays, and the show goes on.
+            if (!unplanned) {
+                unplanned = true;
+                LOG.log(System.Logger.Level.ERROR, "What to say could not be planned", e);
+            }
+        }
+    }
+
+    /** Looks at the clock now, and waits until the desk and the aircraft have been seen to; where no clock wakes them. */
+    public void settle() throws ExecutionException, InterruptedException {
+        desk.wake().get();
+        aircraft.wake();
+        desk.wake().get();
+    }
+
+    /** The same, and waits for a plan made anew. */
+    public void wake() throws ExecutionException, InterruptedException {
+        settle();
+        planning.submit(this::replan).get();
+    }
+
+    /** Writes down that what was taken has left the screen by itself. */
+    private void endTalk(LiveState state, double nowS) {
+        if (nowS - leftS >= ON_ITS_WAY_S) {
+            TalkEnd.due(state, scene.get().plan(), scene.get().lookup()::time, nowS)
+                    .ifPresent(left -> {
+                        leftS = nowS;
+                        var unused = desk.submit(left);
+                    });
+        }
+    }
+
+    /** What can be read off it now. */
+    public LiveNow now() {
+        return desk.now(PlanAnchor.ACT_START, clock.instant());
+    }
+
+    /** Everything a screen needs of it, as it is now; from any thread, at once. */
+    public Scene scene() {
+        return scene.get();
+    }
+
+    /** The clock on the wall, at the venue. */
+    public LocalDateTime atVenue(Instant wall) {
+        return LocalDateTime.ofInstant(wall, loaded.show().venue().timeZone());
+    }
+
+    /** The clock on the wall. */
+    public Instant wall() {
+        return clock.instant();
+    }
+
+    /** What its keys do. */
+    public LiveKeys keys() {
+        return keys;
+    }
+
+    private static ActDurations guarded(LoadedShow loaded) {
+        return new GuardedDurations(loaded.durations());
+    }
+
+    /** Says that the show is over, so that it is not gone on with next time. */
+    public void end() {
+        try {
+            var unused = desk.submit(new ShowEvent.ShowEnded(desk.nowS())).get(2, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } catch (ExecutionException | TimeoutException e) {
+            LOG.log(System.Logger.Level.WARNING, "The end of the show was not written down", e);
+        }
+    }
+
+    /** Closes unless an act is in the air or the incident page is open; whether it closed. */
+    public boolean leave() {
+        if (!desk.leave()) {
+            return false;
+        }
+        close();
+        return true;
+    }
+
+    @Override
+    public void close() {
+        source.to(fix -> {});
+        aircraft.close();
+        planning.shutdownNow();
+        desk.close();
+    }
+}

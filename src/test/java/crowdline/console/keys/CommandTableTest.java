@@ -1,0 +1,56 @@
+package crowdline.console.keys;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.junit.jupiter.api.Test;
+
+class CommandTableTest {
+    private final List<Command> done = new ArrayList<>();
+
+    @Test
+    void aTableWithoutOneOfItsCommandsCannotBeMade() {
+        CommandTable.Filling table = CommandTable.of(Command.Scope.DEBRIEF)
+                .on(Command.LATER_RUN, () -> {})
+                .on(Command.EARLIER_RUN, () -> {})
+                .on(Command.SAVE_TEXT, () -> {})
+                .on(Command.SAVE_TABLE, () -> {});
+        assertThatThrownBy(table::filled)
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("nobody carries out [PRINT]");
+    }
+
+    @Test
+    void aCommandOfAnotherScopeOrSaidTwiceIsRefused() {
+        CommandTable.Filling table = CommandTable.of(Command.Scope.DEBRIEF).on(Command.PRINT, () -> {});
+        assertThatThrownBy(() -> table.on(Command.NEXT, () -> {})).hasMessageContaining("NEXT is a command of LIVE");
+        assertThatThrownBy(() -> table.on(Command.PRINT, () -> {})).hasMessageContaining("said once");
+    }
+
+    @Test
+    void eachCommandDoesWhatTheTableSaysAndTheRestGoesToWhoeverKnows() {
+        CommandTable table = CommandTable.of(Command.Scope.DEBRIEF)
+                .on(Command.PRINT, () -> done.add(Command.QUIT))
+                .rest(() -> true, done::add)
+                .filled();
+        table.carryOut(Command.SAVE_TEXT);
+        table.carryOut(Command.PRINT);
+        assertThat(done).containsExactly(Command.SAVE_TEXT, Command.QUIT);
+        assertThatThrownBy(() -> table.carryOut(Command.NEXT)).hasMessageContaining("belongs to LIVE");
+    }
+
+    @Test
+    void whatCanBeGivenIsAskedAnewEachTime() {
+        AtomicBoolean open = new AtomicBoolean();
+        CommandTable table = CommandTable.of(Command.Scope.GLOSSARY)
+                .on(Command.DRILL, () -> {})
+                .rest(open::get, done::add)
+                .filled();
+        assertThat(table.possible()).containsExactly(Command.DRILL);
+        open.set(true);
+        assertThat(table.possible()).hasSize(6);
+    }
+}

@@ -1,0 +1,40 @@
+package crowdline.console.live;
+
+import crowdline.console.incident.IncidentView;
+import crowdline.console.keys.Command;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** A running show that shows what it is told to, and keeps what it was asked for. On the event thread. */
+public final class SampleOnAir implements OnAir {
+    public final List<Command> given = new ArrayList<>();
+    /** What Live shows of it. */
+    public volatile LiveView view = SampleLiveViews.flying();
+    /** Its incident page, which it has not opened itself yet. */
+    public @Nullable IncidentView page;
+
+    public int resumed;
+
+    @Override
+    public LiveView view() {
+        return view;
+    }
+
+    @Override
+    public IncidentView incident(double openS) {
+        IncidentView own = page;
+        return own == null ? IncidentPresenter.withoutShow(LocalTime.NOON, openS) : own;
+    }
+
+    @Override
+    public void carryOut(Command command, Handles handles) {
+        given.add(command);
+    }
+
+    @Override
+    public void resume() {
+        resumed++;
+    }
+}
