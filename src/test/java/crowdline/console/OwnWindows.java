@@ -104,7 +104,7 @@ public final class OwnWindows {
                         "replace a file", () -> own.replace(own::saveAs),
                         "leave without saving", own::unsaved));
         all.put(
-                "crowdline.console.PlaceCommands",
+                "crowdline.console.debrief.DebriefPlace",
                 Map.of(
                         "save the debrief",
                         own::saveDebrief,
