@@ -20,6 +20,7 @@ import crowdline.telemetry.LocalFrame;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.LocalDateTime;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
@@ -126,7 +127,7 @@ public final class RunningShow implements AutoCloseable {
             LiveState state = desk.snapshot().state();
             LiveNow now = now();
             endTalk(state, now.nowS());
-            Plan before = scene.get().plan();
+            Plan before = scene().plan();
             Prediction prediction =
                     loaded.prediction(state.actId(), state.variant()).orElse(null);
             if (prediction != null) {
@@ -163,11 +164,10 @@ public final class RunningShow implements AutoCloseable {
     /** Writes down that what was taken has left the screen by itself. */
     private void endTalk(LiveState state, double nowS) {
         if (nowS - leftS >= ON_ITS_WAY_S) {
-            TalkEnd.due(state, scene.get().plan(), scene.get().lookup()::time, nowS)
-                    .ifPresent(left -> {
-                        leftS = nowS;
-                        var unused = desk.submit(left);
-                    });
+            TalkEnd.due(state, scene().plan(), scene().lookup()::time, nowS).ifPresent(left -> {
+                leftS = nowS;
+                var unused = desk.submit(left);
+            });
         }
     }
 
@@ -178,7 +178,7 @@ public final class RunningShow implements AutoCloseable {
 
     /** Everything a screen needs of it, as it is now; from any thread, at once. */
     public Scene scene() {
-        return scene.get();
+        return Objects.requireNonNull(scene.get());
     }
 
     /** The clock on the wall, at the venue. */

@@ -60,7 +60,11 @@ public final class CommandTable {
             return this;
         }
 
-        /** @throws IllegalStateException if a command of the scope is missing */
+        /**
+         * The table.
+         *
+         * @throws IllegalStateException if a command of the scope is missing
+         */
         public CommandTable filled() {
             List<Command> missing = new ArrayList<>();
             for (Command command : Command.values()) {
