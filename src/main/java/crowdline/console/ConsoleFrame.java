@@ -78,11 +78,7 @@ public final class ConsoleFrame extends JFrame {
         this.host = host;
         Action demo = new NamedAction("Open the demo show", this::openDemo);
         menus = new ConsoleMenus(
-                actions,
-                demo,
-                new NamedAction("Messages of this session", this::readMessages),
-                host::recent,
-                this::open);
+                actions, demo, new NamedAction(MessagesPanel.TITLE, this::readMessages), host::recent, this::open);
         pane = new ConsolePane(appearance, actions, demo);
         serve();
         words = pane.words();

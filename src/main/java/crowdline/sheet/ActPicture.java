@@ -7,6 +7,7 @@ import crowdline.sheet.Ink.Anchor;
 import crowdline.sheet.Ink.Point;
 import crowdline.show.Act;
 import crowdline.show.Airframe;
+import crowdline.show.Caution;
 import crowdline.show.DayAir;
 import crowdline.show.Performer;
 import crowdline.show.Show;
@@ -24,8 +25,7 @@ import org.jspecify.annotations.Nullable;
 /** A predicted act as a picture: from the crowd and from above, to one scale, with its figures numbered and named. */
 public final class ActPicture {
     /** What every picture says at its foot. */
-    public static final String CAUTION = "Prediction for commentary only, never for planning or judging a flight."
-            + " The display director, local rules and the pilot decide.";
+    public static final String CAUTION = Caution.ON_PAPER;
 
     private static final int WIDE_PX = 1500;
     private static final double LEFT_PX = 86;

@@ -8,6 +8,7 @@ import crowdline.flight.Spread;
 import crowdline.measure.Units;
 import crowdline.show.Act;
 import crowdline.show.Airframe;
+import crowdline.show.Caution;
 import crowdline.show.Performer;
 import crowdline.show.Show;
 import crowdline.timing.FigureTime;
@@ -22,8 +23,7 @@ import org.jspecify.annotations.Nullable;
 /** The predicted act as text: what comes when, how long, how fast, how high, how heavy. */
 public final class RunningSheet {
     /** The caution every page carries. */
-    public static final String CAUTION = "Predicted for commentary only, never for planning or judging a flight."
-            + " The display director, local rules and the pilot decide.";
+    public static final String CAUTION = Caution.ON_PAPER;
 
     /** What heights are counted from. */
     public static final String HEIGHTS = "Heights are above the display datum.";

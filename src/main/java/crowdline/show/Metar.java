@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
  * out, and a note names it. Directions in a METAR are true.
  */
 public final class Metar {
+    /** A report says nothing of the wind higher up. */
+    public static final String WINDS_STAY = "The winds higher up stay as they were";
+
     private static final int LONGEST = 2000;
     /** Conventional inch of mercury, hPa (ISO 80000-4 annex; NIST SP 811, appendix B.8: 3.386389 kPa). */
     private static final double HPA_PER_INCH = 33.86389;
@@ -198,7 +201,7 @@ public final class Metar {
         stays(qnhHpa != null || notes.stream().anyMatch(n -> n.startsWith("The pressure")), "pressure");
         stays(cloud.told(), "cloud");
         if (!before.windsAloft().isEmpty()) {
-            notes.add("The winds higher up stay as they were");
+            notes.add(WINDS_STAY);
         }
         if (!unused.isEmpty()) {
             notes.add("Not used: " + String.join(", ", unused));

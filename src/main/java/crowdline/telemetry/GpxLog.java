@@ -161,7 +161,7 @@ final class GpxLog {
         for (List<Point> segment : segments) {
             for (Point point : segment) {
                 if (!point.time().isAfter(last)) {
-                    notes.about(point.line(), "the time does not lie after the one before; left out");
+                    notes.about(point.line(), LogNotes.NOT_AFTER);
                     continue;
                 }
                 last = point.time();

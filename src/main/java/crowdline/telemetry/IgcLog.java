@@ -144,7 +144,7 @@ final class IgcLog {
         // From here on midnight turns the date, until the file names another.
         date = null;
         if (at == null) {
-            notes.about(number, "the time does not lie after the one before; left out");
+            notes.about(number, LogNotes.NOT_AFTER);
             return;
         }
         fixes.add(new Fix(

@@ -5,6 +5,9 @@ import java.util.List;
 
 /** Gathers notes; the same about lines in a row becomes one, and a broken file does not make millions. */
 final class LogNotes {
+    /** Said of a position that comes no later than the one before. */
+    static final String NOT_AFTER = "the time does not lie after the one before; left out";
+
     private static final int MOST = 100;
 
     private final List<LogNote> notes = new ArrayList<>();

@@ -42,7 +42,7 @@ final class AirOptions {
             notes.addAll(taken.notes());
         }
         if ((windFromDeg != null || windKt != null) && !day.windsAloft().isEmpty() && report == null) {
-            notes.add("The winds higher up stay as they were");
+            notes.add(Metar.WINDS_STAY);
         }
         return new MetarAir(
                 new DayAir(

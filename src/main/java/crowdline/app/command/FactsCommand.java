@@ -1,5 +1,6 @@
 package crowdline.app.command;
 
+import crowdline.app.shell.Complaints;
 import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Terminal;
 import crowdline.flight.FigureFlight;
@@ -132,9 +133,7 @@ public final class FactsCommand implements Callable<Integer> {
 
     private Told tell(Show show, Catalogue catalogue, Act act) throws ShowFileException {
         Variant variant = choice.variant(act);
-        Airframe airframe = show.airframe(act.airframe())
-                .orElseThrow(() -> new ShowFileException("act " + act.id() + " names the airframe " + act.airframe()
-                        + ", which the show does not have; crowdline check says where"));
+        Airframe airframe = show.airframe(act.airframe()).orElseThrow(() -> Complaints.noAirframe(act));
         Flight flight = new Predictor(show, catalogue, act, variant).predict();
         ZonedDateTime begins = begins(show, act);
         return new Told(

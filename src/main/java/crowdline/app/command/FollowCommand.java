@@ -1,5 +1,6 @@
 package crowdline.app.command;
 
+import crowdline.app.shell.Complaints;
 import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Terminal;
 import crowdline.flight.Flight;
@@ -91,8 +92,7 @@ public final class FollowCommand implements Callable<Integer> {
     private FollowPlan plan(Show show, Act act) throws ShowFileException {
         Variant variant = choice.variant(act);
         if (show.airframe(act.airframe()).isEmpty()) {
-            throw new ShowFileException("act " + act.id() + " names the airframe " + act.airframe()
-                    + ", which the show does not have; crowdline check says where");
+            throw Complaints.noAirframe(act);
         }
         Flight flight = new Predictor(show, CatalogueFile.shipped(), act, variant).predict();
         return FollowPlan.of(flight);

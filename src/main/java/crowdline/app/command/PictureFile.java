@@ -1,5 +1,6 @@
 package crowdline.app.command;
 
+import crowdline.app.shell.Complaints;
 import crowdline.flight.Flight;
 import crowdline.sheet.ActPicture;
 import crowdline.show.Act;
@@ -35,8 +36,7 @@ final class PictureFile {
                 ActPicture.writePng(show, act, flight, out);
             }
         } catch (IOException e) {
-            throw new ShowFileException(
-                    "the picture cannot be written to " + file + "; choose a folder you may write to");
+            throw Complaints.notWritten("the picture cannot be written", file);
         }
     }
 

@@ -1,5 +1,6 @@
 package crowdline.app.command;
 
+import crowdline.app.shell.Complaints;
 import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Folders;
 import crowdline.app.shell.Terminal;
@@ -186,7 +187,7 @@ public final class PredictCommand implements Callable<Integer> {
         try {
             Files.write(to, TraceTable.lines(flight.samples()));
         } catch (IOException e) {
-            throw new ShowFileException("the trace cannot be written to " + to + "; choose a folder you may write to");
+            throw Complaints.notWritten("the trace cannot be written", to);
         }
     }
 }

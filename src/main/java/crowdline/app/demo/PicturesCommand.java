@@ -1,5 +1,6 @@
 package crowdline.app.demo;
 
+import crowdline.app.shell.Complaints;
 import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Folders;
 import crowdline.app.shell.Screen;
@@ -117,8 +118,7 @@ public final class PicturesCommand implements Callable<Integer> {
             terminal.line(files.size() + " pictures in " + to);
             return ExitCode.FINE;
         } catch (IOException e) {
-            throw new ShowFileException(
-                    "the pictures cannot be written to " + to + "; choose a folder you may write to");
+            throw Complaints.notWritten("the pictures cannot be written", to);
         }
     }
 }

@@ -6,6 +6,7 @@ import crowdline.console.paint.Painted;
 import crowdline.console.paint.Pen;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.show.Caution;
 import java.awt.Dimension;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -15,8 +16,7 @@ import java.util.stream.Collectors;
  * there at the right. Its height never changes, so no message moves a row.
  */
 public final class FootBar extends Painted<FootBar.Foot> {
-    static final String CAUTION =
-            "Predictions are for commentary only; the display director, local rules and the pilot decide.";
+    static final String CAUTION = Caution.ON_SCREEN;
     static final String HINT = "F1 shows the keys";
 
     /**

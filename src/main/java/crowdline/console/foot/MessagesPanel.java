@@ -16,12 +16,15 @@ import javax.swing.JTextArea;
 
 /** All messages of the session to be read again, the newest first. */
 public final class MessagesPanel extends JPanel {
+    /** What it is called wherever it is opened from. */
+    public static final String TITLE = "Messages of this session";
+
     private static final double S_PER_MIN = 60;
     private static final String NONE = "Nothing has been said yet.";
 
     MessagesPanel(Appearance appearance, List<Messages.Said> all, double nowS) {
         super(new BorderLayout());
-        JTextArea text = PlainText.wrapped("Messages of this session", words(all, nowS));
+        JTextArea text = PlainText.wrapped(TITLE, words(all, nowS));
         text.setFont(appearance.plain(TextRole.SMALL));
         text.setForeground(appearance.palette().text());
         int edge = appearance.px(16);
@@ -32,7 +35,7 @@ public final class MessagesPanel extends JPanel {
 
     /** Shows them in a window of their own, which Escape closes. */
     public static void open(Frame owner, Appearance appearance, List<Messages.Said> all, double nowS) {
-        JDialog dialog = OwnWindow.over(owner, "Messages of this session");
+        JDialog dialog = OwnWindow.over(owner, TITLE);
         OwnWindow.show(
                 dialog,
                 new MessagesPanel(appearance, all, nowS),

@@ -9,6 +9,7 @@ import crowdline.live.event.Source;
 import crowdline.live.event.TalkEvent;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.Phase;
+import crowdline.live.state.Refusals;
 import crowdline.loaded.ShowLookup;
 import crowdline.running.ChosenAct;
 import crowdline.show.Act;
@@ -143,7 +144,7 @@ public final class LiveCommands {
     private Meaning nextVariant() {
         Act act = show.act(state.actId()).orElse(null);
         if (act == null) {
-            return new Meaning.Nothing("No act is chosen: press N for the next one.");
+            return new Meaning.Nothing(Refusals.NO_ACT_CHOSEN);
         }
         List<String> names = act.variants().stream().map(Variant::name).toList();
         if (names.size() == 1) {

@@ -3,6 +3,7 @@ package crowdline.console.pictures;
 import crowdline.console.ConsoleMenus;
 import crowdline.console.ConsolePane;
 import crowdline.console.debrief.DebriefView;
+import crowdline.console.foot.MessagesPanel;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.CommandActions;
 import crowdline.console.live.LiveView;
@@ -181,8 +182,8 @@ public final class Pictures {
     public static JPanel window(Appearance appearance, int widthPx, int heightPx, Consumer<ConsolePane> scene) {
         CommandActions actions = new CommandActions(command -> {});
         NamedAction demo = new NamedAction("Open the demo show", () -> {});
-        ConsoleMenus menus = new ConsoleMenus(
-                actions, demo, new NamedAction("Messages of this session", () -> {}), List::of, path -> {});
+        ConsoleMenus menus =
+                new ConsoleMenus(actions, demo, new NamedAction(MessagesPanel.TITLE, () -> {}), List::of, path -> {});
         ConsolePane pane = new ConsolePane(appearance, actions, demo);
         JPanel window = new JPanel(new BorderLayout());
         window.add(menus.bar(), BorderLayout.NORTH);

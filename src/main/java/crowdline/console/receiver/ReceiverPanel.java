@@ -1,5 +1,6 @@
 package crowdline.console.receiver;
 
+import crowdline.console.keys.Command;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.CellPainter;
 import crowdline.console.paint.Form;
@@ -57,7 +58,7 @@ final class ReceiverPanel extends JPanel {
         list.setSelectedIndex(found.inUse().isEmpty() ? 0 : inUse(rows));
         list.setCellRenderer(new CellPainter<>(
                 appearance, 38, row -> row.name() + (row.inUse() ? ", in use" : ""), ReceiverPanel::paint));
-        list.getAccessibleContext().setAccessibleName("Where the aircraft's position comes from");
+        list.getAccessibleContext().setAccessibleName(Command.RECEIVER.help());
         list.registerKeyboardAction(e -> choose(), KeyStroke.getKeyStroke("ENTER"), JComponent.WHEN_FOCUSED);
         JTextArea what = PlainText.wrapped("What to do", ReceiverRow.said(found));
         what.setFont(appearance.plain(TextRole.BODY));

@@ -36,7 +36,7 @@ final class ActSteps {
                     : new Turn.No("The clock is not standing in for the aircraft.");
         }
         if (course.actId() == null) {
-            return new Turn.No("No act is chosen: press N for the next one.");
+            return new Turn.No(Refusals.NO_ACT_CHOSEN);
         }
         if (event instanceof FlightEvent.SlotMoved moved) {
             return new Turn.To(course.withSlot(slot(moved)));
@@ -72,7 +72,7 @@ final class ActSteps {
     /** The clock goes on from what the aircraft was last seen to fly; what it says of the time since may be so. */
     private static Turn lost(Course course, FlightEvent.AircraftLost event) {
         if (course.source() != Source.AIRCRAFT || course.clockStandsIn() || !course.inTheAir()) {
-            return new Turn.No("The aircraft is not being followed now.");
+            return new Turn.No(Refusals.NOT_FOLLOWED);
         }
         return new Turn.To(FigureSteps.confirmed(course.withLead(course.lead().standingIn(true)), event.seenS()));
     }
@@ -85,7 +85,7 @@ final class ActSteps {
 
     private static Turn chosen(Course course, FlightEvent.ActChosen event) {
         if (course.inTheAir()) {
-            return new Turn.No("An act is still in the air: press E when it is over.");
+            return new Turn.No(Refusals.ACT_IN_THE_AIR);
         }
         if (hasTwice(event.figureIds())) {
             return new Turn.No("This variant has a figure in it twice, so it cannot be flown here.");

@@ -109,7 +109,7 @@ final class FigureSteps {
 
     private static Turn aircraftSeen(Course course, FlightEvent.AircraftSeen event) {
         if (course.lead().now() != Source.AIRCRAFT) {
-            return new Turn.No("The aircraft is not being followed now.");
+            return new Turn.No(Refusals.NOT_FOLLOWED);
         }
         if (course.phase() instanceof Phase.Held) {
             return new Turn.No("The act is on hold: press H to carry on.");

@@ -49,7 +49,7 @@ public final class Live {
     private static Step flight(LiveState state, FlightEvent event) {
         if (event instanceof FlightEvent.ActChosen chosen
                 && !state.runningOrder().contains(chosen.actId())) {
-            return new Step.Refused("That act is not in the running order of this show.");
+            return new Step.Refused(Refusals.NOT_IN_THE_ORDER);
         }
         Turn turn = ActSteps.next(state.course(), event);
         if (turn instanceof Turn.No no) {

@@ -23,7 +23,7 @@ final class ShowSteps {
         }
         Course course = state.course();
         if (course.inTheAir()) {
-            return new Step.Refused("An act is still in the air: press E when it is over.");
+            return new Step.Refused(Refusals.ACT_IN_THE_AIR);
         }
         if (state.over()) {
             return new Step.Refused("The show is already over.");
@@ -34,7 +34,7 @@ final class ShowSteps {
 
     private static Step cancel(LiveState state, String actId) {
         if (!state.runningOrder().contains(actId)) {
-            return new Step.Refused("That act is not in the running order of this show.");
+            return new Step.Refused(Refusals.NOT_IN_THE_ORDER);
         }
         if (state.cancelledActIds().contains(actId)) {
             return new Step.Refused("That act is already cancelled.");

@@ -1,6 +1,7 @@
 package crowdline.storage.file;
 
 import java.io.IOException;
+import java.nio.file.Path;
 
 /** A file that cannot be read or written at all. The message is one sentence for the user: what, and what to do. */
 public final class ShowFileException extends IOException {
@@ -12,5 +13,14 @@ public final class ShowFileException extends IOException {
 
     public ShowFileException(String message, IOException cause) {
         super(message, cause);
+    }
+
+    /**
+     * A folder of the program's own could not be made.
+     *
+     * @param what such as "the settings folder"
+     */
+    public static ShowFileException noFolder(String what, Path folder, IOException why) {
+        return new ShowFileException(what + " " + folder + " cannot be made; check its parent", why);
     }
 }

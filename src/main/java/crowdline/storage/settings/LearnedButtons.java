@@ -27,8 +27,7 @@ public record LearnedButtons(
             throw new IllegalArgumentException("the port of the pedals is empty; it must be the name of one");
         }
         if (baud <= 0) {
-            throw new IllegalArgumentException(
-                    "the speed of the pedals' port is " + baud + " baud; it must be above 0");
+            throw new IllegalArgumentException(speed(baud + " baud") + "; it must be above 0");
         }
         pedals = Collections.unmodifiableMap(new LinkedHashMap<>(pedals));
         keys = Collections.unmodifiableMap(new LinkedHashMap<>(keys));
@@ -79,5 +78,10 @@ public record LearnedButtons(
                 .filter(e -> e.getValue().equals(command))
                 .map(Map.Entry::getKey)
                 .toList();
+    }
+
+    /** Says what the speed was given as. */
+    static String speed(String given) {
+        return "the speed of the pedals' port is " + given;
     }
 }

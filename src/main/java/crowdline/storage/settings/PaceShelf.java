@@ -113,7 +113,7 @@ public final class PaceShelf {
         try {
             OwnerOnly.folder(folder);
         } catch (IOException e) {
-            throw new ShowFileException("the folder of paces " + folder + " cannot be made; check its parent", e);
+            throw ShowFileException.noFolder("the folder of paces", folder, e);
         }
         PaceFile.write(file(pace.name()), pace, AtomicFile.ownerOnly());
     }

@@ -82,7 +82,7 @@ public final class SettingsFile {
         try {
             OwnerOnly.folder(folder);
         } catch (IOException e) {
-            throw new ShowFileException("the settings folder " + folder + " cannot be made; check its parent", e);
+            throw ShowFileException.noFolder("the settings folder", folder, e);
         }
         saves.write(folder.resolve(NAME), JsonLayout.text(node).getBytes(StandardCharsets.UTF_8));
     }
@@ -121,7 +121,7 @@ public final class SettingsFile {
         double baud = node.isNumber() ? node.doubleValue() : Double.NaN;
         if (!(baud == Math.rint(baud) && Math.abs(baud) < Integer.MAX_VALUE)) {
             throw new IllegalArgumentException(
-                    "the speed of the pedals' port is " + node + "; it must be a whole number such as 9600");
+                    LearnedButtons.speed(String.valueOf(node)) + "; it must be a whole number such as 9600");
         }
         return (int) baud;
     }

@@ -1,0 +1,25 @@
+package crowdline.app.shell;
+
+import crowdline.show.Act;
+import crowdline.storage.file.ShowFileException;
+import java.nio.file.Path;
+
+/** What more than one command complains of, each in one sentence. */
+public final class Complaints {
+    private Complaints() {}
+
+    /** An act's airframe is not in the show. */
+    public static ShowFileException noAirframe(Act act) {
+        return new ShowFileException("act " + act.id() + " names the airframe " + act.airframe()
+                + ", which the show does not have; crowdline check says where");
+    }
+
+    /**
+     * Something could not be written.
+     *
+     * @param what with its verb, such as "the trace cannot be written"
+     */
+    public static ShowFileException notWritten(String what, Path to) {
+        return new ShowFileException(what + " to " + to + "; choose a folder you may write to");
+    }
+}

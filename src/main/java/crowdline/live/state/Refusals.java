@@ -1,0 +1,13 @@
+package crowdline.live.state;
+
+/** Why something is not possible now, where more than one command is refused for the same reason. */
+public final class Refusals {
+    /** Nothing can be done to an act before one is chosen. */
+    public static final String NO_ACT_CHOSEN = "No act is chosen: press N for the next one.";
+
+    static final String NOT_FOLLOWED = "The aircraft is not being followed now.";
+    static final String ACT_IN_THE_AIR = "An act is still in the air: press E when it is over.";
+    static final String NOT_IN_THE_ORDER = "That act is not in the running order of this show.";
+
+    private Refusals() {}
+}
