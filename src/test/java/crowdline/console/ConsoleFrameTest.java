@@ -185,7 +185,7 @@ class ConsoleFrameTest {
     @Test
     void aPedalGivesTheSameCommandAsAKeyAndOnlyInLive() throws Exception {
         ButtonSignal pedal = new ButtonSignal.Sent('1');
-        host.buttons.learned = LearnedButtons.NONE.with(pedal, Command.NEXT.id());
+        host.buttons.learned = LearnedButtons.NONE.with(pedal, "next");
         reopen();
         frame().pedal(new HeardSignal(pedal, 1));
         frame().pedal(new HeardSignal(pedal, 1.02)); // a contact that bounces

@@ -141,7 +141,7 @@ public enum Command {
         this.keys = List.of(keys);
     }
 
-    /** A stable name for settings and journals. */
+    /** The name of its action. */
     public String id() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }

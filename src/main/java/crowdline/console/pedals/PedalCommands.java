@@ -17,22 +17,49 @@ import java.util.stream.Stream;
  * end of an act and another variant are not among it.
  */
 public final class PedalCommands {
-    public static final List<Command> ALL = List.of(
-            Command.NEXT, Command.BACK, Command.SAID, Command.NOT_SAID, Command.HOLD, Command.OFF_PLAN, Command.FILLER);
+    /** By their names in the settings, which stay for ever, whatever the commands come to be called. */
+    private static final List<Named> NAMED = List.of(
+            new Named(Command.NEXT, "next"),
+            new Named(Command.BACK, "back"),
+            new Named(Command.SAID, "said"),
+            new Named(Command.NOT_SAID, "not-said"),
+            new Named(Command.HOLD, "hold"),
+            new Named(Command.OFF_PLAN, "off-plan"),
+            new Named(Command.FILLER, "filler"));
+
+    public static final List<Command> ALL = NAMED.stream().map(Named::command).toList();
+
+    private record Named(Command command, String name) {}
 
     private PedalCommands() {}
 
-    /** The command kept under an id; empty for one that a pedal may not give. */
-    public static Optional<Command> of(String id) {
-        return ALL.stream().filter(c -> c.id().equals(id)).findFirst();
+    /** The command kept under a name; empty for one that a pedal may not give. */
+    public static Optional<Command> of(String name) {
+        return NAMED.stream()
+                .filter(n -> n.name().equals(name))
+                .map(Named::command)
+                .findFirst();
+    }
+
+    /**
+     * The name under which a command is kept in the settings.
+     *
+     * @throws IllegalArgumentException if no pedal may give it
+     */
+    public static String name(Command command) {
+        return NAMED.stream()
+                .filter(n -> n.command() == command)
+                .map(Named::name)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no pedal may give " + command));
     }
 
     /** The keys that were learned, as far as they are keys and may give their command. */
     public static Map<String, Command> keys(LearnedButtons learned) {
         Map<String, Command> keys = new LinkedHashMap<>();
         learned.keys()
-                .forEach((key, id) ->
-                        of(id).filter(c -> RemoteKey.isKey(key)).ifPresent(command -> keys.put(key, command)));
+                .forEach((key, name) ->
+                        of(name).filter(c -> RemoteKey.isKey(key)).ifPresent(command -> keys.put(key, command)));
         return keys;
     }
 
@@ -41,8 +68,8 @@ public final class PedalCommands {
         List<String> said = new ArrayList<>();
         for (Command command : ALL) {
             List<String> ways = Stream.concat(
-                            learned.pedalsOf(command.id()).stream().map(ButtonSignal::words),
-                            learned.keysOf(command.id()).stream()
+                            learned.pedalsOf(name(command)).stream().map(ButtonSignal::words),
+                            learned.keysOf(name(command)).stream()
                                     .filter(RemoteKey::isKey)
                                     .map(RemoteKey::inWords))
                     .toList();

@@ -18,7 +18,7 @@ final class PedalRows {
         Stream<String> learnedKeys =
                 keys.entrySet().stream().filter(e -> e.getValue() == command).map(e -> RemoteKey.inWords(e.getKey()));
         List<String> pedals = new ArrayList<>();
-        learned.pedalsOf(command.id()).forEach(signal -> pedals.add(signal.words()));
+        learned.pedalsOf(PedalCommands.name(command)).forEach(signal -> pedals.add(signal.words()));
         return new PedalsView.Row(
                 command,
                 words(pedals.stream()),

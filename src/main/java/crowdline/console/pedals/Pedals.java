@@ -37,7 +37,7 @@ final class Pedals {
 
         Lesson(Command command, LearnedButtons learned) {
             this.command = command;
-            learner = new ButtonLearner(command.id(), learned.pedals(), Buttons.QUIET_S);
+            learner = new ButtonLearner(PedalCommands.name(command), learned.pedals(), Buttons.QUIET_S);
         }
     }
 
@@ -94,7 +94,7 @@ final class Pedals {
     /** Forgets what was learned for a command. */
     void forget(Command command) {
         lesson = null;
-        LearnedButtons less = learned.without(command.id());
+        LearnedButtons less = learned.without(PedalCommands.name(command));
         boolean some = !less.equals(learned);
         keep(less);
         said = new Mark(
@@ -109,9 +109,9 @@ final class Pedals {
     void move() {
         Lesson now = lesson;
         if (now != null && now.asksPedal != null) {
-            done(learned.with(now.asksPedal, now.command.id()), now.asksPedal.words(), now.command);
+            done(learned.with(now.asksPedal, PedalCommands.name(now.command)), now.asksPedal.words(), now.command);
         } else if (now != null && now.asksKey != null) {
-            done(learned.with(now.asksKey.code(), now.command.id()), now.asksKey.words(), now.command);
+            done(learned.with(now.asksKey.code(), PedalCommands.name(now.command)), now.asksKey.words(), now.command);
         }
     }
 
@@ -180,7 +180,10 @@ final class Pedals {
             now.once = null;
             said = PedalWords.once(once.signal().words());
         } else if (state instanceof Learning.Learned done) {
-            done(learned.with(done.signal(), now.command.id()), done.signal().words(), now.command);
+            done(
+                    learned.with(done.signal(), PedalCommands.name(now.command)),
+                    done.signal().words(),
+                    now.command);
         } else if (state instanceof Learning.Differed differed) {
             said = new Mark(
                     Form.DIAMOND,
@@ -216,7 +219,7 @@ final class Pedals {
             now.asksKey = key;
             said = PedalWords.ask("The key " + key.words() + " already gives " + other.label(), command.label());
         } else if (now.once != null && now.once.code().equals(key.code())) {
-            done(learned.with(key.code(), command.id()), "the key " + key.words(), command);
+            done(learned.with(key.code(), PedalCommands.name(command)), "the key " + key.words(), command);
         } else {
             now.once = key;
             said = PedalWords.once("The key " + key.words());

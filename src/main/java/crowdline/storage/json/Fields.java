@@ -3,7 +3,6 @@ package crowdline.storage.json;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -63,12 +62,12 @@ public final class Fields {
         return node.path(key).asBoolean(false);
     }
 
-    public <E extends Enum<E>> E choice(String key, Class<E> type) {
-        return Enum.valueOf(type, text(key).toUpperCase(Locale.ROOT).replace('-', '_'));
+    public <E extends Enum<E>> E choice(String key, DiskNames<E> names) {
+        return names.constant(text(key));
     }
 
-    public <E extends Enum<E>> E choice(String key, E otherwise) {
-        return has(key) ? choice(key, otherwise.getDeclaringClass()) : otherwise;
+    public <E extends Enum<E>> E choice(String key, DiskNames<E> names, E otherwise) {
+        return has(key) ? choice(key, names) : otherwise;
     }
 
     /** The object under a key; an empty one if there is none. */

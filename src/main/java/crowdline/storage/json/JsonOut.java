@@ -4,6 +4,7 @@ import crowdline.show.LocatedFinding;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
@@ -61,7 +62,7 @@ public final class JsonOut {
             return NODES.booleanNode(flag);
         }
         if (value instanceof Enum<?> choice) {
-            return NODES.stringNode(ObjectKeys.name(choice));
+            return NODES.stringNode(name(choice));
         }
         if (value instanceof Integer || value instanceof Long) {
             return NODES.numberNode(((Number) value).longValue());
@@ -99,5 +100,10 @@ public final class JsonOut {
             }
         }
         return object;
+    }
+
+    /** How an enum constant is printed: {@code WHEELS_DOWN} as {@code wheels-down}. */
+    private static String name(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -64,13 +63,12 @@ public final class ObjectKeys {
         return impliedIf(key, !value);
     }
 
-    public ObjectKeys choice(String key, Enum<?> value) {
-        node.put(key, name(value));
-        return this;
+    public <E extends Enum<E>> ObjectKeys choice(String key, DiskNames<E> names, E value) {
+        return text(key, names.of(value));
     }
 
-    public ObjectKeys choice(String key, Enum<?> value, Enum<?> otherwise) {
-        choice(key, value);
+    public <E extends Enum<E>> ObjectKeys choice(String key, DiskNames<E> names, E value, E otherwise) {
+        choice(key, names, value);
         return impliedIf(key, value.equals(otherwise));
     }
 
@@ -106,10 +104,5 @@ public final class ObjectKeys {
             return NODES.numberNode((long) value);
         }
         return NODES.numberNode(BigDecimal.valueOf(value));
-    }
-
-    /** How an enum constant is written: {@code WHEELS_DOWN} as {@code wheels-down}. */
-    public static String name(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -1,6 +1,7 @@
 package crowdline.storage.passes;
 
 import crowdline.show.Nearest;
+import crowdline.storage.json.DiskNames;
 import crowdline.storage.json.JsonParsing;
 import crowdline.storage.json.ObjectKeys;
 import crowdline.storage.json.ParsedJson;
@@ -9,9 +10,7 @@ import crowdline.timing.Pass;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -23,8 +22,12 @@ final class PassCodec {
     private static final String CHANGE = "crowdlinePassChange";
     private static final int VERSION = 1;
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
-    private static final List<String> HOWS =
-            Arrays.stream(Pass.How.values()).map(ObjectKeys::name).toList();
+    private static final DiskNames<Pass.How> HOW = new DiskNames<>(Pass.How.class, how -> switch (how) {
+        case WALKED -> "walked";
+        case BY_HAND -> "by-hand";
+        case BY_LOG -> "by-log";
+        case LIVE -> "live";
+    });
 
     private PassCodec() {}
 
@@ -67,7 +70,7 @@ final class PassCodec {
         node.put("id", pass.id());
         node.put("act", pass.actId());
         node.put("variant", pass.variant());
-        node.put("how", ObjectKeys.name(pass.how()));
+        node.put("how", HOW.of(pass.how()));
         node.put("begunAt", pass.begunAt().toString());
         node.put("counts", pass.counts());
         node.put("note", pass.note());
@@ -141,13 +144,14 @@ final class PassCodec {
     }
 
     private static Pass.How how(String written) throws Unsound {
-        if (!HOWS.contains(written)) {
+        List<String> hows = HOW.all();
+        if (!hows.contains(written)) {
             throw new Unsound(
                     1,
-                    "how it was timed is " + Quoted.text(written) + "; it must be one of " + String.join(", ", HOWS)
-                            + Nearest.hint(written, HOWS));
+                    "how it was timed is " + Quoted.text(written) + "; it must be one of " + String.join(", ", hows)
+                            + Nearest.hint(written, hows));
         }
-        return Pass.How.valueOf(written.toUpperCase(Locale.ROOT).replace('-', '_'));
+        return HOW.constant(written);
     }
 
     private static String text(JsonNode node, String key) throws Unsound {

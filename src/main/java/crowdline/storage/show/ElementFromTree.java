@@ -1,14 +1,9 @@
 package crowdline.storage.show;
 
 import crowdline.show.Element;
-import crowdline.show.Element.FlickKind;
-import crowdline.show.Element.RollStyle;
 import crowdline.show.Element.Side;
 import crowdline.show.Element.Size;
-import crowdline.show.Element.SlideKind;
-import crowdline.show.Element.SpinKind;
 import crowdline.show.Element.Until;
-import crowdline.show.Element.Way;
 import crowdline.storage.json.Fields;
 import crowdline.storage.json.Quoted;
 
@@ -28,10 +23,11 @@ final class ElementFromTree {
             case "line" -> line(f);
             case "arc" -> arc(f);
             case "roll" -> roll(f);
-            case "flick" -> new Element.Flick(f.choice("kind", FlickKind.class), side(f), f.number("degrees"), full(f));
-            case "spin" -> new Element.Spin(f.choice("kind", SpinKind.class), side(f), f.number("turns"), none(f));
+            case "flick" ->
+                new Element.Flick(f.choice("kind", ShowNames.FLICK_KIND), side(f), f.number("degrees"), full(f));
+            case "spin" -> new Element.Spin(f.choice("kind", ShowNames.SPIN_KIND), side(f), f.number("turns"), none(f));
             case "pivot" -> new Element.Pivot(side(f), full(f));
-            case "slide" -> new Element.Slide(f.choice("kind", SlideKind.class), none(f));
+            case "slide" -> new Element.Slide(f.choice("kind", ShowNames.SLIDE_KIND), none(f));
             case "hover-roll" -> new Element.HoverRoll(f.number("seconds"), full(f));
             case "tumble" -> new Element.Tumble(side(f), f.number("turns"), full(f));
             case "turn" ->
@@ -69,7 +65,7 @@ final class ElementFromTree {
             if (f.has(key)) {
                 double value = size == Size.TIGHTEST ? 0 : f.number(key);
                 return new Element.Arc(
-                        f.choice("way", Way.class),
+                        f.choice("way", ShowNames.WAY),
                         f.numberOrNull("degrees"),
                         f.numberOrNull("toPathDeg"),
                         size,
@@ -82,7 +78,7 @@ final class ElementFromTree {
 
     private static Element roll(Fields f) {
         return new Element.Roll(
-                f.choice("style", RollStyle.class),
+                f.choice("style", ShowNames.ROLL_STYLE),
                 side(f),
                 f.number("degrees"),
                 f.numberOrNull("seconds"),
@@ -113,7 +109,7 @@ final class ElementFromTree {
     }
 
     private static Side side(Fields f) {
-        return f.choice("toward", Side.LEFT);
+        return f.choice("toward", ShowNames.SIDE, Side.LEFT);
     }
 
     private static double full(Fields f) {

@@ -21,18 +21,22 @@ final class ElementToTree {
             return full(roll(roll, keys), element);
         }
         if (element instanceof Element.Flick flick) {
-            keys.text("do", "flick").choice("kind", flick.kind()).number("degrees", flick.degrees());
+            keys.text("do", "flick")
+                    .choice("kind", ShowNames.FLICK_KIND, flick.kind())
+                    .number("degrees", flick.degrees());
             return full(side(keys, flick.toward()), element);
         }
         if (element instanceof Element.Spin spin) {
-            keys.text("do", "spin").choice("kind", spin.kind()).number("turns", spin.turns());
+            keys.text("do", "spin")
+                    .choice("kind", ShowNames.SPIN_KIND, spin.kind())
+                    .number("turns", spin.turns());
             return none(side(keys, spin.toward()), element);
         }
         if (element instanceof Element.Pivot pivot) {
             return full(side(keys.text("do", "pivot"), pivot.toward()), element);
         }
         if (element instanceof Element.Slide slide) {
-            return none(keys.text("do", "slide").choice("kind", slide.kind()), element);
+            return none(keys.text("do", "slide").choice("kind", ShowNames.SLIDE_KIND, slide.kind()), element);
         }
         if (element instanceof Element.HoverRoll hover) {
             return full(keys.text("do", "hover-roll").number("seconds", hover.seconds()), element);
@@ -59,7 +63,7 @@ final class ElementToTree {
 
     private static ObjectKeys arc(Element.Arc arc, ObjectKeys keys) {
         keys.text("do", "arc")
-                .choice("way", arc.way())
+                .choice("way", ShowNames.WAY, arc.way())
                 .number("degrees", arc.degrees())
                 .number("toPathDeg", arc.toPathDeg());
         String size = ElementFromTree.key(arc.size());
@@ -71,7 +75,9 @@ final class ElementToTree {
     }
 
     private static ObjectKeys roll(Element.Roll roll, ObjectKeys keys) {
-        keys.text("do", "roll").choice("style", roll.style()).number("degrees", roll.degrees());
+        keys.text("do", "roll")
+                .choice("style", ShowNames.ROLL_STYLE, roll.style())
+                .number("degrees", roll.degrees());
         return side(keys, roll.toward())
                 .number("seconds", roll.seconds())
                 .number("pointsPerTurn", roll.pointsPerTurn(), ElementFromTree.NO_POINTS)
@@ -79,7 +85,7 @@ final class ElementToTree {
     }
 
     private static ObjectKeys side(ObjectKeys keys, Side toward) {
-        return keys.choice("toward", toward, Side.LEFT);
+        return keys.choice("toward", ShowNames.SIDE, toward, Side.LEFT);
     }
 
     private static JsonNode full(ObjectKeys keys, Element element) {

@@ -12,7 +12,6 @@ import crowdline.show.Performer;
 import crowdline.show.Placing;
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
@@ -86,7 +85,7 @@ final class ShowFromTree {
                 f.number("powerKw"),
                 f.number("propellerDiameterM"),
                 f.number("propellerRpm"),
-                f.choice("propellerTurns", PropellerTurns.CLOCKWISE),
+                f.choice("propellerTurns", ShowNames.PROPELLER_TURNS, PropellerTurns.CLOCKWISE),
                 f.number("zeroLiftDrag"),
                 f.number("inducedDragFactor"),
                 f.number("maxLiftUpright"),
@@ -163,13 +162,13 @@ final class ShowFromTree {
                 f.number("awayM"),
                 f.number("heightFt"),
                 f.number("kt"),
-                f.choice("heading", Placing.Heading.class));
+                f.choice("heading", ShowNames.HEADING));
     }
 
     private static Remark remark(Fields f) {
         return new Remark(
                 f.text("id"),
-                f.choice("kind", RemarkKind.class),
+                f.choice("kind", ShowNames.REMARK_KIND),
                 f.text("text"),
                 f.textOrNull("shortText"),
                 f.numberOrNull("earliestS"),

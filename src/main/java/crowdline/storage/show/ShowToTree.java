@@ -110,7 +110,7 @@ final class ShowToTree {
         return keys.number("powerKw", a.powerKw(), otherwise)
                 .number("propellerDiameterM", a.propellerDiameterM(), otherwise)
                 .number("propellerRpm", a.propellerRpm(), otherwise)
-                .choice("propellerTurns", a.propellerTurns(), PropellerTurns.CLOCKWISE)
+                .choice("propellerTurns", ShowNames.PROPELLER_TURNS, a.propellerTurns(), PropellerTurns.CLOCKWISE)
                 .number("zeroLiftDrag", a.zeroLiftDrag())
                 .number("inducedDragFactor", a.inducedDragFactor())
                 .number("maxLiftUpright", a.maxLiftUpright())
@@ -195,13 +195,13 @@ final class ShowToTree {
                 .number("awayM", placing.awayM())
                 .number("heightFt", placing.heightFt())
                 .number("kt", placing.kt())
-                .choice("heading", placing.heading())
+                .choice("heading", ShowNames.HEADING, placing.heading())
                 .node();
     }
 
     private JsonNode remark(Remark remark) {
         return keys().text("id", remark.id())
-                .choice("kind", remark.kind())
+                .choice("kind", ShowNames.REMARK_KIND, remark.kind())
                 .text("text", remark.text())
                 .text("shortText", remark.shortText())
                 .number("earliestS", remark.earliestS())

@@ -37,7 +37,12 @@ public sealed interface ButtonSignal {
     record Turned(ControlLine line, boolean on) implements ButtonSignal {
         @Override
         public String code() {
-            return line + (on ? " on" : " off");
+            // Kept in the settings, whatever the constants come to be called.
+            String name = switch (line) {
+                case CTS -> "CTS";
+                case DSR -> "DSR";
+            };
+            return name + (on ? " on" : " off");
         }
 
         @Override

@@ -1,0 +1,73 @@
+package crowdline.storage.show;
+
+import crowdline.show.Airframe.PropellerTurns;
+import crowdline.show.Element.FlickKind;
+import crowdline.show.Element.RollStyle;
+import crowdline.show.Element.Side;
+import crowdline.show.Element.SlideKind;
+import crowdline.show.Element.SpinKind;
+import crowdline.show.Element.Way;
+import crowdline.show.Placing.Heading;
+import crowdline.show.RemarkKind;
+import crowdline.storage.json.DiskNames;
+
+/** What is chosen from a few in a show file, by the names in {@code show-schema.json}. */
+final class ShowNames {
+    static final DiskNames<Way> WAY = new DiskNames<>(Way.class, way -> switch (way) {
+        case PULL -> "pull";
+        case PUSH -> "push";
+    });
+
+    static final DiskNames<Side> SIDE = new DiskNames<>(Side.class, side -> switch (side) {
+        case LEFT -> "left";
+        case RIGHT -> "right";
+        case AWAY -> "away";
+        case CROWD -> "crowd";
+    });
+
+    static final DiskNames<RollStyle> ROLL_STYLE = new DiskNames<>(RollStyle.class, style -> switch (style) {
+        case AILERON -> "aileron";
+        case SLOW -> "slow";
+        case HESITATION -> "hesitation";
+        case BARREL -> "barrel";
+    });
+
+    static final DiskNames<FlickKind> FLICK_KIND = new DiskNames<>(FlickKind.class, kind -> switch (kind) {
+        case POSITIVE -> "positive";
+        case NEGATIVE -> "negative";
+    });
+
+    static final DiskNames<SpinKind> SPIN_KIND = new DiskNames<>(SpinKind.class, kind -> switch (kind) {
+        case UPRIGHT -> "upright";
+        case INVERTED -> "inverted";
+        case FLAT -> "flat";
+    });
+
+    static final DiskNames<SlideKind> SLIDE_KIND = new DiskNames<>(SlideKind.class, kind -> switch (kind) {
+        case WHEELS_DOWN -> "wheels-down";
+        case WHEELS_UP -> "wheels-up";
+    });
+
+    static final DiskNames<Heading> HEADING = new DiskNames<>(Heading.class, heading -> switch (heading) {
+        case RIGHT -> "right";
+        case LEFT -> "left";
+        case AWAY -> "away";
+        case CROWD -> "crowd";
+    });
+
+    static final DiskNames<RemarkKind> REMARK_KIND = new DiskNames<>(RemarkKind.class, kind -> switch (kind) {
+        case DUTY -> "duty";
+        case CALL -> "call";
+        case EXPLANATION -> "explanation";
+        case FACT -> "fact";
+        case FILLER -> "filler";
+    });
+
+    static final DiskNames<PropellerTurns> PROPELLER_TURNS =
+            new DiskNames<>(PropellerTurns.class, turns -> switch (turns) {
+                case CLOCKWISE -> "clockwise";
+                case ANTICLOCKWISE -> "anticlockwise";
+            });
+
+    private ShowNames() {}
+}

@@ -1,0 +1,120 @@
+package crowdline.storage.settings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.show.FigureNote;
+import crowdline.speech.pace.Pace;
+import crowdline.storage.Golden;
+import crowdline.storage.file.ShowFileException;
+import crowdline.telemetry.serial.ButtonSignal;
+import crowdline.telemetry.serial.ButtonSignal.Sent;
+import crowdline.telemetry.serial.ButtonSignal.Turned;
+import crowdline.telemetry.serial.ControlLine;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The program's own files as they lie on disks, and what they say. What is expected is written here by hand. */
+@DisabledOnOs(value = OS.WINDOWS, disabledReason = "the files name paths of the other systems")
+class SettingsGoldenTest {
+    private static final Path SHOW = Path.of("/shows/harbour.json");
+    private static final Settings FIRST = new Settings(
+            List.of(SHOW, Path.of("/shows/other day.json")),
+            "sunlight",
+            1.25,
+            Path.of("/state/journals/0007-2026-11-25.journal"),
+            null,
+            LearnedButtons.NONE);
+
+    private static final Pace PACE = new Pace("Zoë Ærø", 0.25, 0.0625, 0.3, 0.55, 0.08);
+    private static final String PACE_NAME = "zoe-r-ad13ac45a25e.json";
+
+    private static final List<FigureNote> NOTES = List.of(
+            new FigureNote("first", "loop", "Look for the smoke — “late” today"),
+            new FigureNote("second", "spin-1", "Two turns, not three"));
+    /** After the name, the SHA-256 of the show's path, its first twelve digits. */
+    private static final String NOTES_NAME = "harbour.json-71994751ac56.json";
+
+    @TempDir
+    Path folder;
+
+    private static Settings settings() {
+        Map<ButtonSignal, String> pedals = new LinkedHashMap<>();
+        pedals.put(new Sent(49), "next");
+        pedals.put(new Sent(255), "back");
+        pedals.put(new Turned(ControlLine.CTS, true), "said");
+        pedals.put(new Turned(ControlLine.CTS, false), "not-said");
+        pedals.put(new Turned(ControlLine.DSR, true), "hold");
+        pedals.put(new Turned(ControlLine.DSR, false), "off-plan");
+        return new Settings(
+                List.of(SHOW),
+                "night",
+                2,
+                null,
+                "Zoë Ærø",
+                new LearnedButtons("/dev/ttyUSB0", 19_200, pedals, Map.of("shift F9", "filler")));
+    }
+
+    private SettingsFile.Reading read(String golden) throws IOException {
+        Files.write(folder.resolve("settings.json"), Golden.bytes(golden));
+        return new SettingsFile(folder).read();
+    }
+
+    private static void isWrittenAs(String golden, Path file) throws IOException {
+        JsonMapper mapper = new JsonMapper();
+        JsonNode written = mapper.readTree(Files.readAllBytes(file));
+        assertThat(written.toString())
+                .isEqualTo(mapper.readTree(Golden.bytes(golden)).toString());
+    }
+
+    @Test
+    void firstSettingsAreReadAsTheyWereMeant() throws IOException {
+        assertThat(read("settings-first.json")).isEqualTo(new SettingsFile.Reading(FIRST, null));
+    }
+
+    @Test
+    void settingsAreReadAsTheyWereMeant() throws IOException {
+        assertThat(read("settings.json")).isEqualTo(new SettingsFile.Reading(settings(), null));
+    }
+
+    @Test
+    void settingsAreWrittenAsTheyAlwaysWere() throws IOException, ShowFileException {
+        new SettingsFile(folder).write(settings());
+        isWrittenAs("settings.json", folder.resolve("settings.json"));
+        new SettingsFile(folder).write(FIRST);
+        isWrittenAs("settings-first.json", folder.resolve("settings.json"));
+    }
+
+    @Test
+    void paceIsReadAndWrittenAsItWasMeant() throws IOException, ShowFileException {
+        Files.write(folder.resolve(PACE_NAME), Golden.bytes("pace-1.json"));
+        PaceShelf shelf = new PaceShelf(folder);
+        assertThat(shelf.read()).isEqualTo(new PaceShelf.Reading(List.of(PACE), List.of()));
+
+        Files.delete(folder.resolve(PACE_NAME));
+        shelf.write(PACE);
+
+        isWrittenAs("pace-1.json", folder.resolve(PACE_NAME));
+    }
+
+    @Test
+    void notesAreReadAndWrittenAsTheyWereMeant() throws IOException, ShowFileException {
+        Files.write(folder.resolve(NOTES_NAME), Golden.bytes("notes-1.json"));
+        FigureNotesFile notes = new FigureNotesFile(folder, SHOW);
+        assertThat(notes.read()).isEqualTo(NOTES);
+
+        Files.delete(folder.resolve(NOTES_NAME));
+        notes.write(NOTES);
+
+        isWrittenAs("notes-1.json", folder.resolve(NOTES_NAME));
+    }
+}

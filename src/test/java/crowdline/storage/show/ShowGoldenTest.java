@@ -1,0 +1,294 @@
+package crowdline.storage.show;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.show.Act;
+import crowdline.show.Airframe;
+import crowdline.show.Airframe.PropellerTurns;
+import crowdline.show.CatalogueEntry;
+import crowdline.show.DayAir;
+import crowdline.show.Element;
+import crowdline.show.Element.Arc;
+import crowdline.show.Element.Flick;
+import crowdline.show.Element.FlickKind;
+import crowdline.show.Element.HoverRoll;
+import crowdline.show.Element.Line;
+import crowdline.show.Element.Pivot;
+import crowdline.show.Element.Reposition;
+import crowdline.show.Element.Roll;
+import crowdline.show.Element.RollStyle;
+import crowdline.show.Element.Side;
+import crowdline.show.Element.Size;
+import crowdline.show.Element.Slide;
+import crowdline.show.Element.SlideKind;
+import crowdline.show.Element.Spin;
+import crowdline.show.Element.SpinKind;
+import crowdline.show.Element.Tumble;
+import crowdline.show.Element.Turn;
+import crowdline.show.Element.Until;
+import crowdline.show.Element.Way;
+import crowdline.show.Figure;
+import crowdline.show.Incident;
+import crowdline.show.Performer;
+import crowdline.show.Placing;
+import crowdline.show.Placing.Heading;
+import crowdline.show.Quiet;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.show.Venue;
+import crowdline.show.WindAt;
+import crowdline.storage.Golden;
+import java.lang.reflect.RecordComponent;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import tools.jackson.databind.json.JsonMapper;
+
+/** A show file as it lies on disks, and what it says. What is expected is written here by hand. */
+class ShowGoldenTest {
+    private static final List<Element> ELEMENTS = List.of(
+            new Line(Until.SECONDS, 2.5, 1),
+            new Line(Until.METRES, 150, 0.75),
+            new Line(Until.KNOTS, 160, 1),
+            new Line(Until.FEET, 1200, 1),
+            new Line(Until.ALONG_M, -200, 1),
+            new Arc(Way.PULL, 360.0, null, Size.LOAD_G, 4.5, 1),
+            new Arc(Way.PUSH, null, -45.0, Size.RADIUS_M, 140, 1),
+            new Arc(Way.PULL, 90.0, null, Size.ROUND_FROM_G, 5, 0.5),
+            new Arc(Way.PULL, 45.0, null, Size.TIGHTEST, 0, 1),
+            new Roll(RollStyle.AILERON, Side.LEFT, 360, null, 0, 0.5, 1),
+            new Roll(RollStyle.SLOW, Side.CROWD, 180, 8.0, 0, 0.5, 1),
+            new Roll(RollStyle.HESITATION, Side.RIGHT, 360, null, 4, 0.75, 1),
+            new Roll(RollStyle.BARREL, Side.AWAY, 360, null, 0, 0.5, 1),
+            new Flick(FlickKind.POSITIVE, Side.LEFT, 360, 1),
+            new Flick(FlickKind.NEGATIVE, Side.RIGHT, 180, 0.25),
+            new Spin(SpinKind.UPRIGHT, Side.LEFT, 2, 0),
+            new Spin(SpinKind.INVERTED, Side.RIGHT, 1.25, 0),
+            new Spin(SpinKind.FLAT, Side.LEFT, 3, 0.5),
+            new Pivot(Side.RIGHT, 1),
+            new Slide(SlideKind.WHEELS_DOWN, 0),
+            new Slide(SlideKind.WHEELS_UP, 0.125),
+            new HoverRoll(4, 1),
+            new Tumble(Side.LEFT, 1.5, 1),
+            new Turn(Side.AWAY, 180, 60, 10, 1, 1),
+            new Reposition(-1200, 1500, 150, 30, 1));
+
+    private static Placing placing(Heading heading) {
+        return new Placing(-1200, 60, 1500, 170, heading);
+    }
+
+    private static final Remark CALL =
+            new Remark("loop-call", RemarkKind.CALL, "Here comes the loop.", "The loop.", -6.0, -1.5, 2, false);
+
+    private static Remark remark(String id, RemarkKind kind, boolean once) {
+        return new Remark(id, kind, "Words of " + id + ".", null, null, null, 1, once);
+    }
+
+    private static Figure home(String id, Heading exit) {
+        return new Figure(id, "landing", null, null, null, 90.0, placing(exit), null, List.of(), List.of());
+    }
+
+    private static final Show SHOW = new Show(
+            "Harbour Day “two”",
+            LocalDate.of(2027, 6, 12),
+            new Venue(
+                    "Harrowmere",
+                    52.125,
+                    -1.25,
+                    310,
+                    245,
+                    230,
+                    ZoneId.of("Europe/London"),
+                    new Venue.Limits(500.0, 4000.0, 1500.0, 900.0)),
+            new DayAir(1018.5, 21, 240, 9, List.of(new WindAt(1000, 250, 15), new WindAt(2000, 260, 20)), 3800.0),
+            List.of(
+                    new Airframe(
+                            "wren",
+                            "Wren 300",
+                            false,
+                            640,
+                            10.8,
+                            7.5,
+                            6.4,
+                            230,
+                            2,
+                            2700,
+                            PropellerTurns.ANTICLOCKWISE,
+                            0.03,
+                            0.09,
+                            1.5,
+                            1.4,
+                            380,
+                            160,
+                            500,
+                            300,
+                            350,
+                            1.6,
+                            330,
+                            8,
+                            -8,
+                            220),
+                    new Airframe(
+                            "gull",
+                            "Gull 12",
+                            true,
+                            420,
+                            12.5,
+                            14,
+                            6.5,
+                            0,
+                            0,
+                            0,
+                            PropellerTurns.CLOCKWISE,
+                            0.012,
+                            0.04,
+                            1.4,
+                            1.1,
+                            120,
+                            90,
+                            200,
+                            180,
+                            250,
+                            2.5,
+                            150,
+                            7,
+                            -5,
+                            150)),
+            List.of(new Performer(
+                    "ada",
+                    "Ada Quillan",
+                    "AY-da KWIL-an",
+                    List.of(new Performer.SourcedFact("She learned to fly in a glider.", "her letter, March")))),
+            List.of(new Act(
+                    "ada-solo",
+                    "Ada Quillan in the Wren",
+                    "ada",
+                    "wren",
+                    LocalTime.of(14, 30),
+                    12.5,
+                    placing(Heading.RIGHT),
+                    List.of(
+                            new Figure(
+                                    "mine",
+                                    "loop",
+                                    "Ada's own",
+                                    "Watch the smoke.",
+                                    ELEMENTS,
+                                    null,
+                                    null,
+                                    120.0,
+                                    List.of(new Quiet(2, 5.0, "the engine"), new Quiet(7, null, null)),
+                                    List.of(CALL, remark("mine-why", RemarkKind.EXPLANATION, false))),
+                            home("left", Heading.LEFT),
+                            home("away", Heading.AWAY),
+                            home("crowd", Heading.CROWD)),
+                    List.of(
+                            new Variant("full", 3000.0, List.of("mine", "left")),
+                            new Variant("flat", null, List.of("left"))),
+                    List.of(
+                            remark("wren-built", RemarkKind.FACT, false),
+                            remark("wren-fill", RemarkKind.FILLER, false)))),
+            List.of(remark("thanks", RemarkKind.DUTY, true)),
+            List.of(new CatalogueEntry(
+                    "harbour turn",
+                    List.of("quay turn"),
+                    "turns",
+                    "It is a turn.",
+                    "Look for the wing.",
+                    "It is hard to hold.",
+                    "The stick goes left.",
+                    "The seat presses.",
+                    "A steep turn is not it.",
+                    "HAR-bur",
+                    100.0,
+                    List.of(new Turn(Side.LEFT, 90, 45, 0, 0, 1)))),
+            Map.of("Quillan", "KWIL-an", "Ada", "AY-da"),
+            new Incident(
+                    "display director, 2 May",
+                    List.of("Stop talking."),
+                    List.of("The display has stopped for the moment."),
+                    List.of(new Incident.Contact("Control", "channel 3"))));
+
+    private static Show read(String golden) {
+        ShowReading reading = new ShowFile().read(Path.of("day.json"), Golden.bytes(golden));
+        assertThat(reading.findings()).isEmpty();
+        return Objects.requireNonNull(reading.show());
+    }
+
+    @Test
+    void showIsReadAsItWasMeant() {
+        assertThat(read("show-1.json")).isEqualTo(SHOW);
+    }
+
+    @Test
+    void showThatSaysNothingItNeedNotIsReadWithWhatIsMeantThen() {
+        Show show = read("show-1-least.json");
+        assertThat(show.air()).isEqualTo(new DayAir(1013.25, 15, 0, 0, List.of(), null));
+        assertThat(show.venue().limits()).isEqualTo(new Venue.Limits(null, null, null, null));
+        assertThat(show.incident()).isNull();
+        assertThat(show.airframes().get(0).glider()).isFalse();
+        assertThat(show.airframes().get(0).propellerTurns()).isEqualTo(PropellerTurns.CLOCKWISE);
+        assertThat(show.acts().get(0).figures().get(0).elements())
+                .containsExactly(
+                        new Line(Until.SECONDS, 3, 1),
+                        new Roll(RollStyle.AILERON, Side.LEFT, 360, null, 0, 0.5, 1),
+                        new Spin(SpinKind.UPRIGHT, Side.LEFT, 1, 0),
+                        new Turn(Side.LEFT, 90, 60, 0, 0, 1),
+                        new Reposition(0, 1000, 120, 45, 1));
+        assertThat(show.acts().get(0).remarks())
+                .containsExactly(new Remark("fact", RemarkKind.FACT, "It is small.", null, null, null, 1, false));
+    }
+
+    @Test
+    void showIsWrittenAsItAlwaysWas() {
+        JsonMapper mapper = new JsonMapper();
+        assertThat(mapper.readTree(new ShowFile().bytes(SHOW, null)).toPrettyString())
+                .isEqualTo(mapper.readTree(Golden.bytes("show-1.json")).toPrettyString());
+    }
+
+    @Test
+    void everyElementAndEveryChoiceIsInTheGoldenShow() throws ReflectiveOperationException {
+        Set<Object> seen = new HashSet<>();
+        collect(SHOW, seen);
+        Set<Object> all = new HashSet<>(List.of(Element.class.getPermittedSubclasses()));
+        for (Class<?> type : Stream.concat(
+                        Stream.of(Element.class.getDeclaredClasses()),
+                        Stream.of(Heading.class, RemarkKind.class, PropellerTurns.class))
+                .filter(Class::isEnum)
+                .toList()) {
+            all.addAll(List.of(type.getEnumConstants()));
+        }
+        assertThat(seen).containsAll(all);
+    }
+
+    /** Every constant there is below a value, and the types of the elements. */
+    private static void collect(Object value, Set<Object> seen) throws ReflectiveOperationException {
+        if (value instanceof Enum<?>) {
+            seen.add(value);
+        } else if (value instanceof Iterable<?> items) {
+            for (Object item : items) {
+                collect(item, seen);
+            }
+        } else if (value instanceof Record row) {
+            if (row instanceof Element) {
+                seen.add(row.getClass());
+            }
+            for (RecordComponent part : row.getClass().getRecordComponents()) {
+                Object below = part.getAccessor().invoke(row);
+                if (below != null) {
+                    collect(below, seen);
+                }
+            }
+        }
+    }
+}
