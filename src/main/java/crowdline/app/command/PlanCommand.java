@@ -40,7 +40,7 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = "Plans which remark is said when and in which form, and says what does not fit and why.",
         footer = {
-            "Fits only on a good day: it runs over if its figure turns out short. Would fit on a good day: there is room only",
+            "Just fits: it runs over if its figure turns out short. Would fit on a good day: there is room only",
             "if the figure turns out long.",
             "Ends with 0 if all went well, 1 if a duty does not fit, 2 if the file cannot be used."
         })

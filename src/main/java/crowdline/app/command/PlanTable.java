@@ -49,7 +49,7 @@ final class PlanTable {
                     placed.form() == Form.SHORT && shorter != null ? shorter : remark.text()));
             margins.whyShort(placed).ifPresent(why -> lines.add(note(why)));
             if (placed.tight()) {
-                lines.add(note("fits only on a good day: it runs over if the figure is a short one"));
+                lines.add(note("just fits: it runs over if the figure is a short one"));
             }
         }
         if (!planned.plan().unplaced().isEmpty()) {

@@ -106,7 +106,7 @@ final class SheetPrinter {
                 start,
                 placed.kind().name().toLowerCase(Locale.ROOT),
                 placed.endS() - placed.startS(),
-                placed.tight() ? ", on a good day" : "",
+                placed.tight() ? ", just fits" : "",
                 text);
     }
 }

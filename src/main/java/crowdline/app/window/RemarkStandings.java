@@ -54,6 +54,6 @@ public final class RemarkStandings {
         return "The plan says it at " + at
                 + (placed.form() == Form.SHORT ? " in its short form" : "")
                 + margins.whyShort(placed).map(why -> ": " + why).orElse("")
-                + (placed.tight() ? "; it fits only on a good day and runs over if the figure is a short one." : ".");
+                + (placed.tight() ? "; it just fits, and runs over if the figure is a short one." : ".");
     }
 }

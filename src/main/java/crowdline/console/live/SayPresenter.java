@@ -2,6 +2,7 @@ package crowdline.console.live;
 
 import crowdline.console.live.SayView.Bars;
 import crowdline.console.live.SayView.What;
+import crowdline.console.paint.FitMark;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;
@@ -14,9 +15,11 @@ import crowdline.live.state.Speaking;
 import crowdline.live.state.Talk;
 import crowdline.live.state.TalkEnd;
 import crowdline.loaded.ShowLookup;
+import crowdline.patter.Fit;
 import crowdline.patter.PatterRules;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
+import crowdline.patter.Room;
 import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Quiet;
@@ -36,6 +39,9 @@ final class SayPresenter {
     private static final double NOW_S = TalkEnd.AHEAD_S;
     /** The part gone is told in steps of this, so that it is painted again only when one could see it. */
     private static final double STEP_S = 0.1;
+
+    /** A remark that begins a little late is not too long for that: the breath before the next one gives way, seconds. */
+    private static final double BREATH_S = 0.5;
 
     private SayPresenter() {}
 
@@ -113,12 +119,6 @@ final class SayPresenter {
         double takesS = Math.max(0.1, time.seconds());
         Double endS = windowEndS(moment, words, turn);
         double thereIsS = endS == null ? Math.max(takesS, goneS) : Math.max(0, endS - turn.startS());
-        FigureNow figure = moment.now().figure();
-        boolean runsOn = figure != null
-                && endS != null
-                && thereIsS < takesS
-                && turn.startS() + thereIsS >= nowS + figure.leftS() - STEP_S
-                && takesS - thereIsS <= PatterRules.DEFAULT.runPastS();
         double waitS = turn.startS() - nowS;
         String caption = waitS > NOW_S
                 ? SayWhen.of(moment, words, turn.remark()).words(turn.remark(), waitS)
@@ -132,7 +132,7 @@ final class SayPresenter {
                 Math.min(1, goneS / takesS),
                 endS == null
                         ? new Mark(Form.DISC, Tone.GOOD, "No hurry")
-                        : verdict(takesS, thereIsS, turn.tight(), runsOn),
+                        : verdict(time, thereIsS, room(thereIsS, endsWithFigure(moment.now(), endS)), turn.tight()),
                 new Bars(
                         thereIsS,
                         takesS,
@@ -142,22 +142,29 @@ final class SayPresenter {
                         goneS >= takesS ? "S when said" : Seconds.left(takesS - goneS) + " to say"));
     }
 
-    /** @param runsOn true if only the end of its figure is in the way, and by no more than the plan allows */
-    private static Mark verdict(double takesS, double thereIsS, boolean tight, boolean runsOn) {
-        double spareS = thereIsS - takesS;
-        if (spareS < -0.5 && runsOn) {
-            return new Mark(Form.DIAMOND, Tone.CAUTION, Seconds.left(-spareS) + " past the figure");
-        }
-        if (spareS < -0.5) {
-            return new Mark(Form.STOP, Tone.ALARM, Seconds.left(-spareS) + " too long");
-        }
-        if (tight) {
-            return new Mark(Form.DIAMOND, Tone.CAUTION, "Fits on a good day");
-        }
-        if (spareS < 1) {
-            return new Mark(Form.DIAMOND, Tone.CAUTION, "Just fits");
-        }
-        return new Mark(Form.DISC, Tone.GOOD, "Fits, " + Seconds.left(Math.floor(spareS)) + " to spare");
+    private static Mark verdict(SpokenTime takes, double thereIsS, Room room, boolean tight) {
+        Fit alone = Fit.of(takes, room);
+        Fit fit = tight ? alone.atBest(Fit.JUST_FITS) : alone;
+        double spareS = thereIsS - takes.seconds();
+        return FitMark.of(
+                fit,
+                switch (fit) {
+                    case FITS -> ", " + Seconds.left(Math.floor(spareS)) + " to spare";
+                    case JUST_FITS, ON_A_GOOD_DAY -> "";
+                    case RUNS_OVER, TOO_LONG -> " by " + Seconds.left(Math.ceil(-spareS));
+                });
+    }
+
+    /** Live the rest of the figure is being counted down, so no shorter and no longer one is reckoned with. */
+    private static Room room(double thereIsS, boolean endsWithFigure) {
+        return endsWithFigure
+                ? new Room(thereIsS, thereIsS, thereIsS, PatterRules.DEFAULT.runPastS())
+                : Room.fixed(thereIsS + BREATH_S);
+    }
+
+    private static boolean endsWithFigure(LiveNow now, double endS) {
+        FigureNow figure = now.figure();
+        return figure != null && endS >= now.nowS() + figure.leftS() - STEP_S;
     }
 
     /**

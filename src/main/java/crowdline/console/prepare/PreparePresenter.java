@@ -1,5 +1,6 @@
 package crowdline.console.prepare;
 
+import crowdline.console.paint.FitMark;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;
@@ -15,6 +16,9 @@ import crowdline.flight.FigureNames;
 import crowdline.flight.Flight;
 import crowdline.loaded.ShowLookup;
 import crowdline.measure.Units;
+import crowdline.patter.Fit;
+import crowdline.patter.PatterRules;
+import crowdline.patter.Room;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
@@ -22,7 +26,6 @@ import crowdline.show.DayAir;
 import crowdline.show.Figure;
 import crowdline.show.LocatedFinding;
 import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.sight.ActSheet;
@@ -172,9 +175,7 @@ public final class PreparePresenter {
                         .orElse(UNKNOWN),
                 flown.map(f -> signed(f.leastG()) + " to " + signed(f.greatestG()))
                         .orElse(UNKNOWN),
-                figure.remarks().stream()
-                        .map(r -> remark(r, time.map(FigureTime::durationS).orElse(0.0)))
-                        .toList());
+                figure.remarks().stream().map(r -> remark(r, time)).toList());
     }
 
     static String signed(double g) {
@@ -183,24 +184,19 @@ public final class PreparePresenter {
                 .replace('-', '−');
     }
 
-    private RemarkView remark(Remark remark, double figureS) {
+    private RemarkView remark(Remark remark, Optional<FigureTime> lasts) {
         SpokenTime time = spoken.apply(remark.text());
-        // A call is spoken before its figure, so the figure's own time is no measure for it.
-        double thereIsS = remark.kind() == RemarkKind.CALL ? 0 : figureS;
-        String takes = String.format(Locale.UK, "%.0f s", time.seconds());
-        Mark verdict;
-        if (thereIsS <= 0) {
-            verdict = new Mark(Form.RING, Tone.CALM, takes);
-        } else if (time.seconds() > thereIsS) {
-            verdict = new Mark(
-                    Form.STOP, Tone.ALARM, String.format(Locale.UK, "Too long: %s of %.0f s", takes, thereIsS));
-        } else if (time.highS() > thereIsS) {
-            verdict = new Mark(
-                    Form.DIAMOND, Tone.CAUTION, String.format(Locale.UK, "Just fits: %s of %.0f s", takes, thereIsS));
-        } else {
-            verdict = new Mark(Form.DISC, Tone.GOOD, String.format(Locale.UK, "Fits: %s of %.0f s", takes, thereIsS));
-        }
+        String takes = String.format(Locale.UK, "%.1f s", time.seconds());
+        Optional<Room> room = lasts.map(l -> Room.of(remark, l, PatterRules.DEFAULT));
         return new RemarkView(
-                ShowLookup.word(remark.kind()), remark.text(), time.seconds(), time.highS(), thereIsS, verdict);
+                ShowLookup.word(remark.kind()),
+                remark.text(),
+                time.seconds(),
+                time.highS(),
+                room.map(Room::likelyS).orElse(0.0),
+                room.map(there -> FitMark.of(
+                                Fit.of(time, there),
+                                String.format(Locale.UK, ": %s of %.1f s", takes, there.likelyS())))
+                        .orElseGet(() -> new Mark(Form.RING, Tone.CALM, takes)));
     }
 }

@@ -1,5 +1,6 @@
 package crowdline.console.words;
 
+import crowdline.console.paint.FitMark;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
@@ -8,7 +9,9 @@ import crowdline.console.words.WordsView.PlaceView;
 import crowdline.console.words.WordsView.RemarkPage;
 import crowdline.console.words.WordsView.RemarkRow;
 import crowdline.loaded.ShowLookup;
+import crowdline.patter.Fit;
 import crowdline.patter.PatterRules;
+import crowdline.patter.Room;
 import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Remark;
@@ -21,7 +24,6 @@ import crowdline.timing.FigureTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** Puts remarks being written into the words of the Words place. Hints only: nothing here stands in the way. */
 final class WordsPresenter {
@@ -32,9 +34,6 @@ final class WordsPresenter {
         this.basis = basis;
         hints = new RemarkHints(basis.tradeWords(), basis.called());
     }
-
-    /** Seconds there are for a remark: most likely, and at the ends of the band; the same thrice where it is a rule. */
-    record Room(double likelyS, double lowS, double highS, String words) {}
 
     List<PlaceView> places(Show show) {
         return RemarkPlace.all(show).stream()
@@ -68,7 +67,7 @@ final class WordsPresenter {
                 verdict(remark, place, plan),
                 shorter == null ? "" : basis.said().apply(shorter).spoken(),
                 shorter == null ? null : verdict(shorter, room, Standing.UNKNOWN),
-                room.map(Room::words).orElse("It belongs to no figure, so any gap will do."),
+                aboutRoom(remark, place),
                 plan.remark(remark.id()).words(),
                 problems,
                 hints.of(show, place, remark, draft.text()),
@@ -82,70 +81,62 @@ final class WordsPresenter {
         String takes = String.format(Locale.UK, "%.1f s (%.1f to %.1f)", time.seconds(), time.lowS(), time.highS());
         String of = room.map(there -> String.format(Locale.UK, "%s of %.1f s", takes, there.likelyS()))
                 .orElse(takes);
-        if (room.isEmpty() || time.highS() <= room.get().lowS()) {
-            return switch (standing) {
-                case NO_PLACE -> new Mark(Form.DIAMOND, Tone.CAUTION, "No place: " + of);
-                case SHORT -> new Mark(Form.DIAMOND, Tone.CAUTION, "Short form: " + of);
-                case TIGHT -> new Mark(Form.DIAMOND, Tone.CAUTION, "Just fits: " + of);
-                case NOT_NEEDED -> new Mark(Form.RING, Tone.CALM, "No gap to fill: " + of);
-                case UNKNOWN, SAID ->
-                    room.isEmpty() ? new Mark(Form.RING, Tone.CALM, of) : new Mark(Form.DISC, Tone.GOOD, "Fits: " + of);
-            };
+        Optional<Fit> alone = room.map(there -> Fit.of(time, there));
+        if (alone.isPresent() && !alone.get().hasRoom()) {
+            return FitMark.of(alone.get(), ": " + of);
         }
-        Room there = room.get();
-        if (time.seconds() <= there.likelyS()) {
-            return new Mark(Form.DIAMOND, Tone.CAUTION, "Just fits: " + of);
-        }
-        return time.seconds() <= there.highS()
-                ? new Mark(Form.DIAMOND, Tone.CAUTION, "On a good day: " + of)
-                : new Mark(Form.STOP, Tone.ALARM, "Too long: " + of);
+        return switch (standing) {
+            case NO_PLACE -> new Mark(Form.DIAMOND, Tone.CAUTION, "No place: " + of);
+            case SHORT -> new Mark(Form.DIAMOND, Tone.CAUTION, "Short form: " + of);
+            case NOT_NEEDED -> new Mark(Form.RING, Tone.CALM, "No gap to fill: " + of);
+            case TIGHT -> FitMark.of(alone.orElse(Fit.FITS).atBest(Fit.JUST_FITS), ": " + of);
+            case UNKNOWN, SAID ->
+                alone.map(fit -> FitMark.of(fit, ": " + of)).orElseGet(() -> new Mark(Form.RING, Tone.CALM, of));
+        };
     }
 
     /** The time there is by a remark's kind, its figure and its own limits; empty if none of them says anything. */
     private Optional<Room> room(Remark remark, RemarkPlace place) {
-        String actId = place.actId();
-        String figureId = place.figureId();
-        if (actId == null || figureId == null) {
+        if (place.actId() == null || place.figureId() == null) {
             return Optional.empty();
         }
-        Double earliest = remark.earliestS();
-        Double latest = remark.latestS();
-        PatterRules rules = PatterRules.DEFAULT;
         if (remark.kind() == RemarkKind.CALL) {
-            double from = Math.max(-rules.callStartsAtMostBeforeS(), earliest == null ? -1e9 : earliest);
-            double to = Math.min(-rules.callEndsAtLeastBeforeS(), latest == null ? 1e9 : latest);
-            return Optional.of(fixed(
-                    Math.max(0, to - from),
-                    String.format(
-                            Locale.UK,
-                            "A call is spoken before its figure, from %.0f s to %.0f s ahead.",
-                            Math.max(0, -from),
-                            Math.max(0, -to))));
+            return Optional.of(Room.ofCall(remark, PatterRules.DEFAULT));
         }
-        return basis.lasts().apply(actId, figureId).map(time -> inFigure(time, earliest, latest));
+        return lasts(place).map(time -> Room.of(remark, time, PatterRules.DEFAULT));
     }
 
-    private static Room inFigure(FigureTime time, @Nullable Double earliest, @Nullable Double latest) {
-        double from = earliest == null ? 0 : earliest;
-        double likely = Math.max(0, Math.min(time.durationS(), latest == null ? 1e9 : latest) - from);
-        double low = Math.max(0, Math.min(time.lowS(), latest == null ? 1e9 : latest) - from);
-        double high = Math.max(0, Math.min(time.highS(), latest == null ? 1e9 : latest) - from);
-        String own = earliest == null && latest == null ? "" : " Its earliest and latest times leave it less.";
-        return new Room(
-                likely,
-                low,
-                high,
-                String.format(
+    private Optional<FigureTime> lasts(RemarkPlace place) {
+        String actId = place.actId();
+        String figureId = place.figureId();
+        return actId == null || figureId == null
+                ? Optional.empty()
+                : basis.lasts().apply(actId, figureId);
+    }
+
+    private String aboutRoom(Remark remark, RemarkPlace place) {
+        if (place.figureId() != null && remark.kind() == RemarkKind.CALL) {
+            return String.format(
+                    Locale.UK,
+                    "A call is spoken before its figure, from %.0f s to %.0f s ahead.",
+                    Math.max(0, -Room.callFromS(remark, PatterRules.DEFAULT)),
+                    Math.max(0, -Room.callToS(remark, PatterRules.DEFAULT)));
+        }
+        String own = remark.earliestS() == null && remark.latestS() == null
+                ? ""
+                : " Its earliest and latest times leave it less.";
+        return lasts(place)
+                .map(time -> String.format(
                                 Locale.UK,
                                 "The figure lasts %.1f s, most often %.1f to %.1f s.",
                                 time.durationS(),
                                 time.lowS(),
                                 time.highS())
-                        + own);
-    }
-
-    private static Room fixed(double seconds, String words) {
-        return new Room(seconds, seconds, seconds, words);
+                        + own)
+                .orElse(
+                        place.figureId() == null
+                                ? "It belongs to no figure, so any gap will do."
+                                : "How long its figure lasts is not known.");
     }
 
     /** Figures of one name are told apart by it. */

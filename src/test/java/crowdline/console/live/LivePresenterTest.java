@@ -202,7 +202,7 @@ class LivePresenterTest {
                 SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 104),
                 SmallShow.placed("r-call-2", "f2", RemarkKind.CALL, 106));
         LiveView view = presenter.view(SmallShow.moment(104, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
-        assertThat(verdict(view).word()).isEqualTo("2 s too long");
+        assertThat(verdict(view).word()).isEqualTo("Too long by 2 s");
         assertThat(verdict(view).form()).isEqualTo(Form.STOP);
     }
 
@@ -210,7 +210,7 @@ class LivePresenterTest {
     void aRemarkMayRunALittlePastItsFigure() {
         Plan plan = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 108));
         LiveView view = presenter.view(SmallShow.moment(108, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
-        assertThat(verdict(view).word()).isEqualTo("2 s past the figure");
+        assertThat(verdict(view).word()).isEqualTo("Runs over by 2 s");
         assertThat(verdict(view).form()).isEqualTo(Form.DIAMOND);
     }
 

@@ -56,7 +56,7 @@ public final class LongAndShort {
                 words ? "Explanation" : "hear it fade",
                 Breaths.lines("Say " + letters(say), 54),
                 0.2,
-                words ? new Mark(Form.DIAMOND, Tone.CAUTION, "Fits on a good day") : null,
+                words ? new Mark(Form.DIAMOND, Tone.CAUTION, "Runs over by 12 s") : null,
                 new Bars(12, 9, 11, 2, words ? "10 s left" : "10 s of quiet", words ? "7 s to say" : ""));
         List<FactView> facts = List.of(
                 new FactView(1, new Wording("One " + letters(fact), "5 s"), new Wording("One " + letters(30), "2 s")),

@@ -125,8 +125,8 @@ class PrepareTest {
     void aRemarkLongerThanItsFigureSaysSo() {
         List<RemarkView> remarks =
                 view().acts().get(0).variants().get(0).figures().get(0).remarks();
-        assertThat(remarks.get(0).verdict().word()).isEqualTo("4 s");
-        assertThat(remarks.get(1).verdict().word()).isEqualTo("Too long: 4 s of 3 s");
+        assertThat(remarks.get(0).verdict().word()).isEqualTo("Fits: 4.0 s of 7.0 s");
+        assertThat(remarks.get(1).verdict().word()).isEqualTo("Runs over: 4.0 s of 3.0 s");
     }
 
     @Test
