@@ -37,7 +37,7 @@ class MainTest {
 
     private static String sound() throws IOException {
         try (InputStream in =
-                Objects.requireNonNull(MainTest.class.getResourceAsStream("/crowdline/storage/full.json"))) {
+                Objects.requireNonNull(MainTest.class.getResourceAsStream("/crowdline/storage/show/full.json"))) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
     }

@@ -35,8 +35,8 @@ class LearnCommandTest {
 
     @BeforeEach
     void writeShow() throws IOException {
-        try (InputStream in =
-                Objects.requireNonNull(LearnCommandTest.class.getResourceAsStream("/crowdline/storage/full.json"))) {
+        try (InputStream in = Objects.requireNonNull(
+                LearnCommandTest.class.getResourceAsStream("/crowdline/storage/show/full.json"))) {
             show = Files.write(folder.resolve("day.json"), in.readAllBytes()).toString();
         }
     }

@@ -37,8 +37,8 @@ class PlanCommandTest {
     }
 
     private static String sound() throws IOException {
-        try (InputStream in =
-                Objects.requireNonNull(PlanCommandTest.class.getResourceAsStream("/crowdline/storage/full.json"))) {
+        try (InputStream in = Objects.requireNonNull(
+                PlanCommandTest.class.getResourceAsStream("/crowdline/storage/show/full.json"))) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
     }

@@ -55,7 +55,7 @@ class OpeningWindowTest {
     }
 
     private static String text() throws IOException {
-        try (InputStream in = OpeningWindowTest.class.getResourceAsStream("/crowdline/storage/full.json")) {
+        try (InputStream in = OpeningWindowTest.class.getResourceAsStream("/crowdline/storage/show/full.json")) {
             return new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
         }
     }

@@ -54,8 +54,8 @@ class PassesKeeperTest {
 
     @BeforeEach
     void load() throws IOException, ShowFileException {
-        try (InputStream in =
-                Objects.requireNonNull(PassesKeeperTest.class.getResourceAsStream("/crowdline/storage/full.json"))) {
+        try (InputStream in = Objects.requireNonNull(
+                PassesKeeperTest.class.getResourceAsStream("/crowdline/storage/show/full.json"))) {
             Files.write(show(), in.readAllBytes());
         }
         loaded = new ShowLoader(CatalogueFile::shipped, () -> Pace.DEFAULT, folder.resolve("state"), Workers.ALONE)

@@ -53,8 +53,8 @@ class WordsKeeperTest {
 
     @BeforeEach
     void run() throws IOException, ShowFileException {
-        try (InputStream in =
-                Objects.requireNonNull(WordsKeeperTest.class.getResourceAsStream("/crowdline/storage/full.json"))) {
+        try (InputStream in = Objects.requireNonNull(
+                WordsKeeperTest.class.getResourceAsStream("/crowdline/storage/show/full.json"))) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .replace("\"title\": \"Harrowmere Air Day\"", "\"title\": \"Harrowmere Air Day\", " + NOTE);
             file = Files.writeString(folder.resolve("day.json"), text);
