@@ -78,7 +78,7 @@ record Body(
         return rollRateRadPerS * Math.min(1, Math.max(speedMps, 1) / rollRateMps);
     }
 
-    /** Drag in newtons for a lift of so many newtons; lift is capped at what the wing can give. */
+    /** Drag, newtons, for a lift in newtons; lift is capped at what the wing can give. */
     double dragN(double qPa, double liftN) {
         double qs = qPa * areaM2;
         double most = qs * Math.max(clMaxUpright, clMaxInverted);

@@ -111,7 +111,7 @@ final class ElementFlyer {
         return run(leg, from, arc.way() == Element.Way.PULL ? "pull" : "push");
     }
 
-    /** The load this pilot pulls where the plan says so many g. */
+    /** The load this pilot pulls where the plan says {@code g}. */
     private double pulled(double g, Moment from) {
         double still = from.up().z();
         return still + (g - still) * variation.pull();

@@ -2,7 +2,7 @@ package crowdline.flight;
 
 import java.util.function.IntConsumer;
 
-/** Does many pieces of work, none of which needs another. */
+/** Does many independent pieces of work. */
 @FunctionalInterface
 public interface Workers {
     /** One piece after another, on the thread that asks. */

@@ -56,7 +56,7 @@ public final class LoadedShow {
         private volatile List<Pass> passes = List.of();
     }
 
-    /** Which variant of which act. */
+    /** A variant of an act. */
     private record Flown(String actId, String variant) {}
 
     /**
@@ -221,7 +221,7 @@ public final class LoadedShow {
         return new PlanAhead(show, spoken);
     }
 
-    /** What the clock goes by; a figure nobody predicted has no length, and the clock waits for the hand. */
+    /** How long figures last, for the clock; a figure nobody predicted has no length, and the clock waits for the hand. */
     public ActDurations durations() {
         return (actId, variant, figureIds) -> index -> prediction(actId, variant)
                 .map(p -> p.durationS(figureIds.get(index)))

@@ -43,7 +43,7 @@ public final class LogFile {
         }
     }
 
-    /** Tells that a file is a pipe or a device, of which nobody knows when it ends; says nothing of one that is not there. */
+    /** Says that a file is a pipe or a device, whose end nobody knows; says nothing of one that is not there. */
     static void sayIfItWaits(Path file, Consumer<String> waiting) {
         if (Files.exists(file) && !Files.isRegularFile(file) && !Files.isDirectory(file)) {
             waiting.accept(file + " is not an ordinary file and is read until it ends; Ctrl+C gives up");

@@ -20,7 +20,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What was predicted for one variant of an act. The flight is there at once, since the clock and the picture go by it; the
+ * What was predicted for one variant of an act. The flight is there at once, since the clock and the picture need it; the
  * varied flights behind the bands are flown when the times are first asked for. Passes teach on top of it, as they are at
  * each moment. It may be asked from any thread.
  */
@@ -150,7 +150,7 @@ public final class Prediction {
         return Double.NaN;
     }
 
-    /** Flies so many varied flights for the bands; takes a moment. */
+    /** Flies this number of varied flights for the bands; takes a moment. */
     void refine(int flights) {
         refined = varied(flights);
         where = lookedFor.apply(flight());

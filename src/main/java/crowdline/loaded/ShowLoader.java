@@ -100,7 +100,7 @@ public final class ShowLoader {
                 known -> new LoadedShow(known, catalogue.get(), pace.get(), workers, flights));
     }
 
-    /** Checks content of which a show was already loaded. */
+    /** Checks content that a show was already loaded from. */
     public Result check(Path file, byte[] content, LoadedShow loaded) {
         return load(file, content, known -> loaded);
     }

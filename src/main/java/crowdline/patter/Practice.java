@@ -64,10 +64,10 @@ public record Practice(
             Timing timing,
             @Nullable Double beforeS) {}
 
-    /** A remark that ran so many seconds past the moment at which a call was to begin. */
+    /** A remark that ran past the moment at which a call was to begin, by {@code seconds}. */
     public record Overrun(String remarkId, String callId, double overS) {}
 
-    /** A quiet of a figure into which so many seconds were talked. */
+    /** A quiet of a figure that was talked into, for {@code seconds}. */
     public record BrokenQuiet(String figureId, double talkedS) {}
 
     public Practice {

@@ -73,7 +73,7 @@ public final class LiveDesk implements Desk, AutoCloseable {
      * Takes the show up where the journal left it, with the clock where it is by now, and starts the thread.
      *
      * @param opening an open journal; the desk closes it
-     * @param durations what the clock goes by
+     * @param durations how long figures last, for the clock
      */
     public LiveDesk(JournalOpening opening, ActDurations durations) {
         this(opening, durations, CLOSE_S);

@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param lookup the words of the show
  * @param snapshot the running show
- * @param durations what its clock goes by
+ * @param durations how long figures last, for its clock
  * @param plan what to say when, in the session's seconds
  * @param tracking what readings say
  * @param told what the last key did, or null

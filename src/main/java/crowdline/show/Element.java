@@ -16,13 +16,13 @@ public sealed interface Element {
 
     /** What ends a straight line. */
     enum Until {
-        /** After so many seconds. */
+        /** Ends after a time, seconds. */
         SECONDS(Quantity.LINE_SECONDS),
-        /** After so many metres along the path. */
+        /** Ends after a length of path, metres. */
         METRES(Quantity.LINE_METRES),
-        /** On reaching so many knots true airspeed, from above or below. */
+        /** Ends on reaching a true airspeed, knots, from above or below. */
         KNOTS(Quantity.LINE_TO_KT),
-        /** On reaching so many feet above the display datum. */
+        /** Ends on reaching a height, feet above the display datum. */
         FEET(Quantity.LINE_TO_FT),
         /** On passing this place on the A-axis, metres to the commentator's right of the datum. */
         ALONG_M(Quantity.LINE_TO_ALONG_M);
@@ -197,7 +197,7 @@ public sealed interface Element {
         }
     }
 
-    /** Hanging on the propeller on an up-line, rolled by its torque, for so many seconds. */
+    /** Hanging on the propeller on an up-line for a time, rolled by its torque. */
     record HoverRoll(double seconds, double power) implements Element {
         public HoverRoll {
             Quantity.HOVER_SECONDS.must(seconds);

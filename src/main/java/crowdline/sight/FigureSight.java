@@ -39,7 +39,7 @@ public record FigureSight(String figureId, String name, Glimpse start, Glimpse h
             @Nullable Glare glare) {}
 
     /**
-     * Every figure of a flight in order, those left out of which no sample was taken.
+     * Every figure of a flight in order, without those that have no samples.
      *
      * @param airframe the one that flies it
      * @param flight with its samples

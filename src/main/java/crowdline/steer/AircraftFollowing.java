@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Follows the aircraft of the act being flown: what the hand does goes to the follower, what the follower finds goes to
- * the show. Times are those of the session. Not for several threads.
+ * the show. Times are those of the session. Not thread-safe.
  */
 public final class AircraftFollowing {
     /** The aircraft is drawn where it was read to be for so long, seconds; then it is where the plan has it. */
@@ -58,7 +58,7 @@ public final class AircraftFollowing {
     private double pathRad;
     private double headingRad;
 
-    /** Which flight of which variant; each has a follower of its own. */
+    /** A flight of a variant; each has a follower of its own. */
     private record Flight(
             @Nullable String actId,
             @Nullable String variant,

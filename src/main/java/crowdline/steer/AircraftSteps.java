@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * When what the follower says moves the show. A next figure is believed soon, any other only after a while; when the
  * readings go bad the clock stands in, and it hands back when they are good again. Only what somebody has put under the
- * aircraft's lead is moved, and {@link ActBegin} begins an act. Not for several threads.
+ * aircraft's lead is moved, and {@link ActBegin} begins an act. Not thread-safe.
  */
 final class AircraftSteps {
     private static final double LIKELY = 0.8;
@@ -23,7 +23,7 @@ final class AircraftSteps {
 
     private static final double USABLE = 0.5;
     private static final double SILENT_S = 2;
-    /** Bad for so long, the clock stands in, seconds. Tuned: a figure's top is often hidden from the receiver for less. */
+    /** Seconds of bad readings before the clock stands in. Tuned: a figure's top is often hidden from the receiver for less. */
     private static final double LOST_S = 3;
     /** Good for so long, the aircraft leads again, seconds. Tuned. */
     private static final double FOUND_S = 2;

@@ -1,6 +1,6 @@
 package crowdline.steer;
 
-/** Since when something has been so without a break. Not for several threads. */
+/** Since when something has been so without a break. Not thread-safe. */
 final class SinceWhen {
     private double sinceS = Double.NaN;
 

@@ -14,7 +14,7 @@ import java.util.Optional;
 /**
  * When an act that the aircraft began must have begun for it to be where it is seen to be. The start that was told first is
  * when the follower was sure; early and late for the whole act would be wrong by the seconds between. It is put right while
- * the first figure is flown that the follower can see into, and then stands. Not for several threads.
+ * the first figure is flown that the follower can see into, and then stands. Not thread-safe.
  */
 final class StartCorrection {
     /** What is believed at one reading wanders; this many seconds of it are averaged. Tuned. */

@@ -7,7 +7,7 @@ import java.util.function.BiConsumer;
 
 /**
  * From the bytes of a receiver to its positions: NMEA 0183, GGA with RMC or VTG, any talker. Bytes may be cut anywhere
- * and mixed with anything. Not for several threads at once.
+ * and mixed with anything. Not thread-safe.
  */
 public final class ReceiverFeed {
     private final Framer framer = new Framer();

@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * The times of an act as its passes have them, on top of the prediction.
  *
- * @param times what to go by, in plan and in the air
+ * @param times the times to use, in plan and in the air
  * @param figures what was learned of each figure, in the order flown
  * @param passes how many passes taught anything
  */

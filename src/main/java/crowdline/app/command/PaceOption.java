@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
 
-/** Whose pace a command goes by: {@code --pace} or {@code --speaker}; the console's speaker if neither is given. */
+/** Whose pace a command uses: {@code --pace} or {@code --speaker}; the console's speaker if neither is given. */
 final class PaceOption {
     @ArgGroup(exclusive = true, multiplicity = "0..1")
     private @Nullable Whose whose;
@@ -35,7 +35,7 @@ final class PaceOption {
     }
 
     /**
-     * The pace to go by.
+     * The pace to use.
      *
      * @throws ShowFileException if it cannot be read, or if nobody of that name was timed
      */

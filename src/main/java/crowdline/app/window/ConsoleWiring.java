@@ -50,7 +50,7 @@ final class ConsoleWiring {
     private final ShowOpener opening;
     private final ConsoleHost host;
 
-    /** @param machine whose clocks everything goes by */
+    /** @param machine its clocks are used everywhere */
     ConsoleWiring(Folders folders, JournalMachine machine) {
         SwingUtilities.invokeLater(LookAndFeel::loadType);
         SettingsFile settingsFile = new SettingsFile(folders.settings());

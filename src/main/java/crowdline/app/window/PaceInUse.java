@@ -3,7 +3,7 @@ package crowdline.app.window;
 import crowdline.speech.pace.Pace;
 import java.util.function.Supplier;
 
-/** The pace that is gone by now; read and set from any thread. */
+/** The pace in use; read and set from any thread. */
 final class PaceInUse implements Supplier<Pace> {
     private volatile Pace pace;
 

@@ -38,7 +38,7 @@ public final class PaceKeeper implements PaceHost {
     private final Microphone microphone = new MicrophoneListener(sound::open, SwingUtilities::invokeLater);
 
     /**
-     * @param pace what is gone by now; set before anybody is told
+     * @param pace the pace in use; set before anybody is told
      * @param running the show being run, if any
      * @param changed told of every other pace from now on, on the io thread
      * @param say says a sentence in the foot line
@@ -58,7 +58,7 @@ public final class PaceKeeper implements PaceHost {
         this.io = io;
     }
 
-    /** What is to be said if the pace of the last session's speaker cannot be gone by. */
+    /** What to say if the pace of the last session's speaker cannot be used. */
     static Optional<String> missing(@Nullable String speaker, Pace first) {
         return speaker == null || first.name().equals(speaker)
                 ? Optional.empty()

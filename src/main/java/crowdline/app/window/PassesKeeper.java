@@ -138,7 +138,7 @@ final class PassesKeeper implements PassesHost, Passes {
         }
     }
 
-    /** Everything goes by what is in the file now. */
+    /** Everything uses what is in the file now. */
     private void learned(Path file, LoadedShow loaded) throws ShowFileException {
         List<Pass> passes = new PassesFile(file, folder).read().passes();
         loaded.learn(passes);

@@ -311,7 +311,7 @@ final class ShowOpener {
         return opening.resumed();
     }
 
-    /** The incident page while no show runs, as it was called for so many seconds ago. */
+    /** The incident page while no show runs; it was called {@code openS} seconds ago. */
     IncidentView incident(double openS) {
         return IncidentPresenter.withoutShow(LocalTime.now(machine.wall().withZone(ZoneId.systemDefault())), openS);
     }

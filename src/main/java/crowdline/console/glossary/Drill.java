@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Drill {
     static final int CHOICES = 4;
-    /** A missed figure comes back after so many others; a design choice. */
+    /** Questions after which a missed figure comes back; a design choice. */
     private static final int AGAIN_AFTER = 3;
     /** Lower than this nothing can be told from a line, metres; tuned by looking at the drawings. */
     private static final double LEAST_HEIGHT_M = 25;
@@ -34,7 +34,7 @@ final class Drill {
     private int asked;
     private int right;
 
-    /** A figure to come back to when so many questions have been asked. */
+    /** A figure to come back to, and after which question. */
     private record Missed(EntryView entry, int dueAt) {}
 
     /**

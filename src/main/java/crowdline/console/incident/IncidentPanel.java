@@ -67,7 +67,7 @@ public final class IncidentPanel extends Painted<IncidentPanel.Shown> {
         repaint();
     }
 
-    /** Goes on by so many parts of the words, or back if below 0. */
+    /** Goes on by a number of parts of the words, or back if it is below 0. */
     public void move(int parts) {
         for (int i = 0; i < Math.abs(parts); i++) {
             if (parts > 0) {

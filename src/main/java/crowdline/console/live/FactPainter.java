@@ -49,7 +49,7 @@ final class FactPainter {
         return facts.size() == 1 ? LINES_ALONE : LINES;
     }
 
-    /** The place of one of so many facts, the first. */
+    /** The place of a fact among several. */
     static Box cell(Pen pen, Box box, int facts) {
         return box.top(box.h() / facts - (facts == 1 ? 0 : pen.px(5)));
     }

@@ -35,7 +35,7 @@ final class FigurePainter {
     private static final double OVERVIEW_SHARE = 0.36;
     /** What stands beside the figure may make it smaller to this share of its size, no further. */
     private static final double TAKES_NOTHING = 0.9;
-    /** Nothing is drawn larger than as if it were so many metres across. */
+    /** Metres. Nothing is drawn larger than if it were this far across. */
     private static final double LEAST_M = 120;
     /** The ground is drawn where it is no further below the figure than this share of the figure's height. */
     private static final double NEAR_GROUND = 0.45;

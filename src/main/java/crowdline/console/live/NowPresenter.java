@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 final class NowPresenter {
     /** A countdown's bar is full at this many seconds; tuned: as long as one would stand ready. */
     private static final double COUNTDOWN_S = 600;
-    /** The bar is told in so many steps, so that it is painted again only when one could see it. */
+    /** Steps of the bar: it is painted again only when the change can be seen. */
     private static final double STEPS = 400;
 
     /** A start by the aircraft is said for so long into the figure, seconds. Tuned: it is told up to 10 s after it began. */

@@ -16,7 +16,7 @@ public interface PaceHost {
      * What there is to choose from.
      *
      * @param speakers names of those who were timed
-     * @param current whose pace is gone by; empty for the default's
+     * @param current whose pace is used; empty for the default's
      * @param remarks to time a speaker with
      * @param whyNoMicrophone why nobody can be timed by microphone, in a sentence; empty if they can
      */
@@ -36,6 +36,6 @@ public interface PaceHost {
     /** Goes by the pace of the next speaker who was timed; after the last, by the default's. */
     void useNext();
 
-    /** Keeps a speaker's pace and goes by it from now on. */
+    /** Keeps a speaker's pace and uses it from now on. */
     void keep(Pace pace);
 }

@@ -13,7 +13,7 @@ public final class RemarksToTime {
     private static final int SHORTEST_LETTERS = 15;
     /** Longer ones are seldom said without a slip. Tuned. */
     private static final int LONGEST_LETTERS = 260;
-    /** The longest must be so many times the shortest, or the time per letter stays unknown. Tuned. */
+    /** The longest must be at least this many times the shortest, or the time per letter stays unknown. Tuned. */
     private static final double SPREAD = 2.5;
     /** Every third of ten, so that short and long ones alternate. */
     private static final int STEP = 3;

@@ -14,7 +14,7 @@ import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Shows one remark at a time, large, and hears the keys of the watch. The watch goes by the time at which a key was
+ * Shows one remark at a time, large, and hears the keys of the watch. The watch takes the time at which a key was
  * pressed, not by when the screen came to hear of it.
  */
 final class TimingPage extends JPanel {

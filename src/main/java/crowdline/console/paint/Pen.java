@@ -213,7 +213,7 @@ public final class Pen {
         return wide + gap + word.widthPx();
     }
 
-    /** A bar of which a share is filled from the left. */
+    /** A bar, a share of it filled from the left. */
     public void bar(Box box, double share, Color filled, Color empty) {
         double round = Math.min(box.h(), px(6));
         RoundRectangle2D whole = new RoundRectangle2D.Double(box.x(), box.y(), box.w(), box.h(), round, round);

@@ -41,7 +41,7 @@ public record TextBlock(List<Line> lines, Font font, double ascentPx, double hei
         return (int) text.chars().filter(c -> !Character.isWhitespace(c)).count();
     }
 
-    /** Where in a line its first so many letters end. */
+    /** Where in a line its first {@code letters} letters end. */
     private static int after(String text, int letters) {
         int at = 0;
         for (int left = letters; at < text.length() && left > 0; at++) {

@@ -71,7 +71,7 @@ public final class TextFit {
         }
     }
 
-    /** The first so many letters; one more shows that there were more. */
+    /** The first {@code letters} letters; one more shows that there were more. */
     private static List<String> within(List<String> breaths, int most) {
         List<String> shown = new ArrayList<>();
         int room = most + 1;

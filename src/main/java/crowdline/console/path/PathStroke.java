@@ -81,7 +81,7 @@ public final class PathStroke {
         }
     }
 
-    /** The places of a path up to so many metres, as the crowd sees it. */
+    /** The places of a path up to a length, metres, as the crowd sees it. */
     public static List<Spot> beginning(List<Spot> spots, double mostM) {
         List<Spot> beginning = new ArrayList<>();
         double gone = 0;

@@ -49,7 +49,7 @@ public final class PedalPresses {
         }
     }
 
-    /** Opens the window in which buttons are learned, and goes by what was learned in it. */
+    /** Opens the window in which buttons are learned, and uses what was learned in it. */
     public void ask(Frame owner, Appearance appearance, PedalHost host) {
         JDialog dialog = OwnWindow.over(owner, "Pedals and remotes");
         PedalsPanel panel = new PedalsPanel(appearance, host, dialog::dispose);

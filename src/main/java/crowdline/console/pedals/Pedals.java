@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Learns which pedal and which key of a remote gives which command, and otherwise says what a press would give. A button
- * is learned by pressing it twice; one that does something already is moved only when told to. Not for several threads.
+ * is learned by pressing it twice; one that does something already is moved only when told to. Not thread-safe.
  */
 final class Pedals {
     private final Consumer<LearnedButtons> changed;

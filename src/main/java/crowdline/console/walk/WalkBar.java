@@ -10,7 +10,7 @@ import java.util.List;
 
 /** The line of an act being walked through: its figures, its remarks, and where it is. */
 final class WalkBar {
-    /** The line is told in so many steps, so that it is painted again only when one could see it. */
+    /** Steps of the line: it is painted again only when the change can be seen. */
     private static final double STEPS = 1500;
 
     private final ShowLookup words;

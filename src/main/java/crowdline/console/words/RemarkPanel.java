@@ -57,7 +57,7 @@ final class RemarkPanel extends JPanel {
         fields.text.setCaretPosition(at);
     }
 
-    /** Puts the focus on the text, all of which the next letter replaces. */
+    /** Puts the focus on the text; the next letter replaces all of it. */
     void writeAnew() {
         fields.text.requestFocusInWindow();
         fields.text.selectAll();

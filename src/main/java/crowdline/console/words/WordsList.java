@@ -8,7 +8,7 @@ import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
 
 /**
- * A list of the Words place, of which one row is chosen. Showing rows tells nobody; choosing one does.
+ * A list of the Words place, one row of it chosen. Showing rows tells nobody; choosing one does.
  *
  * @param <V> a row
  */

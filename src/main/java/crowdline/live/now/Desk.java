@@ -20,7 +20,7 @@ public interface Desk {
     /**
      * What can be read off the latest snapshot now.
      *
-     * @param wall the clock on the wall, which slots go by
+     * @param wall the clock on the wall, for slots
      */
     LiveNow now(PlanAnchor anchor, Instant wall);
 
@@ -40,7 +40,7 @@ public interface Desk {
      */
     void post(DoubleFunction<? extends LiveEvent> event);
 
-    /** From now on the clock goes by these. */
+    /** The clock uses these from now on. */
     void useDurations(ActDurations next);
 
     /**

@@ -53,7 +53,7 @@ public record LiveNow(
     /**
      * The reading at {@code nowS}, the plan counted from {@code anchor}.
      *
-     * @param wall the same moment by the clock on the wall, which slots go by
+     * @param wall the same moment by the clock on the wall, for slots
      */
     public static LiveNow of(LiveState state, Durations durations, PlanAnchor anchor, double nowS, Instant wall) {
         Course course = state.course();

@@ -27,7 +27,7 @@ public record LiveSnapshot(
         notices = List.copyOf(notices);
     }
 
-    /** The same with so many events that the disk does not have yet. */
+    /** The same with another number of events that the disk does not have yet. */
     public LiveSnapshot withUnwritten(int events) {
         return new LiveSnapshot(number, state, journal, events, resumed, notices, refusal);
     }

@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * planned again in the same run of the act, and what is on the screen now is not moved. It is no record: only keys say what was said.
  * The words of a figure count only once the act has begun, and no more when its start is taken back.
  *
- * <p>Not for several threads at once.
+ * <p>Not thread-safe.
  */
 public final class TakenAsSaid {
     /** What was taken to be said, and the figure it belongs to, or an empty text. */

@@ -74,7 +74,7 @@ public record Course(
         return lead.source();
     }
 
-    /** True while the clock moves the position in the aircraft's stead. */
+    /** True while the clock stands in for the aircraft. */
     public boolean clockStandsIn() {
         return lead.clockStandsIn();
     }

@@ -6,7 +6,7 @@ import crowdline.live.event.Source;
  * Who moves the position.
  *
  * @param source what was chosen to
- * @param clockStandsIn true while the clock does in the aircraft's stead
+ * @param clockStandsIn true while the clock stands in for the aircraft
  * @param handBegins true if a start of this act was taken back: only the hand begins it then, until a source is chosen again
  */
 record Lead(Source source, boolean clockStandsIn, boolean handBegins) {

@@ -5,9 +5,9 @@ import java.util.Deque;
 
 /** The quietest fifth of a second within the last four seconds of one band. Speech always leaves such a moment. */
 final class QuietestMoments {
-    /** Smoothed over so many frames. Tuned. */
+    /** Frames a level is smoothed over. Tuned. */
     private static final int MOMENT = 20;
-    /** Looked back so many frames. Tuned: longer than anybody speaks without a gap between words. */
+    /** Frames looked back over. Tuned: longer than anybody speaks without a gap between words. */
     private static final int WITHIN = 400;
 
     private record Moment(long frame, double db) {}

@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * Sound samples to levels, one each hundredth of a second, however the samples come in. Two bands are measured: 300 to
  * 3400 Hz, the telephone's (ITU-T G.712, from memory), which leaves out what wind and engines are loudest in, and above
- * 3000 Hz, where s and f are. Not for several threads.
+ * 3000 Hz, where s and f are. Not thread-safe.
  */
 public final class SoundLevels {
     /** The level of no sound at all, decibels. */

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Finds where speech begins and ends in levels of sound, over noise that is learned and followed. It keeps levels of the
- * last minute at most and never the sound. Time is counted in levels. Not for several threads.
+ * last minute at most and never the sound. Time is counted in levels. Not thread-safe.
  *
  * <p>After L. R. Rabiner and M. R. Sambur, An algorithm for determining the endpoints of isolated utterances, Bell System
  * Technical Journal 54(2), 1975 (from memory): the noise is learned from its beginning, a higher threshold finds speech

@@ -39,7 +39,7 @@ public final class PaceFit {
     /** How far a speaker's pauses lie from the usual ones: fixed, (letter: nothing assumed), comma, stop. Tuned. */
     private static final List<Double> PAUSE_DOUBT_S = List.of(0.2, Double.POSITIVE_INFINITY, 0.1, 0.3);
 
-    /** Of the four terms, held back by the usual pauses, about so many are free. Tuned: bands then hold 80 %. */
+    /** How many of the four terms are about free, held back by the usual pauses. Tuned: bands then hold 80 %. */
     private static final int REALLY_FREE = 3;
 
     private PaceFit() {}
@@ -65,7 +65,7 @@ public final class PaceFit {
         return everyTerm ? regressed(name, timed) : scaled(name, timed);
     }
 
-    /** How {@link #fit} treats so many remarks, in a sentence for the speaker. */
+    /** How {@link #fit} treats this number of remarks, in a sentence for the speaker. */
     public static String explanation(int remarks) {
         if (remarks < ENOUGH) {
             return remarks + " of " + ENOUGH + " remarks timed: the default pace is only sped up or slowed down; "

@@ -25,7 +25,7 @@ public record SpokenText(String written, String spoken) {
         return sum(SoundedLetters::ofWord, SoundedLetters.named());
     }
 
-    /** What a word of so many letters counts. */
+    /** What a word of {@code letters} letters counts. */
     private interface Weight {
         double of(String word, int letters);
     }

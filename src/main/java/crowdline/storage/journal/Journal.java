@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
 public final class Journal implements AutoCloseable {
     private static final System.Logger LOG = System.getLogger(Journal.class.getName());
     private static final double NANOS_PER_S = 1e9;
-    /** After so many lines the journal says again whose it is, so that no damage in one place hides that. */
+    /** Lines after which the journal says again whose it is, so that no damage in one place hides that. */
     private static final int LINES_BETWEEN_HEADERS = 32;
     /** How long it is told that a journal is being written again, seconds. */
     private static final double NEWS_S = 20;
@@ -133,7 +133,7 @@ public final class Journal implements AutoCloseable {
         return Math.max(0, (nanos - zeroNanos) / NANOS_PER_S);
     }
 
-    /** Writes what happened down; when this returns, either the disk has it or the health says that it has not. */
+    /** Writes down what happened. When this returns, either the disk has it or the health says that it has not. */
     public JournalHealth append(LiveEvent event) {
         return append(List.of(event));
     }

@@ -11,17 +11,17 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which journal of a show is the one to go by: the one with the latest event of an act in the air, whatever was begun after
+ * Which journal of a show counts: the one with the latest event of an act in the air, whatever was begun after
  * it; if no act ever began in any of them, the one written last.
  */
 final class JournalChoice {
-    /** Of so many journals at most the first lines are read. Nobody begins as many within the hours a show is gone on with. */
+    /** The first lines of at most this many journals are read. Nobody begins as many within the hours a show is gone on with. */
     static final int LOOKED_AT = 500;
 
     /** So many of one show are read to their ends. */
     private static final int READ = 20;
     /**
-     * An act still in the air goes before one that ended within so many seconds of its last event: a figure or a hold may
+     * Seconds. An act still in the air goes before one that ended within this time of its last event: a figure or a hold may
      * last that long. Tuned.
      */
     private static final double IN_THE_AIR_S = 600;

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param theme name of the screen theme
  * @param zoom size of the screen text against the ordinary, 0.5 to 4
  * @param lastJournal journal of the last live show, or null
- * @param speaker whose pace is gone by, or null for the default's
+ * @param speaker whose pace is used, or null for the default's
  * @param buttons what pedals and remotes do
  */
 public record Settings(

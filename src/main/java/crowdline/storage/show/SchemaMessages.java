@@ -73,7 +73,7 @@ final class SchemaMessages {
                 + String.format(Locale.UK, has + ", or check that it is the right file", count, most.asInt(0));
     }
 
-    /** The one finding of a choice between keys, of which the value has none or several. */
+    /** The one finding of a choice between keys where the value has none of them or several. */
     Finding choice(Error error, String path, int depth, JsonNode value) {
         String pointer = error.getSchemaLocation().getFragment().toString();
         JsonNode options = schema.at(pointer.substring(0, pointer.lastIndexOf("/oneOf") + "/oneOf".length()));

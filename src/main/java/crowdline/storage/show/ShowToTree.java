@@ -30,7 +30,7 @@ final class ShowToTree {
 
     private final IdentityHashMap<ObjectNode, Set<String>> implied = new IdentityHashMap<>();
 
-    /** What a show is as a file, and which keys of which objects only say the default. */
+    /** A show as a file, and the keys of its objects that only say the default. */
     record Fresh(ObjectNode root, IdentityHashMap<ObjectNode, Set<String>> implied) {}
 
     static Fresh fresh(Show show) {
