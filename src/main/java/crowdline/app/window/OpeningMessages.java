@@ -6,7 +6,6 @@ import crowdline.console.paint.Seconds;
 import crowdline.console.theme.Tone;
 import crowdline.live.state.LiveState;
 import crowdline.running.RunningShow;
-import crowdline.storage.file.ShowFileException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -62,33 +61,24 @@ final class OpeningMessages {
                                 : ", for this session; the file is as it was"));
     }
 
-    /** What is done with a show file, which can go wrong in every way. */
-    interface Work {
-        void run() throws IOException;
+    /** Does something with a show file, and says what went wrong; empty if nothing did. At the root of the io thread. */
+    static Optional<Mark> faultOf(Path file, FileWork work) {
+        return work.fault(LOG, "Opening " + file, fault -> sentence(file, fault))
+                .map(why -> new Mark(Form.STOP, Tone.ALARM, why));
     }
 
-    /** Does it, and says what went wrong; empty if nothing did. At the root of the io thread. */
-    static Optional<Mark> faultOf(Path file, Work work) {
-        try {
-            work.run();
-            return Optional.empty();
-        } catch (ShowFileException e) {
-            return alarm(String.valueOf(e.getMessage()));
-        } catch (IOException e) {
-            LOG.log(System.Logger.Level.WARNING, "Reading " + file, e);
-            return alarm(file + " cannot be read; check that it is there");
-        } catch (OutOfMemoryError e) {
-            LOG.log(System.Logger.Level.ERROR, "Opening " + file, e);
-            return alarm(file.getFileName()
-                    + " needs more memory than there is; check that it is the right file, or split it");
-        } catch (StackOverflowError e) {
-            LOG.log(System.Logger.Level.ERROR, "Opening " + file, e);
-            return alarm(file.getFileName() + " is nested too deeply to be read; check that it is a show file");
-        } catch (RuntimeException e) {
-            // The root of the io thread: one sentence to the user, the rest to the log.
-            LOG.log(System.Logger.Level.ERROR, "Opening " + file, e);
-            return alarm("The show could not be opened; the log has the reason");
+    private static String sentence(Path file, Throwable fault) {
+        if (fault instanceof IOException) {
+            return file + " cannot be read; check that it is there";
         }
+        if (fault instanceof OutOfMemoryError) {
+            return file.getFileName()
+                    + " needs more memory than there is; check that it is the right file, or split it";
+        }
+        if (fault instanceof StackOverflowError) {
+            return file.getFileName() + " is nested too deeply to be read; check that it is a show file";
+        }
+        return "The show could not be opened; the log has the reason";
     }
 
     /** What is said of a fault that nobody else has taken, in whatever thread. */
@@ -100,9 +90,5 @@ final class OpeningMessages {
                 fault instanceof OutOfMemoryError
                         ? "Something needed more memory than there is and was not done; the show goes on"
                         : "Something went wrong inside the program; the show goes on, and the log has the reason");
-    }
-
-    private static Optional<Mark> alarm(String sentence) {
-        return Optional.of(new Mark(Form.STOP, Tone.ALARM, sentence));
     }
 }

@@ -155,11 +155,7 @@ final class PassesKeeper implements PassesHost, Passes {
         window.accept(frame -> frame.say(mark));
     }
 
-    private interface Work {
-        void run() throws ShowFileException;
-    }
-
-    private void onIo(Work work) {
+    private void onIo(FileWork work) {
         try {
             io.execute(() -> guarded(work));
         } catch (RejectedExecutionException closing) {
@@ -167,15 +163,8 @@ final class PassesKeeper implements PassesHost, Passes {
         }
     }
 
-    private void guarded(Work work) {
-        try {
-            work.run();
-        } catch (ShowFileException e) {
-            say(new Mark(Form.STOP, Tone.ALARM, String.valueOf(e.getMessage())));
-        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
-            // The root of the work: one sentence to the user, the rest to the log.
-            LOG.log(System.Logger.Level.ERROR, "The passes could not be kept", e);
-            say(new Mark(Form.STOP, Tone.ALARM, "The passes could not be kept; the log has the reason"));
-        }
+    private void guarded(FileWork work) {
+        work.fault(LOG, "The passes could not be kept", fault -> "The passes could not be kept; the log has the reason")
+                .ifPresent(why -> say(new Mark(Form.STOP, Tone.ALARM, why)));
     }
 }

@@ -127,7 +127,7 @@ final class ShowOpener {
         }));
     }
 
-    private void guarded(Path file, OpeningMessages.Work work) {
+    private void guarded(Path file, FileWork work) {
         OpeningMessages.faultOf(file, work).ifPresent(wrong -> {
             say(wrong);
             progress.end(open != null);

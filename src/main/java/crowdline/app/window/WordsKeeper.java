@@ -18,8 +18,8 @@ import crowdline.show.ShowRules;
 import crowdline.speech.pace.Pace;
 import crowdline.speech.plain.ActReading;
 import crowdline.speech.say.Spoken;
+import crowdline.storage.file.Sha256;
 import crowdline.storage.file.ShowFileException;
-import crowdline.storage.journal.JournalShow;
 import crowdline.storage.show.ShowDocument;
 import crowdline.storage.show.ShowFile;
 import crowdline.storage.show.ShowReading;
@@ -147,11 +147,7 @@ final class WordsKeeper implements WordsHost {
         }
         LoadedShow loaded = live.loaded().withWords(show);
         edited = new Edited(
-                file,
-                sha256(file, bytes),
-                reading.document(),
-                loaded,
-                new ActReading(new Spoken(show.sayAs())::expand));
+                file, Sha256.of(bytes), reading.document(), loaded, new ActReading(new Spoken(show.sayAs())::expand));
         judged = loaded;
         WordsOpened opened = new WordsOpened(
                 String.valueOf(file.getFileName()),
@@ -205,7 +201,7 @@ final class WordsKeeper implements WordsHost {
             return;
         }
         Path file = before.file();
-        if (Files.exists(file) && !sha256(file, ShowFile.bytes(file)).equals(before.sha256())) {
+        if (Files.exists(file) && !Sha256.of(ShowFile.bytes(file)).equals(before.sha256())) {
             throw new ShowFileException(file.getFileName()
                     + " was changed by another program, so it was not overwritten; save as another file");
         }
@@ -214,33 +210,19 @@ final class WordsKeeper implements WordsHost {
 
     private void put(Show show, Path file, Edited before) throws ShowFileException, IOException {
         ShowDocument document = shows.write(file, show, before.document());
-        edited = new Edited(file, sha256(file, ShowFile.bytes(file)), document, before.loaded(), before.reading());
+        edited = new Edited(file, Sha256.of(ShowFile.bytes(file)), document, before.loaded(), before.reading());
         window.accept(frame -> frame.wordsSaved(show, String.valueOf(file.getFileName())));
         say(Form.DISC, Tone.GOOD, "Saved " + file.getFileName());
     }
 
-    private static String sha256(Path file, byte[] content) {
-        return JournalShow.of(file, content).sha256();
-    }
-
-    /** Work on the io thread that may fail. */
-    private interface Work {
-        void run() throws ShowFileException, IOException;
-    }
-
-    private void guarded(Work work) {
-        try {
-            work.run();
-        } catch (ShowFileException e) {
-            failed(String.valueOf(e.getMessage()));
-        } catch (IOException e) {
-            LOG.log(System.Logger.Level.WARNING, "The words of " + openFile.get(), e);
-            failed("the show's file cannot be read; check that it is there, or save as another file");
-        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
-            // The root of the work: one sentence to the user, the rest to the log.
-            LOG.log(System.Logger.Level.ERROR, "The words of " + openFile.get(), e);
-            failed("this went wrong inside the program; save as another file, the log has the reason");
-        }
+    private void guarded(FileWork work) {
+        work.fault(
+                        LOG,
+                        "The words of " + openFile.get(),
+                        fault -> fault instanceof IOException
+                                ? "the show's file cannot be read; check that it is there, or save as another file"
+                                : "this went wrong inside the program; save as another file, the log has the reason")
+                .ifPresent(this::failed);
     }
 
     private void failed(String why) {

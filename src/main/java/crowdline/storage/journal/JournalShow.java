@@ -1,10 +1,8 @@
 package crowdline.storage.journal;
 
+import crowdline.storage.file.Sha256;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 
 /**
  * Which show a journal belongs to.
@@ -16,12 +14,7 @@ public record JournalShow(String path, String sha256) {
 
     /** The show read from {@code file} with this content. */
     public static JournalShow of(Path file, byte[] content) {
-        try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(content);
-            return new JournalShow(real(file).toString(), HexFormat.of().formatHex(digest));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
+        return new JournalShow(real(file).toString(), Sha256.of(content));
     }
 
     /** However a file is named, through links or from another folder, it is one show. */

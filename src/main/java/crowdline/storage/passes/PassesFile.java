@@ -3,6 +3,7 @@ package crowdline.storage.passes;
 import crowdline.storage.file.AppendingFile;
 import crowdline.storage.file.LineLimits;
 import crowdline.storage.file.OwnerOnly;
+import crowdline.storage.file.Sha256;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.file.ShowText;
 import crowdline.timing.Pass;
@@ -11,13 +12,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,7 +28,6 @@ import org.jspecify.annotations.Nullable;
  */
 public final class PassesFile {
     private static final String ENDING = ".passes";
-    private static final int NAME_DIGITS = 12;
 
     private final Path beside;
     private final Path elsewhere;
@@ -79,7 +76,7 @@ public final class PassesFile {
         Path whole = show.toAbsolutePath().normalize();
         String name = String.valueOf(whole.getFileName());
         this.beside = whole.resolveSibling(name + ENDING);
-        this.elsewhere = folder.resolve(name + "-" + digest(whole) + ENDING);
+        this.elsewhere = folder.resolve(name + "-" + Sha256.ofName(whole.toString()) + ENDING);
         this.appender = appender;
         this.ownAppender = ownAppender;
     }
@@ -211,16 +208,6 @@ public final class PassesFile {
                 throw new PassCodec.Unsound(
                         1, "there is another pass " + timed.pass().id() + " before it; give it an id of its own");
             }
-        }
-    }
-
-    private static String digest(Path path) {
-        try {
-            byte[] hash =
-                    MessageDigest.getInstance("SHA-256").digest(path.toString().getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(hash).substring(0, NAME_DIGITS);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
         }
     }
 }

@@ -3,9 +3,9 @@ package crowdline.storage.settings;
 import crowdline.show.FigureNote;
 import crowdline.storage.file.AtomicFile;
 import crowdline.storage.file.OwnerOnly;
+import crowdline.storage.file.Sha256;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.file.ShowText;
-import crowdline.storage.journal.JournalShow;
 import crowdline.storage.json.JsonLayout;
 import crowdline.storage.json.JsonParsing;
 import crowdline.storage.json.ParsedJson;
@@ -33,12 +33,10 @@ public final class FigureNotesFile {
      * @param show the show file they belong to
      */
     public FigureNotesFile(Path folder, Path show) {
-        String key = JournalShow.of(
-                        show, show.toAbsolutePath().normalize().toString().getBytes(StandardCharsets.UTF_8))
-                .sha256();
         // The name of the show is only there to be recognised; the hash tells two folders apart.
         String name = String.valueOf(show.getFileName()).replaceAll("[^A-Za-z0-9._-]", "_");
-        this.file = folder.resolve(name + "-" + key.substring(0, 12) + ".json");
+        this.file = folder.resolve(
+                name + "-" + Sha256.ofName(show.toAbsolutePath().normalize().toString()) + ".json");
         this.show = show;
     }
 

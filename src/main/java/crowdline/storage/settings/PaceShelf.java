@@ -3,18 +3,15 @@ package crowdline.storage.settings;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.file.AtomicFile;
 import crowdline.storage.file.OwnerOnly;
+import crowdline.storage.file.Sha256;
 import crowdline.storage.file.ShowFileException;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -30,7 +27,6 @@ public final class PaceShelf {
     public static final int LONGEST_NAME = 60;
 
     private static final int LONGEST_STEM = 24;
-    private static final int DIGEST_BYTES = 6;
     private static final String SUFFIX = ".json";
 
     private final Path folder;
@@ -126,17 +122,7 @@ public final class PaceShelf {
                 .replaceAll("[^a-z0-9]+", "-")
                 .replaceAll("^-|-$", "");
         String stem = letters.isEmpty() ? "speaker" : letters.substring(0, Math.min(LONGEST_STEM, letters.length()));
-        return folder.resolve(stem + "-" + digest(speaker) + SUFFIX);
-    }
-
-    private static String digest(String speaker) {
-        try {
-            byte[] all = MessageDigest.getInstance("SHA-256")
-                    .digest(Normalizer.normalize(speaker, Normalizer.Form.NFC).getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(all, 0, DIGEST_BYTES);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        return folder.resolve(stem + "-" + Sha256.ofName(Normalizer.normalize(speaker, Normalizer.Form.NFC)) + SUFFIX);
     }
 
     private List<Path> files(List<String> said) {

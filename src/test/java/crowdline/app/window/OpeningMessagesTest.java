@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
 class OpeningMessagesTest {
-    private static String saidOf(OpeningMessages.Work work) {
+    private static String saidOf(FileWork work) {
         return OpeningMessages.faultOf(Path.of("day.json"), work)
                 .map(Mark::word)
                 .orElse("");
