@@ -13,19 +13,15 @@ import crowdline.console.place.EmptyShow;
 import crowdline.console.place.Place;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Appearance;
-import crowdline.console.theme.LookAndFeel;
-import crowdline.console.theme.Themes;
 import crowdline.console.walk.Walk;
 import crowdline.console.window.Courier;
 import crowdline.console.window.FileDrop;
-import crowdline.console.window.FullScreen;
 import crowdline.console.window.NamedAction;
 import crowdline.console.window.OnScreen;
 import crowdline.console.words.PlaceFacts;
 import crowdline.console.words.WordsOpened;
 import crowdline.console.words.WordsPlace;
 import crowdline.console.words.WordsPlan;
-import crowdline.show.DayAir;
 import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
 import crowdline.telemetry.serial.HeardSignal;
@@ -38,7 +34,6 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BooleanSupplier;
 import javax.swing.Action;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
@@ -60,12 +55,11 @@ public final class ConsoleFrame extends JFrame {
     private final transient CommandActions actions = new CommandActions(this::carryOut);
     private final transient ConsoleMenus menus;
     private final ConsolePane pane;
+    private final transient WindowCommands window;
     private final transient CommandTable commands;
     private final transient WordsPlace words;
     private final transient KeyDispatcher dispatcher;
-    private final transient Windows windows;
     private final transient IncidentCall incident;
-    private final transient FullScreen fullScreen = new FullScreen(this);
     private final transient PedalPresses pedals;
     private final Timer ticker = new Timer(FRAME_MS, e -> refresh());
     private final transient Courier<PrepareView> prepareCourier;
@@ -76,9 +70,13 @@ public final class ConsoleFrame extends JFrame {
     public ConsoleFrame(Host host, Appearance appearance) {
         super(NAME);
         this.host = host;
-        Action demo = new NamedAction("Open the demo show", this::openDemo);
+        Action demo = new NamedAction("Open the demo show", () -> openDemo());
         menus = new ConsoleMenus(
-                actions, demo, new NamedAction(MessagesPanel.TITLE, this::readMessages), host::recent, this::open);
+                actions,
+                demo,
+                new NamedAction(MessagesPanel.TITLE, this::readMessages),
+                host::recent,
+                file -> open(file));
         pane = new ConsolePane(appearance, actions, demo);
         serve();
         words = pane.words();
@@ -103,21 +101,22 @@ public final class ConsoleFrame extends JFrame {
                 readMessages();
             }
         });
-        pane.setTransferHandler(new FileDrop(this::open, host::say));
+        pane.setTransferHandler(new FileDrop(file -> open(file), host::say));
         Front front = new Front(this);
         incident = new IncidentCall(host, front, pane);
         pane.live().insteadOf(incident::page);
-        windows = new Windows(this, host, pane::appearance, pane::inIncident);
+        Windows windows = new Windows(this, host, pane::appearance, pane::inIncident);
         dispatcher = new KeyDispatcher(actions, new FirstKeys(this, front, pane, this::resume));
         pedals = new PedalPresses(actions, dispatcher, pane::showLearned);
         pedals.use(host.pedals().learned());
-        commands = commands();
+        window = new WindowCommands(this, host, pane, windows, pedals);
+        commands = window.table(this::go);
         pane.allowing(commands::possible);
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosing(WindowEvent event) {
-                leave();
+                window.leave();
             }
 
             @Override
@@ -150,44 +149,6 @@ public final class ConsoleFrame extends JFrame {
         pane.debrief().serve(host::debrief);
         // The moment a drill is asked for is as good a seed as any.
         pane.glossary().serve(() -> Math.round(host.nowS() * 1000));
-    }
-
-    private CommandTable commands() {
-        BooleanSupplier outside = () -> !pane.inIncident();
-        // What changes the look of the incident page, or closes the console, does not take it from the front.
-        BooleanSupplier always = () -> true;
-        CommandTable.Filling table = CommandTable.of(Command.Scope.WINDOW)
-                .on(Command.OPEN, outside, this::chooseShow)
-                .on(
-                        Command.METAR,
-                        () -> pane.place() == Place.PREPARE && pane.prepare().hasShow(),
-                        () -> windows.pasteMetar(this::keepAir))
-                .on(Command.RECEIVER, outside, () -> windows.chooseReceiver())
-                .on(Command.PEDALS, outside, () -> pedals.ask(this, pane.appearance(), host.pedals()))
-                .on(Command.PACE, outside, () -> windows.askPace())
-                .on(Command.NEXT_SPEAKER, outside, () -> host.pace().useNext())
-                .on(
-                        Command.THEME,
-                        always,
-                        () -> wear(pane.appearance()
-                                .with(Themes.after(pane.appearance().theme()))))
-                .on(
-                        Command.LARGER,
-                        always,
-                        () -> wear(
-                                pane.appearance().with(pane.appearance().zoom().larger())))
-                .on(
-                        Command.SMALLER,
-                        always,
-                        () -> wear(
-                                pane.appearance().with(pane.appearance().zoom().smaller())))
-                .on(Command.FULL_SCREEN, always, fullScreen::turn)
-                .on(Command.HELP, outside, () -> pane.showKeys(!pane.keysShown()))
-                .on(Command.QUIT, always, this::leave);
-        for (Place place : Place.values()) {
-            table.on(place.command(), outside, () -> go(place));
-        }
-        return table.filled();
     }
 
     @Override
@@ -343,47 +304,20 @@ public final class ConsoleFrame extends JFrame {
         }
     }
 
-    private void wear(Appearance appearance) {
-        LookAndFeel.wear(appearance);
-        pane.wear(appearance);
-        host.keep(appearance);
-    }
-
-    private void chooseShow() {
-        if (host.mayOpen(null)) {
-            windows.chooseShow(this::open);
-        }
-    }
-
     private void open(Path file) {
-        if (host.mayOpen(file)) {
-            words.leaving(() -> host.open(file));
-        }
+        window.open(file);
     }
 
     private void openDemo() {
-        if (host.mayOpenDemo()) {
-            words.leaving(host::openDemo);
-        }
+        window.openDemo();
     }
 
     private void readMessages() {
         MessagesPanel.open(this, pane.appearance(), pane.foot().all(), host.nowS());
     }
 
-    private void leave() {
-        if (host.mayClose()) {
-            words.leaving(host::quit);
-        }
-    }
-
     private void resume() {
         incident.leave();
         refresh();
-    }
-
-    /** Puts the air of the day into the show that is edited. */
-    void keepAir(DayAir air) {
-        words.keepAir(air);
     }
 }

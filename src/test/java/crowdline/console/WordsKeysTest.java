@@ -173,7 +173,7 @@ class WordsKeysTest {
         DayAir air = new DayAir(1008, 21, 240, 12, null);
         SwingUtilities.invokeAndWait(() -> {
             press(frame(), KeyEvent.VK_F2, 0);
-            frame().keepAir(air);
+            ((ConsolePane) frame().getContentPane()).words().keepAir(air);
         });
         settle();
         assertThat(host.newest.air()).isEqualTo(air);

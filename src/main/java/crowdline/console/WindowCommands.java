@@ -1,0 +1,100 @@
+package crowdline.console;
+
+import crowdline.console.keys.Command;
+import crowdline.console.keys.CommandTable;
+import crowdline.console.pedals.PedalPresses;
+import crowdline.console.place.Place;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.LookAndFeel;
+import crowdline.console.theme.Themes;
+import crowdline.console.window.FullScreen;
+import java.nio.file.Path;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import javax.swing.JFrame;
+
+/** What the commands of the whole window do, and leaving the show that is open, which asks first. On the event thread. */
+final class WindowCommands {
+    private final JFrame frame;
+    private final Host host;
+    private final ConsolePane pane;
+    private final Windows windows;
+    private final PedalPresses pedals;
+    private final FullScreen fullScreen;
+
+    WindowCommands(JFrame frame, Host host, ConsolePane pane, Windows windows, PedalPresses pedals) {
+        this.frame = frame;
+        this.host = host;
+        this.pane = pane;
+        this.windows = windows;
+        this.pedals = pedals;
+        fullScreen = new FullScreen(frame);
+    }
+
+    /** @param go goes to a place */
+    CommandTable table(Consumer<Place> go) {
+        BooleanSupplier outside = () -> !pane.inIncident();
+        // What changes the look of the incident page, or closes the console, does not take it from the front.
+        BooleanSupplier always = () -> true;
+        CommandTable.Filling table = CommandTable.of(Command.Scope.WINDOW)
+                .on(Command.OPEN, outside, this::chooseShow)
+                .on(
+                        Command.METAR,
+                        () -> pane.place() == Place.PREPARE && pane.prepare().hasShow(),
+                        () -> windows.pasteMetar(pane.words()::keepAir))
+                .on(Command.RECEIVER, outside, windows::chooseReceiver)
+                .on(Command.PEDALS, outside, () -> pedals.ask(frame, look(), host.pedals()))
+                .on(Command.PACE, outside, windows::askPace)
+                .on(Command.NEXT_SPEAKER, outside, () -> host.pace().useNext())
+                .on(Command.THEME, always, () -> wear(look().with(Themes.after(look().theme()))))
+                .on(Command.LARGER, always, () -> wear(look().with(look().zoom().larger())))
+                .on(
+                        Command.SMALLER,
+                        always,
+                        () -> wear(look().with(look().zoom().smaller())))
+                .on(Command.FULL_SCREEN, always, fullScreen::turn)
+                .on(Command.HELP, outside, () -> pane.showKeys(!pane.keysShown()))
+                .on(Command.QUIT, always, this::leave);
+        for (Place place : Place.values()) {
+            table.on(place.command(), outside, () -> go.accept(place));
+        }
+        return table.filled();
+    }
+
+    private Appearance look() {
+        return pane.appearance();
+    }
+
+    private void wear(Appearance appearance) {
+        LookAndFeel.wear(appearance);
+        pane.wear(appearance);
+        host.keep(appearance);
+    }
+
+    private void chooseShow() {
+        if (host.mayOpen(null)) {
+            windows.chooseShow(this::open);
+        }
+    }
+
+    /** Opens a show, once nothing unsaved is lost by it. */
+    void open(Path file) {
+        if (host.mayOpen(file)) {
+            pane.words().leaving(() -> host.open(file));
+        }
+    }
+
+    /** The same with the demo show. */
+    void openDemo() {
+        if (host.mayOpenDemo()) {
+            pane.words().leaving(host::openDemo);
+        }
+    }
+
+    /** Closes the window, once nothing unsaved is lost by it. */
+    void leave() {
+        if (host.mayClose()) {
+            pane.words().leaving(host::quit);
+        }
+    }
+}
