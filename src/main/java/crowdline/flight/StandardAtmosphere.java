@@ -51,12 +51,6 @@ public final class StandardAtmosphere implements Atmosphere {
         return pressurePa(heightM) / (R_J_PER_KG_K * (standardTemperatureK(heightM) + departureK));
     }
 
-    /** Height in the standard atmosphere at which this density is found, metres. */
-    public double densityHeightM(double zM) {
-        double ratio = densityKgM3(zM) * R_J_PER_KG_K * T0_K / P0_PA;
-        return T0_K / LAPSE_K_PER_M * (1 - Math.pow(ratio, 1 / (EXPONENT - 1)));
-    }
-
     /** Height in the standard atmosphere at which the datum's pressure is found, metres. */
     public double pressureHeightAtDatumM() {
         return pressureHeightAtDatumM;

@@ -5,7 +5,6 @@ import crowdline.live.event.LiveEvent;
 import crowdline.live.now.Desk;
 import crowdline.live.now.LiveNow;
 import crowdline.live.now.LiveSnapshot;
-import crowdline.live.now.PlanAnchor;
 import crowdline.live.state.ActDurations;
 import crowdline.live.state.ClockAdvance;
 import crowdline.live.state.Live;
@@ -105,9 +104,9 @@ public final class LiveDesk implements Desk, AutoCloseable {
     }
 
     @Override
-    public LiveNow now(PlanAnchor anchor, Instant wall) {
+    public LiveNow now(Instant wall) {
         LiveState latest = snapshot().state();
-        return LiveNow.of(latest, durations.of(latest), anchor, nowS(), wall);
+        return LiveNow.of(latest, durations.of(latest), nowS(), wall);
     }
 
     @Override

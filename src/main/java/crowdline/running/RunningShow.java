@@ -4,7 +4,6 @@ import crowdline.follow.FollowPlan;
 import crowdline.live.event.ShowEvent;
 import crowdline.live.now.LiveNow;
 import crowdline.live.now.PlanAhead;
-import crowdline.live.now.PlanAnchor;
 import crowdline.live.now.TakenAsSaid;
 import crowdline.live.state.ActDurations;
 import crowdline.live.state.LiveState;
@@ -173,7 +172,7 @@ public final class RunningShow implements AutoCloseable {
 
     /** What can be read off it now. */
     public LiveNow now() {
-        return desk.now(PlanAnchor.ACT_START, clock.instant());
+        return desk.now(clock.instant());
     }
 
     /** Everything a screen needs of it, as it is now; from any thread, at once. */

@@ -2,7 +2,6 @@ package crowdline.running;
 
 import crowdline.live.now.LiveNow;
 import crowdline.live.now.LiveSnapshot;
-import crowdline.live.now.PlanAnchor;
 import crowdline.live.state.ActDurations;
 import crowdline.live.state.LiveState;
 import crowdline.loaded.ShowLookup;
@@ -50,7 +49,7 @@ public record Scene(
      * @param wall the same moment by the clock on the wall
      */
     public LiveNow now(double nowS, Instant wall) {
-        return LiveNow.of(state(), durations.of(state()), PlanAnchor.ACT_START, nowS, wall);
+        return LiveNow.of(state(), durations.of(state()), nowS, wall);
     }
 
     /** What the last key did, if it is to be read at a moment. */

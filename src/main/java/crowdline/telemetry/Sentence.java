@@ -25,14 +25,7 @@ sealed interface Sentence {
             @Nullable Double heightM,
             @Nullable Double geoidM,
             @Nullable FixQuality quality)
-            implements Sentence {
-
-        /** Height above the ellipsoid in metres, or null. */
-        @Nullable
-        Double ellipsoidHeightM() {
-            return heightM == null || geoidM == null ? null : (Double) (heightM + geoidM);
-        }
-    }
+            implements Sentence {}
 
     /**
      * RMC: position, speed, track and date.

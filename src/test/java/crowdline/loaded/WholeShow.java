@@ -12,7 +12,6 @@ import crowdline.live.event.ShowEvent;
 import crowdline.live.event.Source;
 import crowdline.live.now.LiveNow;
 import crowdline.live.now.PlanAhead;
-import crowdline.live.now.PlanAnchor;
 import crowdline.live.state.Live;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.Step;
@@ -112,7 +111,7 @@ final class WholeShow {
 
     private static void see(
             LoadedShow loaded, LivePresenter presenter, PlanAhead ahead, ActTimes times, LiveState state, double nowS) {
-        LiveNow now = LiveNow.of(state, loaded.durations().of(state), PlanAnchor.ACT_START, nowS, Instant.EPOCH);
+        LiveNow now = LiveNow.of(state, loaded.durations().of(state), nowS, Instant.EPOCH);
         var plan = new Planner().plan(ahead.request(state, now, times, Optional.empty()));
         var unused = presenter.view(new LiveMoment(
                 state, now, plan, loaded.show().date().atTime(12, 0).plusSeconds((long) nowS), Tracking.NONE));

@@ -9,7 +9,6 @@ import crowdline.live.event.ShowEvent;
 import crowdline.live.event.Source;
 import crowdline.live.now.JournalHealth;
 import crowdline.live.now.LiveSnapshot;
-import crowdline.live.now.PlanAnchor;
 import crowdline.live.state.ActDurations;
 import crowdline.live.state.Flown;
 import crowdline.live.state.Note;
@@ -70,7 +69,7 @@ class LiveDeskTest {
             assertThat(desk.snapshot().state().figureId()).isEqualTo("loop");
             assertThat(desk.snapshot().refusal()).isNull();
             pass(4);
-            assertThat(desk.now(PlanAnchor.ACT_START, Instant.EPOCH).actTimeS()).isEqualTo(4);
+            assertThat(desk.now(Instant.EPOCH).actTimeS()).isEqualTo(4);
         }
     }
 

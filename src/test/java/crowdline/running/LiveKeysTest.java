@@ -13,7 +13,6 @@ import crowdline.live.now.Desk;
 import crowdline.live.now.JournalHealth;
 import crowdline.live.now.LiveNow;
 import crowdline.live.now.LiveSnapshot;
-import crowdline.live.now.PlanAnchor;
 import crowdline.live.state.ActDurations;
 import crowdline.live.state.Live;
 import crowdline.live.state.LiveState;
@@ -157,7 +156,7 @@ class LiveKeysTest {
         }
 
         @Override
-        public LiveNow now(PlanAnchor anchor, Instant wall) {
+        public LiveNow now(Instant wall) {
             throw new UnsupportedOperationException("keys ask for no reading");
         }
 

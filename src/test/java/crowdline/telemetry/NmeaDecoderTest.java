@@ -27,7 +27,7 @@ class NmeaDecoderTest {
         assertThat(gga.utc()).isEqualTo(LocalTime.of(12, 35, 19));
         assertPlace(gga.place(), 48.11730000, 11.51666667);
         assertThat(gga.heightM()).isEqualTo(545.4);
-        assertThat(gga.ellipsoidHeightM()).isCloseTo(592.3, within(1e-9));
+        assertThat(gga.geoidM()).isEqualTo(46.9);
         assertThat(gga.quality()).isEqualTo(FixQuality.SATELLITE);
     }
 

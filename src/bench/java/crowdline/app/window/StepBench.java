@@ -9,7 +9,6 @@ import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
 import crowdline.live.now.LiveNow;
 import crowdline.live.now.PlanAhead;
-import crowdline.live.now.PlanAnchor;
 import crowdline.live.now.TakenAsSaid;
 import crowdline.live.state.ActDurations;
 import crowdline.live.state.Live;
@@ -121,7 +120,7 @@ public class StepBench {
         }
         LiveEvent event = steps.get(at++);
         state = next(state, event);
-        LiveNow now = LiveNow.of(state, durations.of(state), PlanAnchor.ACT_START, event.atS(), Instant.EPOCH);
+        LiveNow now = LiveNow.of(state, durations.of(state), event.atS(), Instant.EPOCH);
         aired.follow(state, plan, now.nowS());
         plan = planner.plan(aired.request(ahead.request(state, now, prediction.times(), Optional.of(plan))));
         return presenter.view(new LiveMoment(state, now, plan, clock, Tracking.NONE));

@@ -12,7 +12,6 @@ import crowdline.live.event.ShowEvent;
 import crowdline.live.event.Source;
 import crowdline.live.now.LiveNow;
 import crowdline.live.now.PlanAhead;
-import crowdline.live.now.PlanAnchor;
 import crowdline.live.state.Live;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.Step;
@@ -145,9 +144,9 @@ final class DemoMoments {
     }
 
     private LiveView view(double nowS, Tracking tracking) {
-        LiveNow now = LiveNow.of(state, loaded.durations().of(state), PlanAnchor.ACT_START, nowS, Instant.EPOCH);
+        LiveNow now = LiveNow.of(state, loaded.durations().of(state), nowS, Instant.EPOCH);
         // As the console does: planned a few seconds ago, then kept.
-        LiveNow before = LiveNow.of(state, loaded.durations().of(state), PlanAnchor.ACT_START, nowS - 3, Instant.EPOCH);
+        LiveNow before = LiveNow.of(state, loaded.durations().of(state), nowS - 3, Instant.EPOCH);
         Plan plan = new Planner().plan(ahead.request(state, before, prediction.times(), Optional.empty()));
         LocalDateTime hour =
                 loaded.show().slotStart(act).minusSeconds((long) BEFORE_S).plusNanos((long) (nowS * 1e9));

@@ -2,7 +2,6 @@ package crowdline.console.keys;
 
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
-import java.util.Optional;
 import javax.swing.KeyStroke;
 
 /** Reads the keys of commands, compares them with what was pressed, and says them in words. */
@@ -35,11 +34,6 @@ final class Keys {
         boolean command = (event.getModifiersEx() & (InputEvent.CTRL_DOWN_MASK | InputEvent.META_DOWN_MASK)) != 0;
         boolean function = code >= KeyEvent.VK_F1 && code <= KeyEvent.VK_F12;
         return !command && !function;
-    }
-
-    /** The key as a stroke, if it is one. */
-    static Optional<KeyStroke> accelerator(String key) {
-        return isTyped(key) ? Optional.empty() : Optional.of(stroke(key));
     }
 
     static String inWords(String key) {

@@ -45,8 +45,4 @@ public record LiveView(
     public LiveView withTold(@Nullable Mark mark) {
         return new LiveView(strip, now, say, next, incident, warnings, handles, mark);
     }
-
-    public LiveView withIncident(IncidentView page) {
-        return new LiveView(strip, now, say, next, page, warnings, handles, told);
-    }
 }

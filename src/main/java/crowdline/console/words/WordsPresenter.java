@@ -65,7 +65,6 @@ final class WordsPresenter {
                 draft,
                 draft.text().isBlank() ? "" : basis.said().apply(draft.text()).spoken(),
                 verdict(remark, place, plan),
-                shorter == null ? "" : basis.said().apply(shorter).spoken(),
                 shorter == null ? null : verdict(shorter, room, Standing.UNKNOWN),
                 aboutRoom(remark, place),
                 plan.remark(remark.id()).words(),

@@ -59,7 +59,6 @@ public record WordsView(
      * @param draft as typed
      * @param spoken what will be said
      * @param verdict how long it takes against the time there is
-     * @param shortSpoken what will be said in the short form, empty if there is none
      * @param shortVerdict the same for the short form, or null
      * @param room what time there is, in a sentence
      * @param planned where the plan has it, in a sentence; empty if not known yet
@@ -72,7 +71,6 @@ public record WordsView(
             RemarkDraft draft,
             String spoken,
             Mark verdict,
-            String shortSpoken,
             @Nullable Mark shortVerdict,
             String room,
             String planned,

@@ -22,7 +22,7 @@ public interface Desk {
      *
      * @param wall the clock on the wall, for slots
      */
-    LiveNow now(PlanAnchor anchor, Instant wall);
+    LiveNow now(Instant wall);
 
     /**
      * Something happened at the time the event says.

@@ -7,7 +7,6 @@ import crowdline.live.state.Durations;
 import crowdline.live.state.IncidentSpan;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.Phase;
-import crowdline.live.state.Speaking;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,14 +22,10 @@ import org.jspecify.annotations.Nullable;
  * @param actTimeS how long the act has been going, or went; null if none has started or the show is over
  * @param lateS how late the current figure is expected to end against the plan with every figure in it, negative when
  *     early; off the plan, how late the next can begin at best; null outside an act
- * @param lateAtEndS how late the act is expected to end against the plan with every figure in it: what was dropped makes it
- *     early; null outside an act
- * @param actLeftS seconds expected until the end of the act, or null outside an act
  * @param toSlotS seconds until the chosen act's slot begins, negative when it has begun; null unless an act is chosen, has
  *     not started, and its slot is known
  * @param nextActId what comes after the chosen act in running order, or null
  * @param incidentS how long the incident page has been open, or null
- * @param speakingS how long the current remark has been spoken, or null
  */
 public record LiveNow(
         double nowS,
@@ -39,23 +34,20 @@ public record LiveNow(
         List<Upcoming> upcoming,
         @Nullable Double actTimeS,
         @Nullable Double lateS,
-        @Nullable Double lateAtEndS,
-        @Nullable Double actLeftS,
         @Nullable Double toSlotS,
         @Nullable String nextActId,
-        @Nullable Double incidentS,
-        @Nullable Double speakingS) {
+        @Nullable Double incidentS) {
 
     public LiveNow {
         upcoming = List.copyOf(upcoming);
     }
 
     /**
-     * The reading at {@code nowS}, the plan counted from {@code anchor}.
+     * The reading at {@code nowS}, the plan counted from the start of the act.
      *
      * @param wall the same moment by the clock on the wall, for slots
      */
-    public static LiveNow of(LiveState state, Durations durations, PlanAnchor anchor, double nowS, Instant wall) {
+    public static LiveNow of(LiveState state, Durations durations, double nowS, Instant wall) {
         Course course = state.course();
         FigureNow figure = figure(state, durations, nowS);
         Phase phase = course.phase();
@@ -65,23 +57,12 @@ public record LiveNow(
         double untilNextS = figure != null ? figure.leftS() : toSlotS != null ? Math.max(0, toSlotS) : 0;
         boolean known = figure != null || toSlotS != null;
         List<Upcoming> upcoming = upcoming(course, durations, known, untilNextS);
-        double remainingS = untilNextS;
-        for (Upcoming ahead : upcoming) {
-            remainingS += durations.secondsOf(ahead.index());
-        }
         boolean inAir = course.inTheAir();
-        Double anchorS =
-                anchor == PlanAnchor.SLOT && slotInS != null ? Double.valueOf(nowS + slotInS) : course.actStartedAtS();
+        Double startedAtS = course.actStartedAtS();
         Double lateS = null;
-        Double lateAtEndS = null;
-        if (inAir && anchorS != null) {
-            lateS = nowS + untilNextS - anchorS - plannedS(course, durations, course.placeOf(course.position()) + 1);
-            lateAtEndS = nowS
-                    + remainingS
-                    - anchorS
-                    - plannedS(course, durations, course.figureIds().size());
+        if (inAir && startedAtS != null) {
+            lateS = nowS + untilNextS - startedAtS - plannedS(course, durations, course.placeOf(course.position()) + 1);
         }
-        Speaking speaking = state.talk().speaking();
         return new LiveNow(
                 nowS,
                 figure,
@@ -89,12 +70,9 @@ public record LiveNow(
                 upcoming,
                 actTimeS(course, nowS),
                 lateS,
-                lateAtEndS,
-                inAir ? Double.valueOf(remainingS) : null,
                 toSlotS,
                 state.nextActId().orElse(null),
-                incidentS(state, nowS),
-                speaking == null ? null : Double.valueOf(Math.max(0, nowS - speaking.startedAtS())));
+                incidentS(state, nowS));
     }
 
     private static @Nullable FigureNow figure(LiveState state, Durations durations, double nowS) {

@@ -73,15 +73,6 @@ public record Pace(
         return seconds == 0 ? SpokenTime.NONE : new SpokenTime(seconds, seconds / factor, seconds * factor);
     }
 
-    /** The same speaker's words a minute, pauses included, on a text of so many words. */
-    public double wordsPerMinute(SpokenText text, int words) {
-        double seconds = seconds(text);
-        if (seconds == 0 || words <= 0) {
-            throw new IllegalArgumentException("a rate needs a text with words, but got " + words + " words");
-        }
-        return words * 60 / seconds;
-    }
-
     /** How far a remark may be from what is foretold, in a sentence for the speaker. */
     public String bandInWords() {
         double factor = Math.exp(EightInTen.HALF_WIDTH * relativeError);

@@ -65,8 +65,7 @@ public final class PlainLanguage {
      * @return the findings in the order of the text
      */
     public List<SpeechFinding> check(String text, Set<String> explained) {
-        Set<String> known = explained.stream().map(PlainLanguage::lower).collect(Collectors.toCollection(HashSet::new));
-        return check(text, known, new HashSet<>());
+        return check(List.of(), text, explained);
     }
 
     /**
@@ -78,7 +77,7 @@ public final class PlainLanguage {
     public List<SpeechFinding> check(List<String> before, String text, Set<String> explained) {
         Set<String> known = new HashSet<>(explained);
         before.forEach(said -> known.addAll(said(said)));
-        return check(text, known);
+        return found(text, known.stream().map(PlainLanguage::lower).collect(Collectors.toSet()));
     }
 
     /** The trade words and rare words of a remark, in lower case: once said, they are found no more. */
@@ -89,24 +88,9 @@ public final class PlainLanguage {
         return words;
     }
 
-    /**
-     * What to look at in the remarks of one act, in the order they are said. A trade word is found at most once, at its
-     * first use; if the remark explains it there, later remarks may use it.
-     *
-     * @return one list of findings for each remark
-     */
-    public List<List<SpeechFinding>> checkAct(List<String> remarks, Set<String> explained) {
-        Set<String> known = explained.stream().map(PlainLanguage::lower).collect(Collectors.toCollection(HashSet::new));
-        Set<String> reported = new HashSet<>();
-        List<List<SpeechFinding>> all = new ArrayList<>();
-        for (String remark : remarks) {
-            all.add(check(remark, known, reported));
-        }
-        return List.copyOf(all);
-    }
-
-    private List<SpeechFinding> check(String text, Set<String> known, Set<String> reported) {
+    private List<SpeechFinding> found(String text, Set<String> known) {
         Objects.requireNonNull(text, "text");
+        Set<String> reported = new HashSet<>();
         List<SpeechFinding> findings = new ArrayList<>();
         List<TextSpan> spans = sentences.in(text);
         for (int i = 0; i < spans.size(); i++) {

@@ -35,11 +35,6 @@ public final class Refusals {
         }
     }
 
-    /** As {@link #attempt}, for a part without which the whole cannot be made either. */
-    <T> T need(String path, Supplier<T> maker) {
-        return attempt(path, maker).orElseThrow(Noted::new);
-    }
-
     /** A refusal that was noted already, on its way up to whatever can do without the part. */
     public static final class Noted extends RuntimeException {
         private static final long serialVersionUID = 1;

@@ -136,7 +136,7 @@ class LivePresenterTest {
     @Test
     void beingLateIsAWordAndAShape() {
         LiveView view =
-                presenter.view(SmallShow.moment(126, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(120))));
+                presenter.view(SmallShow.moment(130, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100))));
         assertThat(view.strip().drift().word()).isEqualTo("20 s late");
         assertThat(view.strip().drift().form()).isEqualTo(Form.DOWN);
     }

@@ -240,7 +240,8 @@ public final class SampleLiveViews {
     }
 
     public static LiveView incident() {
-        return flying().withIncident(new IncidentView(
+        LiveView v = flying();
+        IncidentView page = new IncidentView(
                 "Agreed with the display director, 2 May",
                 "Noted 14:32:05",
                 "1 min 10 s ago",
@@ -256,7 +257,8 @@ public final class SampleLiveViews {
                 List.of(
                         new ContactView("Display director", "radio channel 1, or the red telephone"),
                         new ContactView("Medical", "radio channel 4"),
-                        new ContactView("Organiser's office", "caravan behind the commentary box"))));
+                        new ContactView("Organiser's office", "caravan behind the commentary box")));
+        return new LiveView(v.strip(), v.now(), v.say(), v.next(), page, v.warnings(), v.handles(), v.told());
     }
 
     private static StripView strip(String time, Mark drift, Mark source, Mark sureness, Mark reading) {

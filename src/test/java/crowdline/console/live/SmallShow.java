@@ -4,7 +4,6 @@ import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
 import crowdline.live.now.LiveNow;
-import crowdline.live.now.PlanAnchor;
 import crowdline.live.state.Durations;
 import crowdline.live.state.Live;
 import crowdline.live.state.LiveState;
@@ -230,7 +229,7 @@ public final class SmallShow {
     static LiveMoment moment(double nowS, Plan plan, LiveState state, LocalDateTime clock) {
         return new LiveMoment(
                 state,
-                LiveNow.of(state, TEN_SECONDS, PlanAnchor.SLOT, nowS, clock.toInstant(ZoneOffset.UTC)),
+                LiveNow.of(state, TEN_SECONDS, nowS, clock.toInstant(ZoneOffset.UTC)),
                 plan,
                 clock,
                 Tracking.NONE);

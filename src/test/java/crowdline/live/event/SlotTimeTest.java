@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.live.event.FlightEvent.ActChosen;
 import crowdline.live.now.LiveNow;
-import crowdline.live.now.PlanAnchor;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.Played;
 import java.time.Instant;
@@ -22,7 +21,7 @@ class SlotTimeTest {
                 .with(
                         new ShowEvent.ShowOpened(0, "Harbour Day", List.of("first")),
                         new ActChosen(1, "first", "full", Played.FIGURES, null, new SlotTime.OnClock(slot, zone)));
-        Double toSlotS = LiveNow.of(played.state, Played.DURATIONS, PlanAnchor.ACT_START, nowS, Instant.parse(wall))
+        Double toSlotS = LiveNow.of(played.state, Played.DURATIONS, nowS, Instant.parse(wall))
                 .toSlotS();
         return toSlotS == null ? Double.NaN : toSlotS;
     }
@@ -83,7 +82,7 @@ class SlotTimeTest {
     void aSlotOfAJournalFromBeforeStaysOnTheSessionsScale() {
         LiveState old = Played.waiting().state;
         for (String wall : new String[] {"2026-06-12T13:00:00Z", "2020-01-01T00:00:00Z"}) {
-            assertThat(LiveNow.of(old, Played.DURATIONS, PlanAnchor.ACT_START, 45, Instant.parse(wall))
+            assertThat(LiveNow.of(old, Played.DURATIONS, 45, Instant.parse(wall))
                             .toSlotS())
                     .isEqualTo(15);
         }

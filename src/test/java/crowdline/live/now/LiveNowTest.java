@@ -7,9 +7,7 @@ import crowdline.live.event.FlightEvent.Held;
 import crowdline.live.event.FlightEvent.NextDropped;
 import crowdline.live.event.FlightEvent.Stepped;
 import crowdline.live.event.FlightEvent.WentOffPlan;
-import crowdline.live.state.LiveState;
 import crowdline.live.state.Played;
-import java.time.Instant;
 import org.junit.jupiter.api.Test;
 
 /** Worked by hand with figures of 10, 8, 20 and 6 s and an act started at 100 s. */
@@ -38,7 +36,6 @@ class LiveNowTest {
                 .containsExactly(
                         new Upcoming(1, "roll", 6.0), new Upcoming(2, "spin", 14.0), new Upcoming(3, "pass", 34.0));
         assertThat(now.actTimeS()).isEqualTo(4);
-        assertThat(now.actLeftS()).isEqualTo(40);
         assertThat(now.lateS()).isZero();
     }
 
@@ -47,7 +44,6 @@ class LiveNowTest {
         LiveNow now = Played.flying().with(new Stepped(107)).at(110);
 
         assertThat(now.lateS()).isEqualTo(-3);
-        assertThat(now.lateAtEndS()).isEqualTo(-3);
     }
 
     @Test
@@ -68,21 +64,11 @@ class LiveNowTest {
     }
 
     @Test
-    void droppedFigureMakesTheActEndEarly() {
+    void droppedFigureIsAheadNoMore() {
         LiveNow now = Played.flying().with(new NextDropped(101)).at(104);
 
         assertThat(now.lateS()).isZero();
-        assertThat(now.lateAtEndS()).isEqualTo(-8);
         assertThat(now.upcoming()).extracting(Upcoming::figureId).containsExactly("spin", "pass");
-    }
-
-    @Test
-    void planCanCountFromTheSlot() {
-        LiveState state = Played.flying().state;
-
-        assertThat(LiveNow.of(state, Played.DURATIONS, PlanAnchor.SLOT, 104, Instant.EPOCH)
-                        .lateS())
-                .isEqualTo(40);
     }
 
     @Test

@@ -6,7 +6,6 @@ import crowdline.live.event.FlightEvent;
 import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.now.LiveNow;
-import crowdline.live.now.PlanAnchor;
 import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
@@ -100,15 +99,14 @@ class AnySequenceTest {
     @Test
     void whatIsReadOffIsANumber() {
         everywhere((before, event, step) -> {
-            LiveNow now = LiveNow.of(after(before, step), TEN, PlanAnchor.SLOT, event.atS() + 1, WALL);
+            LiveNow now = LiveNow.of(after(before, step), TEN, event.atS() + 1, WALL);
             assertThat(now.upcoming()).allSatisfy(u -> {
                 if (u.inS() != null) {
                     assertThat(u.inS()).isNotNegative().isFinite();
                 }
             });
-            if (now.lateS() != null && now.lateAtEndS() != null) {
+            if (now.lateS() != null) {
                 assertThat(now.lateS()).isFinite();
-                assertThat(now.lateAtEndS()).isFinite();
             }
         });
     }

@@ -5,7 +5,6 @@ import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
 import crowdline.live.now.FigureNow;
 import crowdline.live.now.LiveNow;
-import crowdline.live.now.PlanAnchor;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -58,7 +57,7 @@ public final class Played {
     }
 
     public LiveNow at(double nowS) {
-        return LiveNow.of(state, DURATIONS, PlanAnchor.ACT_START, nowS, Instant.EPOCH);
+        return LiveNow.of(state, DURATIONS, nowS, Instant.EPOCH);
     }
 
     double timeIn(double nowS) {

@@ -9,7 +9,6 @@ import crowdline.live.debrief.DebriefSources;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
 import crowdline.live.now.LiveNow;
-import crowdline.live.now.PlanAnchor;
 import crowdline.live.state.Live;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.RandomEvents;
@@ -196,7 +195,7 @@ class JournalNonsenseTest {
             LiveState end = state;
             assertThatCode(() -> {
                         var unused = Debrief.of(SmallShow.show(), end, SOURCES);
-                        LiveNow.of(end, index -> 10, PlanAnchor.ACT_START, 5, Instant.EPOCH);
+                        LiveNow.of(end, index -> 10, 5, Instant.EPOCH);
                     })
                     .as("seed %d", seed)
                     .doesNotThrowAnyException();
