@@ -103,7 +103,7 @@ public final class Walk {
             case WALK_VARIANT -> route.nextVariant();
             case WALK_TIMES ->
                 message = route.nextTimes() ? "" : "There is no pass of this variant yet; press P to time one";
-            default -> {}
+            default -> throw new IllegalArgumentException(command + " is no command of the walk");
         }
         if (command == Command.WALK_ACT || command == Command.WALK_VARIANT || command == Command.WALK_TIMES) {
             player.load(route.fromS(), route.toS());

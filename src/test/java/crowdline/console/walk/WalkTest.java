@@ -1,6 +1,8 @@
 package crowdline.console.walk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import crowdline.console.keys.Command;
 import crowdline.console.walk.WalkView.ScoreLine;
@@ -9,6 +11,8 @@ import crowdline.timing.Pass;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class WalkTest {
     private final SmallTour tour = new SmallTour();
@@ -36,6 +40,17 @@ class WalkTest {
     private static String line(ScoreLine line) {
         var mark = line.mark();
         return mark == null ? line.text() : mark.word();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Command.class)
+    void everyKeyOfTheWalkDoesSomethingAndNoOther(Command command) {
+        // The place itself opens the note.
+        if (command.scope() == Command.Scope.WALK && command != Command.NOTE) {
+            assertThatCode(() -> walk.command(command, 1)).doesNotThrowAnyException();
+        } else {
+            assertThatThrownBy(() -> walk.command(command, 1)).hasMessageContaining("no command of the walk");
+        }
     }
 
     @Test
