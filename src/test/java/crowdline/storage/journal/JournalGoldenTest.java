@@ -40,10 +40,13 @@ import crowdline.live.event.TalkEvent.RemarkLeft;
 import crowdline.live.event.TalkEvent.RemarkSaid;
 import crowdline.live.event.TalkEvent.RemarkSkipped;
 import crowdline.live.event.TalkEvent.RemarkStarted;
+import crowdline.live.state.Note;
 import crowdline.storage.Golden;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -53,6 +56,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -171,6 +175,22 @@ class JournalGoldenTest {
                         written(new ActChosen(1.25, "first", "full", List.of("loop", "roll"), -61.5)),
                         written(new ActChosen(2.25, "second", "low", List.of(), null)),
                         written(new SteppedBack(3.25, List.of())));
+    }
+
+    @Test
+    void journalIsFoundUnderTheNameItHas(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("0007-2026-11-28.journal");
+        Files.write(file, Golden.bytes("journal-1.jsonl"));
+        JournalMachine machine = new JournalMachine(() -> 0, () -> WALL, "boot-2");
+
+        JournalReading reading = new JournalShelf(folder, machine, 0)
+                .last(new JournalShow(
+                        "/moved/harbour.json", "5891b5b522d5df086d0ff0b110fbd9d21bb4fc7163af34d08286a2e846f6be03"))
+                .orElseThrow();
+
+        assertThat(reading.path()).isEqualTo(file);
+        assertThat(reading.damagedLines()).isZero();
+        assertThat(reading.state().notes()).extracting(Note::text).containsExactly("Ask about the smoke");
     }
 
     @Test
