@@ -4,15 +4,17 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Reads from a belief what is to be said of the moment. */
+/** Turns a belief into what the follower says of the moment. */
 final class Answer {
-    /** A receiver that says nothing to be believed for longer than this makes the answer unsure, seconds. */
+    /** Seconds: after a longer silence of the receiver the answer is unsure. */
     static final double SILENT_S = 2.5;
 
-    /** No more than this may be believed of a figure while the receiver is silent. */
+    /** Confidence, 0 to 1: the most that is given while the receiver is silent; below {@link FollowNow#SURE}. */
     private static final double SILENT_MOST = 0.85;
 
+    /** Chance, 0 to 1: below it the answer is unsure. */
     private static final double SURE_ENOUGH = 0.5;
+    /** Chance, 0 to 1, from which a figure is among the alternatives. */
     private static final double MENTIONED = 0.05;
 
     private final FollowPlan plan;

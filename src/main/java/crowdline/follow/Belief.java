@@ -99,6 +99,13 @@ final class Belief {
         high[block] = Math.max(high[block], bin);
     }
 
+    /** Adds a share of moments where nothing is known of direction and tempo. */
+    void addInAnyLane(int bin, Moments m, double share) {
+        for (int lane = 0; lane < Lanes.COUNT; lane++) {
+            add(lane, bin, m, share * Lanes.share(lane));
+        }
+    }
+
     /** Multiplies the chance of a state. */
     void scale(int state, boolean timed, double factor) {
         chance[state] *= factor;

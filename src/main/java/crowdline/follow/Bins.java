@@ -6,22 +6,27 @@ import crowdline.flight.Flight;
 import java.util.Arrays;
 import java.util.List;
 
-/** The predicted flight cut into bins of phase: where the aircraft is in each and how it moves. Never changes. */
+/** The predicted flight cut into bins of phase: where the aircraft is in each, and how it moves. Never changes. */
 final class Bins {
-    /** Width of a bin, seconds of predicted time; a figure has a whole number of them. */
+    /** Seconds of predicted time in a bin; a figure has a whole number of bins. */
     static final double WIDTH_S = 0.2;
-    /** Time over which speeds are taken, seconds: backwards from the bin, as a receiver's readings are. */
+    /** Seconds of readings over which a climb is taken, back from the last. */
     static final double CHORD_S = 1.0;
 
+    /** Seconds before and after the middle of a bin between which its speed is taken. */
     private static final double HALF_SPAN_S = 0.1;
+    /** Metres a second: a line that comes nearer to its goal more slowly does not wait for it. */
     private static final double LEVEL_MPS = 4;
+    /** Metres a second squared, across the path: below it the path is straight. */
     private static final double STRAIGHT_MPS2 = 2.5;
+    /** Metres a second: a path flown more slowly is never straight, as at the top of a figure. */
     private static final double SLOW_MPS = 20;
-    /** What only turns round climbs and sinks no faster than this, and turns through more than this. Tuned. */
+    /** Metres a second: a figure that climbs or sinks faster does more than turn round. */
     private static final double NEARLY_LEVEL_MPS = 16;
 
+    /** Radians of heading: a figure that turns through less does not turn round. */
     private static final double ROUND_RAD = 2;
-    /** So long before its first figure an aircraft comes straight in to where that begins, seconds. Tuned. */
+    /** Seconds of straight flight in to where the first figure after a timed one begins. */
     private static final double LEAD_S = 6;
 
     final int size;
@@ -36,11 +41,6 @@ final class Bins {
     final double[] vxMps;
     final double[] vyMps;
     final double[] vzMps;
-    /** Change of the three speeds, m/s². */
-    final double[] axMps2;
-
-    final double[] ayMps2;
-    final double[] azMps2;
     /** Where nothing is predicted but a duration. */
     final boolean[] timed;
     /** Straight: such a line is cut short or drawn out to fit. */
@@ -58,8 +58,6 @@ final class Bins {
     final int[] leadFrom;
     /** Of each figure, whether it only turns the aircraft round in nearly level flight, in whatever room that takes. */
     final boolean[] round;
-    /** Level and straight to the end of the figure. */
-    final boolean[] ending;
 
     Bins(Flight flight) {
         List<FigureFlight> flown = flight.figures();
@@ -76,12 +74,8 @@ final class Bins {
         vxMps = new double[size];
         vyMps = new double[size];
         vzMps = new double[size];
-        axMps2 = new double[size];
-        ayMps2 = new double[size];
-        azMps2 = new double[size];
         timed = new boolean[size];
         elastic = new boolean[size];
-        ending = new boolean[size];
         lineEnd = new int[size];
         toHeight = new boolean[size];
         goalM = new double[size];
@@ -107,9 +101,6 @@ final class Bins {
             vxMps[i] = vxMps[next];
             vyMps[i] = vyMps[next];
             vzMps[i] = 0;
-            axMps2[i] = 0;
-            ayMps2[i] = 0;
-            azMps2[i] = 0;
             xM[i] = xM[next] - beforeS * vxMps[next];
             yM[i] = yM[next] - beforeS * vyMps[next];
             zM[i] = zM[next];
@@ -135,13 +126,7 @@ final class Bins {
             vxMps[i] = (path.x(to) - path.x(from)) / span;
             vyMps[i] = (path.y(to) - path.y(from)) / span;
             vzMps[i] = (path.z(to) - path.z(from)) / span;
-            double h = HALF_SPAN_S * HALF_SPAN_S;
-            axMps2[i] = (path.x(to) - 2 * path.x(t) + path.x(t - HALF_SPAN_S)) / h;
-            ayMps2[i] = (path.y(to) - 2 * path.y(t) + path.y(t - HALF_SPAN_S)) / h;
-            azMps2[i] = (path.z(to) - 2 * path.z(t) + path.z(t - HALF_SPAN_S)) / h;
-        }
-        for (int i = first[f]; i < first[f + 1]; i++) {
-            elastic[i] = !timed[i] && straight(i);
+            elastic[i] = !timed[i] && straight(i, path, t);
         }
         for (ElementFlight element : flown.elements()) {
             if (!timed[first[f]] && element.ends() instanceof ElementFlight.AtHeight line) {
@@ -151,9 +136,6 @@ final class Bins {
             }
         }
         round[f] = !timed[first[f]] && turnsRound(f);
-        for (int i = first[f + 1] - 1; i >= first[f] && !timed[i] && level(i); i--) {
-            ending[i] = true;
-        }
     }
 
     /** Marks the straight bins up to the end of a line; a line of no length has one, for it may be needed after all. */
@@ -187,21 +169,20 @@ final class Bins {
         return most > ROUND_RAD;
     }
 
-    private boolean level(int i) {
-        return Math.abs(vzMps[i]) < LEVEL_MPS && straight(i);
-    }
-
-    private boolean straight(int i) {
-        double a2 = axMps2[i] * axMps2[i] + ayMps2[i] * ayMps2[i] + azMps2[i] * azMps2[i];
+    /** Whether the path hardly bends; what only changes the speed does not bend it. */
+    private boolean straight(int i, PredictedPath path, double tS) {
         double v = Math.sqrt(vxMps[i] * vxMps[i] + vyMps[i] * vyMps[i] + vzMps[i] * vzMps[i]);
-        // What changes the speed does not bend the path.
-        double along = v < 1 ? 0 : (axMps2[i] * vxMps[i] + ayMps2[i] * vyMps[i] + azMps2[i] * vzMps[i]) / v;
-        return v > SLOW_MPS && Math.sqrt(Math.max(0, a2 - along * along)) < STRAIGHT_MPS2;
+        double ax = change(path.x(tS - HALF_SPAN_S), path.x(tS), path.x(tS + HALF_SPAN_S));
+        double ay = change(path.y(tS - HALF_SPAN_S), path.y(tS), path.y(tS + HALF_SPAN_S));
+        double az = change(path.z(tS - HALF_SPAN_S), path.z(tS), path.z(tS + HALF_SPAN_S));
+        double along = v < 1 ? 0 : (ax * vxMps[i] + ay * vyMps[i] + az * vzMps[i]) / v;
+        double bend2 = Math.max(0, ax * ax + ay * ay + az * az - along * along);
+        return v > SLOW_MPS && bend2 < STRAIGHT_MPS2 * STRAIGHT_MPS2;
     }
 
-    /** Bins back from here that make up so many seconds, no further than the first. */
-    int back(int bin, int bins) {
-        return Math.max(0, bin - bins);
+    /** Change of speed between two spans of time, from the places at their ends, m/s². */
+    private static double change(double before, double now, double after) {
+        return (after - 2 * now + before) / (HALF_SPAN_S * HALF_SPAN_S);
     }
 
     /** Whether a bin is on the way in to the next figure. */
@@ -209,11 +190,10 @@ final class Bins {
         return bin >= leadFrom[figure[bin]];
     }
 
-    /** Whether a timed figure is far enough on to come to its end at once: a third of the time to its way in has gone. */
+    /** Whether a timed figure may come to its end at once, by way of the flight in to the next. */
     boolean mayEndEarly(int bin) {
-        int start = first[figure[bin]];
         int lead = leadFrom[figure[bin]];
-        return lead < first[figure[bin] + 1] && bin < lead && bin > start + (lead - start) / 3;
+        return lead < first[figure[bin] + 1] && bin < lead;
     }
 
     /** First bin of a figure's second half. */

@@ -7,16 +7,17 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * When each figure of a whole log began and ended. Which figures is what the follower said at every reading, without what it
- * only glimpsed; when one goes over into the next is looked at again from what followed.
+ * When each figure of a whole log began and ended. The figures are those the follower named at each reading, leaving out any
+ * it named only briefly. Each change from one figure to the next is then timed again, with the readings that came after it.
  *
  * @param figures in the order flown
  * @param dropped figures of the plan that were not seen, from 0
  * @param repeated figures of the plan that were seen more than once
  */
 public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer> repeated) {
+    /** Seconds: what was named for less was not flown. */
     private static final double SHORTEST_S = 1;
-    /** More than this between two figures is no going over, seconds. */
+    /** Seconds: with a longer gap between them, one figure did not lead into the next. */
     private static final double PAUSE_S = 1.5;
 
     /**
@@ -25,7 +26,7 @@ public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer
      * @param figureIndex from 0
      * @param startS on the scale of the readings
      * @param endS on the scale of the readings
-     * @param confidence mean of what was believed of it at the time, 0 to 1
+     * @param confidence mean confidence in it at the time, 0 to 1
      */
     public record Span(int figureIndex, double startS, double endS, double confidence) {
         private double lastsS() {
@@ -47,13 +48,13 @@ public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer
         repeated = List.copyOf(repeated);
     }
 
-    /** Follows a log from its beginning, of which nothing need be known. */
+    /** Follows a log from its beginning; nothing else need be known of the flight. */
     public static Boundaries of(FollowPlan plan, List<Reading> log) {
         Follower follower = new Follower(plan);
         return said(plan, log.stream().map(follower::reading).toList(), log);
     }
 
-    /** Of what a follower said of a log, both in the order of time. */
+    /** Takes what a follower said of a log, both in the order of time. */
     public static Boundaries said(FollowPlan plan, List<FollowNow> moments, List<Reading> log) {
         List<Span> spans = new ArrayList<>();
         for (FollowNow now : moments) {
@@ -79,7 +80,7 @@ public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer
         spans.set(spans.size() - 1, new Span(last.figureIndex(), last.startS(), next.endS(), confidence));
     }
 
-    /** Without what was only glimpsed: it was expected, and what follows was flown instead. */
+    /** Leaves out what was named only briefly: it was expected, but the figure after it was flown instead. */
     private static List<Span> seen(FollowPlan plan, List<Span> spans) {
         List<Span> seen = new ArrayList<>();
         double glimpsedS = Double.NaN;
@@ -99,7 +100,7 @@ public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer
         return seen;
     }
 
-    /** With the moments at which one figure goes over into another as they look afterwards. */
+    /** Times each change from one figure to the next again. */
     private static List<Span> lookedBackAt(LookBack back, List<Span> said, List<Reading> log) {
         List<Span> spans = new ArrayList<>(said);
         for (int i = 1; i < said.size(); i++) {
@@ -108,7 +109,7 @@ public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer
             if (span.startS() - before.endS() > PAUSE_S) {
                 continue;
             }
-            // It was between the reading before and the one at which it was said.
+            // The change came between the last reading of one figure and the first of the next.
             double saidS = (before.endS() + span.startS()) / 2;
             double begin = back.begin(before.figureIndex(), span.figureIndex(), saidS, log);
             if (begin - before.startS() > SHORTEST_S && span.endS() - begin > SHORTEST_S) {

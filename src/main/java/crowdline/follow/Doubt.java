@@ -1,17 +1,17 @@
 package crowdline.follow;
 
 /**
- * What may be said of a figure's chance. Where the order has changed lately, what looks certain is wrong more often than it
- * seems, for more than one figure looks the same; so nothing is called sure until the plan has come true again for some
- * figures. And as nobody tells of a change beforehand, no figure is called sure before it has shown itself.
+ * How sure the follower may say it is. After a change of order, what looks certain is wrong more often than its chance says,
+ * because figures look alike; so nothing is called sure until two figures have again followed as planned. And because nobody
+ * announces a change, no figure is called sure in its first seconds.
  */
 final class Doubt {
-    /** From this chance on a figure is sure. Tuned. */
-    private static final double SURE_FROM = 0.95;
-    /** And not in its first seconds, which may be those of another. Tuned. */
+    /** Chance, 0 to 1, from which a figure is sure. Less is wrong more often, more is sure less often. */
+    private static final double SURE_FROM = 0.97;
+    /** Seconds before a figure is called sure. Less is wrong more often, more is sure less often. */
     private static final double SHOWN_S = 4;
 
-    /** So many figures that follow each other as planned end it. Tuned. */
+    /** Figures that must follow as planned before doubt ends. Less is wrong more often, more is sure less often. */
     private static final int AS_PLANNED = 2;
 
     private final Order order;
@@ -24,7 +24,11 @@ final class Doubt {
         this.order = order;
     }
 
-    /** This figure is more likely than not at this time, or none is: −1. Back by one is only a boundary not quite passed. */
+    /**
+     * Takes what is more likely than not. A step back by one figure is only a boundary not quite passed.
+     *
+     * @param likely a figure from 0; −1 if the aircraft is off the plan
+     */
     void sees(int likely, double tS) {
         if (likely != seen) {
             seen = likely;
@@ -50,7 +54,7 @@ final class Doubt {
         left = 0;
     }
 
-    /** What is said at this time of a figure that is likely by this chance, 0 to 1. */
+    /** The confidence to give, 0 to 1, in what has this chance. */
     double said(double chance, double tS) {
         boolean sure = left == 0 && chance >= SURE_FROM && tS - seenSinceS >= SHOWN_S;
         return sure ? chance : Math.min(chance, FollowNow.SURE);

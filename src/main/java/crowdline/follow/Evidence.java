@@ -1,42 +1,55 @@
 package crowdline.follow;
 
 /**
- * What a reading says of every hidden state, against how well it fits any flight at all. What is predicted is weighed by
- * {@link Fit}; here is what is only timed, and what is outside the plan. The whole is raised to a power below one, because
- * what is off now is off in a moment too and readings are not news each time. All widths are tuned.
+ * What a reading says of every hidden state: how much better it fits the state than it fits any flight at all. {@link Fit}
+ * derives that ratio for states whose path is predicted, and says why a reading counts as only a part of one. Here are the
+ * states without a predicted path. For those the ratio is a number that was tuned, to stand among the ratios that the right
+ * states of the plan reach: raise it, and such a state is believed more often, rightly and wrongly.
  */
 final class Evidence {
-    /** Time after which a reading is news, seconds. */
+    /**
+     * Seconds after which a reading counts as a whole one. Tuned: 2 to 4 works, 1 costs 5 % where a figure is dropped.
+     * Less is sooner sure and more often wrong.
+     */
     private static final double NEWS_S = 2;
 
-    /** How well a state fits of which little is predicted: what is common among those that are right. Tuned. */
+    /**
+     * Ratio: a figure that is only timed, such as a take-off, in gentle flight. Tuned: a third costs 0.8 % where the
+     * flight is broken off, three times costs 4 % with an extra reposition.
+     */
     private static final double TIMED_FIT = 3e3;
 
+    /** Metres a second: climb of gentle flight. */
     private static final double TIMED_CLIMB_MPS = 6;
-    /** What is left of that in a climb or a dive that is not gentle at all. */
+    /** Factor on that ratio in flight that is not gentle at all. */
     private static final double WILD = 0.003;
 
+    /** Ratio: flight off the plan. Tuned: 160 to 500 works, 50 costs 3 % where something unknown is flown. */
     private static final double OFF_FIT = 160;
-    /** Gentle flight off the plan against gentle flight in a timed figure. Tuned: the plan has to be the likelier. */
+    /** Factor, under 1: gentle flight off the plan against a timed figure, which has to be the likelier. */
     private static final double OFF_GENTLY = 0.25;
-    /** How far off its height a timed figure may be, metres. Tuned. */
+    /** Metres: how far off its height a timed figure is flown. */
     private static final double TIMED_HEIGHT_M = 120;
 
+    /** Factor on its ratio where the height does not fit at all. */
     private static final double TIMED_HEIGHT_FLOOR = 0.3;
-
-    /** How near its place the way in to the first figure is flown, metres. Tuned. */
+    /** Metres: how far off its place the way in to the first figure is flown. */
     private static final double LEAD_M = 80;
 
+    /** Factor on its ratio where the place does not fit at all. */
     private static final double LEAD_FLOOR = 0.1;
-
-    /** How near its place and height an act begins, metres, and what is left of the chance far away. Tuned. */
+    /** Metres: how far off its place an act begins. */
     private static final double START_M = 100;
 
+    /** Metres: the same of the height. */
     private static final double START_HEIGHT_M = 60;
+    /** Factor on the chance that the act begins, far from its place. */
     private static final double NOT_AT_START = 0.001;
-
+    /** Metres a second, over the ground: slower than any flight, faster than most taxiing. */
     private static final double GROUND_MPS = 18;
+    /** Metres a second, up or down, that noise in the height can feign. */
     private static final double GROUND_CLIMB_MPS = 10;
+    /** Metres above the lowest place planned that noise in the height can feign. */
     private static final double GROUND_HEIGHT_M = 40;
 
     private final Bins bins;
@@ -64,7 +77,7 @@ final class Evidence {
         return bins.zM[0] < lowestM(bins) + GROUND_HEIGHT_M && bins.timed[0];
     }
 
-    /** How near a reading is to where an act that begins in the air begins, 1 there and where it begins on the ground. */
+    /** How near a reading is to where the act begins: 1 there, towards 0 far away; 1 anywhere if it begins on the ground. */
     double atStart(Seen seen) {
         if (startsOnGround) {
             return 1;
@@ -86,7 +99,7 @@ final class Evidence {
         }
     }
 
-    /** What tempos have in common is worked out once. */
+    /** Weighs one direction of a figure; what its tempos have in common is worked out once. */
     private void weigh(Belief belief, int f, int direction, Seen seen, double power, double gentle) {
         int low = Integer.MAX_VALUE;
         int high = -1;
@@ -116,7 +129,7 @@ final class Evidence {
         }
     }
 
-    /** Of what is only timed, how well height and the way in to the next figure fit, 1 at best. */
+    /** How well the height of a timed figure fits, and the place on its way in to the next; 1 at best. */
     private double timed(int bin, double sign, Seen seen) {
         double fit = near((seen.heightM() - bins.zM[bin]) / TIMED_HEIGHT_M, TIMED_HEIGHT_FLOOR);
         return bins.isLead(bin) ? fit * near((sign * seen.alongM() - bins.xM[bin]) / LEAD_M, LEAD_FLOOR) : fit;
@@ -127,7 +140,7 @@ final class Evidence {
         return floor + (1 - floor) / (u * u);
     }
 
-    /** The fit of what is only timed, such as a take-off: any gentle flight. */
+    /** The ratio of a timed figure to the power: any gentle flight fits it. */
     private static double gentle(Seen seen, double power) {
         double u = 1;
         if (seen.hasClimb()) {

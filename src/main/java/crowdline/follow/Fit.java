@@ -1,59 +1,94 @@
 package crowdline.follow;
 
-import java.util.Arrays;
-
 /**
  * How well a reading fits a state of the plan, and what it teaches of the state's offsets. First {@link #look} at a bin,
- * then {@link #weigh} its states. Every feature counts with a Student density over a floor, so that no single one can
- * rule a state out. All widths are tuned.
+ * then {@link #weigh} its states.
+ *
+ * <p><b>The evidence.</b> A reading gives up to six numbers: a place (along the axis, away from the crowd, height) and a
+ * speed in each of these directions. For one of them let y be what was read, p what is predicted in the bin, m and v the
+ * mean and the variance of the offset that the state believes in, and s² the variance of readings about p + m: noise, and
+ * what no offset explains. Then e = y − p − m has the variance S = v + s².
+ *
+ * <p>If the state is right, e has a Student density with three degrees of freedom and scale √S. Its tails are heavy, because
+ * pilots and receivers do surprising things: its peak is 0.3676 / √S, and it falls off by 1 / u² with u = 1 + e² / 3S. If any
+ * flight at all is flown, y lies somewhere in a range R, with density 1 / R. What counts is the ratio of the two,
+ *
+ * <pre>  r = R · 0.3676 / √S / u²</pre>
+ *
+ * <p>For a place it is (1 + r) / 2, since a state may be right although its place is not. The ratios of all numbers are
+ * multiplied, as if their errors were independent. From one reading to the next they are not: what is off now is off in a
+ * moment too. So a reading counts as only a part a of one, in proportion to the time since the last (see
+ * {@link Evidence}), and the chance of the state is multiplied by the product to the power a.
+ *
+ * <p><b>What is learned.</b> The offset is updated as in a Kalman filter, except that a part a of a reading has the variance
+ * s² / a, and one that is far off is trusted less, by 1 / u. So the gain is g = v / (v + s² / a) / u, the new mean m + g e,
+ * and the new variance (1 − g) v. For speeds the offset is a share f of the predicted speed p, the same in all directions:
+ * m = p f.
  */
 final class Fit {
-    private static final double FLOOR = 0.01;
-    private static final double PLACE_FLOOR = 0.5;
-    /** Where a flight can be at all: half widths of the broad density. */
-    private static final double WIDE_ALONG_M = 250;
+    /** Peak of a Student density with three degrees of freedom and scale 1: 2 / (π √3). */
+    private static final double STUDENT_PEAK = 0.3676;
 
-    private static final double WIDE_HEIGHT_M = 200;
-    private static final double WIDE_AWAY_M = 150;
-    private static final double WIDE_MPS = 35;
-    private static final double WIDE_CLIMB_MPS = 25;
+    /**
+     * Chance, 0 to 1, that the place of a right state is not. Tuned: 0.25 costs 0.7 %, 0.8 costs 4 %. Less loses the
+     * figure when the order has changed, more takes one figure for another.
+     */
+    private static final double WRONG_PLACE = 0.5;
+    /** Metres: range R of places along the A-axis. More believes in the plan more. */
+    private static final double RANGE_ALONG_M = 1250;
+    /** Metres: R of heights. */
+    private static final double RANGE_HEIGHT_M = 1000;
+    /** Metres: R of places away from the crowd. */
+    private static final double RANGE_AWAY_M = 750;
+    /** Metres a second: R of speeds over the ground. */
+    private static final double RANGE_MPS = 175;
+    /** Metres a second: R of climbs. */
+    private static final double RANGE_CLIMB_MPS = 125;
 
-    /** Beyond what is believed of the offsets. */
+    /** Metres: s of the place along the A-axis. Tuned: 5 to 20 works. Less believes in an offset sooner. */
     private static final double ALONG_M = 10;
-
+    /** Metres: s of the height. Tuned: 3 to 12 works. */
     private static final double HEIGHT_M = 6;
-    private static final double AWAY_M = 10;
-    /** Of the place as planned, whatever the offsets. */
+    /** Metres: s of the place away from the crowd, for which no offset is believed. */
+    private static final double AWAY_M = 70;
+    /**
+     * Metres along the A-axis that even the offset itself is off its plan. Less loses the figure when the order has
+     * changed, more takes one figure for another.
+     */
     private static final double PLANNED_ALONG_M = 200;
-
+    /**
+     * Metres a second: s of every speed. Tuned: 3.5 to 7 works, 2 costs 0.9 %. Less loses the figure when the wind is
+     * not as told, more takes one figure for another.
+     */
     private static final double SPEED_MPS = 3.5;
-    /** Share of the speed in which the path differs in direction. */
-    private static final double SPEED_SHARE = 0.06;
-    /** How far the phase may be off within a bin and between two, seconds. */
-    private static final double SLACK_S = 0.25;
-    /** Nobody flies figures much lower than the lowest planned: below that it is a landing, or something else. */
-    private static final double LOWER_M = 40;
 
+    /** Metres below the lowest place planned for a figure; lower, it is a landing or something else. */
+    private static final double LOWER_M = 40;
+    /** Factor on the evidence down there. */
     private static final double TOO_LOW = 0.01;
 
-    private static final int[] OFFSETS = {Moments.ALONG, Moments.HEIGHT, Moments.AWAY};
-    private static final double[] PLACE_PEAK = peaks(PLACE_FLOOR, WIDE_ALONG_M, WIDE_HEIGHT_M, WIDE_AWAY_M);
-    private static final double[] SPEED_PEAK = peaks(FLOOR, WIDE_MPS, WIDE_MPS, WIDE_CLIMB_MPS);
+    /** Square metres: no offset is known better. */
     private static final double LEAST_M2 = 1;
+    /** Square of a share: nor is the speed, than to 0.1 %. */
     private static final double LEAST_SHARE2 = 1e-6;
+
+    private static final int[] OFFSETS = {Moments.ALONG, Moments.HEIGHT};
+    private static final double[] OFFSET_M2 = {ALONG_M * ALONG_M, HEIGHT_M * HEIGHT_M};
+    private static final double[] OFFSET_PEAK = {RANGE_ALONG_M * STUDENT_PEAK, RANGE_HEIGHT_M * STUDENT_PEAK};
+    private static final double[] SPEED_PEAK = {
+        RANGE_MPS * STUDENT_PEAK, RANGE_MPS * STUDENT_PEAK, RANGE_CLIMB_MPS * STUDENT_PEAK
+    };
 
     private final Bins bins;
     private final double lowestM;
-    /** Of the bin looked at: how far the reading is from where it is predicted, and the square it may be off anyway. */
+    /** How far the reading is from where the bin looked at has it: the offsets, without what a state believes of them. */
     private final double[] offM = new double[OFFSETS.length];
 
-    private final double[] offM2 = new double[OFFSETS.length];
-    /** Speeds seen and predicted, and the square they may be off. */
     private final double[] seenMps = new double[SPEED_PEAK.length];
-
     private final double[] planMps = new double[SPEED_PEAK.length];
-    private final double[] speed2 = new double[SPEED_PEAK.length];
+    /** What all states of the bin have in common. */
     private double common;
+
     private double power;
     private double perPower;
     /** Which of the speeds are known, from and to. */
@@ -73,49 +108,40 @@ final class Fit {
     /**
      * Takes from a bin what all its states of one direction have in common.
      *
-     * @param power how much of the reading is news, over 0 to 1
+     * @param sign −1 where the figure is flown the other way along the A-axis than planned, else 1
+     * @param power how much of a reading this one counts as, over 0 to 1
      */
     void look(int bin, double sign, Seen seen, double power) {
         this.power = power;
         perPower = 1 / power;
-        place(0, sign * seen.alongM() - bins.xM[bin], ALONG_M, bins.vxMps[bin]);
-        place(1, seen.heightM() - bins.zM[bin], HEIGHT_M, bins.vzMps[bin]);
-        place(2, seen.awayM() - bins.yM[bin], AWAY_M, bins.vyMps[bin]);
-        double planned = offM[0] / PLANNED_ALONG_M;
-        double u = 1 + planned * planned / 3;
-        common = PLACE_FLOOR + PLACE_PEAK[0] / PLANNED_ALONG_M / (u * u);
+        offM[0] = sign * seen.alongM() - bins.xM[bin];
+        offM[1] = seen.heightM() - bins.zM[bin];
+        common = place(RANGE_ALONG_M, PLANNED_ALONG_M, offM[0])
+                * place(RANGE_AWAY_M, AWAY_M, seen.awayM() - bins.yM[bin]);
         if (seen.heightM() < lowestM - LOWER_M) {
             common *= TOO_LOW;
         }
         speeds(bin, sign, seen);
     }
 
-    private void place(int k, double off, double least, double speed) {
-        double slack = SLACK_S * speed;
-        offM[k] = off;
-        offM2[k] = least * least + slack * slack;
+    /** How well a place fits that no state has an offset for. */
+    private static double place(double rangeM, double sigmaM, double offM) {
+        double sigmas = offM / sigmaM;
+        double u = 1 + sigmas * sigmas / 3;
+        return WRONG_PLACE + (1 - WRONG_PLACE) * rangeM * STUDENT_PEAK / sigmaM / (u * u);
     }
 
     private void speeds(int bin, double sign, Seen seen) {
-        int back = bins.back(bin, (int) Math.max(1, Math.round(seen.overS() / Bins.WIDTH_S)));
+        int back = Math.max(0, bin - (int) Math.max(1, Math.round(seen.overS() / Bins.WIDTH_S)));
         double over = (bin - back) * Bins.WIDTH_S;
-        boolean means = seen.speedsAreMeans() && over > 0;
         firstSpeed = seen.hasSpeeds() ? 0 : 2;
         endSpeed = seen.hasClimb() && over > 0 ? 3 : 2;
-        double vx = bins.vxMps[bin];
-        double vy = bins.vyMps[bin];
-        double vz = bins.vzMps[bin];
-        double least = SPEED_MPS * SPEED_MPS + SPEED_SHARE * SPEED_SHARE * (vx * vx + vy * vy + vz * vz);
-        speed(0, sign * seen.alongMps(), means ? (bins.xM[bin] - bins.xM[back]) / over : vx, least, bins.axMps2[bin]);
-        speed(1, seen.awayMps(), means ? (bins.yM[bin] - bins.yM[back]) / over : vy, least, bins.ayMps2[bin]);
-        speed(2, seen.climbMps(), (bins.zM[bin] - bins.zM[back]) / over, least, bins.azMps2[bin]);
-    }
-
-    private void speed(int k, double seen, double plan, double least, double change) {
-        double slack = SLACK_S * change;
-        seenMps[k] = seen;
-        planMps[k] = plan;
-        speed2[k] = least + slack * slack;
+        seenMps[0] = sign * seen.alongMps();
+        planMps[0] = bins.vxMps[bin];
+        seenMps[1] = seen.awayMps();
+        planMps[1] = bins.vyMps[bin];
+        seenMps[2] = seen.climbMps();
+        planMps[2] = (bins.zM[bin] - bins.zM[back]) / over;
     }
 
     /** Weighs a state of the bin looked at and moves its offsets towards what was seen. */
@@ -130,12 +156,11 @@ final class Fit {
             double mean = cells[i] * perChance;
             double variance = Math.max(cells[i + 1] * perChance - mean * mean, LEAST_M2);
             double e = offM[k] - mean;
-            double perSquare = 1 / (variance + offM2[k]);
+            double perSquare = 1 / (variance + OFFSET_M2[k]);
             double u = 1 + e * e * perSquare / 3;
-            double late = variance + offM2[k] * perPower;
-            double both = 1 / (u * u * late);
-            fit *= PLACE_FLOOR + PLACE_PEAK[k] * Math.sqrt(perSquare) * late * both;
-            double gain = variance * u * both;
+            double ratio = OFFSET_PEAK[k] * Math.sqrt(perSquare) / (u * u);
+            fit *= WRONG_PLACE + (1 - WRONG_PLACE) * ratio;
+            double gain = variance / (variance + OFFSET_M2[k] * perPower) / u;
             mean += gain * e;
             cells[i] = mean;
             cells[i + 1] = (1 - gain) * variance + mean * mean;
@@ -147,14 +172,12 @@ final class Fit {
             double v = planMps[k];
             double e = seenMps[k] - v * (1 + faster);
             double known = variance * v * v;
-            double perSquare = 1 / (known + speed2[k]);
+            double perSquare = 1 / (known + SPEED_MPS * SPEED_MPS);
             double u = 1 + e * e * perSquare / 3;
-            double late = known + speed2[k] * perPower;
-            double both = 1 / (u * u * late);
-            fit *= FLOOR + SPEED_PEAK[k] * Math.sqrt(perSquare) * late * both;
-            double gain = variance * v * u * both;
-            faster += gain * e;
-            variance *= 1 - gain * v;
+            fit *= SPEED_PEAK[k] * Math.sqrt(perSquare) / (u * u);
+            double gain = known / (known + SPEED_MPS * SPEED_MPS * perPower) / u;
+            faster += v == 0 ? 0 : gain * e / v;
+            variance *= 1 - gain;
         }
         cells[i] = faster;
         cells[i + 1] = variance + faster * faster;
@@ -163,10 +186,5 @@ final class Fit {
         for (int k = 0; k < Moments.WIDTH; k++) {
             cells[cell + k] *= after;
         }
-    }
-
-    /** Student densities with three degrees of freedom at their middle, over broad ones, for a spread of 1. */
-    private static double[] peaks(double floor, double... wide) {
-        return Arrays.stream(wide).map(w -> (1 - floor) * 1.84 * w).toArray();
     }
 }

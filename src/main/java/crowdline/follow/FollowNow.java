@@ -3,9 +3,9 @@ package crowdline.follow;
 import java.util.List;
 
 /**
- * What the follower makes of the moment.
+ * What the follower says of the moment.
  *
- * @param tS the time this is said of, on the scale of what the follower was given
+ * @param tS the moment, on the scale of what the follower was given
  * @param state how it stands
  * @param figureIndex the figure most likely being flown, from 0; −1 before the act, the number of figures after it; off
  *     the plan, the figure that comes closest
@@ -26,7 +26,7 @@ public record FollowNow(
         List<Candidate> alternatives,
         double silentS) {
 
-    /** What is over this is sure; what may yet be wrong is told as no more than this. */
+    /** Confidence, 0 to 1: above it the follower is sure; what may yet be wrong gets no more than this. */
     public static final double SURE = 0.9;
 
     /** How it stands. */

@@ -4,10 +4,8 @@ import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.Sample;
 import crowdline.measure.EightInTen;
-import crowdline.measure.Units;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -16,22 +14,22 @@ import org.jspecify.annotations.Nullable;
  * with its band. It never changes and may be shared.
  */
 public final class FollowPlan {
-    /** Band of a duration nothing is known of: judgement, no source. */
+    /** Share of a duration: its standard deviation where no band is known. Judgement, no source. */
     private static final double UNKNOWN_SHARE = 0.08;
 
-    /** Nobody flies a figure in so small a share of its time. Tuned. */
+    /** Share of a figure's time: what was named for less was not flown. Less names figures that were only expected. */
     private static final double GLIMPSE_SHARE = 0.45;
 
+    /** Factor on the greatest speed predicted, beyond which a reading is not believed; generous on purpose. */
     private static final double FASTER = 1.5;
+    /** Metres a second of wind on top of that. */
     private static final double WIND_MPS = 20;
-    private static final double GAIN_MARGIN_MPS = 6;
 
     private final List<FigureFlight> figures;
     final Bins bins;
     final double[] rate;
     final double[] variance;
     final double fastestMps;
-    final double mostGainMps;
 
     private FollowPlan(Flight flight, @Nullable ActTimes times) {
         figures = flight.figures();
@@ -51,7 +49,6 @@ public final class FollowPlan {
             variance[f] = sigma * sigma / duration;
         }
         fastestMps = FASTER * fastest(flight.samples()) + WIND_MPS;
-        mostGainMps = greatestGain(flight.samples()) + GAIN_MARGIN_MPS;
     }
 
     /** True if the act begins with a take-off, and not in the air. */
@@ -139,25 +136,5 @@ public final class FollowPlan {
 
     private static double fastest(List<Sample> samples) {
         return samples.stream().mapToDouble(Sample::speedMps).max().orElse(0);
-    }
-
-    /** Greatest gain of energy height over two seconds of the prediction, m/s. */
-    private static double greatestGain(List<Sample> samples) {
-        List<double[]> energies = new ArrayList<>();
-        double most = 0;
-        for (Sample s : samples) {
-            if (s.thrustN() == 0 && s.dragN() == 0) {
-                energies.clear();
-                continue;
-            }
-            energies.add(new double[] {s.tS(), s.place().z() + s.speedMps() * s.speedMps() / (2 * Units.G_MPS2)});
-            int back = energies.size() - 21;
-            if (back >= 0) {
-                double[] then = energies.get(back);
-                double[] now = energies.get(energies.size() - 1);
-                most = Math.max(most, (now[1] - then[1]) / (now[0] - then[0]));
-            }
-        }
-        return most;
     }
 }

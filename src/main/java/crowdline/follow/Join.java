@@ -1,23 +1,18 @@
 package crowdline.follow;
 
-/** The predicted path about the moment at which one figure goes over into another, which need not be the next of the plan. */
+/** The predicted path around the moment one figure leads into another, which need not be the next of the plan. */
 final class Join {
     private final Bins bins;
     private final int before;
     private final int figure;
-    /** −1 where the second figure is flown the other way along the A-axis than predicted, to go on from the first. */
-    private final double turned;
 
     Join(Bins bins, int before, int figure) {
         this.bins = bins;
         this.before = before;
         this.figure = figure;
-        double in = bins.vxMps[bins.first[before + 1] - 1];
-        double out = bins.vxMps[bins.first[figure]];
-        turned = figure != before + 1 && in * out < 0 ? -1 : 1;
     }
 
-    /** How far along the A-axis the aircraft is from where it goes over, so long after that, metres. */
+    /** Metres along the A-axis from the join, so many seconds after it. */
     double alongM(double tS) {
         return place(0, tS);
     }
@@ -26,8 +21,8 @@ final class Join {
      * How far the path bends away from a straight line.
      *
      * @param axis 0 along the A-axis, 1 away from the crowd, 2 up
-     * @param tS times about some moment, seconds
-     * @param laterS so much later than that moment it goes over, seconds
+     * @param tS times relative to some moment, seconds
+     * @param laterS when the join is, relative to that moment, seconds
      * @return metres, at each of the times
      */
     double[] bend(int axis, double[] tS, double laterS) {
@@ -38,7 +33,7 @@ final class Join {
         return withoutItsLine(tS, place);
     }
 
-    /** What is left of values over time without the straight line that fits them best. */
+    /** Values over time, less the straight line that fits them best. */
     static double[] withoutItsLine(double[] tS, double[] values) {
         int n = tS.length;
         double t = 0;
@@ -61,14 +56,13 @@ final class Join {
     }
 
     private double place(int axis, double tS) {
-        double sign = axis == 0 && tS > 0 ? turned : 1;
         double end = bins.first[before + 1];
         return tS < 0
                 ? at(axis, end + tS / Bins.WIDTH_S) - at(axis, end)
-                : sign * (at(axis, bins.first[figure] + tS / Bins.WIDTH_S) - at(axis, bins.first[figure]));
+                : at(axis, bins.first[figure] + tS / Bins.WIDTH_S) - at(axis, bins.first[figure]);
     }
 
-    /** Where it is predicted so many bins on, read between and beyond the bins about there. */
+    /** The predicted place at a bin, which may be a fraction; on a straight line between bins and just beyond them. */
     private double at(int axis, double bin) {
         double[] p = axis == 0 ? bins.xM : axis == 1 ? bins.yM : bins.zM;
         double centre = bin - 0.5;

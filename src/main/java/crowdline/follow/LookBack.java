@@ -5,30 +5,35 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /**
- * Looks back at when a figure began, once what followed is known. At the moment itself a bend is told from a straight line
- * only after it has gone on for a while; afterwards the bend flown can be laid over the one predicted. Where nothing bends
- * it stays with what was said. All numbers are tuned.
+ * Finds when a figure began, once what followed is known. Live, a bend can be told from a straight line only after it has
+ * gone on for a while; afterwards the bend flown can be laid over the bend predicted. Where nothing bends, the answer is what
+ * was said live.
  */
 final class LookBack {
-    /** So far each way the path is looked at, seconds. */
+    /** Seconds of the path compared, before and after. More sees the bend better, but also the next one. */
     private static final double WINDOW_S = 2;
-    /** And so far where readings are few. */
+    /** Seconds, as above, where the shorter window has too few readings. */
     private static final double WIDE_WINDOW_S = 4;
-    /** No further than this from what was said, seconds, and in such steps. */
+    /** Seconds: the search goes no further than this from what was said. */
     private static final double MOST_S = 1.5;
 
+    /** Seconds between two trials of the search; a quarter of the time between readings. */
     private static final double STEP_S = 0.05;
-    /** How far off what was said is mostly, seconds. */
+    /** Seconds: typical error of what was said live. Less trusts the bend less. */
     private static final double SAID_S = 0.5;
-    /** How far off its bend an aircraft flies, metres: the receiver's noise, and what the prediction does not know. */
+    /**
+     * Metres: typical distance of a reading from the bend, from noise and an imperfect prediction. More trusts what was
+     * said.
+     */
     private static final double OFF_M = 3;
-    /** How little a bend may differ in size, square metres: as if the bend predicted had been seen as well, so strongly. */
+    /** Square metres: weight of the predicted size of the bend against the size seen. Less lets noise scale the bend. */
     private static final double SAME_SIZE_M2 = 300;
-    /** A pull is begun so long before it has built up as predicted, which is at once, seconds. */
+    /** Seconds: a pilot begins a pull this long before it has built up; the prediction has it at once. */
     private static final double BUILDS_UP_S = 0.2;
-    /** A path bends in height if it is so far from straight, metres. */
+    /** Metres: a path further than this from straight, in height, bends. */
     private static final double BENT_M = 2;
 
+    /** Readings: with fewer, nothing is compared. */
     private static final int FEWEST = 8;
 
     private final Bins bins;
@@ -47,7 +52,7 @@ final class LookBack {
      */
     double begin(int before, int figure, double saidS, List<Reading> log) {
         boolean unknown = bins.timed[bins.first[before]] || bins.timed[bins.first[figure]];
-        // How a turn is rolled out of differs too much from pilot to pilot.
+        // Pilots roll out of a turn in too many ways.
         if (unknown || bins.round[before]) {
             return saidS;
         }

@@ -3,26 +3,23 @@ package crowdline.follow;
 import java.util.Arrays;
 
 /**
- * A chance with the moments of what is believed along with it: each offset times the chance, and its square times the
- * chance. In this order they lie in the cells of a {@link Belief} too: eight numbers, which is one line of a cache.
+ * A chance, and with it the mean and the spread of what is believed: each offset times the chance, and its square times the
+ * chance. Kept like this, two beliefs are merged by adding them. A {@link Belief} keeps them in the same order.
  */
 final class Moments {
-    /** Offset along the axis in the direction planned, metres; its square follows. */
+    /** Metres along the A-axis, in the direction planned, from where the aircraft is predicted; its square follows. */
     static final int ALONG = 0;
-    /** Offset of the height, metres. */
+    /** Metres above where it is predicted. */
     static final int HEIGHT = 2;
-    /** Offset away from the crowd, metres. */
-    static final int AWAY = 4;
-    /** Share by which the aircraft is faster than predicted. */
-    static final int FASTER = 6;
-    /** How many numbers these are. */
-    static final int WIDTH = 8;
+    /** Share of the predicted speed by which it is faster. */
+    static final int FASTER = 4;
+    /** How many numbers there are. */
+    static final int WIDTH = 6;
 
     /** What pilots differ by in speed, as a share, and how far off the display line they fly, metres. Tuned. */
     private static final double FASTER_SHARE = 0.12;
 
     static final double FASTER2 = FASTER_SHARE * FASTER_SHARE;
-    private static final double AWAY_M2 = 70 * 70;
 
     double chance;
     final double[] parts = new double[WIDTH];
@@ -33,7 +30,6 @@ final class Moments {
         m.chance = chance;
         m.parts[ALONG + 1] = chance * alongVarianceM2;
         m.parts[HEIGHT + 1] = chance * heightVarianceM2;
-        m.parts[AWAY + 1] = chance * AWAY_M2;
         m.parts[FASTER + 1] = chance * FASTER2;
         return m;
     }

@@ -2,45 +2,49 @@ package crowdline.follow;
 
 import java.util.Arrays;
 
-/** How the hidden state moves by itself in one step of time; the clock of the filter. */
+/** How the hidden state moves by itself in one step of time: the clock of the filter. */
 final class Motion {
-    /** One step, seconds. */
+    /** Seconds in a step. */
     static final double STEP_S = 0.1;
 
-    /** A level line to the end of a figure may be cut short, per second. Tuned. */
-    private static final double CUT_SHORT_PER_S = 0.002;
-    /** A figure is broken off, per second. Tuned: about once in eight minutes if nothing is seen. */
+    /**
+     * Chance a second that a figure is broken off, about once in eight minutes. Tuned: a quarter works, four times
+     * costs 0.6 %. More finds what is not in the plan sooner, and finds it where it is not.
+     */
     private static final double BROKEN_OFF_PER_S = 1 / 500.0;
 
     static final double OFF = BROKEN_OFF_PER_S * STEP_S;
-    static final double CUT = CUT_SHORT_PER_S * STEP_S;
 
-    /** What was taken for a landing turns out to be something else, per second. Tuned. */
+    /**
+     * Chance a second that a timed figure after the first, such as a landing, turns out to be something else. More
+     * leaves a real landing too soon.
+     */
     private static final double TIMED_OFF_PER_S = 0.1;
-    /** A line to a place or a height ends so often a second once there, and before. Tuned. */
+    /**
+     * Ends a second of a line to a place or a height, once the aircraft is there. Tuned: 2 to 8 works. Less is late,
+     * more trusts the place too much.
+     */
     private static final double ENDS_PER_S = 4;
-
-    private static final double ENDS_EARLY_PER_S = 0.03;
-    /** It counts as there so long before, for by the time the readings show that it ended it has. Tuned. */
+    /**
+     * Seconds before the place at which the aircraft counts as there: a bend shows only after it has begun. Tuned: 0.1
+     * to 0.6 works. More is early.
+     */
     private static final double ENDS_BEFORE_S = 0.3;
-    /** What is only timed may come to its end early, per second, once a third of it has gone. Tuned. */
+    /** Chance a second that a timed figure comes to its end early. More takes gentle flight for its end. */
     private static final double TIMED_EARLY_PER_S = 0.02;
-    /** How near a pilot comes to such a place, and to such a height, metres. Tuned. */
+    /** Metres: how near a pilot comes to such a place. Tuned: 5 to 45 works. Less is sure of the place too soon. */
     private static final double NEAR_PLACE_M = 15.6;
-
+    /** Metres: how near to such a height. */
     private static final double NEAR_HEIGHT_M = 9.6;
-    /** Chance that what follows as planned goes the way it is expected to. Tuned. */
-    private static final double SAME_WAY = 0.95;
-
+    /** Chance, 0 to 1, below which what leaves a figure in one step is forgotten, to save time. */
     static final double LEAST_POOL = 5e-7;
 
     private final Bins bins;
     private final PhaseGain gain;
     private final Order order;
     private final double[] row;
+    /** What leaves each figure in the step, by direction. */
     private final Moments[] pool;
-    /** What leaves a figure, by the tempo it goes on in. */
-    private final double[] tempos = new double[Lanes.TEMPOS];
 
     private final Moments anywhere = OffsetDrift.anywhere(1);
     private final Moments here = new Moments();
@@ -56,7 +60,7 @@ final class Motion {
         this.bins = bins;
         this.order = order;
         row = new double[bins.figures + 2];
-        pool = new Moments[Lanes.COUNT * bins.figures];
+        pool = new Moments[2 * bins.figures];
         Arrays.setAll(pool, i -> new Moments());
         gain = new PhaseGain(bins, rate, variance);
         drift = new OffsetDrift(bins);
@@ -66,7 +70,7 @@ final class Motion {
     /**
      * One step of time; {@code to} is overwritten. A held figure is neither broken off nor cut short.
      *
-     * @param watched whether readings come in, which show at once if a figure that is only timed has not ended early
+     * @param watched whether readings come in; they show at once whether a timed figure has ended early
      */
     void step(Belief from, Belief to, int held, boolean watched) {
         to.clear();
@@ -106,10 +110,6 @@ final class Motion {
                 double off = bins.timed[i] && f > 0 ? TIMED_OFF_PER_S * STEP_S : OFF;
                 OutsidePlan.goOff(to, here.chance * off);
                 keep -= off;
-                if (bins.ending[i]) {
-                    pool[block].add(here, CUT);
-                    keep -= CUT;
-                }
             }
             if (watched && bins.mayEndEarly(i)) {
                 double early = TIMED_EARLY_PER_S * STEP_S;
@@ -152,77 +152,55 @@ final class Motion {
         double overM = Math.signum(speed) * ((height ? bins.zM[i] : bins.xM[i]) + here.mean(offset) - bins.goalM[i])
                 + ENDS_BEFORE_S * Math.abs(speed);
         double reached = 1 / (1 + Math.exp(-1.7 * overM / Math.sqrt(here.variance(offset) + near * near)));
-        double share = keep * STEP_S * (ENDS_EARLY_PER_S + ENDS_PER_S * reached);
+        double share = keep * STEP_S * ENDS_PER_S * reached;
         there.moved(here, -leftS * bins.vxMps[i], -leftS * bins.vzMps[i]);
         put(to, lane, bins.figure[i], bins.lineEnd[i], there, share);
         return share;
     }
 
-    /** Puts a share at a bin, or among what leaves the figure if the bin is past its end. */
+    /** Puts a share in a bin, or among what leaves the figure if the bin is past its end. */
     private void put(Belief to, int lane, int f, int bin, Moments m, double share) {
         if (bin < bins.first[f + 1]) {
             to.add(lane, bin, m, share);
         } else {
-            pool[lane * bins.figures + f].add(m, share);
+            pool[Lanes.direction(lane) * bins.figures + f].add(m, share);
         }
     }
 
     private void leave(Belief to) {
         for (int f = 0; f < bins.figures; f++) {
-            double leaving = 0;
-            for (int lane = 0; lane < Lanes.COUNT; lane++) {
-                leaving += pool[lane * bins.figures + f].chance;
-            }
+            double leaving = pool[f].chance + pool[bins.figures + f].chance;
             if (leaving < LEAST_POOL) {
                 continue;
             }
             order.after(f, row);
             OutsidePlan.goOff(to, leaving * row[bins.figures]);
             to.after += leaving * row[bins.figures + 1];
-            shareTempos(f);
             for (int g = 0; g < bins.figures; g++) {
-                double w = row[g];
-                if (w * leaving < LEAST_POOL) {
+                if (row[g] * leaving < LEAST_POOL) {
                     continue;
                 }
                 if (g == f + 1) {
-                    enterNext(to, g, w);
+                    enterNext(to, g, row[g]);
                 } else {
-                    enterAnywhere(to, g, w);
+                    to.addInAnyLane(bins.first[g], anywhere, row[g] * leaving);
                 }
             }
         }
     }
 
-    /** How much of what leaves a figure goes on in each tempo. */
-    private void shareTempos(int f) {
-        Arrays.fill(tempos, 0);
-        for (int lane = 0; lane < Lanes.COUNT; lane++) {
-            for (int tempo = 0; tempo < Lanes.TEMPOS; tempo++) {
-                tempos[tempo] += pool[lane * bins.figures + f].chance * Lanes.next(lane % Lanes.TEMPOS, tempo);
-            }
-        }
-    }
-
-    private void enterAnywhere(Belief to, int g, double w) {
-        for (int lane = 0; lane < Lanes.COUNT; lane++) {
-            to.add(lane, bins.first[g], anywhere, w * tempos[lane % Lanes.TEMPOS] / 2);
-        }
-    }
-
-    private void enterNext(Belief to, int g, double w) {
-        for (int lane = 0; lane < Lanes.COUNT; lane++) {
-            Moments leaving = pool[lane * bins.figures + g - 1];
+    /** The next figure of the plan begins where the last one ended, in the same direction and at any tempo. */
+    private void enterNext(Belief to, int g, double share) {
+        for (int direction = 0; direction < 2; direction++) {
+            Moments leaving = pool[direction * bins.figures + g - 1];
             if (leaving.chance == 0) {
                 continue;
             }
             here.set(leaving);
             OffsetDrift.next(here);
             for (int tempo = 0; tempo < Lanes.TEMPOS; tempo++) {
-                double s = w * Lanes.next(lane % Lanes.TEMPOS, tempo);
-                int direction = Lanes.direction(lane);
-                to.add(Lanes.of(direction, tempo), bins.first[g], here, s * SAME_WAY);
-                to.add(Lanes.of(1 - direction, tempo), bins.first[g], here, s * (1 - SAME_WAY));
+                int lane = Lanes.of(direction, tempo);
+                to.add(lane, bins.first[g], here, 2 * share * Lanes.share(lane));
             }
         }
     }

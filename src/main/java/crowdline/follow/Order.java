@@ -7,44 +7,50 @@ import java.util.Objects;
 import java.util.stream.IntStream;
 
 /**
- * What may follow a figure: mostly the next of the plan, but it may be dropped, swapped or flown again, something unknown
- * may come between, or the flight breaks off. What has been flown already is less likely to come, what was passed over
- * more. Who knows of a change tells it with {@link #told}; then that order counts as the plan. All chances are tuned: high
- * enough that the answer is not sure before the aircraft has shown the difference.
+ * What may follow a figure. Mostly it is the next of the plan; but that may be dropped, swapped or flown again, something
+ * unknown may come first, or the flight may break off. A figure flown before is less likely to come, one passed over is more
+ * likely. A change that is known is told with {@link #told}; the new order then counts as the plan.
+ *
+ * <p>The weights below are relative to each other. Raising a change against {@link #NEXT} notices that change sooner and
+ * loses the plan more often when it is flown as planned.
  */
 final class Order {
+    /** Weight of the next figure of the plan. */
     private static final double NEXT = 0.7;
+    /** Weight of the one after it: the next was dropped or swapped. */
     private static final double AFTER_NEXT = 0.025;
+    /** Weight of the same figure again. */
     private static final double AGAIN = 0.02;
-    private static final double ONE_BACK = 0.006;
+    /** Weight of a figure passed over within the last two. */
     private static final double PASSED_OVER = 0.13;
-    /** What was passed over more than two figures ago is left out by now. */
+    /** Factor on that weight once it is longer ago; by then it has been left out. */
     private static final double LONG_AGO = 0.01;
 
-    private static final double ANY = 0.001;
+    /** Weight of something that is not in the plan. */
     private static final double OFF = 0.03;
+    /** Factor on the weight of a figure flown before. */
     private static final double FLOWN_ALREADY = 0.05;
 
     private static final double FAR = 0.001;
-    /** How much less likely what has been flown is to come after a stretch off the plan. */
+    /** Share by which a figure flown before is less likely after a stretch off the plan. */
     private static final double FLOWN_BEFORE = 0.97;
 
-    /** What is only timed fits too much to be jumped to lightly. */
+    /** Factor on the weight of a figure that is only timed, which fits nearly any flight. */
     private static final double TIMED = 0.02;
-
-    /** A flight broken off ends with the last figure, if that is a landing. */
+    /** Weight of the landing, if the act ends with one, after any figure: the flight is broken off. */
     private static final double TO_LAND = 0.003;
 
+    /** Weight of the landing after a stretch off the plan, against 1 for a figure that is due. */
     private static final double OFF_TO_LAND = 0.1;
 
     private final Bins bins;
     private final int figures;
-    /** How sure it is that each figure has been flown. */
+    /** Chance, 0 to 1, that each figure has been flown. */
     private final double[] flown;
 
-    /** What is to come after each figure; the number of figures where nothing is. */
+    /** The figure planned after each; the number of figures after the last. */
     private final int[] next;
-    /** Where each figure stands in the order; one that is left out stands half a place after the figure before it. */
+    /** Place of each figure in the order; one that is left out is half a place after the one before it. */
     private final double[] place;
 
     private int reached;
@@ -96,7 +102,7 @@ final class Order {
         reached = f;
     }
 
-    /** What is to come after a figure; the number of figures where nothing is. */
+    /** The figure planned after another; the number of figures after the last. */
     int next(int f) {
         return next[f];
     }
@@ -112,15 +118,14 @@ final class Order {
         int coming = next[f];
         int second = coming < figures ? next[coming] : figures;
         for (int g = 0; g < figures; g++) {
-            double w = ANY / figures;
+            double w = 0;
             if (g == coming) {
                 w += NEXT;
-            } else if (g == second || g == f + 1) {
+            } else if (g == second) {
                 w += AFTER_NEXT;
             } else if (g == f) {
                 w += AGAIN;
             } else if (place[g] < place[f]) {
-                w += next[g] == f ? ONE_BACK : 0;
                 w += leftOut(g)
                         ? 0
                         : PASSED_OVER * Math.max(0, 1 - 2 * flown[g]) * (place[f] - place[g] <= 2 ? 1 : LONG_AGO);

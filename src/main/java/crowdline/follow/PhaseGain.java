@@ -1,19 +1,19 @@
 package crowdline.follow;
 
-/** How far phase runs in one step of the filter: the chances of winning so many bins, by figure and tempo. */
+/** How far phase runs in one step of the filter: the chances of gaining 0, 1, 2 and more bins, by figure and tempo. */
 final class PhaseGain {
-    /** Chances are told of winning 0 bins up to one less than this. */
+    /** Bins: one more than the most that are gained in a step. */
     static final int REACH = 5;
 
-    /** Variance of phase won in a step, square bins: the least a bin allows is near a quarter. Tuned. */
+    /** Square bins: least variance of phase gained in a step; a quarter is the least that whole bins allow. */
     private static final double LEAST_VARIANCE = 0.25;
 
+    /** Square bins: the most variance. */
     private static final double MOST_VARIANCE = 0.75;
-    /** Where a figure only turns round, in as much time as its speed takes. Tuned. */
-    private static final double ROUND_VARIANCE = 0.4;
-    /** Chances of winning 1 to 4 bins on a line that may be cut short or drawn out, given that it wins any. Tuned. */
+    /** Chances of gaining 1 to 4 bins on a line that may be cut short or drawn out, given that any are gained. */
     private static final double[] LEAPS = {0.375, 0.3125, 0.1875, 0.125};
 
+    /** Bins: the mean of these. */
     private static final double LEAP = 2.0625;
 
     private final Bins bins;
@@ -33,7 +33,7 @@ final class PhaseGain {
                 int k = tempo * bins.figures + f;
                 means[k] = bounded(rate[f] * Lanes.tempo(tempo) * Motion.STEP_S / Bins.WIDTH_S);
                 double v = variance[f] * Motion.STEP_S / (Bins.WIDTH_S * Bins.WIDTH_S);
-                kernels[2 * k] = kernel(means[k], bins.round[f] ? ROUND_VARIANCE : v);
+                kernels[2 * k] = kernel(means[k], v);
                 kernels[2 * k + 1] = elastic(means[k]);
             }
         }
@@ -43,7 +43,7 @@ final class PhaseGain {
         return Math.min(Math.max(meanBins, 0.05), 1);
     }
 
-    /** Chances of winning 0, 1, 2 bins with this mean, and this variance as far as that allows. */
+    /** Chances of gaining 0, 1, 2 bins with this mean, and this variance as far as that allows. */
     static double[] kernel(double meanBins, double varianceBins2) {
         double mean = bounded(meanBins);
         double[] p = {1 - mean, mean, 0, 0, 0};
@@ -66,13 +66,13 @@ final class PhaseGain {
         return p;
     }
 
-    /** Chances of winning 0, 1, 2 and more bins from a bin in a lane. */
+    /** Chances of gaining 0, 1, 2 and more bins from a bin in a lane. */
     double[] of(int lane, int bin) {
         int k = lane % Lanes.TEMPOS * bins.figures + bins.figure[bin];
         return kernels[bins.elastic[bin] ? 2 * k + 1 : 2 * k];
     }
 
-    /** Bins won in a step on the mean. */
+    /** Mean number of bins gained in a step. */
     double mean(int lane, int f) {
         return means[lane % Lanes.TEMPOS * bins.figures + f];
     }

@@ -4,7 +4,7 @@ import crowdline.flight.Sample;
 import java.util.Arrays;
 import java.util.List;
 
-/** Samples read between as straight lines. */
+/** The predicted places at any time, on straight lines between samples. */
 final class PredictedPath {
     private final double[] t;
     private final double[][] place;

@@ -1,6 +1,5 @@
 package crowdline.follow;
 
-import crowdline.measure.Units;
 import crowdline.telemetry.Reading;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -8,32 +7,27 @@ import java.util.Iterator;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Takes readings one after another, leaves out those the receiver cannot have measured, and says what the good ones of
- * the last second say together.
+ * Takes readings one after another, refuses those that cannot have been measured, and sums up the good ones of the last
+ * second.
  */
 final class ReadingCheck {
-    /** Longest time between two readings over which a speed still means something, seconds. */
+    /** Seconds: over a longer time between two readings a speed means nothing. */
     private static final double LONGEST_S = 3.2;
 
-    /** Positions nearer than this are the same position sent again, metres. */
+    /** Metres: positions nearer than this are one position sent twice. Readings come in centimetres at best. */
     private static final double SAME_M = 0.005;
 
+    /** Metres a second: below it an aircraft may stand still, and sending one position twice is no fault. */
     private static final double STILL_MPS = 4;
-    /** A jump must be more than noise, metres. */
+    /** Metres: a jump is more than this beyond what the fastest flight explains; noise is less. */
     private static final double NOISE_M = 25;
-    /** Energy height that noise in the speeds and a gust can feign, metres. */
-    private static final double ENERGY_NOISE_M = 45;
-
-    private static final double ENERGY_OVER_S = 3;
-    /** So many readings that continue a line to the millimetre were reckoned, not measured. */
+    /** Readings that go on in one line to the millimetre: from then on they were calculated, not measured. */
     private static final int RECKONED = 3;
-    /** So many readings in a row that agree with each other make up for disagreeing with the past. */
+    /** Readings in a row that agree with each other outweigh that they disagree with those before. */
     private static final int CONVINCING = 3;
 
     private final double fastestMps;
-    private final double mostGainMps;
     private final Deque<Reading> good = new ArrayDeque<>();
-    private final Deque<double[]> energies = new ArrayDeque<>();
     private @Nullable Reading last;
     private @Nullable Reading beforeLast;
     private int onLine;
@@ -41,13 +35,9 @@ final class ReadingCheck {
     private double lastGoodS = Double.NEGATIVE_INFINITY;
     private double lastAnyS = Double.NEGATIVE_INFINITY;
 
-    /**
-     * @param fastestMps no aircraft of this act goes faster over the ground
-     * @param mostGainMps no aircraft of this act gains energy height faster
-     */
-    ReadingCheck(double fastestMps, double mostGainMps) {
+    /** @param fastestMps no aircraft of this act goes faster over the ground */
+    ReadingCheck(double fastestMps) {
         this.fastestMps = fastestMps;
-        this.mostGainMps = mostGainMps;
     }
 
     /** Time of the last reading that counted; negative infinity before the first. */
@@ -85,7 +75,6 @@ final class ReadingCheck {
                 return null;
             }
             good.clear();
-            energies.clear();
         }
         disagreeing = 0;
         return accepted(r);
@@ -127,7 +116,7 @@ final class ReadingCheck {
         return Math.sqrt(dx * dx + dy * dy + dz * dz);
     }
 
-    private @Nullable Seen accepted(Reading r) {
+    private Seen accepted(Reading r) {
         double newS = r.tS() - lastGoodS;
         good.addLast(r);
         while (good.size() > 2 && r.tS() - good.peekFirst().tS() > Bins.CHORD_S + 0.05) {
@@ -136,34 +125,8 @@ final class ReadingCheck {
         if (good.size() == 2 && r.tS() - good.peekFirst().tS() > LONGEST_S) {
             good.removeFirst();
         }
-        Seen seen = fitted(r, newS);
-        if (gainsEnergy(r.tS(), seen)) {
-            good.removeLast();
-            return null;
-        }
         lastGoodS = r.tS();
-        return seen;
-    }
-
-    /** Energy without thrust is a fault; losing it is not. Against most of the last, for one of these may be a fault too. */
-    private boolean gainsEnergy(double tS, Seen seen) {
-        while (!energies.isEmpty() && tS - energies.peekFirst()[0] > ENERGY_OVER_S) {
-            energies.removeFirst();
-        }
-        if (!seen.hasSpeeds() || !seen.hasClimb()) {
-            return false;
-        }
-        double v2 = seen.groundMps() * seen.groundMps() + seen.climbMps() * seen.climbMps();
-        double energy = seen.heightM() + v2 / (2 * Units.G_MPS2);
-        int above = 0;
-        for (double[] then : energies) {
-            above += energy - then[1] > ENERGY_NOISE_M + mostGainMps * (tS - then[0]) ? 1 : 0;
-        }
-        if (2 * above > energies.size()) {
-            return true;
-        }
-        energies.addLast(new double[] {tS, energy});
-        return false;
+        return fitted(r, newS);
     }
 
     private Seen fitted(Reading r, double newS) {
@@ -198,6 +161,6 @@ final class ReadingCheck {
                 vy = ty / tt;
             }
         }
-        return new Seen(r.alongM(), r.awayM(), r.heightM(), vx, vy, climb, over, !told, Math.min(newS, 2));
+        return new Seen(r.alongM(), r.awayM(), r.heightM(), vx, vy, climb, over, Math.min(newS, 2));
     }
 }

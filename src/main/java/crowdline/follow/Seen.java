@@ -1,7 +1,7 @@
 package crowdline.follow;
 
 /**
- * What the readings of the last moments say together.
+ * What the readings of the last second say together.
  *
  * @param alongM along the A-axis
  * @param awayM away from the crowd
@@ -10,7 +10,6 @@ package crowdline.follow;
  * @param awayMps over the ground; NaN together with {@code alongMps}
  * @param climbMps upwards, a mean over the last {@code overS}; NaN when not known
  * @param overS time over which {@code climbMps} was taken
- * @param speedsAreMeans true where {@code alongMps} and {@code awayMps} are means over {@code overS} too
  * @param newS seconds since the last reading that counted
  */
 record Seen(
@@ -21,7 +20,6 @@ record Seen(
         double awayMps,
         double climbMps,
         double overS,
-        boolean speedsAreMeans,
         double newS) {
 
     boolean hasSpeeds() {

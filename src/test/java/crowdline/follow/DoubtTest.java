@@ -54,8 +54,8 @@ class DoubtTest {
     @Test
     void whatIsOnlyLikelyIsNotSure() {
         after(0, 1, 2);
-        assertThat(doubt.said(0.94, nowS)).isEqualTo(FollowNow.SURE);
-        assertThat(doubt.said(0.96, nowS)).isEqualTo(0.96);
+        assertThat(doubt.said(0.96, nowS)).isEqualTo(FollowNow.SURE);
+        assertThat(doubt.said(0.98, nowS)).isEqualTo(0.98);
         assertThat(doubt.said(0.6, nowS)).isEqualTo(0.6);
     }
 

@@ -159,7 +159,7 @@ public final class FollowTrial {
     }
 
     /** @param heard takes what was said at each reading */
-    private static List<Score.Said> follow(
+    static List<Score.Said> follow(
             Display display, Scenario scenario, Truth truth, List<Reading> log, List<FollowNow> heard) {
         Follower follower = new Follower(display.plan);
         if (scenario.told()) {

@@ -79,6 +79,56 @@ class FollowerTest {
         assertThat(follower.reading(asPlanned(5.2)).figureIndex()).isEqualTo(2);
     }
 
+    /** After a figure was dropped, the next one may be flown the other way along the axis. */
+    @Test
+    void figureTheHandStepsToMayBeFlownTheOtherWay() {
+        Follower follower = new Follower(plan);
+        FollowNow now = followed(follower, 5);
+        follower.hand(5, 2);
+        double begins = plan.bins.first[2] * Bins.WIDTH_S;
+        for (double t = 5.2; t < 10; t += 0.2) {
+            Reading planned = asPlanned(begins + t - 5);
+            now = follower.reading(new Reading(t, -planned.alongM(), planned.awayM(), planned.heightM(), -60.0, 0.0));
+        }
+        assertThat(now.state()).isEqualTo(FollowNow.State.ON_PLAN);
+        assertThat(now.figureIndex()).isEqualTo(2);
+        assertThat(now.confidence()).isGreaterThan(0.8);
+    }
+
+    /** A hand is late more often than early. */
+    @Test
+    void figureMayHaveBegunAMomentBeforeTheHand() {
+        Follower follower = new Follower(plan);
+        follower.start(0);
+        double phase = follower.hand(5, 2).phase();
+        assertThat(phase * plan.plannedS(2)).isBetween(0.4, 1.0);
+    }
+
+    /** Once the hand has told, nothing but the readings' showing something else ends the figure before its time. */
+    @Test
+    void figureTheHandStepsToIsNotBrokenOff() {
+        Follower follower = new Follower(plan);
+        follower.start(0);
+        follower.hand(5, 2);
+        assertThat(follower.tick(11).confidence()).isGreaterThan(FollowNow.SURE);
+    }
+
+    @Test
+    void flightThatEndsOffThePlanIsOverOnTheGround() {
+        Follower follower = new Follower(plan);
+        followed(follower, 5);
+        FollowNow now = follower.tick(5.1);
+        for (double t = 5.2; t < 40; t += 0.2) {
+            now = follower.reading(
+                    new Reading(t, -300 + 30 * (t - 5), 20 * (t - 5), Math.max(0, 300 - 15 * (t - 5)), 30.0, 20.0));
+        }
+        assertThat(now.state()).isEqualTo(FollowNow.State.OFF_PLAN);
+        for (double t = 40; t < 70; t += 0.2) {
+            now = follower.reading(new Reading(t, 750 + 2 * (t - 40) + random.nextGaussian(), 700, 0, 2.0, 0.0));
+        }
+        assertThat(now.state()).isEqualTo(FollowNow.State.AFTER);
+    }
+
     @Test
     void sameReadingsGiveTheSameAnswers() {
         FollowNow first = followed(new Follower(plan), 16);

@@ -34,20 +34,20 @@ class ForwardFilterTest {
             kernels[bin] = plan.bins.elastic[bin] ? PhaseGain.elastic(mean) : PhaseGain.kernel(mean, variance);
         }
         for (int bin = 0; bin < 12; bin++) {
-            double expected = paths(kernels, STEPS, 0, bin, plan);
+            double expected = paths(kernels, STEPS, 0, bin);
             assertThat(belief.chance[bin]).isCloseTo(expected, within(1e-3 * expected));
         }
     }
 
     /** Chance of getting from one bin to another in the first figure in so many steps, over every path there is. */
-    private static double paths(double[][] kernels, int steps, int from, int to, FollowPlan plan) {
+    private static double paths(double[][] kernels, int steps, int from, int to) {
         if (steps == 0) {
             return from == to ? 1 : 0;
         }
         double sum = 0;
         for (int k = 0; k < kernels[from].length && from + k <= to; k++) {
-            double stays = 1 - Motion.OFF - (plan.bins.ending[from] ? Motion.CUT : 0);
-            sum += stays * kernels[from][k] * paths(kernels, steps - 1, from + k, to, plan);
+            double stays = 1 - Motion.OFF;
+            sum += stays * kernels[from][k] * paths(kernels, steps - 1, from + k, to);
         }
         return sum;
     }

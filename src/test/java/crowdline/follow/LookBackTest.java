@@ -7,6 +7,7 @@ import crowdline.storage.file.ShowFileException;
 import crowdline.telemetry.Reading;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -46,6 +47,16 @@ class LookBackTest {
         assertThat(back.begin(0, 1, truth.flown.get(1).startS(), received(truth, 1)))
                 .as("a take-off is only timed")
                 .isEqualTo(truth.flown.get(1).startS());
+    }
+
+    /** A pull is begun a little before the path shows it; where there is no pull there is nothing to correct. */
+    @Test
+    void whereNothingBendsItStaysWithWhatWasSaid() {
+        FollowPlan plan = Small.plan(50, 40);
+        List<Reading> straight = IntStream.range(0, 60)
+                .mapToObj(i -> new Reading(i * 0.2, 12.0 * i, 0, 300, 60.0, 0.0))
+                .toList();
+        assertThat(new LookBack(plan).begin(0, 0, 6, straight)).isCloseTo(6, within(0.1));
     }
 
     /**

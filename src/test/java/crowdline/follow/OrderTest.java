@@ -83,7 +83,7 @@ class OrderTest {
     void whatIsOnlyTimedIsNotJumpedTo() {
         order.saw(3, 1);
         assertThat(after(3)[0]).isLessThan(after(3)[1] / 10);
-        assertThat(afterUnknown()[0]).isLessThan(afterUnknown()[1]);
+        assertThat(afterUnknown()[0]).isLessThan(afterUnknown()[1] / 10);
     }
 
     @Test
@@ -94,7 +94,7 @@ class OrderTest {
                 .isGreaterThan(1.5 * row[5])
                 .isGreaterThan(10 * row[3])
                 .isGreaterThan(10 * row[8]);
-        assertThat(row[8]).as("any may come").isPositive();
+        assertThat(row[8]).as("any may come").isGreaterThan(1e-4);
     }
 
     @Test
