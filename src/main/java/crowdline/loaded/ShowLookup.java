@@ -1,13 +1,13 @@
 package crowdline.loaded;
 
 import crowdline.flight.FigureNames;
-import crowdline.live.event.RemarkForm;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
 import crowdline.show.Figure;
 import crowdline.show.Performer;
 import crowdline.show.Remark;
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import crowdline.show.Show;
 import crowdline.show.Variant;

@@ -1,6 +1,7 @@
 package crowdline.patter;
 
 import crowdline.show.Remark;
+import crowdline.show.RemarkForm;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,7 +19,7 @@ public record Candidate(
         @Nullable SpokenLength shortForm) {
 
     /** The length of a form, or null if there is no such form. */
-    public @Nullable SpokenLength length(Form form) {
-        return form == Form.FULL ? full : shortForm;
+    public @Nullable SpokenLength length(RemarkForm form) {
+        return form == RemarkForm.FULL ? full : shortForm;
     }
 }

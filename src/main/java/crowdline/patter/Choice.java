@@ -1,5 +1,7 @@
 package crowdline.patter;
 
+import crowdline.show.RemarkForm;
+
 /**
  * One form of one remark with the starts it may have.
  *
@@ -9,4 +11,4 @@ package crowdline.patter;
  * @param wishedStart when it would best begin if nothing stands against it
  * @param kept true if it was on the plan before
  */
-record Choice(Form form, int length, long value, Starts starts, int wishedStart, boolean kept) {}
+record Choice(RemarkForm form, int length, long value, Starts starts, int wishedStart, boolean kept) {}

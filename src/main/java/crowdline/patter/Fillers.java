@@ -1,5 +1,6 @@
 package crowdline.patter;
 
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -14,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Fillers {
     /** A filler and its time in ticks. */
-    record Filled(Candidate candidate, Form form, int start, int end) {}
+    record Filled(Candidate candidate, RemarkForm form, int start, int end) {}
 
     private final PlanRequest request;
     private final Gaps gaps;
@@ -75,7 +76,7 @@ final class Fillers {
         int spare = Tick.up(request.rules().spareS());
         @Nullable Filled best = null;
         for (Candidate candidate : waiting) {
-            for (Form form : Form.values()) {
+            for (RemarkForm form : RemarkForm.values()) {
                 SpokenLength length = candidate.length(form);
                 if (length == null) {
                     continue;
@@ -124,7 +125,7 @@ final class Fillers {
         return window.first() <= start && start <= window.last();
     }
 
-    private void put(Candidate candidate, Form form, int start, int end) {
+    private void put(Candidate candidate, RemarkForm form, int start, int end) {
         waiting.remove(candidate);
         filled.add(new Filled(candidate, form, start, end));
         gaps.take(start, end);

@@ -1,5 +1,6 @@
 package crowdline.patter;
 
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +25,7 @@ public final class Margins {
      */
     public Optional<String> whyShort(Placed placed) {
         Candidate candidate = candidate(placed.remarkId()).orElse(null);
-        if (placed.form() == Form.FULL || candidate == null) {
+        if (placed.form() == RemarkForm.FULL || candidate == null) {
             return Optional.empty();
         }
         double needed = candidate.full().seconds();

@@ -1,5 +1,6 @@
 package crowdline.patter;
 
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import org.jspecify.annotations.Nullable;
 
@@ -19,7 +20,7 @@ public record Placed(
         String remarkId,
         @Nullable String figureId,
         RemarkKind kind,
-        Form form,
+        RemarkForm form,
         double startS,
         double endS,
         boolean tight) {}

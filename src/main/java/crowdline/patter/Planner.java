@@ -1,5 +1,6 @@
 package crowdline.patter;
 
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -98,15 +99,15 @@ public final class Planner {
             if (candidate.remark().id().equals(speaking.remarkId())) {
                 SpokenLength length = candidate.length(speaking.form());
                 double seconds = (length == null ? candidate.full() : length).seconds();
-                double saidS = Math.max(request.nowS(), speaking.startedS() + seconds);
-                double endS = Math.max(speaking.startedS(), Math.min(saidS, callFromS(request, speaking.remarkId())));
+                double saidS = Math.max(request.nowS(), speaking.startedAtS() + seconds);
+                double endS = Math.max(speaking.startedAtS(), Math.min(saidS, callFromS(request, speaking.remarkId())));
                 RemarkKind kind = candidate.remark().kind();
                 return new Placed(
                         speaking.remarkId(),
                         candidate.figureId(),
                         kind,
                         speaking.form(),
-                        speaking.startedS(),
+                        speaking.startedAtS(),
                         endS,
                         false);
             }
@@ -137,7 +138,7 @@ public final class Planner {
         return fromS;
     }
 
-    private static Placed placed(Candidate candidate, Form form, int start, int end, Tightness tightness) {
+    private static Placed placed(Candidate candidate, RemarkForm form, int start, int end, Tightness tightness) {
         return new Placed(
                 candidate.remark().id(),
                 candidate.figureId(),

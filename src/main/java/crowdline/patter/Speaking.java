@@ -1,16 +1,18 @@
 package crowdline.patter;
 
+import crowdline.measure.Must;
+import crowdline.show.RemarkForm;
+
 /**
- * What is being said at this moment.
+ * A remark being said at this moment.
  *
  * @param remarkId which remark
  * @param form in which words
- * @param startedS when it was begun
+ * @param startedAtS when it was begun, seconds on the scale it is planned on
+ * @param filler true if it was asked for to fill a gap
  */
-public record Speaking(String remarkId, Form form, double startedS) {
+public record Speaking(String remarkId, RemarkForm form, double startedAtS, boolean filler) {
     public Speaking {
-        if (!Double.isFinite(startedS)) {
-            throw new IllegalArgumentException("startedS of " + remarkId + " is " + startedS + "; it must be a number");
-        }
+        Must.beFinite("startedAtS", startedAtS);
     }
 }

@@ -1,5 +1,6 @@
 package crowdline.patter;
 
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import java.util.HashMap;
 import java.util.List;
@@ -25,7 +26,7 @@ final class Tightness {
     }
 
     /** What is on the screen changes its mark only once it is past the edge by more than the spare time. */
-    boolean isTight(Candidate candidate, Form form, int start, int end) {
+    boolean isTight(Candidate candidate, RemarkForm form, int start, int end) {
         int over = over(candidate, start, end);
         Placed before = request.previous()
                 .flatMap(plan -> plan.find(candidate.remark().id()))

@@ -1,5 +1,6 @@
 package crowdline.patter;
 
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -162,7 +163,7 @@ record Workload(Horizon horizon, List<Item> bound, List<Item> floating, int brea
 
         List<Choice> choices(Candidate candidate, @Nullable Slot slot) {
             List<Choice> choices = new ArrayList<>();
-            for (Form form : Form.values()) {
+            for (RemarkForm form : RemarkForm.values()) {
                 SpokenLength length = candidate.length(form);
                 if (length != null) {
                     choice(candidate, slot, form, Tick.up(length.seconds())).ifPresent(choices::add);
@@ -171,7 +172,7 @@ record Workload(Horizon horizon, List<Item> bound, List<Item> floating, int brea
             return List.copyOf(choices);
         }
 
-        private Optional<Choice> choice(Candidate candidate, @Nullable Slot slot, Form form, int length) {
+        private Optional<Choice> choice(Candidate candidate, @Nullable Slot slot, RemarkForm form, int length) {
             RemarkKind kind = candidate.remark().kind();
             Window window = slot == null
                     ? Window.floating(kind, length, horizon, request.rules())

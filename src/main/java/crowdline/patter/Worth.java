@@ -1,5 +1,6 @@
 package crowdline.patter;
 
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 
 /**
@@ -22,10 +23,10 @@ final class Worth {
 
     private Worth() {}
 
-    static long of(RemarkKind kind, double weight, Form form, boolean kept) {
+    static long of(RemarkKind kind, double weight, RemarkForm form, boolean kept) {
         long value = scaled(kindWorth(kind), weight);
         long nextDown = scaled(kind == RemarkKind.FACT ? FACT : kindWorth(kind) / STEP, weight);
-        if (form == Form.SHORT) {
+        if (form == RemarkForm.SHORT) {
             value -= nextDown * FULL_PERCENT / 100;
         }
         return kept ? value + nextDown * KEPT_PERCENT / 100 : value;

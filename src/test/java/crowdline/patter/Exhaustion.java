@@ -2,6 +2,7 @@ package crowdline.patter;
 
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -43,7 +44,7 @@ final class Exhaustion {
         return new Exhaustion(request).from(0, -1, -1);
     }
 
-    static boolean wasPlanned(PlanRequest request, String id, Form form) {
+    static boolean wasPlanned(PlanRequest request, String id, RemarkForm form) {
         return request.previous()
                 .flatMap(p -> p.find(id))
                 .filter(p -> p.form() == form)
@@ -92,7 +93,7 @@ final class Exhaustion {
 
     private List<Way> ways(Candidate candidate, int lag) {
         List<Way> ways = new ArrayList<>();
-        for (Form form : Form.values()) {
+        for (RemarkForm form : RemarkForm.values()) {
             SpokenLength spoken = candidate.length(form);
             if (spoken == null) {
                 continue;

@@ -5,6 +5,7 @@ import static crowdline.patter.Acts.request;
 import static crowdline.patter.Acts.slot;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -36,7 +37,7 @@ class MarginsTest {
                 candidate("who", RemarkKind.FACT, "loop", 8));
         Plan plan = new Planner().plan(request);
         Placed what = plan.find("what").orElseThrow();
-        assertThat(what.form()).isEqualTo(Form.SHORT);
+        assertThat(what.form()).isEqualTo(RemarkForm.SHORT);
         assertThat(new Margins(request, plan).whyShort(what))
                 .contains("9.0 s needed, 4.5 s there; the short form fits");
         assertThat(new Margins(request, plan).whyShort(plan.find("who").orElseThrow()))

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import java.util.List;
 import java.util.Optional;
@@ -88,7 +89,7 @@ class PlannerTest {
                 slots,
                 candidate("what", RemarkKind.EXPLANATION, "loop", 13, 6),
                 candidate("call", RemarkKind.CALL, "roll", 3)));
-        assertThat(placed(plan, "what").form()).isEqualTo(Form.SHORT);
+        assertThat(placed(plan, "what").form()).isEqualTo(RemarkForm.SHORT);
         assertThat(placed(plan, "call").startS())
                 .isGreaterThanOrEqualTo(placed(plan, "what").endS() + 0.6 - 1e-9);
     }
@@ -96,9 +97,9 @@ class PlannerTest {
     @Test
     void shortFormIsTakenOnlyIfItMakesRoom() {
         Candidate what = candidate("what", RemarkKind.EXPLANATION, "loop", 9, 4);
-        assertThat(placed(planner.plan(request(0, loop, what)), "what").form()).isEqualTo(Form.FULL);
+        assertThat(placed(planner.plan(request(0, loop, what)), "what").form()).isEqualTo(RemarkForm.FULL);
         Plan both = planner.plan(request(0, loop, what, candidate("who", RemarkKind.FACT, "loop", 8)));
-        assertThat(placed(both, "what").form()).isEqualTo(Form.SHORT);
+        assertThat(placed(both, "what").form()).isEqualTo(RemarkForm.SHORT);
         assertThat(both.find("who")).isPresent();
     }
 
@@ -240,10 +241,10 @@ class PlannerTest {
                 request.candidates(),
                 Set.of(),
                 Optional.empty(),
-                new Speaking("story", Form.FULL, 6),
+                new Speaking("story", RemarkForm.FULL, 6, false),
                 PatterRules.DEFAULT));
         assertThat(plan.placed().get(0))
-                .isEqualTo(new Placed("story", null, RemarkKind.FILLER, Form.FULL, 6, 18, false));
+                .isEqualTo(new Placed("story", null, RemarkKind.FILLER, RemarkForm.FULL, 6, 18, false));
         assertThat(placed(plan, "thanks").startS()).isGreaterThanOrEqualTo(18.6 - 1e-9);
     }
 
@@ -259,7 +260,7 @@ class PlannerTest {
                     candidates,
                     Set.of(),
                     Optional.empty(),
-                    new Speaking("story", Form.FULL, 6),
+                    new Speaking("story", RemarkForm.FULL, 6, false),
                     PatterRules.DEFAULT));
             assertThat(plan.find("call")).as("at %s", nowS).isPresent();
             assertThat(placed(plan, "call").endS())
@@ -273,7 +274,7 @@ class PlannerTest {
                 candidates,
                 Set.of("call"),
                 Optional.empty(),
-                new Speaking("story", Form.FULL, 6),
+                new Speaking("story", RemarkForm.FULL, 6, false),
                 PatterRules.DEFAULT));
         assertThat(placed(said, "story").endS()).as("the call was said").isEqualTo(18);
     }

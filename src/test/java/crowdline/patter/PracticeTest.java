@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import crowdline.patter.Practice.Said;
 import crowdline.patter.Practice.Timing;
 import crowdline.show.Quiet;
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -31,7 +32,7 @@ class PracticeTest {
     }
 
     private static Placed placed(String id, @Nullable String figureId, RemarkKind kind, double startS, double endS) {
-        return new Placed(id, figureId, kind, Form.FULL, startS, endS, false);
+        return new Placed(id, figureId, kind, RemarkForm.FULL, startS, endS, false);
     }
 
     private static Practice after(double toS, Said... said) {

@@ -112,7 +112,7 @@ class SimulatedActTest {
                             new PlanRequest(
                                     nowS, slots, base.candidates(), Set.of(), Optional.empty(), null, base.rules()),
                             next.remarkId());
-                    speaking = new Speaking(next.remarkId(), next.form(), next.startS());
+                    speaking = new Speaking(next.remarkId(), next.form(), next.startS(), false);
                     speakingEndS = next.endS();
                     said.add(new Utterance(candidate, next.startS(), next.endS()));
                     checkCall(next);

@@ -2,12 +2,12 @@ package crowdline.app.command;
 
 import crowdline.loaded.ActPlans;
 import crowdline.loaded.ShowRemarks;
-import crowdline.patter.Form;
 import crowdline.patter.Margins;
 import crowdline.patter.Placed;
 import crowdline.patter.Unplaced;
 import crowdline.sheet.RunningSheet;
 import crowdline.show.Remark;
+import crowdline.show.RemarkForm;
 import crowdline.show.Show;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,7 +46,7 @@ final class PlanTable {
                     placed.kind().name().toLowerCase(Locale.ROOT),
                     figure(placed),
                     placed.remarkId(),
-                    placed.form() == Form.SHORT && shorter != null ? shorter : remark.text()));
+                    placed.form() == RemarkForm.SHORT && shorter != null ? shorter : remark.text()));
             margins.whyShort(placed).ifPresent(why -> lines.add(note(why)));
             if (placed.tight()) {
                 lines.add(note("just fits: it runs over if the figure is a short one"));

@@ -6,13 +6,13 @@ import crowdline.flight.Workers;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
 import crowdline.loaded.ShowRemarks;
-import crowdline.patter.Form;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.patter.Planner;
 import crowdline.sheet.RunningSheet;
 import crowdline.show.Act;
 import crowdline.show.Remark;
+import crowdline.show.RemarkForm;
 import crowdline.show.Show;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.file.ShowFileException;
@@ -98,7 +98,7 @@ final class SheetPrinter {
 
     private static String note(Placed placed, Remark remark) {
         String shorter = remark.shortText();
-        String text = placed.form() == Form.SHORT && shorter != null ? shorter : remark.text();
+        String text = placed.form() == RemarkForm.SHORT && shorter != null ? shorter : remark.text();
         String start = (placed.startS() < 0 ? "-" : "") + RunningSheet.minutes(Math.abs(placed.startS()));
         return String.format(
                 Locale.UK,

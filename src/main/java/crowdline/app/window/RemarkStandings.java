@@ -3,11 +3,11 @@ package crowdline.app.window;
 import crowdline.console.words.PlannedRemark;
 import crowdline.console.words.PlannedRemark.Standing;
 import crowdline.loaded.ActPlans;
-import crowdline.patter.Form;
 import crowdline.patter.Margins;
 import crowdline.patter.Placed;
 import crowdline.patter.Unplaced;
 import crowdline.sheet.RunningSheet;
+import crowdline.show.RemarkForm;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,13 +46,13 @@ public final class RemarkStandings {
     }
 
     private static Standing standing(Placed placed) {
-        return placed.form() == Form.SHORT ? Standing.SHORT : placed.tight() ? Standing.TIGHT : Standing.SAID;
+        return placed.form() == RemarkForm.SHORT ? Standing.SHORT : placed.tight() ? Standing.TIGHT : Standing.SAID;
     }
 
     private static String placed(Placed placed, Margins margins) {
         String at = (placed.startS() < 0 ? "−" : "") + RunningSheet.minutes(Math.abs(placed.startS()));
         return "The plan says it at " + at
-                + (placed.form() == Form.SHORT ? " in its short form" : "")
+                + (placed.form() == RemarkForm.SHORT ? " in its short form" : "")
                 + margins.whyShort(placed).map(why -> ": " + why).orElse("")
                 + (placed.tight() ? "; it just fits, and runs over if the figure is a short one." : ".");
     }

@@ -7,11 +7,9 @@ import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;
 import crowdline.console.theme.Tone;
-import crowdline.live.event.RemarkForm;
 import crowdline.live.event.TalkEvent;
 import crowdline.live.now.FigureNow;
 import crowdline.live.now.LiveNow;
-import crowdline.live.state.Speaking;
 import crowdline.live.state.Talk;
 import crowdline.live.state.TalkEnd;
 import crowdline.loaded.ShowLookup;
@@ -20,10 +18,12 @@ import crowdline.patter.PatterRules;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.patter.Room;
+import crowdline.patter.Speaking;
 import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import crowdline.speech.pace.SpokenTime;
 import crowdline.speech.plain.Breaths;
@@ -99,7 +99,7 @@ final class SayPresenter {
             if (remark == null || done || placed.endS() + TalkEnd.LINGER_S <= nowS) {
                 continue;
             }
-            boolean shortForm = placed.form() == crowdline.patter.Form.SHORT;
+            boolean shortForm = placed.form() == RemarkForm.SHORT;
             Turn turn = new Turn(remark, shortForm, placed.startS(), placed.endS(), placed.tight(), false);
             if (placed.endS() <= nowS) {
                 over = turn;

@@ -13,6 +13,7 @@ import crowdline.flight.FigureFlight;
 import crowdline.loaded.ShowLookup;
 import crowdline.patter.Placed;
 import crowdline.show.Act;
+import crowdline.show.RemarkForm;
 import crowdline.sight.SideView;
 import crowdline.timing.FigureTime;
 import java.util.List;
@@ -191,7 +192,7 @@ final class WalkPresenter {
         return new Words(
                 ShowLookup.word(placed.kind()),
                 words.remark(placed.remarkId())
-                        .map(r -> ShowLookup.text(r, placed.form() == crowdline.patter.Form.SHORT))
+                        .map(r -> ShowLookup.text(r, placed.form() == RemarkForm.SHORT))
                         .orElse(placed.remarkId()),
                 open ? "reading, " + when : when,
                 WalkBar.steps(gone),

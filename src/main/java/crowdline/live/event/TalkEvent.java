@@ -1,6 +1,7 @@
 package crowdline.live.event;
 
 import crowdline.measure.Must;
+import crowdline.show.RemarkForm;
 
 /** What is said, and what is left out. */
 public sealed interface TalkEvent extends LiveEvent {

@@ -1,12 +1,9 @@
 package crowdline.live.now;
 
-import crowdline.live.event.RemarkForm;
 import crowdline.live.state.Course;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.RemarkEntry;
-import crowdline.live.state.Speaking;
 import crowdline.patter.Candidate;
-import crowdline.patter.Form;
 import crowdline.patter.PatterRules;
 import crowdline.patter.Plan;
 import crowdline.patter.PlanRequest;
@@ -73,7 +70,6 @@ public final class PlanAhead {
         if (act != null) {
             slots = slots(act, now, times, NextStart.shiftS(state, now, callRoomS(act, now, done)));
         }
-        Speaking speaking = state.talk().speaking();
         return new PlanRequest(
                 now.nowS(),
                 slots,
@@ -87,10 +83,7 @@ public final class PlanAhead {
                                 false),
                 done,
                 previous,
-                speaking == null
-                        ? null
-                        : new crowdline.patter.Speaking(
-                                speaking.remarkId(), form(speaking.form()), speaking.startedAtS()),
+                state.talk().speaking(),
                 PatterRules.DEFAULT);
     }
 
@@ -108,10 +101,6 @@ public final class PlanAhead {
                 Optional.empty(),
                 null,
                 PatterRules.DEFAULT);
-    }
-
-    private static Form form(RemarkForm form) {
-        return form == RemarkForm.SHORT ? Form.SHORT : Form.FULL;
     }
 
     /** Long before an act nothing is said of it, or what is for its gaps would be gone when it comes. */

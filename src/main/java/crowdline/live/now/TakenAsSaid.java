@@ -89,7 +89,7 @@ public final class TakenAsSaid {
         Placed now = airing;
         Speaking speaking = request.speaking();
         if (speaking == null && now != null && stillMeant(request, now)) {
-            speaking = new Speaking(now.remarkId(), now.form(), now.startS());
+            speaking = new Speaking(now.remarkId(), now.form(), now.startS(), false);
         }
         return new PlanRequest(
                 request.nowS(),

@@ -1,6 +1,6 @@
 package crowdline.live.state;
 
-import crowdline.live.event.RemarkForm;
+import crowdline.show.RemarkForm;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -1,5 +1,6 @@
 package crowdline.live.state;
 
+import crowdline.patter.Speaking;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;

@@ -1,9 +1,10 @@
 package crowdline.live.state;
 
-import crowdline.live.event.RemarkForm;
 import crowdline.live.event.TalkEvent;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
+import crowdline.patter.Speaking;
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import crowdline.speech.pace.SpokenTime;
 import java.util.Optional;

@@ -1,8 +1,9 @@
 package crowdline.live.state;
 
-import crowdline.live.event.RemarkForm;
 import crowdline.live.event.TalkEvent;
 import crowdline.live.state.RemarkEntry.Outcome;
+import crowdline.patter.Speaking;
+import crowdline.show.RemarkForm;
 
 /** How remarks are begun, said and skipped. */
 final class TalkSteps {

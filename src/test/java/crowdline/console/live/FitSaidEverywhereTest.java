@@ -10,12 +10,12 @@ import crowdline.flight.Flight;
 import crowdline.live.event.FlightEvent;
 import crowdline.loaded.ShowLookup;
 import crowdline.patter.Fit;
-import crowdline.patter.Form;
 import crowdline.patter.PatterRules;
 import crowdline.patter.Placed;
 import crowdline.patter.Room;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import crowdline.show.Variant;
 import crowdline.sight.ActSheet;
@@ -103,8 +103,8 @@ class FitSaidEverywhereTest {
         ShowLookup words = new ShowLookup(
                 SmallShow.show(), new Catalogue(List.of()), text -> takes, (act, variant) -> ActSheet.NONE);
         boolean tight = takes.seconds() > lasts.lowS() + PatterRules.DEFAULT.runPastS();
-        Placed placed =
-                new Placed(EXPLANATION, "f1", RemarkKind.EXPLANATION, Form.FULL, 100, 100 + takes.seconds(), tight);
+        Placed placed = new Placed(
+                EXPLANATION, "f1", RemarkKind.EXPLANATION, RemarkForm.FULL, 100, 100 + takes.seconds(), tight);
         Mark mark = new LivePresenter(words)
                 .view(SmallShow.moment(100, SmallShow.plan(placed), SmallShow.after(new FlightEvent.ActStarted(100))))
                 .say()

@@ -3,10 +3,10 @@ package crowdline.console.live;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.live.event.FlightEvent;
-import crowdline.live.event.RemarkForm;
 import crowdline.live.event.TalkEvent;
 import crowdline.live.state.LiveState;
 import crowdline.patter.Plan;
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import java.util.List;
 import org.junit.jupiter.api.Test;

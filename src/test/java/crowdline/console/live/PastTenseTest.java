@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
-import crowdline.live.event.RemarkForm;
 import crowdline.live.event.TalkEvent;
 import crowdline.live.now.PlanAhead;
 import crowdline.live.state.LiveState;
@@ -15,6 +14,7 @@ import crowdline.show.Act;
 import crowdline.show.Catalogue;
 import crowdline.show.Figure;
 import crowdline.show.Remark;
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import crowdline.show.Show;
 import crowdline.sight.ActSheet;

@@ -9,7 +9,6 @@ import crowdline.live.state.Live;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.Step;
 import crowdline.loaded.ShowLookup;
-import crowdline.patter.Form;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.show.Act;
@@ -22,6 +21,7 @@ import crowdline.show.Performer;
 import crowdline.show.Placing;
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import crowdline.show.Show;
 import crowdline.show.Variant;
@@ -240,6 +240,6 @@ public final class SmallShow {
     }
 
     static Placed placed(String id, String figureId, RemarkKind kind, double startS) {
-        return new Placed(id, figureId, kind, Form.FULL, startS, startS + 4, false);
+        return new Placed(id, figureId, kind, RemarkForm.FULL, startS, startS + 4, false);
     }
 }

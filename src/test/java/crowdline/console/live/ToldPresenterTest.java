@@ -6,13 +6,13 @@ import crowdline.console.keys.Command;
 import crowdline.console.paint.Mark;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
-import crowdline.live.event.RemarkForm;
 import crowdline.live.event.Source;
 import crowdline.live.event.TalkEvent;
 import crowdline.live.state.Live;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.Step;
 import crowdline.running.Told;
+import crowdline.show.RemarkForm;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -7,12 +7,12 @@ import crowdline.flight.Flight;
 import crowdline.flight.Sample;
 import crowdline.flight.Vec;
 import crowdline.loaded.ShowLookup;
-import crowdline.patter.Form;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
 import crowdline.show.FigureNote;
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import crowdline.sight.ActSheet;
 import crowdline.speech.pace.SpokenTime;
@@ -95,8 +95,8 @@ public final class SmallTour implements Passes, Notes {
     private static Plan plan(Act act, ActTimes times) {
         return new Plan(
                 List.of(
-                        new Placed("r-call-2", "f2", RemarkKind.CALL, Form.FULL, 5, 8.5, false),
-                        new Placed("r-fact-1", "f1", RemarkKind.FACT, Form.FULL, 12, 16, false)),
+                        new Placed("r-call-2", "f2", RemarkKind.CALL, RemarkForm.FULL, 5, 8.5, false),
+                        new Placed("r-fact-1", "f1", RemarkKind.FACT, RemarkForm.FULL, 12, 16, false)),
                 List.of(),
                 0,
                 0,

@@ -3,23 +3,23 @@ package crowdline.live.now;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.live.event.FlightEvent;
-import crowdline.live.event.RemarkForm;
 import crowdline.live.event.ShowEvent;
 import crowdline.live.event.Source;
 import crowdline.live.event.TalkEvent;
 import crowdline.live.state.Played;
-import crowdline.patter.Form;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.patter.PlanRequest;
 import crowdline.patter.Planner;
 import crowdline.patter.Slot;
+import crowdline.patter.Speaking;
 import crowdline.patter.SpokenLength;
 import crowdline.show.Act;
 import crowdline.show.DayAir;
 import crowdline.show.Figure;
 import crowdline.show.Placing;
 import crowdline.show.Remark;
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import crowdline.show.Show;
 import crowdline.show.Variant;
@@ -236,7 +236,7 @@ class PlanAheadTest {
         PlanRequest request = request(played, 104);
 
         assertThat(request.alreadySaid()).isEmpty();
-        assertThat(request.speaking()).isEqualTo(new crowdline.patter.Speaking("loop-say", Form.SHORT, 102));
+        assertThat(request.speaking()).isEqualTo(new Speaking("loop-say", RemarkForm.SHORT, 102, false));
     }
 
     @Test

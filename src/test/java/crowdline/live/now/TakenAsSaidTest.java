@@ -5,20 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.LiveEvent;
-import crowdline.live.event.RemarkForm;
 import crowdline.live.event.ShowEvent;
 import crowdline.live.event.TalkEvent;
 import crowdline.live.state.Live;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.Step;
 import crowdline.patter.Candidate;
-import crowdline.patter.Form;
 import crowdline.patter.PatterRules;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.patter.PlanRequest;
+import crowdline.patter.Speaking;
 import crowdline.patter.SpokenLength;
 import crowdline.show.Remark;
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import java.util.List;
 import java.util.Optional;
@@ -41,8 +41,7 @@ class TakenAsSaidTest {
     @Test
     void whatIsOnTheScreenNowCountsAsBeingSaid() {
         aired.follow(state, PLAN, 21);
-        assertThat(aired.request(request()).speaking())
-                .isEqualTo(new crowdline.patter.Speaking("second", Form.FULL, 20));
+        assertThat(aired.request(request()).speaking()).isEqualTo(new Speaking("second", RemarkForm.FULL, 20, false));
     }
 
     @Test
@@ -133,7 +132,7 @@ class TakenAsSaidTest {
     }
 
     private static Placed placed(String id, String figureId, double startS, double endS) {
-        return new Placed(id, figureId, RemarkKind.CALL, Form.FULL, startS, endS, false);
+        return new Placed(id, figureId, RemarkKind.CALL, RemarkForm.FULL, startS, endS, false);
     }
 
     private static LiveState act(LiveState from, double atS, String id) {
@@ -148,7 +147,7 @@ class TakenAsSaidTest {
     }
 
     private static Placed placed(String id, double startS, double endS) {
-        return new Placed(id, null, RemarkKind.FACT, Form.FULL, startS, endS, false);
+        return new Placed(id, null, RemarkKind.FACT, RemarkForm.FULL, startS, endS, false);
     }
 
     private static PlanRequest request() {

@@ -10,12 +10,13 @@ import crowdline.live.event.IncidentEvent.IncidentClosed;
 import crowdline.live.event.IncidentEvent.IncidentOpened;
 import crowdline.live.event.LiveEvent.NoteMade;
 import crowdline.live.event.LiveEvent.Undone;
-import crowdline.live.event.RemarkForm;
 import crowdline.live.event.ShowEvent;
 import crowdline.live.event.Source;
 import crowdline.live.event.TalkEvent.RemarkSaid;
 import crowdline.live.event.TalkEvent.RemarkStarted;
 import crowdline.live.state.RemarkEntry.Outcome;
+import crowdline.patter.Speaking;
+import crowdline.show.RemarkForm;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -10,16 +10,15 @@ import crowdline.live.event.FlightEvent.SourceChosen;
 import crowdline.live.event.FlightEvent.Stepped;
 import crowdline.live.event.FlightEvent.SteppedBack;
 import crowdline.live.event.LiveEvent.Undone;
-import crowdline.live.event.RemarkForm;
 import crowdline.live.event.Source;
 import crowdline.live.event.TalkEvent;
 import crowdline.live.event.TalkEvent.FillerTaken;
 import crowdline.live.event.TalkEvent.RemarkLeft;
 import crowdline.live.event.TalkEvent.RemarkSaid;
 import crowdline.live.state.RemarkEntry.Outcome;
-import crowdline.patter.Form;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import crowdline.speech.pace.SpokenTime;
 import java.util.List;
@@ -39,7 +38,7 @@ class TakenWordsTest {
     }
 
     private static Placed call(double startS) {
-        return new Placed("call", "roll", RemarkKind.CALL, Form.FULL, startS, startS + 2, false);
+        return new Placed("call", "roll", RemarkKind.CALL, RemarkForm.FULL, startS, startS + 2, false);
     }
 
     @Test

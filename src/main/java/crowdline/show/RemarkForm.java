@@ -1,7 +1,7 @@
-package crowdline.patter;
+package crowdline.show;
 
 /** In which words a remark is said. */
-public enum Form {
+public enum RemarkForm {
     /** As written. */
     FULL,
     /** In the shorter words written for when time is short. */
