@@ -40,7 +40,7 @@ final class FallLeg implements Leg {
         this.from = from;
         this.axis = axis;
         still = axis.times(axis.dot(from.direction()));
-        turning = from.direction().plus(still.times(-1));
+        turning = from.direction().minus(still);
         turned = axis.cross(from.direction());
         this.startAngleRad = startAngleRad;
         this.angleRad = angleRad;

@@ -5,15 +5,23 @@ public record Vec(double x, double y, double z) {
     static final Vec UP = new Vec(0, 0, 1);
     static final Vec DOWN = new Vec(0, 0, -1);
 
-    Vec plus(Vec other) {
+    /** Component by component. */
+    public Vec plus(Vec other) {
         return new Vec(x + other.x, y + other.y, z + other.z);
     }
 
-    Vec times(double factor) {
+    /** From {@code other} to this. */
+    public Vec minus(Vec other) {
+        return new Vec(x - other.x, y - other.y, z - other.z);
+    }
+
+    /** As long by a factor. */
+    public Vec times(double factor) {
         return new Vec(factor * x, factor * y, factor * z);
     }
 
-    double dot(Vec other) {
+    /** The length of this along {@code other}, times the length of that. */
+    public double dot(Vec other) {
         return x * other.x + y * other.y + z * other.z;
     }
 
@@ -21,7 +29,8 @@ public record Vec(double x, double y, double z) {
         return new Vec(y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
     }
 
-    double length() {
+    /** In the unit of its parts. */
+    public double length() {
         return Math.sqrt(dot(this));
     }
 

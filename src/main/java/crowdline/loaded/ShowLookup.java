@@ -14,7 +14,6 @@ import crowdline.show.Variant;
 import crowdline.sight.ActSheet;
 import crowdline.speech.pace.SpokenTime;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -61,12 +60,7 @@ public final class ShowLookup {
         this.catalogue = catalogue.with(show.figures());
         this.times = times;
         this.flights = flights;
-        List<Remark> all = new ArrayList<>(show.remarks());
-        for (Act act : show.acts()) {
-            all.addAll(act.remarks());
-            act.figures().forEach(f -> all.addAll(f.remarks()));
-        }
-        all.forEach(remark -> remarks.put(remark.id(), remark));
+        show.everyRemark().forEach(remark -> remarks.put(remark.id(), remark));
     }
 
     public Show show() {

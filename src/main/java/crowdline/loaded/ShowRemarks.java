@@ -57,13 +57,7 @@ public final class ShowRemarks {
 
     public static Map<String, Remark> byId(Show show) {
         Map<String, Remark> remarks = new HashMap<>();
-        show.remarks().forEach(r -> remarks.put(r.id(), r));
-        for (Act act : show.acts()) {
-            act.remarks().forEach(r -> remarks.put(r.id(), r));
-            for (Figure figure : act.figures()) {
-                figure.remarks().forEach(r -> remarks.put(r.id(), r));
-            }
-        }
+        show.everyRemark().forEach(r -> remarks.put(r.id(), r));
         return remarks;
     }
 }

@@ -1,11 +1,11 @@
 package crowdline.show;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -83,8 +83,7 @@ public record RemarkPlace(@Nullable String actId, @Nullable String figureId) {
 
     /** An id that no remark of the show has, from where it belongs and what it is. */
     public String freshId(Show show, String what) {
-        Set<String> taken = new HashSet<>();
-        all(show).forEach(place -> place.in(show).forEach(r -> taken.add(r.id())));
+        Set<String> taken = show.everyRemark().map(Remark::id).collect(Collectors.toSet());
         String base = ownerId() + "-" + what;
         String id = base;
         for (int i = 2; taken.contains(id); i++) {

@@ -3,7 +3,6 @@ package crowdline.show;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 
 /** There is something to say: a call for each figure, something for each act, the duties of the day. */
 final class RemarkRule implements ShowRule {
@@ -26,7 +25,7 @@ final class RemarkRule implements ShowRule {
             timed(act.remarks(), At.act(a) + ".remarks", findings);
         }
         timed(show.remarks(), "remarks", findings);
-        if (all(show).noneMatch(r -> r.kind() == RemarkKind.DUTY)) {
+        if (show.everyRemark().noneMatch(r -> r.kind() == RemarkKind.DUTY)) {
             findings.accept(new Finding(
                     Severity.NOTE,
                     "no-duties",
@@ -65,13 +64,5 @@ final class RemarkRule implements ShowRule {
                         path + "[" + r + "]"));
             }
         }
-    }
-
-    private static Stream<Remark> all(Show show) {
-        return Stream.concat(
-                show.remarks().stream(),
-                show.acts().stream()
-                        .flatMap(act -> Stream.concat(
-                                act.remarks().stream(), act.figures().stream().flatMap(f -> f.remarks().stream()))));
     }
 }

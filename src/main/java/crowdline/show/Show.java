@@ -7,6 +7,7 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -78,6 +79,16 @@ public record Show(
     /** The same show in other air. */
     public Show withAir(DayAir other) {
         return new Show(title, date, venue, other, airframes, performers, acts, remarks, figures, sayAs, incident);
+    }
+
+    /** The remarks of the show, then of each act, its own before those of its figures. */
+    public Stream<Remark> everyRemark() {
+        return Stream.concat(
+                remarks.stream(),
+                acts.stream()
+                        .flatMap(act -> Stream.concat(
+                                act.remarks().stream(),
+                                act.figures().stream().flatMap(figure -> figure.remarks().stream()))));
     }
 
     public Optional<Act> act(String id) {

@@ -103,13 +103,13 @@ final class FlownPath {
     double lengthM() {
         double sum = 0;
         for (int i = 1; i < samples.size(); i++) {
-            sum += length(moved(i));
+            sum += moved(i).length();
         }
         return sum;
     }
 
     private Vec moved(int i) {
-        return minus(samples.get(i).place(), samples.get(i - 1).place());
+        return samples.get(i).place().minus(samples.get(i - 1).place());
     }
 
     /** How far it moved tail first while its nose pointed steeply up, metres. */
@@ -118,7 +118,7 @@ final class FlownPath {
         for (int i = 1; i < samples.size(); i++) {
             Vec nose = samples.get(i - 1).nose();
             if (nose.z() > 0.7) {
-                sum += Math.max(-dot(moved(i), nose), 0);
+                sum += Math.max(-moved(i).dot(nose), 0);
             }
         }
         return sum;
@@ -147,11 +147,8 @@ final class FlownPath {
         Vec in = moved(i);
         Vec out = moved(i + 1);
         double half = (before + after) / 2;
-        Vec bend = new Vec(
-                (out.x() / after - in.x() / before) / half,
-                (out.y() / after - in.y() / before) / half,
-                (out.z() / after - in.z() / before) / half + Units.G_MPS2);
-        return length(bend);
+        Vec bend = out.times(1 / after).minus(in.times(1 / before)).times(1 / half);
+        return bend.plus(new Vec(0, 0, Units.G_MPS2)).length();
     }
 
     /** Degrees turned between two times; the first and the last rate are carried on to the ends. */
@@ -185,17 +182,5 @@ final class FlownPath {
                                 ? 0
                                 : toS - inside.get(inside.size() - 1).tS()),
                 toS - fromS);
-    }
-
-    private static Vec minus(Vec a, Vec b) {
-        return new Vec(a.x() - b.x(), a.y() - b.y(), a.z() - b.z());
-    }
-
-    private static double dot(Vec a, Vec b) {
-        return a.x() * b.x() + a.y() * b.y() + a.z() * b.z();
-    }
-
-    private static double length(Vec a) {
-        return Math.sqrt(dot(a, a));
     }
 }
