@@ -13,7 +13,7 @@ public sealed interface FlightEvent extends LiveEvent {
      * @param figureIds ids of its figures in the order flown, so that the journal needs no show file to be read again
      * @param slotStartS when its slot begins on the session's scale, negative if it was before the session, where nobody
      *     knows it by the clocks of the venue, as in journals from before; null if {@code slot} says it, or nobody knows
-     * @param slot when its slot begins by the clocks of the venue, or null
+     * @param slot when its slot begins by the clocks of the venue, or null if that is not known
      */
     record ActChosen(
             double atS,
