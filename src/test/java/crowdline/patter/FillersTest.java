@@ -6,6 +6,7 @@ import static crowdline.patter.Acts.slot;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.show.Remark;
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,12 +71,12 @@ class FillersTest {
                         .find("a")
                         .orElseThrow()
                         .form())
-                .isEqualTo(Form.SHORT);
+                .isEqualTo(RemarkForm.SHORT);
         assertThat(planner.plan(request(0, List.of(slot("loop", 0, 7)), both))
                         .find("a")
                         .orElseThrow()
                         .form())
-                .isEqualTo(Form.FULL);
+                .isEqualTo(RemarkForm.FULL);
     }
 
     @Test
@@ -94,7 +95,7 @@ class FillersTest {
     void fillerOnTheScreenStaysThoughALongerOneCameAlong() {
         List<Slot> slots = List.of(slot("loop", 0, 10));
         Plan before = new Plan(
-                List.of(new Placed("a", null, RemarkKind.FILLER, Form.FULL, 2, 8, false)), List.of(), 0, 0, true);
+                List.of(new Placed("a", null, RemarkKind.FILLER, RemarkForm.FULL, 2, 8, false)), List.of(), 0, 0, true);
         PlanRequest asked = request(0, slots, filler("a", null, 6), filler("b", null, 9));
         Plan plan = planner.plan(Acts.with(asked, 0, slots, before));
 
@@ -107,7 +108,11 @@ class FillersTest {
     void fillerThatNoLongerFitsWhereItWasGoesElsewhere() {
         List<Slot> slots = List.of(slot("loop", 0, 10));
         Plan before = new Plan(
-                List.of(new Placed("a", null, RemarkKind.FILLER, Form.FULL, 9, 15, false)), List.of(), 0, 0, true);
+                List.of(new Placed("a", null, RemarkKind.FILLER, RemarkForm.FULL, 9, 15, false)),
+                List.of(),
+                0,
+                0,
+                true);
         Plan plan = planner.plan(Acts.with(request(0, slots, filler("a", null, 6)), 0, slots, before));
 
         assertThat(plan.placed().get(0).startS()).isZero();
@@ -123,10 +128,11 @@ class FillersTest {
                 candidates,
                 Set.of("a"),
                 Optional.empty(),
-                new Speaking("b", Form.FULL, 2),
+                new Speaking("b", RemarkForm.FULL, 2, false),
                 PatterRules.DEFAULT));
 
-        assertThat(plan.placed()).containsExactly(new Placed("b", null, RemarkKind.FILLER, Form.FULL, 2, 8, false));
+        assertThat(plan.placed())
+                .containsExactly(new Placed("b", null, RemarkKind.FILLER, RemarkForm.FULL, 2, 8, false));
         assertThat(plan.unplaced()).isEmpty();
     }
 

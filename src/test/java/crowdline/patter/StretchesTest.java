@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.patter.Starts.Stretch;
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import java.util.List;
 import java.util.NavigableSet;
@@ -108,8 +109,8 @@ class StretchesTest {
     @Test
     void nextRemarkWaitsForABreathAfterTheOneBeingSaid() {
         PlanRequest request = request(5, List.of(), candidate("a", RemarkKind.FACT, null, 3));
-        Placed saying = new Placed("b", null, RemarkKind.FACT, Form.FULL, 3, 8, false);
-        Placed over = new Placed("b", null, RemarkKind.FACT, Form.FULL, 1, 4.1, false);
+        Placed saying = new Placed("b", null, RemarkKind.FACT, RemarkForm.FULL, 3, 8, false);
+        Placed over = new Placed("b", null, RemarkKind.FACT, RemarkForm.FULL, 1, 4.1, false);
 
         assertThat(Horizon.of(request, saying).freeFrom()).isEqualTo(86);
         assertThat(Horizon.of(request, over).freeFrom()).isEqualTo(50);

@@ -3,13 +3,14 @@ package crowdline.patter;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class WorthTest {
     private static long full(RemarkKind kind, double weight) {
-        return Worth.of(kind, weight, Form.FULL, false);
+        return Worth.of(kind, weight, RemarkForm.FULL, false);
     }
 
     @Test
@@ -36,12 +37,12 @@ class WorthTest {
     }
 
     private static long moreInFull(RemarkKind kind) {
-        return full(kind, 2) - Worth.of(kind, 2, Form.SHORT, false);
+        return full(kind, 2) - Worth.of(kind, 2, RemarkForm.SHORT, false);
     }
 
     @Test
     void whatWasOnThePlanIsWorthATwentiethOfTheNextKindMore() {
-        long kept = Worth.of(RemarkKind.EXPLANATION, 1, Form.FULL, true) - full(RemarkKind.EXPLANATION, 1);
+        long kept = Worth.of(RemarkKind.EXPLANATION, 1, RemarkForm.FULL, true) - full(RemarkKind.EXPLANATION, 1);
 
         assertThat(kept).isEqualTo(full(RemarkKind.FACT, 1) / 20);
     }
