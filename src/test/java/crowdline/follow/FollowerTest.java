@@ -104,13 +104,12 @@ class FollowerTest {
         assertThat(phase * plan.plannedS(2)).isBetween(0.4, 1.0);
     }
 
-    /** Once the hand has told, nothing but the readings' showing something else ends the figure before its time. */
+    /** In two minutes one figure in five would be. */
     @Test
-    void figureTheHandStepsToIsNotBrokenOff() {
-        Follower follower = new Follower(plan);
+    void takeOffThatWasToldIsNotBrokenOff() {
+        Follower follower = new Follower(Small.betweenTimed(3000, 50, 50));
         follower.start(0);
-        follower.hand(5, 2);
-        assertThat(follower.tick(11).confidence()).isGreaterThan(FollowNow.SURE);
+        assertThat(follower.tick(120).confidence()).isGreaterThan(0.97);
     }
 
     @Test
