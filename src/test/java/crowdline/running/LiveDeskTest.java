@@ -2,6 +2,7 @@ package crowdline.running;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.ExpectsWarning;
 import crowdline.app.shell.MonotonicTicker;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
@@ -193,6 +194,7 @@ class LiveDeskTest {
     }
 
     @Test
+    @ExpectsWarning("Listing ")
     void journalThatCannotBeWrittenIsABannerAndTheShowGoesOn() throws Exception {
         Path blocked = folder.resolve("blocked");
         Files.writeString(blocked, "a file where the folder should be");
@@ -211,6 +213,7 @@ class LiveDeskTest {
     }
 
     @Test
+    @ExpectsWarning("A listener of the live desk failed")
     void failingListenerStopsNothing() {
         try (LiveDesk desk = desk()) {
             List<Long> numbers = Collections.synchronizedList(new ArrayList<>());
@@ -225,6 +228,7 @@ class LiveDeskTest {
     }
 
     @Test
+    @ExpectsWarning("No duration of figure 0")
     void failingDurationsStopNothing() {
         try (LiveDesk desk = desk()) {
             flyByClock(desk);

@@ -2,6 +2,7 @@ package crowdline.app.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.ExpectsWarning;
 import crowdline.console.paint.Mark;
 import crowdline.storage.file.ShowFileException;
 import java.nio.file.Path;
@@ -15,6 +16,7 @@ class OpeningMessagesTest {
     }
 
     @Test
+    @ExpectsWarning("Opening day.json")
     void whateverGoesWrongIsOneSentence() {
         assertThat(saidOf(() -> {})).isEmpty();
         assertThat(saidOf(() -> {
@@ -36,6 +38,7 @@ class OpeningMessagesTest {
     }
 
     @Test
+    @ExpectsWarning("In the thread main")
     void aFaultInAnyThreadIsASentence() {
         assertThat(OpeningMessages.faultIn(Thread.currentThread(), new OutOfMemoryError("a test's own"))
                         .word())

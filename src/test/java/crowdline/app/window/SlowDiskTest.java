@@ -2,6 +2,7 @@ package crowdline.app.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.ExpectsWarning;
 import crowdline.app.shell.MonotonicTicker;
 import crowdline.console.paint.Mark;
 import crowdline.live.event.FlightEvent;
@@ -174,6 +175,7 @@ class SlowDiskTest {
     }
 
     @Test
+    @ExpectsWarning("The disk did not take the last 3 events")
     void closingDoesNotWaitForADiskThatNeverAnswers() throws Exception {
         SlowDisk disk = new SlowDisk(folder, machine);
         LiveDesk desk = new LiveDesk(disk.open(SHOW), LONG, 0.05);

@@ -2,6 +2,7 @@ package crowdline.storage.journal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.ExpectsWarning;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
@@ -125,6 +126,7 @@ class JournalAgainTest {
     }
 
     @Test
+    @ExpectsWarning("Writing ")
     void journalThatMayOnlyBeReadIsGoneOnWithInANewOne() {
         note("before");
         running.journal().close();
@@ -149,6 +151,7 @@ class JournalAgainTest {
     }
 
     @Test
+    @ExpectsWarning("Writing ")
     void folderThatMayOnlyBeReadIsResumedFromAndWrittenToAsSoonAsItMayBe() {
         note("before");
         running.journal().close();
@@ -176,6 +179,7 @@ class JournalAgainTest {
     }
 
     @Test
+    @ExpectsWarning({"Writing ", "No space left on device"})
     void halfWrittenCopyDoesNotGoBeforeTheWholeOne() throws Exception {
         note("before");
         running.journal().close();

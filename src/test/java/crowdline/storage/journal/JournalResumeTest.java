@@ -2,6 +2,7 @@ package crowdline.storage.journal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.ExpectsWarning;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
@@ -211,6 +212,7 @@ class JournalResumeTest {
     }
 
     @Test
+    @ExpectsWarning("No space left on device")
     void fullDiskStopsTheJournalAndNotTheShow() {
         JournalOpening opening = world.open();
         world.room = 50;
@@ -226,6 +228,7 @@ class JournalResumeTest {
     }
 
     @Test
+    @ExpectsWarning("No space left on device")
     void whatWaitedForRoomIsWrittenWhenThereIsSome() {
         JournalOpening opening = world.open();
         world.room = 50;
@@ -245,6 +248,7 @@ class JournalResumeTest {
     }
 
     @Test
+    @ExpectsWarning("Listing ")
     void showStartsWithoutAFolderToWriteTo() throws Exception {
         Path blocked = folder.resolve("blocked");
         Files.writeString(blocked, "a file where the folder should be");
