@@ -65,6 +65,10 @@ public final class AtomicFile {
     public void write(Path file, byte[] bytes) throws ShowFileException {
         Path fresh = file;
         try {
+            if (Files.exists(file) && !Files.isRegularFile(file)) {
+                // Reading a pipe, to keep it, would wait for whoever writes into it, perhaps for ever.
+                throw new IOException("it is a folder, a pipe or a device and not a file");
+            }
             Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
             fresh = beside(target, ".saving");
             Files.deleteIfExists(fresh); // left by a save the machine did not survive

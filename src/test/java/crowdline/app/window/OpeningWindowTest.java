@@ -3,6 +3,7 @@ package crowdline.app.window;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import crowdline.ExpectsWarning;
 import crowdline.app.shell.Folders;
 import crowdline.storage.settings.Settings;
 import crowdline.storage.settings.SettingsFile;
@@ -257,6 +258,7 @@ class OpeningWindowTest {
 
     /** Nothing that lies where the program keeps its own files holds up the window. */
     @Test
+    @ExpectsWarning("settings.json could not be saved")
     void aPipeInPlaceOfTheSettingsOrAPaceIsASentence() throws Exception {
         Files.createDirectories(folders.settings().resolve("paces"));
         new SettingsFile(folders.settings()).write(Settings.DEFAULT.withSpeaker("Ann"));

@@ -114,6 +114,9 @@ final class RealWindow {
         for (Thread thread : Thread.getAllStackTraces().keySet()) {
             if (thread.getName().equals("io")) {
                 thread.join(LONGEST_WAIT_MS);
+                assertThat(thread.isAlive())
+                        .as("the thread io ends with its window")
+                        .isFalse();
             }
         }
     }

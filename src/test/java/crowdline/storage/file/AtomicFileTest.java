@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
@@ -154,5 +155,21 @@ class AtomicFileTest {
         new AtomicFile().write(file(), NEW);
         assertThat(file()).hasContent("new");
         assertThat(names()).containsExactly("day.json", "day.json.previous");
+    }
+
+    @Test
+    @EnabledOnOs({OS.LINUX, OS.MAC})
+    @Timeout(value = 20, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    void whatIsNoFileIsRefusedAtOnceAndStays() throws Exception {
+        Path pipe = folder.resolve("pipe.json");
+        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor())
+                .isZero();
+        Path inner = Files.createDirectory(folder.resolve("inner.json"));
+        for (Path one : List.of(pipe, inner)) {
+            assertThatThrownBy(() -> new AtomicFile().write(one, NEW))
+                    .hasMessage(one + " could not be saved: it is a folder, a pipe or a device and not a file;"
+                            + " the file is as it was");
+        }
+        assertThat(names()).containsExactly("day.json", "inner.json", "pipe.json");
     }
 }
