@@ -68,7 +68,7 @@ final class ConsoleOnScreen implements AutoCloseable {
         wiring.open(copy, WindowOpener.Devices.NONE);
         frame = opened();
         long untilNanos = System.nanoTime() + (long) (OPENS_WITHIN_S * NANOS_PER_S);
-        while (spoken("Messages").startsWith("WindowOpener") && System.nanoTime() < untilNanos) {
+        while (spoken("Messages").startsWith("Opening") && System.nanoTime() < untilNanos) {
             Thread.onSpinWait();
         }
         press("F5");
