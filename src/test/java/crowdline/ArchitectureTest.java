@@ -13,6 +13,8 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -123,11 +125,15 @@ class ArchitectureTest {
                 .that()
                 .resideInAPackage(packageOf(name))
                 .should()
-                .dependOnClassesThat()
-                .resideInAnyPackage(
-                        after.stream().map(ArchitectureTest::packageOf).toArray(String[]::new))
+                .dependOnClassesThat(in(after))
                 .because(why)
                 .check(CLASSES);
+    }
+
+    /** Compares names, where a pattern for each room would be tried on each dependency. */
+    private static DescribedPredicate<JavaClass> in(List<String> rooms) {
+        Set<String> packages = rooms.stream().map(ArchitectureTest::packageOf).collect(Collectors.toSet());
+        return DescribedPredicate.describe("reside in any of " + rooms, c -> packages.contains(c.getPackageName()));
     }
 
     static Stream<Arguments> roomsAndThoseAfterThem() {

@@ -9,12 +9,15 @@ import java.util.regex.Pattern;
 public final class ProgramClasses {
     private static final Pattern OF_TESTS = Pattern.compile(".*/test(-classes)?/crowdline/.*");
 
+    /** Read once for all tests, which takes seconds. */
+    private static final JavaClasses IMPORTED = new ClassFileImporter()
+            .withImportOption(ProgramClasses::isOfProgram)
+            .importPackages("crowdline");
+
     private ProgramClasses() {}
 
     public static JavaClasses imported() {
-        return new ClassFileImporter()
-                .withImportOption(ProgramClasses::isOfProgram)
-                .importPackages("crowdline");
+        return IMPORTED;
     }
 
     private static boolean isOfProgram(Location location) {
