@@ -18,7 +18,8 @@ public final class HeldKeys {
     public boolean press(KeyEvent event) {
         boolean held = !down.add(event.getKeyCode());
         Long released = releasedMs.get(event.getKeyCode());
-        return !held && (released == null || event.getWhen() - released > SAME_MOMENT_MS);
+        // Either way round, so that a clock that is put back leaves no key dead until it has caught up.
+        return !held && (released == null || Math.abs(event.getWhen() - released) > SAME_MOMENT_MS);
     }
 
     /** Takes a release. */
