@@ -230,7 +230,7 @@ public final class OwnWindows {
         window.inFront();
     }
 
-    private static boolean choosesFile(Window shown) {
+    static boolean choosesFile(Window shown) {
         return RealWindow.all(shown).stream().anyMatch(JFileChooser.class::isInstance);
     }
 
