@@ -23,7 +23,6 @@ final class ActBegin {
     /** A follower that makes nothing of the wait for so long begins anew, seconds. Tuned. */
     private static final double MUDDLED_S = 10;
 
-    private static final double SILENT_S = 2;
     /** A start that was told is not told again while it is on its way to the show, seconds. */
     private static final double ON_ITS_WAY_S = 1;
 
@@ -44,7 +43,7 @@ final class ActBegin {
     Optional<FlightEvent> next(LiveState state, FollowNow now, double nowS) {
         Course course = state.course();
         boolean first = course.nextIndex().orElse(-1) == 0;
-        boolean silent = now.silentS() > SILENT_S;
+        boolean silent = now.silentS() > AircraftSteps.SILENT_S;
         if (!(state.phase() instanceof Phase.Waiting)
                 || state.incidentOpen()
                 || !course.aircraftMayBegin()

@@ -22,7 +22,12 @@ final class AircraftSteps {
     private static final double OTHER_S = 1.5;
 
     private static final double USABLE = 0.5;
-    private static final double SILENT_S = 2;
+    /**
+     * Without a reading for longer, seconds, the aircraft neither begins nor moves the act. Tuned. Not the limit of the
+     * follower, which doubts itself a little later, nor that of the receiver, which goes by its own rhythm as well.
+     */
+    static final double SILENT_S = 2;
+
     /** Seconds of bad readings before the clock stands in. Tuned: a figure's top is often hidden from the receiver for less. */
     private static final double LOST_S = 3;
     /** Good for so long, the aircraft leads again, seconds. Tuned. */

@@ -88,10 +88,6 @@ public final class WalkPanel extends JPanel {
         note.requestFocusInWindow();
     }
 
-    public boolean writing() {
-        return note.isVisible();
-    }
-
     /** Closes the field without keeping what is in it. */
     public void closeNote() {
         noteLabel.setVisible(false);

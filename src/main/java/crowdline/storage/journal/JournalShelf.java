@@ -113,17 +113,6 @@ public final class JournalShelf {
         return begin(show, List.of());
     }
 
-    /** A session that is not kept, for walking an act through. */
-    public static JournalOpening unkept(JournalMachine machine) {
-        Journal journal = new Journal(
-                new JournalShow("", ""),
-                machine,
-                new JournalCodec(),
-                machine.ticker().nanos(),
-                () -> new JournalPlace(Path.of("not kept"), new JournalNowhere(), new JournalNowhere()));
-        return new JournalOpening(journal, LiveState.initial(), false, 0, List.of());
-    }
-
     private JournalOpening begin(JournalShow show, List<String> notices) {
         Journal journal = new Journal(show, machine, codec, machine.ticker().nanos(), this::fresh);
         journal.begin();

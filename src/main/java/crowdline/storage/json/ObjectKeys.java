@@ -34,11 +34,6 @@ public final class ObjectKeys {
         return node;
     }
 
-    /** A builder for an object below this one. */
-    ObjectKeys below() {
-        return new ObjectKeys(impliedByNode);
-    }
-
     public ObjectKeys text(String key, @Nullable String value) {
         if (value != null) {
             node.put(key, value);

@@ -11,7 +11,6 @@ import org.jspecify.annotations.Nullable;
  * @param recentFiles show files, the last opened first
  * @param theme name of the screen theme
  * @param zoom size of the screen text against the ordinary, 0.5 to 4
- * @param lastJournal journal of the last live show, or null
  * @param speaker whose pace is used, or null for the default's
  * @param buttons what pedals and remotes do
  */
@@ -19,13 +18,12 @@ public record Settings(
         List<Path> recentFiles,
         String theme,
         double zoom,
-        @Nullable Path lastJournal,
         @Nullable String speaker,
         LearnedButtons buttons) {
     /** As many as fit a menu; common practice, no source. */
     private static final int MOST_RECENT = 10;
 
-    public static final Settings DEFAULT = new Settings(List.of(), "day", 1, null, null, LearnedButtons.NONE);
+    public static final Settings DEFAULT = new Settings(List.of(), "day", 1, null, LearnedButtons.NONE);
 
     public Settings {
         recentFiles = List.copyOf(recentFiles);
@@ -42,27 +40,22 @@ public record Settings(
         List<Path> files = new ArrayList<>(recentFiles);
         files.remove(file);
         files.add(0, file);
-        return new Settings(
-                files.subList(0, Math.min(MOST_RECENT, files.size())), theme, zoom, lastJournal, speaker, buttons);
+        return new Settings(files.subList(0, Math.min(MOST_RECENT, files.size())), theme, zoom, speaker, buttons);
     }
 
     public Settings withTheme(String newTheme) {
-        return new Settings(recentFiles, newTheme, zoom, lastJournal, speaker, buttons);
+        return new Settings(recentFiles, newTheme, zoom, speaker, buttons);
     }
 
     public Settings withZoom(double newZoom) {
-        return new Settings(recentFiles, theme, newZoom, lastJournal, speaker, buttons);
-    }
-
-    public Settings withLastJournal(@Nullable Path journal) {
-        return new Settings(recentFiles, theme, zoom, journal, speaker, buttons);
+        return new Settings(recentFiles, theme, newZoom, speaker, buttons);
     }
 
     public Settings withSpeaker(@Nullable String newSpeaker) {
-        return new Settings(recentFiles, theme, zoom, lastJournal, newSpeaker, buttons);
+        return new Settings(recentFiles, theme, zoom, newSpeaker, buttons);
     }
 
     public Settings withButtons(LearnedButtons newButtons) {
-        return new Settings(recentFiles, theme, zoom, lastJournal, speaker, newButtons);
+        return new Settings(recentFiles, theme, zoom, speaker, newButtons);
     }
 }

@@ -70,10 +70,6 @@ public final class SettingsFile {
         settings.recentFiles().forEach(path -> recent.add(path.toString()));
         node.put("theme", settings.theme());
         node.put("zoom", settings.zoom());
-        Path journal = settings.lastJournal();
-        if (journal != null) {
-            node.put("lastJournal", journal.toString());
-        }
         String speaker = settings.speaker();
         if (speaker != null) {
             node.put("speaker", speaker);
@@ -152,7 +148,6 @@ public final class SettingsFile {
                 recent,
                 root.path("theme").asString(Settings.DEFAULT.theme()),
                 root.path("zoom").asDouble(Settings.DEFAULT.zoom()),
-                root.has("lastJournal") ? Path.of(root.path("lastJournal").asString("")) : null,
                 root.has("speaker") ? root.path("speaker").asString("") : null,
                 buttons(root.path("buttons")));
     }

@@ -17,6 +17,7 @@ import crowdline.speech.pace.Pace;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.journal.JournalMachine;
 import crowdline.storage.journal.JournalShelf;
+import crowdline.storage.journal.JournalShow;
 import crowdline.storage.passes.PassesFile;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.timing.Pass;
@@ -95,7 +96,9 @@ class PassesKeeperTest {
         List<String> ids = act.inOrder(variant).stream().map(Figure::id).toList();
         double figureS = 2 * clockS();
         JournalMachine machine = new JournalMachine(nanos::get, () -> NOON, "boot-1");
-        try (LiveDesk live = new LiveDesk(JournalShelf.unkept(machine), loaded().durations())) {
+        try (LiveDesk live = new LiveDesk(
+                new JournalShelf(folder.resolve("journals"), machine, 3600).open(new JournalShow("day.json", "aa")),
+                loaded().durations())) {
             desk.follow(show(), loaded(), live);
             live.post(atS -> new ShowEvent.ShowOpened(atS, "Day", List.of(act.id())));
             live.post(atS -> new FlightEvent.ActChosen(atS, act.id(), variant.name(), ids, null));

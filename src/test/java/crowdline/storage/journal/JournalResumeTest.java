@@ -262,14 +262,4 @@ class JournalResumeTest {
         opening.journal().close();
         assertThat(elsewhere.open().state().showTitle()).isEqualTo("Harbour Day");
     }
-
-    @Test
-    void sessionThatIsNotKeptLeavesNothingBehind() {
-        JournalOpening opening = JournalShelf.unkept(new JournalMachine(() -> 0, () -> world.wall, null));
-        JournalWorld.play(opening, JournalWorld.someEvents());
-        opening.journal().close();
-
-        assertThat(opening.journal().health()).isEqualTo(new JournalHealth.Writing());
-        assertThat(Path.of("not kept")).doesNotExist();
-    }
 }

@@ -26,7 +26,6 @@ class SettingsFileTest {
                 .withRecent(Path.of("a.json"))
                 .withTheme("night")
                 .withZoom(1.25)
-                .withLastJournal(Path.of("j.log"))
                 .withSpeaker("Zoë Ærø")
                 .withButtons(LearnedButtons.NONE
                         .withPort("/dev/ttyUSB0")
