@@ -262,7 +262,9 @@ class AircraftFollowingTest {
         begin();
         int ahead = flight.figures().indexOf(middle());
         fly(0, middle().startS() - 3, t -> true);
-        happens(new FlightEvent.JumpedTo(BEGIN_S + middle().startS() - 3, ahead));
+        double handS = BEGIN_S + middle().startS() - 3;
+        happens(new FlightEvent.WentOffPlan(handS));
+        happens(new FlightEvent.CameBack(handS, ahead));
         int before = moved.size();
         fly(middle().startS() - 3, middle().startS() + 2, t -> true);
         assertThat(moved.subList(before, moved.size())).isEmpty();

@@ -43,14 +43,6 @@ public sealed interface FlightEvent extends LiveEvent {
         }
     }
 
-    /** The slot of the chosen act begins at another time. */
-    record SlotMoved(double atS, @Nullable Double slotStartS) implements FlightEvent {
-        public SlotMoved {
-            Must.beTime("atS", atS);
-            Must.beFiniteIfKnown("slotStartS", slotStartS);
-        }
-    }
-
     /** The act is flown in another variant, before it starts or in the middle. */
     record VariantChosen(double atS, String variant, List<String> figureIds) implements FlightEvent {
         public VariantChosen {
@@ -154,14 +146,6 @@ public sealed interface FlightEvent extends LiveEvent {
     /** The aircraft is back in the plan and begins this figure. */
     record CameBack(double atS, int index) implements FlightEvent {
         public CameBack {
-            Must.beTime("atS", atS);
-            Must.beIndex("index", index);
-        }
-    }
-
-    /** The aircraft begins this figure, wherever it was; a dropped one counts as not dropped, one flown before is flown again. */
-    record JumpedTo(double atS, int index) implements FlightEvent {
-        public JumpedTo {
             Must.beTime("atS", atS);
             Must.beIndex("index", index);
         }

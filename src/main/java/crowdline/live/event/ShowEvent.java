@@ -15,22 +15,6 @@ public sealed interface ShowEvent extends LiveEvent {
         }
     }
 
-    /** An act will not be flown today. */
-    record ActCancelled(double atS, String actId) implements ShowEvent {
-        public ActCancelled {
-            Must.beTime("atS", atS);
-            Must.beSaid("act id", actId);
-        }
-    }
-
-    /** An act that was cancelled will be flown after all. */
-    record ActReinstated(double atS, String actId) implements ShowEvent {
-        public ActReinstated {
-            Must.beTime("atS", atS);
-            Must.beSaid("act id", actId);
-        }
-    }
-
     /** The show is over. */
     record ShowEnded(double atS) implements ShowEvent {
         public ShowEnded {

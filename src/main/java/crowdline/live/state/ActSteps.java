@@ -1,13 +1,11 @@
 package crowdline.live.state;
 
 import crowdline.live.event.FlightEvent;
-import crowdline.live.event.SlotTime;
 import crowdline.live.event.Source;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalInt;
-import org.jspecify.annotations.Nullable;
 
 /** How acts are chosen, start and end; what happens to single figures is in {@link FigureSteps}. */
 final class ActSteps {
@@ -38,9 +36,6 @@ final class ActSteps {
         if (course.actId() == null) {
             return new Turn.No(Refusals.NO_ACT_CHOSEN);
         }
-        if (event instanceof FlightEvent.SlotMoved moved) {
-            return new Turn.To(course.withSlot(slot(moved)));
-        }
         if (event instanceof FlightEvent.VariantChosen variant) {
             return variant(course, variant);
         }
@@ -54,11 +49,6 @@ final class ActSteps {
             return course.inTheAir() ? ended(course, event.atS()) : new Turn.No(notInTheAir(course));
         }
         return FigureSteps.next(course, event);
-    }
-
-    private static @Nullable SlotTime slot(FlightEvent.SlotMoved event) {
-        Double startS = event.slotStartS();
-        return startS == null ? null : new SlotTime.InSession(startS);
     }
 
     private static String alreadyFollowing(Source source) {

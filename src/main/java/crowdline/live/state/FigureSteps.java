@@ -51,9 +51,6 @@ final class FigureSteps {
                     ? jumped(course, back.index(), atS, Source.HAND)
                     : new Turn.No("The act is not off the plan.");
         }
-        if (event instanceof FlightEvent.JumpedTo jump) {
-            return jumped(course, jump.index(), atS, Source.HAND);
-        }
         return new Turn.No("That cannot be done now.");
     }
 
@@ -127,7 +124,7 @@ final class FigureSteps {
             return new Turn.No("This variant has no such figure.");
         }
         List<String> dropped =
-                ShowSteps.without(course.droppedIds(), course.figureIds().get(index));
+                OrderSteps.without(course.droppedIds(), course.figureIds().get(index));
         return new Turn.To(begun(course.withDropped(dropped), index, atS, mark));
     }
 

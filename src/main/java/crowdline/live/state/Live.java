@@ -70,9 +70,6 @@ public final class Live {
             // No hand did it, so no hand need take it back.
             return new Step.Moved(moved);
         }
-        if (event instanceof FlightEvent.ActChosen chosen) {
-            moved = moved.withCancelled(ShowSteps.without(state.cancelledActIds(), chosen.actId()));
-        }
         if (event instanceof FlightEvent.ActChosen && state.actId() == null) {
             // Chosen for the commentator when the show was opened; before it there is nothing to go back to.
             return new Step.Moved(moved);

@@ -13,7 +13,6 @@ import org.jspecify.annotations.Nullable;
  *
  * @param showTitle title of the open show, or null before one is opened
  * @param runningOrder ids of the acts in running order
- * @param cancelledActIds acts that will not be flown
  * @param course where the aircraft is in its act, and what was flown
  * @param talk what was said
  * @param incidents when the incident page was open; the last one may still be
@@ -23,7 +22,6 @@ import org.jspecify.annotations.Nullable;
 public record LiveState(
         @Nullable String showTitle,
         List<String> runningOrder,
-        List<String> cancelledActIds,
         Course course,
         Talk talk,
         List<IncidentSpan> incidents,
@@ -35,7 +33,6 @@ public record LiveState(
 
     public LiveState {
         runningOrder = List.copyOf(runningOrder);
-        cancelledActIds = List.copyOf(cancelledActIds);
         incidents = List.copyOf(incidents);
         notes = List.copyOf(notes);
         takeBacks = List.copyOf(takeBacks);
@@ -43,7 +40,7 @@ public record LiveState(
 
     /** Before a show is opened. */
     public static LiveState initial() {
-        return new LiveState(null, List.of(), List.of(), Course.NONE, Talk.NONE, List.of(), List.of(), List.of());
+        return new LiveState(null, List.of(), Course.NONE, Talk.NONE, List.of(), List.of(), List.of());
     }
 
     public Phase phase() {
@@ -105,39 +102,35 @@ public record LiveState(
         return course.flownActs().stream().anyMatch(a -> a.actId().equals(actId));
     }
 
-    /** The first act in running order that is neither over, cancelled nor chosen now. */
+    /** The first act in running order that is neither over nor chosen now. */
     public Optional<String> nextActId() {
         return runningOrder.stream()
-                .filter(id -> !flown(id) && !cancelledActIds.contains(id) && !id.equals(actId()))
+                .filter(id -> !flown(id) && !id.equals(actId()))
                 .findFirst();
     }
 
     LiveState withShow(String title, List<String> order) {
-        return new LiveState(title, order, cancelledActIds, course, talk, incidents, notes, takeBacks);
-    }
-
-    LiveState withCancelled(List<String> ids) {
-        return new LiveState(showTitle, runningOrder, ids, course, talk, incidents, notes, takeBacks);
+        return new LiveState(title, order, course, talk, incidents, notes, takeBacks);
     }
 
     LiveState withCourse(Course next) {
-        return new LiveState(showTitle, runningOrder, cancelledActIds, next, talk, incidents, notes, takeBacks);
+        return new LiveState(showTitle, runningOrder, next, talk, incidents, notes, takeBacks);
     }
 
     LiveState withTalk(Talk next) {
-        return new LiveState(showTitle, runningOrder, cancelledActIds, course, next, incidents, notes, takeBacks);
+        return new LiveState(showTitle, runningOrder, course, next, incidents, notes, takeBacks);
     }
 
     LiveState withIncidents(List<IncidentSpan> next) {
-        return new LiveState(showTitle, runningOrder, cancelledActIds, course, talk, next, notes, takeBacks);
+        return new LiveState(showTitle, runningOrder, course, talk, next, notes, takeBacks);
     }
 
     LiveState withNotes(List<Note> next) {
-        return new LiveState(showTitle, runningOrder, cancelledActIds, course, talk, incidents, next, takeBacks);
+        return new LiveState(showTitle, runningOrder, course, talk, incidents, next, takeBacks);
     }
 
     LiveState withTakeBacks(List<TakeBack> next) {
-        return new LiveState(showTitle, runningOrder, cancelledActIds, course, talk, incidents, notes, next);
+        return new LiveState(showTitle, runningOrder, course, talk, incidents, notes, next);
     }
 
     LiveState plusTakeBack(TakeBack more) {

@@ -44,7 +44,7 @@ final class OrderSteps {
             String id = course.droppedIds().get(i);
             int index = course.figureIds().indexOf(id);
             if (index >= 0 && course.placeOf(index) > course.placeOf(course.position())) {
-                return new Turn.To(course.withDropped(ShowSteps.without(course.droppedIds(), id)));
+                return new Turn.To(course.withDropped(without(course.droppedIds(), id)));
             }
         }
         return new Turn.No("No figure ahead is dropped.");
@@ -65,5 +65,9 @@ final class OrderSteps {
                 && course.placeOf(index) < course.placeOf(course.position())
                 && flown.stream()
                         .noneMatch(f -> f.figureId().equals(course.figureIds().get(index)));
+    }
+
+    static List<String> without(List<String> ids, String id) {
+        return ids.stream().filter(i -> !i.equals(id)).toList();
     }
 }

@@ -52,16 +52,6 @@ final class JournalEvents {
                 ShowEvent.ShowOpened.class,
                 (e, of) -> texts(of.put("title", e.title()), "actIds", e.actIds()),
                 (atS, of) -> new ShowEvent.ShowOpened(atS, of.text("title"), of.texts("actIds"))));
-        add(EventKind.of(
-                "ActCancelled",
-                ShowEvent.ActCancelled.class,
-                (e, of) -> of.put("actId", e.actId()),
-                (atS, of) -> new ShowEvent.ActCancelled(atS, of.text("actId"))));
-        add(EventKind.of(
-                "ActReinstated",
-                ShowEvent.ActReinstated.class,
-                (e, of) -> of.put("actId", e.actId()),
-                (atS, of) -> new ShowEvent.ActReinstated(atS, of.text("actId"))));
         add(EventKind.bare("ShowEnded", ShowEvent.ShowEnded.class, ShowEvent.ShowEnded::new));
     }
 
@@ -82,11 +72,6 @@ final class JournalEvents {
                         of.texts("figureIds"),
                         of.secondsOrNull("slotStartS"),
                         of.clockOrNull("slot"))));
-        add(EventKind.of(
-                "SlotMoved",
-                FlightEvent.SlotMoved.class,
-                (e, of) -> of.put("slotStartS", e.slotStartS()),
-                (atS, of) -> new FlightEvent.SlotMoved(atS, of.secondsOrNull("slotStartS"))));
         add(EventKind.of(
                 "VariantChosen",
                 FlightEvent.VariantChosen.class,
@@ -119,11 +104,6 @@ final class JournalEvents {
                 FlightEvent.CameBack.class,
                 (e, of) -> of.put("index", e.index()),
                 (atS, of) -> new FlightEvent.CameBack(atS, of.index("index"))));
-        add(EventKind.of(
-                "JumpedTo",
-                FlightEvent.JumpedTo.class,
-                (e, of) -> of.put("index", e.index()),
-                (atS, of) -> new FlightEvent.JumpedTo(atS, of.index("index"))));
         add(EventKind.of(
                 "ClockAdvanced",
                 FlightEvent.ClockAdvanced.class,

@@ -22,11 +22,9 @@ public final class ObjectKeys {
 
     private final ObjectNode node = NODES.objectNode();
     private final Set<String> implied = new HashSet<>();
-    private final IdentityHashMap<ObjectNode, Set<String>> impliedByNode;
 
     /** @param impliedByNode takes the marks, by identity of the node */
     public ObjectKeys(IdentityHashMap<ObjectNode, Set<String>> impliedByNode) {
-        this.impliedByNode = impliedByNode;
         impliedByNode.put(node, implied);
     }
 

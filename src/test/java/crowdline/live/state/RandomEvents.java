@@ -53,14 +53,11 @@ public final class RandomEvents {
         RemarkForm form = random.nextBoolean() ? RemarkForm.FULL : RemarkForm.SHORT;
         return switch (random.nextInt(50)) {
             case 0 -> new ShowEvent.ShowOpened(atS, "Harbour Day, again", ACTS.subList(0, 3));
-            case 1 -> new ShowEvent.ActCancelled(atS, act());
-            case 2 -> new ShowEvent.ActReinstated(atS, act());
             case 3 -> new ShowEvent.ShowEnded(atS);
             case 4 ->
                 random.nextBoolean()
                         ? new FlightEvent.ActChosen(atS, act(), "full", order(), null, SLOT)
                         : new FlightEvent.ActChosen(atS, act(), "full", order(), random.nextBoolean() ? null : atS + 9);
-            case 5 -> new FlightEvent.SlotMoved(atS, random.nextBoolean() ? null : atS - 500);
             case 6 -> new FlightEvent.VariantChosen(atS, "flat", order());
             case 7, 8, 9 -> new FlightEvent.SourceChosen(atS, SOURCES.get(random.nextInt(3)));
             case 10, 11 -> new FlightEvent.ActStarted(atS);
@@ -71,7 +68,6 @@ public final class RandomEvents {
             case 16 -> new FlightEvent.DropUndone(atS);
             case 17 -> new FlightEvent.WentOffPlan(atS);
             case 18 -> new FlightEvent.CameBack(atS, index);
-            case 19 -> new FlightEvent.JumpedTo(atS, index);
             case 20, 21, 22 -> new FlightEvent.ClockAdvanced(atS, index);
             case 23, 24 -> new FlightEvent.AircraftSeen(atS, index);
             case 25 -> new FlightEvent.ActEnded(atS);

@@ -7,7 +7,6 @@ import crowdline.live.event.FlightEvent.ActStarted;
 import crowdline.live.event.FlightEvent.CameBack;
 import crowdline.live.event.FlightEvent.DropUndone;
 import crowdline.live.event.FlightEvent.Held;
-import crowdline.live.event.FlightEvent.JumpedTo;
 import crowdline.live.event.FlightEvent.NextDropped;
 import crowdline.live.event.FlightEvent.Released;
 import crowdline.live.event.FlightEvent.Stepped;
@@ -107,26 +106,26 @@ class SteppingTest {
 
     @Test
     void figureFlownAgainIsFlownTwice() {
-        Played played = Played.flying().with(new Stepped(110), new JumpedTo(120, 0));
+        Played played = Played.flying().with(new Stepped(110), new WentOffPlan(119), new CameBack(120, 0));
 
         assertThat(played.state.course().flown()).extracting(Flown::figureId).containsExactly("loop", "roll", "loop");
         assertThat(played.state.course().nextIndex()).hasValue(1);
     }
 
     @Test
-    void jumpToADroppedFigureFliesItAfterAll() {
-        Played played = Played.flying().with(new NextDropped(101), new JumpedTo(110, 1));
+    void comingBackToADroppedFigureFliesItAfterAll() {
+        Played played = Played.flying().with(new NextDropped(101), new WentOffPlan(109), new CameBack(110, 1));
 
         assertThat(played.state.figureId()).isEqualTo("roll");
         assertThat(played.state.course().droppedIds()).isEmpty();
     }
 
     @Test
-    void jumpBeyondTheLastFigureIsRefused() {
-        Played played = Played.flying().with(new JumpedTo(110, 4));
+    void comingBackBeyondTheLastFigureIsRefused() {
+        Played played = Played.flying().with(new WentOffPlan(109), new CameBack(110, 4));
 
         assertThat(played.refusal).isEqualTo("This variant has no such figure.");
-        assertThat(played.state.figureId()).isEqualTo("loop");
+        assertThat(played.state.figureId()).isNull();
     }
 
     @Test
