@@ -91,7 +91,7 @@ class RowSizesTest {
     }
 
     private static ActView act(String text) {
-        RemarkView near = new RemarkView("Call", "Now.", 1, 1, 2, mark("Fits"));
+        RemarkView near = new RemarkView("Explanation", "Now.", 1, 1, 2, mark("On a good day: 13.6 s of 10.0 s"));
         RemarkView far = new RemarkView(LONG, LONG, 1, 1, 2, mark(LONG));
         FigureView figure = new FigureView("Loop", "", "0:00", "", "", "", "", "", List.of(near, far));
         VariantView variant = new VariantView("full", null, "any", "1 figure", List.of(figure), SideView.NONE);

@@ -78,9 +78,9 @@ final class PrepareCells {
         Color soft = chosen ? pen.palette().onChosen() : pen.palette().soft();
         Box inner = box.inset(box.h() * 0.14, box.h() * 0.09);
         Box top = inner.top(inner.h() * 0.27);
-        TextBlock kind = pen.line(remark.kind(), TextRole.LABEL, false, top.left(inner.w() * 0.4));
+        TextBlock kind = pen.line(remark.kind(), TextRole.LABEL, false, top.left(inner.w() * 0.28));
         pen.midway(kind, top, soft);
-        Box verdict = top.right(inner.w() * 0.5);
+        Box verdict = top.right(inner.w() * 0.7);
         if (chosen) {
             pen.markOnChosen(remark.verdict(), TextRole.LABEL, verdict);
         } else {

@@ -147,10 +147,6 @@ public record Course(
         return new Course(actId, variant, sequence, slot, actStartedAtS, phase, next, flown, flownActs);
     }
 
-    Course withSlot(@Nullable SlotTime nextSlot) {
-        return new Course(actId, variant, sequence, nextSlot, actStartedAtS, phase, lead, flown, flownActs);
-    }
-
     /** In another variant, whose own order holds again. */
     Course withVariant(String next, List<String> figureIds) {
         Sequence planned = Sequence.planned(figureIds, droppedIds());
