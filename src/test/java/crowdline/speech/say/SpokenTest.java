@@ -338,12 +338,12 @@ class SpokenTest {
     }
 
     @Test
-    void aMegabyteIsSaidWithoutHarm() {
-        assertThat(SPOKEN.expand("The 180 hp loop, e.g. in 1944. ".repeat(32_000))
+    void aTextOfHundredsOfPagesIsSaidWithoutHarm() {
+        assertThat(SPOKEN.expand("The 180 hp loop, e.g. in 1944. ".repeat(8_000))
                         .innerStops())
-                .isEqualTo(31_999);
+                .isEqualTo(7_999);
         for (String part : new String[] {"1", "1,000,", "a", "A.", "1/2 ", "-"}) {
-            SpokenText text = SPOKEN.expand(part.repeat(200_000 / part.length()));
+            SpokenText text = SPOKEN.expand(part.repeat(100_000 / part.length()));
             assertThat(text.letters()).isGreaterThanOrEqualTo(0);
         }
     }
