@@ -160,7 +160,10 @@ public final class PlanAhead {
         return act.figure(figureId).map(Figure::quiets).orElse(List.of());
     }
 
-    /** Duties of figures that are over or dropped: they must be said all the same, wherever there is time. */
+    /**
+     * Duties of figures that are over or dropped: they must be said all the same, wherever there is time. Those of the
+     * figure being flown are among them, but belong to its slot first.
+     */
     private static List<Remark> leftBehind(@Nullable Act act, Course course) {
         if (act == null) {
             return List.of();
@@ -168,8 +171,7 @@ public final class PlanAhead {
         List<String> order = course.idsAsFlown();
         int place = course.placeOf(course.position());
         return order.stream()
-                .filter(id -> !id.equals(course.figureId()))
-                .filter(id -> order.indexOf(id) < place || course.droppedIds().contains(id))
+                .filter(id -> order.indexOf(id) <= place || course.droppedIds().contains(id))
                 .flatMap(id -> act.figure(id).stream())
                 .flatMap(figure -> figure.remarks().stream())
                 .filter(r -> r.kind() == RemarkKind.DUTY)

@@ -2,11 +2,13 @@ package crowdline.live.now;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.live.SmallShow;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.ShowEvent;
 import crowdline.live.event.Source;
 import crowdline.live.event.TalkEvent;
 import crowdline.live.state.Played;
+import crowdline.patter.PatterRules;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.patter.PlanRequest;
@@ -18,6 +20,7 @@ import crowdline.show.Act;
 import crowdline.show.DayAir;
 import crowdline.show.Figure;
 import crowdline.show.Placing;
+import crowdline.show.Quiet;
 import crowdline.show.Remark;
 import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
@@ -202,6 +205,7 @@ class PlanAheadTest {
         assertThat(owner(dropped, 104, "roll-duty")).isEqualTo("anywhere");
         Played offPlan = Played.flying().with(new FlightEvent.WentOffPlan(106));
         assertThat(owner(offPlan, 107, "roll-duty")).isEqualTo("nowhere");
+        assertThat(owner(offPlan, 107, "loop-duty")).as("flown last").isEqualTo("anywhere");
         Played said = Played.flying().with(new FlightEvent.Stepped(110), said(111, "roll-duty"));
         assertThat(request(said, 113).alreadySaid()).contains("roll-duty");
     }
@@ -264,6 +268,58 @@ class PlanAheadTest {
         assertThat(request.nowS()).isNegative();
         assertThat(candidates(request))
                 .containsExactly("loop-say", "roll-say", "spin-say", "pass-say", "act-say", "once", "again");
+    }
+
+    @Test
+    void wholeActBeginsAsLongBeforeItsFirstFigureAsACallMay() {
+        ActTimes later = new ActTimes("first", "full", List.of(new FigureTime("loop", 5, 10, 9, 11)));
+
+        assertThat(ahead.wholeAct(show().acts().get(0), later).nowS())
+                .isEqualTo(5 - PatterRules.DEFAULT.callStartsAtMostBeforeS());
+    }
+
+    @Test
+    void wholeActKeepsTheQuietsOfItsFigures() {
+        Show small = SmallShow.show();
+        ActTimes times = new ActTimes(
+                "a1", "full", List.of(new FigureTime("f1", 0, 10, 9, 11), new FigureTime("f2", 10, 10, 9, 11)));
+        PlanRequest request = new PlanAhead(small, text -> new SpokenTime(4, 3, 5))
+                .wholeAct(small.acts().get(0), times);
+
+        assertThat(request.slots())
+                .extracting(Slot::quiets)
+                .containsExactly(List.of(), List.of(new Quiet(2, 8.0, "hear it fade")));
+    }
+
+    @Test
+    void wholeActHasWhatItsLastFigureLeavesToBeSaid() {
+        Remark past = Remark.of("past", RemarkKind.FACT, "That was five g.");
+        Act act = show().acts().get(0);
+        Act last = new Act(
+                "first",
+                act.title(),
+                "pilot",
+                "biplane",
+                LocalTime.NOON,
+                10,
+                new Placing(0, 0, 1500, 120, Placing.Heading.RIGHT),
+                List.of(new Figure("loop", "loop", null, null, null, null, null, null, List.of(), List.of(past))),
+                List.of(new Variant("full", null, List.of("loop"))),
+                List.of());
+        ActTimes times = new ActTimes("first", "full", List.of(new FigureTime("loop", 0, 10, 9, 11)));
+
+        assertThat(ahead.wholeAct(last, times).candidates())
+                .filteredOn(c -> c.remark().id().equals("past"))
+                .singleElement()
+                .satisfies(c -> assertThat(c.figureId()).isEqualTo("loop"));
+    }
+
+    @Test
+    void talkOfAnActBeginsThreeMinutesBeforeItsSlot() {
+        Played far = Played.waiting().with(new FlightEvent.ActChosen(2, "first", "full", Played.FIGURES, 300.0));
+
+        assertThat(candidates(request(far, 119.9))).isEmpty();
+        assertThat(candidates(request(far, 120))).contains("loop-say", "again");
     }
 
     private PlanRequest request(Played played, double nowS) {
