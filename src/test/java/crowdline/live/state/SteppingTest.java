@@ -2,6 +2,7 @@ package crowdline.live.state;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.live.event.FlightEvent;
 import crowdline.live.event.FlightEvent.ActEnded;
 import crowdline.live.event.FlightEvent.ActStarted;
 import crowdline.live.event.FlightEvent.CameBack;
@@ -13,6 +14,10 @@ import crowdline.live.event.FlightEvent.Stepped;
 import crowdline.live.event.FlightEvent.SteppedBack;
 import crowdline.live.event.FlightEvent.VariantChosen;
 import crowdline.live.event.FlightEvent.WentOffPlan;
+import crowdline.live.event.IncidentEvent;
+import crowdline.live.event.LiveEvent;
+import crowdline.live.event.ShowEvent;
+import crowdline.live.event.Source;
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -213,5 +218,107 @@ class SteppingTest {
         Played played = Played.waiting().with(new VariantChosen(5, "odd", List.of("loop", "loop")));
 
         assertThat(played.refusal).isEqualTo("This variant has a figure in it twice, so it cannot be flown here.");
+    }
+
+    @Test
+    void variantChangedInAHoldKeepsTheHold() {
+        Played played = Played.flying()
+                .with(new Stepped(110), new Held(112), new VariantChosen(113, "flat", List.of("turn", "pass", "roll")));
+
+        assertThat(played.state.phase()).isEqualTo(new Phase.Held(2, 110, 0, 112));
+    }
+
+    @Test
+    void variantChangedOffThePlanStaysOffItFromTheSameMoment() {
+        Played played = Played.flying()
+                .with(
+                        new Stepped(110),
+                        new WentOffPlan(114),
+                        new VariantChosen(120, "flat", List.of("turn", "pass", "roll")));
+
+        assertThat(played.state.phase()).isEqualTo(new Phase.OffPlan(2, 114));
+        assertThat(played.with(new VariantChosen(121, "other", List.of("turn")))
+                        .state
+                        .phase())
+                .as("nothing of it was flown")
+                .isEqualTo(new Phase.OffPlan(-1, 114));
+    }
+
+    @Test
+    void stepBackFromTheEndOfAnActThatEndedOffThePlanIsOffPlanAgain() {
+        Played played =
+                Played.flying().with(new Stepped(110), new WentOffPlan(114), new ActEnded(120), new SteppedBack(121));
+
+        assertThat(played.state.phase()).isEqualTo(new Phase.OffPlan(1, 114));
+    }
+
+    @Test
+    void stepBackFromAnActWithoutFiguresMeansItHasNotStarted() {
+        Played played =
+                Played.waiting().with(new VariantChosen(2, "talk", List.of()), new ActStarted(3), new SteppedBack(5));
+
+        assertThat(played.state.phase()).isEqualTo(new Phase.Waiting());
+        assertThat(played.state.course().actStartedAtS()).isNull();
+    }
+
+    @Test
+    void endMarkedBeforeTheHoldOrTheStretchOffPlanBeganIsNotBeforeIt() {
+        assertThat(Played.flying()
+                        .with(new Held(104), new ActEnded(103.9))
+                        .state
+                        .phase())
+                .isEqualTo(new Phase.ActDone(104));
+        assertThat(Played.flying()
+                        .with(new WentOffPlan(104), new ActEnded(103.9))
+                        .state
+                        .phase())
+                .isEqualTo(new Phase.ActDone(104));
+        assertThat(Played.flying()
+                        .with(new Held(104), new Released(103.9))
+                        .state
+                        .phase())
+                .isEqualTo(new Phase.Flying(0, 100, 0, 104));
+    }
+
+    @Test
+    void holdsOfAFigureAddUpAndTheLastRunsToItsEnd() {
+        Played played = Played.flying().with(new Held(102), new Released(105), new Held(106), new ActEnded(110));
+
+        assertThat(played.state.course().flown().get(0)).isEqualTo(new Flown("loop", 100, 7, 110.0, Source.HAND));
+    }
+
+    @Test
+    void stepRightAfterTheAircraftCameBackToThePlanLeavesTheEndBeforeItAlone() {
+        Played played = Played.flying()
+                .with(
+                        new FlightEvent.SourceChosen(101, Source.AIRCRAFT),
+                        new WentOffPlan(106),
+                        new FlightEvent.AircraftSeen(130, 2),
+                        new Stepped(130.5));
+
+        assertThat(played.state.course().flown())
+                .containsExactly(
+                        new Flown("loop", 100, 0, 106.0, Source.HAND), new Flown("spin", 130.5, 0, null, Source.HAND));
+    }
+
+    @Test
+    void actInTheAirOrAnOpenIncidentIsNotToBeLeft() {
+        assertThat(Played.waiting().state.mustNotBeLeft()).isFalse();
+        assertThat(Played.flying().state.mustNotBeLeft()).isTrue();
+        assertThat(Played.flying().with(new ActEnded(140)).state.mustNotBeLeft())
+                .isFalse();
+        assertThat(Played.waiting()
+                        .with(new IncidentEvent.IncidentOpened(5))
+                        .state
+                        .mustNotBeLeft())
+                .isTrue();
+    }
+
+    @Test
+    void endOfTheShowIsTakenBack() {
+        Played played =
+                Played.flying().with(new ActEnded(140), new ShowEvent.ShowEnded(150), new LiveEvent.Undone(151));
+
+        assertThat(played.state.phase()).isEqualTo(new Phase.ActDone(140));
     }
 }

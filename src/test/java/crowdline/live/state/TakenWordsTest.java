@@ -9,6 +9,7 @@ import crowdline.live.event.FlightEvent.ClockAdvanced;
 import crowdline.live.event.FlightEvent.SourceChosen;
 import crowdline.live.event.FlightEvent.Stepped;
 import crowdline.live.event.FlightEvent.SteppedBack;
+import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.LiveEvent.Undone;
 import crowdline.live.event.Source;
 import crowdline.live.event.TalkEvent;
@@ -18,11 +19,13 @@ import crowdline.live.event.TalkEvent.RemarkSaid;
 import crowdline.live.state.RemarkEntry.Outcome;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
+import crowdline.patter.Speaking;
 import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
 import crowdline.speech.pace.SpokenTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 
 /** What was taken by a key leaves by itself, and what a key did is taken back and nothing else. */
@@ -168,5 +171,67 @@ class TakenWordsTest {
                         new Undone(112));
         assertThat(talk.refusal).as("S came after it").isNull();
         assertThat(talk.state.talk().said("r1")).isFalse();
+    }
+
+    @Test
+    void callThatIsOverOrTheVeryWordsTakenMakeNoWay() {
+        Played played = Played.flying().with(TAKEN);
+        assertThat(due(played, 107.4, call(105.5))).as("to its end").isPresent();
+        assertThat(due(played, 107.5, call(105.5))).isEmpty();
+        Placed itself = new Placed("fill", "roll", RemarkKind.CALL, RemarkForm.FULL, 105.5, 107.5, false);
+        assertThat(due(played, 105, itself)).isEmpty();
+        Placed fact = new Placed("fact", "roll", RemarkKind.FACT, RemarkForm.FULL, 105.5, 107.5, false);
+        assertThat(due(played, 105, fact)).isEmpty();
+        assertThat(due(played, 108, call(108))).as("said just now").contains(new RemarkLeft(108, "fill", false));
+    }
+
+    @Test
+    void nothingLeavesInAnIncidentOrWhenNothingIsTaken() {
+        assertThat(due(Played.flying(), 500)).isEmpty();
+        Played open = Played.flying().with(new IncidentEvent.IncidentOpened(101));
+        assertThat(due(open, 500)).isEmpty();
+    }
+
+    @Test
+    void shortWordsLingerForTheHandToMarkThem() {
+        Played played = Played.flying().with(TAKEN);
+        Function<Double, Optional<RemarkLeft>> at = nowS ->
+                TalkEnd.due(played.state, Plan.EMPTY, (id, form) -> Optional.of(new SpokenTime(6, 5.5, 6.5)), nowS);
+        assertThat(at.apply(110.9)).isEmpty();
+        assertThat(at.apply(111.0)).contains(new RemarkLeft(111, "fill", false));
+    }
+
+    @Test
+    void othersWordsEndWhatIsBeingSaidAndLaterMarksDoNot() {
+        Played played = Played.flying()
+                .with(
+                        new TalkEvent.RemarkStarted(102, "one", RemarkForm.FULL),
+                        new TalkEvent.RemarkStarted(104, "two", RemarkForm.SHORT));
+        assertThat(played.state.talk().entries())
+                .containsExactly(
+                        new RemarkEntry("one", RemarkForm.FULL, Outcome.CUT_SHORT, false, 102.0, 104, "first", "loop"));
+
+        played.with(new RemarkSaid(105, "other", RemarkForm.FULL), new TalkEvent.RemarkSkipped(106, "third"));
+        assertThat(played.state.talk().speaking()).isEqualTo(new Speaking("two", RemarkForm.SHORT, 104, false));
+        assertThat(played.state.talk().skipped("third")).isTrue();
+        assertThat(played.state.talk().skipped("other")).isFalse();
+
+        played.with(new RemarkSaid(103.9, "two", RemarkForm.SHORT));
+        assertThat(played.state.talk().speaking()).isNull();
+        assertThat(played.state.talk().entries())
+                .as("not said before it was begun")
+                .endsWith(new RemarkEntry("two", RemarkForm.SHORT, Outcome.SAID, false, 104.0, 104, "first", "loop"));
+    }
+
+    @Test
+    void leavingOutWhatIsBeingSaidCutsItShort() {
+        Played played = Played.flying().with(TAKEN, new TalkEvent.RemarkSkipped(104, "fill"));
+        assertThat(played.state.talk().speaking()).isNull();
+        assertThat(played.state.talk().entries())
+                .extracting(RemarkEntry::outcome)
+                .containsExactly(Outcome.CUT_SHORT, Outcome.SKIPPED);
+
+        played.with(new RemarkSaid(105, "fill", RemarkForm.FULL));
+        assertThat(played.state.talk().skipped("fill")).as("said after all").isFalse();
     }
 }
