@@ -253,4 +253,59 @@ class DebriefTest {
         assertThat(run.figures().get(0).longerS()).isCloseTo(2, within(1e-9));
         assertThat(run.figures().get(1).longerS()).isNull();
     }
+
+    @Test
+    void momentOffThePlanBetweenTwoMarksIsNoStretch() {
+        chosen(0);
+        happens(
+                new FlightEvent.ActStarted(100),
+                new FlightEvent.WentOffPlan(108),
+                new FlightEvent.CameBack(108.5, 1),
+                new FlightEvent.WentOffPlan(118),
+                new FlightEvent.ActEnded(118.625));
+
+        assertThat(debrief().runs().get(0).offPlan()).containsExactly(new Debrief.OffPlan(18, 18.625));
+    }
+
+    @Test
+    void wordsBelongToTheRunInWhichTheyWereMarked() {
+        chosen(0);
+        happens(
+                new FlightEvent.ActStarted(100),
+                new FlightEvent.ActEnded(124),
+                new TalkEvent.RemarkSaid(124, "r-call-1", RemarkForm.FULL),
+                new TalkEvent.RemarkSaid(130, "r-say-1", RemarkForm.FULL));
+        chosen(200);
+        happens(new FlightEvent.ActStarted(300), new FlightEvent.ActEnded(324));
+        happens(new TalkEvent.RemarkSaid(330, "r-fact-1", RemarkForm.FULL));
+
+        assertThat(told(0)).startsWith(Told.SAID, Told.NOT_MARKED, Told.NOT_MARKED);
+        assertThat(told(1))
+                .as("what comes after a run is of the next")
+                .startsWith(Told.NOT_MARKED, Told.SAID, Told.SAID);
+    }
+
+    @Test
+    void anotherActIsNoRunOfThisOneAndItsWordsAreItsOwn() {
+        happens(new ShowEvent.ShowOpened(0, SHOW.title(), List.of("a1", "a2")));
+        chosen(1);
+        happens(
+                new FlightEvent.ActStarted(100),
+                new FlightEvent.ActEnded(124),
+                new TalkEvent.RemarkSaid(126, "r-call-1", RemarkForm.FULL),
+                new FlightEvent.ActChosen(200, "a2", "full", FIGURES, null),
+                new FlightEvent.ActStarted(300),
+                new TalkEvent.RemarkSaid(301, "r-say-1", RemarkForm.FULL),
+                new FlightEvent.ActEnded(324));
+
+        assertThat(debrief().runs()).extracting(Debrief.Run::title).containsExactly("The Calder display", "a2");
+        assertThat(debrief().runs()).extracting(Debrief.Run::run).containsExactly(1, 1);
+        assertThat(told(0)).startsWith(Told.SAID, Told.NOT_MARKED);
+    }
+
+    private List<Told> told(int run) {
+        return debrief().runs().get(run).remarks().stream()
+                .map(Debrief.RemarkRun::told)
+                .toList();
+    }
 }
