@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import java.util.Map;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -337,6 +338,7 @@ class SpokenTest {
         }
     }
 
+    @Tag("slow")
     @Test
     void aTextOfHundredsOfPagesIsSaidWithoutHarm() {
         assertThat(SPOKEN.expand("The 180 hp loop, e.g. in 1944. ".repeat(8_000))
