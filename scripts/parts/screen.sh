@@ -73,8 +73,41 @@ start_virtual_screen() {
     fi
 }
 
+# Sets SCREENS to the beginning of the names of two virtual screens and starts them, for programs that run side by side: :91 and
+# :92 have :9. Leaves it empty where find_screen found another screen than one of its own, or these do not start.
+find_two_screens() {
+    SCREENS=""
+    if [ -z "${SCREEN_PID:-}" ]; then
+        return 0
+    fi
+    local tens tries
+    for tens in 11 12 13 14 15 16 17 18 19; do
+        if [ ! -e "/tmp/.X${tens}1-lock" ] && [ ! -e "/tmp/.X${tens}2-lock" ]; then
+            break
+        fi
+    done
+    Xvfb ":${tens}1" -screen 0 1600x1000x24 -nolisten tcp -noreset >"$SCREEN_DIR/log1" 2>&1 &
+    SCREEN_PIDS=$!
+    Xvfb ":${tens}2" -screen 0 1600x1000x24 -nolisten tcp -noreset >"$SCREEN_DIR/log2" 2>&1 &
+    SCREEN_PIDS="$SCREEN_PIDS $!"
+    tries=0
+    while [ $tries -lt 100 ]; do
+        if [ -e "/tmp/.X11-unix/X${tens}1" ] && [ -e "/tmp/.X11-unix/X${tens}2" ]; then
+            # shellcheck disable=SC2086 # one word per process
+            if kill -0 $SCREEN_PIDS 2>/dev/null; then
+                SCREENS=":$tens"
+            fi
+            return 0
+        fi
+        sleep 0.1
+        tries=$((tries + 1))
+    done
+}
+
 stop_virtual_screen() {
-    kill "$SCREEN_PID" 2>/dev/null || true
-    wait "$SCREEN_PID" 2>/dev/null || true
+    # shellcheck disable=SC2086 # one word per process
+    kill $SCREEN_PID ${SCREEN_PIDS:-} 2>/dev/null || true
+    # shellcheck disable=SC2086
+    wait $SCREEN_PID ${SCREEN_PIDS:-} 2>/dev/null || true
     rm -rf "$SCREEN_DIR"
 }
