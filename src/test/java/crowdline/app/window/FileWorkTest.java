@@ -2,6 +2,7 @@ package crowdline.app.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.ExpectsWarning;
 import crowdline.storage.file.ShowFileException;
 import java.io.IOException;
 import java.util.Optional;
@@ -28,6 +29,7 @@ class FileWorkTest {
     }
 
     @Test
+    @ExpectsWarning("A test's own")
     void anythingElseIsPutInASentence() {
         assertThat(fault(() -> {
                     throw new IOException("a disk");
