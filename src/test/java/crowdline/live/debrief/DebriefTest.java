@@ -303,6 +303,47 @@ class DebriefTest {
         assertThat(told(0)).startsWith(Told.SAID, Told.NOT_MARKED);
     }
 
+    @Test
+    void havingBeenSaidOutweighsAnythingElseAndBeingLeftOutABrokenOffStart() {
+        chosen(0);
+        happens(
+                new FlightEvent.ActStarted(100),
+                new TalkEvent.RemarkStarted(101, "r-call-1", RemarkForm.FULL),
+                new TalkEvent.RemarkStarted(102, "r-say-1", RemarkForm.FULL),
+                new TalkEvent.RemarkSkipped(103, "r-say-1"),
+                new TalkEvent.RemarkSaid(104, "r-call-1", RemarkForm.SHORT),
+                new TalkEvent.RemarkSaid(105, "r-fact-1", RemarkForm.FULL),
+                new TalkEvent.RemarkStarted(106, "r-fact-1", RemarkForm.FULL),
+                new TalkEvent.RemarkStarted(107, "r-fact-act", RemarkForm.FULL),
+                new FlightEvent.ActEnded(130));
+
+        assertThat(told(0)).startsWith(Told.SAID, Told.SKIPPED, Told.SAID);
+        assertThat(debrief().runs().get(0).remarks())
+                .filteredOn(r -> r.told() == Told.SAID)
+                .extracting(Debrief.RemarkRun::shortForm)
+                .containsExactly(true, false);
+    }
+
+    @Test
+    void remarksOfTheActComeAfterThoseOfItsFigures() {
+        chosen(0);
+        happens(new FlightEvent.ActStarted(100), new FlightEvent.ActEnded(130));
+
+        assertThat(debrief().runs().get(0).remarks())
+                .extracting(Debrief.RemarkRun::remarkId)
+                .containsExactly("r-call-1", "r-say-1", "r-fact-1", "r-call-2", "r-fact-act");
+    }
+
+    @Test
+    void figureThatWasNotFlownHasItsPlanAndNothingElse() {
+        chosen(0);
+        happens(new FlightEvent.ActStarted(100), new FlightEvent.ActEnded(110));
+
+        assertThat(figure(debrief(), 0, 1))
+                .isEqualTo(new FigureRun("f2", "figure f2", Fate.NOT_FLOWN, 10.0, 10.0, null, null, 0, null, false));
+        assertThat(figure(debrief(), 0, 1).lateS()).isNull();
+    }
+
     private List<Told> told(int run) {
         return debrief().runs().get(run).remarks().stream()
                 .map(Debrief.RemarkRun::told)

@@ -8,6 +8,7 @@ import crowdline.live.event.ShowEvent;
 import crowdline.live.event.Source;
 import crowdline.live.event.TalkEvent;
 import crowdline.live.state.Played;
+import crowdline.patter.Candidate;
 import crowdline.patter.PatterRules;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
@@ -24,6 +25,7 @@ import crowdline.show.Quiet;
 import crowdline.show.Remark;
 import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
+import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
@@ -312,6 +314,33 @@ class PlanAheadTest {
                 .filteredOn(c -> c.remark().id().equals("past"))
                 .singleElement()
                 .satisfies(c -> assertThat(c.figureId()).isEqualTo("loop"));
+    }
+
+    /** The loop's "That was five g." is said while the roll is flown, and anywhere once nothing is. */
+    @Test
+    void whatTellsOfAFigureInThePastWaitsUntilItWasFlown() {
+        Show past = withPast();
+        PlanAhead ahead = new PlanAhead(past, text -> new SpokenTime(text.length(), 1, 99));
+        Played loop = Played.flying();
+        Played off = Played.flying().with(new FlightEvent.WentOffPlan(106));
+
+        assertThat(pastOf(ahead, loop, 104)).extracting(Candidate::figureId).containsExactly("roll");
+        assertThat(pastOf(ahead, off, 107)).singleElement().satisfies(c -> {
+            assertThat(c.figureId()).isNull();
+            assertThat(c.full().seconds()).isEqualTo("That was five g.".length());
+            assertThat(Objects.requireNonNull(c.shortForm()).seconds()).isEqualTo("Five g.".length());
+        });
+    }
+
+    private static List<Candidate> pastOf(PlanAhead ahead, Played played, double nowS) {
+        return ahead.request(played.state, played.at(nowS), TIMES, Optional.empty()).candidates().stream()
+                .filter(c -> c.remark().id().equals("past"))
+                .toList();
+    }
+
+    private static Show withPast() {
+        Remark past = new Remark("past", RemarkKind.FACT, "That was five g.", "Five g.", null, null, 1, false);
+        return new RemarkPlace("first", "loop").with(show(), List.of(past));
     }
 
     @Test
