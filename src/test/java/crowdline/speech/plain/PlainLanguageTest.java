@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PlainLanguageTest {
@@ -165,5 +166,48 @@ class PlainLanguageTest {
     @ValueSource(strings = {"", " ", "🛩️", "\u0000", "<b>&amp;</b>", "שלום"})
     void oddTextsGiveNoFinding(String text) {
         assertThat(codes(text)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            Look up. A perspicacious, vertiginous thing.  | perspicacious, vertiginous
+            Look up. It calls QNH now.                    | QNH
+            Look up. It has 300 hp and 2,700 rpm.         | 300 hp, 2,700 rpm
+            Look up. Now rudder. Then ailerons.           | rudder, ailerons
+            """)
+    void everyFindingPointsAtItsOwnWords(String text, String words) {
+        assertThat(PLAIN.check(text, Set.of()).stream().map(f -> text.substring(f.fromChar(), f.toChar())))
+                .isEqualTo(List.of(words.split("(?<=\\D), ")));
+    }
+
+    @Test
+    void sentenceOfManyIdeasIsMarkedFromItsFirstLetterToItsStop() {
+        String many = "He pulls hard, which squeezes him, because the wing lifts more, and then he rolls out.";
+        assertThat(PLAIN.check("Look. " + many + " Now.", Set.of()))
+                .singleElement()
+                .satisfies(f -> {
+                    assertThat(("Look. " + many + " Now.").substring(f.fromChar(), f.toChar()))
+                            .isEqualTo(many);
+                    assertThat(f.message()).contains("about 4 ideas");
+                });
+    }
+
+    @Test
+    void wordStillBeingTypedIsNotRareYet() {
+        assertThat(codes("What a perspicacious")).isEmpty();
+        assertThat(codes("What a perspicacious ")).containsExactly(PlainLanguage.RARE_WORD);
+    }
+
+    @Test
+    void rareWordIsFoundOnceInARemark() {
+        assertThat(codes("A perspicacious, perspicacious look.")).hasSize(1);
+        assertThat(PLAIN.check("A perspicacious look.", Set.of("Perspicacious bird")))
+                .isEmpty();
+    }
+
+    @Test
+    void abbreviationThatIsExplainedIsNotFound() {
+        assertThat(PLAIN.check("The pilot calls QNH now.", Set.of("QNH"))).isEmpty();
+        assertThat(PLAIN.said("Full rudder, and a perspicacious look.")).contains("rudder", "perspicacious");
     }
 }
