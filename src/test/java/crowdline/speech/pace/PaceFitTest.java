@@ -169,4 +169,61 @@ class PaceFitTest {
         double widened = 0.031 * tableOfThreeFewer / 1.2816 * Math.sqrt(1 + 3.0 / remarks);
         assertThat(fitted.relativeError()).isCloseTo(widened, Percentage.withPercentage(0.05));
     }
+
+    /** Nobody needs less than 0.02 s or more than half a second for a letter, pauses counted as letters. */
+    @Test
+    void slipsBeginJustBeyondTheFastestAndTheSlowest() {
+        SpokenText text = text(40, 0, 0);
+        double plain = Pace.DEFAULT.seconds(text) / 0.0731;
+        for (double letterS : new double[] {0.0201, 0.4999}) {
+            PaceFit.requirePlausible(new TimedRemark(letterS * plain, text));
+        }
+        for (double letterS : new double[] {0.0199, 0.5001}) {
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> PaceFit.requirePlausible(new TimedRemark(letterS * plain, text)))
+                    .withMessageContaining(letterS < 0.1 ? "that fast" : "that slowly");
+        }
+    }
+
+    @Test
+    void slipIsNamedByTheBeginningOfWhatWasSaidAndWhatIsUsual() {
+        SpokenText forty = text(40, 0, 0);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PaceFit.requirePlausible(new TimedRemark(60, forty)))
+                .withMessageStartingWith("\"" + "w".repeat(40) + "\" is timed at 60.0 s")
+                .withMessageContaining("(about %.1f s is usual)", Math.round(10 * Pace.DEFAULT.seconds(forty)) / 10.0);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PaceFit.requirePlausible(new TimedRemark(60, text(41, 0, 0))))
+                .withMessageStartingWith("\"" + "w".repeat(39) + "\u2026\" is timed");
+    }
+
+    @Test
+    void oneTimingGivesItsOwnTimeAndTwiceTheDoubtOfAMean() {
+        SpokenText text = text(40, 1, 1);
+        Pace fitted = PaceFit.fit("one", List.of(new TimedRemark(6, text)));
+        assertThat(fitted.time(text).seconds()).isCloseTo(6, within(1e-9));
+        assertThat(fitted.relativeError()).isCloseTo(0.111 * Math.sqrt(2), within(1e-9));
+    }
+
+    @Test
+    void fewTimingsThatDisagreeWidenTheBandByTheirSpread() {
+        SpokenText text = text(40, 0, 0);
+        double usual = Pace.DEFAULT.seconds(text);
+        Pace fitted = PaceFit.fit(
+                "uneven",
+                List.of(new TimedRemark(usual * Math.exp(0.3), text), new TimedRemark(usual * Math.exp(-0.3), text)));
+
+        assertThat(fitted.time(text).seconds()).isCloseTo(usual, within(1e-9));
+        assertThat(fitted.relativeError())
+                .as("two errors of 0.3 with one constant fitted, and the mean of two")
+                .isCloseTo(0.3 * Math.sqrt(2) * Math.sqrt(1.5), within(1e-9));
+    }
+
+    @Test
+    void explanationCountsWhatIsMissing() {
+        assertThat(PaceFit.explanation(9))
+                .isEqualTo(
+                        "9 of 10 remarks timed: the default pace is only sped up or slowed down; 1 more and pauses are"
+                                + " learned too.");
+    }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import crowdline.speech.say.SpokenText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class PaceScoreTest {
@@ -52,5 +53,12 @@ class PaceScoreTest {
     @Test
     void oneRemarkTellsNothing() {
         assertThat(PaceScore.leaveOneOut(List.of(said(20, 1)))).isEmpty();
+    }
+
+    @Test
+    void scoreIsSaidInPercentAndCounted() {
+        assertThat(PaceScore.inWords(Optional.of(new PaceScore(12, 0.0456, 0.75))))
+                .isEqualTo("Each predicted from the others: mean error 4.6 %, 9 of 12 within 10 %.");
+        assertThat(PaceScore.inWords(Optional.empty())).startsWith("There are too few to say how good it is");
     }
 }

@@ -143,4 +143,11 @@ class PaceTest {
         SpokenText raf = new Spoken(Map.of()).expand("RAF");
         assertThat(raf.soundedLetters() * 0.0694).isCloseTo(0.54, within(0.05));
     }
+
+    /** exp(1.2816 * 0.15) is 1.2119, and 1 / 1.2119 is 0.8251. */
+    @Test
+    void bandIsSaidInPercentOfWhatIsPredicted() {
+        assertThat(Pace.DEFAULT.bandInWords())
+                .isEqualTo("8 of 10 remarks will take from 17 % less to 21 % more than predicted.");
+    }
 }
