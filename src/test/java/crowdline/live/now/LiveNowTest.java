@@ -89,4 +89,18 @@ class LiveNowTest {
         assertThat(now.lateS()).isNull();
         assertThat(now.upcoming()).isEmpty();
     }
+
+    @Test
+    void holdBeforeThisOneIsNoTimeInTheFigure() {
+        Played played = Played.flying().with(new Held(102), new FlightEvent.Released(105), new Held(108));
+
+        assertThat(played.at(120).figure()).isEqualTo(new FigureNow(0, "loop", 5, 5, 0, true, false));
+    }
+
+    @Test
+    void whatHasNotBegunHasNoTime() {
+        assertThat(Played.waiting().at(45).actTimeS()).isNull();
+        assertThat(Played.flying().at(104).incidentS()).isNull();
+        assertThat(Played.flying().at(104).toSlotS()).isNull();
+    }
 }

@@ -8,7 +8,6 @@ import crowdline.live.event.ShowEvent;
 import crowdline.live.event.Source;
 import crowdline.live.event.TalkEvent;
 import crowdline.live.state.Played;
-import crowdline.patter.Candidate;
 import crowdline.patter.PatterRules;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
@@ -25,7 +24,6 @@ import crowdline.show.Quiet;
 import crowdline.show.Remark;
 import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
-import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
@@ -291,56 +289,6 @@ class PlanAheadTest {
         assertThat(request.slots())
                 .extracting(Slot::quiets)
                 .containsExactly(List.of(), List.of(new Quiet(2, 8.0, "hear it fade")));
-    }
-
-    @Test
-    void wholeActHasWhatItsLastFigureLeavesToBeSaid() {
-        Remark past = Remark.of("past", RemarkKind.FACT, "That was five g.");
-        Act act = show().acts().get(0);
-        Act last = new Act(
-                "first",
-                act.title(),
-                "pilot",
-                "biplane",
-                LocalTime.NOON,
-                10,
-                new Placing(0, 0, 1500, 120, Placing.Heading.RIGHT),
-                List.of(new Figure("loop", "loop", null, null, null, null, null, null, List.of(), List.of(past))),
-                List.of(new Variant("full", null, List.of("loop"))),
-                List.of());
-        ActTimes times = new ActTimes("first", "full", List.of(new FigureTime("loop", 0, 10, 9, 11)));
-
-        assertThat(ahead.wholeAct(last, times).candidates())
-                .filteredOn(c -> c.remark().id().equals("past"))
-                .singleElement()
-                .satisfies(c -> assertThat(c.figureId()).isEqualTo("loop"));
-    }
-
-    /** The loop's "That was five g." is said while the roll is flown, and anywhere once nothing is. */
-    @Test
-    void whatTellsOfAFigureInThePastWaitsUntilItWasFlown() {
-        Show past = withPast();
-        PlanAhead ahead = new PlanAhead(past, text -> new SpokenTime(text.length(), 1, 99));
-        Played loop = Played.flying();
-        Played off = Played.flying().with(new FlightEvent.WentOffPlan(106));
-
-        assertThat(pastOf(ahead, loop, 104)).extracting(Candidate::figureId).containsExactly("roll");
-        assertThat(pastOf(ahead, off, 107)).singleElement().satisfies(c -> {
-            assertThat(c.figureId()).isNull();
-            assertThat(c.full().seconds()).isEqualTo("That was five g.".length());
-            assertThat(Objects.requireNonNull(c.shortForm()).seconds()).isEqualTo("Five g.".length());
-        });
-    }
-
-    private static List<Candidate> pastOf(PlanAhead ahead, Played played, double nowS) {
-        return ahead.request(played.state, played.at(nowS), TIMES, Optional.empty()).candidates().stream()
-                .filter(c -> c.remark().id().equals("past"))
-                .toList();
-    }
-
-    private static Show withPast() {
-        Remark past = new Remark("past", RemarkKind.FACT, "That was five g.", "Five g.", null, null, 1, false);
-        return new RemarkPlace("first", "loop").with(show(), List.of(past));
     }
 
     @Test

@@ -45,6 +45,16 @@ class TakenAsSaidTest {
     }
 
     @Test
+    void itsTimeIsFromItsFirstMomentToItsLast() {
+        aired.follow(state, PLAN, 10);
+        assertThat(aired.request(request()).speaking()).isNotNull();
+        assertThat(aired.ids()).isEmpty();
+        aired.follow(state, PLAN, 14);
+        assertThat(aired.request(request()).speaking()).isNull();
+        assertThat(aired.ids()).containsExactly("first");
+    }
+
+    @Test
     void nothingCountsBeforeItsTime() {
         aired.follow(state, PLAN, 5);
         PlanRequest request = aired.request(request());

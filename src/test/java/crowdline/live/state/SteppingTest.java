@@ -321,4 +321,38 @@ class SteppingTest {
 
         assertThat(played.state.phase()).isEqualTo(new Phase.ActDone(140));
     }
+
+    @Test
+    void variantThatBeginsWithTheFigureBeingFlownGoesOnInIt() {
+        List<String> rollFirst = List.of("roll", "turn");
+
+        assertThat(Played.flying()
+                        .with(new Stepped(110), new VariantChosen(112, "flat", rollFirst))
+                        .state
+                        .phase())
+                .isEqualTo(new Phase.Flying(0, 110, 0, 110));
+        assertThat(Played.flying()
+                        .with(new Stepped(110), new Held(111), new VariantChosen(112, "flat", rollFirst))
+                        .state
+                        .phase())
+                .isEqualTo(new Phase.Held(0, 110, 0, 111));
+    }
+
+    @Test
+    void flyingADroppedFigureAfterAllLeavesTheOthersDropped() {
+        Played played = Played.flying()
+                .with(new NextDropped(101), new NextDropped(102), new WentOffPlan(105), new CameBack(110, 1));
+
+        assertThat(played.state.course().droppedIds()).containsExactly("spin");
+    }
+
+    @Test
+    void runOfAnotherActIsNoEarlierRunOfThisOne() {
+        Played played = Played.flying()
+                .with(new ActEnded(140), new FlightEvent.ActChosen(150, "second", "full", Played.FIGURES, null));
+        assertThat(played.state.course().earlierRunEndS()).isEqualTo(Double.NEGATIVE_INFINITY);
+
+        played.with(new FlightEvent.ActChosen(160, "first", "full", Played.FIGURES, null));
+        assertThat(played.state.course().earlierRunEndS()).isEqualTo(140);
+    }
 }

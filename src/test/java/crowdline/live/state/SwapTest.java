@@ -101,6 +101,17 @@ class SwapTest {
         assertThat(ahead(played, 115)).containsExactly("spin", "pass");
     }
 
+    /** Eight seconds are really flown, a quarter of a second less was a mistake of the follower's. */
+    @Test
+    void figureIsReallyFlownFromEightSecondsOn() {
+        Played played = Played.flying().with(new SourceChosen(101, Source.AIRCRAFT), new AircraftSeen(110, 2));
+        assertThat(ahead(played.with(new AircraftSeen(118, 1)), 119)).containsExactly("pass");
+
+        Played sooner = Played.flying()
+                .with(new SourceChosen(101, Source.AIRCRAFT), new AircraftSeen(110, 2), new AircraftSeen(117.75, 1));
+        assertThat(ahead(sooner, 119)).containsExactly("spin", "pass");
+    }
+
     @Test
     void figureSeenAgainIsNoSwap() {
         Played played = Played.flying()
