@@ -68,6 +68,10 @@ class SentInOrderTest {
             CountDownLatch all = new CountDownLatch(1);
             ahead.send(w -> all.countDown());
             assertThat(all.await(20, TimeUnit.SECONDS)).isTrue();
+            // What hands over has then asked for its last turn, which asks for no more.
+            CountDownLatch idle = new CountDownLatch(1);
+            screen.execute(idle::countDown);
+            assertThat(idle.await(20, TimeUnit.SECONDS)).isTrue();
             screen.shutdown();
             assertThat(got).isEqualTo(IntStream.range(0, 500).boxed().toList());
         }
