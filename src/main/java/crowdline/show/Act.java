@@ -66,4 +66,9 @@ public record Act(
                 .findFirst()
                 .orElse(variants.get(variants.size() - 1));
     }
+
+    /** The same with other figures, and other remarks outside them. */
+    public Act withFigures(List<Figure> figures, List<Remark> remarks) {
+        return new Act(id, title, performer, airframe, slotStart, slotMinutes, entry, figures, variants, remarks);
+    }
 }

@@ -57,4 +57,9 @@ public record Figure(
     public String shownName() {
         return title == null ? figure : title;
     }
+
+    /** The same with other remarks. */
+    public Figure withRemarks(List<Remark> remarks) {
+        return new Figure(id, figure, title, look, elements, durationS, exit, minEntryKt, quiets, remarks);
+    }
 }

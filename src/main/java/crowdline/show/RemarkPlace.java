@@ -49,20 +49,19 @@ public record RemarkPlace(@Nullable String actId, @Nullable String figureId) {
     /** The show with other remarks here and everything else as it was. */
     public Show with(Show show, List<Remark> remarks) {
         if (actId == null) {
-            return withShow(show, show.acts(), remarks);
+            return show.withActs(show.acts(), remarks);
         }
         UnaryOperator<Act> change = act -> figureId == null
-                ? withAct(act, act.figures(), remarks)
-                : withAct(
-                        act,
+                ? act.withFigures(act.figures(), remarks)
+                : act.withFigures(
                         act.figures().stream()
-                                .map(f -> f.id().equals(figureId) ? withFigure(f, remarks) : f)
+                                .map(f -> f.id().equals(figureId) ? f.withRemarks(remarks) : f)
                                 .toList(),
                         act.remarks());
         List<Act> acts = show.acts().stream()
                 .map(act -> act.id().equals(actId) ? change.apply(act) : act)
                 .toList();
-        return withShow(show, acts, show.remarks());
+        return show.withActs(acts, show.remarks());
     }
 
     /** The id of what remarks here belong to. */
@@ -90,48 +89,5 @@ public record RemarkPlace(@Nullable String actId, @Nullable String figureId) {
             id = base + "-" + i;
         }
         return id;
-    }
-
-    private static Show withShow(Show s, List<Act> acts, List<Remark> remarks) {
-        return new Show(
-                s.title(),
-                s.date(),
-                s.venue(),
-                s.air(),
-                s.airframes(),
-                s.performers(),
-                acts,
-                remarks,
-                s.figures(),
-                s.sayAs(),
-                s.incident());
-    }
-
-    private static Act withAct(Act a, List<Figure> figures, List<Remark> remarks) {
-        return new Act(
-                a.id(),
-                a.title(),
-                a.performer(),
-                a.airframe(),
-                a.slotStart(),
-                a.slotMinutes(),
-                a.entry(),
-                figures,
-                a.variants(),
-                remarks);
-    }
-
-    private static Figure withFigure(Figure f, List<Remark> remarks) {
-        return new Figure(
-                f.id(),
-                f.figure(),
-                f.title(),
-                f.look(),
-                f.elements(),
-                f.durationS(),
-                f.exit(),
-                f.minEntryKt(),
-                f.quiets(),
-                remarks);
     }
 }

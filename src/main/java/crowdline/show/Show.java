@@ -102,4 +102,9 @@ public record Show(
     public Optional<Performer> performer(String id) {
         return performers.stream().filter(p -> p.id().equals(id)).findFirst();
     }
+
+    /** The same with other acts, and other remarks outside them. */
+    public Show withActs(List<Act> acts, List<Remark> remarks) {
+        return new Show(title, date, venue, air, airframes, performers, acts, remarks, figures, sayAs, incident);
+    }
 }
