@@ -64,7 +64,7 @@ public final class ConsolePane extends JPanel {
         Action open = actions.of(Command.OPEN);
         Runnable keysBack = this::requestFocusInWindow;
         words = new WordsPlace(appearance);
-        prepare = new PreparePlace(appearance, open, demo, words::possibleForAir, words::carryOut);
+        prepare = new PreparePlace(appearance, open, demo, words::possibleForAir, words.commands());
         walk = new WalkPlace(appearance, open, demo, keysBack);
         live = new LivePlace(
                 appearance, open, demo, () -> actions.of(Command.INCIDENT).give());
@@ -169,7 +169,7 @@ public final class ConsolePane extends JPanel {
 
     /** Carries out a command of a place, whichever is in front. */
     void carryOut(Command command) {
-        screen(Place.of(command.scope())).carryOut(command);
+        screen(Place.of(command.scope())).commands().carryOut(command);
         shown();
     }
 

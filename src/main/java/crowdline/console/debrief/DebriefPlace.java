@@ -9,7 +9,6 @@ import crowdline.console.place.PlaceScreen;
 import crowdline.console.theme.Appearance;
 import java.io.File;
 import java.nio.file.Path;
-import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.Action;
@@ -54,13 +53,8 @@ public final class DebriefPlace implements PlaceScreen {
     }
 
     @Override
-    public Set<Command> possible() {
-        return commands.possible();
-    }
-
-    @Override
-    public void carryOut(Command command) {
-        commands.carryOut(command);
+    public CommandTable commands() {
+        return commands;
     }
 
     @Override

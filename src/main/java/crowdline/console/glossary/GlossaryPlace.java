@@ -5,7 +5,6 @@ import crowdline.console.keys.CommandTable;
 import crowdline.console.place.LazyCard;
 import crowdline.console.place.PlaceScreen;
 import crowdline.console.theme.Appearance;
-import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import javax.swing.JComponent;
@@ -42,13 +41,8 @@ public final class GlossaryPlace implements PlaceScreen {
     }
 
     @Override
-    public Set<Command> possible() {
-        return commands.possible();
-    }
-
-    @Override
-    public void carryOut(Command command) {
-        commands.carryOut(command);
+    public CommandTable commands() {
+        return commands;
     }
 
     /** Shows the glossary. */

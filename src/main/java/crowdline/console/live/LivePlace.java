@@ -13,7 +13,6 @@ import crowdline.console.theme.Appearance;
 import java.awt.CardLayout;
 import java.awt.event.KeyEvent;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Function;
 import javax.swing.Action;
 import javax.swing.JComponent;
@@ -80,13 +79,8 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     }
 
     @Override
-    public Set<Command> possible() {
-        return commands.possible();
-    }
-
-    @Override
-    public void carryOut(Command command) {
-        commands.carryOut(command);
+    public CommandTable commands() {
+        return commands;
     }
 
     private void give(Command command) {

@@ -152,7 +152,10 @@ public final class Pictures {
             pane.go(Place.WORDS);
             pane.words().show(screens.words().get());
         });
-        all.put("prepare-empty", pane -> pane.go(Place.PREPARE));
+        all.put("prepare-empty", pane -> {
+            pane.go(Place.PREPARE);
+            pane.prepare().refresh();
+        });
         all.put("glossary", pane -> {
             pane.go(Place.GLOSSARY);
             pane.glossary().show(screens.glossary());

@@ -1,6 +1,7 @@
 package crowdline.console.place;
 
 import crowdline.console.keys.Command;
+import crowdline.console.keys.CommandTable;
 import crowdline.console.theme.Appearance;
 import java.util.Set;
 import javax.swing.JComponent;
@@ -10,15 +11,13 @@ public interface PlaceScreen {
     /** What is shown of it. */
     JComponent component();
 
-    /** What can be given here now, of the commands that are not the window's. */
-    Set<Command> possible();
+    /** What its commands do. */
+    CommandTable commands();
 
-    /**
-     * Carries out one of the commands of the place.
-     *
-     * @throws IllegalArgumentException if it is not one
-     */
-    void carryOut(Command command);
+    /** What can be given here now, of the commands that are not the window's. */
+    default Set<Command> possible() {
+        return commands().possible();
+    }
 
     /** It has been gone to. */
     default void arrive() {}

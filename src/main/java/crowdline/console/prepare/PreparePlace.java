@@ -1,6 +1,7 @@
 package crowdline.console.prepare;
 
 import crowdline.console.keys.Command;
+import crowdline.console.keys.CommandTable;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.place.EmptyShow;
 import crowdline.console.place.LazyCard;
@@ -8,7 +9,6 @@ import crowdline.console.place.PlaceOrEmpty;
 import crowdline.console.place.PlaceScreen;
 import crowdline.console.theme.Appearance;
 import java.util.Set;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.Action;
 import javax.swing.JComponent;
@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 /** The Prepare place, or how to open a show. */
 public final class PreparePlace implements PlaceScreen {
     private final PlaceOrEmpty<PrepareView, PreparePanel> place;
-    private final Consumer<Command> others;
+    private final CommandTable written;
     private final Supplier<Set<Command>> possible;
     private PassesHost passes = PassesHost.NONE;
 
@@ -25,16 +25,12 @@ public final class PreparePlace implements PlaceScreen {
      * It has no commands of its own: what is given here is done to the show that is written in another place.
      *
      * @param possible which of that place's commands make sense here
-     * @param others carries them out
+     * @param written the commands of that place
      */
     public PreparePlace(
-            Appearance appearance,
-            Action open,
-            Action demo,
-            Supplier<Set<Command>> possible,
-            Consumer<Command> others) {
+            Appearance appearance, Action open, Action demo, Supplier<Set<Command>> possible, CommandTable written) {
         this.possible = possible;
-        this.others = others;
+        this.written = written;
         place = new PlaceOrEmpty<>(
                 "Prepare",
                 appearance,
@@ -42,7 +38,6 @@ public final class PreparePlace implements PlaceScreen {
                         appearance, a -> new PreparePanel(a, () -> passes), PreparePanel::show, PreparePanel::wear),
                 open,
                 demo);
-        place.show(null);
     }
 
     /** Who is asked when somebody decides about a pass. */
@@ -61,8 +56,16 @@ public final class PreparePlace implements PlaceScreen {
     }
 
     @Override
-    public void carryOut(Command command) {
-        others.accept(command);
+    public CommandTable commands() {
+        return written;
+    }
+
+    @Override
+    public void refresh() {
+        if (!hasShow()) {
+            // Made only where it is looked at: a start in the middle of an act does not wait for it.
+            place.show(null);
+        }
     }
 
     /** Whether it shows a show. */

@@ -7,7 +7,6 @@ import crowdline.console.place.LazyCard;
 import crowdline.console.place.PlaceOrEmpty;
 import crowdline.console.place.PlaceScreen;
 import crowdline.console.theme.Appearance;
-import java.util.Set;
 import java.util.function.DoubleSupplier;
 import javax.swing.Action;
 import javax.swing.JComponent;
@@ -61,13 +60,8 @@ public final class WalkPlace implements PlaceScreen {
     }
 
     @Override
-    public Set<Command> possible() {
-        return commands.possible();
-    }
-
-    @Override
-    public void carryOut(Command command) {
-        commands.carryOut(command);
+    public CommandTable commands() {
+        return commands;
     }
 
     private void give(Command command) {

@@ -76,18 +76,13 @@ public final class WordsPlace implements PlaceScreen {
     }
 
     @Override
-    public Set<Command> possible() {
-        return commands.possible();
+    public CommandTable commands() {
+        return commands;
     }
 
     /** Those that make sense where the air of the day is given: they are about it, or about the whole file. */
     public Set<Command> possibleForAir() {
         return panel.possibleForAir();
-    }
-
-    @Override
-    public void carryOut(Command command) {
-        commands.carryOut(command);
     }
 
     @Override
