@@ -151,7 +151,7 @@ public class PredictBench {
         Integrator integrator = integrator((leg, tS, inLegS, y) -> legs.merge(leg, inLegS, Math::max));
         ElementFlyer flyer = new ElementFlyer(forces, integrator, Variation.NONE);
         Placing start = Objects.requireNonNull(act.inOrder(variant).get(0).exit());
-        Moment at = new Moment(
+        FlightState at = new FlightState(
                 0,
                 new Vec(start.alongM(), start.awayM(), Units.mFromFt(start.heightFt())),
                 Units.mpsFromKt(start.kt()),

@@ -13,7 +13,7 @@ final class ArcAngle {
      * @param sign +1 to pull, −1 to push
      * @throws CannotFly when the arc never points where it was to point
      */
-    static double rad(Element.Arc arc, Moment from, int sign) throws CannotFly {
+    static double rad(Element.Arc arc, FlightState from, int sign) throws CannotFly {
         Double degrees = arc.degrees();
         if (degrees != null) {
             return Math.toRadians(degrees);

@@ -10,7 +10,7 @@ import crowdline.measure.Units;
  */
 final class ArcLeg implements Leg {
     private final Forces forces;
-    private final Moment from;
+    private final FlightState from;
     private final double angleRad;
     private final int sign;
     private final double radiusM;
@@ -21,7 +21,7 @@ final class ArcLeg implements Leg {
 
     private ArcLeg(
             Forces forces,
-            Moment from,
+            FlightState from,
             double angleRad,
             int sign,
             double radiusM,
@@ -43,17 +43,17 @@ final class ArcLeg implements Leg {
      * @param sign +1 for a pull, −1 for a push
      * @param loadG load factor felt, g
      */
-    static ArcLeg byLoad(Forces forces, Moment from, double angleRad, int sign, double loadG, double power) {
+    static ArcLeg byLoad(Forces forces, FlightState from, double angleRad, int sign, double loadG, double power) {
         return new ArcLeg(forces, from, angleRad, sign, 0, loadG, false, power);
     }
 
     /** As tight as the wing and the load limit allow. */
-    static ArcLeg tightest(Forces forces, Moment from, double angleRad, int sign, double power) {
+    static ArcLeg tightest(Forces forces, FlightState from, double angleRad, int sign, double power) {
         double limit = sign > 0 ? forces.body.limitPositiveG() : forces.body.limitNegativeG();
         return new ArcLeg(forces, from, angleRad, sign, 0, limit, true, power);
     }
 
-    static ArcLeg byRadius(Forces forces, Moment from, double angleRad, int sign, double radiusM, double power) {
+    static ArcLeg byRadius(Forces forces, FlightState from, double angleRad, int sign, double radiusM, double power) {
         return new ArcLeg(forces, from, angleRad, sign, radiusM, 0, false, power);
     }
 
@@ -124,12 +124,12 @@ final class ArcLeg implements Leg {
     }
 
     @Override
-    public Moment after(double tS, double t, double[] y) {
+    public FlightState after(double tS, double t, double[] y) {
         double c = Math.cos(y[4]);
         double s = sign * Math.sin(y[4]);
         Vec d = from.direction().times(c).plus(from.up().times(s));
         Vec u = from.up().times(c).plus(from.direction().times(-s));
-        return new Moment(
+        return new FlightState(
                 tS,
                 new Vec(y[0], y[1], y[2]),
                 y[3],

@@ -17,7 +17,7 @@ final class BarrelCurve implements SteeredLeg.Curve {
     private final double rateRadPerS;
 
     /** @param side +1 to roll to the right */
-    BarrelCurve(Moment from, int side, double rateRadPerS) {
+    BarrelCurve(FlightState from, int side, double rateRadPerS) {
         this.rateRadPerS = rateRadPerS;
         double c = Math.cos(OFF_RAD);
         double s = Math.sin(OFF_RAD);

@@ -4,9 +4,9 @@ package crowdline.flight;
 final class CannotFly extends Exception {
     private static final long serialVersionUID = 1;
     private final String why;
-    private final transient Moment where;
+    private final transient FlightState where;
 
-    CannotFly(String why, Moment where) {
+    CannotFly(String why, FlightState where) {
         super(why);
         this.why = why;
         this.where = where;
@@ -16,7 +16,7 @@ final class CannotFly extends Exception {
         return why;
     }
 
-    Moment where() {
+    FlightState where() {
         return where;
     }
 }

@@ -24,7 +24,7 @@ final class ElementFlyer {
      *
      * @throws CannotFly when it has no way of being flown from there
      */
-    Moment fly(Element element, Moment from) throws CannotFly {
+    FlightState fly(Element element, FlightState from) throws CannotFly {
         if (element instanceof Element.Line line) {
             return line(line, from);
         } else if (element instanceof Element.Arc arc) {
@@ -50,7 +50,7 @@ final class ElementFlyer {
         }
     }
 
-    private Moment run(Leg leg, Moment from, String what) throws CannotFly {
+    private FlightState run(Leg leg, FlightState from, String what) throws CannotFly {
         if (from.tS() > LONGEST_FLIGHT_S) {
             throw new CannotFly(
                     "begins after " + Math.round(LONGEST_FLIGHT_S / 60) + " minutes, which is as long as an act is"
@@ -76,22 +76,22 @@ final class ElementFlyer {
         };
     }
 
-    private static String knots(Moment m) {
+    private static String knots(FlightState m) {
         return Math.round(Units.ktFromMps(m.speedMps())) + " kt";
     }
 
-    private static String feet(Moment m) {
+    private static String feet(FlightState m) {
         return Math.round(Units.ftFromM(m.place().z())) + " ft";
     }
 
-    private Moment line(Element.Line line, Moment from) throws CannotFly {
+    private FlightState line(Element.Line line, FlightState from) throws CannotFly {
         Leg leg = line.until() == Element.Until.SECONDS
                 ? StraightLeg.line(forces, from, line.power(), line.value() * variation.pause())
                 : StraightLeg.line(forces, from, line.power(), LineEnd.of(line, forces, from));
         return run(leg, from, "line");
     }
 
-    private Moment arc(Element.Arc arc, Moment from) throws CannotFly {
+    private FlightState arc(Element.Arc arc, FlightState from) throws CannotFly {
         int sign = arc.way() == Element.Way.PULL ? 1 : -1;
         double angle = ArcAngle.rad(arc, from, sign);
         Leg leg = switch (arc.size()) {
@@ -112,12 +112,12 @@ final class ElementFlyer {
     }
 
     /** The load this pilot pulls where the plan says {@code g}. */
-    private double pulled(double g, Moment from) {
+    private double pulled(double g, FlightState from) {
         double still = from.up().z();
         return still + (g - still) * variation.pull();
     }
 
-    private Moment roll(Element.Roll roll, Moment from) throws CannotFly {
+    private FlightState roll(Element.Roll roll, FlightState from) throws CannotFly {
         int side = Sides.of(roll.toward(), from);
         double angle = side * Math.toRadians(roll.degrees());
         return switch (roll.style()) {
@@ -131,15 +131,15 @@ final class ElementFlyer {
         };
     }
 
-    private Moment aileron(Moment from, double angle, double power) throws CannotFly {
+    private FlightState aileron(FlightState from, double angle, double power) throws CannotFly {
         double sign = Math.signum(angle);
         StraightLeg.RollLaw law = v -> sign * forces.body.rollRateAt(v);
         return run(StraightLeg.roll(forces, from, power, angle, law), from, "roll");
     }
 
-    private Moment hesitation(Element.Roll roll, Moment from, int side) throws CannotFly {
+    private FlightState hesitation(Element.Roll roll, FlightState from, int side) throws CannotFly {
         double part = 360.0 / roll.pointsPerTurn();
-        Moment at = from;
+        FlightState at = from;
         double left = roll.degrees();
         while (left > 1e-9) {
             double now = Math.min(part, left);
@@ -153,7 +153,7 @@ final class ElementFlyer {
         return at;
     }
 
-    private Moment barrel(Element.Roll roll, Moment from, int side) throws CannotFly {
+    private FlightState barrel(Element.Roll roll, FlightState from, int side) throws CannotFly {
         Double given = roll.seconds();
         double seconds = given == null ? BarrelCurve.USUAL_S : given;
         double rate = 2 * Math.PI / seconds * variation.rollRate();
@@ -162,82 +162,83 @@ final class ElementFlyer {
         return run(leg, from, "barrel roll");
     }
 
-    private Moment flick(Element.Flick flick, Moment from) throws CannotFly {
+    private FlightState flick(Element.Flick flick, FlightState from) throws CannotFly {
         double angle = Sides.of(flick.toward(), from) * Math.toRadians(flick.degrees());
         int sign = flick.kind() == Element.FlickKind.POSITIVE ? 1 : -1;
         return run(StraightLeg.flick(forces, from, flick.power(), angle, sign), from, "flick");
     }
 
-    private Moment spin(Element.Spin spin, Moment from) throws CannotFly {
+    private FlightState spin(Element.Spin spin, FlightState from) throws CannotFly {
         double stall = forces.body.stallMps(forces.rho(from.place().z()));
         double slow = spin.kind() == Element.SpinKind.INVERTED
                 ? stall * Math.sqrt(forces.body.clMaxUpright() / forces.body.clMaxInverted())
                 : stall;
-        Moment slowed = run(
+        FlightState slowed = run(
                 StraightLeg.line(forces, from, spin.power(), (t, y) -> slow - y[3]), from, "line down to the stall");
         int side = Sides.of(spin.toward(), slowed);
         return run(new SpinLeg(forces, slowed, spin.kind(), side, spin.turns()), slowed, "spin");
     }
 
     /** Up until half the time of the half turn takes the rest of the speed away, then round. */
-    private Moment pivot(Element.Pivot pivot, Moment from) throws CannotFly {
+    private FlightState pivot(Element.Pivot pivot, FlightState from) throws CannotFly {
         double slow = Units.G_MPS2 * forces.body.pivotS() / 2;
-        Moment top =
+        FlightState top =
                 run(StraightLeg.line(forces, from, pivot.power(), (t, y) -> slow - y[3]), from, "line up to the pivot");
         int side = Sides.of(pivot.toward(), top);
-        Moment after = run(FallLeg.pivot(forces, top, side, pivot.power()), top, "pivot");
+        FlightState after = run(FallLeg.pivot(forces, top, side, pivot.power()), top, "pivot");
         return pointing(after, Vec.DOWN);
     }
 
-    private Moment slide(Element.Slide slide, Moment from) throws CannotFly {
-        Moment top =
+    private FlightState slide(Element.Slide slide, FlightState from) throws CannotFly {
+        FlightState top =
                 run(StraightLeg.line(forces, from, slide.power(), (t, y) -> 0.2 - y[3]), from, "line up to the slide");
         int wheelsDown = slide.kind() == Element.SlideKind.WHEELS_DOWN ? 1 : -1;
-        Moment after = run(FallLeg.slide(forces, top, wheelsDown, slide.power()), top, "slide");
+        FlightState after = run(FallLeg.slide(forces, top, wheelsDown, slide.power()), top, "slide");
         return pointing(after, Vec.DOWN);
     }
 
-    private Moment hoverRoll(Element.HoverRoll hover, Moment from) throws CannotFly {
+    private FlightState hoverRoll(Element.HoverRoll hover, FlightState from) throws CannotFly {
         return run(new HoverLeg(forces, from, hover.seconds(), hover.power()), from, "hover roll");
     }
 
-    private Moment tumble(Element.Tumble tumble, Moment from) throws CannotFly {
+    private FlightState tumble(Element.Tumble tumble, FlightState from) throws CannotFly {
         int side = Sides.of(tumble.toward(), from);
         return run(FallLeg.tumble(forces, from, side, tumble.turns(), tumble.power()), from, "tumble");
     }
 
     /** Settles small leftovers of a direction that is meant exactly. */
-    private static Moment pointing(Moment m, Vec direction) {
-        Moment turned = m.facing(direction, m.up());
-        return new Moment(m.tS(), m.place(), Math.max(m.speedMps(), 0), turned.direction(), turned.up());
+    private static FlightState pointing(FlightState m, Vec direction) {
+        FlightState turned = m.facing(direction, m.up());
+        return new FlightState(m.tS(), m.place(), Math.max(m.speedMps(), 0), turned.direction(), turned.up());
     }
 
-    private Moment turn(Element.Turn turn, Moment from) throws CannotFly {
+    private FlightState turn(Element.Turn turn, FlightState from) throws CannotFly {
         int side = Sides.of(turn.toward(), from);
         double bank = Math.toRadians(turn.bankDeg());
         double through = Math.toRadians(turn.degrees());
         boolean rolling = turn.rolls() != 0;
         boolean wingOver = turn.peakPathDeg() > 0;
-        Moment at = rolling || wingOver ? from : aileron(from, side * bank, turn.power());
-        Moment level = from.up().z() < 0 ? at.facing(from.direction(), Vec.DOWN) : at.facing(from.direction(), Vec.UP);
+        FlightState at = rolling || wingOver ? from : aileron(from, side * bank, turn.power());
+        FlightState level =
+                from.up().z() < 0 ? at.facing(from.direction(), Vec.DOWN) : at.facing(from.direction(), Vec.UP);
         TurnCurve curve = new TurnCurve(level.headingRad(), side, bank, through, Math.toRadians(turn.peakPathDeg()));
         double rolls = 2 * Math.PI * turn.rolls() / through * side;
-        Moment round = run(new SteeredLeg(forces, level, curve, through, rolls, turn.power()), level, "turn");
+        FlightState round = run(new SteeredLeg(forces, level, curve, through, rolls, turn.power()), level, "turn");
         if (rolling || wingOver) {
             return round;
         }
         // Out of the bank: the same roll back, starting banked.
         Vec banked = round.up().turnedAbout(round.direction(), side * bank);
-        Moment inBank = new Moment(round.tS(), round.place(), round.speedMps(), round.direction(), banked);
+        FlightState inBank = new FlightState(round.tS(), round.place(), round.speedMps(), round.direction(), banked);
         return aileron(inBank, -side * bank, turn.power());
     }
 
-    private Moment reposition(Element.Reposition r, Moment from) throws CannotFly {
+    private FlightState reposition(Element.Reposition r, FlightState from) throws CannotFly {
         return new Repositioning(forces, r).fly(from, this::run);
     }
 
     /** Runs a leg for somebody else. */
     interface Runner {
-        Moment run(Leg leg, Moment from, String what) throws CannotFly;
+        FlightState run(Leg leg, FlightState from, String what) throws CannotFly;
     }
 }

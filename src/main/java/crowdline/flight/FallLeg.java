@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class FallLeg implements Leg {
     private final Forces forces;
-    private final Moment from;
+    private final FlightState from;
     private final Vec axis;
     /** The nose at an angle is cos · turning + sin · turned + still. */
     private final Vec turning;
@@ -28,7 +28,7 @@ final class FallLeg implements Leg {
 
     private FallLeg(
             Forces forces,
-            Moment from,
+            FlightState from,
             Vec axis,
             double startAngleRad,
             double angleRad,
@@ -51,7 +51,7 @@ final class FallLeg implements Leg {
     }
 
     /** Half a turn in yaw in the airframe's own time, to the right for +1. */
-    static FallLeg pivot(Forces forces, Moment from, int side, double power) {
+    static FallLeg pivot(Forces forces, FlightState from, int side, double power) {
         // Turning from T towards S = T × U is a turn about −U.
         return prescribed(
                 forces,
@@ -65,7 +65,7 @@ final class FallLeg implements Leg {
     }
 
     /** End over end about a slanting axis at the airframe's own rate, as after a negative flick. */
-    static FallLeg tumble(Forces forces, Moment from, int side, double turns, double power) {
+    static FallLeg tumble(Forces forces, FlightState from, int side, double turns, double power) {
         double lean = Math.toRadians(35);
         Vec axis = from.rightWing()
                 .times(Math.cos(lean))
@@ -77,7 +77,7 @@ final class FallLeg implements Leg {
 
     private static FallLeg prescribed(
             Forces forces,
-            Moment from,
+            FlightState from,
             Vec axis,
             double angle,
             double rate,
@@ -93,7 +93,7 @@ final class FallLeg implements Leg {
      *
      * @param wheelsDown +1 to fall through with the wheels below, −1 with the canopy below
      */
-    static FallLeg slide(Forces forces, Moment from, int wheelsDown, double power) {
+    static FallLeg slide(Forces forces, FlightState from, int wheelsDown, double power) {
         // T turning towards U is a turn about S = T × U, so towards −U it is one about −S.
         return new FallLeg(
                 forces,
@@ -207,11 +207,11 @@ final class FallLeg implements Leg {
 
     /** Hands over pointing where the nose points; what speed there was across it is lost. */
     @Override
-    public Moment after(double tS, double t, double[] y) {
+    public FlightState after(double tS, double t, double[] y) {
         Vec nose = exit == null ? nose(y[6]).unit() : exit;
         Vec belly = exit == null ? up(y[6]) : heading();
         Vec up = belly.across(nose).unit();
-        return new Moment(tS, new Vec(y[0], y[1], y[2]), velocity(y).dot(nose), nose, up);
+        return new FlightState(tS, new Vec(y[0], y[1], y[2]), velocity(y).dot(nose), nose, up);
     }
 
     @Override

@@ -19,13 +19,13 @@ final class GuidedLeg implements Leg {
     private static final double SPEED_S = 3;
 
     private final Forces forces;
-    private final Moment from;
+    private final FlightState from;
     private final Aim aim;
     private final StraightLeg.EndLaw end;
     private final boolean levelAtEnd;
     private final double tanBank;
 
-    GuidedLeg(Forces forces, Moment from, Aim aim, StraightLeg.EndLaw end, boolean levelAtEnd) {
+    GuidedLeg(Forces forces, FlightState from, Aim aim, StraightLeg.EndLaw end, boolean levelAtEnd) {
         this.forces = forces;
         this.from = from;
         this.aim = aim;
@@ -117,11 +117,11 @@ final class GuidedLeg implements Leg {
     }
 
     @Override
-    public Moment after(double tS, double t, double[] y) {
+    public FlightState after(double tS, double t, double[] y) {
         double cg = levelAtEnd ? 1 : Math.cos(y[5]);
         double tz = levelAtEnd ? 0 : Math.sin(y[5]);
         Vec d = new Vec(cg * Math.cos(y[4]), cg * Math.sin(y[4]), tz);
-        return new Moment(
+        return new FlightState(
                 tS, new Vec(y[0], y[1], y[2]), y[3], d, Vec.UP.across(d).unit());
     }
 

@@ -14,14 +14,14 @@ final class HoverLeg implements Leg {
     private static final double CLP = 0.4;
 
     private final Forces forces;
-    private final Moment from;
+    private final FlightState from;
     private final double seconds;
     private final double power;
     private final double inertiaKgM2;
     private final double beatingM5;
     private final int sense;
 
-    HoverLeg(Forces forces, Moment from, double seconds, double power) {
+    HoverLeg(Forces forces, FlightState from, double seconds, double power) {
         this.forces = forces;
         this.from = from;
         this.seconds = seconds;
@@ -72,8 +72,8 @@ final class HoverLeg implements Leg {
     }
 
     @Override
-    public Moment after(double tS, double t, double[] y) {
-        return new Moment(
+    public FlightState after(double tS, double t, double[] y) {
+        return new FlightState(
                 tS,
                 new Vec(y[0], y[1], y[2]),
                 y[3],

@@ -20,7 +20,7 @@ final class Integrator {
     }
 
     /** What is left after a leg. */
-    record Result(Outcome outcome, Moment moment) {}
+    record Result(Outcome outcome, FlightState moment) {}
 
     /** Error of a step, in proportion, where the result is looked at: heights within a tenth of a millimetre. */
     static final double FINE = 3e-7;

@@ -18,7 +18,7 @@ interface Leg {
     void look(double t, double[] y, Look look);
 
     /** What the next leg starts from. */
-    Moment after(double tS, double t, double[] y);
+    FlightState after(double tS, double t, double[] y);
 
     /** When it ends, seconds since it began, where that is known beforehand; a step is then aimed at it. */
     default double dueS() {

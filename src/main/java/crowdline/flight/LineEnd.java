@@ -7,7 +7,7 @@ import crowdline.show.Element;
 final class LineEnd {
     private LineEnd() {}
 
-    static StraightLeg.EndLaw of(Element.Line line, Forces forces, Moment from) {
+    static StraightLeg.EndLaw of(Element.Line line, Forces forces, FlightState from) {
         return switch (line.until()) {
             case SECONDS -> throw new IllegalArgumentException("a line of seconds ends by the clock alone");
             case METRES -> {

@@ -85,7 +85,7 @@ public final class Predictor {
         Forces forces = forces(variation);
         ElementFlyer flyer = new ElementFlyer(forces, integrator, variation);
         double[] durations = new double[plan.size()];
-        Moment at = entry(variation);
+        FlightState at = entry(variation);
         boolean broken = false;
         for (int i = 0; i < durations.length; i++) {
             PlannedFigure planned = plan.get(i);
@@ -105,12 +105,12 @@ public final class Predictor {
         return new Forces(Body.of(airframe, v), atmosphere, wind.plus(v.windAlongMps(), v.windAwayMps()));
     }
 
-    private Moment entry(Variation v) {
-        Moment m = placed(act.entry(), 0);
-        return new Moment(0, m.place(), Math.max(m.speedMps() + v.entryMps(), 1), m.direction(), m.up());
+    private FlightState entry(Variation v) {
+        FlightState m = placed(act.entry(), 0);
+        return new FlightState(0, m.place(), Math.max(m.speedMps() + v.entryMps(), 1), m.direction(), m.up());
     }
 
-    private static Moment placed(Placing p, double tS) {
+    private static FlightState placed(Placing p, double tS) {
         Vec direction = switch (p.heading()) {
             case RIGHT -> new Vec(1, 0, 0);
             case LEFT -> new Vec(-1, 0, 0);
@@ -118,27 +118,27 @@ public final class Predictor {
             case CROWD -> new Vec(0, -1, 0);
         };
         Vec place = new Vec(p.alongM(), p.awayM(), Units.mFromFt(p.heightFt()));
-        return new Moment(tS, place, Units.mpsFromKt(p.kt()), direction, Vec.UP);
+        return new FlightState(tS, place, Units.mpsFromKt(p.kt()), direction, Vec.UP);
     }
 
-    private Moment flyFigure(PlannedFigure planned, Moment from, ElementFlyer flyer) throws CannotFly {
+    private FlightState flyFigure(PlannedFigure planned, FlightState from, ElementFlyer flyer) throws CannotFly {
         if (planned.elements().isEmpty()) {
             return timed(planned, from);
         }
-        Moment at = from;
+        FlightState at = from;
         for (Element element : planned.elements()) {
             at = flyer.fly(element, at);
         }
         return at;
     }
 
-    private static Moment timed(PlannedFigure planned, Moment from) {
+    private static FlightState timed(PlannedFigure planned, FlightState from) {
         Double given = planned.figure().durationS();
         double end = from.tS() + (given == null ? 0 : given);
         Placing exit = planned.figure().exit();
         return exit != null
                 ? placed(exit, end)
-                : new Moment(end, from.place(), from.speedMps(), from.direction(), from.up());
+                : new FlightState(end, from.place(), from.speedMps(), from.direction(), from.up());
     }
 
     private Flight fly(Variation variation, Recorder recorder, Integrator integrator) {
@@ -147,29 +147,29 @@ public final class Predictor {
         FindingRules rules = new FindingRules(forces.body, limits, cloudBaseFt);
         List<FigureFlight> figures = new ArrayList<>();
         List<FlightFinding> findings = new ArrayList<>();
-        Moment at = entry(variation);
+        FlightState at = entry(variation);
         for (PlannedFigure planned : plan) {
             if (planned.elements().isEmpty()) {
-                Moment to = timed(planned, at);
+                FlightState to = timed(planned, at);
                 recorder.coast(at, to);
                 figures.add(summary(planned, at, to, restingExtremes(at, to), true, List.of()));
                 at = to;
                 continue;
             }
             List<ElementFlight> elements = new ArrayList<>();
-            Moment now = at;
+            FlightState now = at;
             boolean completed = true;
             try {
                 for (int i = 0; i < planned.elements().size(); i++) {
                     Element element = planned.elements().get(i);
-                    Moment then = flyer.fly(element, now);
+                    FlightState then = flyer.fly(element, now);
                     elements.add(new ElementFlight(
                             i, ElementWords.of(element), now.tS(), then.tS(), ElementFlight.Ends.of(element)));
                     now = then;
                 }
             } catch (CannotFly e) {
                 completed = false;
-                now = new Moment(e.where().tS(), at.place(), at.speedMps(), at.direction(), at.up());
+                now = new FlightState(e.where().tS(), at.place(), at.speedMps(), at.direction(), at.up());
                 findings.add(rules.cannotFly(planned.figure().id(), planned.name(), e.why()));
             }
             Extremes extremes = recorder.next();
@@ -183,7 +183,7 @@ public final class Predictor {
                 act.id(), variant.name(), FigureNames.told(figures, samples, crowdToLineM), samples, findings);
     }
 
-    private static Extremes restingExtremes(Moment from, Moment to) {
+    private static Extremes restingExtremes(FlightState from, FlightState to) {
         Extremes e = new Extremes();
         e.leastMps = Math.min(from.speedMps(), to.speedMps());
         e.greatestMps = Math.max(from.speedMps(), to.speedMps());
@@ -196,8 +196,8 @@ public final class Predictor {
 
     private static FigureFlight summary(
             PlannedFigure planned,
-            Moment from,
-            Moment to,
+            FlightState from,
+            FlightState to,
             Extremes e,
             boolean completed,
             List<ElementFlight> elements) {

@@ -42,7 +42,7 @@ final class Recorder implements Integrator.Watcher {
     }
 
     /** Fills the time of a figure that is not simulated with a straight run from one place to the next. */
-    void coast(Moment from, Moment to) {
+    void coast(FlightState from, FlightState to) {
         double first = Math.ceil(from.tS() / gridS - 1e-6) * gridS;
         double until = Math.min(to.tS() - 1e-6, ElementFlyer.LONGEST_FLIGHT_S);
         for (int i = 0; first + i * gridS < until; i++) {

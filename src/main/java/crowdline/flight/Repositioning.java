@@ -18,29 +18,31 @@ final class Repositioning {
         this.wanted = wanted;
     }
 
-    Moment fly(Moment start, ElementFlyer.Runner runner) throws CannotFly {
+    FlightState fly(FlightState start, ElementFlyer.Runner runner) throws CannotFly {
         boolean right = start.direction().x() >= 0;
         // Away from the crowd is to the left when flying right, and to the right when flying left.
         int turn = right ? 1 : -1;
         double bank = Math.toRadians(wanted.bankDeg());
         double home = right ? Math.PI : 0;
-        Moment from = start.facing(new Vec(right ? 1 : -1, 0, start.direction().z()), Vec.UP);
+        FlightState from =
+                start.facing(new Vec(right ? 1 : -1, 0, start.direction().z()), Vec.UP);
 
         double outHeading = (right ? 0 : Math.PI) + turn * (Math.PI + CUT_IN_RAD);
-        Moment turned =
+        FlightState turned =
                 runner.run(leg(from, turn * bank, (t, y) -> turn * (y[4] - outHeading), false), from, "turn away");
 
-        Moment cutIn = turned.facing(turned.direction(), Vec.UP);
-        Moment near = runner.run(leg(cutIn, 0, (t, y) -> turnInDepthM(y[3], bank) - y[1], false), cutIn, "line back");
+        FlightState cutIn = turned.facing(turned.direction(), Vec.UP);
+        FlightState near =
+                runner.run(leg(cutIn, 0, (t, y) -> turnInDepthM(y[3], bank) - y[1], false), cutIn, "line back");
 
         double rest = angleTo(near.headingRad(), home);
         double sense = Math.signum(rest);
         double last = near.headingRad() + rest;
-        Moment on = rest == 0
+        FlightState on = rest == 0
                 ? near
                 : runner.run(leg(near, sense * bank, (t, y) -> sense * (y[4] - last), false), near, "turn in");
 
-        Moment along = on.facing(new Vec(right ? -1 : 1, 0, on.direction().z()), Vec.UP);
+        FlightState along = on.facing(new Vec(right ? -1 : 1, 0, on.direction().z()), Vec.UP);
         double sign = right ? -1 : 1;
         return runner.run(leg(along, 0, (t, y) -> sign * (y[0] - wanted.alongM()), true), along, "run in");
     }
@@ -56,7 +58,7 @@ final class Repositioning {
         return Math.atan2(Math.sin(d), Math.cos(d));
     }
 
-    private GuidedLeg leg(Moment from, double bankRad, StraightLeg.EndLaw end, boolean levelAtEnd) {
+    private GuidedLeg leg(FlightState from, double bankRad, StraightLeg.EndLaw end, boolean levelAtEnd) {
         GuidedLeg.Aim aim = new GuidedLeg.Aim(
                 Units.mFromFt(wanted.heightFt()), Units.mpsFromKt(wanted.kt()), bankRad, wanted.power());
         return new GuidedLeg(forces, from, aim, end, levelAtEnd);

@@ -7,7 +7,7 @@ final class Sides {
     private Sides() {}
 
     /** +1 for the pilot's right, −1 for the left. */
-    static int of(Side side, Moment from) {
+    static int of(Side side, FlightState from) {
         return switch (side) {
             case RIGHT -> 1;
             case LEFT -> -1;
@@ -16,7 +16,7 @@ final class Sides {
         };
     }
 
-    private static int towardsAway(Moment from) {
+    private static int towardsAway(FlightState from) {
         return from.rightWing().y() >= 0 ? 1 : -1;
     }
 }

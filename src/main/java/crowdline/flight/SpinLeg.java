@@ -17,7 +17,7 @@ final class SpinLeg implements Leg {
     private static final double SETTLING_S = 0.7;
 
     private final Forces forces;
-    private final Moment from;
+    private final FlightState from;
     private final int side;
     private final double angleRad;
     private final double rateRadPerS;
@@ -26,7 +26,7 @@ final class SpinLeg implements Leg {
     private final int canopy;
     private final Vec heading;
 
-    SpinLeg(Forces forces, Moment from, SpinKind kind, int side, double turns) {
+    SpinLeg(Forces forces, FlightState from, SpinKind kind, int side, double turns) {
         this.forces = forces;
         this.from = from;
         this.side = side;
@@ -94,8 +94,8 @@ final class SpinLeg implements Leg {
 
     /** Pointing straight down; pulling out would bring it level where it faced last. */
     @Override
-    public Moment after(double tS, double t, double[] y) {
-        return new Moment(
+    public FlightState after(double tS, double t, double[] y) {
+        return new FlightState(
                 tS,
                 new Vec(y[0], y[1], y[2]),
                 Math.max(-y[5], 0),

@@ -19,7 +19,7 @@ final class SteeredLeg implements Leg {
     }
 
     private final Forces forces;
-    private final Moment from;
+    private final FlightState from;
     private final Curve curve;
     private final double angleRad;
     private final double rollsPerRad;
@@ -31,7 +31,7 @@ final class SteeredLeg implements Leg {
      * @param angleRad where the curve ends
      * @param rollsPerRad roll angle for each radian of the curve; 0 flies in balance
      */
-    SteeredLeg(Forces forces, Moment from, Curve curve, double angleRad, double rollsPerRad, double power) {
+    SteeredLeg(Forces forces, FlightState from, Curve curve, double angleRad, double rollsPerRad, double power) {
         this.forces = forces;
         this.from = from;
         this.curve = curve;
@@ -109,9 +109,9 @@ final class SteeredLeg implements Leg {
     }
 
     @Override
-    public Moment after(double tS, double t, double[] y) {
+    public FlightState after(double tS, double t, double[] y) {
         // Out of the bank again: level wings, as it began.
         Vec up = from.up().across(exitDirection).unit();
-        return new Moment(tS, new Vec(y[0], y[1], y[2]), y[3], exitDirection, up);
+        return new FlightState(tS, new Vec(y[0], y[1], y[2]), y[3], exitDirection, up);
     }
 }

@@ -22,7 +22,7 @@ final class StraightLeg implements Leg {
     static final RollLaw NO_ROLL = v -> 0;
 
     private final Forces forces;
-    private final Moment from;
+    private final FlightState from;
     private final double power;
     private final RollLaw roll;
     private final EndLaw end;
@@ -35,7 +35,7 @@ final class StraightLeg implements Leg {
 
     private StraightLeg(
             Forces forces,
-            Moment from,
+            FlightState from,
             double power,
             RollLaw roll,
             EndLaw end,
@@ -55,23 +55,23 @@ final class StraightLeg implements Leg {
     }
 
     /** A line without a roll. */
-    static StraightLeg line(Forces forces, Moment from, double power, EndLaw end) {
+    static StraightLeg line(Forces forces, FlightState from, double power, EndLaw end) {
         return new StraightLeg(forces, from, power, NO_ROLL, end, 0, 0, Double.POSITIVE_INFINITY);
     }
 
     /** A line without a roll for some seconds. */
-    static StraightLeg line(Forces forces, Moment from, double power, double seconds) {
+    static StraightLeg line(Forces forces, FlightState from, double power, double seconds) {
         return new StraightLeg(forces, from, power, NO_ROLL, (t, y) -> t - seconds, 0, 0, seconds);
     }
 
     /** A line with a roll through an angle in radians, positive to the right. */
-    static StraightLeg roll(Forces forces, Moment from, double power, double angleRad, RollLaw law) {
+    static StraightLeg roll(Forces forces, FlightState from, double power, double angleRad, RollLaw law) {
         EndLaw end = turned(Math.abs(angleRad));
         return new StraightLeg(forces, from, power, law, end, 0, 0, Double.POSITIVE_INFINITY);
     }
 
     /** A line with a roll through an angle in radians at a steady rate, both positive to the right. */
-    static StraightLeg roll(Forces forces, Moment from, double power, double angleRad, double rateRadPerS) {
+    static StraightLeg roll(Forces forces, FlightState from, double power, double angleRad, double rateRadPerS) {
         EndLaw end = turned(Math.abs(angleRad));
         return new StraightLeg(forces, from, power, v -> rateRadPerS, end, 0, 0, angleRad / rateRadPerS);
     }
@@ -86,7 +86,7 @@ final class StraightLeg implements Leg {
      * @param angleRad how far round, positive to the right
      * @param sign +1 for a positive flick, −1 for a negative one
      */
-    static StraightLeg flick(Forces forces, Moment from, double power, double angleRad, int sign) {
+    static StraightLeg flick(Forces forces, FlightState from, double power, double angleRad, int sign) {
         EndLaw end = turned(Math.abs(angleRad));
         double rate = Math.copySign(forces.body.flickRateRadPerS(), angleRad);
         return new StraightLeg(forces, from, power, v -> rate, end, sign, STALLED_CD, angleRad / rate);
@@ -135,8 +135,8 @@ final class StraightLeg implements Leg {
     }
 
     @Override
-    public Moment after(double tS, double t, double[] y) {
-        return new Moment(
+    public FlightState after(double tS, double t, double[] y) {
+        return new FlightState(
                 tS,
                 new Vec(y[0], y[1], y[2]),
                 y[3],

@@ -13,14 +13,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** In the vertical an arc turns the path by as much as it bends; banked, T_z = sin θ cos(bank) from level. */
 class ArcAngleTest {
-    private static Moment at(double pathDeg, double bankDeg) {
+    private static FlightState at(double pathDeg, double bankDeg) {
         double path = Math.toRadians(pathDeg);
         Vec t = new Vec(Math.cos(path), 0, Math.sin(path));
-        Moment upright = new Moment(0, new Vec(0, 0, 500), 70, t, new Vec(-Math.sin(path), 0, Math.cos(path)));
-        return new Moment(0, upright.place(), 70, t, upright.rolledUp(Math.toRadians(bankDeg)));
+        FlightState upright =
+                new FlightState(0, new Vec(0, 0, 500), 70, t, new Vec(-Math.sin(path), 0, Math.cos(path)));
+        return new FlightState(0, upright.place(), 70, t, upright.rolledUp(Math.toRadians(bankDeg)));
     }
 
-    private static double degrees(Moment from, Way way, double toPathDeg) throws CannotFly {
+    private static double degrees(FlightState from, Way way, double toPathDeg) throws CannotFly {
         Element.Arc arc = new Element.Arc(way, null, toPathDeg, Size.RADIUS_M, 100, 1);
         return Math.toDegrees(ArcAngle.rad(arc, from, way == Way.PULL ? 1 : -1));
     }

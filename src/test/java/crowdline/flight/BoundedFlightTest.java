@@ -53,8 +53,8 @@ class BoundedFlightTest {
     @Test
     void aTimedFigureOfDaysFillsNoMemory() {
         Recorder recorder = new Recorder(Predictor.SAMPLE_S);
-        Moment from = Rig.level(50, 100);
-        recorder.coast(from, new Moment(1e9, from.place(), 50, from.direction(), from.up()));
+        FlightState from = Rig.level(50, 100);
+        recorder.coast(from, new FlightState(1e9, from.place(), 50, from.direction(), from.up()));
         assertThat(recorder.samples().size()).isLessThan(80_000);
     }
 }

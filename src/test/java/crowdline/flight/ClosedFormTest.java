@@ -31,11 +31,11 @@ class ClosedFormTest {
     void roundLoopKeepsTheTimesOfTheEllipticIntegral(
             double v0, double radius, double whole, double quarter, double half, double fiveEighths, double vTop) {
         Forces forces = Rig.dragFree();
-        Moment start = Rig.level(v0, 100);
+        FlightState start = Rig.level(v0, 100);
         assertThat(Rig.fly(forces, start, Rig.pullRound(360, radius)).tS()).isCloseTo(whole, CLOSE);
         assertThat(Rig.fly(forces, start, Rig.pullRound(90, radius)).tS()).isCloseTo(quarter, CLOSE);
         assertThat(Rig.fly(forces, start, Rig.pullRound(225, radius)).tS()).isCloseTo(fiveEighths, CLOSE);
-        Moment top = Rig.fly(forces, start, Rig.pullRound(180, radius));
+        FlightState top = Rig.fly(forces, start, Rig.pullRound(180, radius));
         assertThat(top.tS()).isCloseTo(half, CLOSE);
         assertThat(top.speedMps()).isCloseTo(vTop, CLOSE);
         assertThat(top.place().z() - 100).isCloseTo(2 * radius, CLOSE);
@@ -58,12 +58,12 @@ class ClosedFormTest {
     void constantLoadLoopKeepsItsClosedForm(
             double v0, double n, double whole, double vTop, double toTop, double height, double along) {
         Forces forces = Rig.dragFree();
-        Moment start = Rig.level(v0, 100);
-        Moment top = Rig.fly(forces, start, Rig.pullG(180, n));
+        FlightState start = Rig.level(v0, 100);
+        FlightState top = Rig.fly(forces, start, Rig.pullG(180, n));
         assertThat(top.speedMps()).isCloseTo(vTop, CLOSE);
         assertThat(top.tS()).isCloseTo(toTop, CLOSE);
         assertThat(top.place().z() - 100).isCloseTo(height, CLOSE);
-        Moment end = Rig.fly(forces, start, Rig.pullG(360, n));
+        FlightState end = Rig.fly(forces, start, Rig.pullG(360, n));
         assertThat(end.tS()).isCloseTo(whole, CLOSE);
         assertThat(end.place().x()).isCloseTo(along, CLOSE);
         assertThat(end.speedMps()).isCloseTo(v0, CLOSE);
@@ -79,9 +79,9 @@ class ClosedFormTest {
         double[] y = leg.start();
         leg.look(0, y, look);
         assertThat(look.g).isCloseTo(6, CLOSE);
-        Moment quarter = Rig.fly(Rig.dragFree(), Rig.level(v0, 0), Rig.pullRound(90, radius));
+        FlightState quarter = Rig.fly(Rig.dragFree(), Rig.level(v0, 0), Rig.pullRound(90, radius));
         assertThat(quarter.speedMps() * quarter.speedMps() / (G * radius)).isCloseTo(3, CLOSE);
-        Moment top = Rig.fly(Rig.dragFree(), Rig.level(v0, 0), Rig.pullRound(180, radius));
+        FlightState top = Rig.fly(Rig.dragFree(), Rig.level(v0, 0), Rig.pullRound(180, radius));
         assertThat(top.speedMps() * top.speedMps() / (G * radius) - 1).isCloseTo(0, within(1e-4));
     }
 
@@ -93,7 +93,7 @@ class ClosedFormTest {
     @ParameterizedTest
     @CsvSource({"100, 134.9, 5.25", "140, 264.5, 7.34", "200, 539.7, 10.49"})
     void verticalLineWithoutPowerOrDragGoesAsHighAsItsEnergy(double kt, double height, double time) {
-        Moment top = Rig.fly(Rig.dragFree(), straightUp(Units.mpsFromKt(kt)), Rig.line(Until.KNOTS, 0));
+        FlightState top = Rig.fly(Rig.dragFree(), straightUp(Units.mpsFromKt(kt)), Rig.line(Until.KNOTS, 0));
         assertThat(top.place().z()).isCloseTo(height, within(0.06));
         assertThat(top.tS()).isCloseTo(time, within(0.006));
     }
@@ -108,7 +108,7 @@ class ClosedFormTest {
     void verticalLineWithDragFollowsTheLogarithm(
             double mass, double area, double cd0, double v0, double height, double time) {
         Forces forces = new Forces(Rig.body(mass, area, cd0, 0), Rig.SEA_LEVEL, Wind.CALM);
-        Moment top = Rig.fly(forces, straightUp(v0), Rig.line(Until.KNOTS, 0));
+        FlightState top = Rig.fly(forces, straightUp(v0), Rig.line(Until.KNOTS, 0));
         double c = 1.225 * area * cd0 / (2 * mass);
         assertThat(top.place().z()).isCloseTo(Math.log(1 + c * v0 * v0 / G) / (2 * c), CLOSE);
         assertThat(top.tS()).isCloseTo(Math.atan(v0 * Math.sqrt(c / G)) / Math.sqrt(c * G), CLOSE);
@@ -127,8 +127,8 @@ class ClosedFormTest {
     void diveFromRestFollowsTheHyperbolicTangent(
             double mass, double area, double cd0, double seconds, double speed, double depth) {
         Forces forces = new Forces(Rig.body(mass, area, cd0, 0), Rig.SEA_LEVEL, Wind.CALM);
-        Moment start = new Moment(0, new Vec(0, 0, 1000), 0, Vec.DOWN, new Vec(1, 0, 0));
-        Moment end = Rig.fly(forces, start, Rig.line(Until.SECONDS, seconds));
+        FlightState start = new FlightState(0, new Vec(0, 0, 1000), 0, Vec.DOWN, new Vec(1, 0, 0));
+        FlightState end = Rig.fly(forces, start, Rig.line(Until.SECONDS, seconds));
         assertThat(end.speedMps()).isCloseTo(speed, CLOSE);
         assertThat(1000 - end.place().z()).isCloseTo(depth, CLOSE);
     }
@@ -137,7 +137,7 @@ class ClosedFormTest {
     @Test
     void longDiveReachesThePublishedTerminalSpeed() {
         Forces forces = new Forces(Rig.body(75, 0.18, 0.70, 0), z -> 1.21, Wind.CALM);
-        Moment start = new Moment(0, new Vec(0, 0, 9000), 0, Vec.DOWN, new Vec(1, 0, 0));
+        FlightState start = new FlightState(0, new Vec(0, 0, 9000), 0, Vec.DOWN, new Vec(1, 0, 0));
         assertThat(Rig.fly(forces, start, Rig.line(Until.SECONDS, 55)).speedMps())
                 .isCloseTo(98, within(0.5));
     }
@@ -145,12 +145,12 @@ class ClosedFormTest {
     /** University Physics, vol. 1, §3.5 (OpenStax): up at 24.5 m/s, 30.6 m high after 2.5 s (g 9.80). */
     @Test
     void ballThrownUpRisesAsInTheTextbook() {
-        Moment top = Rig.fly(Rig.dragFree(), straightUp(24.5), Rig.line(Until.KNOTS, 0));
+        FlightState top = Rig.fly(Rig.dragFree(), straightUp(24.5), Rig.line(Until.KNOTS, 0));
         assertThat(top.place().z()).isCloseTo(30.6, within(0.05));
         assertThat(top.tS()).isCloseTo(2.5, within(0.01));
     }
 
-    private static Moment straightUp(double speedMps) {
-        return new Moment(0, new Vec(0, 0, 0), speedMps, Vec.UP, new Vec(-1, 0, 0));
+    private static FlightState straightUp(double speedMps) {
+        return new FlightState(0, new Vec(0, 0, 0), speedMps, Vec.UP, new Vec(-1, 0, 0));
     }
 }

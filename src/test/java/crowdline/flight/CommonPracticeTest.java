@@ -23,7 +23,7 @@ class CommonPracticeTest {
 
     private record Seen(double tS, double z, double speedMps, double g, double energyM, double thrustN, double tz) {}
 
-    private static List<Seen> watch(Forces forces, Moment from, Element... elements) {
+    private static List<Seen> watch(Forces forces, FlightState from, Element... elements) {
         List<Seen> seen = new ArrayList<>();
         Look look = new Look();
         Integrator.Watcher watcher = (leg, tS, legS, y) -> {
@@ -41,12 +41,12 @@ class CommonPracticeTest {
         return seen;
     }
 
-    private static Moment level(double kt) {
+    private static FlightState level(double kt) {
         return Rig.level(Units.mpsFromKt(kt), 500);
     }
 
-    private static Moment up(double kt) {
-        return new Moment(0, new Vec(0, 0, 500), Units.mpsFromKt(kt), Vec.UP, new Vec(-1, 0, 0));
+    private static FlightState up(double kt) {
+        return new FlightState(0, new Vec(0, 0, 500), Units.mpsFromKt(kt), Vec.UP, new Vec(-1, 0, 0));
     }
 
     private static Element.Roll roll(RollStyle style, double degrees, @Nullable Double seconds) {
@@ -79,7 +79,7 @@ class CommonPracticeTest {
     @Test
     void torqueRollTurnsAgainstThePropeller() {
         Forces forces = Rig.seaLevel(Rig.biplane());
-        Moment end = Rig.fly(forces, up(30), new Element.HoverRoll(0.6, 1));
+        FlightState end = Rig.fly(forces, up(30), new Element.HoverRoll(0.6, 1));
         // Clockwise propeller: the aircraft rolls left, so its up turns from −X towards its left wing, which is +Y
         // here.
         Vec left = up(30).rightWing().times(-1);
@@ -147,7 +147,7 @@ class CommonPracticeTest {
      */
     @Test
     void strongMonoplaneClimbsAsHighAsPublished() {
-        Moment top = Rig.fly(Rig.seaLevel(Rig.monoplane()), up(200), Rig.line(Until.KNOTS, 5));
+        FlightState top = Rig.fly(Rig.seaLevel(Rig.monoplane()), up(200), Rig.line(Until.KNOTS, 5));
         assertThat(Units.ftFromM(top.place().z() - 500)).isCloseTo(2500, Percentage.withPercentage(15));
     }
 
@@ -157,7 +157,7 @@ class CommonPracticeTest {
      */
     @Test
     void spinCostsWhatTheHandbookSays() {
-        Moment recovered = Rig.fly(
+        FlightState recovered = Rig.fly(
                 Rig.seaLevel(Rig.trainer()),
                 stalled(),
                 spin(1),
@@ -168,7 +168,7 @@ class CommonPracticeTest {
         assertThat(spinLossFt(4) - spinLossFt(3)).isBetween(400.0, 600.0);
     }
 
-    private static Moment stalled() {
+    private static FlightState stalled() {
         return Rig.level(Units.mpsFromKt(50), 1500);
     }
 
@@ -180,7 +180,7 @@ class CommonPracticeTest {
         return lostFt(Rig.fly(Rig.seaLevel(Rig.trainer()), stalled(), spin(turns)));
     }
 
-    private static double lostFt(Moment end) {
+    private static double lostFt(FlightState end) {
         return Units.ftFromM(1500 - end.place().z());
     }
 
@@ -228,7 +228,7 @@ class CommonPracticeTest {
         }
 
         @Override
-        public Moment after(double tS, double t, double[] y) {
+        public FlightState after(double tS, double t, double[] y) {
             return leg.after(tS, t, y);
         }
 

@@ -69,7 +69,7 @@ class ConvergenceTest {
     }
 
     private static Leg loop() {
-        Moment start = Rig.level(Units.mpsFromKt(180), 300);
+        FlightState start = Rig.level(Units.mpsFromKt(180), 300);
         return ArcLeg.byRadius(Rig.seaLevel(Rig.monoplane()), start, Math.toRadians(300), 1, 150, 1);
     }
 

@@ -91,8 +91,8 @@ class DropTest {
         }
 
         @Override
-        public Moment after(double tS, double t, double[] y) {
-            return new Moment(tS, new Vec(y[0], y[1], y[2]), -y[5], Vec.DOWN, new Vec(1, 0, 0));
+        public FlightState after(double tS, double t, double[] y) {
+            return new FlightState(tS, new Vec(y[0], y[1], y[2]), -y[5], Vec.DOWN, new Vec(1, 0, 0));
         }
     }
 }

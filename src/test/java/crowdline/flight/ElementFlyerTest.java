@@ -28,11 +28,11 @@ class ElementFlyerTest {
 
     private final Forces forces = Rig.dragFree();
 
-    private Moment flown(Moment from, Element element) {
+    private FlightState flown(FlightState from, Element element) {
         return Rig.fly(forces, from, element);
     }
 
-    private Moment flownMore(Moment from, Element element) {
+    private FlightState flownMore(FlightState from, Element element) {
         try {
             return new ElementFlyer(forces, Rig.unwatched(), MORE).fly(element, from);
         } catch (CannotFly e) {
@@ -40,11 +40,11 @@ class ElementFlyerTest {
         }
     }
 
-    private static Moment level(double mps) {
+    private static FlightState level(double mps) {
         return Rig.level(mps, HEIGHT_M);
     }
 
-    private static Moment inverted(double mps) {
+    private static FlightState inverted(double mps) {
         return level(mps).facing(new Vec(1, 0, 0), Vec.DOWN);
     }
 
@@ -70,7 +70,7 @@ class ElementFlyerTest {
 
     @Test
     void halfAHesitationRollToTheLeftEndsOnItsBackOverTheLeftWing() {
-        Moment quarter = flown(level(80), roll(RollStyle.HESITATION, 90, null));
+        FlightState quarter = flown(level(80), roll(RollStyle.HESITATION, 90, null));
         // Flying to the right, the left wing is away from the crowd, and the canopy goes there.
         assertThat(quarter.up().y()).isCloseTo(1, CLOSE);
         assertThat(flown(level(80), roll(RollStyle.HESITATION, 180, null)).up().z())
@@ -108,7 +108,7 @@ class ElementFlyerTest {
         assertThat(most[0]).isCloseTo(Math.sin(Math.toRadians(15)), within(1e-3));
         assertThat(most[1]).isCloseTo(Math.sin(Math.toRadians(30)), within(1e-3));
 
-        Moment end = flown(level(80), roll(RollStyle.BARREL, 360, null));
+        FlightState end = flown(level(80), roll(RollStyle.BARREL, 360, null));
         assertThat(end.direction().x()).isCloseTo(1, CLOSE);
         assertThat(end.up().z()).isCloseTo(1, CLOSE);
     }
@@ -122,7 +122,7 @@ class ElementFlyerTest {
 
     @Test
     void pullHarderMakesTheCircleSmaller() {
-        Moment top = flownMore(level(80), Rig.pullRound(180, 100));
+        FlightState top = flownMore(level(80), Rig.pullRound(180, 100));
 
         assertThat(top.place().z() - HEIGHT_M).isCloseTo(2 * 100 / 1.25, within(0.01));
     }
@@ -156,11 +156,11 @@ class ElementFlyerTest {
         assertThat(climbed(flownMore(level(80), roundFrom(Way.PULL, 7)))).isCloseTo(varied, within(0.01));
     }
 
-    private static double climbed(Moment end) {
+    private static double climbed(FlightState end) {
         return end.place().z() - HEIGHT_M;
     }
 
-    private String whyNot(Moment from, Element element) {
+    private String whyNot(FlightState from, Element element) {
         ElementFlyer flyer = new ElementFlyer(forces, Rig.unwatched(), Variation.NONE);
         return catchThrowableOfType(CannotFly.class, () -> flyer.fly(element, from))
                 .why();
@@ -192,9 +192,9 @@ class ElementFlyerTest {
     @Test
     void actIsPredictedForTwoHoursAndNoLonger() throws CannotFly {
         ElementFlyer flyer = new ElementFlyer(forces, Rig.unwatched(), Variation.NONE);
-        Moment at = level(80);
-        Moment last = new Moment(7200, at.place(), 80, at.direction(), at.up());
-        Moment late = new Moment(7200.1, at.place(), 80, at.direction(), at.up());
+        FlightState at = level(80);
+        FlightState last = new FlightState(7200, at.place(), 80, at.direction(), at.up());
+        FlightState late = new FlightState(7200.1, at.place(), 80, at.direction(), at.up());
 
         assertThat(flyer.fly(Rig.line(Until.SECONDS, 4), last).tS()).isCloseTo(7204, CLOSE);
         assertThatThrownBy(() -> flyer.fly(Rig.line(Until.SECONDS, 4), late))
@@ -228,7 +228,7 @@ class ElementFlyerTest {
         double seconds = 2 * 60 / 200.0 + Math.PI / 2 * 80 / (G * Math.tan(Math.toRadians(60)));
 
         for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
-            Moment end = flown(level(80), new Element.Turn(side, 90, 60, 0, 0, 1));
+            FlightState end = flown(level(80), new Element.Turn(side, 90, 60, 0, 0, 1));
             assertThat(end.tS()).isCloseTo(seconds, CLOSE);
             assertThat(end.headingRad()).isCloseTo(side == Side.LEFT ? Math.PI / 2 : -Math.PI / 2, CLOSE);
             assertThat(end.up().z()).isCloseTo(1, CLOSE);
@@ -248,8 +248,8 @@ class ElementFlyerTest {
     @Test
     void wingOverAndRollingTurnTakeNoTimeToBank() {
         double flat = Math.PI / 2 * 80 / (G * Math.tan(Math.toRadians(60)));
-        Moment rolling = flown(level(80), new Element.Turn(Side.LEFT, 90, 60, 0, 2, 1));
-        Moment wingOver = flown(level(80), new Element.Turn(Side.LEFT, 180, 60, 30, 0, 1));
+        FlightState rolling = flown(level(80), new Element.Turn(Side.LEFT, 90, 60, 0, 2, 1));
+        FlightState wingOver = flown(level(80), new Element.Turn(Side.LEFT, 180, 60, 30, 0, 1));
 
         assertThat(rolling.tS()).isCloseTo(flat, CLOSE);
         // Slower above, and a lower speed turns faster; it comes back to height, speed and the other way.

@@ -59,17 +59,17 @@ class EveryLegTest {
         return Rig.seaLevel(Rig.monoplane());
     }
 
-    private static Moment climbing(double pathDeg, double bankDeg, double speedMps) {
+    private static FlightState climbing(double pathDeg, double bankDeg, double speedMps) {
         double path = Math.toRadians(pathDeg);
         double heading = Math.toRadians(25);
         Vec t = new Vec(Math.cos(path) * Math.cos(heading), Math.cos(path) * Math.sin(heading), Math.sin(path));
         Vec upright = Vec.UP.across(t).unit();
-        Moment level = new Moment(3, new Vec(40, 70, 600), speedMps, t, upright);
-        return new Moment(3, level.place(), speedMps, t, level.rolledUp(Math.toRadians(bankDeg)));
+        FlightState level = new FlightState(3, new Vec(40, 70, 600), speedMps, t, upright);
+        return new FlightState(3, level.place(), speedMps, t, level.rolledUp(Math.toRadians(bankDeg)));
     }
 
-    private static Moment up(double speedMps) {
-        return new Moment(3, new Vec(40, 70, 600), speedMps, Vec.UP, new Vec(-0.6, -0.8, 0));
+    private static FlightState up(double speedMps) {
+        return new FlightState(3, new Vec(40, 70, 600), speedMps, Vec.UP, new Vec(-0.6, -0.8, 0));
     }
 
     static Stream<Case> bends() {
@@ -119,14 +119,14 @@ class EveryLegTest {
 
     private static Leg turn(int side, double bankDeg, double peakDeg, double rollsPerRad) {
         Forces forces = rollsPerRad == 0 ? biplane() : monoplane();
-        Moment from = climbing(0, 0, 65);
+        FlightState from = climbing(0, 0, 65);
         TurnCurve curve =
                 new TurnCurve(from.headingRad(), side, Math.toRadians(bankDeg), Math.PI, Math.toRadians(peakDeg));
         return new SteeredLeg(forces, from, curve, Math.PI, rollsPerRad, 1);
     }
 
     private static Leg barrel(int side) {
-        Moment from = climbing(10, 0, 65);
+        FlightState from = climbing(10, 0, 65);
         return new SteeredLeg(monoplane(), from, new BarrelCurve(from, side, Math.PI / 3), 2 * Math.PI, 0, 1);
     }
 

@@ -11,8 +11,8 @@ class FallForcesTest {
     private static final double MPS = 20;
     private static final double Q_S = 0.5 * 1.225 * MPS * MPS * 9.15;
 
-    private static Moment up() {
-        return new Moment(0, new Vec(0, 0, 500), 0.2, Vec.UP, new Vec(-1, 0, 0));
+    private static FlightState up() {
+        return new FlightState(0, new Vec(0, 0, 500), 0.2, Vec.UP, new Vec(-1, 0, 0));
     }
 
     private static FallLeg slide(Wind wind) {

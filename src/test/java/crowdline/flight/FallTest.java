@@ -18,8 +18,8 @@ class FallTest {
     private static final Offset<Double> SAME = within(1e-6);
     private final Forces forces = Rig.seaLevel(Rig.biplane());
 
-    private static Moment up(double kt) {
-        return new Moment(0, new Vec(0, 0, 500), Units.mpsFromKt(kt), Vec.UP, new Vec(-1, 0, 0));
+    private static FlightState up(double kt) {
+        return new FlightState(0, new Vec(0, 0, 500), Units.mpsFromKt(kt), Vec.UP, new Vec(-1, 0, 0));
     }
 
     /** What is seen of a leg when its nose has turned through this angle. */
@@ -69,7 +69,7 @@ class FallTest {
     @Test
     void slideEndsStraightDownWithTheCanopyOnTheOtherSide() {
         for (SlideKind kind : SlideKind.values()) {
-            Moment end = Rig.fly(forces, up(20), new Element.Slide(kind, 0));
+            FlightState end = Rig.fly(forces, up(20), new Element.Slide(kind, 0));
             assertThat(end.direction().z()).isCloseTo(-1, SAME);
             assertThat(end.up().x()).isCloseTo(1, SAME);
             assertThat(end.speedMps()).isPositive();
@@ -102,7 +102,7 @@ class FallTest {
     @Test
     void pivotKeepsTheCanopyAndTakesTheAirframesTime() {
         FallLeg leg = FallLeg.pivot(forces, up(5), -1, 1);
-        Moment end = Rig.unwatched().fly(leg, 0).moment();
+        FlightState end = Rig.unwatched().fly(leg, 0).moment();
 
         assertThat(end.tS()).isCloseTo(1.8, within(1e-3));
         assertThat(end.direction().z()).isCloseTo(-1, SAME);
@@ -126,10 +126,10 @@ class FallTest {
     /** Two whole turns end over end are four times nose up and nose down; 400° each second, and on until it falls. */
     @Test
     void tumbleGoesRoundAtTheAirframesRateAndEndsStraightDown() {
-        Moment from = up(20);
+        FlightState from = up(20);
         Look begun = turned(FallLeg.tumble(forces, from, 1, 2, 1), 0);
         Look back = turned(FallLeg.tumble(forces, from, 1, 2, 1), 360);
-        Moment end = Rig.fly(forces, from, new Element.Tumble(Side.RIGHT, 2, 1));
+        FlightState end = Rig.fly(forces, from, new Element.Tumble(Side.RIGHT, 2, 1));
 
         assertThat(begun.tz).isCloseTo(1, SAME);
         assertThat(back.tz).isCloseTo(1, SAME);

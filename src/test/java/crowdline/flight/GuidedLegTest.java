@@ -12,7 +12,7 @@ class GuidedLegTest {
         return new GuidedLeg(forces, Rig.level(60, 500), aim, (t, y) -> t - seconds, levelAtEnd);
     }
 
-    private static Moment flown(Forces forces, double toM, double toMps, double seconds, boolean levelAtEnd) {
+    private static FlightState flown(Forces forces, double toM, double toMps, double seconds, boolean levelAtEnd) {
         return Rig.unwatched()
                 .fly(leg(forces, toM, toMps, seconds, levelAtEnd), 0)
                 .moment();
@@ -62,8 +62,8 @@ class GuidedLegTest {
 
     @Test
     void endsOnItsSlopeOrLevelIfThatIsWanted() {
-        Moment onSlope = flown(Rig.dragFree(), 3000, 60, 10, false);
-        Moment level = flown(Rig.dragFree(), 3000, 60, 10, true);
+        FlightState onSlope = flown(Rig.dragFree(), 3000, 60, 10, false);
+        FlightState level = flown(Rig.dragFree(), 3000, 60, 10, true);
 
         assertThat(onSlope.up().dot(onSlope.direction())).isCloseTo(0, within(1e-9));
         assertThat(onSlope.direction().length()).isCloseTo(1, within(1e-9));

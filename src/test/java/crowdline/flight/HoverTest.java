@@ -11,8 +11,8 @@ class HoverTest {
     private static final Percentage CLOSE = Percentage.withPercentage(0.05);
     private static final double INERTIA_KG_M2 = 475 * Math.pow(0.25 * 5.28 / 2, 2);
 
-    private static Moment up() {
-        return new Moment(0, new Vec(0, 0, 500), 10, Vec.UP, new Vec(-1, 0, 0));
+    private static FlightState up() {
+        return new FlightState(0, new Vec(0, 0, 500), 10, Vec.UP, new Vec(-1, 0, 0));
     }
 
     /** Roll acceleration at an airspeed and a roll rate. */
@@ -52,7 +52,7 @@ class HoverTest {
 
     @Test
     void lastsItsSecondsAndRollsNothingElse() {
-        Moment end = Rig.unwatched()
+        FlightState end = Rig.unwatched()
                 .fly(new HoverLeg(Rig.seaLevel(Rig.biplane()), up(), 4, 1), 0)
                 .moment();
 

@@ -52,7 +52,7 @@ class IndependentLoopTest {
         double path = Math.toRadians(pathDeg);
         Vec direction = new Vec(Math.cos(path), 0, Math.sin(path));
         Vec up = new Vec(-Math.sin(path), 0, Math.cos(path));
-        Moment start = new Moment(0, new Vec(0, 0, heightM), speedMps, direction, up);
+        FlightState start = new FlightState(0, new Vec(0, 0, heightM), speedMps, direction, up);
         Rig.watched(watcher).fly(new HistoryLeg(forces, start, g, thrustN), 0);
         return new Top(top[0], top[1]);
     }
@@ -60,11 +60,11 @@ class IndependentLoopTest {
     /** A vertical plane flown to histories of lift over weight and thrust, one value every half second. */
     private static final class HistoryLeg implements Leg {
         private final Forces forces;
-        private final Moment from;
+        private final FlightState from;
         private final double[] loadG;
         private final double[] thrustN;
 
-        HistoryLeg(Forces forces, Moment from, double[] loadG, double[] thrustN) {
+        HistoryLeg(Forces forces, FlightState from, double[] loadG, double[] thrustN) {
             this.forces = forces;
             this.from = from;
             this.loadG = loadG;
@@ -110,7 +110,7 @@ class IndependentLoopTest {
         }
 
         @Override
-        public Moment after(double tS, double t, double[] y) {
+        public FlightState after(double tS, double t, double[] y) {
             return from;
         }
     }

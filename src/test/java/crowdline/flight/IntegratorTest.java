@@ -44,8 +44,8 @@ class IntegratorTest {
         }
 
         @Override
-        public Moment after(double tS, double t, double[] y) {
-            return new Moment(tS, new Vec(y[0], y[1], y[2]), y[3], Vec.UP, new Vec(1, 0, 0));
+        public FlightState after(double tS, double t, double[] y) {
+            return new FlightState(tS, new Vec(y[0], y[1], y[2]), y[3], Vec.UP, new Vec(1, 0, 0));
         }
     }
 

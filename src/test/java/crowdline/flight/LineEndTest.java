@@ -12,14 +12,14 @@ class LineEndTest {
     private static final double G = 9.80665;
     private static final Offset<Double> CLOSE = within(1e-3);
 
-    private static Moment slope(double pathDeg, double headingDeg) {
+    private static FlightState slope(double pathDeg, double headingDeg) {
         double path = Math.toRadians(pathDeg);
         double heading = Math.toRadians(headingDeg);
         Vec t = new Vec(Math.cos(path) * Math.cos(heading), Math.cos(path) * Math.sin(heading), Math.sin(path));
-        return new Moment(0, new Vec(30, 40, 500), 80, t, Vec.UP.across(t).unit());
+        return new FlightState(0, new Vec(30, 40, 500), 80, t, Vec.UP.across(t).unit());
     }
 
-    private static Moment flown(Moment from, Until until, double value) {
+    private static FlightState flown(FlightState from, Until until, double value) {
         return Rig.fly(Rig.dragFree(), from, Rig.line(until, value));
     }
 
@@ -27,7 +27,7 @@ class LineEndTest {
     void lineOfMetresIsAsLongInEveryDirection() {
         for (double path : new double[] {0, 30, -40}) {
             for (double heading : new double[] {0, 60, 200}) {
-                Moment from = slope(path, heading);
+                FlightState from = slope(path, heading);
                 Vec gone =
                         flown(from, Until.METRES, 150).place().plus(from.place().times(-1));
                 assertThat(gone.length()).isCloseTo(150, CLOSE);
@@ -38,8 +38,8 @@ class LineEndTest {
     @Test
     void lineToAHeightEndsThereWithTheSpeedThatIsLeft() {
         double toM = 600 * 0.3048 + 500;
-        Moment up = flown(slope(50, 100), Until.FEET, toM / 0.3048);
-        Moment down = flown(slope(-50, 100), Until.FEET, 1000);
+        FlightState up = flown(slope(50, 100), Until.FEET, toM / 0.3048);
+        FlightState down = flown(slope(-50, 100), Until.FEET, 1000);
 
         assertThat(up.place().z()).isCloseTo(toM, CLOSE);
         assertThat(up.speedMps()).isCloseTo(Math.sqrt(80 * 80 - 2 * G * 600 * 0.3048), CLOSE);
@@ -64,8 +64,8 @@ class LineEndTest {
     void lineToASpeedEndsThereSlowingOrGaining() {
         double slow = 120 * 1852 / 3600.0;
         double fast = 180 * 1852 / 3600.0;
-        Moment up = flown(slope(60, 0), Until.KNOTS, 120);
-        Moment down = flown(slope(-60, 0), Until.KNOTS, 180);
+        FlightState up = flown(slope(60, 0), Until.KNOTS, 120);
+        FlightState down = flown(slope(-60, 0), Until.KNOTS, 180);
 
         assertThat(up.speedMps()).isCloseTo(slow, CLOSE);
         assertThat(up.place().z() - 500).isCloseTo((80 * 80 - slow * slow) / (2 * G), within(0.01));

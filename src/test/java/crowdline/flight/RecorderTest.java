@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 class RecorderTest {
     private final Recorder recorder = new Recorder(0.1);
 
-    private static Moment at(double tS, double alongM, double mps) {
-        return new Moment(tS, new Vec(alongM, -alongM, 300), mps, new Vec(1, 0, 0), Vec.UP);
+    private static FlightState at(double tS, double alongM, double mps) {
+        return new FlightState(tS, new Vec(alongM, -alongM, 300), mps, new Vec(1, 0, 0), Vec.UP);
     }
 
     private List<Double> times() {

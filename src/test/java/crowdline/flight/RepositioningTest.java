@@ -12,8 +12,8 @@ class RepositioningTest {
     private static final double BANK_DEG = 50;
     private static final double HEIGHT_M = 300;
 
-    private static Moment round(int right, double alongM) {
-        Moment from = Rig.level(MPS, HEIGHT_M).facing(new Vec(right, 0, 0), Vec.UP);
+    private static FlightState round(int right, double alongM) {
+        FlightState from = Rig.level(MPS, HEIGHT_M).facing(new Vec(right, 0, 0), Vec.UP);
         Element.Reposition wanted = new Element.Reposition(alongM, HEIGHT_M / 0.3048, MPS * 3600 / 1852, BANK_DEG, 1);
         return Rig.fly(Rig.dragFree(), from, wanted);
     }
@@ -31,7 +31,7 @@ class RepositioningTest {
 
     @Test
     void comesBackOnTheDisplayLineTheOtherWay() {
-        Moment end = round(1, -1600);
+        FlightState end = round(1, -1600);
 
         assertThat(end.place().x()).isCloseTo(-1600, within(1e-6));
         assertThat(end.place().y()).isCloseTo(0, within(0.01));
@@ -52,8 +52,8 @@ class RepositioningTest {
 
     @Test
     void flownTheOtherWayItIsTheSameInAMirror() {
-        Moment right = round(1, -1600);
-        Moment left = round(-1, 1600);
+        FlightState right = round(1, -1600);
+        FlightState left = round(-1, 1600);
 
         assertThat(left.tS()).isCloseTo(right.tS(), within(1e-9));
         assertThat(left.place().x()).isCloseTo(-right.place().x(), within(1e-6));
@@ -65,7 +65,7 @@ class RepositioningTest {
     @Test
     void goesRoundAwayFromTheCrowd() {
         double[] nearFar = {0, 0};
-        Moment from = Rig.level(MPS, HEIGHT_M);
+        FlightState from = Rig.level(MPS, HEIGHT_M);
         Rig.fly(
                 Rig.dragFree(),
                 Rig.watched((leg, tS, legS, y) -> {

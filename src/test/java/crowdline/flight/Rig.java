@@ -56,11 +56,11 @@ final class Rig {
         return new Forces(body(500, 9, 0, 0), VACUUM, Wind.CALM);
     }
 
-    static Moment level(double speedMps, double heightM) {
-        return new Moment(0, new Vec(0, 0, heightM), speedMps, new Vec(1, 0, 0), Vec.UP);
+    static FlightState level(double speedMps, double heightM) {
+        return new FlightState(0, new Vec(0, 0, heightM), speedMps, new Vec(1, 0, 0), Vec.UP);
     }
 
-    static Moment fly(Forces forces, Moment from, Element... elements) {
+    static FlightState fly(Forces forces, FlightState from, Element... elements) {
         return fly(forces, unwatched(), from, elements);
     }
 
@@ -74,9 +74,9 @@ final class Rig {
         return new Integrator(0.01, Integrator.FINE, watcher);
     }
 
-    static Moment fly(Forces forces, Integrator integrator, Moment from, Element... elements) {
+    static FlightState fly(Forces forces, Integrator integrator, FlightState from, Element... elements) {
         ElementFlyer flyer = new ElementFlyer(forces, integrator, Variation.NONE);
-        Moment at = from;
+        FlightState at = from;
         try {
             for (Element element : elements) {
                 at = flyer.fly(element, at);

@@ -14,7 +14,7 @@ class SampleTest {
     }
 
     private static Sample banked(double degrees) {
-        Moment level = new Moment(0, new Vec(0, 0, 0), 60, new Vec(1, 0, 0), Vec.UP);
+        FlightState level = new FlightState(0, new Vec(0, 0, 0), 60, new Vec(1, 0, 0), Vec.UP);
         return sample(0, level.direction(), level.rolledUp(Math.toRadians(degrees)));
     }
 

@@ -21,7 +21,7 @@ class SpinTest {
         return new SpinLeg(forces, Rig.level(22, 1500), kind, side, turns);
     }
 
-    private Moment spun(SpinKind kind, double turns) {
+    private FlightState spun(SpinKind kind, double turns) {
         return Rig.unwatched().fly(leg(kind, -1, turns), 0).moment();
     }
 
@@ -95,7 +95,7 @@ class SpinTest {
     /** After a turn and a quarter to the left it faces away from the crowd; pulled or pushed out it would fly there. */
     @Test
     void spinEndsStraightDownFacingWhereItTurnedTo() {
-        Moment upright = spun(SpinKind.UPRIGHT, 1.25);
+        FlightState upright = spun(SpinKind.UPRIGHT, 1.25);
         assertThat(upright.direction()).isEqualTo(Vec.DOWN);
         assertThat(upright.up().y()).isCloseTo(1, within(1e-6));
         assertThat(upright.headingRad()).isCloseTo(Math.PI / 2, within(1e-6));
@@ -117,7 +117,7 @@ class SpinTest {
     /** A line slows it to the stall first: 50 kt is 25.7 m/s, the biplane stalls at 25.3 upright and 27.5 inverted. */
     @Test
     void spinWaitsForTheStall() {
-        Moment fast = Rig.level(30, 1500);
+        FlightState fast = Rig.level(30, 1500);
         double upright = entryMps(fast, SpinKind.UPRIGHT);
         double inverted = entryMps(fast.facing(fast.direction(), Vec.DOWN), SpinKind.INVERTED);
 
@@ -125,7 +125,7 @@ class SpinTest {
         assertThat(inverted).isCloseTo(upright * Math.sqrt(1.3 / 1.1), within(1e-2));
     }
 
-    private double entryMps(Moment from, SpinKind kind) {
+    private double entryMps(FlightState from, SpinKind kind) {
         double[] speed = {0};
         Integrator.Watcher watcher = (leg, tS, legS, y) -> {
             if (leg instanceof SpinLeg && legS == 0) {

@@ -74,8 +74,8 @@ class WindTest {
     /** Closed form (Galilei): in moving air all is as in still air, but carried along; within the error of the steps. */
     @Test
     void steadyWindCarriesAFlightAndChangesNothingElse() {
-        Moment still = fly(Wind.CALM);
-        Moment blown = fly(Wind.steady(200, 15, 65));
+        FlightState still = fly(Wind.CALM);
+        FlightState blown = fly(Wind.steady(200, 15, 65));
         assertThat(blown.tS()).isCloseTo(still.tS(), within(1e-3));
         assertThat(blown.speedMps()).isCloseTo(still.speedMps(), within(0.01));
         Vec carried = blown.place().plus(still.place().times(-1));
@@ -107,7 +107,7 @@ class WindTest {
         assertThat(gained).isCloseTo(perS * 60 * half * half, within(1e-9));
     }
 
-    private static Moment fly(Wind wind) {
+    private static FlightState fly(Wind wind) {
         Forces forces = new Forces(Body.of(Rig.biplane(), Variation.NONE), Rig.SEA_LEVEL, wind);
         return Rig.fly(forces, Rig.level(80, 300), Rig.pullG(360, 4));
     }

@@ -11,7 +11,7 @@ import crowdline.measure.Units;
  * @param direction T, a unit vector
  * @param up U, a unit vector at a right angle to T
  */
-record Moment(double tS, Vec place, double speedMps, Vec direction, Vec up) {
+record FlightState(double tS, Vec place, double speedMps, Vec direction, Vec up) {
     Vec rightWing() {
         return direction.cross(up);
     }
@@ -21,9 +21,9 @@ record Moment(double tS, Vec place, double speedMps, Vec direction, Vec up) {
         return up.times(Math.cos(rollRad)).plus(rightWing().times(Math.sin(rollRad)));
     }
 
-    Moment facing(Vec newDirection, Vec newUp) {
+    FlightState facing(Vec newDirection, Vec newUp) {
         Vec t = newDirection.unit();
-        return new Moment(tS, place, speedMps, t, newUp.across(t).unit());
+        return new FlightState(tS, place, speedMps, t, newUp.across(t).unit());
     }
 
     /** Height plus speed as height, metres. */

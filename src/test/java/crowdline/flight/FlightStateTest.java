@@ -8,23 +8,23 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class MomentTest {
+class FlightStateTest {
     private static final Offset<Double> SAME = within(1e-9);
 
-    private static Moment heading(double rad) {
-        return new Moment(0, new Vec(0, 0, 300), 60, new Vec(Math.cos(rad), Math.sin(rad), 0), Vec.UP);
+    private static FlightState heading(double rad) {
+        return new FlightState(0, new Vec(0, 0, 300), 60, new Vec(Math.cos(rad), Math.sin(rad), 0), Vec.UP);
     }
 
     /** Turned upwards about the right wing, through any angle. */
-    private static Moment pitched(Moment m, double rad) {
+    private static FlightState pitched(FlightState m, double rad) {
         Vec direction = m.direction().turnedAbout(m.rightWing(), rad);
-        return new Moment(m.tS(), m.place(), m.speedMps(), direction, m.up().turnedAbout(m.rightWing(), rad));
+        return new FlightState(m.tS(), m.place(), m.speedMps(), direction, m.up().turnedAbout(m.rightWing(), rad));
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {0, 0.4, 1.6, 3, -0.4, -2.9})
     void headingIsTheSameLevelAndPulledStraightUpOrPushedStraightDown(double rad) {
-        Moment level = heading(rad);
+        FlightState level = heading(rad);
 
         assertThat(level.headingRad()).isCloseTo(rad, SAME);
         assertThat(pitched(level, 1).headingRad()).isCloseTo(rad, SAME);
@@ -52,14 +52,14 @@ class MomentTest {
     /** Closed form: h + v²/2g, so a stone thrown up at 24.5 m/s has 30.6 m more (OpenStax University Physics 1, §3.5). */
     @Test
     void energyHeightIsHeightPlusWhatTheSpeedIsWorth() {
-        Moment thrown = new Moment(0, new Vec(5, 6, 100), 24.5, Vec.UP, new Vec(1, 0, 0));
+        FlightState thrown = new FlightState(0, new Vec(5, 6, 100), 24.5, Vec.UP, new Vec(1, 0, 0));
 
         assertThat(thrown.energyHeightM()).isCloseTo(130.6, within(0.05));
     }
 
     @Test
     void facingElsewhereKeepsTheCanopyAtARightAngleToTheNose() {
-        Moment m = heading(0).facing(new Vec(2, 0, 2), new Vec(0, 0, 1));
+        FlightState m = heading(0).facing(new Vec(2, 0, 2), new Vec(0, 0, 1));
         double half = Math.sqrt(0.5);
 
         assertThat(m.direction().x()).isCloseTo(half, SAME);
