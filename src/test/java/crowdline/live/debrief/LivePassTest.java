@@ -85,6 +85,23 @@ class LivePassTest {
         assertThat(ids(List.of(), flown)).as("jumped to, nobody knows").containsExactly("d");
     }
 
+    @Test
+    void onlyFigureOfAnActIsTimedToItsEnd() {
+        assertThat(ids(List.of("b", "c", "d"), flown("a", 100, 130.0, Source.HAND)))
+                .containsExactly("a");
+    }
+
+    /** Off the plan and back in the same figure: nobody said that it was over. */
+    @Test
+    void figureBegunAgainIsNotItsOwnEnd() {
+        assertThat(ids(
+                        List.of("c", "d"),
+                        flown("a", 100, 110.0, Source.HAND),
+                        flown("a", 110, 118.0, Source.HAND),
+                        flown("b", 118, 130.0, Source.HAND)))
+                .containsExactly("a", "b");
+    }
+
     private static List<String> ids(List<String> dropped, Flown... flown) {
         List<String> ids =
                 timed(dropped, flown).stream().map(Pass.TimedFigure::figureId).toList();

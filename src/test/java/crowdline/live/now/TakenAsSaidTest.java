@@ -141,6 +141,30 @@ class TakenAsSaidTest {
         assertThat(aired.ids()).as("Z does the same").containsExactly("fact");
     }
 
+    @Test
+    void whatIsNoMoreMeantIsNotBeingSaid() {
+        Plan plan = new Plan(List.of(placed("call", "b", 10, 14)), List.of(), 0, 0, true);
+        aired.follow(state, plan, 11);
+        assertThat(aired.request(request()).speaking())
+                .as("its figure was dropped, and its words with it")
+                .isNull();
+    }
+
+    @Test
+    void whatWasCutShortMayStillBeTakenAsSaid() {
+        LiveState cutShort = moved(
+                moved(state, new TalkEvent.RemarkStarted(2, "first", RemarkForm.FULL)),
+                new TalkEvent.RemarkLeft(3, "first", true));
+        aired.follow(cutShort, PLAN, 15);
+        assertThat(aired.ids()).containsExactly("first");
+    }
+
+    @Test
+    void whatAKeySettledSettlesNothingElse() {
+        aired.follow(moved(state, new TalkEvent.RemarkSaid(9, "second", RemarkForm.FULL)), PLAN, 15);
+        assertThat(aired.ids()).containsExactly("first");
+    }
+
     private static Placed placed(String id, String figureId, double startS, double endS) {
         return new Placed(id, figureId, RemarkKind.CALL, RemarkForm.FULL, startS, endS, false);
     }

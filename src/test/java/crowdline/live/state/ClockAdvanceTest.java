@@ -90,6 +90,25 @@ class ClockAdvanceTest {
         assertThat(played.state.course().flown().get(1).startedAtS()).isEqualTo(110);
     }
 
+    /** The hand says at the very moment the time is up that the figure goes on. */
+    @Test
+    void figureConfirmedAsItsTimeIsUpWaitsForTheHand() {
+        Played played = byClock().with(new Stepped(105), new SteppedBack(110));
+
+        assertThat(ClockAdvance.nextDueS(played.state, Played.DURATIONS)).isEmpty();
+        assertThat(ClockAdvance.waitsForHand(played.state, Played.DURATIONS)).isTrue();
+    }
+
+    @Test
+    void figureThatTakesNoTimeIsLeftAtOnce() {
+        Durations none = index -> 0;
+        Played played = byClock();
+
+        assertThat(ClockAdvance.nextDueS(played.state, none)).hasValue(100);
+        ClockAdvanced due = ClockAdvance.due(played.state, none, 100).orElseThrow();
+        assertThat(played.with(due).state.phase()).isEqualTo(new Phase.Flying(1, 100, 0, 100));
+    }
+
     @Test
     void clockChosenLateInAFigureDoesNotRaceAhead() {
         Played played =

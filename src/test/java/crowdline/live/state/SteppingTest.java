@@ -26,6 +26,17 @@ class SteppingTest {
     private static final Offset<Double> EXACT = Offset.offset(1e-9);
 
     @Test
+    void actIsFlownInTheVariantChosenLast() {
+        assertThat(new Played().state.variant()).isNull();
+        assertThat(Played.flying().state.variant()).isEqualTo("full");
+        assertThat(Played.flying()
+                        .with(new FlightEvent.VariantChosen(101, "flat", List.of("loop", "roll")))
+                        .state
+                        .variant())
+                .isEqualTo("flat");
+    }
+
+    @Test
     void actBeginsWithItsFirstFigure() {
         Played played = Played.flying();
 

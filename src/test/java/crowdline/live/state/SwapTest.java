@@ -112,6 +112,29 @@ class SwapTest {
         assertThat(ahead(sooner, 119)).containsExactly("spin", "pass");
     }
 
+    /** A follower that holds an act of more figures, or a journal of one, names a figure this variant has not. */
+    @Test
+    void figureBeyondTheVariantIsNoneOfIt() {
+        Played played = Played.flying().with(new SourceChosen(101, Source.AIRCRAFT), new AircraftSeen(120, 4));
+
+        assertThat(played.refusal).isEqualTo("This variant has no such figure.");
+        assertThat(ahead(played, 121)).containsExactly("roll", "spin", "pass");
+    }
+
+    @Test
+    void figureSeenAfterOneOfTheVariantFlownBeforeIsNoSwap() {
+        Played played = Played.flying()
+                .with(
+                        new WentOffPlan(105),
+                        new VariantChosen(106, "flat", List.of("roll", "spin")),
+                        new SourceChosen(107, Source.AIRCRAFT),
+                        new AircraftSeen(120, 1));
+
+        assertThat(played.state.figureId()).isEqualTo("spin");
+        assertThat(ahead(played, 121)).isEmpty();
+        assertThat(played.state.course().idsAsFlown()).containsExactly("roll", "spin");
+    }
+
     @Test
     void figureSeenAgainIsNoSwap() {
         Played played = Played.flying()
@@ -179,6 +202,26 @@ class SwapTest {
 
         played.with(new Stepped(110), new DropUndone(111));
         assertThat(played.refusal).as("the spin's place is behind").isEqualTo("No figure ahead is dropped.");
+    }
+
+    @Test
+    void firstFigureOfTheActIsDroppedAndComesBackAsAnyOther() {
+        Played played = Played.waiting().with(new NextDropped(20));
+        assertThat(ahead(played, 21)).containsExactly("roll", "spin", "pass");
+
+        assertThat(ahead(played.with(new DropUndone(22)), 23)).containsExactly("loop", "roll", "spin", "pass");
+    }
+
+    @Test
+    void dropOfAFigureThatThisVariantHasNotIsPassedOver() {
+        Played played = Played.flying()
+                .with(
+                        new NextDropped(101),
+                        new NextDropped(102),
+                        new VariantChosen(103, "flat", List.of("loop", "roll", "pass")));
+        assertThat(ahead(played, 104)).containsExactly("pass");
+
+        assertThat(ahead(played.with(new DropUndone(105)), 106)).containsExactly("roll", "pass");
     }
 
     @Test
