@@ -9,7 +9,7 @@ record Body(
         double areaM2,
         double spanM,
         double lengthM,
-        Propeller propeller,
+        Drive drive,
         double cd0,
         double k,
         double clMaxUpright,
@@ -26,18 +26,13 @@ record Body(
         double neverExceedMps) {
 
     static Body of(Airframe a, Variation v) {
-        double radiusM = a.propellerDiameterM() / 2;
         double spinRate = Math.toRadians(a.spinRateDegPerS());
         return new Body(
                 a.massKg() * v.mass(),
                 a.wingAreaM2(),
                 a.spanM(),
                 a.lengthM(),
-                new Propeller(
-                        a.powerKw() * 1000 * v.power(),
-                        Math.PI * radiusM * radiusM,
-                        a.propellerRpm() * 2 * Math.PI / 60,
-                        a.propellerTurns() == Airframe.PropellerTurns.CLOCKWISE),
+                Drive.of(a.engine(), v.power()),
                 a.zeroLiftDrag() * v.drag(),
                 a.inducedDragFactor(),
                 a.maxLiftUpright(),

@@ -150,7 +150,7 @@ final class FallLeg implements Leg {
 
     /** Thrust over mass, along the nose; {@code aheadMps} is the part of the motion along the nose. */
     private double thrustMps2(double rho, double aheadMps) {
-        return forces.body.propeller().thrustN(aheadMps, rho, power) / forces.body.massKg();
+        return forces.body.drive().thrustN(aheadMps, rho, power) / forces.body.massKg();
     }
 
     /** Drag over mass and speed, against the motion. */
@@ -198,7 +198,7 @@ final class FallLeg implements Leg {
         look.up(up.x(), up.y(), up.z());
         look.speedMps = speed;
         look.rhoKgM3 = rho;
-        look.thrustN = forces.body.propeller().thrustN(v.dot(nose), rho, power);
+        look.thrustN = forces.body.drive().thrustN(v.dot(nose), rho, power);
         look.dragN = forces.body.massKg() * drag.length();
         double g = push.dot(up) / Units.G_MPS2;
         look.load(g, g);

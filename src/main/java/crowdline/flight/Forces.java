@@ -53,7 +53,7 @@ final class Forces {
             double power,
             double extraCd) {
         double rho = rho(zM);
-        double net = body.propeller().thrustN(speedMps, rho, power)
+        double net = body.drive().thrustN(speedMps, rho, power)
                 - drag(rho, speedMps, acrossMps2, extraCd) * Math.signum(speedMps);
         double rate = net / body.massKg() - Units.G_MPS2 * tz;
         if (!calm) {
@@ -79,7 +79,7 @@ final class Forces {
     void see(double zM, double speedMps, double acrossMps2, double power, double extraCd, Look look) {
         look.speedMps = speedMps;
         look.rhoKgM3 = rho(zM);
-        look.thrustN = body.propeller().thrustN(speedMps, look.rhoKgM3, power);
+        look.thrustN = body.drive().thrustN(speedMps, look.rhoKgM3, power);
         look.dragN = drag(look.rhoKgM3, speedMps, acrossMps2, extraCd);
         look.stalledOnPurpose = false;
     }

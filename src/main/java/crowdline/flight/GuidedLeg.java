@@ -83,7 +83,7 @@ final class GuidedLeg implements Leg {
 
     private double alongMps2(double[] y, double v, double tx, double ty, double tz) {
         double idle = forces.alongMps2(y[2], v, tx, ty, tz, acrossMps2(y, v), 0, 0);
-        double thrust = forces.body.propeller().thrustN(v, forces.rho(y[2]), aim.mostPower());
+        double thrust = forces.body.drive().thrustN(v, forces.rho(y[2]), aim.mostPower());
         double full = idle + thrust / forces.body.massKg();
         double wanted = (aim.speedMps() - v) / SPEED_S;
         return Math.min(Math.max(wanted, idle), full);

@@ -19,7 +19,6 @@ final class HoverLeg implements Leg {
     private final double power;
     private final double inertiaKgM2;
     private final double beatingM5;
-    private final int sense;
 
     HoverLeg(Forces forces, FlightState from, double seconds, double power) {
         this.forces = forces;
@@ -33,8 +32,6 @@ final class HoverLeg implements Leg {
         double chord = body.areaM2() / body.spanM();
         // Two half wings, each the integral of r³ over the half span.
         beatingM5 = FallLeg.FLAT_CD * chord * Math.pow(halfSpan, 4) / 2;
-        // The reaction to a propeller turning clockwise as the pilot sees it rolls the aircraft to the left.
-        sense = body.propeller().clockwise() ? -1 : 1;
     }
 
     @Override
@@ -53,7 +50,7 @@ final class HoverLeg implements Leg {
         Body body = forces.body;
         double flow = 0.25 * rho * Math.abs(y[3]) * body.areaM2() * body.spanM() * body.spanM() * CLP * y[5];
         double beating = 0.5 * rho * beatingM5 * y[5] * Math.abs(y[5]);
-        dy[5] = (sense * body.propeller().torqueNm(rho, power) - flow - beating) / inertiaKgM2;
+        dy[5] = (body.drive().torqueNm(rho, power) - flow - beating) / inertiaKgM2;
     }
 
     @Override

@@ -1,5 +1,7 @@
 package crowdline.flight;
 
+import crowdline.show.Engine;
+
 /**
  * Thrust from momentum theory: shaft power times a figure of merit accelerates the air through the disc.
  *
@@ -8,26 +10,30 @@ package crowdline.flight;
  * of merit stands for what real propellers lose in twist and drag; 0.80 is the average the Pilot's Handbook of
  * Aeronautical Knowledge (FAA-H-8083-25C, p. 5-28) gives for thrust over absorbed power.
  *
- * @param powerW shaft power at full throttle in standard sea-level air, W; 0 for a glider
+ * @param powerW shaft power at full throttle in standard sea-level air, W
  * @param discM2 area of the propeller disc, m²
  * @param rotationRadPerS speed of rotation at full throttle, rad/s
  * @param clockwise true if it turns clockwise seen from the cockpit
  */
-record Propeller(double powerW, double discM2, double rotationRadPerS, boolean clockwise) {
+record Propeller(double powerW, double discM2, double rotationRadPerS, boolean clockwise) implements Drive {
     /** Useful share of shaft power. */
     static final double FIGURE_OF_MERIT = 0.80;
 
     private static final double RHO0 = 1.225;
 
-    /**
-     * Thrust in newtons.
-     *
-     * @param speedMps airspeed along the nose, m/s; when sliding backwards the thrust at rest is used
-     * @param rhoKgM3 air density
-     * @param share of full power, 0 to 1
-     */
-    double thrustN(double speedMps, double rhoKgM3, double share) {
-        if (powerW == 0 || share == 0) {
+    static Propeller of(Engine.Propeller propeller, double ofPower) {
+        double radiusM = propeller.diameterM() / 2;
+        return new Propeller(
+                propeller.powerKw() * 1000 * ofPower,
+                Math.PI * radiusM * radiusM,
+                propeller.rpm() * 2 * Math.PI / 60,
+                propeller.turns() == Engine.Turns.CLOCKWISE);
+    }
+
+    /** When sliding backwards the thrust at rest is used. */
+    @Override
+    public double thrustN(double speedMps, double rhoKgM3, double share) {
+        if (share == 0) {
             return 0;
         }
         double v = Math.max(speedMps, 0);
@@ -40,8 +46,9 @@ record Propeller(double powerW, double discM2, double rotationRadPerS, boolean c
         return FIGURE_OF_MERIT * powerW * share * (rhoKgM3 / RHO0) / throughDiscMps;
     }
 
-    /** Torque on the airframe at a share of full power in newton metres, size only. */
-    double torqueNm(double rhoKgM3, double share) {
-        return powerW == 0 ? 0 : powerW * share * (rhoKgM3 / RHO0) / rotationRadPerS;
+    /** The reaction to a propeller turning clockwise as the pilot sees it rolls the aircraft to the left. */
+    @Override
+    public double torqueNm(double rhoKgM3, double share) {
+        return (clockwise ? -1 : 1) * powerW * share * (rhoKgM3 / RHO0) / rotationRadPerS;
     }
 }

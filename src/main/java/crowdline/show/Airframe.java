@@ -1,21 +1,21 @@
 package crowdline.show;
 
-import crowdline.measure.Must;
+import crowdline.measure.Units;
+import java.util.Collections;
+import java.util.SortedSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One aircraft as the prediction needs it.
  *
  * @param id stable name used by acts
  * @param name how it is called to the crowd
- * @param glider true if it has no engine; power must then be 0
+ * @param typical the kind its assumed numbers are typical of, or null if every number was told
+ * @param engine what drives it
  * @param massKg mass as flown in the display, above 0
  * @param wingAreaM2 wing area
  * @param spanM wing span
  * @param lengthM fuselage length
- * @param powerKw shaft power at full throttle at sea level, 0 for a glider
- * @param propellerDiameterM propeller diameter, 0 for a glider
- * @param propellerRpm propeller speed at full throttle, 0 for a glider
- * @param propellerTurns which way the propeller turns seen from the cockpit
  * @param zeroLiftDrag drag coefficient without lift, referred to the wing area
  * @param inducedDragFactor k in CD = CD0 + k CL²
  * @param maxLiftUpright largest lift coefficient
@@ -35,15 +35,12 @@ import crowdline.measure.Must;
 public record Airframe(
         String id,
         String name,
-        boolean glider,
+        @Nullable Typical typical,
+        Engine engine,
         double massKg,
         double wingAreaM2,
         double spanM,
         double lengthM,
-        double powerKw,
-        double propellerDiameterM,
-        double propellerRpm,
-        PropellerTurns propellerTurns,
         double zeroLiftDrag,
         double inducedDragFactor,
         double maxLiftUpright,
@@ -59,11 +56,7 @@ public record Airframe(
         double limitNegativeG,
         double neverExceedKt) {
 
-    /** Which way a propeller turns, seen from the cockpit. */
-    public enum PropellerTurns {
-        CLOCKWISE,
-        ANTICLOCKWISE
-    }
+    private static final double SEA_LEVEL_KG_M3 = 1.225;
 
     public Airframe {
         Most.mustBeText("airframe id", id);
@@ -72,18 +65,6 @@ public record Airframe(
         Quantity.WING_AREA_M2.must(wingAreaM2);
         Quantity.SPAN_M.must(spanM);
         Quantity.LENGTH_M.must(lengthM);
-        Quantity.POWER_KW.must(powerKw);
-        Quantity.PROPELLER_DIAMETER_M.must(propellerDiameterM);
-        Quantity.PROPELLER_RPM.must(propellerRpm);
-        if (glider) {
-            if (powerKw != 0) {
-                throw new IllegalArgumentException("powerKw is " + powerKw + "; a glider has none, so it must be 0");
-            }
-        } else {
-            Must.bePositive("powerKw", powerKw);
-            Must.bePositive("propellerDiameterM", propellerDiameterM);
-            Must.bePositive("propellerRpm", propellerRpm);
-        }
         Quantity.ZERO_LIFT_DRAG.must(zeroLiftDrag);
         Quantity.INDUCED_DRAG_FACTOR.must(inducedDragFactor);
         Quantity.MAX_LIFT_UPRIGHT.must(maxLiftUpright);
@@ -98,5 +79,62 @@ public record Airframe(
         Quantity.LIMIT_POSITIVE_G.must(limitPositiveG);
         Quantity.LIMIT_NEGATIVE_G.must(limitNegativeG);
         Quantity.NEVER_EXCEED_KT.must(neverExceedKt);
+    }
+
+    /** The same, with where the numbers come from that nobody told. */
+    public Airframe typicalOf(Typical where) {
+        return new Airframe(
+                id,
+                name,
+                where,
+                engine,
+                massKg,
+                wingAreaM2,
+                spanM,
+                lengthM,
+                zeroLiftDrag,
+                inducedDragFactor,
+                maxLiftUpright,
+                maxLiftInverted,
+                rollRateDegPerS,
+                rollRateKt,
+                flickRateDegPerS,
+                spinRateDegPerS,
+                spinDescentFtPerTurn,
+                pivotS,
+                tumbleRateDegPerS,
+                limitPositiveG,
+                limitNegativeG,
+                neverExceedKt);
+    }
+
+    /** Whether it flies without an engine. */
+    public boolean glider() {
+        return engine instanceof Engine.None;
+    }
+
+    /** The keys, as in the show file, of the numbers nobody told: they are typical of the kind. */
+    public SortedSet<String> assumed() {
+        return typical == null ? Collections.emptySortedSet() : typical.assumed();
+    }
+
+    /** Speed at which the wing just carries the weight at sea level in standard air (ISO 2533), knots. */
+    public double stallKt() {
+        double mps = Math.sqrt(2 * massKg * Units.G_MPS2 / (SEA_LEVEL_KG_M3 * wingAreaM2 * maxLiftUpright));
+        return Units.ktFromMps(mps);
+    }
+
+    /** How displays of it are usually flown: by its kind, else by its own speeds and limits. */
+    public Usual usual() {
+        Usual usual = typical == null ? null : typical.kind().usual().orElse(null);
+        return usual == null ? Usual.of(this) : usual.within(this);
+    }
+
+    /** Whether its displays ever show an element: a jet does not flick, a glider cannot hang on its propeller. */
+    public boolean shows(Element element) {
+        if (element instanceof Element.HoverRoll && !(engine instanceof Engine.Propeller)) {
+            return false;
+        }
+        return typical == null || typical.kind().shows(element);
     }
 }

@@ -68,7 +68,7 @@ final class AirframeRule implements ShowRule {
     }
 
     private static void speed(double kt, double heightFt, String path, Airframe airframe, Consumer<Finding> findings) {
-        double stallKt = Proportion.stallKt(airframe);
+        double stallKt = airframe.stallKt();
         if (heightFt > FLYING_FT && kt < SHARE_OF_STALL * stallKt) {
             findings.accept(new Finding(
                     Severity.WARNING,
@@ -90,7 +90,7 @@ final class AirframeRule implements ShowRule {
                 "faster-than-never-exceed",
                 "the " + quantity.key() + " is " + Quantity.written(kt) + "; the neverExceedKt of "
                         + At.quoted(airframe.id()) + " is " + Quantity.written(airframe.neverExceedKt())
-                        + hint(quantity, kt, Proportion.stallKt(airframe), airframe.neverExceedKt()),
+                        + hint(quantity, kt, airframe.stallKt(), airframe.neverExceedKt()),
                 path + "." + quantity.key()));
     }
 

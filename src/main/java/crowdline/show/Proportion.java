@@ -7,7 +7,7 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * What the numbers of an airframe make together, where each by itself may be sound. What is plausible is common practice
- * and memory, no source, from an ultralight to a wartime bomber; it looks for slips of the hand and judges no aircraft.
+ * and memory, no source, from an ultralight to a fast jet; it looks for slips of the hand and judges no aircraft.
  *
  * @param unit what the number counts, as a sentence goes on after it
  * @param low the least that is plausible
@@ -26,13 +26,11 @@ record Proportion(
         Predicate<Airframe> applies,
         ToDoubleFunction<Airframe> value) {
 
-    private static final double SEA_LEVEL_KG_M3 = 1.225;
-
     static final List<Proportion> ALL = List.of(
             new Proportion(
                     "kg for each m² of wing",
                     12,
-                    450,
+                    700,
                     "massKg, wingAreaM2",
                     "wingAreaM2",
                     a -> true,
@@ -40,11 +38,11 @@ record Proportion(
             new Proportion(
                     "kt of stalling speed",
                     18,
-                    120,
+                    170,
                     "massKg, wingAreaM2, maxLiftUpright",
                     "maxLiftUpright",
                     a -> true,
-                    Proportion::stallKt),
+                    Airframe::stallKt),
             new Proportion(
                     "times the stalling speed as never-exceed speed",
                     1.8,
@@ -52,31 +50,40 @@ record Proportion(
                     "neverExceedKt, massKg, wingAreaM2, maxLiftUpright",
                     "neverExceedKt",
                     a -> true,
-                    a -> a.neverExceedKt() / stallKt(a)),
+                    a -> a.neverExceedKt() / a.stallKt()),
             new Proportion(
                     "kW for each kg",
                     0.04,
                     1,
                     "powerKw, massKg",
                     "powerKw",
-                    a -> !a.glider(),
-                    a -> a.powerKw() / a.massKg()),
+                    a -> a.engine() instanceof Engine.Propeller,
+                    a -> propeller(a).powerKw() / a.massKg()),
+            new Proportion(
+                    "times the weight for the thrust",
+                    0.08,
+                    1.6,
+                    "thrustKn, reheatKn, massKg",
+                    "thrustKn",
+                    a -> a.engine() instanceof Engine.Jet,
+                    a -> thrustN(a) / (a.massKg() * Units.G_MPS2)),
             new Proportion(
                     "kW for each m² of propeller disc",
                     8,
                     250,
                     "powerKw, propellerDiameterM",
                     "propellerDiameterM",
-                    a -> !a.glider(),
-                    a -> a.powerKw() / (Math.PI * Math.pow(a.propellerDiameterM() / 2, 2))),
+                    a -> a.engine() instanceof Engine.Propeller,
+                    a -> propeller(a).powerKw()
+                            / (Math.PI * Math.pow(propeller(a).diameterM() / 2, 2))),
             new Proportion(
                     "m/s at the propeller's tips",
                     110,
                     330,
                     "propellerRpm, propellerDiameterM",
                     "propellerRpm",
-                    a -> !a.glider(),
-                    a -> Math.PI * a.propellerDiameterM() * a.propellerRpm() / 60),
+                    a -> a.engine() instanceof Engine.Propeller,
+                    a -> Math.PI * propeller(a).diameterM() * propeller(a).rpm() / 60),
             new Proportion(
                     "for span² by wing area",
                     2.2,
@@ -88,7 +95,7 @@ record Proportion(
             new Proportion(
                     "for length by span",
                     0.25,
-                    1.6,
+                    1.9,
                     "lengthM, spanM",
                     "lengthM",
                     a -> true,
@@ -158,10 +165,12 @@ record Proportion(
                     a -> true,
                     a -> a.spinDescentFtPerTurn() * a.spinRateDegPerS() / 360));
 
-    /** Speed at which the wing just carries its weight at sea level in standard air (ISO 2533), knots. */
-    static double stallKt(Airframe a) {
-        double mps = Math.sqrt(2 * a.massKg() * Units.G_MPS2 / (SEA_LEVEL_KG_M3 * a.wingAreaM2() * a.maxLiftUpright()));
-        return Units.ktFromMps(mps);
+    private static Engine.Propeller propeller(Airframe a) {
+        return (Engine.Propeller) a.engine();
+    }
+
+    private static double thrustN(Airframe a) {
+        return 1000 * ((Engine.Jet) a.engine()).mostKn();
     }
 
     /** Lift by drag where it is greatest: 1 / (2 √(CD0 k)). */
@@ -170,8 +179,11 @@ record Proportion(
     }
 
     boolean isPlausible(Airframe a) {
+        if (!applies.test(a)) {
+            return true;
+        }
         double is = value.applyAsDouble(a);
-        return !applies.test(a) || (is >= low && is <= high);
+        return is >= low && is <= high;
     }
 
     String sentence(Airframe a) {

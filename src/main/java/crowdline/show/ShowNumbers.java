@@ -71,10 +71,13 @@ final class ShowNumbers {
         see(Quantity.WING_AREA_M2, a.wingAreaM2(), path);
         see(Quantity.SPAN_M, a.spanM(), path);
         see(Quantity.LENGTH_M, a.lengthM(), path);
-        if (!a.glider()) {
-            see(Quantity.POWER_KW, a.powerKw(), path);
-            see(Quantity.PROPELLER_DIAMETER_M, a.propellerDiameterM(), path);
-            see(Quantity.PROPELLER_RPM, a.propellerRpm(), path);
+        if (a.engine() instanceof Engine.Propeller propeller) {
+            see(Quantity.POWER_KW, propeller.powerKw(), path);
+            see(Quantity.PROPELLER_DIAMETER_M, propeller.diameterM(), path);
+            see(Quantity.PROPELLER_RPM, propeller.rpm(), path);
+        } else if (a.engine() instanceof Engine.Jet jet) {
+            see(Quantity.THRUST_KN, jet.thrustKn(), path);
+            see(Quantity.REHEAT_KN, jet.reheatKn(), path);
         }
         see(Quantity.ZERO_LIFT_DRAG, a.zeroLiftDrag(), path);
         see(Quantity.INDUCED_DRAG_FACTOR, a.inducedDragFactor(), path);

@@ -1,6 +1,7 @@
 package crowdline.sight;
 
 import crowdline.show.Airframe;
+import crowdline.show.Engine;
 import crowdline.sight.CrowdFact.Kind;
 import java.util.Optional;
 
@@ -18,10 +19,10 @@ final class AirframeFacts {
     }
 
     void addTo(FactMaking making) {
-        if (!airframe.glider()) {
-            making.make(Kind.POWER, this::power)
-                    .make(Kind.PROPELLER, this::propeller)
-                    .make(Kind.TIP_SPEED, this::tips);
+        if (airframe.engine() instanceof Engine.Propeller propeller) {
+            making.make(Kind.POWER, () -> power(propeller))
+                    .make(Kind.PROPELLER, () -> propeller(propeller))
+                    .make(Kind.TIP_SPEED, () -> tips(propeller));
         }
         making.make(Kind.MASS, this::mass).make(Kind.SPAN, this::span);
     }
@@ -30,8 +31,8 @@ final class AirframeFacts {
         return Optional.of(CrowdFact.of(new CrowdFact.Subject(actId, null), kind, said, share, text, shortText));
     }
 
-    private Optional<CrowdFact> power() {
-        double hpPerTonne = airframe.powerKw() / KW_PER_HP / (airframe.massKg() / 1000);
+    private Optional<CrowdFact> power(Engine.Propeller propeller) {
+        double hpPerTonne = propeller.powerKw() / KW_PER_HP / (airframe.massKg() / 1000);
         double car = Everyday.CAR_POWER.value() / (Everyday.CAR_MASS.value() / 1000);
         Said said = Said.many(hpPerTonne, "horsepower", "horsepower");
         return fact(
@@ -43,8 +44,8 @@ final class AirframeFacts {
                 "About " + said.words() + " for each tonne.");
     }
 
-    private Optional<CrowdFact> propeller() {
-        Said said = Said.many(airframe.propellerRpm() / 60, "time", "times");
+    private Optional<CrowdFact> propeller(Engine.Propeller propeller) {
+        Said said = Said.many(propeller.rpm() / 60, "time", "times");
         return fact(
                 Kind.PROPELLER,
                 said,
@@ -53,8 +54,8 @@ final class AirframeFacts {
                 "The propeller goes round about " + said.words() + " a second.");
     }
 
-    private Optional<CrowdFact> tips() {
-        double mps = Math.PI * airframe.propellerDiameterM() * airframe.propellerRpm() / 60;
+    private Optional<CrowdFact> tips(Engine.Propeller propeller) {
+        double mps = Math.PI * propeller.diameterM() * propeller.rpm() / 60;
         double mph = Said.mphOf(mps);
         double airliner = Everyday.AIRLINER.value();
         if (mph < 0.7 * airliner) {

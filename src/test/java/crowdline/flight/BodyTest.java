@@ -81,16 +81,18 @@ class BodyTest {
         assertThat(other.cd0()).isCloseTo(0.045 * 1.2, CLOSE);
         assertThat(other.rollRateRadPerS()).isCloseTo(Math.toRadians(200) * 0.8, CLOSE);
         assertThat(other.flickRateRadPerS()).isCloseTo(Math.toRadians(420) * 0.8, CLOSE);
-        assertThat(other.propeller().powerW()).isCloseTo(134_000 * 0.9, CLOSE);
+        assertThat(((Propeller) other.drive()).powerW()).isCloseTo(134_000 * 0.9, CLOSE);
         assertThat(other.spinRateRadPerS()).isEqualTo(biplane.spinRateRadPerS());
     }
 
     /** A disc of 1.93 m across has 2.9255 m²; 2,700 turns a minute are 282.74 rad/s. */
     @Test
     void propellerIsTheAirframes() {
-        assertThat(biplane.propeller().discM2()).isCloseTo(2.9255, CLOSE);
-        assertThat(biplane.propeller().rotationRadPerS()).isCloseTo(282.743, CLOSE);
-        assertThat(biplane.propeller().clockwise()).isTrue();
+        Propeller propeller = (Propeller) biplane.drive();
+
+        assertThat(propeller.discM2()).isCloseTo(2.9255, CLOSE);
+        assertThat(propeller.rotationRadPerS()).isCloseTo(282.743, CLOSE);
+        assertThat(propeller.clockwise()).isTrue();
         assertThat(biplane.weightN()).isCloseTo(4658.16, within(0.01));
     }
 }

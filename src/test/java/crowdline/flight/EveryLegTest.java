@@ -255,7 +255,7 @@ class EveryLegTest {
     @MethodSource("bends")
     void thrustIsThePropellersOfThatSpeed(Case c) {
         for (Instant i : instants(c)) {
-            double most = c.forces.body.propeller().thrustN(i.look.speedMps, 1.225, 1);
+            double most = c.forces.body.drive().thrustN(i.look.speedMps, 1.225, 1);
             assertThat(i.look.thrustN).isBetween(0.0, most + 1e-6);
         }
     }

@@ -56,18 +56,16 @@ class PropellerTest {
 
     @Test
     void withoutPowerItGivesNothing() {
-        Propeller none = new Propeller(0, 2, 280, true);
-
         assertThat(light.thrustN(40, 1.225, 0)).isZero();
-        assertThat(none.thrustN(40, 1.225, 1)).isZero();
-        assertThat(none.torqueNm(1.225, 1)).isZero();
+        assertThat(NoDrive.NONE.thrustN(40, 1.225, 1)).isZero();
+        assertThat(NoDrive.NONE.torqueNm(1.225, 1)).isZero();
     }
 
     /** Power is torque times rotation: 134 kW at 2,700 a minute turn with 473.9 N m. */
     @Test
     void torqueIsPowerOverRotation() {
-        assertThat(light.torqueNm(1.225, 1)).isCloseTo(473.9, within(0.1));
-        assertThat(light.torqueNm(1.225, 0.5)).isCloseTo(473.9 / 2, within(0.1));
-        assertThat(light.torqueNm(0.6125, 1)).isCloseTo(473.9 / 2, within(0.1));
+        assertThat(-light.torqueNm(1.225, 1)).isCloseTo(473.9, within(0.1));
+        assertThat(-light.torqueNm(1.225, 0.5)).isCloseTo(473.9 / 2, within(0.1));
+        assertThat(-light.torqueNm(0.6125, 1)).isCloseTo(473.9 / 2, within(0.1));
     }
 }

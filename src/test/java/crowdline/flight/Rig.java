@@ -5,6 +5,7 @@ import crowdline.show.Airframe;
 import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
 import crowdline.show.Element;
+import crowdline.show.Engine;
 import crowdline.show.Figure;
 import crowdline.show.Placing;
 import crowdline.show.Show;
@@ -25,16 +26,16 @@ final class Rig {
 
     /** A body without power whose wing never stalls. */
     static Body body(double massKg, double areaM2, double cd0, double k) {
-        return body(massKg, areaM2, cd0, k, new Propeller(0, 1, 1, true));
+        return body(massKg, areaM2, cd0, k, NoDrive.NONE);
     }
 
-    static Body body(double massKg, double areaM2, double cd0, double k, Propeller propeller) {
+    static Body body(double massKg, double areaM2, double cd0, double k, Drive drive) {
         return new Body(
                 massKg,
                 areaM2,
                 8,
                 6,
-                propeller,
+                drive,
                 cd0,
                 k,
                 1e14,
@@ -104,15 +105,12 @@ final class Rig {
         return new Airframe(
                 "biplane",
                 "Invented biplane",
-                false,
+                null,
+                new Engine.Propeller(134, 1.93, 2700, Engine.Turns.CLOCKWISE, Engine.PropellerType.CONSTANT_SPEED),
                 475,
                 9.15,
                 5.28,
                 4.8,
-                134,
-                1.93,
-                2700,
-                Airframe.PropellerTurns.CLOCKWISE,
                 0.045,
                 0.11,
                 1.3,
@@ -134,15 +132,12 @@ final class Rig {
         return new Airframe(
                 "monoplane",
                 "Invented monoplane",
-                false,
+                null,
+                new Engine.Propeller(223.7, 2.0, 2700, Engine.Turns.CLOCKWISE, Engine.PropellerType.CONSTANT_SPEED),
                 869.6,
                 10.44,
                 7.5,
                 6.9,
-                223.7,
-                2.0,
-                2700,
-                Airframe.PropellerTurns.CLOCKWISE,
                 0.030,
                 0.075,
                 1.5,
@@ -164,15 +159,12 @@ final class Rig {
         return new Airframe(
                 "trainer",
                 "Invented trainer",
-                false,
+                null,
+                new Engine.Propeller(108, 2.0, 2200, Engine.Turns.CLOCKWISE, Engine.PropellerType.CONSTANT_SPEED),
                 850,
                 16,
                 10.46,
                 7.75,
-                108,
-                2.0,
-                2200,
-                Airframe.PropellerTurns.CLOCKWISE,
                 0.033,
                 0.06,
                 1.6,

@@ -1,6 +1,7 @@
 package crowdline.follow;
 
 import crowdline.show.Airframe;
+import crowdline.show.Engine;
 import java.util.SplittableRandom;
 
 /**
@@ -45,7 +46,9 @@ final class Aircraft {
         this.wind = wind;
         this.gustMps = gustMps;
         massKg = airframe.massKg() * variety.mass();
-        powerW = airframe.powerKw() * 1000 * variety.power();
+        powerW = airframe.engine() instanceof Engine.Propeller propeller
+                ? propeller.powerKw() * 1000 * variety.power()
+                : 0;
         cd0 = airframe.zeroLiftDrag() * variety.drag();
         place = new V3(0, 0, 0);
         direction = new V3(1, 0, 0);

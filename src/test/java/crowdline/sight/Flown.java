@@ -11,6 +11,7 @@ import crowdline.show.Airframe;
 import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
 import crowdline.show.Element;
+import crowdline.show.Engine;
 import crowdline.show.Figure;
 import crowdline.show.Placing;
 import crowdline.show.Show;
@@ -33,15 +34,12 @@ final class Flown {
         return new Airframe(
                 "biplane",
                 "Invented biplane",
-                false,
+                null,
+                new Engine.Propeller(134, 1.93, 2700, Engine.Turns.CLOCKWISE, Engine.PropellerType.CONSTANT_SPEED),
                 475,
                 9.15,
                 5.28,
                 4.8,
-                134,
-                1.93,
-                2700,
-                Airframe.PropellerTurns.CLOCKWISE,
                 0.045,
                 0.11,
                 1.3,
@@ -62,15 +60,12 @@ final class Flown {
         return new Airframe(
                 "glider",
                 "Invented glider",
-                true,
+                null,
+                Engine.NONE,
                 400,
                 11.8,
                 12.8,
                 6.1,
-                0,
-                0,
-                0,
-                Airframe.PropellerTurns.CLOCKWISE,
                 0.013,
                 0.028,
                 1.25,

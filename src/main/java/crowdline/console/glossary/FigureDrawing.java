@@ -7,6 +7,7 @@ import crowdline.show.Airframe;
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
 import crowdline.show.DayAir;
+import crowdline.show.Engine;
 import crowdline.show.Figure;
 import crowdline.show.Placing;
 import crowdline.show.Show;
@@ -102,15 +103,12 @@ final class FigureDrawing {
         return new Airframe(
                 "b",
                 "a light biplane",
-                false,
+                null,
+                new Engine.Propeller(140, 1.93, 2700, Engine.Turns.CLOCKWISE, Engine.PropellerType.CONSTANT_SPEED),
                 470,
                 9.2,
                 5.3,
                 4.8,
-                140,
-                1.93,
-                2700,
-                Airframe.PropellerTurns.CLOCKWISE,
                 0.042,
                 0.11,
                 1.3,

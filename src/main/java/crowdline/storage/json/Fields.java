@@ -90,6 +90,11 @@ public final class Fields {
         return node.path(key).valueStream().map(item -> item.asString("")).toList();
     }
 
+    /** The keys there are, in their order. */
+    public List<String> keys() {
+        return node.properties().stream().map(Map.Entry::getKey).toList();
+    }
+
     public Map<String, String> textByKey(String key) {
         Map<String, String> texts = new LinkedHashMap<>();
         node.path(key)

@@ -33,7 +33,7 @@ final class SchemaMessages {
         String is = TreePath.spoken(path) + " is " + Quoted.value(value) + "; it must be ";
         return switch (error.getKeyword()) {
             case "type" -> error("wrong-type", type(is, value, around), path);
-            case "required" -> missing(error, path, around);
+            case "required" -> missing(error, path);
             case "enum" -> error("not-allowed", is + oneOf(rule, value), path);
             case "const" -> error("not-allowed", is + Quoted.value(rule), path);
             case "minimum", "maximum", "exclusiveMinimum" -> error("out-of-range", is + range(around), path);
@@ -87,9 +87,9 @@ final class SchemaMessages {
         return error("choose-one", TreePath.spoken(path) + message, path);
     }
 
-    private static Finding missing(Error error, String path, JsonNode around) {
+    private Finding missing(Error error, String path) {
         String key = property(error);
-        String what = around.path("properties").path(key).path("description").asString("");
+        String what = description(error, key);
         return error(
                 "missing-key",
                 TreePath.spoken(path) + " has no \"" + key + "\"" + (what.isEmpty() ? "" : " (" + what + ")")
@@ -172,6 +172,23 @@ final class SchemaMessages {
     private JsonNode around(Error error) {
         String pointer = error.getSchemaLocation().getFragment().toString();
         return schema.at(pointer.substring(0, Math.max(0, pointer.lastIndexOf("/" + error.getKeyword()))));
+    }
+
+    /** What a key is for: said where the key is asked for, or in a rule around that. */
+    private String description(Error error, String key) {
+        String pointer = error.getSchemaLocation().getFragment().toString();
+        while (!pointer.isEmpty()) {
+            pointer = pointer.substring(0, pointer.lastIndexOf('/'));
+            String what = schema.at(pointer)
+                    .path("properties")
+                    .path(key)
+                    .path("description")
+                    .asString("");
+            if (!what.isEmpty()) {
+                return what;
+            }
+        }
+        return "";
     }
 
     private static Finding error(String code, String message, String path) {

@@ -2,7 +2,6 @@ package crowdline.storage.show;
 
 import crowdline.show.Act;
 import crowdline.show.Airframe;
-import crowdline.show.Airframe.PropellerTurns;
 import crowdline.show.CatalogueEntry;
 import crowdline.show.DayAir;
 import crowdline.show.Element;
@@ -43,7 +42,7 @@ final class ShowFromTree {
         Optional<LocalDate> date = f.refusals().attempt("date", () -> date(f.text("date")));
         Optional<Venue> venue = f.refusals().attempt("venue", () -> VenueFromTree.venue(f.group("venue")));
         Optional<DayAir> air = f.refusals().attempt("air", () -> VenueFromTree.air(f.group("air")));
-        List<Airframe> airframes = f.list("airframes", ShowFromTree::airframe);
+        List<Airframe> airframes = f.list("airframes", AirframeFromTree::airframe);
         List<Performer> performers = f.list("performers", ShowFromTree::performer);
         List<Act> acts = f.list("acts", ShowFromTree::act);
         List<Remark> remarks = f.list("remarks", ShowFromTree::remark);
@@ -71,35 +70,6 @@ final class ShowFromTree {
         } catch (DateTimeException e) {
             throw new IllegalArgumentException(Quoted.text(text) + " is not a real date", e);
         }
-    }
-
-    private static Airframe airframe(Fields f) {
-        return new Airframe(
-                f.text("id"),
-                f.text("name"),
-                f.flag("glider"),
-                f.number("massKg"),
-                f.number("wingAreaM2"),
-                f.number("spanM"),
-                f.number("lengthM"),
-                f.number("powerKw"),
-                f.number("propellerDiameterM"),
-                f.number("propellerRpm"),
-                f.choice("propellerTurns", ShowNames.PROPELLER_TURNS, PropellerTurns.CLOCKWISE),
-                f.number("zeroLiftDrag"),
-                f.number("inducedDragFactor"),
-                f.number("maxLiftUpright"),
-                f.number("maxLiftInverted"),
-                f.number("rollRateDegPerS"),
-                f.number("rollRateKt"),
-                f.number("flickRateDegPerS"),
-                f.number("spinRateDegPerS"),
-                f.number("spinDescentFtPerTurn"),
-                f.number("pivotS"),
-                f.number("tumbleRateDegPerS"),
-                f.number("limitPositiveG"),
-                f.number("limitNegativeG"),
-                f.number("neverExceedKt"));
     }
 
     private static Performer performer(Fields f) {

@@ -1,12 +1,13 @@
 package crowdline.storage.show;
 
-import crowdline.show.Airframe.PropellerTurns;
 import crowdline.show.Element.FlickKind;
 import crowdline.show.Element.RollStyle;
 import crowdline.show.Element.Side;
 import crowdline.show.Element.SlideKind;
 import crowdline.show.Element.SpinKind;
 import crowdline.show.Element.Way;
+import crowdline.show.Engine.PropellerType;
+import crowdline.show.Engine.Turns;
 import crowdline.show.Placing.Heading;
 import crowdline.show.RemarkKind;
 import crowdline.storage.json.DiskNames;
@@ -63,11 +64,18 @@ final class ShowNames {
         case FILLER -> "filler";
     });
 
-    static final DiskNames<PropellerTurns> PROPELLER_TURNS =
-            new DiskNames<>(PropellerTurns.class, turns -> switch (turns) {
-                case CLOCKWISE -> "clockwise";
-                case ANTICLOCKWISE -> "anticlockwise";
-            });
+    static final DiskNames<Turns> PROPELLER_TURNS = new DiskNames<>(Turns.class, turns -> switch (turns) {
+        case CLOCKWISE -> "clockwise";
+        case ANTICLOCKWISE -> "anticlockwise";
+    });
+
+    static final DiskNames<PropellerType> PROPELLER_TYPE = new DiskNames<>(PropellerType.class, type -> switch (type) {
+        case FIXED_CRUISE -> "fixed-cruise";
+        case FIXED_CLIMB -> "fixed-climb";
+        case CONSTANT_SPEED -> "constant-speed";
+        case GEARED -> "geared";
+        case TURBINE -> "turbine";
+    });
 
     private ShowNames() {}
 }

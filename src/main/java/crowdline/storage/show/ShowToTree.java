@@ -1,8 +1,6 @@
 package crowdline.storage.show;
 
 import crowdline.show.Act;
-import crowdline.show.Airframe;
-import crowdline.show.Airframe.PropellerTurns;
 import crowdline.show.CatalogueEntry;
 import crowdline.show.DayAir;
 import crowdline.show.Element;
@@ -48,7 +46,7 @@ final class ShowToTree {
                 .text("date", show.date().toString())
                 .group("venue", venue(show.venue()), false)
                 .group("air", air(show.air()), show.air().equals(DayAir.STANDARD))
-                .list("airframes", show.airframes(), true, this::airframe)
+                .list("airframes", show.airframes(), true, airframe -> AirframeToTree.node(airframe, keys()))
                 .list("performers", show.performers(), true, this::performer)
                 .list("acts", show.acts(), true, this::act)
                 .list("remarks", show.remarks(), false, this::remark)
@@ -95,36 +93,6 @@ final class ShowToTree {
         return keys().number("heightFt", at.heightFt())
                 .number("fromDeg", at.fromDeg())
                 .number("kt", at.kt())
-                .node();
-    }
-
-    private JsonNode airframe(Airframe a) {
-        ObjectKeys keys = keys().text("id", a.id())
-                .text("name", a.name())
-                .flag("glider", a.glider())
-                .number("massKg", a.massKg())
-                .number("wingAreaM2", a.wingAreaM2())
-                .number("spanM", a.spanM())
-                .number("lengthM", a.lengthM());
-        double otherwise = a.glider() ? 0 : Double.NaN; // an aeroplane's engine is always written
-        return keys.number("powerKw", a.powerKw(), otherwise)
-                .number("propellerDiameterM", a.propellerDiameterM(), otherwise)
-                .number("propellerRpm", a.propellerRpm(), otherwise)
-                .choice("propellerTurns", ShowNames.PROPELLER_TURNS, a.propellerTurns(), PropellerTurns.CLOCKWISE)
-                .number("zeroLiftDrag", a.zeroLiftDrag())
-                .number("inducedDragFactor", a.inducedDragFactor())
-                .number("maxLiftUpright", a.maxLiftUpright())
-                .number("maxLiftInverted", a.maxLiftInverted())
-                .number("rollRateDegPerS", a.rollRateDegPerS())
-                .number("rollRateKt", a.rollRateKt())
-                .number("flickRateDegPerS", a.flickRateDegPerS())
-                .number("spinRateDegPerS", a.spinRateDegPerS())
-                .number("spinDescentFtPerTurn", a.spinDescentFtPerTurn())
-                .number("pivotS", a.pivotS())
-                .number("tumbleRateDegPerS", a.tumbleRateDegPerS())
-                .number("limitPositiveG", a.limitPositiveG())
-                .number("limitNegativeG", a.limitNegativeG())
-                .number("neverExceedKt", a.neverExceedKt())
                 .node();
     }
 

@@ -15,6 +15,7 @@ import crowdline.show.Act;
 import crowdline.show.Airframe;
 import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
+import crowdline.show.Engine;
 import crowdline.show.Figure;
 import crowdline.show.Incident;
 import crowdline.show.Performer;
@@ -107,15 +108,12 @@ public final class SmallShow {
         return new Airframe(
                 "c200",
                 "Calder 200",
-                false,
+                null,
+                new Engine.Propeller(220, 2, 2600, Engine.Turns.CLOCKWISE, Engine.PropellerType.CONSTANT_SPEED),
                 700,
                 11,
                 8,
                 6.5,
-                220,
-                2,
-                2600,
-                Airframe.PropellerTurns.CLOCKWISE,
                 0.03,
                 0.06,
                 1.5,

@@ -59,7 +59,11 @@ class BadInputTest {
                         "",
                         "12:5",
                         "airframes[0] has no \"massKg\" (mass as flown in kilograms); add it"),
-                arguments("\"powerKw\": 230,", "", "12:5", "airframes[0] has no \"powerKw\"; add it"),
+                arguments(
+                        "\"powerKw\": 230,",
+                        "",
+                        "12:5",
+                        "airframes[0] has no \"powerKw\" (shaft power at full throttle at sea level in kilowatts); add it"),
                 arguments(
                         "\"id\": \"wren\",",
                         "\"id\": \"wren\", \"glider\": true,",
@@ -106,7 +110,12 @@ class BadInputTest {
                         "32:18",
                         "acts[0].figures[1].elements[0].do is \"lien\"; it must be one of line, arc, roll, flick, spin,"
                                 + " pivot, slide, hover-roll, tumble, turn, reposition; did you mean \"line\"?"),
-                arguments("\"seconds\": 8, ", "", "34:11", "acts[0].figures[1].elements[2] has no \"seconds\"; add it"),
+                arguments(
+                        "\"seconds\": 8, ",
+                        "",
+                        "34:11",
+                        "acts[0].figures[1].elements[2] has no \"seconds\" (time it takes in seconds; a slow roll needs it);"
+                                + " add it"),
                 arguments(
                         "\"14:30\"",
                         "\"14.30\"",

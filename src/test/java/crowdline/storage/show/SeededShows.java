@@ -5,6 +5,7 @@ import crowdline.show.Airframe;
 import crowdline.show.CatalogueEntry;
 import crowdline.show.DayAir;
 import crowdline.show.Element;
+import crowdline.show.Engine;
 import crowdline.show.Figure;
 import crowdline.show.Incident;
 import crowdline.show.Performer;
@@ -102,15 +103,19 @@ final class SeededShows {
         return new Airframe(
                 id(),
                 text(),
-                glider,
+                null,
+                glider
+                        ? Engine.NONE
+                        : new Engine.Propeller(
+                                within(0.1, 50_000),
+                                within(0.1, 15),
+                                within(0.1, 20_000),
+                                pick(Engine.Turns.values()),
+                                pick(Engine.PropellerType.values())),
                 within(20, 700_000),
                 within(1, 2_000),
                 within(1, 150),
                 within(1, 120),
-                glider ? 0 : within(0.1, 50_000),
-                glider ? 0 : within(0.1, 15),
-                glider ? 0 : within(0.1, 20_000),
-                pick(Airframe.PropellerTurns.values()),
                 within(0.001, 1),
                 within(0.001, 2),
                 within(0.1, 10),

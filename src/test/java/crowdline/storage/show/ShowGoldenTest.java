@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.show.Act;
 import crowdline.show.Airframe;
-import crowdline.show.Airframe.PropellerTurns;
 import crowdline.show.CatalogueEntry;
 import crowdline.show.DayAir;
 import crowdline.show.Element;
@@ -27,6 +26,7 @@ import crowdline.show.Element.Tumble;
 import crowdline.show.Element.Turn;
 import crowdline.show.Element.Until;
 import crowdline.show.Element.Way;
+import crowdline.show.Engine;
 import crowdline.show.Figure;
 import crowdline.show.Incident;
 import crowdline.show.Performer;
@@ -115,15 +115,13 @@ class ShowGoldenTest {
                     new Airframe(
                             "wren",
                             "Wren 300",
-                            false,
+                            null,
+                            new Engine.Propeller(
+                                    230, 2, 2700, Engine.Turns.ANTICLOCKWISE, Engine.PropellerType.CONSTANT_SPEED),
                             640,
                             10.8,
                             7.5,
                             6.4,
-                            230,
-                            2,
-                            2700,
-                            PropellerTurns.ANTICLOCKWISE,
                             0.03,
                             0.09,
                             1.5,
@@ -141,15 +139,12 @@ class ShowGoldenTest {
                     new Airframe(
                             "gull",
                             "Gull 12",
-                            true,
+                            null,
+                            Engine.NONE,
                             420,
                             12.5,
                             14,
                             6.5,
-                            0,
-                            0,
-                            0,
-                            PropellerTurns.CLOCKWISE,
                             0.012,
                             0.04,
                             1.4,
@@ -237,7 +232,10 @@ class ShowGoldenTest {
         assertThat(show.venue().limits()).isEqualTo(new Venue.Limits(null, null, null, null));
         assertThat(show.incident()).isNull();
         assertThat(show.airframes().get(0).glider()).isFalse();
-        assertThat(show.airframes().get(0).propellerTurns()).isEqualTo(PropellerTurns.CLOCKWISE);
+        assertThat(show.airframes().get(0).engine())
+                .isInstanceOfSatisfying(
+                        Engine.Propeller.class,
+                        propeller -> assertThat(propeller.turns()).isEqualTo(Engine.Turns.CLOCKWISE));
         assertThat(show.acts().get(0).figures().get(0).elements())
                 .containsExactly(
                         new Line(Until.SECONDS, 3, 1),
@@ -262,8 +260,7 @@ class ShowGoldenTest {
         collect(SHOW, seen);
         Set<Object> all = new HashSet<>(List.of(Element.class.getPermittedSubclasses()));
         for (Class<?> type : Stream.concat(
-                        Stream.of(Element.class.getDeclaredClasses()),
-                        Stream.of(Heading.class, RemarkKind.class, PropellerTurns.class))
+                        Stream.of(Element.class.getDeclaredClasses()), Stream.of(Heading.class, RemarkKind.class))
                 .filter(Class::isEnum)
                 .toList()) {
             all.addAll(List.of(type.getEnumConstants()));

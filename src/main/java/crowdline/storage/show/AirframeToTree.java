@@ -1,0 +1,86 @@
+package crowdline.storage.show;
+
+import crowdline.show.Airframe;
+import crowdline.show.Engine;
+import crowdline.show.Engine.PropellerType;
+import crowdline.show.Engine.Turns;
+import crowdline.show.Sliders;
+import crowdline.show.Typical;
+import crowdline.storage.json.ObjectKeys;
+import java.util.Set;
+import tools.jackson.databind.JsonNode;
+
+/** An airframe as the tree of its file: its kind, and of its numbers those that were told. */
+final class AirframeToTree {
+    private final ObjectKeys keys;
+    private final Set<String> assumed;
+
+    private AirframeToTree(ObjectKeys keys, Set<String> assumed) {
+        this.keys = keys;
+        this.assumed = assumed;
+    }
+
+    static JsonNode node(Airframe a, ObjectKeys keys) {
+        keys.text("id", a.id()).text("name", a.name());
+        Typical typical = a.typical();
+        if (typical != null) {
+            Sliders sliders = typical.sliders();
+            keys.text("kind", typical.kind().name())
+                    .number("heavier", sliders.heavier(), 0)
+                    .number("stronger", sliders.stronger(), 0)
+                    .number("rollsFaster", sliders.rollsFaster(), 0);
+        }
+        keys.flag("glider", a.glider() && typical == null);
+        new AirframeToTree(keys, a.assumed()).numbers(a);
+        return keys.node();
+    }
+
+    private void numbers(Airframe a) {
+        told("massKg", a.massKg());
+        told("wingAreaM2", a.wingAreaM2());
+        told("spanM", a.spanM());
+        told("lengthM", a.lengthM());
+        engine(a.engine(), a.typical() == null);
+        told("zeroLiftDrag", a.zeroLiftDrag());
+        told("inducedDragFactor", a.inducedDragFactor());
+        told("maxLiftUpright", a.maxLiftUpright());
+        told("maxLiftInverted", a.maxLiftInverted());
+        told("rollRateDegPerS", a.rollRateDegPerS());
+        told("rollRateKt", a.rollRateKt());
+        told("flickRateDegPerS", a.flickRateDegPerS());
+        told("spinRateDegPerS", a.spinRateDegPerS());
+        told("spinDescentFtPerTurn", a.spinDescentFtPerTurn());
+        told("pivotS", a.pivotS());
+        told("tumbleRateDegPerS", a.tumbleRateDegPerS());
+        told("limitPositiveG", a.limitPositiveG());
+        told("limitNegativeG", a.limitNegativeG());
+        told("neverExceedKt", a.neverExceedKt());
+    }
+
+    private void engine(Engine engine, boolean allTold) {
+        if (engine instanceof Engine.Propeller propeller) {
+            told("powerKw", propeller.powerKw());
+            told("propellerDiameterM", propeller.diameterM());
+            told("propellerRpm", propeller.rpm());
+            keys.choice("propellerTurns", ShowNames.PROPELLER_TURNS, propeller.turns(), Turns.CLOCKWISE);
+            if (!assumed.contains("propellerType")) {
+                keys.choice("propellerType", ShowNames.PROPELLER_TYPE, propeller.type(), PropellerType.CONSTANT_SPEED);
+            }
+        } else if (engine instanceof Engine.Jet jet) {
+            told("thrustKn", jet.thrustKn());
+            Double reheatKn = jet.reheatKn();
+            if (reheatKn != null) {
+                told("reheatKn", reheatKn);
+            }
+        } else if (allTold) {
+            // A glider's file may say 0 for each; where it does it goes on doing so.
+            keys.number("powerKw", 0, 0).number("propellerDiameterM", 0, 0).number("propellerRpm", 0, 0);
+        }
+    }
+
+    private void told(String key, double value) {
+        if (!assumed.contains(key)) {
+            keys.number(key, value);
+        }
+    }
+}

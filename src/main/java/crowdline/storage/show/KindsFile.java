@@ -1,0 +1,120 @@
+package crowdline.storage.show;
+
+import crowdline.show.Engine.PropellerType;
+import crowdline.show.Kind;
+import crowdline.show.KindNumber;
+import crowdline.show.KindNumber.Trust;
+import crowdline.show.Kinds;
+import crowdline.storage.json.DiskNames;
+import crowdline.storage.json.Fields;
+import crowdline.storage.json.JsonParsing;
+import crowdline.storage.json.ParsedJson;
+import crowdline.storage.json.Refusals;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.JsonNode;
+
+/** The kinds of aircraft that come with the program. */
+public final class KindsFile {
+    private static final String RESOURCE = "/crowdline/kinds.json";
+    private static final String VERSION_KEY = "crowdlineKinds";
+    private static final int VERSION = 1;
+
+    private static final DiskNames<Trust> TRUST = new DiskNames<>(Trust.class, trust -> switch (trust) {
+        case READ -> "read";
+        case DERIVED -> "derived";
+        case FROM_MEMORY -> "from memory";
+        case COMMON_PRACTICE -> "common practice";
+    });
+
+    private static final DiskNames<Kind.Unshown> UNSHOWN = new DiskNames<>(Kind.Unshown.class, what -> switch (what) {
+        case FLICK -> "flick";
+        case SPIN -> "spin";
+        case HOVER_ROLL -> "hover-roll";
+        case TUMBLE -> "tumble";
+        case SLIDE -> "slide";
+    });
+
+    private KindsFile() {}
+
+    /** Read once: every show with a kind in it asks for them. */
+    private static final class Shipped {
+        static final Kinds KINDS = load();
+    }
+
+    /**
+     * The shipped kinds.
+     *
+     * @throws IllegalStateException if the program was put together without sound ones
+     */
+    public static Kinds shipped() {
+        return Shipped.KINDS;
+    }
+
+    private static Kinds load() {
+        try (InputStream in = KindsFile.class.getResourceAsStream(RESOURCE)) {
+            if (in == null) {
+                throw new IllegalStateException("this program has lost its kinds of aircraft; install it again");
+            }
+            return read(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** @throws IllegalStateException if the text is no sound list of kinds, with every fault in the message */
+    static Kinds read(String text) {
+        ParsedJson parsed = JsonParsing.parse(text);
+        JsonNode root = parsed.root();
+        if (root == null || root.path(VERSION_KEY).asInt(0) != VERSION) {
+            String why = parsed.findings().stream()
+                    .map(found -> "line " + found.where().line() + ": "
+                            + found.finding().message())
+                    .collect(Collectors.joining("; "));
+            throw new IllegalStateException("the kinds of aircraft cannot be read; " + why);
+        }
+        Refusals refusals = new Refusals();
+        List<Kind> kinds = new Fields(root, "", refusals).list("kinds", KindsFile::kind);
+        if (!refusals.findings().isEmpty()) {
+            throw new IllegalStateException("the kinds of aircraft are damaged; "
+                    + refusals.findings().stream().map(f -> f.message()).collect(Collectors.joining("; ")));
+        }
+        return new Kinds(kinds);
+    }
+
+    private static Kind kind(Fields f) {
+        @Nullable
+        PropellerType type = f.has("propellerType") ? f.choice("propellerType", ShowNames.PROPELLER_TYPE) : null;
+        return new Kind(
+                f.text("name"),
+                f.texts("aliases"),
+                f.text("sentence"),
+                type,
+                numbers(f.group("numbers")),
+                numbers(f.group("usual")),
+                f.texts("never").stream().map(UNSHOWN::constant).collect(Collectors.toSet()));
+    }
+
+    private static Map<String, KindNumber> numbers(Fields f) {
+        Map<String, KindNumber> numbers = new LinkedHashMap<>();
+        for (String key : f.keys()) {
+            Fields number = f.group(key);
+            numbers.put(
+                    key,
+                    new KindNumber(
+                            number.number("value"),
+                            number.number("low"),
+                            number.number("high"),
+                            number.text("source"),
+                            number.choice("trust", TRUST)));
+        }
+        return numbers;
+    }
+}
