@@ -20,7 +20,12 @@ class SpelledNumbersTest {
         "1066, ten sixty-six",
         // The rule set itself says "two thousand five", as Americans do.
         "2005, two thousand and five",
-        "2000, two thousand"
+        "2000, two thousand",
+        "2009, two thousand and nine",
+        "2010, twenty ten",
+        "1009, one thousand and nine",
+        "9999, ninety-nine ninety-nine",
+        "10000, ten thousand"
     })
     void years(int year, String said) {
         assertThat(WORDS.year(year)).isEqualTo(said);
@@ -30,6 +35,43 @@ class SpelledNumbersTest {
     void ordinalsHaveTheirAnd() {
         assertThat(WORDS.ordinal(21)).isEqualTo("twenty-first");
         assertThat(WORDS.ordinal(101)).isEqualTo("one hundred and first");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "7, seven",
+        "99, ninety-nine",
+        "100, one hundred",
+        "101, one oh one",
+        "109, one oh nine",
+        "110, one ten",
+        "800, eight hundred",
+        "1052, ten fifty-two",
+        "12345, one two three four five",
+        "016, zero one six"
+    })
+    void numbersInNames(String digits, String said) {
+        assertThat(WORDS.inName(digits)).isEqualTo(said);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "09, 30, oh nine thirty",
+        "9, 30, nine thirty",
+        "14, 0, fourteen hundred",
+        "14, 9, fourteen oh nine",
+        "14, 10, fourteen ten",
+        "00, 30, oh oh thirty",
+        "0, 30, oh thirty"
+    })
+    void timesByTheClock(String hour, int minute, String said) {
+        assertThat(WORDS.clock(hour, minute)).isEqualTo(said);
+    }
+
+    @Test
+    void numberOfTwelveDigitsHasWords() {
+        assertThat(WORDS.quantity("123456789012")).startsWith("one hundred and twenty-three billion");
+        assertThat(WORDS.quantity("0")).isEqualTo("zero");
     }
 
     @Test
