@@ -52,6 +52,7 @@ class CleanTextTest {
     @Test
     void blankLineEndsItsSentenceWhateverSpacesAreInIt() {
         assertThat(CleanText.of("The loop\n \t\nWatch")).startsWith("The loop. ");
+        assertThat(CleanText.of("A\n\nB")).startsWith("A. ");
         assertThat(CleanText.of("The loop\u2029Watch")).isEqualTo("The loop. Watch");
         assertThat(CleanText.of("The loop  \n\nWatch")).startsWith("The loop  . ");
     }

@@ -65,7 +65,8 @@ class SpokenCodesTest {
             4WD | four W D
             '99 | ninety-nine
             summer of '69 | summer of sixty-nine
-            #1 | number one
+            `#1` | number one
+            race #7 | race number seven
             № 7 | number seven
             p. 7 | page seven
             tel. 01632 960123 | telephone zero one six three two nine six zero one two three
@@ -76,7 +77,8 @@ class SpokenCodesTest {
             channel 7 | channel seven
             3, 2, 1 | three, two, one
             www.fenmarsh.example | w w w dot fenmarsh dot example
-            #fenmarsh | hashtag fenmarsh
+            `#fenmarsh` | hashtag fenmarsh
+            see #fenmarsh | see hashtag fenmarsh
             2 x 4 | two by four
             14 m2 | fourteen square metres
             24 hrs | twenty-four hours
@@ -105,6 +107,19 @@ class SpokenCodesTest {
             fenmarsh.example | fenmarsh dot example
             info@fenmarsh.example | info at fenmarsh dot example
             the ADF 700 | the A D F seven hundred
+            the Sqn flies | the Squadron flies
+            the p.m. slot | the p m slot
+            runway 27R | runway two seven right
+            runway 18C | runway one eight centre
+            Rwy 09L/27R | Runway zero nine left two seven right
+            Part I | Part one
+            Type XI | Type eleven
+            Lt Cdr Quillan | Lieutenant Commander Quillan
+            the 12-in propeller | the twelve inch propeller
+            www.act2.example | w w w dot act two dot example
+            the loop (a big one) is up | the loop (a big one) is up
+            a – b | a – b
+            200,300 people | two hundred thousand, three hundred people
             RAF 100 years | R A F one hundred years
             """)
     void codesNamesAndShortWords(String written, String spoken) {

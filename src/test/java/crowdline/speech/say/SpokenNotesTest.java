@@ -70,6 +70,12 @@ class SpokenNotesTest {
             1939/45                  | nineteen thirty-nine to forty-five
             c. 1935                  | circa nineteen thirty-five
             in '44                   | in forty-four
+            at 1430h                 | at fourteen thirty hours
+            at 1430 hrs on Sunday    | at fourteen thirty hours on Sunday
+            Jan 2026                 | January twenty twenty-six
+            in Sept. 1944            | in September nineteen forty-four
+            4/4 time                 | four four time
+            a 12/12 scale            | a twelve twelve scale
             """)
     void timesAndDatesAsTheyAreWrittenInNotes(String written, String spoken) {
         assertThat(say(written)).isEqualTo(spoken);
@@ -92,7 +98,7 @@ class SpokenNotesTest {
             >300                     | more than three hundred
             <50 kt                   | less than fifty knots
             a < b                    | a b
-            #1                       | number one
+            `#1`                     | number one
             Nº 1                     | number one
             x2                       | times two
             2x                       | two times

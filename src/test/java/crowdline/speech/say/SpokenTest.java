@@ -3,6 +3,7 @@ package crowdline.speech.say;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
@@ -298,6 +299,27 @@ class SpokenTest {
         Spoken spoken = new Spoken(Map.of("Quillan", "Kwil-an"));
         assertThat(spoken.expand("At 14:30 the RAF's Dr Quillan rolls 3 times").spoken())
                 .isEqualTo("At fourteen thirty the R A F's Doctor Kwil-an rolls three times");
+    }
+
+    @Test
+    void nameWrittenWithEitherApostropheIsOneName() {
+        Map<String, String> twice = new LinkedHashMap<>();
+        twice.put("O'Dee", "Owe Dee");
+        twice.put("O’Dee", "Oh Dee");
+        assertThat(new Spoken(twice).expand("O'Dee and O’Dee").spoken()).isEqualTo("Oh Dee and Oh Dee");
+    }
+
+    /** From twelve letters on, and more than six capitals in ten: then they are no initialisms, nor numerals. */
+    @Test
+    void capitalsSayNothingInATextThatShouts() {
+        assertThat(say("WATCH THE RAF")).as("11 letters").isEqualTo("WATCH THE R A F");
+        assertThat(say("LOOK AT THE RAF")).as("12 letters").isEqualTo("LOOK AT THE RAF");
+        assertThat(say("LOOK AT THE RAF pass now")).as("12 of 19").isEqualTo("LOOK AT THE RAF pass now");
+        assertThat(say("LOOK AT THE RAF pass over")).as("12 of 20").isEqualTo("LOOK AT THE R A F pass over");
+        assertThat(say("HERE COMES KING OTTO IV NOW")).isEqualTo("HERE COMES KING OTTO IV NOW");
+        assertThat(say("HERE COMES THE BBC NOW"))
+                .as("nobody can say it as a word")
+                .isEqualTo("HERE COMES THE B B C NOW");
     }
 
     @Test
