@@ -7,16 +7,18 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PlainLanguageTest {
 
-    private static final PlainLanguage PLAIN = new PlainLanguage();
+    private final PlainLanguage plain = new PlainLanguage();
 
-    private static List<String> codes(String text) {
-        return PLAIN.check(text, Set.of()).stream().map(SpeechFinding::code).toList();
+    private List<String> codes(String text) {
+        return plain.check(text, Set.of()).stream().map(SpeechFinding::code).toList();
     }
 
     /** "25 words is our limit", Inside GOV.UK, 4 August 2014. */
@@ -26,7 +28,7 @@ class PlainLanguageTest {
         assertThat(codes(limit)).isEmpty();
         String over = "Up and ".repeat(12) + "down now.";
         assertThat(codes("Look. " + over)).containsExactly(PlainLanguage.LONG_SENTENCE);
-        SpeechFinding finding = PLAIN.check("Look. " + over, Set.of()).get(0);
+        SpeechFinding finding = plain.check("Look. " + over, Set.of()).get(0);
         assertThat(finding.message()).contains("26 words");
         assertThat(finding.fromChar()).isEqualTo(6);
     }
@@ -34,7 +36,7 @@ class PlainLanguageTest {
     @Test
     void unexplainedTradeWordIsFoundWithAPlainWayToSayIt() {
         String text = "Watch the ailerons now.";
-        assertThat(PLAIN.check(text, Set.of())).singleElement().satisfies(f -> {
+        assertThat(plain.check(text, Set.of())).singleElement().satisfies(f -> {
             assertThat(f.code()).isEqualTo(PlainLanguage.TRADE_WORD);
             assertThat(text.substring(f.fromChar(), f.toChar())).isEqualTo("ailerons");
             assertThat(f.suggestion()).contains("rolls the aeroplane");
@@ -56,9 +58,9 @@ class PlainLanguageTest {
 
     @Test
     void glossaryExplainsWordsAndTheWordsWithin() {
-        assertThat(PLAIN.check("Next, the Stall Turn.", Set.of("stall turn"))).isEmpty();
-        assertThat(PLAIN.check("Next, the rudder.", Set.of("Rudder"))).isEmpty();
-        assertThat(PLAIN.check("Next, a stall.", Set.of("stall turn"))).hasSize(1);
+        assertThat(plain.check("Next, the Stall Turn.", Set.of("stall turn"))).isEmpty();
+        assertThat(plain.check("Next, the rudder.", Set.of("Rudder"))).isEmpty();
+        assertThat(plain.check("Next, a stall.", Set.of("stall turn"))).hasSize(1);
     }
 
     @Test
@@ -70,7 +72,7 @@ class PlainLanguageTest {
     void inAnActATradeWordIsFoundOnceAtItsFirstUse() {
         List<String> act = List.of("Full rudder.", "More rudder.", "Yaw: a swing of the nose.", "Yaw again.");
         assertThat(IntStream.range(0, act.size())
-                        .map(i -> PLAIN.check(act.subList(0, i), act.get(i), Set.of())
+                        .map(i -> plain.check(act.subList(0, i), act.get(i), Set.of())
                                 .size()))
                 .containsExactly(1, 0, 0, 0);
     }
@@ -157,9 +159,9 @@ class PlainLanguageTest {
     @Test
     void wordsAreFoundOnlyWhereTheActSaysThemFirst() {
         List<String> before = List.of("Full rudder.", "A perspicacious look.");
-        assertThat(PLAIN.check(before, "More rudder, and as perspicacious.", Set.of()))
+        assertThat(plain.check(before, "More rudder, and as perspicacious.", Set.of()))
                 .isEmpty();
-        assertThat(PLAIN.check(before, "Watch the elevators.", Set.of())).hasSize(1);
+        assertThat(plain.check(before, "Watch the elevators.", Set.of())).hasSize(1);
     }
 
     @ParameterizedTest
@@ -176,14 +178,14 @@ class PlainLanguageTest {
             Look up. Now rudder. Then ailerons.           | rudder, ailerons
             """)
     void everyFindingPointsAtItsOwnWords(String text, String words) {
-        assertThat(PLAIN.check(text, Set.of()).stream().map(f -> text.substring(f.fromChar(), f.toChar())))
+        assertThat(plain.check(text, Set.of()).stream().map(f -> text.substring(f.fromChar(), f.toChar())))
                 .isEqualTo(List.of(words.split("(?<=\\D), ")));
     }
 
     @Test
     void sentenceOfManyIdeasIsMarkedFromItsFirstLetterToItsStop() {
         String many = "He pulls hard, which squeezes him, because the wing lifts more, and then he rolls out.";
-        assertThat(PLAIN.check("Look. " + many + " Now.", Set.of()))
+        assertThat(plain.check("Look. " + many + " Now.", Set.of()))
                 .singleElement()
                 .satisfies(f -> {
                     assertThat(("Look. " + many + " Now.").substring(f.fromChar(), f.toChar()))
@@ -201,13 +203,13 @@ class PlainLanguageTest {
     @Test
     void rareWordIsFoundOnceInARemark() {
         assertThat(codes("A perspicacious, perspicacious look.")).hasSize(1);
-        assertThat(PLAIN.check("A perspicacious look.", Set.of("Perspicacious bird")))
+        assertThat(plain.check("A perspicacious look.", Set.of("Perspicacious bird")))
                 .isEmpty();
     }
 
     @Test
     void abbreviationThatIsExplainedIsNotFound() {
-        assertThat(PLAIN.check("The pilot calls QNH now.", Set.of("QNH"))).isEmpty();
-        assertThat(PLAIN.said("Full rudder, and a perspicacious look.")).contains("rudder", "perspicacious");
+        assertThat(plain.check("The pilot calls QNH now.", Set.of("QNH"))).isEmpty();
+        assertThat(plain.said("Full rudder, and a perspicacious look.")).contains("rudder", "perspicacious");
     }
 }

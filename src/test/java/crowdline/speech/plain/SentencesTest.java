@@ -3,12 +3,14 @@ package crowdline.speech.plain;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class SentencesTest {
 
-    private static final Sentences SENTENCES = new Sentences();
+    private final Sentences sentences = new Sentences();
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
@@ -36,19 +38,19 @@ class SentencesTest {
             '' | 0
             """)
     void sentencesAreCountedAsAReaderWould(String text, int count) {
-        assertThat(SENTENCES.in(text)).hasSize(count);
+        assertThat(sentences.in(text)).hasSize(count);
     }
 
     @Test
     void spansPointIntoTheText() {
         String text = "  Up. \n Over and down!  ";
-        assertThat(SENTENCES.in(text).stream().map(s -> s.in(text))).containsExactly("Up.", "Over and down!");
+        assertThat(sentences.in(text).stream().map(s -> s.in(text))).containsExactly("Up.", "Over and down!");
     }
 
     @Test
     void wordsStayWhole() {
         String text = "A well-judged, half-and-half turn: don't blink at 1.5 g!";
-        assertThat(SENTENCES.wordsIn(text).stream().map(s -> s.in(text)))
+        assertThat(sentences.wordsIn(text).stream().map(s -> s.in(text)))
                 .containsExactly("A", "well-judged", "half-and-half", "turn", "don't", "blink", "at", "1.5", "g");
     }
 }

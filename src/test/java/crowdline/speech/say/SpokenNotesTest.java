@@ -73,7 +73,7 @@ class SpokenNotesTest {
             at 1430h                 | at fourteen thirty hours
             at 1430 hrs on Sunday    | at fourteen thirty hours on Sunday
             Jan 2026                 | January twenty twenty-six
-            in Sept. 1944            | in September nineteen forty-four
+            in Sept 1944             | in September nineteen forty-four
             4/4 time                 | four four time
             a 12/12 scale            | a twelve twelve scale
             """)
