@@ -130,6 +130,20 @@ class LeastSquaresTest {
     }
 
     @Test
+    void asManyRowsAsColumnsAreMetExactly() {
+        double[] fit = LeastSquares.solve(new double[][] {{1, 2}, {3, 4}}, new double[] {5, 11});
+        assertThat(fit[0]).isCloseTo(1, within(1e-12));
+        assertThat(fit[1]).isCloseTo(2, within(1e-12));
+    }
+
+    @Test
+    void columnOfSmallNumbersIsToldApartAsWell() {
+        double[] fit = LeastSquares.solve(new double[][] {{1, 1e-12}, {1, 2e-12}, {1, 3e-12}}, new double[] {1, 2, 3});
+        assertThat(fit[0]).isCloseTo(0, within(1e-9));
+        assertThat(fit[1] / 1e12).isCloseTo(1, within(1e-9));
+    }
+
+    @Test
     void fewerRowsThanColumnsAreRefused() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> LeastSquares.solve(new double[][] {{1, 2}}, new double[] {1}))

@@ -121,6 +121,24 @@ class PaceTest {
         }
         assertThat(block.seconds()).isCloseTo(45, within(1e-9));
         assertThat((block.highS() - block.seconds()) / 45).isCloseTo(0.15 / 3, within(1e-9));
+        assertThat((block.seconds() - block.lowS()) / 45).isCloseTo((1 - 1 / 1.15) / 3, within(1e-9));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "-0.1, 0.07, 0.2, 0.6, 0.1, fixedS is -0.1; it must be a number from 0.0 to 5.0",
+        "5.1, 0.07, 0.2, 0.6, 0.1, fixedS is 5.1; it must be a number from 0.0 to 5.0",
+        "0.1, -0.07, 0.2, 0.6, 0.1, perLetterS is -0.07; it must be a number from 0.0 to 1.0",
+        "0.1, 1.1, 0.2, 0.6, 0.1, perLetterS is 1.1; it must be a number from 0.0 to 1.0",
+        "0.1, 0.07, 5.1, 0.6, 0.1, perCommaS is 5.1; it must be a number from 0.0 to 5.0",
+        "0.1, 0.07, 0.2, -0.6, 0.1, perStopS is -0.6; it must be a number from 0.0 to 5.0",
+        "0.1, 0.07, 0.2, 0.6, 1.1, relativeError is 1.1; it must be a number from 0.0 to 1.0"
+    })
+    void eachPartOfAPaceHasItsRange(
+            double fixedS, double letterS, double commaS, double stopS, double error, String message) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Pace("x", fixedS, letterS, commaS, stopS, error))
+                .withMessage(message);
     }
 
     @Test
