@@ -56,6 +56,52 @@ class BoundariesTest {
     }
 
     @Test
+    void figureFlownTwiceIsRepeatedOnceAndOneNotSeenIsDropped() {
+        says(0, 9);
+        says(1, 9);
+        says(0, 9);
+        says(3, 9);
+        says(0, 9);
+        assertThat(found().repeated()).containsExactly(0);
+        assertThat(found().dropped()).containsExactly(2);
+    }
+
+    @Test
+    void figureIsAsSureAsItWasOnTheMean() {
+        for (int i = 0; i <= 100; i++) {
+            double confidence = i <= 75 ? 0.8 : 0.4;
+            said.add(new FollowNow(i * 0.1, FollowNow.State.ON_PLAN, 0, 0, 0.5, confidence, List.of(), 0));
+        }
+        assertThat(found().figures().get(0).confidence()).isCloseTo(0.7, within(1e-9));
+        assertThat(found().figures().get(0).endS()).isCloseTo(10, within(1e-9));
+    }
+
+    @Test
+    void whatIsOffThePlanBeforeOrAfterItIsNoFigure() {
+        says(-1, 5);
+        says(0, 9);
+        for (double end = nowS + 9; nowS < end; nowS += 0.1) {
+            said.add(new FollowNow(nowS, FollowNow.State.OFF_PLAN, 1, 0, 0.5, 0.9, List.of(), 0));
+        }
+        says(3, 9);
+        says(4, 9);
+        assertThat(found().figures()).extracting(Boundaries.Span::figureIndex).containsExactly(0, 3);
+        assertThat(found().figures().get(0).startS()).isCloseTo(5, within(0.11));
+        assertThat(found().figures().get(1).startS()).isCloseTo(23, within(0.21));
+    }
+
+    /** Between two figures nearly two seconds apart nobody knows what was flown. */
+    @Test
+    void figureDoesNotBeginWithAGlimpseLongBeforeIt() {
+        says(0, 9);
+        says(1, 3);
+        nowS += 1.8;
+        says(2, 9);
+        assertThat(found().figures()).extracting(Boundaries.Span::figureIndex).containsExactly(0, 2);
+        assertThat(found().figures().get(1).startS()).isCloseTo(13.8, within(0.11));
+    }
+
+    @Test
     void figureDroppedInFlightIsMissedInTheSummaryThoughItWasExpected() throws ShowFileException {
         Display display = FollowTrial.display("jackanapes-solo");
         int missed = 0;

@@ -127,6 +127,43 @@ class OrderTest {
     }
 
     @Test
+    void figureOnceSeenIsNotUnseenByADoubt() {
+        order.saw(2, 0.8);
+        order.saw(2, 0.3);
+        assertThat(order.flown(2)).isEqualTo(0.8);
+    }
+
+    /** What was hardly seen is not where the flight was when it left the plan. */
+    @Test
+    void itComesBackToWhereItWasMoreLikelyThanNot() {
+        flown(0, 1, 2);
+        order.saw(7, 0.5);
+        assertThat(afterUnknown()[3]).isGreaterThan(5 * afterUnknown()[8]);
+        order.saw(6, 0.51);
+        assertThat(afterUnknown()[7]).as("half flown").isGreaterThan(afterUnknown()[3]);
+    }
+
+    @Test
+    void chancesAfterAStretchOffThePlanAddUpToOne() {
+        assertThat(Arrays.stream(afterUnknown()).sum()).isCloseTo(1, within(1e-12));
+        assertThat(afterUnknown()[bins.figures]).isZero();
+    }
+
+    @Test
+    void afterTheLastFigureTheActIsOver() {
+        assertThat(order.next(LANDING)).isEqualTo(bins.figures);
+        assertThat(order.next(LANDING - 1)).isEqualTo(LANDING);
+        assertThat(after(LANDING)[bins.figures + 1]).isGreaterThan(0.65);
+        assertThat(after(3)[bins.figures + 1]).isZero();
+        assertThat(after(3)[bins.figures]).as("off the plan").isBetween(0.02, 0.06);
+    }
+
+    @Test
+    void figureThatIsNotThereIsRefused() {
+        assertThatThrownBy(() -> order.told(List.of(0, 10))).isInstanceOf(IndexOutOfBoundsException.class);
+    }
+
+    @Test
     void orderThatNamesAFigureTwiceIsRefused() {
         assertThatThrownBy(() -> order.told(List.of(0, 1, 1)))
                 .isInstanceOf(IllegalArgumentException.class)

@@ -1,6 +1,7 @@
 package crowdline.follow;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 
@@ -14,6 +15,59 @@ class OutsidePlanTest {
         Belief then = new Belief(bins);
         outside.step(before, then);
         return 1 - then.before;
+    }
+
+    private Belief fiveStepsOff() {
+        Belief off = new Belief(bins);
+        off.off = 1;
+        Belief then = new Belief(bins);
+        for (int i = 0; i < 5; i++) {
+            then.clear();
+            outside.step(off, then);
+        }
+        then.settle(0, 0, 0);
+        return then;
+    }
+
+    /** Once in 60 s it begins, once in 120 s it ends off the plan, and 14 in a thousand come back in a second. */
+    @Test
+    void chancesGoWhereTheyShouldAndNoneIsLost() {
+        Belief then = fiveStepsOff();
+        assertThat(then.after).isCloseTo(0.1 / 120, within(1e-6));
+        assertThat(then.in(0) + then.in(1)).as("of every fifth step").isCloseTo(0.014 * 0.5, within(1e-6));
+        assertThat(then.in(0) + then.in(1) + then.after + then.unplanned() + then.before)
+                .isCloseTo(1, within(1e-12));
+        assertThat(then.in(1)).as("most to where it was to go on").isPositive();
+        assertThat(begun()).isCloseTo(0.1 / 60, within(1e-12));
+    }
+
+    @Test
+    void mostOfWhatComesBackDoesSoAtTheStartOfAFigure() {
+        Belief then = fiveStepsOff();
+        double atStart = 0;
+        for (int lane = 0; lane < Lanes.COUNT; lane++) {
+            atStart += then.chance[then.state(lane, 50)];
+        }
+        assertThat(atStart / then.in(1)).isCloseTo(0.85, within(1e-6));
+    }
+
+    @Test
+    void itDoesNotComeBackAtEveryStep() {
+        Belief off = new Belief(bins);
+        off.offGently = 1;
+        Belief then = new Belief(bins);
+        outside.step(off, then);
+        assertThat(then.offGently).isCloseTo(1 - 0.1 / 120, within(1e-12));
+    }
+
+    @Test
+    void whatLeavesThePlanMayBeFlownGently() {
+        Belief to = new Belief(bins);
+        OutsidePlan.goOff(to, 0.4);
+        assertThat(to.off).isEqualTo(0.2);
+        assertThat(to.offGently).isEqualTo(0.2);
+        OutsidePlan.goOff(to, 0.2);
+        assertThat(to.unplanned()).isCloseTo(0.6, within(1e-12));
     }
 
     /** It was said to have begun three minutes before it did, and seven kilometres away. */

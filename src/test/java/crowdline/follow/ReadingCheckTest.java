@@ -1,6 +1,7 @@
 package crowdline.follow;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import crowdline.telemetry.Reading;
 import java.util.Objects;
@@ -58,6 +59,88 @@ class ReadingCheckTest {
             taken += receiver.take(new Reading(i * 0.2, 12.0 * i, 3, 300 + 2.0 * i, 60.0, 0.0)) == null ? 0 : 1;
         }
         assertThat(taken).isLessThan(6);
+    }
+
+    private static Reading at(double tS, double alongM, double heightM, @Nullable Double mps) {
+        return new Reading(tS, alongM, 0, heightM, mps, mps == null ? null : 0.0);
+    }
+
+    @Test
+    void readingThatIsNotLaterTellsNothing() {
+        assertThat(receiver.take(level(1))).isNotNull();
+        assertThat(receiver.take(level(1))).isNull();
+        assertThat(receiver.take(level(0.8))).isNull();
+        assertThat(receiver.lastAnyS()).isEqualTo(1);
+        assertThat(receiver.take(level(1.2))).isNotNull();
+    }
+
+    @Test
+    void faultIsHeardButDoesNotCount() {
+        levelUntil(3);
+        assertThat(receiver.take(at(3, 480, 300, 60.0))).isNull();
+        assertThat(receiver.lastAnyS()).isEqualTo(3);
+        assertThat(receiver.lastGoodS()).isCloseTo(2.8, within(1e-9));
+    }
+
+    /** Taxiing or waiting, it may well send one place twice; where no speed is told, only near the ground. */
+    @Test
+    void aircraftThatStandsStillMaySendOnePlaceTwice() {
+        for (double mps : new double[] {0, 4}) {
+            assertThat(twice(at(1, 50, 300, mps), at(1.2, 50, 300, mps))).isNotNull();
+        }
+        assertThat(twice(at(1, 50, 300, 4.1), at(1.2, 50, 300, 4.1))).isNull();
+        assertThat(twice(at(1, 50, 30, null), at(1.2, 50, 30, null))).isNotNull();
+        assertThat(twice(at(1, 50, 31, null), at(1.2, 50, 31, null))).isNull();
+    }
+
+    private static @Nullable Seen twice(Reading first, Reading second) {
+        ReadingCheck check = new ReadingCheck(120);
+        check.take(first);
+        return check.take(second);
+    }
+
+    /** 25 m of noise and 120 m/s. */
+    @Test
+    void jumpIsFurtherThanTheFastestFliesAndNoiseExplains() {
+        assertThat(twice(at(1, 0, 300, 60.0), at(2, 144, 300, 60.0))).isNotNull();
+        assertThat(twice(at(1, 0, 300, 60.0), at(2, 146, 300, 60.0))).isNull();
+        assertThat(twice(at(1, 0, 300, 60.0), at(2, 0, 446, 60.0)))
+                .as("upwards too")
+                .isNull();
+        assertThat(twice(at(1, 0, 300, 60.0), at(10.5, 5000, 300, 60.0)))
+                .as("in nine seconds")
+                .isNull();
+        assertThat(twice(at(1, 0, 300, 60.0), at(11, 5000, 300, 60.0)))
+                .as("after ten it may be anywhere")
+                .isNotNull();
+    }
+
+    @Test
+    void speedsThatAreNotToldAreTheSlopeOfTheLastSecond() {
+        @Nullable Seen seen = receiver.take(new Reading(0, 0, 0, 300, null, null));
+        assertThat(Objects.requireNonNull(seen).hasSpeeds()).isFalse();
+        assertThat(seen.hasClimb()).isFalse();
+        assertThat(seen.newS()).as("news of two seconds at most").isEqualTo(2);
+        for (double t = 0.2; t < 3; t += 0.2) {
+            seen = receiver.take(new Reading(t, 40 * t + t * t, -5 * t + t * t, 300, null, null));
+        }
+        assertThat(Objects.requireNonNull(seen).alongMps()).isCloseTo(40 + 2 * 2.3, within(0.01));
+        assertThat(seen.awayMps()).isCloseTo(-5 + 2 * 2.3, within(0.01));
+        assertThat(seen.groundMps()).isEqualTo(Math.hypot(seen.alongMps(), seen.awayMps()));
+        assertThat(seen.overS()).isCloseTo(1, within(1e-9));
+        assertThat(seen.newS()).isCloseTo(0.2, within(1e-9));
+    }
+
+    @Test
+    void afterASilenceNoClimbIsKnown() {
+        levelUntil(3);
+        Seen soon = Objects.requireNonNull(receiver.take(level(6)));
+        assertThat(soon.overS()).as("of two readings 3.2 s apart").isCloseTo(3.2, within(1e-9));
+        assertThat(soon.newS()).isEqualTo(2);
+        Seen late = Objects.requireNonNull(receiver.take(level(9.3)));
+        assertThat(late.overS()).isZero();
+        assertThat(late.hasClimb()).isFalse();
+        assertThat(late.hasSpeeds()).as("which were told").isTrue();
     }
 
     @Test
