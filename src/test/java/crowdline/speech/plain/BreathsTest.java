@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class BreathsTest {
 
@@ -27,6 +29,53 @@ class BreathsTest {
         for (int width = 12; width < 40; width++) {
             assertThat(Breaths.lines("The engine of Dr. Quillan has 300 hp and a roar.", width))
                     .noneMatch(line -> line.endsWith("300") || line.endsWith("Dr.") || line.endsWith(" a"));
+        }
+    }
+
+    /** Two sentences in one line are worse than a line more, wherever the stop stands. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "It rolls. It falls.",
+                "It rolls! It falls.",
+                "It rolls? It falls.",
+                "It rolls… It falls.",
+                "\"It rolls.\" It falls.",
+                "(It rolls.) It falls.",
+                "‘It rolls!’ It falls."
+            })
+    void sentencesHaveLinesOfTheirOwn(String text) {
+        assertThat(Breaths.lines(text, text.length() + 1)).hasSize(2).last().isEqualTo("It falls.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "It rolls… it falls.",
+                "It rolls and falls.",
+                "For Mr. Quillan.",
+                "This is No. 3 here.",
+                "It rolls, It falls."
+            })
+    void whatIsNoEndOfASentenceStaysInTheLine(String text) {
+        assertThat(Breaths.lines(text, text.length() + 1)).hasSize(1);
+    }
+
+    @Test
+    void lineBreaksAtAPauseRatherThanAJointAndAtAJointRatherThanAnywhere() {
+        assertThat(Breaths.lines("The smoke goes on; the crowd looks up", 24))
+                .containsExactly("The smoke goes on;", "the crowd looks up");
+        assertThat(Breaths.lines("The smoke stays (and the crowd looks up)", 27))
+                .containsExactly("The smoke stays", "(and the crowd looks up)");
+        assertThat(Breaths.lines("The smoke waits... the crowd looks up", 24))
+                .containsExactly("The smoke waits...", "the crowd looks up");
+    }
+
+    @Test
+    void dashIsNotTornFromWhatIsBeforeIt() {
+        for (int width = 12; width < 30; width++) {
+            assertThat(Breaths.lines("The smoke goes up high – the crowd looks up", width))
+                    .noneMatch(line -> line.startsWith("–"));
         }
     }
 

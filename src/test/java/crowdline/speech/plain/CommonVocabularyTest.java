@@ -45,5 +45,9 @@ class CommonVocabularyTest {
         assertThat(common.has("henhouse")).isTrue();
         assertThat(common.has("decker")).isTrue();
         assertThat(common.has("zymurgers")).isFalse();
+        assertThat(common.has("cloudily")).as("cloudy").isTrue();
+        assertThat(common.has("zymurgily")).isFalse();
+        assertThat(common.has("skyjet")).as("of three letters and three").isTrue();
+        assertThat(common.has("zymjet")).isFalse();
     }
 }

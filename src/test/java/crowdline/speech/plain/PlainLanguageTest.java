@@ -2,6 +2,7 @@ package crowdline.speech.plain;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -198,6 +199,54 @@ class PlainLanguageTest {
     void wordStillBeingTypedIsNotRareYet() {
         assertThat(codes("What a perspicacious")).isEmpty();
         assertThat(codes("What a perspicacious ")).containsExactly(PlainLanguage.RARE_WORD);
+    }
+
+    @Test
+    void findingsComeInTheOrderOfTheText() {
+        assertThat(codes("A perspicacious rudder now calls QNH."))
+                .containsExactly(PlainLanguage.RARE_WORD, PlainLanguage.TRADE_WORD, PlainLanguage.ABBREVIATION);
+    }
+
+    @Test
+    void threeIdeasAreNotYetTooMany() {
+        assertThat(codes("He pulls hard, which squeezes him, because the wing lifts more."))
+                .isEmpty();
+    }
+
+    @Test
+    void threeLettersAreNoRareWordAndFourAre() {
+        assertThat(codes("What a zax it is.")).isEmpty();
+        assertThat(codes("What a zarf it is.")).containsExactly(PlainLanguage.RARE_WORD);
+    }
+
+    @Test
+    void wordsThatAreKnownMakeNoOtherKnown() {
+        assertThat(plain.check("A perspicacious look.", Set.of("bird"))).hasSize(1);
+        assertThat(plain.check("Next, a half rudder turn.", Set.of("half rudder turn")))
+                .as("within what is known")
+                .isEmpty();
+        assertThat(plain.check("Next, a rudder turn.", Set.of("half rudder turn")))
+                .as("not the whole of it")
+                .hasSize(1);
+    }
+
+    @Test
+    void rareWordInACompoundIsMarkedAlone() {
+        String text = "Look. A well-perspicacious look.";
+        assertThat(plain.check(text, Set.of()))
+                .extracting(f -> text.substring(f.fromChar(), f.toChar()))
+                .containsExactly("perspicacious");
+    }
+
+    @Test
+    void tradeWordWrittenTwiceIsOne() {
+        Map<String, String> twice = new LinkedHashMap<>();
+        twice.put("widget", "a thing");
+        twice.put("Widget", "a thingummy");
+        assertThat(new PlainLanguage(twice).check("The widget.", Set.of()))
+                .singleElement()
+                .extracting(SpeechFinding::suggestion)
+                .isEqualTo("a thingummy");
     }
 
     @Test

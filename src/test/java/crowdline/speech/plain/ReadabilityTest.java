@@ -53,6 +53,32 @@ class ReadabilityTest {
         assertThat(new Readability(1, words, syllables).band()).isEqualTo(band);
     }
 
+    /** Ten words a sentence: 196.685 less 0.846 for each syllable in a hundred words. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            126 | very easy
+            127 | easy, as in conversation
+            137 | easy, as in conversation
+            138 | fairly easy
+            149 | fairly easy
+            150 | plain English
+            161 | plain English
+            162 | fairly difficult
+            173 | fairly difficult
+            174 | difficult
+            197 | difficult
+            198 | very difficult
+            """)
+    void bandsChangeWhereTheirEaseDoes(int syllables, String band) {
+        assertThat(new Readability(10, 100, syllables).band()).isEqualTo(band);
+    }
+
+    /** 0.39 * 10 + 11.8 * 1.3 - 15.59. */
+    @Test
+    void gradeOfManySentencesIsThatOfTheirMean() {
+        assertThat(new Readability(10, 100, 130).gradeLevel()).isCloseTo(3.65, within(1e-9));
+    }
+
     @Test
     void textWithoutWordsIsRefused() {
         assertThatIllegalArgumentException()
@@ -104,7 +130,12 @@ class ReadabilityTest {
         "wingtip, 2",
         "wingtips, 2",
         "taxies, 2",
-        "Quillan's, 2"
+        "Quillan's, 2",
+        "aerofoils, 3",
+        "manoeuvred, 3",
+        "radials, 3",
+        "metred, 2",
+        "parades, 2"
     })
     void syllables(String word, int count) {
         assertThat(Syllables.count(word)).isEqualTo(count);
