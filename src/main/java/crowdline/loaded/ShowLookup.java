@@ -1,6 +1,7 @@
 package crowdline.loaded;
 
 import crowdline.flight.FigureNames;
+import crowdline.live.now.Afterwards;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
@@ -27,6 +28,7 @@ public final class ShowLookup {
     private final Show show;
     private final Catalogue catalogue;
     private final Map<String, Remark> remarks = new HashMap<>();
+    private final Afterwards afterwards;
     private final Function<String, SpokenTime> times;
     private final BiFunction<Act, Variant, ActSheet> flights;
     private final Sights sights;
@@ -61,10 +63,16 @@ public final class ShowLookup {
         this.times = times;
         this.flights = flights;
         show.everyRemark().forEach(remark -> remarks.put(remark.id(), remark));
+        afterwards = new Afterwards(show);
     }
 
     public Show show() {
         return show;
+    }
+
+    /** Which of its remarks can be said only once their figure was flown. */
+    public Afterwards afterwards() {
+        return afterwards;
     }
 
     /** Whose hour the clocks of the venue show. */

@@ -1,6 +1,5 @@
 package crowdline.console.live;
 
-import crowdline.live.now.Afterwards;
 import crowdline.live.now.FigureNow;
 import crowdline.live.now.LiveNow;
 import crowdline.live.now.Upcoming;
@@ -48,7 +47,7 @@ final class Takeable {
         if (figure != null) {
             near.addAll(inTime(words, act, figure.figureId(), figure.timeInS()));
         }
-        near.addAll(Afterwards.ofJustFlown(act, moment.state().course()));
+        near.addAll(words.afterwards().ofJustFlown(act, moment.state().course()));
         if (!now.upcoming().isEmpty()) {
             Upcoming next = now.upcoming().get(0);
             Double inS = next.inS();
@@ -60,7 +59,7 @@ final class Takeable {
     /** What may be said at a time of its figure: by its own times, or else by what it tells. */
     private static List<Remark> inTime(ShowLookup words, @Nullable Act act, String figureId, double timeS) {
         return remarks(words, act, figureId).stream()
-                .filter(r -> !Afterwards.waits(r) && isInTime(r, timeS))
+                .filter(r -> !words.afterwards().waits(r) && isInTime(r, timeS))
                 .toList();
     }
 

@@ -38,11 +38,13 @@ public final class PlanAhead {
     private static final double LEAST_S = 0.2;
 
     private final Show show;
+    private final Afterwards afterwards;
     private final Function<String, SpokenTime> spoken;
 
     /** @param spoken how long a text takes this speaker */
     public PlanAhead(Show show, Function<String, SpokenTime> spoken) {
         this.show = show;
+        afterwards = new Afterwards(show);
         this.spoken = spoken;
     }
 
@@ -79,7 +81,7 @@ public final class PlanAhead {
                                 act,
                                 slots,
                                 leftBehind(act, state.course()),
-                                Afterwards.ofJustFlown(act, state.course()),
+                                afterwards.ofJustFlown(act, state.course()),
                                 false),
                 done,
                 previous,
@@ -191,8 +193,8 @@ public final class PlanAhead {
                     ? List.of()
                     : act.figure(slot.figureId()).map(Figure::remarks).orElse(List.of());
             waiting.forEach(r -> put(all, r, slot.figureId()));
-            waiting = own.stream().filter(Afterwards::waits).toList();
-            own.stream().filter(r -> !Afterwards.waits(r)).forEach(r -> put(all, r, slot.figureId()));
+            waiting = own.stream().filter(afterwards::waits).toList();
+            own.stream().filter(r -> !afterwards.waits(r)).forEach(r -> put(all, r, slot.figureId()));
         }
         if (slots.isEmpty()) {
             waiting.forEach(r -> put(all, r, null));
