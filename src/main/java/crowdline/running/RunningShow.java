@@ -116,7 +116,14 @@ public final class RunningShow implements AutoCloseable {
 
     private void replanSoon() {
         if (!asked.getAndSet(true)) {
-            planning.execute(this::replan);
+            planning.execute(this::replanIfAsked);
+        }
+    }
+
+    /** Once for all that asked before it. */
+    private void replanIfAsked() {
+        if (asked.get()) {
+            replan();
         }
     }
 
@@ -157,7 +164,8 @@ public final class RunningShow implements AutoCloseable {
     /** The same, and waits for a plan made anew. */
     public void wake() throws ExecutionException, InterruptedException {
         settle();
-        planning.submit(this::replan).get();
+        asked.set(true);
+        planning.submit(this::replanIfAsked).get();
     }
 
     /** Writes down that what was taken has left the screen by itself. */
