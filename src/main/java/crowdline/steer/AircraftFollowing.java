@@ -81,13 +81,15 @@ public final class AircraftFollowing {
 
     /** Time goes on. */
     public Optional<FlightEvent> tick(LiveState state, double nowS) {
+        boolean waits = !state.course().inTheAir();
+        if (last == null && (waits || state.course().source() != Source.AIRCRAFT)) {
+            // Nobody asks where an aircraft is that was never heard; what the hand did till then is taken from the
+            // screen.
+            return Optional.empty();
+        }
         Follower following = follower(state);
         if (following == null) {
             return steps.next(state, null, nowS);
-        }
-        boolean waits = !state.course().inTheAir();
-        if (last == null && (waits || state.course().source() != Source.AIRCRAFT)) {
-            return Optional.empty();
         }
         FollowNow found = following.tick(nowS);
         if (waits && found.silentS() > FORGOTTEN_S) {

@@ -167,6 +167,24 @@ class AircraftFollowingTest {
     }
 
     @Test
+    void aircraftThatWasNeverHeardIsNotFollowedWhileTheHandLeads() {
+        List<LiveState> asked = new ArrayList<>();
+        AircraftFollowing quiet = new AircraftFollowing(s -> {
+            asked.add(s);
+            return Optional.of(plan);
+        });
+        begin();
+        happens(new FlightEvent.SourceChosen(BEGIN_S, Source.HAND));
+        for (int i = 1; i < 4; i++) {
+            happens(new FlightEvent.Stepped(BEGIN_S + 10 * i));
+            assertThat(quiet.tick(state, BEGIN_S + 10 * i + 1)).isEmpty();
+        }
+        assertThat(asked).isEmpty();
+        quiet.reading(state, reading(flight.samples().get(0), BEGIN_S + 40));
+        assertThat(asked).hasSize(1);
+    }
+
+    @Test
     void clockStandsInWhereTheActCannotBeFollowed() {
         AircraftFollowing blind = new AircraftFollowing(s -> Optional.empty());
         begin();
