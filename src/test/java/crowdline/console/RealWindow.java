@@ -23,7 +23,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
@@ -38,13 +37,13 @@ public final class RealWindow implements AutoCloseable {
 
     public final StageHost host;
     public final ConsoleFrame frame;
+    private final SystemKeys keys;
     private final Robot robot;
     private final Watch watch = new Watch();
     private long whenMs = System.currentTimeMillis();
 
     RealWindow(StageHost host) throws AWTException {
         this.host = host;
-        robot = new Robot();
         frame = onEventThread(() -> {
             LookAndFeel.loadType();
             Appearance appearance = new Appearance(Themes.DAY, Zoom.NONE);
@@ -54,16 +53,17 @@ public final class RealWindow implements AutoCloseable {
             opened.showPrepare(SampleScreens.prepare());
             opened.showGlossary(SampleScreens.glossary());
             opened.setVisible(true);
-            Toolkit.getDefaultToolkit().getSystemEventQueue().push(watch);
             return opened;
         });
+        keys = new SystemKeys(watch);
+        robot = keys.robot();
         await("the window has the keys", frame::isFocused);
     }
 
     @Override
     public void close() {
+        keys.close();
         onEventThread(() -> {
-            watch.end();
             for (Window window : Window.getWindows()) {
                 window.dispose();
             }
@@ -107,21 +107,7 @@ public final class RealWindow implements AutoCloseable {
     }
 
     void press(int key, int... modifiers) {
-        int before = watch.releases();
-        for (int modifier : modifiers) {
-            robot.keyPress(modifier);
-        }
-        robot.keyPress(key);
-        robot.keyRelease(key);
-        for (int modifier : modifiers) {
-            robot.keyRelease(modifier);
-        }
-        // The robot's own waiting for an idle screen never sees one while Live is painted, and waits seconds a key.
-        int released = modifiers.length + 1;
-        for (int wait = 0; wait < 20 && watch.releases() < before + released; wait++) {
-            robot.delay(2);
-        }
-        onEventThread(() -> 0);
+        keys.press(key, modifiers);
     }
 
     void type(String word) {
@@ -287,13 +273,13 @@ public final class RealWindow implements AutoCloseable {
     void leaveAtOnce() {
         await("the keys are here again", frame::isFocused);
         onEventThread(() -> {
-            KeyboardFocusManager keys = KeyboardFocusManager.getCurrentKeyboardFocusManager();
+            KeyboardFocusManager here = KeyboardFocusManager.getCurrentKeyboardFocusManager();
             for (int i = 0; i < "resume".length(); i++) {
                 char letter = "resume".charAt(i);
                 int code = KeyEvent.getExtendedKeyCodeForChar(letter);
                 whenMs += 100;
-                keys.dispatchEvent(new KeyEvent(frame, KeyEvent.KEY_PRESSED, whenMs, 0, code, letter));
-                keys.dispatchEvent(new KeyEvent(frame, KeyEvent.KEY_RELEASED, whenMs + 50, 0, code, letter));
+                here.dispatchEvent(new KeyEvent(frame, KeyEvent.KEY_PRESSED, whenMs, 0, code, letter));
+                here.dispatchEvent(new KeyEvent(frame, KeyEvent.KEY_RELEASED, whenMs + 50, 0, code, letter));
             }
             return 0;
         });
@@ -301,15 +287,9 @@ public final class RealWindow implements AutoCloseable {
     }
 
     /** Sees when F12 reaches the event thread and when all that it asked for has been painted. */
-    private static final class Watch extends EventQueue {
+    private static final class Watch extends SystemKeys.Heard {
         private long startNs;
         private long endNs;
-        private final AtomicInteger releases = new AtomicInteger();
-
-        /** How many keys have been let go of, as far as the event thread has seen them. */
-        int releases() {
-            return releases.get();
-        }
 
         void begin() {
             onEventThread(() -> {
@@ -327,10 +307,6 @@ public final class RealWindow implements AutoCloseable {
             return (endNs - startNs) / 1e6;
         }
 
-        void end() {
-            pop();
-        }
-
         @Override
         protected void dispatchEvent(AWTEvent event) {
             boolean key = event.getID() == KeyEvent.KEY_PRESSED
@@ -340,9 +316,6 @@ public final class RealWindow implements AutoCloseable {
                 startNs = System.nanoTime();
             }
             super.dispatchEvent(event);
-            if (event.getID() == KeyEvent.KEY_RELEASED) {
-                releases.incrementAndGet();
-            }
             if (key) {
                 // Behind the painting that the key asked for.
                 SwingUtilities.invokeLater(() -> endNs = System.nanoTime());

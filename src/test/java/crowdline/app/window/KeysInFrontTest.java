@@ -3,11 +3,11 @@ package crowdline.app.window;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import crowdline.console.SystemKeys;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Frame;
 import java.awt.GraphicsEnvironment;
-import java.awt.Robot;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
@@ -45,8 +45,6 @@ class KeysInFrontTest {
     private static final Path FENMARSH = Path.of("demo-shows/fenmarsh-air-day.json");
     private static final Instant BEFORE = Instant.parse("2027-06-12T13:29:00Z");
     private static final long PATIENCE_NS = 20_000_000_000L;
-    /** The screen has given a key to the window by then; where it has not, what is awaited shows it. */
-    private static final int ARRIVES_MS = 40;
     /** A screen without a window manager loses keys while windows change, so that some are pressed again. */
     private static final int TRIES = 8;
 
@@ -60,8 +58,9 @@ class KeysInFrontTest {
 
     @Test
     void keysBelongToWhatIsInFrontOfARunningAct() throws Exception {
-        try (ConsoleOnScreen screen = new ConsoleOnScreen(folder, FENMARSH, BEFORE)) {
-            Keys keys = new Keys();
+        try (ConsoleOnScreen screen = new ConsoleOnScreen(folder, FENMARSH, BEFORE);
+                SystemKeys pressed = new SystemKeys()) {
+            Keys keys = new Keys(pressed);
             screen.at(61);
             screen.press("SPACE");
             screen.at(64);
@@ -81,7 +80,7 @@ class KeysInFrontTest {
                 }
                 keys.until(
                         name + " opens a window",
-                        () -> keys.hold(KeyEvent.VK_CONTROL, ctrl),
+                        () -> keys.pressed.press(ctrl, KeyEvent.VK_CONTROL),
                         () -> keys.dialogs().findAny().isPresent());
                 typed(screen, keys, name);
             }
@@ -180,11 +179,11 @@ class KeysInFrontTest {
 
     /** A keyboard, and what can be seen of the window. */
     private static final class Keys {
-        final Robot robot;
+        final SystemKeys pressed;
         final JFrame frame;
 
-        Keys() throws Exception {
-            robot = new Robot();
+        Keys(SystemKeys pressed) {
+            this.pressed = pressed;
             frame = (JFrame) Stream.of(Frame.getFrames())
                     .filter(Window::isShowing)
                     .findFirst()
@@ -193,22 +192,7 @@ class KeysInFrontTest {
         }
 
         void press(int key) {
-            robot.keyPress(key);
-            robot.keyRelease(key);
-            arrive();
-        }
-
-        void hold(int modifier, int key) {
-            robot.keyPress(modifier);
-            press(key);
-            robot.keyRelease(modifier);
-            arrive();
-        }
-
-        /** The robot's own waiting for an idle screen never sees one while Live is painted, and waits seconds a key. */
-        private void arrive() {
-            robot.delay(ARRIVES_MS);
-            see(() -> true);
+            pressed.press(key);
         }
 
         void resume() {
@@ -220,7 +204,7 @@ class KeysInFrontTest {
             for (int i = 0; i < TRIES && !see(seen); i++) {
                 keys.run();
                 for (int wait = 0; wait < 100 && !see(seen); wait++) {
-                    robot.delay(5);
+                    pressed.robot().delay(5);
                 }
             }
             await(what, seen);
@@ -264,7 +248,7 @@ class KeysInFrontTest {
             long giveUpNs = System.nanoTime() + PATIENCE_NS;
             while (!see(seen)) {
                 assertThat(System.nanoTime()).as("%s in time", what).isLessThan(giveUpNs);
-                robot.delay(2);
+                pressed.robot().delay(2);
             }
         }
     }
