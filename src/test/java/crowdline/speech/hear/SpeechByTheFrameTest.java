@@ -1,6 +1,7 @@
 package crowdline.speech.hear;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import crowdline.speech.hear.Hearing.NotSpeech;
@@ -178,5 +179,26 @@ class SpeechByTheFrameTest {
             edges.hear(new SoundLevel(NOISE_DB, LOUD_DB, 0.1));
         }
         assertThat(hear(1, NOISE_DB).state()).isEqualTo(State.SPEECH);
+    }
+
+    @Test
+    void remarkBeginsAtNoughtAtTheEarliestAndEndsAfterItsBegin() {
+        assertThat(new Utterance(0, 0.1).seconds()).isEqualTo(0.1);
+        assertThatIllegalArgumentException().isThrownBy(() -> new Utterance(-0.1, 1));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Utterance(1, Double.POSITIVE_INFINITY));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Utterance(1, 1))
+                .withMessage("speech from 1.0 s to 1.0 s; it must begin at 0 or later and end after it began");
+    }
+
+    @Test
+    void soundComesAtEightThousandSamplesASecondOrMore() {
+        assertThat(new SoundLevels(8000).hear(new byte[160], 160)).hasSize(1);
+        assertThat(new SoundLevels(192_000).hear(new byte[3840], 3840)).hasSize(1);
+        for (int none : new int[] {7999, 192_001}) {
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> new SoundLevels(none))
+                    .withMessageContaining(none + " samples a second, allowed is 8000 to 192000");
+        }
     }
 }
