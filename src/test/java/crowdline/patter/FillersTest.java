@@ -64,6 +64,38 @@ class FillersTest {
     }
 
     @Test
+    void aLongGapTakesOneAfterTheOther() {
+        List<Slot> slots = List.of(slot("loop", 0, 30));
+
+        assertThat(planner.plan(request(0, slots, filler("a", null, 9), filler("b", null, 8), filler("c", null, 7)))
+                        .placed())
+                .extracting(Placed::remarkId)
+                .containsExactly("a", "b", "c");
+    }
+
+    /** From 0 to 13 s: 8 s at once, or 5 s in the figure that begins at 7 s. */
+    @Test
+    void theLongerGoesFirstThoughAnotherCouldOnlyBeginLater() {
+        List<Slot> slots = List.of(slot("loop", 0, 7), slot("roll", 7, 10));
+
+        assertThat(planner.plan(request(0, slots, filler("a", null, 8), filler("b", "roll", 5)))
+                        .placed())
+                .extracting(Placed::remarkId)
+                .containsExactly("a");
+    }
+
+    /** A figure of 5 s and the 3 s past it, and another 10 s ahead. */
+    @Test
+    void fillerOfAFigureEndsWithIt() {
+        List<Slot> slots = List.of(slot("loop", 0, 5), slot("roll", 15, 25));
+
+        assertThat(planner.plan(request(0, slots, filler("a", "loop", 8))).find("a"))
+                .isPresent();
+        assertThat(planner.plan(request(0, slots, filler("a", "loop", 8.1))).find("a"))
+                .isEmpty();
+    }
+
+    @Test
     void shortFormGoesWhereTheFullOneDoesNot() {
         Candidate both = candidate("a", RemarkKind.FILLER, null, 9, 4);
 

@@ -53,6 +53,23 @@ class PracticeTest {
                 .isEqualTo(new Practice.Call("call", "f2", Timing.LATE, -1.0));
     }
 
+    @Test
+    void callsAreCountedByTheirTiming() {
+        Practice early = after(40, new Said("call", 13, 16));
+
+        assertThat(early.calls(Timing.LATE)).isZero();
+        assertThat(early.calls(Timing.ON_TIME)).isZero();
+        assertThat(early.calls(Timing.NOT_SAID)).isZero();
+    }
+
+    @Test
+    void oneRemarkDoesNotStandForAnother() {
+        Practice run = after(40, new Said("say", 2, 8));
+
+        assertThat(run.dutiesMissed()).containsExactly("thanks");
+        assertThat(run.calls(Timing.NOT_SAID)).isEqualTo(1);
+    }
+
     /** One to two seconds before its figure, and three tenths either way that a key cannot tell. */
     @Test
     void callIsOnTimeToWithinWhatAKeyCanTell() {
