@@ -1,6 +1,7 @@
 package crowdline.patter;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import crowdline.show.Remark;
@@ -46,6 +47,22 @@ class FitTest {
         assertThat(Fit.TOO_LONG.atBest(Fit.JUST_FITS)).isEqualTo(Fit.TOO_LONG);
         assertThat(Fit.RUNS_OVER.hasRoom()).isTrue();
         assertThat(Fit.ON_A_GOOD_DAY.hasRoom()).isFalse();
+    }
+
+    @Test
+    void eachFitHasOneWordForEveryScreen() {
+        assertThat(Fit.values())
+                .extracting(Fit::word)
+                .containsExactly("Fits", "Just fits", "Runs over", "On a good day", "Too long");
+    }
+
+    @Test
+    void roomIsNeverLessThanNothing() {
+        assertThat(new Room(0, 0, 0, 0)).isEqualTo(Room.fixed(0));
+        assertThatThrownBy(() -> new Room(-1, 0, 0, 0)).hasMessage("likelyS is -1.0; it must be 0.0 or more");
+        assertThatThrownBy(() -> new Room(0, -1, 0, 0)).hasMessage("lowS is -1.0; it must be 0.0 or more");
+        assertThatThrownBy(() -> new Room(0, 0, -1, 0)).hasMessage("highS is -1.0; it must be 0.0 or more");
+        assertThatThrownBy(() -> new Room(0, 0, 0, -1)).hasMessage("pastS is -1.0; it must be 0.0 or more");
     }
 
     @Test

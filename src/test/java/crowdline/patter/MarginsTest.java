@@ -63,6 +63,30 @@ class MarginsTest {
     }
 
     @Test
+    void callOfTheFirstFigureHasNoGoodDayNorHasAFigureThatIsNotAhead() {
+        assertThat(goodDay(loop(10, 60, candidate("call", RemarkKind.CALL, "loop", 9)), "call"))
+                .isFalse();
+        assertThat(goodDay(loop(10, 60, candidate("what", RemarkKind.FACT, "spin", 9)), "what"))
+                .isFalse();
+    }
+
+    /** Of the second figure, from 32 to 44 s; the fact there takes from 36.6 s on. */
+    @Test
+    void shortFormIsExplainedByTheRoomInItsOwnFigure() {
+        PlanRequest request = request(
+                0,
+                List.of(slot("loop", 20, 32), slot("roll", 32, 44)),
+                candidate("first", RemarkKind.EXPLANATION, "loop", 3),
+                candidate("what", RemarkKind.EXPLANATION, "roll", 9, 4),
+                candidate("who", RemarkKind.FACT, "roll", 8));
+        Plan plan = new Planner().plan(request);
+        assertThat(new Margins(request, plan).whyShort(plan.find("what").orElseThrow()))
+                .contains("9.0 s needed, 4.5 s there; the short form fits");
+        assertThat(new Margins(request, plan).whyShort(plan.find("first").orElseThrow()))
+                .isEmpty();
+    }
+
+    @Test
     void remarkOfNoFigureHasNoGoodDay() {
         assertThat(goodDay(loop(10, 60, candidate("free", RemarkKind.FACT, null, 40)), "free"))
                 .isFalse();

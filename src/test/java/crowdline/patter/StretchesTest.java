@@ -131,6 +131,10 @@ class StretchesTest {
         assertThat(horizon(0, slot("loop", 10, 30, quiet(4, 12.0), quiet(5, 6.0)))
                         .quiets())
                 .containsExactly(stretch(140, 220));
+        assertThat(horizon(0, slot("loop", 10, 30, quiet(15, null), quiet(4, 8.0)))
+                        .quiets())
+                .as("in the order of time, however written")
+                .containsExactly(stretch(140, 180), stretch(250, 300));
         assertThat(horizon(0, slot("loop", 10, 30, quiet(15, 90.0))).quiets()).containsExactly(stretch(250, 300));
         assertThat(horizon(0, slot("loop", 10, 30, quiet(25, 90.0))).quiets()).isEmpty();
     }
@@ -158,6 +162,14 @@ class StretchesTest {
         assertThat(window(RemarkKind.CALL, 30, null, null)).isEqualTo(new Window(150, 160, 5, 155, true));
         assertThat(window(RemarkKind.CALL, 65, null, null)).isEqualTo(new Window(120, 125, 5, 122, true));
         assertThat(window(RemarkKind.CALL, 30, -4.5, null)).isEqualTo(new Window(155, 160, 5, 157, true));
+    }
+
+    /** Between 1.4 and 1 s before its figure there are only 0.2 s to spare on either side. */
+    @Test
+    void windowOfACallSparesNoMoreThanHalfOfIt() {
+        PatterRules narrow = new PatterRules(0.6, 1, 1.4, 8, 3, 0.5, 6, 60);
+        Remark remark = new Remark("a", RemarkKind.CALL, "a", null, null, null, 1, false);
+        assertThat(Window.of(remark, 30, slot("loop", 20, 32), narrow)).isEqualTo(new Window(156, 160, 2, 158, true));
     }
 
     /** From the start of the figure until three seconds past its end, half a second inside if it can. */
