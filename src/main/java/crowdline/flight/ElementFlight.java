@@ -4,15 +4,29 @@ import crowdline.measure.Units;
 import crowdline.show.Element;
 
 /**
- * When one element of a figure is flown.
+ * When and how one element of a figure is flown.
  *
  * @param index place among the figure's elements, from 0
- * @param name what it is, in words
+ * @param element what was flown
  * @param startS seconds since the act began
+ * @param lastLegS when its last leg begins, seconds since the act began: for a spin the spin itself, for a pivot the
+ *     pivot, for a slide the slide, after the line that leads to it; {@code startS} where it has one leg
  * @param endS seconds since the act began
- * @param ends what ends it
+ * @param start attitude at its start
+ * @param end attitude at its end
  */
-public record ElementFlight(int index, String name, double startS, double endS, Ends ends) {
+public record ElementFlight(
+        int index, Element element, double startS, double lastLegS, double endS, Attitude start, Attitude end) {
+
+    /** What it is, in words. */
+    public String name() {
+        return ElementWords.of(element);
+    }
+
+    /** What ends it. */
+    public Ends ends() {
+        return Ends.of(element);
+    }
 
     /** What ends an element. */
     public sealed interface Ends {

@@ -12,6 +12,7 @@ final class ElementFlyer {
     private final Forces forces;
     private final Integrator integrator;
     private final Variation variation;
+    private double lastLegS;
 
     ElementFlyer(Forces forces, Integrator integrator, Variation variation) {
         this.forces = forces;
@@ -25,6 +26,7 @@ final class ElementFlyer {
      * @throws CannotFly when it has no way of being flown from there
      */
     FlightState fly(Element element, FlightState from) throws CannotFly {
+        lastLegS = from.tS();
         if (element instanceof Element.Line line) {
             return line(line, from);
         } else if (element instanceof Element.Arc arc) {
@@ -50,6 +52,11 @@ final class ElementFlyer {
         }
     }
 
+    /** When the last leg of what was flown last began, seconds since the act began. */
+    double lastLegS() {
+        return lastLegS;
+    }
+
     private FlightState run(Leg leg, FlightState from, String what) throws CannotFly {
         if (from.tS() > LONGEST_FLIGHT_S) {
             throw new CannotFly(
@@ -57,6 +64,7 @@ final class ElementFlyer {
                             + " predicted for",
                     from);
         }
+        lastLegS = from.tS();
         Integrator.Result result = integrator.fly(leg, from.tS());
         return switch (result.outcome()) {
             case FLOWN -> result.moment();

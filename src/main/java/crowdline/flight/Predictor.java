@@ -164,7 +164,7 @@ public final class Predictor {
                     Element element = planned.elements().get(i);
                     FlightState then = flyer.fly(element, now);
                     elements.add(new ElementFlight(
-                            i, ElementWords.of(element), now.tS(), then.tS(), ElementFlight.Ends.of(element)));
+                            i, element, now.tS(), flyer.lastLegS(), then.tS(), Attitude.of(now), Attitude.of(then)));
                     now = then;
                 }
             } catch (CannotFly e) {

@@ -14,9 +14,14 @@ package crowdline.flight;
  */
 public record Sample(double tS, Vec place, double speedMps, Vec nose, Vec up, double g, double thrustN, double dragN) {
 
+    /** How it lies in the air. */
+    public Attitude attitude() {
+        return Attitude.of(nose, up);
+    }
+
     /** How far the nose points above the horizon, degrees. */
     public double pathAngleDeg() {
-        return Math.toDegrees(Math.asin(Math.min(Math.max(nose.z(), -1), 1)));
+        return attitude().pathDeg();
     }
 
     /**
@@ -24,12 +29,6 @@ public record Sample(double tS, Vec place, double speedMps, Vec nose, Vec up, do
      * the path is so steep that it means nothing.
      */
     public double rollDeg() {
-        Vec level = Vec.UP.across(nose);
-        if (level.length() < 1e-3) {
-            return 0;
-        }
-        Vec upright = level.unit();
-        Vec wing = nose.cross(upright);
-        return Math.toDegrees(Math.atan2(up.dot(wing), up.dot(upright)));
+        return attitude().bankDeg();
     }
 }

@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import crowdline.flight.Attitude;
 import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.Sample;
 import crowdline.flight.Vec;
+import crowdline.show.Element;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
 import java.util.ArrayList;
@@ -23,7 +25,14 @@ class FollowPlanTest {
     private static FigureFlight figure(String id, boolean known, double startS, double endS, double... elementsS) {
         List<ElementFlight> elements = new ArrayList<>();
         for (double s : elementsS) {
-            elements.add(new ElementFlight(elements.size(), "pull", s, s + 1, ElementFlight.Ends.OTHERWISE));
+            elements.add(new ElementFlight(
+                    elements.size(),
+                    new Element.Arc(Element.Way.PULL, 90.0, null, Element.Size.TIGHTEST, 0, 1),
+                    s,
+                    s,
+                    s + 1,
+                    new Attitude(0, 0),
+                    new Attitude(0, 0)));
         }
         return new FigureFlight(
                 id, "The " + id, known, true, startS, endS, 60, 60, 60, 60, 0, 500, 1, 1, 400, 400, 0, 0, 0, elements);

@@ -1,5 +1,6 @@
 package crowdline.sight;
 
+import crowdline.flight.Attitude;
 import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
@@ -171,7 +172,14 @@ final class Flown {
                 0,
                 0,
                 0.1 * samples.stream().filter(s -> s.up().z() < -0.1).count(),
-                List.of(new ElementFlight(0, "line", 0, lastsS, ElementFlight.Ends.OTHERWISE)));
+                List.of(new ElementFlight(
+                        0,
+                        new Element.Line(Element.Until.SECONDS, 1, 1),
+                        0,
+                        0,
+                        lastsS,
+                        new Attitude(0, 0),
+                        new Attitude(0, 0))));
     }
 
     static Sample sample(double tS, double zM, double speedMps, Vec nose, Vec up, double g) {

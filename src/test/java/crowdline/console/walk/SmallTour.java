@@ -1,6 +1,7 @@
 package crowdline.console.walk;
 
 import crowdline.console.live.SmallShow;
+import crowdline.flight.Attitude;
 import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
@@ -11,6 +12,7 @@ import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
+import crowdline.show.Element;
 import crowdline.show.FigureNote;
 import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
@@ -81,8 +83,22 @@ public final class SmallTour implements Passes, Notes {
                     0,
                     0,
                     List.of(
-                            new ElementFlight(0, "pull", startS, startS + 4, ElementFlight.Ends.OTHERWISE),
-                            new ElementFlight(1, "line", startS + 4, startS + 10, ElementFlight.Ends.OTHERWISE))));
+                            new ElementFlight(
+                                    0,
+                                    new Element.Arc(Element.Way.PULL, 90.0, null, Element.Size.TIGHTEST, 0, 1),
+                                    startS,
+                                    startS,
+                                    startS + 4,
+                                    new Attitude(0, 0),
+                                    new Attitude(0, 0)),
+                            new ElementFlight(
+                                    1,
+                                    new Element.Line(Element.Until.SECONDS, 1, 1),
+                                    startS + 4,
+                                    startS + 4,
+                                    startS + 10,
+                                    new Attitude(0, 0),
+                                    new Attitude(0, 0)))));
         }
         for (int i = 0; i <= 10 * ids.size(); i++) {
             samples.add(
