@@ -56,16 +56,16 @@ class FlightLogTest {
     }
 
     @Test
-    void aWeekOfPositionsIsRefusedWithItsCount() {
-        StringBuilder week = new StringBuilder("AXXX001\r\nHFDTE271126\r\n");
-        for (int i = 0; i < 600_000; i++) {
+    void onePositionTooManyIsRefusedWithTheCount() {
+        StringBuilder days = new StringBuilder("AXXX001\r\nHFDTE271126\r\n");
+        for (int i = 0; i < 200_001; i++) {
             int s = i % 86_400;
             String clock = String.valueOf(1_000_000 + s / 3600 * 10_000 + s / 60 % 60 * 100 + s % 60);
-            week.append('B').append(clock, 1, 7).append("5212345N00012345EA0030000300\r\n");
+            days.append('B').append(clock, 1, 7).append("5212345N00012345EA0030000300\r\n");
         }
-        assertThat(Logs.refusal(week.toString().getBytes(StandardCharsets.US_ASCII), "week.igc", IgcHeight.GNSS))
+        assertThat(Logs.refusal(days.toString().getBytes(StandardCharsets.US_ASCII), "days.igc", IgcHeight.GNSS))
                 .isEqualTo(
-                        "week.igc holds 600,000 positions; a flight log has at most 200,000, so cut it to the flight");
+                        "days.igc holds 200,001 positions; a flight log has at most 200,000, so cut it to the flight");
     }
 
     @Test
