@@ -12,6 +12,11 @@ import java.util.Map;
 public final class TextFit {
     private static final FontRenderContext FLAT = new FontRenderContext(null, true, true);
     private static final int REMEMBERED = 600;
+    /**
+     * Type has sizes so far apart, which nobody sees. The system keeps what it knows of each size and finds it by whole pixels:
+     * with sizes of any fraction it looks through thousands.
+     */
+    private static final double STEP_PX = 0.25;
     /** No more letters than this are ever measured: more than any place of a screen holds. */
     static final int MOST_LETTERS = 1000;
     /** The narrowest letters are this wide against their size, so that no letter is left out for which there is room. */
@@ -139,7 +144,7 @@ public final class TextFit {
     }
 
     private TextBlock lay(Wish wish, double sizePx) {
-        Font font = wish.font().deriveFont((float) sizePx);
+        Font font = wish.font().deriveFont(inSteps(sizePx));
         LineMetrics metrics = font.getLineMetrics("Ag", FLAT);
         double lineHeight = metrics.getAscent() + metrics.getDescent();
         List<TextBlock.Line> lines = new ArrayList<>();
@@ -150,33 +155,41 @@ public final class TextFit {
             if (!lines.isEmpty()) {
                 top += BREATH_GAP * lineHeight;
             }
-            for (String text : wrap(breath, font, wish.widthPx())) {
-                double width = widths.px(font, text);
-                lines.add(new TextBlock.Line(text, from, top, width));
-                from += TextBlock.letters(text);
+            for (Row row : wrap(breath, font, wish.widthPx())) {
+                lines.add(new TextBlock.Line(row.text(), from, top, row.widthPx()));
+                from += TextBlock.letters(row.text());
                 top += lineHeight;
-                widest = Math.max(widest, width);
+                widest = Math.max(widest, row.widthPx());
             }
         }
         return new TextBlock(lines, font, metrics.getAscent(), top, widest, true);
     }
 
-    private List<String> wrap(String text, Font font, double widthPx) {
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
+    /** The next smaller step. */
+    private static float inSteps(double sizePx) {
+        return (float) Math.max(STEP_PX, STEP_PX * Math.floor(sizePx / STEP_PX + 1e-6));
+    }
+
+    /** Words of one line. */
+    private record Row(String text, double widthPx) {}
+
+    /** Each word is measured once: a line is as wide as its words and what stands between them, without kerning. */
+    private List<Row> wrap(String text, Font font, double widthPx) {
+        List<Row> rows = new ArrayList<>();
+        double spacePx = widths.px(font, " ");
+        StringBuilder row = new StringBuilder();
+        double rowPx = 0;
         for (String word : text.strip().split("\\s+", -1)) {
-            String longer = line.isEmpty() ? word : line + " " + word;
-            if (!line.isEmpty() && widths.px(font, longer) > widthPx) {
-                lines.add(line.toString());
-                line.setLength(0);
-                line.append(word);
-            } else {
-                line.setLength(0);
-                line.append(longer);
+            double wordPx = widths.px(font, word);
+            if (!row.isEmpty() && rowPx + spacePx + wordPx > widthPx) {
+                rows.add(new Row(row.toString(), rowPx));
+                row.setLength(0);
             }
+            rowPx = row.isEmpty() ? wordPx : rowPx + spacePx + wordPx;
+            row.append(row.isEmpty() ? "" : " ").append(word);
         }
-        lines.add(line.toString());
-        return lines;
+        rows.add(new Row(row.toString(), rowPx));
+        return rows;
     }
 
     private TextBlock cut(TextBlock block, Wish wish) {

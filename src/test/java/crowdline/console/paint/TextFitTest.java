@@ -1,8 +1,10 @@
 package crowdline.console.paint;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Font;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
@@ -18,6 +20,31 @@ class TextFitTest {
     @Test
     void shortWordsAreSetAtTheLargestSize() {
         assertThat(fit(List.of("Loop"), 100, 20, 1000, 200, 1).sizePx()).isEqualTo(100);
+    }
+
+    @Test
+    void typeHasSizesInQuartersOfAPixelAndNoneIsLargerThanWished() {
+        for (double mostPx = 20; mostPx < 22; mostPx += 0.07) {
+            double sizePx = fit(List.of("Loop"), mostPx, 10, 1000, 200, 1).sizePx();
+            assertThat(sizePx).isLessThanOrEqualTo(mostPx).isGreaterThan(mostPx - 0.25);
+            assertThat(sizePx * 4).isEqualTo(Math.rint(sizePx * 4));
+        }
+    }
+
+    @Test
+    void everyWordIsMeasuredOnceAndALineIsAsWideAsIfItWereMeasured() {
+        List<String> measured = new ArrayList<>();
+        TextFit counting = new TextFit((font, text) -> {
+            measured.add(text);
+            return TextFit.widthPx(font, text);
+        });
+        String words = "Look to the left: here he comes, low and fast, AV To Ty, 1,250 kg… and away";
+        TextBlock block = counting.fit(new TextFit.Wish(List.of(words), FONT, 20, 20, 200, 1000, 20));
+        assertThat(block.lines()).hasSizeGreaterThan(3);
+        assertThat(measured).hasSize(1 + words.split(" ", -1).length);
+        for (TextBlock.Line line : block.lines()) {
+            assertThat(line.widthPx()).isCloseTo(TextFit.widthPx(block.font(), line.text()), within(0.01));
+        }
     }
 
     @Test
