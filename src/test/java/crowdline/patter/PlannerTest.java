@@ -184,6 +184,63 @@ class PlannerTest {
     }
 
     @Test
+    void whileTheNextFigureIsBeingCalledTheLastIsPassedOverToo() {
+        List<Slot> slots = List.of(slot("loop", 0, 10), slot("roll", 10, 16));
+        List<Candidate> candidates = List.of(
+                candidate("what", RemarkKind.EXPLANATION, "loop", 3), candidate("call", RemarkKind.CALL, "roll", 2));
+        Plan plan = planner.plan(new PlanRequest(
+                7.5,
+                slots,
+                candidates,
+                Set.of(),
+                Optional.empty(),
+                new Speaking("call", RemarkForm.FULL, 7, false),
+                PatterRules.DEFAULT));
+        assertThat(unplaced(plan, "what").why()).isEqualTo(Unplaced.Why.PASSED_OVER);
+        Plan other = planner.plan(new PlanRequest(
+                4.5,
+                List.of(slot("loop", 0, 12), slot("roll", 12, 18)),
+                List.of(
+                        candidate("what", RemarkKind.EXPLANATION, "loop", 1.2),
+                        candidate("free", RemarkKind.FACT, null, 2),
+                        candidates.get(1)),
+                Set.of(),
+                Optional.empty(),
+                new Speaking("free", RemarkForm.FULL, 4, false),
+                PatterRules.DEFAULT));
+        assertThat(other.find("what")).as("nobody has spoken of the roll").isPresent();
+    }
+
+    /** A figure is near from the moment its call may begin, eight seconds before it. */
+    @Test
+    void callOfAFigureFarAheadPassesOverNothing() {
+        List<Slot> slots = List.of(slot("loop", 0, 20), slot("roll", 20, 30));
+        List<Candidate> candidates = List.of(
+                candidate("what", RemarkKind.EXPLANATION, "loop", 3), candidate("call", RemarkKind.CALL, "roll", 2));
+        assertThat(after(11.9, slots, candidates).find("what")).isPresent();
+        assertThat(unplaced(after(12, slots, candidates), "what").why()).isEqualTo(Unplaced.Why.PASSED_OVER);
+    }
+
+    private Plan after(double nowS, List<Slot> slots, List<Candidate> candidates) {
+        return planner.plan(
+                new PlanRequest(nowS, slots, candidates, Set.of("call"), Optional.empty(), null, PatterRules.DEFAULT));
+    }
+
+    @Test
+    void whatIsBeingSaidInItsShortFormIsOverSooner() {
+        Plan plan = planner.plan(new PlanRequest(
+                3,
+                loop,
+                List.of(candidate("free", RemarkKind.FACT, null, 9, 4)),
+                Set.of(),
+                Optional.empty(),
+                new Speaking("free", RemarkForm.SHORT, 2, false),
+                PatterRules.DEFAULT));
+        assertThat(placed(plan, "free").endS()).isEqualTo(6);
+        assertThat(placed(plan, "free").form()).isEqualTo(RemarkForm.SHORT);
+    }
+
+    @Test
     void fillerGoesOnlyWhereNothingElseDoes() {
         Candidate filler = candidate("weather", RemarkKind.FILLER, null, 8);
         Plan crowded = planner.plan(
@@ -267,6 +324,9 @@ class PlannerTest {
                     .isLessThanOrEqualTo(loop.get(0).startS() - 1 + 1e-9);
             assertThat(placed(plan, "story").endS())
                     .isLessThanOrEqualTo(placed(plan, "call").startS() - 0.6 + 1e-9);
+            assertThat(placed(plan, "story").endS())
+                    .as("a breath and a tenth before 15.9 s, when the call must begin")
+                    .isCloseTo(15.2, within(1e-9));
         }
         Plan said = planner.plan(new PlanRequest(
                 8,
