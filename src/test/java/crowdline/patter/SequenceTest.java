@@ -9,7 +9,9 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import crowdline.show.Remark;
 import crowdline.show.RemarkForm;
 import crowdline.show.RemarkKind;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -43,9 +45,13 @@ class SequenceTest {
         return work(request(0, List.of(LOOP), all.toArray(Candidate[]::new)));
     }
 
+    private static Item item(Workload work, String id) {
+        return Objects.requireNonNull(work.byId().get(id), id);
+    }
+
     private static Sequence of(Workload work, String... ids) {
         List<Step> steps = Stream.of(ids)
-                .map(id -> work.byId().get(id))
+                .map(id -> item(work, id))
                 .map(item -> new Step(item, item.choices().get(0)))
                 .toList();
         return new Sequence(work, steps);
@@ -116,36 +122,23 @@ class SequenceTest {
                 .hasSize(4);
     }
 
-    private static Sequence inShort(Workload work, String before, String id) {
-        Item item = work.byId().get(id);
-        Choice brief = item.choices().stream()
+    /** "free" in its short form between "a" and "b". */
+    private static Sequence inShort(Workload work) {
+        Choice brief = item(work, "free").choices().stream()
                 .filter(c -> c.form() == RemarkForm.SHORT)
                 .findFirst()
                 .orElseThrow();
-        Item first = work.byId().get(before);
-        return new Sequence(
-                work,
-                List.of(
-                        new Step(first, first.choices().get(0)),
-                        new Step(item, brief),
-                        new Step(
-                                work.byId().get("b"),
-                                work.byId().get("b").choices().get(0))));
+        List<Step> steps = new ArrayList<>(of(work, "a", "b").steps());
+        steps.add(1, new Step(item(work, "free"), brief));
+        return new Sequence(work, steps);
     }
 
     @Test
     void shortFormBecomesTheFullOneWhereThatFits() {
         Workload fits = work(candidate("free", RemarkKind.FACT, null, 3.8, 2));
-        assertThat(inShort(fits, "a", "free").filled().steps().get(1).choice().form())
-                .isEqualTo(RemarkForm.FULL);
+        assertThat(inShort(fits).filled().steps().get(1).choice().form()).isEqualTo(RemarkForm.FULL);
         Workload tooLong = work(candidate("free", RemarkKind.FACT, null, 3.9, 2));
-        assertThat(inShort(tooLong, "a", "free")
-                        .filled()
-                        .steps()
-                        .get(1)
-                        .choice()
-                        .form())
-                .isEqualTo(RemarkForm.SHORT);
+        assertThat(inShort(tooLong).filled().steps().get(1).choice().form()).isEqualTo(RemarkForm.SHORT);
     }
 
     @Test
