@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.glossary.GlossaryView.EntryView;
 import crowdline.show.Catalogue;
+import crowdline.show.CatalogueEntry;
 import crowdline.sight.SideView.Spot;
 import crowdline.storage.show.CatalogueFile;
 import java.util.List;
@@ -32,7 +33,11 @@ class FigureDrawingTest {
         assertThat(GlossaryView.drawn(CATALOGUE).entries())
                 .filteredOn(e -> e.drawing().isEmpty())
                 .extracting(EntryView::name)
-                .containsExactly("landing", "take-off");
+                .contains("landing", "take-off")
+                .containsExactlyInAnyOrderElementsOf(CATALOGUE.entries().stream()
+                        .filter(entry -> entry.elements().isEmpty())
+                        .map(CatalogueEntry::name)
+                        .toList());
     }
 
     @Test
