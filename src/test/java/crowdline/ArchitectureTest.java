@@ -32,11 +32,11 @@ class ArchitectureTest {
     private static final List<Room> ORDER = List.of(
             new Room("measure", "a number is checked and converted the same wherever it comes from"),
             new Room("show", "what a show is must be said without files, flights or screens"),
-            new Room("list", "what a pilot wrote is read from its words and the catalogue, before anything is flown"),
             new Room("speech.say", "how something is said depends on no speaker and no screen"),
             new Room("speech.pace", "seconds follow from words and one speaker"),
             new Room("speech.plain", "what is hard to follow is judged from the text where it stands"),
             new Room("speech.hear", "edges of speech are found in levels, without a microphone"),
+            new Room("list", "what a pilot wrote is read from its words and the catalogue, before anything is flown"),
             new Room("flight", "a flight follows from air, airframe and elements, whoever asks for it"),
             new Room("sight", "what the crowd sees is made from a flight and says nothing of how it is told"),
             new Room("timing", "how long a figure lasts is learned from passes, whatever timed them"),

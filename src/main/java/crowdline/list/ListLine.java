@@ -53,7 +53,7 @@ public record ListLine(
     /** More would have to be read where one look must do. */
     public static final int MOST_CHOICES = 3;
 
-    private static final double LEAST = 0.01;
+    static final double LEAST = 0.01;
 
     /** @throws IllegalArgumentException if a number is out of its range, or there are too many choices */
     public ListLine {

@@ -41,7 +41,8 @@ public final class Nearest {
                 .orElse("");
     }
 
-    static int distance(String a, String b) {
+    /** How many letters have to be inserted, dropped, changed, or swapped with their neighbour. */
+    public static int distance(String a, String b) {
         int[] before = new int[b.length() + 1];
         int[] last = new int[b.length() + 1];
         int[] now = new int[b.length() + 1];

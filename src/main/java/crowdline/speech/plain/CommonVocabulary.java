@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  * the list), where a spelling checker's usual list has size 60. Two known words written together are known too. Reading
  * the list takes a few hundredths of a second.
  */
-final class CommonVocabulary {
+public final class CommonVocabulary {
 
     private static final String LIST = "/crowdline/common-words.txt";
 
@@ -27,7 +27,7 @@ final class CommonVocabulary {
     /** Sorted words of a to z, each with a line end. */
     private final byte[] list;
 
-    CommonVocabulary() {
+    public CommonVocabulary() {
         try (InputStream in = Objects.requireNonNull(CommonVocabulary.class.getResourceAsStream(LIST), LIST)) {
             list = in.readAllBytes();
         } catch (IOException e) {
@@ -36,7 +36,7 @@ final class CommonVocabulary {
     }
 
     /** Whether most listeners know a word; an owner's "'s" is passed over, and other letters than a to z are not judged. */
-    boolean has(String word) {
+    public boolean has(String word) {
         String lower = word.toLowerCase(Locale.UK).replace('’', '\'');
         String plain = lower.replaceFirst("'s$|(?<=s)'$", "");
         if (!plain.chars().allMatch(c -> c >= 'a' && c <= 'z')) {

@@ -1,0 +1,346 @@
+package crowdline.list;
+
+import crowdline.list.Piece.Parting;
+import crowdline.list.Tone.Heard;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Puts the pieces of a text together into lines and notes, in order. */
+final class Assembly {
+    private final Text text;
+    private final Names names;
+    private final boolean figuresFromTelling;
+    private final List<Draft> lines = new ArrayList<>();
+    private final List<int[]> notes = new ArrayList<>();
+    private final List<int[]> toldNotes = new ArrayList<>();
+
+    /** Said ahead of the figure it is said of. */
+    private @Nullable Draft ahead;
+
+    private boolean parted;
+    private boolean isAfterAll;
+    private boolean isBeforeGap;
+    private boolean lastWasNote;
+    private boolean isNumberedList;
+    private int told;
+    private int figures;
+
+    /** @param figuresFromTelling whether figures are taken from sentences that tell something */
+    Assembly(Text text, Names names, boolean figuresFromTelling) {
+        this.text = text;
+        this.names = names;
+        this.figuresFromTelling = figuresFromTelling;
+    }
+
+    List<Draft> lines() {
+        return lines;
+    }
+
+    /** Notes as they were written. */
+    List<String> notes() {
+        return notes.stream()
+                .map(span -> text.written().substring(span[0], span[1]).strip())
+                .map(note -> note.replaceFirst("^[\\s,;>]+", ""))
+                .filter(note -> !note.isBlank())
+                .toList();
+    }
+
+    /** Notes that name a figure. */
+    List<String> toldNotes() {
+        return toldNotes.stream().map(span -> text.piece(span[0], span[1])).toList();
+    }
+
+    int told() {
+        return told;
+    }
+
+    int figures() {
+        return figures;
+    }
+
+    void addNote(int start, int end) {
+        lastWasNote = true;
+        int[] last = notes.isEmpty() ? null : notes.get(notes.size() - 1);
+        if (last != null && last[1] == start && isOneLine(last[0], end)) {
+            last[1] = end;
+        } else {
+            notes.add(new int[] {start, end});
+        }
+    }
+
+    private boolean isOneLine(int start, int end) {
+        return text.written().substring(start, end).strip().indexOf('\n') < 0;
+    }
+
+    /**
+     * Says where the next sentence stands.
+     *
+     * @param afterAll whether no figure follows
+     * @param beforeGap whether an empty line follows
+     */
+    void stand(boolean afterAll, boolean beforeGap) {
+        isAfterAll = afterAll;
+        isBeforeGap = beforeGap;
+    }
+
+    void add(Sentence sentence, List<Heard> pieces) {
+        if (pieces.stream().allMatch(piece -> piece.words().isEmpty())
+                && text.written()
+                        .substring(sentence.start(), sentence.end())
+                        .chars()
+                        .noneMatch(Character::isLetterOrDigit)) {
+            return;
+        }
+        int first = 0;
+        while (first < pieces.size() && isPrelude(pieces, first, sentence)) {
+            first++;
+        }
+        for (Heard piece : pieces.subList(0, first)) {
+            addNote(piece.piece().start(), piece.piece().end());
+        }
+        List<Heard> rest = pieces.subList(first, pieces.size());
+        if (rest.isEmpty()) {
+            return;
+        }
+        if (isAside(sentence, rest)) {
+            addAside(rest);
+            return;
+        }
+        boolean hasFigure = rest.stream().anyMatch(Heard::isFigure);
+        Draft previous = sentence.numbered() || !isNumberedList || lines.isEmpty() ? null : lines.get(lines.size() - 1);
+        isNumberedList |= sentence.numbered() && hasFigure;
+        lastWasNote = false;
+        for (Heard piece : rest) {
+            previous = add(piece, sentence, previous);
+        }
+    }
+
+    /** Greets or tells something ahead of the figures of the same sentence. */
+    private boolean isPrelude(List<Heard> pieces, int at, Sentence sentence) {
+        Heard piece = pieces.get(at);
+        boolean more = pieces.subList(at + 1, pieces.size()).stream().anyMatch(Heard::isFigure);
+        return more && !piece.isFigure() && (Tone.isAside(piece, sentence) || isHeadingPiece(piece) || isColon(piece));
+    }
+
+    private boolean isColon(Heard piece) {
+        String written = text.written()
+                .substring(piece.piece().start(), piece.piece().end())
+                .stripTrailing();
+        return figures == 0 && !piece.isSilent() && !piece.isDetail() && written.endsWith(":");
+    }
+
+    private static boolean isHeadingPiece(Heard piece) {
+        return !piece.isSilent() && !piece.isDetail() && Manner.HEADING.hasAny(piece.words());
+    }
+
+    private boolean isAside(Sentence sentence, List<Heard> pieces) {
+        boolean figure = pieces.stream().anyMatch(Heard::isFigure);
+        if (Tone.isTableHead(pieces) || Tone.isHeading(pieces, text, sentence)) {
+            boolean details = pieces.stream().allMatch(p -> p.isDetail() || p.isSilent());
+            return !details;
+        }
+        if (Tone.tells(sentence, pieces)) {
+            told += figure ? 1 : 0;
+            boolean doubtful = pieces.stream().anyMatch(p -> Manner.DOUBT.hasAny(p.words()));
+            return !figure || !figuresFromTelling || doubtful;
+        }
+        if (figure) {
+            return false;
+        }
+        long words = pieces.stream().mapToLong(p -> p.words().size()).sum();
+        boolean open = pieces.stream().anyMatch(p -> !p.isDetail() && !p.isSilent());
+        return open && ((parted && words <= 6) || isName(sentence, pieces, words) || isApart(sentence));
+    }
+
+    /** Words of their own, ahead of the list or behind it. */
+    private boolean isApart(Sentence sentence) {
+        boolean behind = isAfterAll && figures > 0 && (sentence.followsGap(text) || lastWasNote);
+        boolean ahead = figures == 0 && lines.isEmpty() && isBeforeGap && !isAfterAll;
+        return !sentence.numbered() && (behind || ahead);
+    }
+
+    /** Such as "Sam," ahead of everything. */
+    private boolean isName(Sentence sentence, List<Heard> pieces, long words) {
+        String written =
+                text.written().substring(sentence.start(), sentence.end()).strip();
+        return lines.isEmpty() && pieces.size() <= 2 && words <= 3 && written.endsWith(",");
+    }
+
+    private void addAside(List<Heard> pieces) {
+        for (Heard piece : pieces) {
+            addNote(piece.piece().start(), piece.piece().end());
+            parted |= piece.beginsWith(Manner.PARTING);
+        }
+        if (pieces.stream().anyMatch(Heard::isFigure)) {
+            toldNotes.add(new int[] {
+                pieces.get(0).piece().start(),
+                pieces.get(pieces.size() - 1).piece().end()
+            });
+        }
+    }
+
+    /** Adds a piece, and tells which line the next may belong to. */
+    private @Nullable Draft add(Heard heard, Sentence sentence, @Nullable Draft previous) {
+        Piece piece = heard.piece();
+        if (heard.isFigure()) {
+            if (previous != null && isRestOf(previous, heard)) {
+                return previous;
+            }
+            return addFigures(heard);
+        }
+        Draft draft = heard.drafts().get(0);
+        if (previous != null && isRestOf(previous, heard)) {
+            return previous;
+        }
+        if (heard.isSilent()) {
+            return addSilent(piece, previous);
+        }
+        if (heard.isDetail()) {
+            return addDetail(draft, piece, previous);
+        }
+        if (Tone.isAside(heard, sentence)) {
+            addNote(piece.start(), piece.end());
+            parted |= heard.beginsWith(Manner.PARTING);
+            return previous;
+        }
+        boolean describes =
+                heard.words().stream().allMatch(word -> Manner.DESCRIBING.has(word) || Manner.FILLER.has(word))
+                        || heard.words().get(0).plain().equals("quarter")
+                        || (sentence.pieces().size() < 4 && Manner.QUALIFYING.hasAny(heard.words()))
+                        || Manner.QUALIFYING.has(heard.words().get(0));
+        if (previous != null && (describes || piece.parting() == Parting.DASH)) {
+            previous.take(draft);
+            previous.takeIn(piece.start(), piece.end());
+            return previous;
+        }
+        if (parted) {
+            addNote(piece.start(), piece.end());
+            return previous;
+        }
+        Draft line = begun(piece);
+        line.take(draft);
+        lines.add(line);
+        return line;
+    }
+
+    private Draft addFigures(Heard heard) {
+        Piece piece = heard.piece();
+        List<Draft> drafts = heard.drafts();
+        for (int i = 0; i < drafts.size(); i++) {
+            Draft draft = drafts.get(i);
+            if (i == 0) {
+                draft.beginAt(piece.start());
+                takeAhead(draft);
+            }
+            lines.add(draft);
+            figures++;
+        }
+        Draft last = drafts.get(drafts.size() - 1);
+        last.takeIn(last.end(), piece.end());
+        return last;
+    }
+
+    private void takeAhead(Draft draft) {
+        if (ahead != null) {
+            draft.take(ahead);
+            draft.takeInBefore(ahead);
+            ahead = null;
+        }
+    }
+
+    private Draft begun(Piece piece) {
+        Draft line = new Draft(piece.start(), piece.end());
+        takeAhead(line);
+        return line;
+    }
+
+    private @Nullable Draft addSilent(Piece piece, @Nullable Draft previous) {
+        if (previous != null) {
+            previous.takeIn(piece.start(), piece.end());
+            return previous;
+        }
+        wait(new Draft(piece.start(), piece.end()));
+        return null;
+    }
+
+    private @Nullable Draft addDetail(Draft draft, Piece piece, @Nullable Draft previous) {
+        Draft before = previous;
+        boolean smoke = draft.saysOnly(Detail.SMOKE);
+        if (before == null
+                && !smoke
+                && !lines.isEmpty()
+                && !draft.says(Detail.HEADING)
+                && ahead == null
+                && piece.parting() == Parting.LINE
+                && isNumber(draft)) {
+            before = lines.get(lines.size() - 1);
+        }
+        if (before != null && before.hasRoomFor(draft)) {
+            before.take(draft);
+            before.takeIn(piece.start(), piece.end());
+            return before;
+        }
+        if (before != null && !smoke && !draft.says(Detail.HEADING)) {
+            before.take(draft);
+            before.takeIn(piece.start(), piece.end());
+            return before;
+        }
+        Draft waiting = new Draft(piece.start(), piece.end());
+        waiting.take(draft);
+        wait(waiting);
+        return null;
+    }
+
+    private static boolean isNumber(Draft draft) {
+        return draft.says(Detail.ENTRY_KT) || draft.says(Detail.HEIGHT_FT) || draft.says(Detail.SECONDS);
+    }
+
+    private void wait(Draft draft) {
+        if (ahead != null) {
+            draft.take(ahead);
+            draft.takeInBefore(ahead);
+        }
+        ahead = draft;
+    }
+
+    /** "tail slide, wheels up" is one name. */
+    private boolean isRestOf(Draft previous, Heard heard) {
+        Names.Sense before = previous.sense();
+        if (before == null
+                || heard.drafts().size() > 1
+                || heard.piece().parting() == Parting.LINE
+                || (heard.isFigure() && before.choices().isEmpty() && !heard.isWeak())) {
+            return false;
+        }
+        List<Word> both = new ArrayList<>(Words.of(Words.folded(before.title())));
+        both.addAll(heard.words());
+        Names.Sense sense = names.all(both);
+        if (sense == null) {
+            return false;
+        }
+        previous.mean(sense);
+        previous.takeIn(heard.piece().start(), heard.piece().end());
+        return true;
+    }
+
+    /** Takes what was said ahead of a figure that never came. */
+    void finish() {
+        Draft waiting = ahead;
+        if (waiting == null) {
+            return;
+        }
+        ahead = null;
+        if (lines.isEmpty()) {
+            waiting.eachSpan(this::addNote);
+        } else {
+            Draft last = lines.get(lines.size() - 1);
+            if (last.hasRoomFor(waiting)) {
+                last.take(waiting);
+            } else {
+                last.note(waiting.written(text));
+            }
+            waiting.eachSpan(last::takeIn);
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package crowdline.list;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Finds the figures that share words with what somebody wrote. */
+final class Choices {
+    private final Map<String, List<String>> byWord = new HashMap<>();
+    private final Spelling spelling;
+
+    Choices(List<String> figures, Spelling spelling) {
+        this.spelling = spelling;
+        for (String figure : figures) {
+            for (Word word : Words.of(Words.folded(figure))) {
+                if (!Manner.FILLER.has(word)) {
+                    byWord.computeIfAbsent(word.plain(), w -> new ArrayList<>()).add(figure);
+                }
+            }
+        }
+    }
+
+    /** Those that share most, and of them the shortest first; {@link ListLine#MOST_CHOICES} at most. */
+    List<String> nearest(String words) {
+        Map<String, Double> shared = new LinkedHashMap<>();
+        for (Word word : Words.of(Words.folded(words.substring(0, Math.min(words.length(), 80))))) {
+            String plain = byWord.containsKey(word.plain())
+                    ? word.plain()
+                    : spelling.nearest(word).orElse(word.plain());
+            List<String> figures = byWord.getOrDefault(plain, List.of());
+            figures.forEach(figure -> shared.merge(figure, 1.0 / figures.size() + 1, Double::sum));
+        }
+        return shared.entrySet().stream()
+                .sorted(Map.Entry.<String, Double>comparingByValue()
+                        .reversed()
+                        .thenComparing(Map.Entry.comparingByKey(Comparator.comparingInt(String::length))))
+                .limit(ListLine.MOST_CHOICES)
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+}

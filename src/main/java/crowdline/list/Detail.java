@@ -1,0 +1,23 @@
+package crowdline.list;
+
+/** A thing that a list can say of a figure. */
+enum Detail {
+    COUNT("count"),
+    PLACE("place"),
+    SIDE("side"),
+    HEADING("heading"),
+    HEIGHT_FT("height"),
+    ENTRY_KT("speed"),
+    SECONDS("time"),
+    SMOKE("smoke");
+
+    private final String called;
+
+    Detail(String called) {
+        this.called = called;
+    }
+
+    String called() {
+        return called;
+    }
+}

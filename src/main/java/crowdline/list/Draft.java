@@ -1,0 +1,214 @@
+package crowdline.list;
+
+import crowdline.show.Placing.Heading;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** A line while it is being read. */
+final class Draft {
+    private final Map<Detail, Object> said = new EnumMap<>(Detail.class);
+    private final List<Detail> contradicted = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
+    private final List<int[]> spans = new ArrayList<>();
+    private Names.@Nullable Sense sense;
+    private boolean doubtful;
+    private boolean leads;
+    private List<String> alternatives = List.of();
+
+    Draft(int start, int end) {
+        spans.add(new int[] {start, end});
+    }
+
+    int start() {
+        return spans.get(0)[0];
+    }
+
+    /** Begins earlier. */
+    void beginAt(int start) {
+        spans.get(0)[0] = start;
+    }
+
+    /** Takes in a further stretch of the text. */
+    void takeIn(int start, int end) {
+        int[] last = spans.get(spans.size() - 1);
+        if (last[1] == start) {
+            last[1] = end;
+        } else {
+            spans.add(new int[] {start, end});
+        }
+    }
+
+    /** Takes in what another took in before this one. */
+    void takeInBefore(Draft other) {
+        int[] last = other.spans.get(other.spans.size() - 1);
+        if (last[1] == start()) {
+            beginAt(last[0]);
+            spans.addAll(0, other.spans.subList(0, other.spans.size() - 1));
+        } else {
+            spans.addAll(0, other.spans);
+        }
+    }
+
+    int end() {
+        return spans.get(spans.size() - 1)[1];
+    }
+
+    /** What takes in a stretch of a text. */
+    @FunctionalInterface
+    interface Stretch {
+        void take(int start, int end);
+    }
+
+    void eachSpan(Stretch taker) {
+        spans.forEach(span -> taker.take(span[0], span[1]));
+    }
+
+    /** The piece as it was written. */
+    String written(Text text) {
+        return spans.stream()
+                .map(span -> text.piece(span[0], span[1]))
+                .filter(piece -> !piece.isEmpty())
+                .collect(Collectors.joining(" "));
+    }
+
+    Names.@Nullable Sense sense() {
+        return sense;
+    }
+
+    void mean(Names.Sense meant) {
+        sense = meant;
+    }
+
+    boolean isFigure() {
+        return sense != null;
+    }
+
+    /** Says that the piece begins with the figure's name. */
+    void lead() {
+        leads = true;
+    }
+
+    boolean leads() {
+        return leads;
+    }
+
+    void doubt() {
+        doubtful = true;
+    }
+
+    void orElse(List<String> figures) {
+        alternatives = figures;
+    }
+
+    /** Says a thing; where another was said before, that one stays, and the two contradict each other. */
+    void say(Detail detail, Object value) {
+        Object before = said.putIfAbsent(detail, value);
+        if (before != null && !before.equals(value)) {
+            contradicted.add(detail);
+        }
+    }
+
+    boolean says(Detail detail) {
+        return said.containsKey(detail);
+    }
+
+    boolean saysAnything() {
+        return !said.isEmpty();
+    }
+
+    boolean saysOnly(Detail detail) {
+        return said.keySet().equals(Set.of(detail));
+    }
+
+    void note(String words) {
+        if (!words.isBlank()) {
+            notes.add(words);
+        }
+    }
+
+    void forgetNotes() {
+        notes.clear();
+    }
+
+    List<String> notes() {
+        return notes;
+    }
+
+    List<Detail> contradicted() {
+        return contradicted;
+    }
+
+    /** Takes over what another says; where nothing turns, a side is an end. */
+    void take(Draft other) {
+        if (sense != null && !Sided.turns(sense.figure()) && other.said.get(Detail.SIDE) instanceof Side side) {
+            other.said.remove(Detail.SIDE);
+            other.say(Detail.PLACE, side == Side.LEFT ? Place.LEFT_END : Place.RIGHT_END);
+        }
+        other.said.forEach(this::say);
+        contradicted.addAll(other.contradicted);
+        notes.addAll(other.notes);
+        doubtful |= other.doubtful;
+    }
+
+    /** Whether all of another can be taken over without a contradiction. */
+    boolean hasRoomFor(Draft other) {
+        return other.said.entrySet().stream()
+                .allMatch(entry ->
+                        said.getOrDefault(entry.getKey(), entry.getValue()).equals(entry.getValue()));
+    }
+
+    /**
+     * The line it has become.
+     *
+     * @param text the piece as it was written
+     * @param nearest the catalogue's names that own words may mean
+     */
+    ListLine line(String text, Function<String, List<String>> nearest) {
+        Names.Sense meant = sense;
+        String note = notes.isEmpty() ? null : String.join(", ", notes);
+        boolean flownToo = notes.stream().anyMatch(Draft::asksForMore);
+        boolean sure = meant != null
+                && meant.choices().isEmpty()
+                && alternatives.isEmpty()
+                && !doubtful
+                && !flownToo
+                && contradicted.isEmpty();
+        String title = meant != null ? meant.title() : note == null ? text : note;
+        return new ListLine(
+                text,
+                meant == null ? null : meant.figure(),
+                title,
+                (Double) said.get(Detail.COUNT),
+                (Place) said.get(Detail.PLACE),
+                (Side) said.get(Detail.SIDE),
+                (Heading) said.get(Detail.HEADING),
+                (Double) said.get(Detail.HEIGHT_FT),
+                (Double) said.get(Detail.ENTRY_KT),
+                (Double) said.get(Detail.SECONDS),
+                (Boolean) said.get(Detail.SMOKE),
+                meant == null ? null : note,
+                sure,
+                sure ? List.of() : choices(meant, title, nearest));
+    }
+
+    private static boolean asksForMore(String note) {
+        List<Word> words = Words.of(Words.folded(note));
+        return Manner.FLOWN.hasAny(words) || Manner.DOUBT.hasAny(words);
+    }
+
+    private List<String> choices(Names.@Nullable Sense meant, String title, Function<String, List<String>> nearest) {
+        if (!alternatives.isEmpty()) {
+            return alternatives;
+        }
+        if (meant == null) {
+            return nearest.apply(title);
+        }
+        return meant.choices().isEmpty() ? List.of(meant.figure()) : meant.choices();
+    }
+}

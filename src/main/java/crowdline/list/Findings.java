@@ -1,0 +1,145 @@
+package crowdline.list;
+
+import crowdline.show.Finding;
+import crowdline.show.Severity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** Makes a list of what was put together, and says what is wrong with it. */
+final class Findings {
+    /** An act of a show file has no more. */
+    static final int MOST_FIGURES = 300;
+
+    private static final int NAMED = 3;
+    private static final int LONGEST_QUOTE = 40;
+
+    private final Text text;
+    private final Function<String, List<String>> nearest;
+    private final List<Finding> findings = new ArrayList<>();
+
+    /** @param nearest figures that own words may mean */
+    Findings(Text text, Function<String, List<String>> nearest) {
+        this.text = text;
+        this.nearest = nearest;
+    }
+
+    FigureList listed(Assembly assembly, int textLines) {
+        List<ListLine> lines = new ArrayList<>();
+        for (Draft draft : assembly.lines()) {
+            lines.add(draft.line(draft.written(text), nearest));
+        }
+        List<ListLine> figures =
+                lines.stream().filter(line -> line.figure() != null).toList();
+        long words = Words.of(text.folded()).size();
+        if (textLines == 0) {
+            error(
+                    "list-empty",
+                    "The list is empty; paste what the pilot sent, such as \"loop, stall turn, slow roll\"");
+        } else if (figures.isEmpty()) {
+            error(
+                    "list-no-figures",
+                    "No figure was recognised in " + textLines + (textLines == 1 ? " line" : " lines")
+                            + "; is this a list of figures in English?");
+        } else if (isTelling(lines, words)) {
+            return new FigureList(
+                    List.of(),
+                    List.of(text.written().strip()),
+                    List.of(new Finding(
+                            Severity.ERROR,
+                            "list-no-figures",
+                            String.format(
+                                    Locale.UK,
+                                    "Only %,d of %,d words name a figure; is this a list of figures in English?",
+                                    figures.size(),
+                                    words),
+                            "")));
+        } else if (lines.size() > MOST_FIGURES) {
+            error(
+                    "list-too-many",
+                    String.format(
+                            Locale.UK,
+                            "The list has %,d figures; an act has %,d at most, so cut it down",
+                            lines.size(),
+                            MOST_FIGURES));
+        } else if (figures.size() * 3 < lines.size() && lines.size() > 5) {
+            warning(
+                    "list-few-figures",
+                    figures.size() + " of " + lines.size()
+                            + " pieces were recognised; is this a list of figures in English?",
+                    "");
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            contradictions(assembly.lines().get(i), lines.get(i), i);
+        }
+        unknown(lines, figures);
+        told(assembly.toldNotes());
+        return new FigureList(lines, assembly.notes(), findings);
+    }
+
+    /** Many words, and few of them a figure and nothing else. */
+    private static boolean isTelling(List<ListLine> lines, long words) {
+        long plain = lines.stream()
+                .filter(line -> line.sure() && line.note() == null)
+                .count();
+        return words > 150 && words > 60 * plain && lines.size() > 2 * plain;
+    }
+
+    private void contradictions(Draft draft, ListLine line, int at) {
+        draft.contradicted().stream()
+                .distinct()
+                .forEach(detail -> warning(
+                        "line-contradicts",
+                        quoted(line.text()) + " says more than one " + detail.called()
+                                + "; the first was taken, so say which is meant",
+                        "lines[" + at + "]"));
+    }
+
+    private void unknown(List<ListLine> lines, List<ListLine> figures) {
+        List<ListLine> unknown =
+                lines.stream().filter(line -> line.figure() == null).toList();
+        if (unknown.isEmpty() || figures.isEmpty()) {
+            return;
+        }
+        boolean one = unknown.size() == 1;
+        warning(
+                "line-no-figure",
+                named(unknown.stream().map(ListLine::title).toList())
+                        + (one ? " is no figure of the catalogue; it is" : " are no figures of the catalogue; they are")
+                        + " only timed, under " + (one ? "its" : "their")
+                        + " own words, so choose a figure or say how long "
+                        + (one ? "it lasts" : "they last"),
+                "");
+    }
+
+    private void told(List<String> told) {
+        if (!told.isEmpty()) {
+            findings.add(new Finding(
+                    Severity.NOTE,
+                    "list-told",
+                    named(told) + (told.size() == 1 ? " names a figure, and was" : " name figures, and were")
+                            + " taken for a remark, not for a part of the list",
+                    ""));
+        }
+    }
+
+    private static String named(List<String> texts) {
+        String named = texts.stream().limit(NAMED).map(Findings::quoted).collect(Collectors.joining(", "));
+        return texts.size() <= NAMED ? named : named + " and " + (texts.size() - NAMED) + " more";
+    }
+
+    private static String quoted(String text) {
+        String line = text.replaceAll("\\s+", " ");
+        return '"' + (line.length() <= LONGEST_QUOTE ? line : line.substring(0, LONGEST_QUOTE - 1) + "…") + '"';
+    }
+
+    private void error(String code, String message) {
+        findings.add(new Finding(Severity.ERROR, code, message, ""));
+    }
+
+    private void warning(String code, String message, String path) {
+        findings.add(new Finding(Severity.WARNING, code, message, path));
+    }
+}

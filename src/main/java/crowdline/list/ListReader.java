@@ -1,0 +1,110 @@
+package crowdline.list;
+
+import crowdline.list.Tone.Heard;
+import crowdline.show.Catalogue;
+import crowdline.show.Finding;
+import crowdline.show.Severity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/**
+ * Reads the list of figures that a pilot sent. It takes time in proportion to the text, and never fails: what is wrong
+ * with a text is a finding of the list.
+ */
+public final class ListReader {
+    /** Longer texts are not read; a list of the longest act is a tenth of it. */
+    public static final int MOST_LETTERS = 50_000;
+    /** Texts with more lines are not read. */
+    public static final int MOST_LINES = 1_000;
+
+    private static final Pattern MAIL_HEAD = Pattern.compile(
+            "(?s)[\\s>]*(?:(?:from|to|cc|bcc|subject|date|sent|re|fwd?|attachments?|reply-to)\\s?:.*|on .{5,80} wrote\\s*:.*|-{2,}.*(?:message|mail).*|sent from .*)");
+
+    private final Names names;
+    private final Spelling spelling;
+    private final PieceReader pieces;
+    private final Choices choices;
+
+    /** Reads what this catalogue has. */
+    public ListReader(Catalogue catalogue) {
+        names = new Names(catalogue);
+        spelling = new Spelling(names, names.wordings());
+        pieces = new PieceReader(names, spelling);
+        choices = new Choices(names.figures(), spelling);
+    }
+
+    /** What a text lists. */
+    public FigureList read(String written) {
+        long lines = written.lines().count();
+        if (written.length() > MOST_LETTERS || lines > MOST_LINES) {
+            return refused(String.format(
+                    Locale.UK,
+                    "The list has %,d lines and %,d letters; %,d lines and %,d letters are read at most, so cut it down to what"
+                            + " is flown",
+                    lines,
+                    written.length(),
+                    MOST_LINES,
+                    MOST_LETTERS));
+        }
+        Text text = Text.of(written);
+        List<Sentence> sentences = Splitter.split(text);
+        List<List<Heard>> heard = sentences.stream()
+                .map(sentence -> sentence.pieces().stream()
+                        .map(piece -> heard(text, piece))
+                        .toList())
+                .toList();
+        Assembly assembly = new Assembly(text, names, false);
+        add(assembly, text, sentences, heard);
+        if (assembly.figures() == 0 && assembly.told() > 0) {
+            assembly = new Assembly(text, names, true);
+            add(
+                    assembly,
+                    text,
+                    sentences,
+                    sentences.stream()
+                            .map(sentence -> sentence.pieces().stream()
+                                    .map(piece -> heard(text, piece))
+                                    .toList())
+                            .toList());
+        }
+        return new Findings(text, choices::nearest).listed(assembly, (int)
+                written.lines().filter(line -> !line.isBlank()).count());
+    }
+
+    private static void add(Assembly assembly, Text text, List<Sentence> sentences, List<List<Heard>> heard) {
+        int last = sentences.size() - 1;
+        while (last >= 0
+                && (heard.get(last).stream().noneMatch(Heard::isFigure)
+                        || Tone.tells(sentences.get(last), heard.get(last)))) {
+            last--;
+        }
+        for (int i = 0; i < sentences.size(); i++) {
+            Sentence sentence = sentences.get(i);
+            boolean gapAfter = i + 1 < sentences.size() && sentences.get(i + 1).followsGap(text);
+            assembly.stand(i > last, gapAfter);
+            if (isMailHead(text, sentence)) {
+                assembly.addNote(sentence.start(), sentence.end());
+            } else {
+                assembly.add(sentence, heard.get(i));
+            }
+        }
+        assembly.finish();
+    }
+
+    private static boolean isMailHead(Text text, Sentence sentence) {
+        int end = Math.min(sentence.end(), sentence.start() + 200);
+        return MAIL_HEAD.matcher(text.folded()).region(sentence.start(), end).matches();
+    }
+
+    private Heard heard(Text text, Piece piece) {
+        return new Heard(
+                piece, pieces.read(text, piece.from(), piece.to()), Words.of(text.folded(), piece.from(), piece.to()));
+    }
+
+    private static FigureList refused(String why) {
+        return new FigureList(
+                List.of(), List.of(), new ArrayList<>(List.of(new Finding(Severity.ERROR, "list-too-long", why, ""))));
+    }
+}

@@ -1,0 +1,57 @@
+package crowdline.list;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** What single words say of how a text is meant: whether somebody greets, tells, doubts, or lists. */
+enum Manner {
+    /** Joins a list and says nothing. */
+    FILLER,
+    /** Belongs to whole sentences. */
+    SENTENCE,
+    /** Says that something may not be flown. */
+    DOUBT,
+    GREETING,
+    PARTING,
+    HEADING,
+    /** Says how a figure is, not which. */
+    DESCRIBING,
+    /** Belongs to a figure that stands before it. */
+    QUALIFYING,
+    /** Of something flown. */
+    FLOWN,
+    /** Heads a column of a table. */
+    COLUMN;
+
+    private static final Map<Manner, Set<String>> WORDS = read();
+
+    private static Map<Manner, Set<String>> read() {
+        Map<Manner, Set<String>> words = new HashMap<>();
+        for (String row : Rows.of("manner.txt")) {
+            int end = row.indexOf(' ');
+            Set<String> set = new HashSet<>();
+            Words.of(row.substring(end)).forEach(word -> set.add(word.plain()));
+            words.put(valueOf(row.substring(0, end).toUpperCase(java.util.Locale.ROOT)), Set.copyOf(set));
+        }
+        return Map.copyOf(words);
+    }
+
+    boolean has(String plain) {
+        return WORDS.getOrDefault(this, Set.of()).contains(plain);
+    }
+
+    boolean has(Word word) {
+        return has(word.plain());
+    }
+
+    boolean hasAny(List<Word> words) {
+        return words.stream().anyMatch(this::has);
+    }
+
+    long count(List<Word> words) {
+        return words.stream().filter(this::has).count();
+    }
+}

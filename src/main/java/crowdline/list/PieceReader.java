@@ -1,0 +1,326 @@
+package crowdline.list;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Reads one piece of a list: a stretch of text between two commas, line ends, or words such as "then". */
+final class PieceReader {
+    /** What makes of the figures after it an addition to the one before. */
+    private static final Set<String> ADDING = Set.of(
+            "with",
+            "during",
+            "while",
+            "whilst",
+            "including",
+            "incl",
+            "having",
+            "featuring",
+            "or",
+            "instead",
+            "without",
+            "no",
+            "not");
+
+    /** Where on a figure an addition is flown. */
+    private static final Set<String> ON_A_FIGURE =
+            Set.of("line", "downline", "upline", "way", "top", "bottom", "midway", "halfway");
+
+    /** So many letters are no other word by chance. */
+    private static final int LONG_WORD = 6;
+
+    private final Names names;
+    private final Spelling spelling;
+    private final Sayings sayings = new Sayings();
+
+    PieceReader(Names names, Spelling spelling) {
+        this.names = names;
+        this.spelling = spelling;
+    }
+
+    /** A figure's name in a piece. */
+    private record Found(Names.Sense sense, int from, int to) {}
+
+    /**
+     * The figures of a piece, in order; one draft without a figure if there is none.
+     *
+     * @param text the whole text
+     * @param from where the piece begins
+     * @param to where it ends, exclusive
+     */
+    List<Draft> read(Text text, int from, int to) {
+        List<Word> words = Words.of(text.folded(), from, to);
+        List<Word> spelt = words.stream().map(this::surelySpelt).toList();
+        List<Found> found = named(spelt);
+        if (found.size() < 2) {
+            Draft draft = draft(text, spelt, found, from, to);
+            Draft guessed = draft.notes().isEmpty() ? null : guessed(text, spelt, from, to);
+            return List.of(guessed == null ? draft : guessed);
+        }
+        List<Draft> drafts = new ArrayList<>();
+        int first = 0;
+        int begin = from;
+        List<Found> own = new ArrayList<>();
+        for (Found next : found) {
+            if (!own.isEmpty()
+                    && !isAddition(spelt, first, own.get(own.size() - 1).to(), next)) {
+                int cut = cut(spelt, own.get(own.size() - 1).to(), next.from());
+                int cutAt = spelt.get(cut).start();
+                drafts.add(draft(text, spelt.subList(first, cut), moved(own, first), begin, cutAt));
+                own.clear();
+                first = cut;
+                begin = cutAt;
+            }
+            own.add(next);
+        }
+        drafts.add(draft(text, spelt.subList(first, spelt.size()), moved(own, first), begin, to));
+        return drafts;
+    }
+
+    private Word surelySpelt(Word word) {
+        return spelling.isEveryday(word)
+                ? word
+                : spelling.nearest(word).map(word::spelt).orElse(word);
+    }
+
+    private List<Found> named(List<Word> words) {
+        List<Found> strong = named(words, false);
+        return strong.isEmpty() && !isDetail(words) ? named(words, true) : strong;
+    }
+
+    /** "2 turns" are those of a spin. */
+    private static boolean isCountOfTurns(List<Word> words, int at) {
+        Double number = at == 0 ? null : words.get(at - 1).number();
+        return words.get(at).plain().equals("turn") && number != null && number <= 20;
+    }
+
+    /** Whether every word says something of a figure that stands elsewhere. */
+    private boolean isDetail(List<Word> words) {
+        Draft draft = new Draft(0, 0);
+        boolean[] taken = sayings.take(draft, words.stream().map(Word::plain).toList(), words.size());
+        for (int i = 0; i < taken.length; i++) {
+            if (!taken[i] && !isSilent(words.get(i))) {
+                return false;
+            }
+        }
+        return draft.saysAnything();
+    }
+
+    private List<Found> named(List<Word> words, boolean weakToo) {
+        List<Found> found = new ArrayList<>();
+        int i = 0;
+        while (i < words.size()) {
+            boolean isLast = !found.isEmpty() && words.get(i - 1).plain().equals("and");
+            Names.Named named = names.at(words, i, weakToo || isLast);
+            if (named != null && weakToo && isCountOfTurns(words, i)) {
+                named = null;
+            }
+            if (named != null && named.sense().weak() && !weakToo && i + named.words() < words.size()) {
+                named = null;
+            }
+            if (named != null) {
+                found.add(new Found(named.sense(), i, i + named.words()));
+                i += named.words();
+            } else {
+                i++;
+            }
+        }
+        return found;
+    }
+
+    /** Words of everyday English are taken for misspelt figures only where nothing else is left of the piece. */
+    private @Nullable Draft guessed(Text text, List<Word> words, int from, int to) {
+        boolean stands = words.stream().anyMatch(this::isTradeWord);
+        boolean isShort = words.stream().allMatch(word -> word.plain().length() < LONG_WORD);
+        if (words.size() > 8 || (!stands && isShort)) {
+            return null;
+        }
+        List<Word> spelt = words.stream()
+                .map(word -> Manner.DESCRIBING.has(word)
+                        ? word
+                        : spelling.nearest(word).map(word::spelt).orElse(word))
+                .toList();
+        List<Found> found = spelt.equals(words) ? List.of() : named(spelt);
+        if (found.size() != 1) {
+            return null;
+        }
+        Draft draft = draft(text, spelt, found, from, to);
+        for (int i = 0; i < words.size(); i++) {
+            if (!spelt.get(i).equals(words.get(i)) && words.get(i).plain().length() < LONG_WORD) {
+                draft.doubt();
+            }
+        }
+        return draft.notes().isEmpty() ? draft : null;
+    }
+
+    private boolean isTradeWord(Word word) {
+        return word.number() == null && word.plain().length() > 3 && !isSilent(word) && spelling.isKnown(word);
+    }
+
+    private static List<Found> moved(List<Found> found, int by) {
+        return found.stream()
+                .map(f -> new Found(f.sense(), f.from() - by, f.to() - by))
+                .toList();
+    }
+
+    private static boolean isAddition(List<Word> words, int first, int after, Found next) {
+        for (int i = after; i < next.from(); i++) {
+            boolean isFrom = words.get(i).plain().equals("from")
+                    && words.subList(i + 1, next.from()).stream().allMatch(PieceReader::isJoining);
+            if (isFrom || ADDING.contains(words.get(i).plain())) {
+                return true;
+            }
+        }
+        for (int i = next.to(); i < Math.min(words.size(), next.to() + 5); i++) {
+            String plain = words.get(i).plain();
+            if (ON_A_FIGURE.contains(plain)) {
+                return true;
+            }
+            if (plain.equals("and")) {
+                return false;
+            }
+        }
+        return first > after;
+    }
+
+    /** Where the next figure's own words begin: after an "and", else with the number or the side before its name. */
+    private static int cut(List<Word> words, int after, int name) {
+        for (int i = name - 1; i >= after; i--) {
+            if (words.get(i).plain().equals("and") || words.get(i).plain().equals("plus")) {
+                return i;
+            }
+        }
+        int cut = name;
+        while (cut > after
+                && (words.get(cut - 1).number() != null
+                        || words.get(cut - 1).plain().equals("x")
+                        || words.get(cut - 1).plain().equals("a")
+                        || Manner.DESCRIBING.has(words.get(cut - 1)))) {
+            cut--;
+        }
+        return cut;
+    }
+
+    private Draft draft(Text text, List<Word> words, List<Found> found, int from, int to) {
+        Draft draft = new Draft(from, to);
+        List<String> plain = new ArrayList<>(words.stream().map(Word::plain).toList());
+        boolean[] taken = new boolean[words.size()];
+        int extras = words.size();
+        if (!found.isEmpty()) {
+            Found main = found.get(0);
+            draft.mean(main.sense());
+            if (words.subList(0, main.from()).stream().allMatch(word -> isJoining(word) || word.number() != null)) {
+                draft.lead();
+            }
+            for (int i = main.from(); i < main.to(); i++) {
+                taken[i] = true;
+                plain.set(i, i == main.from() ? Sayings.FIGURE : "·");
+            }
+            if (found.size() > 1) {
+                extras = additionsFrom(words, main.to(), found.get(1).from());
+                alternatives(draft, words, found, main);
+            }
+        }
+        boolean[] said = sayings.take(draft, plain, extras);
+        for (int i = 0; i < said.length; i++) {
+            taken[i] |= said[i] || (isTurn(draft) && words.get(i).plain().equals("turn"));
+        }
+        leftOver(text, words, taken).forEach(draft::note);
+        completeName(draft);
+        return draft;
+    }
+
+    private static boolean isTurn(Draft draft) {
+        Names.Sense sense = draft.sense();
+        return sense != null && sense.figure().endsWith(" turn");
+    }
+
+    /** In "tail slide right end, wheels up" the name is in two places. */
+    private void completeName(Draft draft) {
+        Names.Sense begun = draft.sense();
+        if (begun != null && draft.notes().size() == 1) {
+            Names.Sense whole = names.all(
+                    Words.of(Words.folded(begun.title() + " " + draft.notes().get(0))));
+            if (whole != null) {
+                draft.mean(whole);
+                draft.forgetNotes();
+            }
+        }
+    }
+
+    private static int additionsFrom(List<Word> words, int after, int next) {
+        for (int i = after; i < next; i++) {
+            if (ADDING.contains(words.get(i).plain()) || words.get(i).plain().equals("from")) {
+                return i;
+            }
+        }
+        return next;
+    }
+
+    private static void alternatives(Draft draft, List<Word> words, List<Found> found, Found main) {
+        List<String> figures = new ArrayList<>(List.of(main.sense().figure()));
+        int after = main.to();
+        for (Found other : found.subList(1, found.size())) {
+            boolean or = words.subList(after, other.from()).stream()
+                    .anyMatch(word -> word.plain().equals("or"));
+            if (or
+                    && figures.size() < ListLine.MOST_CHOICES
+                    && !figures.contains(other.sense().figure())) {
+                figures.add(other.sense().figure());
+            }
+            after = other.to();
+        }
+        if (figures.size() > 1) {
+            draft.orElse(List.copyOf(figures));
+        }
+    }
+
+    /** The stretches nobody understood, as they were written; what only joins words is left out. */
+    private static List<String> leftOver(Text text, List<Word> words, boolean[] taken) {
+        List<String> left = new ArrayList<>();
+        int i = 0;
+        while (i < words.size()) {
+            int end = i;
+            while (end < words.size() && !taken[end]) {
+                end++;
+            }
+            stretch(words.subList(i, end), text, left);
+            i = Math.max(end, i + 1);
+        }
+        return left;
+    }
+
+    private static void stretch(List<Word> words, Text text, List<String> left) {
+        int from = 0;
+        int to = words.size();
+        if (words.stream().allMatch(PieceReader::isSilent)) {
+            return;
+        }
+        while (isJoining(words.get(to - 1))) {
+            to--;
+        }
+        while (isSilent(words.get(from)) && !isMeant(words.get(from))) {
+            from++;
+        }
+        left.add(text.written()
+                .substring(words.get(from).start(), words.get(to - 1).end()));
+    }
+
+    private static boolean isSilent(Word word) {
+        return Manner.FILLER.has(word)
+                || !Character.isLetterOrDigit(word.plain().charAt(0));
+    }
+
+    private static boolean isJoining(Word word) {
+        return !Character.isLetterOrDigit(word.plain().charAt(0))
+                || Set.of("a", "the", "and", "then", "to", "with", "for", "of", "into", "at", "in")
+                        .contains(word.plain());
+    }
+
+    /** "with", "from" and "to" say how the rest is meant. */
+    private static boolean isMeant(Word word) {
+        return Set.of("with", "from", "to", "on", "at", "in", "around", "through")
+                .contains(word.plain());
+    }
+}

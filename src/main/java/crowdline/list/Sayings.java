@@ -1,0 +1,332 @@
+package crowdline.list;
+
+import crowdline.measure.Units;
+import crowdline.show.Placing.Heading;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Finds what a piece says of its figure: where, which way, how high, how fast, how long, how often. It looks at the plain
+ * words, one space between them, with {@value #FIGURE} in place of the figure's name, and takes the words it understood.
+ */
+final class Sayings {
+    static final String FIGURE = "¤";
+
+    private static final String NUM = "(\\d+(?:\\.\\d+)?)";
+    private static final String RANGE = "(?:" + NUM + " (?:to |or |and )?)?" + NUM;
+    private static final String ABOUT =
+            "about|around|approximately|approx|roughly|circa|say|not|below|above|over|under|of|the|a|to|up|minimum|min|max|maximum";
+    private static final String FOR = "(?:(?:for|last|lasting|take|taking|time|timed|duration|" + ABOUT + ") )*";
+    private static final String HIGH = "(?:(?:at|from|base|based|height|alt|altitude|level|down|in|" + ABOUT + ") )*";
+    private static final String FAST = "(?:(?:at|from|entry|enter|entering|with|speed|in|running|" + ABOUT + ") )*";
+    private static final String CROWD = "(?:the )?(?:crowd|audience|public|spectator|people|us)(?: line)?";
+    private static final String WHOSE =
+            "(?:crowd |display |stage |show |airshow |air show |audience |far |extreme |commentator |your |our |own )*";
+    private static final String HAND = "(?: / h)?(?: hand(?:ed)?)?";
+    private static final String ONE_WAY = "(?<!left and )(?<!right and )";
+    private static final String ONLY = "(?! and (?:left|right) )";
+    private static final String LEFT_OR_RIGHT = "(left|right)";
+
+    /** One way to say a thing: one of the words is needed, the pattern takes words, and the meaning says what they mean. */
+    private record Saying(List<String> needs, Pattern pattern, Meaning meaning) {
+        /** Looking for a word is many times faster than trying a pattern. */
+        boolean mayBeIn(StringBuilder text) {
+            return needs.stream().anyMatch(need -> text.indexOf(need) >= 0);
+        }
+    }
+
+    /** What a match says; false if it says nothing after all, and its words stay. */
+    @FunctionalInterface
+    private interface Meaning {
+        boolean say(Draft draft, Matcher found);
+    }
+
+    private final List<Saying> anywhere = new ArrayList<>();
+    private final List<Saying> ofTheFigure = new ArrayList<>();
+
+    Sayings() {
+        approaches();
+        headings();
+        places();
+        numbers();
+        smoke();
+        counts();
+        sides();
+    }
+
+    /** "Pull up into a stall turn" is a stall turn. */
+    private void approaches() {
+        add(
+                " into | for | to ",
+                "(?:pull|pulling|straight|back|then|and|hard|gently|steeply|right) (?:straight )?(?:up )?(?:hard |gently |steeply )?(?:into|for|to)(?= (?:a |the )?¤)",
+                (draft, found) -> true);
+    }
+
+    private void headings() {
+        String arriving =
+                "(?:(?:in|on|coming|come|back|enter|entering|entry|arriving|arrive|arrival|run|running|flying|from|direction) )*";
+        add(
+                "left",
+                arriving + "(?:the )?" + WHOSE + "left" + HAND + "(?: end| side)? (?:to |2 |> )(?:the )?" + WHOSE
+                        + "right" + HAND + "(?: end| side)?",
+                heading(Heading.RIGHT));
+        add(
+                "right",
+                arriving + "(?:the )?" + WHOSE + "right" + HAND + "(?: end| side)? (?:to |2 |> )(?:the )?" + WHOSE
+                        + "left" + HAND + "(?: end| side)?",
+                heading(Heading.LEFT));
+        add("lefttoright", arriving + "lefttoright", heading(Heading.RIGHT));
+        add("righttoleft", arriving + "righttoleft", heading(Heading.LEFT));
+        add(
+                " from ",
+                arriving + "(?:in )?from (?:the )?" + WHOSE + "left" + HAND + "(?: side| end)?",
+                heading(Heading.RIGHT));
+        add(
+                " from ",
+                arriving + "(?:in )?from (?:the )?" + WHOSE + "right" + HAND + "(?: side| end)?",
+                heading(Heading.LEFT));
+        add(" from ", arriving + "from (?:over and )?(?:behind|over) " + CROWD, heading(Heading.AWAY));
+        add(
+                " from ",
+                "(?:in |flying |heading |directly |straight )*(?:away from|out from) " + CROWD,
+                heading(Heading.AWAY));
+        add(
+                " toward | at ",
+                "(?:in |flying |heading |directly |straight |head on )*(?:toward|at) " + CROWD
+                        + "(?! (?:centre|left|right) )",
+                heading(Heading.CROWD));
+        add("front|head|crowd", "(?:in )?(?:from (?:the )?front|head on|crowd on)", heading(Heading.CROWD));
+    }
+
+    private static Meaning heading(Heading heading) {
+        return said(Detail.HEADING, heading);
+    }
+
+    private static Meaning said(Detail detail, Object value) {
+        return (draft, found) -> {
+            draft.say(detail, value);
+            return true;
+        };
+    }
+
+    private void places() {
+        String at = "(?:(?:at|on|by|in|to|over|near|toward|for|is|flown|down|up|out) )*(?:the )?";
+        String end = "(?:end|side|edge|corner|extremity|turnaround)";
+        for (Place place : List.of(Place.LEFT_END, Place.RIGHT_END)) {
+            String side = place == Place.LEFT_END ? "left" : "right";
+            add(
+                    side,
+                    at + WHOSE + side + HAND + " " + end
+                            + "(?: of (?:the )?(?:display|crowd|line|box|show|runway)(?: line)?)?",
+                    said(Detail.PLACE, place));
+            add(side, "(?:at|on|over) (?:the )?" + WHOSE + side + HAND, said(Detail.PLACE, place));
+            add(side, at + "(?:far|crowd|display|stage|show|audience|extreme) " + side, said(Detail.PLACE, place));
+        }
+        String over =
+                "(?:(?:at|in|on|over|by|to|toward|above|abeam|across|overhead|directly|right|around|about|flown) )*(?:the )?";
+        add(
+                "centre|datum|mid",
+                over
+                        + "(?:dead |airshow |air show |display |crowd |show |stage |box |line )*(?:centre|datum|mid point|midpoint|midfield)"
+                        + "(?: (?:line|stage|point|crowd|datum|of (?:the )?(?:display|crowd|line|show|box)(?: line)?))*",
+                said(Detail.PLACE, Place.CENTRE));
+        add(
+                "front",
+                "(?:right |directly |just |back )*in front(?: of " + CROWD
+                        + "| of (?:the )?(?:datum|everyone|everybody|commentary))?",
+                said(Detail.PLACE, Place.CENTRE));
+        add(
+                "middle",
+                "(?:(?:in|at|over) (?:the )?)?middle(?: of (?:the )?(?:display|crowd|line|show|box)(?: line)?)?",
+                said(Detail.PLACE, Place.CENTRE));
+        add("overhead", "overhead", said(Detail.PLACE, Place.CENTRE));
+    }
+
+    private void numbers() {
+        String kt = "(?: (?:entry|speed|ia|on entry|indicated|to start|or so))*";
+        add(" kt ", FAST + RANGE + " kt" + kt, measured(Detail.ENTRY_KT, v -> v));
+        add(
+                " mph ",
+                FAST + RANGE + " mph" + kt,
+                measured(Detail.ENTRY_KT, v -> Math.rint(Units.ktFromMps(Units.mpsFromKmh(v * 1.609344)))));
+        add(
+                " k",
+                FAST + RANGE + " (?:km / h|kmh|kph|km h|km)" + kt,
+                measured(Detail.ENTRY_KT, v -> Math.rint(Units.ktFromMps(Units.mpsFromKmh(v)))));
+        String high = "(?: (?:agl|high|height|base|minimum|min|above ground|or so))*";
+        add(" ft ", HIGH + RANGE + " ft" + high, measured(Detail.HEIGHT_FT, v -> v));
+        add(" metre ", HIGH + RANGE + " metre" + high, measured(Detail.HEIGHT_FT, v -> Math.rint(Units.ftFromM(v))));
+        add(
+                ":",
+                FOR + "(\\d{1,2}):(\\d{2})(?: (?:min|m))?",
+                (draft, found) -> number(draft, Detail.SECONDS, group(found, 1) * 60 + group(found, 2)));
+        add(
+                " min | m ",
+                FOR + NUM + " (?:min|m) (?:and )?" + NUM + "(?: s)?",
+                (draft, found) -> number(draft, Detail.SECONDS, group(found, 1) * 60 + group(found, 2)));
+        add(" min | m ", FOR + RANGE + " (?:min|m)", (draft, found) -> {
+            double last = group(found, 2);
+            boolean isMetres = found.group().endsWith(" m") && last >= 10;
+            return isMetres
+                    ? number(draft, Detail.HEIGHT_FT, Math.rint(Units.ftFromM(last)))
+                    : number(draft, Detail.SECONDS, middle(found) * 60);
+        });
+        add(" min ", FOR + "half (?:a |an )?min", said(Detail.SECONDS, 30.0));
+        add(" min ", FOR + "a min", said(Detail.SECONDS, 60.0));
+        add(" s ", FOR + RANGE + " s(?: or so)?", measured(Detail.SECONDS, v -> v));
+    }
+
+    /** Of "40 to 50" the middle. */
+    private static Meaning measured(Detail detail, java.util.function.DoubleUnaryOperator unit) {
+        return (draft, found) -> number(draft, detail, unit.applyAsDouble(middle(found)));
+    }
+
+    private static double middle(Matcher found) {
+        double last = group(found, 2);
+        return found.group(1) == null || group(found, 1) >= last ? last : (group(found, 1) + last) / 2;
+    }
+
+    private static double group(Matcher found, int group) {
+        return Double.parseDouble(found.group(group));
+    }
+
+    private static boolean number(Draft draft, Detail detail, double value) {
+        double most = switch (detail) {
+            case ENTRY_KT -> ListLine.MOST_KT;
+            case HEIGHT_FT -> ListLine.MOST_FT;
+            case SECONDS -> ListLine.MOST_SECONDS;
+            default -> ListLine.MOST_COUNT;
+        };
+        double least = detail == Detail.HEIGHT_FT ? 0 : detail == Detail.ENTRY_KT ? 1 : ListLine.LEAST;
+        if (value < least || value > most) {
+            return false;
+        }
+        draft.say(detail, value);
+        return true;
+    }
+
+    private void smoke() {
+        add("smoke", "(?:with )?(?:no|without|minus) smoke", said(Detail.SMOKE, false));
+        add("smoke", "smoke (?:off|out|stop|end)", said(Detail.SMOKE, false));
+        add(
+                "smoke",
+                "(?:with |trailing |the |and )*smoke(?: (?:on|system on|go|running))?(?: for)?",
+                said(Detail.SMOKE, true));
+    }
+
+    private void counts() {
+        String turn =
+                "(?: (?:full|complete|upright|big|whole))? (?:turn|rotation|rev|revolution|times round)(?: of| in| to)?";
+        addOfFigure(" turn | rotation | rev", "(?:of |x |for |with |do |in |a |full )*" + NUM + turn, count(1));
+        addOfFigure(" turn ", "(?:a )?half turn", said(Detail.COUNT, 0.5));
+        addOfFigure(" turn ", "(?:a )?quarter turn", said(Detail.COUNT, 0.25));
+        addOfFigure(" turn ", "(?:three-quarter|3 quarter) turn", said(Detail.COUNT, 0.75));
+        addOfFigure(" pair | couple ", "(?:a )?(?:pair|couple) (?:of )?(?=¤)", said(Detail.COUNT, 2.0));
+        addOfFigure("double|twin", "(?:double|twin) (?=¤)", said(Detail.COUNT, 2.0));
+        addOfFigure("triple", "triple (?=¤)", said(Detail.COUNT, 3.0));
+        addOfFigure(
+                "¤", "(?:x )?" + NUM + " (?:x |time |consecutive |successive |more )?(?=(?:[a-z]+ ){0,2}¤)", count(1));
+        addOfFigure(" x | time ", "(?:x |time )" + NUM, count(1));
+        addOfFigure(" x | time | in a row| off ", NUM + "(?: x| time| in a row| off)", count(1));
+        addOfFigure("¤", "(?<=¤ (?:· ){0,8})" + NUM + "(?= $| left| right| to | ·)", count(1));
+        addOfFigure("twice", "twice", said(Detail.COUNT, 2.0));
+        addOfFigure("thrice", "thrice", said(Detail.COUNT, 3.0));
+    }
+
+    private static Meaning count(int group) {
+        return (draft, found) -> group(found, group) <= 20 && number(draft, Detail.COUNT, group(found, group));
+    }
+
+    private void sides() {
+        addOfFigure(
+                "left|right",
+                ONE_WAY + "(?:to |toward )(?:the |your |my |our )?" + LEFT_OR_RIGHT + HAND + ONLY,
+                Sayings::toTheSide);
+        addOfFigure("left|right", ONE_WAY + "(?:the )?(?:pilot )?" + LEFT_OR_RIGHT + HAND + ONLY, Sayings::side);
+    }
+
+    /** Where something flies along, it flies to that side; else see {@link #side}. */
+    private static boolean toTheSide(Draft draft, Matcher found) {
+        Names.Sense sense = draft.sense();
+        if (sense != null && Sided.fliesAlong(sense.figure())) {
+            draft.say(Detail.HEADING, found.group(1).equals("left") ? Heading.LEFT : Heading.RIGHT);
+            return true;
+        }
+        return side(draft, found);
+    }
+
+    /** What turns or rolls does so to that side; anything else is flown at that end. */
+    private static boolean side(Draft draft, Matcher found) {
+        boolean isLeft = found.group(1).equals("left");
+        Names.Sense sense = draft.sense();
+        if (sense == null || Sided.turns(sense.figure())) {
+            draft.say(Detail.SIDE, isLeft ? Side.LEFT : Side.RIGHT);
+        } else {
+            draft.say(Detail.PLACE, isLeft ? Place.LEFT_END : Place.RIGHT_END);
+        }
+        return true;
+    }
+
+    private void add(String needs, String regex, Meaning meaning) {
+        anywhere.add(new Saying(List.of(needs.split("[|]")), between(regex), meaning));
+    }
+
+    private void addOfFigure(String needs, String regex, Meaning meaning) {
+        ofTheFigure.add(new Saying(List.of(needs.split("[|]")), between(regex), meaning));
+    }
+
+    private static Pattern between(String regex) {
+        return Pattern.compile("(?<= )(?:" + regex + ")(?= |(?<= ))");
+    }
+
+    /**
+     * Says in the draft what the words say.
+     *
+     * @param words plain words, null where one is taken already
+     * @param extrasFrom from which word on something else is said than of the figure; how many words there are if none
+     * @return which words it took
+     */
+    boolean[] take(Draft draft, List<String> words, int extrasFrom) {
+        boolean[] taken = new boolean[words.size()];
+        take(anywhere, draft, words, words.size(), taken);
+        take(ofTheFigure, draft, words, extrasFrom, taken);
+        return taken;
+    }
+
+    private static void take(List<Saying> sayings, Draft draft, List<String> words, int to, boolean[] taken) {
+        StringBuilder text = new StringBuilder(" ");
+        List<Integer> wordAt = new ArrayList<>();
+        wordAt.add(-1);
+        for (int i = 0; i < to; i++) {
+            String word = words.get(i);
+            String shown = taken[i] ? "·" : word;
+            for (int c = 0; c <= shown.length(); c++) {
+                wordAt.add(i);
+            }
+            text.append(shown).append(' ');
+        }
+        for (Saying saying : sayings) {
+            if (!saying.mayBeIn(text)) {
+                continue;
+            }
+            Matcher found = saying.pattern().matcher(text);
+            int from = 0;
+            while (found.find(from)) {
+                from = Math.max(found.end(), found.start() + 1);
+                if (saying.meaning().say(draft, found)) {
+                    for (int c = found.start(); c < found.end(); c++) {
+                        if (text.charAt(c) != ' ') {
+                            taken[wordAt.get(c)] = true;
+                            text.setCharAt(c, '·');
+                        }
+                    }
+                }
+                if (from > text.length()) {
+                    break;
+                }
+            }
+        }
+    }
+}

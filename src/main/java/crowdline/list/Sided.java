@@ -1,0 +1,40 @@
+package crowdline.list;
+
+import java.util.List;
+import java.util.Set;
+
+/** What "left" means with a figure: the way it turns, the way it flies, or the end it is flown at. */
+final class Sided {
+    private static final Set<String> TURNS = Set.of(
+            "turn",
+            "roll",
+            "rolls",
+            "flick",
+            "spin",
+            "wing-over",
+            "chandelle",
+            "avalanche",
+            "lomcovak",
+            "break",
+            "eight",
+            "clover");
+
+    private static final Set<String> ALONG =
+            Set.of("pass", "dive", "climb", "run-in", "take-off", "landing", "flight", "level out");
+
+    private static final Set<String> AT_AN_END =
+            Set.of("half loop with roll out on top", "Cuban eight", "half Cuban", "split S");
+
+    private Sided() {}
+
+    /** Whether it turns or rolls to a side. */
+    static boolean turns(String figure) {
+        return !AT_AN_END.contains(figure)
+                && List.of(figure.split(" ")).stream().anyMatch(TURNS::contains);
+    }
+
+    /** Whether it is flown along the line. */
+    static boolean fliesAlong(String figure) {
+        return ALONG.stream().anyMatch(figure::contains);
+    }
+}

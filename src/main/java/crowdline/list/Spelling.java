@@ -1,0 +1,97 @@
+package crowdline.list;
+
+import crowdline.show.Nearest;
+import crowdline.speech.plain.CommonVocabulary;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Finds the word of the trade that somebody meant. Keeps what it found, and is asked by one thread. */
+final class Spelling {
+    /** Longer words are nobody's slip. */
+    private static final int LONGEST = 30;
+
+    private static final String OTHER_WORDS = "left right centre crowd smoke height knots seconds minutes middle front"
+            + " towards behind datum degree upright wheels followed canopy hand side";
+
+    private static final List<String> NUMBERS =
+            List.of("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "half", "quarter");
+
+    private final Set<String> known = new HashSet<>();
+    private final List<List<String>> byLength = new ArrayList<>();
+    private final CommonVocabulary common = new CommonVocabulary();
+    private final Map<String, Optional<String>> found = new HashMap<>();
+
+    Spelling(Names names, List<String> wordings) {
+        for (int i = 0; i <= LONGEST + 4; i++) {
+            byLength.add(new ArrayList<>());
+        }
+        wordings.forEach(wording -> Words.of(Words.folded(wording)).forEach(word -> learn(word.plain())));
+        Words.of(OTHER_WORDS).forEach(word -> learn(word.plain()));
+        names.keys().forEach(this::learn);
+        NUMBERS.forEach(this::learn);
+    }
+
+    private void learn(String word) {
+        boolean isWord = word.length() >= 3 && word.chars().allMatch(Character::isLetter);
+        if (isWord && word.length() < byLength.size() && known.add(word)) {
+            byLength.get(word.length()).add(word);
+        }
+    }
+
+    /** Whether a word is spelt as the trade spells one. */
+    boolean isKnown(Word word) {
+        return known.contains(word.plain()) || word.number() != null || Manner.FILLER.has(word);
+    }
+
+    /** Whether a word is one of everyday English, so that it is probably meant as it stands. */
+    boolean isEveryday(Word word) {
+        return word.plain().length() <= 2 || word.plain().length() > LONGEST || common.has(word.plain());
+    }
+
+    /** The word of the trade that lies nearest; empty if none is near, or it is one itself. */
+    Optional<String> nearest(Word word) {
+        String plain = word.plain();
+        if (isKnown(word) || plain.length() < 3 || plain.length() > LONGEST || !Character.isLetter(plain.charAt(0))) {
+            return Optional.empty();
+        }
+        return found.computeIfAbsent(plain, p -> sought(p).map(Words::plain));
+    }
+
+    private Optional<String> sought(String plain) {
+        int allowed = plain.length() < 6 ? 1 : plain.length() < 10 ? 2 : 3;
+        String best = null;
+        int least = allowed + 1;
+        int bestRank = Integer.MAX_VALUE;
+        int mask = letters(plain);
+        for (int length = plain.length() - allowed; length <= plain.length() + allowed; length++) {
+            for (String word : byLength.get(Math.max(0, length))) {
+                if (Integer.bitCount(letters(word) ^ mask) > 2 * Math.min(least, allowed) || word.length() < 4) {
+                    continue;
+                }
+                int distance = Nearest.distance(plain, word);
+                boolean isNear = distance <= (word.charAt(0) == plain.charAt(0) ? allowed : 1);
+                int rank = 3 * distance + (word.length() != plain.length() ? 2 : letters(word) == mask ? 0 : 1);
+                if (isNear && rank < bestRank) {
+                    bestRank = rank;
+                    least = Math.min(least, distance);
+                    best = word;
+                }
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    /** Which letters a word has: each change adds and takes one at most. */
+    private static int letters(String word) {
+        int mask = 0;
+        for (int i = 0; i < word.length(); i++) {
+            mask |= 1 << (word.charAt(i) % 31);
+        }
+        return mask;
+    }
+}

@@ -1,0 +1,113 @@
+package crowdline.list;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** Tells what belongs to a list from what is said around it. */
+final class Tone {
+    private Tone() {}
+
+    /**
+     * A piece and what was read in it.
+     *
+     * @param drafts one at least
+     * @param words its words
+     */
+    record Heard(Piece piece, List<Draft> drafts, List<Word> words) {
+        boolean isFigure() {
+            return drafts.get(0).isFigure();
+        }
+
+        /** A figure by a name that other things have too. */
+        boolean isWeak() {
+            Names.Sense sense = drafts.get(0).sense();
+            return sense != null && sense.weak();
+        }
+
+        /** Nothing but words that join. */
+        boolean isSilent() {
+            return !isFigure()
+                    && !drafts.get(0).saysAnything()
+                    && drafts.get(0).notes().isEmpty();
+        }
+
+        /** Only says something of a figure that stands elsewhere. */
+        boolean isDetail() {
+            return !isFigure()
+                    && drafts.get(0).saysAnything()
+                    && drafts.get(0).notes().isEmpty();
+        }
+
+        boolean beginsWith(Manner manner) {
+            return !words.isEmpty() && manner.has(words.get(0));
+        }
+
+        private long notUnderstood() {
+            return drafts.stream()
+                    .flatMap(draft -> draft.notes().stream())
+                    .flatMap(note -> Words.of(Words.folded(note)).stream())
+                    .filter(word -> !Manner.FILLER.has(word) && word.number() == null)
+                    .count();
+        }
+    }
+
+    /** Whether a sentence tells something rather than lists it, though it may name figures. */
+    static boolean tells(Sentence sentence, List<Heard> pieces) {
+        long words = pieces.stream().mapToLong(p -> p.words().size()).sum();
+        if (sentence.numbered() && words < 15) {
+            return false;
+        }
+        long open = pieces.stream().mapToLong(Heard::notUnderstood).sum();
+        long told =
+                pieces.stream().mapToLong(p -> Manner.SENTENCE.count(p.words())).sum();
+        long doubts =
+                pieces.stream().mapToLong(p -> Manner.DOUBT.count(p.words())).sum();
+        long figures = pieces.stream().filter(Heard::isFigure).count();
+        if (figures == 0) {
+            return (told >= 1 && words >= 3) || open > 8;
+        }
+        boolean leads = pieces.get(0).drafts().get(0).leads();
+        long silent =
+                pieces.stream().mapToLong(p -> Manner.FILLER.count(p.words())).sum();
+        long understood = Math.max(0, words - open - silent);
+        return (doubts >= 1 && doubts + told >= 2 && open >= 2 && (told >= 1 || !leads))
+                || (told >= 1 && open >= 4 && open + told > understood)
+                || open > 2 * understood + 4;
+    }
+
+    private static final Pattern PARTING_PHRASE = Pattern.compile(
+            "(?:all the best|see (?:you|ya)|(?:speak|talk|call) (?:soon|to you)|take care|good luck|have a |looking forward|look forward"
+                    + "|let me know|any (?:question|problem)|yours |with (?:kind|best|warm)|very best|happy to|many thanks|best wishes)\\b?.*");
+
+    /** Whether a piece without a figure greets, takes leave, heads something, or tells something. */
+    static boolean isAside(Heard piece, Sentence sentence) {
+        List<Word> words = piece.words();
+        if (piece.beginsWith(Manner.GREETING) || piece.beginsWith(Manner.PARTING)) {
+            return words.size() <= 8;
+        }
+        String plain = words.stream().map(Word::plain).collect(Collectors.joining(" "));
+        if (PARTING_PHRASE.matcher(plain).matches()) {
+            return true;
+        }
+        long told = Manner.SENTENCE.count(words);
+        return !sentence.numbered() && (told >= 2 || (told == 1 && words.size() >= 4));
+    }
+
+    /** Whether a sentence without a figure heads what follows. */
+    static boolean isHeading(List<Heard> pieces, Text text, Sentence sentence) {
+        boolean isColon = text.written()
+                .substring(sentence.start(), sentence.end())
+                .stripTrailing()
+                .endsWith(":");
+        boolean figure = pieces.stream().anyMatch(Heard::isFigure);
+        boolean named = pieces.stream().anyMatch(p -> Manner.HEADING.hasAny(p.words()));
+        return figure ? isColon && named : !sentence.numbered() && (isColon || named);
+    }
+
+    /** Whether a sentence is the head of a table. */
+    static boolean isTableHead(List<Heard> pieces) {
+        return pieces.size() > 1
+                && pieces.stream().flatMap(p -> p.words().stream()).allMatch(Manner.COLUMN::has);
+    }
+}

@@ -1,0 +1,19 @@
+package crowdline.list;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One word, number or sign of a text.
+ *
+ * @param plain the form in which two ways of writing it are one: "rolls" is "roll", "½" is "half", "four" is "4"
+ * @param start where it begins in the text
+ * @param end where it ends, exclusive
+ * @param number what it counts, or null if it is no number
+ */
+record Word(String plain, int start, int end, @Nullable Double number) {
+
+    /** The same in another spelling. */
+    Word spelt(String other) {
+        return new Word(other, start, end, number);
+    }
+}
