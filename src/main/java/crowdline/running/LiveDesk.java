@@ -10,6 +10,13 @@ import crowdline.live.state.ClockAdvance;
 import crowdline.live.state.Live;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.Step;
+import crowdline.running.DeskQueue.Close;
+import crowdline.running.DeskQueue.Command;
+import crowdline.running.DeskQueue.Heard;
+import crowdline.running.DeskQueue.Leave;
+import crowdline.running.DeskQueue.Post;
+import crowdline.running.DeskQueue.Wake;
+import crowdline.running.DeskQueue.Written;
 import crowdline.storage.journal.Journal;
 import crowdline.storage.journal.JournalOpening;
 import java.time.Instant;
@@ -17,10 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.LinkedBlockingQueue;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
@@ -32,28 +36,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LiveDesk implements Desk, AutoCloseable {
     private static final System.Logger LOG = System.getLogger(LiveDesk.class.getName());
-    private static final double NANOS_PER_S = 1e9;
     private static final double IDLE_S = 60;
     /** Closing waits this long for a slow disk, seconds: longer than any disk that still works. */
     private static final double CLOSE_S = 10;
-
-    private static final Step CLOSED = new Step.Refused("The desk is closed.");
-
-    private sealed interface Command {
-        CompletableFuture<Step> done();
-    }
-
-    private record Post(LiveEvent event, CompletableFuture<Step> done) implements Command {}
-
-    private record Wake(CompletableFuture<Step> done) implements Command {}
-
-    private record Written(CompletableFuture<Void> onDisk, CompletableFuture<Step> done) implements Command {}
-
-    private record Heard(JournalWriter.Report report, CompletableFuture<Step> done) implements Command {}
-
-    private record Close(CompletableFuture<Step> done) implements Command {}
-
-    private record Leave(CompletableFuture<Step> done) implements Command {}
 
     private final Journal journal;
     private final JournalWriter writer;
@@ -62,8 +47,7 @@ public final class LiveDesk implements Desk, AutoCloseable {
 
     private final double closeS;
     private final LiveBoard board;
-    private final BlockingQueue<Command> queue = new LinkedBlockingQueue<>();
-    private final CompletableFuture<Step> ended = new CompletableFuture<>();
+    private final DeskQueue queue = new DeskQueue();
     private volatile ActDurations durations;
     /** Written by the {@code live} thread alone, once it runs. */
     private LiveState state;
@@ -82,7 +66,7 @@ public final class LiveDesk implements Desk, AutoCloseable {
     public LiveDesk(JournalOpening opening, ActDurations durations, double closeS) {
         this.journal = opening.journal();
         this.closeS = closeS;
-        this.writer = new JournalWriter(journal, report -> put(new Heard(report, new CompletableFuture<>())));
+        this.writer = new JournalWriter(journal, report -> queue.put(new Heard(report, new CompletableFuture<>())));
         this.progress = new JournalProgress(journal.health());
         this.board = new LiveBoard(opening);
         this.durations = new GuardedDurations(durations);
@@ -112,32 +96,32 @@ public final class LiveDesk implements Desk, AutoCloseable {
     @Override
     public CompletableFuture<Step> submit(LiveEvent event) {
         CompletableFuture<Step> done = new CompletableFuture<>();
-        put(new Post(event, done));
+        queue.put(new Post(event, done));
         return done;
     }
 
     @Override
     public void post(DoubleFunction<? extends LiveEvent> event) {
-        put(new Post(event.apply(nowS()), new CompletableFuture<>()));
+        queue.put(new Post(event.apply(nowS()), new CompletableFuture<>()));
     }
 
     @Override
     public void useDurations(ActDurations next) {
         durations = new GuardedDurations(next);
-        put(new Wake(new CompletableFuture<>()));
+        queue.put(new Wake(new CompletableFuture<>()));
     }
 
     /** Done once everything posted before is on the disk; not as long as it cannot be written. */
     public CompletableFuture<Void> written() {
         CompletableFuture<Void> onDisk = new CompletableFuture<>();
-        put(new Written(onDisk, new CompletableFuture<>()));
+        queue.put(new Written(onDisk, new CompletableFuture<>()));
         return onDisk;
     }
 
     /** Looks at the clock now; the future is done when that has been seen to. */
     public CompletableFuture<Step> wake() {
         CompletableFuture<Step> done = new CompletableFuture<>();
-        put(new Wake(done));
+        queue.put(new Wake(done));
         return done;
     }
 
@@ -157,8 +141,8 @@ public final class LiveDesk implements Desk, AutoCloseable {
      */
     @Override
     public void close() {
-        put(new Close(new CompletableFuture<>()));
-        ended.join();
+        queue.put(new Close(new CompletableFuture<>()));
+        queue.awaitEnd();
     }
 
     /**
@@ -169,28 +153,12 @@ public final class LiveDesk implements Desk, AutoCloseable {
      */
     public boolean leave() {
         Leave leave = new Leave(new CompletableFuture<>());
-        put(leave);
+        queue.put(leave);
         if (leave.done().join() instanceof Step.Moved) {
             return false;
         }
-        ended.join();
+        queue.awaitEnd();
         return true;
-    }
-
-    private void put(Command command) {
-        queue.add(command);
-        if (ended.isDone()) {
-            refuseTheRest();
-        }
-    }
-
-    private void refuseTheRest() {
-        for (Command left = queue.poll(); left != null; left = queue.poll()) {
-            if (left instanceof Written waiting) {
-                waiting.onDisk().cancel(false);
-            }
-            left.done().complete(CLOSED);
-        }
     }
 
     private void run() {
@@ -224,13 +192,12 @@ public final class LiveDesk implements Desk, AutoCloseable {
         } catch (InterruptedException e) {
             LOG.log(System.Logger.Level.WARNING, "Nobody waited for the journal to be written", e);
         }
-        ended.complete(CLOSED);
-        refuseTheRest();
+        queue.end();
     }
 
     /** What was posted comes first: a key pressed before a boundary was due must be seen before the clock. */
     private @Nullable Command next() throws InterruptedException {
-        Command posted = queue.poll();
+        Command posted = queue.next();
         if (posted != null) {
             return posted;
         }
@@ -243,7 +210,7 @@ public final class LiveDesk implements Desk, AutoCloseable {
         if (toTellS.isPresent()) {
             waitS = Math.min(waitS, toTellS.getAsDouble() - nowS());
         }
-        return queue.poll(Math.max(0, (long) Math.ceil(waitS * NANOS_PER_S)), TimeUnit.NANOSECONDS);
+        return queue.next(waitS);
     }
 
     private void see(@Nullable Command command, boolean open) {
@@ -262,7 +229,7 @@ public final class LiveDesk implements Desk, AutoCloseable {
         board.look(progress, nowS());
         progress.tell();
         if (command != null) {
-            command.done().complete(open ? new Step.Moved(state) : CLOSED);
+            command.done().complete(open ? new Step.Moved(state) : DeskQueue.closed());
         }
     }
 
