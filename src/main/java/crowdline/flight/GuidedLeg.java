@@ -82,9 +82,9 @@ final class GuidedLeg implements Leg {
     }
 
     private double alongMps2(double[] y, double v, double tx, double ty, double tz) {
-        double idle = forces.alongMps2(y[2], v, tx, ty, tz, acrossMps2(y, v), 0, 0);
-        double thrust = forces.body.drive().thrustN(v, forces.rho(y[2]), aim.mostPower());
-        double full = idle + thrust / forces.body.massKg();
+        double across = acrossMps2(y, v);
+        double idle = forces.alongMps2(y[2], v, tx, ty, tz, across, 0, 0);
+        double full = forces.alongMps2(y[2], v, tx, ty, tz, across, aim.mostPower(), 0);
         double wanted = (aim.speedMps() - v) / SPEED_S;
         return Math.min(Math.max(wanted, idle), full);
     }
@@ -111,7 +111,7 @@ final class GuidedLeg implements Leg {
         look.up(up.x(), up.y(), up.z());
         forces.see(y[2], v, acrossMps2(y, v), 0, 0, look);
         double along = alongMps2(y, v, d.x(), d.y(), d.z());
-        look.thrustN = Math.max(0, forces.body.massKg() * (along + Units.G_MPS2 * d.z()) + look.dragN);
+        look.thrustN = Math.max(look.thrustN, forces.body.massKg() * (along + Units.G_MPS2 * d.z()) + look.dragN);
         double asked = liftingG(y, v) * Math.cos(aim.bankRad()) + turningG(y) * Math.sin(aim.bankRad());
         look.load(forces.capG(look.rhoKgM3, v, asked), asked);
     }
