@@ -27,22 +27,10 @@ record Proportion(
         ToDoubleFunction<Airframe> value) {
 
     static final List<Proportion> ALL = List.of(
-            new Proportion(
-                    "kg for each m² of wing",
-                    12,
-                    700,
-                    "massKg, wingAreaM2",
-                    "wingAreaM2",
-                    a -> true,
-                    a -> a.massKg() / a.wingAreaM2()),
-            new Proportion(
-                    "kt of stalling speed",
-                    18,
-                    170,
-                    "massKg, wingAreaM2, maxLiftUpright",
-                    "maxLiftUpright",
-                    a -> true,
-                    Airframe::stallKt),
+            wingLoading(450, a -> !isJet(a)),
+            wingLoading(700, Proportion::isJet),
+            stall(120, a -> !isJet(a)),
+            stall(170, Proportion::isJet),
             new Proportion(
                     "times the stalling speed as never-exceed speed",
                     1.8,
@@ -65,7 +53,7 @@ record Proportion(
                     1.6,
                     "thrustKn, reheatKn, massKg",
                     "thrustKn",
-                    a -> a.engine() instanceof Engine.Jet,
+                    Proportion::isJet,
                     a -> thrustN(a) / (a.massKg() * Units.G_MPS2)),
             new Proportion(
                     "kW for each m² of propeller disc",
@@ -164,6 +152,32 @@ record Proportion(
                     "spinDescentFtPerTurn",
                     a -> true,
                     a -> a.spinDescentFtPerTurn() * a.spinRateDegPerS() / 360));
+
+    private static Proportion wingLoading(double most, Predicate<Airframe> of) {
+        return new Proportion(
+                "kg for each m² of wing",
+                12,
+                most,
+                "massKg, wingAreaM2",
+                "wingAreaM2",
+                of,
+                a -> a.massKg() / a.wingAreaM2());
+    }
+
+    private static Proportion stall(double mostKt, Predicate<Airframe> of) {
+        return new Proportion(
+                "kt of stalling speed",
+                18,
+                mostKt,
+                "massKg, wingAreaM2, maxLiftUpright",
+                "maxLiftUpright",
+                of,
+                Airframe::stallKt);
+    }
+
+    private static boolean isJet(Airframe a) {
+        return a.engine() instanceof Engine.Jet;
+    }
 
     private static Engine.Propeller propeller(Airframe a) {
         return (Engine.Propeller) a.engine();
