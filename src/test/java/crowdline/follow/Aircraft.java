@@ -117,7 +117,8 @@ final class Aircraft {
 
     private void along(double g, double askedPower, double extraCd) {
         power += (askedPower - power) * DT / POWER_LAG_S;
-        double a = (power * thrustN() - (1 - power) * idleDragN() - Math.signum(speedMps) * dragN(g, extraCd)) / massKg - G * direction.z();
+        double a = (power * thrustN() - (1 - power) * idleDragN() - Math.signum(speedMps) * dragN(g, extraCd)) / massKg
+                - G * direction.z();
         speedMps = Math.max(speedMps + a * DT, -30);
         move(direction.times(speedMps));
     }
