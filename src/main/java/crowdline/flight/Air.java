@@ -14,10 +14,19 @@ public record Air(Atmosphere atmosphere, Wind wind) {
         return new Air(atmosphere, Wind.CALM);
     }
 
-    /** The air of a day at a venue. */
+    /** Whether it is known which way the wind of a day blows over a venue: there is none, or the venue says how it lies. */
+    public static boolean isWindPlaced(DayAir day, Venue venue) {
+        return venue.axisBearingDeg() != null
+                || (day.windKt() == 0 && day.windsAloft().isEmpty());
+    }
+
+    /** The air of a day at a venue: as at sea level where no elevation is given, and calm where nobody knows which way it lies. */
     public static Air of(DayAir day, Venue venue) {
+        Double elevationFt = venue.elevationFt();
+        Double axisDeg = venue.axisBearingDeg();
         return new Air(
-                new StandardAtmosphere(day.qnhHpa(), day.temperatureC(), Units.mFromFt(venue.elevationFt())),
-                Wind.of(day, venue.axisBearingDeg()));
+                new StandardAtmosphere(
+                        day.qnhHpa(), day.temperatureC(), elevationFt == null ? 0 : Units.mFromFt(elevationFt)),
+                axisDeg == null ? Wind.CALM : Wind.of(day, axisDeg));
     }
 }

@@ -38,6 +38,11 @@ public record Drift(double alongM, double awayM) {
         return List.copyOf(drifts);
     }
 
+    /** Of a flight of which nobody knows where the wind blew it. */
+    public static List<Drift> unknown(Flight flight) {
+        return flight.figures().stream().map(figure -> UNKNOWN).toList();
+    }
+
     public boolean isKnown() {
         return Double.isFinite(alongM) && Double.isFinite(awayM);
     }

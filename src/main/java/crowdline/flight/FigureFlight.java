@@ -3,7 +3,8 @@ package crowdline.flight;
 import java.util.List;
 
 /**
- * What one figure is predicted to do. Times in seconds since the act began, SI units, heights above the datum.
+ * What one figure is predicted to do. Times in seconds since the act began, SI units, heights above the datum. Where an act is
+ * only timed, nothing else is known of its figures: all other numbers are then not a number.
  *
  * @param figureId the figure's id in its act
  * @param name how it is called; in a whole predicted flight no two have the same
@@ -65,6 +66,11 @@ public record FigureFlight(
                 exitAwayM,
                 upsideDownS,
                 elements);
+    }
+
+    /** Whether anything is known of it but its times. */
+    public boolean isPlaced() {
+        return !Double.isNaN(exitAlongM);
     }
 
     public double durationS() {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How the figures of one flight are called, so that no two have the same name. A name that only one figure has stays as it
@@ -91,8 +92,8 @@ public final class FigureNames {
         return names;
     }
 
-    /** Puts the names into a flight that has its samples. */
-    static List<FigureFlight> told(List<FigureFlight> figures, List<Sample> samples, double crowdToLineM) {
+    /** Puts the names into a flight that has its samples; without the crowd's distance there are no sides to tell. */
+    static List<FigureFlight> told(List<FigureFlight> figures, List<Sample> samples, @Nullable Double crowdToLineM) {
         List<Named> named = new ArrayList<>();
         int from = 0;
         for (FigureFlight figure : figures) {
@@ -103,7 +104,9 @@ public final class FigureNames {
             while (to < samples.size() && samples.get(to).tS() <= figure.endS()) {
                 to++;
             }
-            Side side = figure.simulated() ? side(samples.subList(from, to), crowdToLineM) : Side.UNKNOWN;
+            Side side = figure.simulated() && crowdToLineM != null
+                    ? side(samples.subList(from, to), crowdToLineM)
+                    : Side.UNKNOWN;
             named.add(new Named(figure.figureId(), figure.name(), side));
         }
         Map<String, String> names = of(named);

@@ -2,6 +2,7 @@ package crowdline.flight;
 
 import crowdline.measure.Units;
 import crowdline.show.Act;
+import crowdline.show.Aircraft;
 import crowdline.show.Airframe;
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
@@ -23,21 +24,29 @@ public final class Predictor {
     /** Time between samples, seconds. */
     public static final double SAMPLE_S = 0.1;
 
-    private final Airframe airframe;
+    /** Null if nothing is computed: then every figure is only timed, and nothing is known of where it is. */
+    private final @Nullable Airframe airframe;
+
+    private final @Nullable Placing entry;
     private final Atmosphere atmosphere;
     private final Wind wind;
     private final Venue.Limits limits;
     private final @Nullable Double cloudBaseFt;
     private final List<PlannedFigure> plan;
-    private final double crowdToLineM;
+    private final @Nullable Double crowdToLineM;
     private final Act act;
     private final Variant variant;
 
     /** A figure with everything the catalogue adds to it. */
-    private record PlannedFigure(Figure figure, String name, List<Element> elements, double minEntryKt) {}
+    private record PlannedFigure(Figure figure, String name, List<Element> elements, double minEntryKt) {
+        TimedFlight.Timed timed() {
+            return new TimedFlight.Timed(figure, name);
+        }
+    }
 
     /**
-     * @throws IllegalArgumentException if the act names an airframe the show does not have
+     * @throws IllegalArgumentException if the act names an aircraft the show does not have, or does not say where it begins
+     *     and has figures to compute
      */
     public Predictor(Show show, Catalogue catalogue, Act act, Variant variant) {
         this(show, catalogue, act, variant, Air.of(show.air(), show.venue()));
@@ -45,9 +54,15 @@ public final class Predictor {
 
     /** With other air than the show's own; the cloud base stays the show's. */
     public Predictor(Show show, Catalogue catalogue, Act act, Variant variant, Air air) {
-        this.airframe = show.airframe(act.airframe())
+        Aircraft aircraft = show.aircraft(act.airframe())
                 .orElseThrow(() -> new IllegalArgumentException("act " + act.id() + " names the airframe "
                         + act.airframe() + ", which the show does not have"));
+        this.entry = act.entry();
+        boolean flown = act.figures().stream().anyMatch(figure -> figure.durationS() == null);
+        if (entry == null && flown && aircraft instanceof Airframe) {
+            throw new IllegalArgumentException("act " + act.id() + " does not say where it begins");
+        }
+        this.airframe = entry != null && aircraft instanceof Airframe computed ? computed : null;
         this.atmosphere = new DensityTable(air.atmosphere());
         this.wind = air.wind();
         this.limits = show.venue().limits();
@@ -72,8 +87,14 @@ public final class Predictor {
 
     /** The flight as planned, with samples and findings. */
     public Flight predict() {
+        Airframe computed = airframe;
+        Placing from = entry;
+        if (computed == null || from == null) {
+            return TimedFlight.of(
+                    act, variant, plan.stream().map(PlannedFigure::timed).toList());
+        }
         Recorder recorder = new Recorder(SAMPLE_S);
-        return fly(Variation.NONE, recorder, new Integrator(SAMPLE_S, Integrator.FINE, recorder));
+        return fly(computed, from, recorder, new Integrator(SAMPLE_S, Integrator.FINE, recorder));
     }
 
     /**
@@ -81,11 +102,18 @@ public final class Predictor {
      * figure on that could not be flown.
      */
     public double[] durations(Variation variation) {
+        Airframe computed = airframe;
+        Placing from = entry;
+        if (computed == null || from == null) {
+            return plan.stream()
+                    .mapToDouble(planned -> planned.timed().durationS())
+                    .toArray();
+        }
         Integrator integrator = new Integrator(Integrator.NO_GRID, Integrator.COARSE, (leg, tS, legS, y) -> {});
-        Forces forces = forces(variation);
+        Forces forces = forces(computed, variation);
         ElementFlyer flyer = new ElementFlyer(forces, integrator, variation);
         double[] durations = new double[plan.size()];
-        FlightState at = entry(variation);
+        FlightState at = entry(from, variation);
         boolean broken = false;
         for (int i = 0; i < durations.length; i++) {
             PlannedFigure planned = plan.get(i);
@@ -101,12 +129,12 @@ public final class Predictor {
         return durations;
     }
 
-    private Forces forces(Variation v) {
+    private Forces forces(Airframe airframe, Variation v) {
         return new Forces(Body.of(airframe, v), atmosphere, wind.plus(v.windAlongMps(), v.windAwayMps()));
     }
 
-    private FlightState entry(Variation v) {
-        FlightState m = placed(act.entry(), 0);
+    private static FlightState entry(Placing entry, Variation v) {
+        FlightState m = placed(entry, 0);
         return new FlightState(0, m.place(), Math.max(m.speedMps() + v.entryMps(), 1), m.direction(), m.up());
     }
 
@@ -141,13 +169,13 @@ public final class Predictor {
                 : new FlightState(end, from.place(), from.speedMps(), from.direction(), from.up());
     }
 
-    private Flight fly(Variation variation, Recorder recorder, Integrator integrator) {
-        Forces forces = forces(variation);
-        ElementFlyer flyer = new ElementFlyer(forces, integrator, variation);
+    private Flight fly(Airframe computed, Placing from, Recorder recorder, Integrator integrator) {
+        Forces forces = forces(computed, Variation.NONE);
+        ElementFlyer flyer = new ElementFlyer(forces, integrator, Variation.NONE);
         FindingRules rules = new FindingRules(forces.body, limits, cloudBaseFt);
         List<FigureFlight> figures = new ArrayList<>();
         List<FlightFinding> findings = new ArrayList<>();
-        FlightState at = entry(variation);
+        FlightState at = entry(from, Variation.NONE);
         for (PlannedFigure planned : plan) {
             if (planned.elements().isEmpty()) {
                 FlightState to = timed(planned, at);

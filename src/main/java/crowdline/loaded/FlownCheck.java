@@ -89,7 +89,7 @@ public final class FlownCheck {
         double totalS = 0;
         for (int a = 0; a < show.acts().size(); a++) {
             Act act = show.acts().get(a);
-            if (show.airframe(act.airframe()).isPresent()) {
+            if (show.canBePredicted(act)) {
                 for (Variant variant : act.variants()) {
                     Flight flight = flights.apply(act, variant);
                     totalS += flight.totalS();
@@ -147,6 +147,7 @@ public final class FlownCheck {
 
     private static double lowestFt(Flight flight) {
         return flight.figures().stream()
+                .filter(FigureFlight::isPlaced)
                 .mapToDouble(f -> Units.ftFromM(f.lowestM()))
                 .min()
                 .orElse(0);
@@ -155,6 +156,9 @@ public final class FlownCheck {
     /** The height of entry, if ten times it would keep the act above the ground. */
     private void entry(Act act, Variant variant, Flight flight, String path) {
         Placing is = act.entry();
+        if (is == null) {
+            return;
+        }
         double meantFt = is.heightFt() * TEN;
         if (is.heightFt() <= 0 || meantFt > HIGHEST_ENTRY_FT) {
             return;

@@ -170,7 +170,7 @@ public final class LoadedShow {
         return spoken;
     }
 
-    /** Empty if there is no such act or variant, or if nobody described what flies it. */
+    /** Empty if there is no such act or variant, or if nobody described what flies it and where it begins. */
     public Optional<Prediction> prediction(@Nullable String actId, @Nullable String variant) {
         if (actId == null || variant == null) {
             return Optional.empty();
@@ -181,7 +181,7 @@ public final class LoadedShow {
             return Optional.of(known);
         }
         Act act = show.act(actId)
-                .filter(a -> show.airframe(a.airframe()).isPresent())
+                .filter(show::canBePredicted)
                 .orElse(null);
         if (act == null) {
             return Optional.empty();
@@ -200,6 +200,9 @@ public final class LoadedShow {
 
     /** How far the day's wind carries a flight of an act. */
     public List<Drift> drifts(Act act, Flight flight) {
+        if (!Air.isWindPlaced(show.air(), show.venue())) {
+            return Drift.unknown(flight);
+        }
         Variant variant = act.variant(flight.variant()).orElseThrow();
         Air still = Air.of(show.air(), show.venue()).still();
         return Drift.between(flight, new Predictor(show, catalogue, act, variant, still).predict());

@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
@@ -41,6 +42,10 @@ public record LogReadings(List<Reading> readings, @Nullable Instant begunAt, Lis
      */
     public static LogReadings read(Path file, Show show, IgcHeight igcHeight, Consumer<String> waiting)
             throws ShowFileException {
+        Optional<String> missing = show.venue().notPlaced();
+        if (missing.isPresent()) {
+            throw new ShowFileException(missing.get());
+        }
         byte[] bytes = LogFile.bytes(file, waiting);
         try {
             return of(FlightLog.read(bytes, String.valueOf(file.getFileName()), igcHeight), show);
@@ -71,6 +76,7 @@ public record LogReadings(List<Reading> readings, @Nullable Instant begunAt, Lis
         }
         StandardAtmosphere day =
                 (StandardAtmosphere) Air.of(show.air(), show.venue()).atmosphere();
-        return Units.mFromFt(show.venue().elevationFt()) - day.pressureHeightAtDatumM();
+        Double elevationFt = show.venue().elevationFt();
+        return (elevationFt == null ? 0 : Units.mFromFt(elevationFt)) - day.pressureHeightAtDatumM();
     }
 }

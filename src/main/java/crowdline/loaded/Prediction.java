@@ -29,7 +29,7 @@ public final class Prediction {
 
     private final Predictor predictor;
     private final Flight outline;
-    private final double crowdM;
+    private final @Nullable Double crowdM;
     private volatile SoftReference<Flown> flown;
     private final Once<Varied> firstVaried;
     private final Workers workers;
@@ -55,7 +55,7 @@ public final class Prediction {
      * @param firstFlights how many of them are behind the first bands, 1 or more
      * @param passes those of the show, as they are now
      * @param lookedFor where the crowd looks as each figure begins, by its id
-     * @param crowdM from the crowd line to the display line, metres
+     * @param crowdM from the crowd line to the display line, metres, or null if that is not known
      */
     Prediction(
             Predictor predictor,
@@ -63,7 +63,7 @@ public final class Prediction {
             int firstFlights,
             Supplier<List<Pass>> passes,
             Function<Flight, Map<String, String>> lookedFor,
-            double crowdM) {
+            @Nullable Double crowdM) {
         this.lookedFor = lookedFor;
         this.predictor = predictor;
         this.passes = passes;

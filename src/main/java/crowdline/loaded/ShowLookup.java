@@ -87,7 +87,7 @@ public final class ShowLookup {
     /** "Rosa Vent, Calder 200": who flies what. */
     public String who(Act act) {
         String performer = show.performer(act.performer()).map(Performer::name).orElse(act.performer());
-        String airframe = show.airframe(act.airframe()).map(a -> a.name()).orElse(act.airframe());
+        String airframe = show.aircraft(act.airframe()).map(a -> a.name()).orElse(act.airframe());
         return performer + ", " + airframe;
     }
 

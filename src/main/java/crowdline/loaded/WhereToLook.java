@@ -16,7 +16,10 @@ final class WhereToLook {
 
     /** By the figures' ids; with the sun, if the act begins when its slot does. */
     static Map<String, String> of(Show show, Act act, Flight flight) {
-        Airframe airframe = show.airframe(act.airframe()).orElseThrow();
+        Airframe airframe = show.airframe(act.airframe()).orElse(null);
+        if (airframe == null) {
+            return Map.of();
+        }
         Instant begins = show.date()
                 .atTime(act.slotStart())
                 .atZone(show.venue().timeZone())

@@ -35,6 +35,7 @@ public final class AircraftSource implements AutoCloseable {
     private final LongSupplier nanos;
     private final SerialPorts ports;
     private volatile Consumer<Fix> taker = fix -> {};
+    private volatile String useless = "";
     private final AtomicReference<Open> open = new AtomicReference<>(Open.NOTHING);
 
     /** What is open now and from where, how it stands, and what is wrong with it if anything. */
@@ -52,9 +53,14 @@ public final class AircraftSource implements AutoCloseable {
         this.ports = ports;
     }
 
-    /** Who gets the positions from now on. */
-    public void to(Consumer<Fix> next) {
+    /**
+     * Who gets the positions from now on.
+     *
+     * @param why nothing can be made of them, in a sentence; empty where something can
+     */
+    public void to(Consumer<Fix> next, String why) {
         taker = next;
+        useless = why;
     }
 
     /** How it stands, in one phrase; empty where nothing is open. */
@@ -64,7 +70,8 @@ public final class AircraftSource implements AutoCloseable {
 
     /** What is wrong with it, in one phrase; empty where nothing is, or nothing is open. */
     public String trouble() {
-        return open().trouble().get();
+        String own = open().trouble().get();
+        return own.isEmpty() && isOpen() ? useless : own;
     }
 
     /** What is open: a port's or a file's name; empty where nothing is. */

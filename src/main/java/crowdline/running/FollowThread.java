@@ -17,6 +17,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /** Follows the aircraft of a running show on a thread of its own, {@code follow}. */
 public final class FollowThread implements AutoCloseable {
@@ -24,16 +25,22 @@ public final class FollowThread implements AutoCloseable {
     private static final long TICK_MS = 250;
 
     private final Desk desk;
-    private final LocalFrame frame;
+    private final @Nullable LocalFrame frame;
     /** On the follow thread only. */
     private final AircraftFollowing following;
 
     private final Consumer<Tracking> tell;
     private final ScheduledExecutorService thread = NamedThread.scheduled("follow");
 
-    /** @param tell hears what the screen is to say of it, on the {@code follow} thread */
+    /**
+     * @param frame places positions in the display, or null if that cannot be done: then none is followed
+     * @param tell hears what the screen is to say of it, on the {@code follow} thread
+     */
     public FollowThread(
-            Desk desk, LocalFrame frame, Function<LiveState, Optional<FollowPlan>> plans, Consumer<Tracking> tell) {
+            Desk desk,
+            @Nullable LocalFrame frame,
+            Function<LiveState, Optional<FollowPlan>> plans,
+            Consumer<Tracking> tell) {
         this.tell = tell;
         this.desk = desk;
         this.frame = frame;
@@ -52,16 +59,19 @@ public final class FollowThread implements AutoCloseable {
 
     /** A position came in; from any thread, at once. */
     public void fix(Fix fix) {
+        if (frame == null) {
+            return;
+        }
         double atS = desk.nowS();
         try {
             thread.execute(() ->
-                    guarded(atS, () -> following.reading(desk.snapshot().state(), reading(fix, atS))));
+                    guarded(atS, () -> following.reading(desk.snapshot().state(), reading(frame, fix, atS))));
         } catch (RejectedExecutionException e) {
             LOG.log(System.Logger.Level.DEBUG, "A position came after the show was closed", e);
         }
     }
 
-    private Reading reading(Fix fix, double atS) {
+    private static Reading reading(LocalFrame frame, Fix fix, double atS) {
         Reading r = frame.reading(fix);
         return new Reading(atS, r.alongM(), r.awayM(), r.heightM(), r.alongMps(), r.awayMps());
     }

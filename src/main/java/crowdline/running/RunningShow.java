@@ -14,6 +14,7 @@ import crowdline.patter.Plan;
 import crowdline.patter.Planner;
 import crowdline.show.Act;
 import crowdline.show.Show;
+import crowdline.show.Venue;
 import crowdline.storage.journal.JournalOpening;
 import crowdline.telemetry.LocalFrame;
 import java.time.Instant;
@@ -27,6 +28,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One show being run: the desk, what is planned to be said, and what the aircraft does. The plan is made anew on a thread of
@@ -78,10 +80,10 @@ public final class RunningShow implements AutoCloseable {
         keys = new LiveKeys(desk, told -> scene.updateAndGet(s -> s.with(told, desk.nowS())));
         aircraft = new FollowThread(
                 desk,
-                new LocalFrame(loaded.show().venue()),
+                frame(loaded.show().venue()),
                 this::followPlan,
                 tracking -> scene.updateAndGet(s -> s.with(tracking)));
-        source.to(aircraft::fix);
+        source.to(aircraft::fix, loaded.show().venue().notPlaced().orElse(""));
         if (!opening.resumed()) {
             Show show = loaded.show();
             desk.post(atS -> new ShowEvent.ShowOpened(
@@ -89,6 +91,11 @@ public final class RunningShow implements AutoCloseable {
             show.acts().stream().findFirst().ifPresent(act -> desk.post(ChosenAct.of(show, act)));
         }
         var unused = planning.scheduleWithFixedDelay(this::replan, 0, REPLAN_MS, TimeUnit.MILLISECONDS);
+    }
+
+    /** Null where positions cannot be placed in the display. */
+    private static @Nullable LocalFrame frame(Venue venue) {
+        return venue.notPlaced().isPresent() ? null : new LocalFrame(venue);
     }
 
     public LoadedShow loaded() {
@@ -229,7 +236,7 @@ public final class RunningShow implements AutoCloseable {
 
     @Override
     public void close() {
-        source.to(fix -> {});
+        source.to(fix -> {}, "");
         aircraft.close();
         planning.shutdownNow();
         desk.close();

@@ -6,7 +6,7 @@ import crowdline.measure.Units;
 import crowdline.sheet.Ink.Anchor;
 import crowdline.sheet.Ink.Point;
 import crowdline.show.Act;
-import crowdline.show.Airframe;
+import crowdline.show.Aircraft;
 import crowdline.show.Caution;
 import crowdline.show.DayAir;
 import crowdline.show.Performer;
@@ -48,7 +48,8 @@ public final class ActPicture {
         this.show = show;
         track = Track.of(flight);
         PathExtent across = new PathExtent(-250, 250, 0, 100);
-        PathExtent from = new PathExtent(-250, 250, -show.venue().crowdToLineM() - 30, 60);
+        Double crowdM = show.venue().crowdToLineM();
+        PathExtent from = new PathExtent(-250, 250, crowdM == null ? -60 : -crowdM - 30, 60);
         for (Track.Stretch stretch : track.stretches()) {
             across = across.with(PathView.SIDE, stretch.places());
             from = from.with(PathView.PLAN, stretch.places());
@@ -124,7 +125,10 @@ public final class ActPicture {
             side.line(Units.mFromFt(cloud), words, PictureStyle.CLOUD, true, false);
         }
         plan.line(0, "display line", PictureStyle.GROUND, false, true);
-        plan.line(-venue.crowdToLineM(), "crowd line", PictureStyle.TEXT, false, false);
+        Double crowdM = venue.crowdToLineM();
+        if (crowdM != null) {
+            plan.line(-crowdM, "crowd line", PictureStyle.TEXT, false, false);
+        }
         limit(plan, limits.depthM(), "depth given, %,.0f m", 1, false);
         Double half = limits.halfLengthM();
         if (half != null) {
@@ -146,7 +150,7 @@ public final class ActPicture {
 
     private void head(Act act, Flight flight) {
         String pilot = show.performer(act.performer()).map(Performer::name).orElse(act.performer());
-        String aircraft = show.airframe(act.airframe()).map(Airframe::name).orElse(act.airframe());
+        String aircraft = show.aircraft(act.airframe()).map(Aircraft::name).orElse(act.airframe());
         double most = WIDE_PX - 2 * EDGE_PX;
         say(Lettering.fitted(act.title(), 26, true, most), EDGE_PX, 46, 26, true, PictureStyle.TEXT);
         String line = pilot + ", " + aircraft + ". Variant \"" + flight.variant() + "\", predicted "
@@ -196,9 +200,13 @@ public final class ActPicture {
         }
         String words =
                 String.format(Locale.UK, "wind from %03.0f° at %.0f kt%s", air.windFromDeg(), air.windKt(), more);
+        Double axisDeg = show.venue().axisBearingDeg();
+        if (axisDeg == null) {
+            inks.add(new Ink.Words(words, plan.maxX(), y, 13, false, Anchor.END, PictureStyle.TEXT));
+            return;
+        }
         inks.add(new Ink.Words(words, plan.maxX() - 46, y, 13, false, Anchor.END, PictureStyle.TEXT));
-        double towardsRad =
-                Math.toRadians(air.windFromDeg() + 180 - show.venue().axisBearingDeg());
+        double towardsRad = Math.toRadians(air.windFromDeg() + 180 - axisDeg);
         double ux = Math.cos(towardsRad);
         double uy = Math.sin(towardsRad);
         double midX = plan.maxX() - 20;

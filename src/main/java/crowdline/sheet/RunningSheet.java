@@ -7,7 +7,7 @@ import crowdline.flight.FlightFinding;
 import crowdline.flight.Spread;
 import crowdline.measure.Units;
 import crowdline.show.Act;
-import crowdline.show.Airframe;
+import crowdline.show.Aircraft;
 import crowdline.show.Caution;
 import crowdline.show.Performer;
 import crowdline.show.Show;
@@ -50,7 +50,7 @@ public final class RunningSheet {
             List<List<String>> notes) {
         List<String> lines = new ArrayList<>();
         String pilot = show.performer(act.performer()).map(Performer::name).orElse(act.performer());
-        String aircraft = show.airframe(act.airframe()).map(Airframe::name).orElse(act.airframe());
+        String aircraft = show.aircraft(act.airframe()).map(Aircraft::name).orElse(act.airframe());
         lines.add(act.title());
         lines.add(pilot + ", " + aircraft + ". Slot " + CLOCK.format(act.slotStart()) + ", " + trim(act.slotMinutes())
                 + " min. Variant \"" + flight.variant() + "\", " + lasts(flight, learned) + ".");
@@ -119,7 +119,7 @@ public final class RunningSheet {
                     "",
                     "",
                     "",
-                    place(f.exitAlongM(), f.exitAwayM()),
+                    f.isPlaced() ? place(f.exitAlongM(), f.exitAwayM()) : "",
                     "");
         }
         return row(

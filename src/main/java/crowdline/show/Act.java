@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param airframe id of the airframe
  * @param slotStart planned start by the clock at the venue
  * @param slotMinutes planned length in minutes, above 0
- * @param entry where the aircraft is when the first figure begins
+ * @param entry where the aircraft is when the first figure begins, or null if that is not known: only an act whose figures
+ *     are all timed can do without
  * @param figures every figure any variant uses
  * @param variants at least one; the first is the one meant to be flown
  * @param remarks what can be said at any time in the act
@@ -26,7 +27,7 @@ public record Act(
         String airframe,
         LocalTime slotStart,
         double slotMinutes,
-        Placing entry,
+        @Nullable Placing entry,
         List<Figure> figures,
         List<Variant> variants,
         List<Remark> remarks) {

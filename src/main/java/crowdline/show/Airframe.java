@@ -54,7 +54,8 @@ public record Airframe(
         double tumbleRateDegPerS,
         double limitPositiveG,
         double limitNegativeG,
-        double neverExceedKt) {
+        double neverExceedKt)
+        implements Aircraft {
 
     private static final double SEA_LEVEL_KG_M3 = 1.225;
 

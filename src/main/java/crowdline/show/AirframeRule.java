@@ -14,16 +14,8 @@ final class AirframeRule implements ShowRule {
     @Override
     public void check(Show show, Catalogue catalogue, Consumer<Finding> findings) {
         for (int i = 0; i < show.airframes().size(); i++) {
-            Airframe airframe = show.airframes().get(i);
-            String path = "airframes[" + i + "].";
-            for (Proportion proportion : Proportion.ALL) {
-                if (!proportion.isPlausible(airframe)) {
-                    findings.accept(new Finding(
-                            Severity.WARNING,
-                            "out-of-proportion",
-                            proportion.sentence(airframe),
-                            path + proportion.where()));
-                }
+            if (show.airframes().get(i) instanceof Airframe airframe) {
+                proportions(airframe, "airframes[" + i + "].", findings);
             }
         }
         for (int a = 0; a < show.acts().size(); a++) {
@@ -33,8 +25,23 @@ final class AirframeRule implements ShowRule {
         }
     }
 
+    private static void proportions(Airframe airframe, String path, Consumer<Finding> findings) {
+        for (Proportion proportion : Proportion.ALL) {
+            if (!proportion.isPlausible(airframe)) {
+                findings.accept(new Finding(
+                        Severity.WARNING,
+                        "out-of-proportion",
+                        proportion.sentence(airframe),
+                        path + proportion.where()));
+            }
+        }
+    }
+
     private static void act(Act act, int a, Airframe airframe, Consumer<Finding> findings) {
-        placing(act.entry(), At.act(a) + ".entry", airframe, findings);
+        Placing entry = act.entry();
+        if (entry != null) {
+            placing(entry, At.act(a) + ".entry", airframe, findings);
+        }
         for (int f = 0; f < act.figures().size(); f++) {
             Figure figure = act.figures().get(f);
             Placing exit = figure.exit();

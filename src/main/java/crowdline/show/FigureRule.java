@@ -18,12 +18,20 @@ final class FigureRule implements ShowRule {
                         At.act(a) + ".figures"));
             }
             for (int f = 0; f < figures.size(); f++) {
-                check(figures.get(f), At.figure(a, f), catalogue, findings);
+                check(figures.get(f), At.figure(a, f), catalogue, isTimed(show, a), findings);
             }
         }
     }
 
-    private static void check(Figure figure, String path, Catalogue catalogue, Consumer<Finding> findings) {
+    /** Then a rule of its own asks for lengths, whatever the catalogue has. */
+    private static boolean isTimed(Show show, int a) {
+        return show.aircraft(show.acts().get(a).airframe())
+                .filter(TimedAircraft.class::isInstance)
+                .isPresent();
+    }
+
+    private static void check(
+            Figure figure, String path, Catalogue catalogue, boolean timed, Consumer<Finding> findings) {
         Optional<CatalogueEntry> entry = catalogue.find(figure.figure());
         if (entry.isEmpty()) {
             String near = Nearest.hint(figure.figure(), catalogue.names());
@@ -36,7 +44,7 @@ final class FigureRule implements ShowRule {
             return;
         }
         List<Element> elements = figure.elements() == null ? entry.orElseThrow().elements() : figure.elements();
-        if (elements.isEmpty() && figure.durationS() == null) {
+        if (!timed && elements.isEmpty() && figure.durationS() == null) {
             findings.accept(new Finding(
                     Severity.ERROR,
                     "figure-without-length",

@@ -4,13 +4,29 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** The kinds of aircraft that are known by name or alias, whatever the case of the letters. */
 public final class Kinds {
+    static final int MOST_TOGETHER = 100;
+
     private static final int MOST_NEAREST = 3;
+    private static final Pattern OF = Pattern.compile("(.*\\S)\\s+of\\s+([0-9]{1,4}|[a-z]+)", Pattern.CASE_INSENSITIVE);
+    private static final List<String> NUMBERS =
+            List.of("two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
+
+    /**
+     * A kind that was named, perhaps with how many they are.
+     *
+     * @param number such as 4 in "formation of 4", or null if none was said
+     */
+    public record Named(Kind kind, @Nullable Integer number) {}
 
     private final List<Kind> all;
     private final Map<String, Kind> byName = new LinkedHashMap<>();
@@ -48,6 +64,31 @@ public final class Kinds {
      */
     public Kind named(String name) {
         return find(name).orElseThrow(() -> new IllegalArgumentException(unknown(name)));
+    }
+
+    /**
+     * The kind of a name or alias, with how many they are where the name ends in "of 4" or "of four".
+     *
+     * @throws IllegalArgumentException if there is none, with the nearest names, or if several make no sense
+     */
+    public Named counted(String name) {
+        Optional<Kind> alone = find(name);
+        Matcher of = OF.matcher(name.strip());
+        if (alone.isPresent() || !of.matches()) {
+            return new Named(named(name), null);
+        }
+        Kind kind = named(of.group(1));
+        if (kind.flies()) {
+            throw new IllegalArgumentException(
+                    "a kind of " + At.quoted(name) + " is more than one " + kind.name() + "; name a formation instead");
+        }
+        String number = of.group(2).toLowerCase(Locale.ROOT);
+        int word = NUMBERS.indexOf(number);
+        if (word < 0 && !Character.isDigit(number.charAt(0))) {
+            throw new IllegalArgumentException(
+                    "how many is in " + At.quoted(name) + "? Write a number, such as " + kind.name() + " of 4");
+        }
+        return new Named(kind, word >= 0 ? word + 2 : Integer.parseInt(number));
     }
 
     private String unknown(String name) {
@@ -88,12 +129,18 @@ public final class Kinds {
             int shared = 0;
             int first = given.size();
             for (int i = given.size() - 1; i >= 0; i--) {
-                if (Nearest.to(given.get(i), name).isPresent()) {
+                if (isLike(given.get(i), name)) {
                     shared++;
                     first = i;
                 }
             }
             return new Likeness(shared, first, Math.max(0, name.size() - shared));
+        }
+
+        /** Spelt nearly so, or the beginning of one. */
+        private static boolean isLike(String given, List<String> words) {
+            return Nearest.to(given, words).isPresent()
+                    || (given.length() > 2 && words.stream().anyMatch(word -> word.startsWith(given)));
         }
     }
 }

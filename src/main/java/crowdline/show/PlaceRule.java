@@ -31,9 +31,9 @@ final class PlaceRule implements ShowRule {
     @Override
     public void check(Show show, Catalogue catalogue, Consumer<Finding> findings) {
         Venue venue = show.venue();
-        double lat = venue.latDeg();
-        double lon = venue.lonDeg();
-        if (fits(show, lat, lon)) {
+        Double lat = venue.latDeg();
+        Double lon = venue.lonDeg();
+        if (lat == null || lon == null || fits(show, lat, lon)) {
             return;
         }
         String why = "the venue at latDeg " + Quantity.written(lat) + " and lonDeg " + Quantity.written(lon)

@@ -10,7 +10,7 @@ final class ReferenceRule implements ShowRule {
     @Override
     public void check(Show show, Catalogue catalogue, Consumer<Finding> findings) {
         List<String> performers = show.performers().stream().map(Performer::id).toList();
-        List<String> airframes = show.airframes().stream().map(Airframe::id).toList();
+        List<String> airframes = show.airframes().stream().map(Aircraft::id).toList();
         if (show.acts().isEmpty()) {
             findings.accept(new Finding(
                     Severity.WARNING, "no-acts", "the show has no act; there is nothing to talk about yet", "acts"));

@@ -30,7 +30,7 @@ final class SayAsRule implements ShowRule {
                         Stream.concat(Stream.of(p.name()), p.facts().stream().map(Performer.SourcedFact::text)));
         Stream<String> things = Stream.concat(
                 Stream.of(show.title(), show.venue().name()),
-                show.airframes().stream().map(Airframe::name));
+                show.airframes().stream().map(Aircraft::name));
         Stream<String> acts = show.acts().stream().flatMap(SayAsRule::said);
         Stream<String> own = show.figures().stream().flatMap(e -> Stream.of(e.name(), e.whatItIs(), e.lookFor()));
         Incident incident = show.incident();

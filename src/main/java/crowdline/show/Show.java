@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param date of the day
  * @param venue where
  * @param air the air of the day
- * @param airframes every aircraft the acts use
+ * @param airframes every aircraft the acts use, computed and timed
  * @param performers everybody who flies
  * @param acts in running order
  * @param remarks what can be said at any time of the day
@@ -30,7 +30,7 @@ public record Show(
         LocalDate date,
         Venue venue,
         DayAir air,
-        List<Airframe> airframes,
+        List<Aircraft> airframes,
         List<Performer> performers,
         List<Act> acts,
         List<Remark> remarks,
@@ -95,12 +95,29 @@ public record Show(
         return acts.stream().filter(a -> a.id().equals(id)).findFirst();
     }
 
-    public Optional<Airframe> airframe(String id) {
+    public Optional<Aircraft> aircraft(String id) {
         return airframes.stream().filter(a -> a.id().equals(id)).findFirst();
+    }
+
+    /** The aircraft of that id, if its figures are computed. */
+    public Optional<Airframe> airframe(String id) {
+        return aircraft(id).filter(Airframe.class::isInstance).map(Airframe.class::cast);
     }
 
     public Optional<Performer> performer(String id) {
         return performers.stream().filter(p -> p.id().equals(id)).findFirst();
+    }
+
+    /** Whether an act can be predicted: what flies it is there, and it says where it begins or how long all of it lasts. */
+    public boolean canBePredicted(Act act) {
+        Aircraft aircraft = aircraft(act.airframe()).orElse(null);
+        boolean timed = act.figures().stream().allMatch(figure -> figure.durationS() != null);
+        return aircraft instanceof TimedAircraft || (aircraft != null && (act.entry() != null || timed));
+    }
+
+    /** What the venue does not say and what is left out for it, in a sentence; empty if it says everything. */
+    public Optional<String> leftOut() {
+        return UnknownPlaceRule.sentence(this);
     }
 
     /** The same with other acts, and other remarks outside them. */

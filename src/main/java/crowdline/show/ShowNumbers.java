@@ -21,7 +21,9 @@ final class ShowNumbers {
         numbers.venue(show.venue());
         numbers.air(show.air());
         for (int i = 0; i < show.airframes().size(); i++) {
-            numbers.airframe(show.airframes().get(i), "airframes[" + i + "]");
+            if (show.airframes().get(i) instanceof Airframe airframe) {
+                numbers.airframe(airframe, "airframes[" + i + "]");
+            }
         }
         for (int a = 0; a < show.acts().size(); a++) {
             numbers.act(show.acts().get(a), a);
@@ -97,7 +99,10 @@ final class ShowNumbers {
 
     private void act(Act act, int a) {
         see(Quantity.SLOT_MINUTES, act.slotMinutes(), At.act(a));
-        placing(act.entry(), At.act(a) + ".entry");
+        Placing entry = act.entry();
+        if (entry != null) {
+            placing(entry, At.act(a) + ".entry");
+        }
         for (int v = 0; v < act.variants().size(); v++) {
             see(Quantity.MIN_CLOUD_BASE_FT, act.variants().get(v).minCloudBaseFt(), At.variant(a, v));
         }

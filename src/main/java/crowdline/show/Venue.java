@@ -1,13 +1,16 @@
 package crowdline.show;
 
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where the show is flown.
+ * Where the show is flown. What was not given is null, and nothing is made from it.
  *
  * @param name of the place
- * @param latDeg latitude of the datum, degrees north, −90 to 90
+ * @param latDeg latitude of the datum, degrees north, −90 to 90; given together with {@code lonDeg} or not at all
  * @param lonDeg longitude of the datum, degrees east, −180 to 180
  * @param elevationFt elevation of the datum above mean sea level in feet
  * @param axisBearingDeg true bearing of the A-axis towards the commentator's right, 0 to 360
@@ -17,11 +20,11 @@ import org.jspecify.annotations.Nullable;
  */
 public record Venue(
         String name,
-        double latDeg,
-        double lonDeg,
-        double elevationFt,
-        double axisBearingDeg,
-        double crowdToLineM,
+        @Nullable Double latDeg,
+        @Nullable Double lonDeg,
+        @Nullable Double elevationFt,
+        @Nullable Double axisBearingDeg,
+        @Nullable Double crowdToLineM,
         ZoneId timeZone,
         Limits limits) {
 
@@ -59,10 +62,82 @@ public record Venue(
 
     public Venue {
         Most.mustBeText("venue name", name);
-        Quantity.LAT_DEG.must(latDeg);
-        Quantity.LON_DEG.must(lonDeg);
-        Quantity.ELEVATION_FT.must(elevationFt);
-        Quantity.AXIS_BEARING_DEG.must(axisBearingDeg);
-        Quantity.CROWD_TO_LINE_M.must(crowdToLineM);
+        if ((latDeg == null) != (lonDeg == null)) {
+            throw new IllegalArgumentException(
+                    (latDeg == null ? "lonDeg is given and latDeg is" : "latDeg is given and lonDeg is")
+                            + " not; give both or neither");
+        }
+        must(Quantity.LAT_DEG, latDeg);
+        must(Quantity.LON_DEG, lonDeg);
+        must(Quantity.ELEVATION_FT, elevationFt);
+        must(Quantity.AXIS_BEARING_DEG, axisBearingDeg);
+        must(Quantity.CROWD_TO_LINE_M, crowdToLineM);
+    }
+
+    private static void must(Quantity quantity, @Nullable Double value) {
+        if (value != null) {
+            quantity.must(value);
+        }
+    }
+
+    /** With everything given. */
+    public Venue(
+            String name,
+            double latDeg,
+            double lonDeg,
+            double elevationFt,
+            double axisBearingDeg,
+            double crowdToLineM,
+            ZoneId timeZone,
+            Limits limits) {
+        this(
+                name,
+                Double.valueOf(latDeg),
+                Double.valueOf(lonDeg),
+                Double.valueOf(elevationFt),
+                Double.valueOf(axisBearingDeg),
+                Double.valueOf(crowdToLineM),
+                timeZone,
+                limits);
+    }
+
+    /** The keys, as in the show file, of what was not given. */
+    public List<String> unknown() {
+        List<String> keys = new ArrayList<>();
+        if (latDeg == null) {
+            keys.add(Quantity.LAT_DEG.key());
+            keys.add(Quantity.LON_DEG.key());
+        }
+        if (elevationFt == null) {
+            keys.add(Quantity.ELEVATION_FT.key());
+        }
+        if (axisBearingDeg == null) {
+            keys.add(Quantity.AXIS_BEARING_DEG.key());
+        }
+        if (crowdToLineM == null) {
+            keys.add(Quantity.CROWD_TO_LINE_M.key());
+        }
+        return List.copyOf(keys);
+    }
+
+    /**
+     * Why positions cannot be placed in the display: it takes to know where it is, how high, and which way it lies. Empty if they
+     * can.
+     */
+    public Optional<String> notPlaced() {
+        List<String> missing = unknown().stream()
+                .filter(key -> !key.equals(Quantity.CROWD_TO_LINE_M.key()))
+                .toList();
+        return missing.isEmpty()
+                ? Optional.empty()
+                : Optional.of("where the aircraft is cannot be told without the venue's " + listed(missing) + "; add "
+                        + (missing.size() == 1 ? "it" : "them") + " to the show file");
+    }
+
+    /** The keys with commas and a last "and". */
+    static String listed(List<String> keys) {
+        return keys.size() < 2
+                ? String.join("", keys)
+                : String.join(", ", keys.subList(0, keys.size() - 1)) + " and " + keys.get(keys.size() - 1);
     }
 }

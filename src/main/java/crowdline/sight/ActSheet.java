@@ -37,9 +37,9 @@ public final class ActSheet {
     /**
      * The sheet of a flight; figures that are only timed have no path of their own.
      *
-     * @param crowdM from the crowd line to the display line, metres
+     * @param crowdM from the crowd line to the display line, metres, or null if that is not known
      */
-    public static ActSheet of(Flight flight, double crowdM) {
+    public static ActSheet of(Flight flight, @Nullable Double crowdM) {
         List<List<Sample>> samples = new ArrayList<>();
         List<Stretch> stretches = Track.of(flight).stretches().stream()
                 .map(s -> new Stretch(s.places().stream().map(ActSheet::spot).toList()))

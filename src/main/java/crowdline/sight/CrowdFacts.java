@@ -18,6 +18,9 @@ public record CrowdFacts(List<CrowdFact> facts, List<UnmadeFact> unmade) {
     /** Goes with every list of facts. */
     public static final String CAUTION = "Predicted for commentary only. A load says nothing about a pilot's health.";
 
+    /** Of something nothing is computed for. */
+    public static final CrowdFacts NONE = new CrowdFacts(List.of(), List.of());
+
     public CrowdFacts {
         facts = List.copyOf(facts);
         unmade = List.copyOf(unmade);

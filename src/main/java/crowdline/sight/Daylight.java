@@ -19,17 +19,27 @@ public record Daylight(
         @Nullable ZonedDateTime sunset,
         @Nullable ZonedDateTime dusk) {
 
+    /** Nothing is known of it. */
+    public static final Daylight UNKNOWN = new Daylight(null, null, null, null);
+
+    /** {@link #UNKNOWN} if nobody knows where the venue is. */
     public static Daylight of(Venue venue, LocalDate day) {
-        SunTimes sun = times(venue, day, SunTimes.Twilight.VISUAL);
-        SunTimes civil = times(venue, day, SunTimes.Twilight.CIVIL);
+        Double latDeg = venue.latDeg();
+        Double lonDeg = venue.lonDeg();
+        if (latDeg == null || lonDeg == null) {
+            return UNKNOWN;
+        }
+        SunTimes sun = times(venue, latDeg, lonDeg, day, SunTimes.Twilight.VISUAL);
+        SunTimes civil = times(venue, latDeg, lonDeg, day, SunTimes.Twilight.CIVIL);
         return new Daylight(civil.getRise(), sun.getRise(), sun.getSet(), civil.getSet());
     }
 
-    private static SunTimes times(Venue venue, LocalDate day, SunTimes.Twilight twilight) {
+    private static SunTimes times(
+            Venue venue, double latDeg, double lonDeg, LocalDate day, SunTimes.Twilight twilight) {
         return SunTimes.compute()
                 .on(day)
                 .timezone(venue.timeZone())
-                .at(venue.latDeg(), venue.lonDeg())
+                .at(latDeg, lonDeg)
                 .twilight(twilight)
                 .oneDay()
                 .execute();

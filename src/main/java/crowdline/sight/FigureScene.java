@@ -10,12 +10,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One figure with all that its facts need.
  *
  * @param path the figure's samples; may be empty
- * @param crowdToLineM distance from the crowd line to the display line, metres
+ * @param crowdToLineM distance from the crowd line to the display line, metres, or null if it is not known
  * @param temperatureC of the air
  * @param records which figures hold the act's records
  * @param place among the figures that have facts, from 0
@@ -24,7 +25,7 @@ record FigureScene(
         FigureFlight figure,
         FlownPath path,
         Airframe airframe,
-        double crowdToLineM,
+        @Nullable Double crowdToLineM,
         double temperatureC,
         Records records,
         int place) {
@@ -49,8 +50,9 @@ record FigureScene(
         return figure.elements().stream().filter(e -> names.contains(e.name())).toList();
     }
 
-    Sighting sighting(Sample sample) {
-        return Sighting.of(sample.place(), crowdToLineM);
+    /** As the crowd sees it; empty if nobody knows how far away the crowd is. */
+    Optional<Sighting> sighting(Sample sample) {
+        return crowdToLineM == null ? Optional.empty() : Optional.of(Sighting.of(sample.place(), crowdToLineM));
     }
 
     /** Where it comes below the ground, such as "it comes to −300 ft, below the ground"; empty if it stays above. */
@@ -66,8 +68,10 @@ record FigureScene(
                 .max(Comparator.comparingDouble(s -> s.place().z()));
     }
 
-    Optional<Sample> farthest() {
+    /** Where it is farthest from the crowd; empty as {@link #sighting} is. */
+    Optional<Sighting> farthest() {
         return path.samples().stream()
-                .max(Comparator.comparingDouble(s -> sighting(s).slantM()));
+                .flatMap(s -> sighting(s).stream())
+                .max(Comparator.comparingDouble(Sighting::slantM));
     }
 }

@@ -29,7 +29,7 @@ public record FigureSight(String figureId, String name, Glimpse start, Glimpse h
      * @param look where to look
      * @param soundDelayS how late its sound is, seconds
      * @param size how large its wing span looks, square on
-     * @param glare against the sun, or null if no time of day was given
+     * @param glare against the sun, or null if no time of day was given, or not where the venue is and which way it lies
      */
     public record Glimpse(
             double tS,
@@ -39,13 +39,17 @@ public record FigureSight(String figureId, String name, Glimpse start, Glimpse h
             @Nullable Glare glare) {}
 
     /**
-     * Every figure of a flight in order, without those that have no samples.
+     * Every figure of a flight in order, without those that have no samples; none at all where nobody knows how far away the crowd is.
      *
      * @param airframe the one that flies it
      * @param flight with its samples
      * @param begins when the act begins, or null to leave the sun out
      */
     public static List<FigureSight> of(Show show, Airframe airframe, Flight flight, @Nullable Instant begins) {
+        Double crowdToLineM = show.venue().crowdToLineM();
+        if (crowdToLineM == null) {
+            return List.of();
+        }
         FlownPath whole = new FlownPath(flight.samples());
         List<FigureSight> sights = new ArrayList<>();
         for (FigureFlight f : flight.figures()) {
@@ -57,19 +61,23 @@ public record FigureSight(String figureId, String name, Glimpse start, Glimpse h
                 sights.add(new FigureSight(
                         f.figureId(),
                         f.name(),
-                        glimpse(show, airframe, samples.get(0), begins),
-                        glimpse(show, airframe, highest, begins)));
+                        glimpse(show, crowdToLineM, airframe, samples.get(0), begins),
+                        glimpse(show, crowdToLineM, airframe, highest, begins)));
             }
         }
         return List.copyOf(sights);
     }
 
-    private static Glimpse glimpse(Show show, Airframe airframe, Sample sample, @Nullable Instant begins) {
-        Sighting look = Sighting.of(sample.place(), show.venue().crowdToLineM());
+    private static Glimpse glimpse(
+            Show show, double crowdToLineM, Airframe airframe, Sample sample, @Nullable Instant begins) {
+        Sighting look = Sighting.of(sample.place(), crowdToLineM);
         Glare glare = null;
-        if (begins != null) {
+        Double axisDeg = show.venue().axisBearingDeg();
+        if (begins != null && axisDeg != null) {
             Instant at = begins.plus(Duration.ofMillis(Math.round(sample.tS() * 1000)));
-            glare = Glare.of(Sun.over(show.venue(), at), look, show.venue().axisBearingDeg());
+            glare = Sun.over(show.venue(), at)
+                    .map(sun -> Glare.of(sun, look, axisDeg))
+                    .orElse(null);
         }
         return new Glimpse(
                 sample.tS(),

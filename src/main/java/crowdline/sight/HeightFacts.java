@@ -1,7 +1,6 @@
 package crowdline.sight;
 
 import crowdline.flight.FigureFlight;
-import crowdline.flight.Sample;
 import crowdline.measure.Units;
 import crowdline.sight.CrowdFact.Kind;
 import java.util.Optional;
@@ -63,7 +62,7 @@ final class HeightFacts {
             return Optional.empty();
         }
         return scene.highest()
-                .map(scene::sighting)
+                .flatMap(scene::sighting)
                 .filter(s -> s.upDeg() > 25 && s.upDeg() < 85)
                 .map(s -> {
                     Said said = Said.many(s.fistsUp(), "fist", "fists");
@@ -132,29 +131,24 @@ final class HeightFacts {
     }
 
     private static Optional<CrowdFact> farthest(FigureScene scene) {
-        return scene.farthest()
-                .map(scene::sighting)
-                .filter(s -> s.slantM() >= LEAST_FAR_M)
-                .map(s -> {
-                    Said said = Said.distance(s.slantM());
-                    String like = ApparentSize.of(scene.airframe().spanM(), s.slantM())
-                            .like();
-                    return scene.fact(
-                            Kind.FARTHEST,
-                            said,
-                            s.slantM() / 1000,
-                            "At its farthest it is about " + said.words() + " from you. Its wings look only as wide as "
-                                    + like + ".",
-                            "At its farthest it is about " + said.words() + " away.");
-                });
+        return scene.farthest().filter(s -> s.slantM() >= LEAST_FAR_M).map(s -> {
+            Said said = Said.distance(s.slantM());
+            String like = ApparentSize.of(scene.airframe().spanM(), s.slantM()).like();
+            return scene.fact(
+                    Kind.FARTHEST,
+                    said,
+                    s.slantM() / 1000,
+                    "At its farthest it is about " + said.words() + " from you. Its wings look only as wide as " + like
+                            + ".",
+                    "At its farthest it is about " + said.words() + " away.");
+        });
     }
 
     private static Optional<CrowdFact> sound(FigureScene scene) {
         if (scene.airframe().glider()) {
             return Optional.empty();
         }
-        Optional<Sample> far = scene.farthest();
-        return far.map(scene::sighting)
+        return scene.farthest()
                 .map(s -> Sound.delayS(s.slantM(), scene.temperatureC()))
                 .filter(delay -> delay >= LEAST_LATE_S)
                 .map(delay -> {

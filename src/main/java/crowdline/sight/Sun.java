@@ -2,6 +2,7 @@ package crowdline.sight;
 
 import crowdline.show.Venue;
 import java.time.Instant;
+import java.util.Optional;
 import org.shredzone.commons.suncalc.SunPosition;
 
 /**
@@ -12,9 +13,11 @@ import org.shredzone.commons.suncalc.SunPosition;
  */
 public record Sun(double azimuthDeg, double altitudeDeg) {
 
-    /** Where the sun stands over a venue. */
-    public static Sun over(Venue venue, Instant at) {
-        return at(venue.latDeg(), venue.lonDeg(), at);
+    /** Where the sun stands over a venue; empty if nobody knows where that is. */
+    public static Optional<Sun> over(Venue venue, Instant at) {
+        Double latDeg = venue.latDeg();
+        Double lonDeg = venue.lonDeg();
+        return latDeg == null || lonDeg == null ? Optional.empty() : Optional.of(at(latDeg, lonDeg, at));
     }
 
     /**

@@ -37,12 +37,21 @@ public final class LocalFrame {
     /**
      * @param heightShiftM added to every height, metres: 0 for heights above sea level; −46.9 for heights above the
      *     ellipsoid where sea level lies 46.9 m above it; for pressure heights what the day's pressure makes
+     * @throws IllegalArgumentException if the venue does not say where it is, how high and which way it lies; see
+     *     {@link Venue#notPlaced}
      */
     public LocalFrame(Venue venue, double heightShiftM) {
         Must.beFinite("heightShiftM", heightShiftM);
-        double latRad = Math.toRadians(venue.latDeg());
-        double lonRad = Math.toRadians(venue.lonDeg());
-        axisRad = Math.toRadians(venue.axisBearingDeg());
+        Double latDeg = venue.latDeg();
+        Double lonDeg = venue.lonDeg();
+        Double axisDeg = venue.axisBearingDeg();
+        Double elevationFt = venue.elevationFt();
+        if (latDeg == null || lonDeg == null || axisDeg == null || elevationFt == null) {
+            throw new IllegalArgumentException(venue.notPlaced().orElse(""));
+        }
+        double latRad = Math.toRadians(latDeg);
+        double lonRad = Math.toRadians(lonDeg);
+        axisRad = Math.toRadians(axisDeg);
         sinLat = Math.sin(latRad);
         cosLat = Math.cos(latRad);
         sinLon = Math.sin(lonRad);
@@ -50,7 +59,7 @@ public final class LocalFrame {
         sinAxis = Math.sin(axisRad);
         cosAxis = Math.cos(axisRad);
         datum = fromCentre(latRad, lonRad);
-        zeroM = Units.mFromFt(venue.elevationFt()) - heightShiftM;
+        zeroM = Units.mFromFt(elevationFt) - heightShiftM;
     }
 
     /** The same place and instant in the display frame; without speed where the fix lacks speed or track. */

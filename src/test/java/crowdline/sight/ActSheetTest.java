@@ -31,7 +31,7 @@ class ActSheetTest {
 
     private Craft craft(int figure, double share) {
         return Objects.requireNonNull(
-                ActSheet.of(flight, 180).at(figure, share, null).craft());
+                ActSheet.of(flight, 180.0).at(figure, share, null).craft());
     }
 
     @Test
@@ -78,6 +78,6 @@ class ActSheetTest {
 
     @Test
     void theCrowdLineOfTheVenueIsPartOfTheView() {
-        assertThat(ActSheet.of(flight, 180).path(-1).crowdM()).isEqualTo(180.0);
+        assertThat(ActSheet.of(flight, 180.0).path(-1).crowdM()).isEqualTo(180.0);
     }
 }

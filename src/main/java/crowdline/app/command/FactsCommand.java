@@ -29,6 +29,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -125,6 +126,7 @@ public final class FactsCommand implements Callable<Integer> {
             terminal.json(JsonOut.of(
                     Map.of("acts", told.stream().map(FactsCommand::row).toList())));
         } else {
+            show.leftOut().ifPresent(said -> terminal.line("Not given: " + said + "."));
             told.forEach(t -> FactTable.lines(t).forEach(terminal::line));
             terminal.line(CrowdFacts.CAUTION);
         }
@@ -133,16 +135,20 @@ public final class FactsCommand implements Callable<Integer> {
 
     private Told tell(Show show, Catalogue catalogue, Act act) throws ShowFileException {
         Variant variant = choice.variant(act);
-        Airframe airframe = show.airframe(act.airframe()).orElseThrow(() -> Complaints.noAirframe(act));
+        if (show.aircraft(act.airframe()).isEmpty()) {
+            throw Complaints.noAirframe(act);
+        }
         Flight flight = new Predictor(show, catalogue, act, variant).predict();
         ZonedDateTime begins = begins(show, act);
+        Optional<Airframe> airframe = show.airframe(act.airframe());
         return new Told(
                 act,
                 flight,
                 begins,
                 Daylight.of(show.venue(), begins.toLocalDate()),
-                CrowdFacts.of(show, airframe, flight),
-                FigureSight.of(show, airframe, flight, begins.toInstant()));
+                airframe.map(a -> CrowdFacts.of(show, a, flight)).orElse(CrowdFacts.NONE),
+                airframe.map(a -> FigureSight.of(show, a, flight, begins.toInstant()))
+                        .orElse(List.of()));
     }
 
     private ZonedDateTime begins(Show show, Act act) throws ShowFileException {

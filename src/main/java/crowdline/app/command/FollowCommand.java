@@ -84,17 +84,21 @@ public final class FollowCommand implements Callable<Integer> {
             terminal.complain("--start is " + start + "; it must be from 0 to 1000000 seconds");
             return ExitCode.UNUSABLE;
         }
+        FollowPlan plan = plan(show, acts.get(0));
         LogReadings readings = LogReadings.read(
                 Objects.requireNonNull(log), show, pressure ? IgcHeight.PRESSURE : IgcHeight.GNSS, terminal::complain);
-        return follow(plan(show, acts.get(0)), readings, start);
+        return follow(plan, readings, start);
     }
 
     private FollowPlan plan(Show show, Act act) throws ShowFileException {
         Variant variant = choice.variant(act);
-        if (show.airframe(act.airframe()).isEmpty()) {
+        if (show.aircraft(act.airframe()).isEmpty()) {
             throw Complaints.noAirframe(act);
         }
         Flight flight = new Predictor(show, CatalogueFile.shipped(), act, variant).predict();
+        if (flight.samples().size() < 2) {
+            throw Complaints.onlyTimed(act);
+        }
         return FollowPlan.of(flight);
     }
 

@@ -1,5 +1,6 @@
 package crowdline.app.command;
 
+import crowdline.app.shell.Complaints;
 import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Terminal;
 import crowdline.flight.Workers;
@@ -166,6 +167,9 @@ public final class LearnCommand implements Callable<Integer> {
         if (prediction == null) {
             terminal.complain("the act " + act.id() + " cannot be predicted; crowdline check says why");
             return false;
+        }
+        if (prediction.flight().samples().size() < 2) {
+            throw Complaints.onlyTimed(act);
         }
         PassAdding adding = new PassAdding(act, choice.variant(act), ids);
         return new LogPasses(loaded.show(), FollowPlan.of(prediction.flight()), adding, passes, terminal::complain)

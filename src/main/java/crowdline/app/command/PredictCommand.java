@@ -130,6 +130,7 @@ public final class PredictCommand implements Callable<Integer> {
         boolean blocked = false;
         if (!json) {
             AirLines.of(air).forEach(terminal::line);
+            show.leftOut().ifPresent(said -> terminal.line("Not given: " + said + "."));
             terminal.line("");
         }
         for (Act act : acts) {
@@ -139,7 +140,8 @@ public final class PredictCommand implements Callable<Integer> {
             Flight flight = predictor.predict();
             Flight still =
                     predictor(show, catalogue, act, variant, blowing.still()).predict();
-            List<Drift> drifts = Drift.between(flight, still);
+            List<Drift> drifts =
+                    Air.isWindPlaced(show.air(), show.venue()) ? Drift.between(flight, still) : Drift.unknown(flight);
             List<Spread.Band> bands = new Spread(predictor, seed, workers)
                     .fly(flights, new FlightProgress(terminal, System::nanoTime))
                     .bands();

@@ -86,20 +86,25 @@ final class PredictRows {
         row.put("learnedS", JsonOut.thousandths(learned.learned().durationS()));
         row.put("learnedLowS", JsonOut.thousandths(learned.learned().lowS()));
         row.put("learnedHighS", JsonOut.thousandths(learned.learned().highS()));
-        row.put("entryKt", JsonOut.thousandths(Units.ktFromMps(f.entryMps())));
-        row.put("exitKt", JsonOut.thousandths(Units.ktFromMps(f.exitMps())));
-        row.put("minKt", JsonOut.thousandths(Units.ktFromMps(f.leastMps())));
-        row.put("maxKt", JsonOut.thousandths(Units.ktFromMps(f.greatestMps())));
-        row.put("lowestFt", JsonOut.thousandths(Units.ftFromM(f.lowestM())));
-        row.put("highestFt", JsonOut.thousandths(Units.ftFromM(f.highestM())));
-        row.put("maxG", JsonOut.thousandths(f.greatestG()));
-        row.put("minG", JsonOut.thousandths(f.leastG()));
-        row.put("energyInFt", JsonOut.thousandths(Units.ftFromM(f.energyInM())));
-        row.put("energyOutFt", JsonOut.thousandths(Units.ftFromM(f.energyOutM())));
-        row.put("alongAM", JsonOut.thousandths(f.exitAlongM()));
-        row.put("alongBM", JsonOut.thousandths(f.exitAwayM()));
+        row.put("entryKt", known(Units.ktFromMps(f.entryMps())));
+        row.put("exitKt", known(Units.ktFromMps(f.exitMps())));
+        row.put("minKt", known(Units.ktFromMps(f.leastMps())));
+        row.put("maxKt", known(Units.ktFromMps(f.greatestMps())));
+        row.put("lowestFt", known(Units.ftFromM(f.lowestM())));
+        row.put("highestFt", known(Units.ftFromM(f.highestM())));
+        row.put("maxG", known(f.greatestG()));
+        row.put("minG", known(f.leastG()));
+        row.put("energyInFt", known(Units.ftFromM(f.energyInM())));
+        row.put("energyOutFt", known(Units.ftFromM(f.energyOutM())));
+        row.put("alongAM", known(f.exitAlongM()));
+        row.put("alongBM", known(f.exitAwayM()));
         row.put("driftAM", drift.isKnown() ? JsonOut.thousandths(drift.alongM()) : null);
         row.put("driftBM", drift.isKnown() ? JsonOut.thousandths(drift.awayM()) : null);
         return row;
+    }
+
+    /** What nobody knows is null. */
+    private static @Nullable Double known(double value) {
+        return Double.isNaN(value) ? null : Double.valueOf(JsonOut.thousandths(value));
     }
 }

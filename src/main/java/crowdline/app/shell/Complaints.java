@@ -14,6 +14,12 @@ public final class Complaints {
                 + ", which the show does not have; crowdline check says where");
     }
 
+    /** An act is only timed, where something needs to know how it is flown. */
+    public static ShowFileException onlyTimed(Act act) {
+        return new ShowFileException(
+                "act " + act.id() + " is only timed; where it flies is not known, so it cannot be followed");
+    }
+
     /**
      * Something could not be written.
      *

@@ -117,7 +117,7 @@ public final class PreparePresenter {
         return new ActView(
                 act.title(),
                 show.performer(act.performer()).map(p -> p.name()).orElse(act.performer()),
-                show.airframe(act.airframe()).map(a -> a.name()).orElse(act.airframe()),
+                show.aircraft(act.airframe()).map(a -> a.name()).orElse(act.airframe()),
                 String.format(Locale.UK, "%s, %.0f min", act.slotStart(), act.slotMinutes()),
                 act.variants().stream().map(v -> variant(show, all, act, v)).toList(),
                 act.variantUnder(show.air().cloudBaseFt()).name());

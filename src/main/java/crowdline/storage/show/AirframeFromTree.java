@@ -1,13 +1,17 @@
 package crowdline.storage.show;
 
+import crowdline.show.Aircraft;
 import crowdline.show.Airframe;
 import crowdline.show.Engine;
 import crowdline.show.Engine.PropellerType;
 import crowdline.show.Engine.Turns;
 import crowdline.show.Kind;
+import crowdline.show.Kinds;
 import crowdline.show.Sliders;
+import crowdline.show.TimedAircraft;
 import crowdline.show.Typical;
 import crowdline.storage.json.Fields;
+import crowdline.storage.json.Quoted;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -27,9 +31,9 @@ final class AirframeFromTree {
     private final Sliders sliders;
     private final SortedSet<String> assumed = new TreeSet<>();
 
-    private AirframeFromTree(Fields f) {
+    private AirframeFromTree(Fields f, @Nullable Kind kind) {
         this.f = f;
-        kind = f.has("kind") ? KindsFile.shipped().named(f.text("kind")) : null;
+        this.kind = kind;
         sliders = new Sliders(f.number("heavier", 0), f.number("stronger", 0), f.number("rollsFaster", 0));
         if (kind == null && !sliders.equals(Sliders.TYPICAL)) {
             throw new IllegalArgumentException(
@@ -37,8 +41,18 @@ final class AirframeFromTree {
         }
     }
 
-    static Airframe airframe(Fields f) {
-        return new AirframeFromTree(f).made();
+    static Aircraft aircraft(Fields f) {
+        Kinds.Named named = f.has("kind") ? KindsFile.shipped().counted(f.text("kind")) : null;
+        if (named == null || named.kind().flies()) {
+            return new AirframeFromTree(f, named == null ? null : named.kind()).made();
+        }
+        for (String key : f.keys()) {
+            if (ShowNames.AIRFRAME_KEYS.contains(key)) {
+                throw new IllegalArgumentException("nothing is computed for a kind of "
+                        + Quoted.text(named.kind().name()) + ", so " + key + " has no use; take it out");
+            }
+        }
+        return new TimedAircraft(f.text("id"), f.text("name"), named.kind(), named.number());
     }
 
     private Airframe made() {

@@ -1,10 +1,12 @@
 package crowdline.storage.show;
 
+import crowdline.show.Aircraft;
 import crowdline.show.Airframe;
 import crowdline.show.Engine;
 import crowdline.show.Engine.PropellerType;
 import crowdline.show.Engine.Turns;
 import crowdline.show.Sliders;
+import crowdline.show.TimedAircraft;
 import crowdline.show.Typical;
 import crowdline.storage.json.ObjectKeys;
 import java.util.Set;
@@ -20,7 +22,18 @@ final class AirframeToTree {
         this.assumed = assumed;
     }
 
-    static JsonNode node(Airframe a, ObjectKeys keys) {
+    static JsonNode node(Aircraft aircraft, ObjectKeys keys) {
+        if (aircraft instanceof Airframe airframe) {
+            return node(airframe, keys);
+        }
+        TimedAircraft timed = (TimedAircraft) aircraft;
+        return keys.text("id", timed.id())
+                .text("name", timed.name())
+                .text("kind", timed.what())
+                .node();
+    }
+
+    private static JsonNode node(Airframe a, ObjectKeys keys) {
         keys.text("id", a.id()).text("name", a.name());
         Typical typical = a.typical();
         if (typical != null) {

@@ -1,7 +1,7 @@
 package crowdline.storage.show;
 
 import crowdline.show.Act;
-import crowdline.show.Airframe;
+import crowdline.show.Aircraft;
 import crowdline.show.CatalogueEntry;
 import crowdline.show.DayAir;
 import crowdline.show.Element;
@@ -42,7 +42,7 @@ final class ShowFromTree {
         Optional<LocalDate> date = f.refusals().attempt("date", () -> date(f.text("date")));
         Optional<Venue> venue = f.refusals().attempt("venue", () -> VenueFromTree.venue(f.group("venue")));
         Optional<DayAir> air = f.refusals().attempt("air", () -> VenueFromTree.air(f.group("air")));
-        List<Airframe> airframes = f.list("airframes", AirframeFromTree::airframe);
+        List<Aircraft> airframes = f.list("airframes", AirframeFromTree::aircraft);
         List<Performer> performers = f.list("performers", ShowFromTree::performer);
         List<Act> acts = f.list("acts", ShowFromTree::act);
         List<Remark> remarks = f.list("remarks", ShowFromTree::remark);
@@ -81,12 +81,19 @@ final class ShowFromTree {
     }
 
     private static Act act(Fields f) {
-        Optional<Placing> entry = f.refusals().attempt(f.path() + ".entry", () -> placing(f.group("entry")));
+        @Nullable Placing entry = null;
+        boolean entryRefused = false;
+        if (f.has("entry")) {
+            entry = f.refusals()
+                    .attempt(f.path() + ".entry", () -> placing(f.group("entry")))
+                    .orElse(null);
+            entryRefused = entry == null;
+        }
         List<Figure> figures = f.list("figures", ShowFromTree::figure);
         List<Variant> variants = f.list("variants", ShowFromTree::variant);
         List<Remark> remarks = f.list("remarks", ShowFromTree::remark);
-        if (variants.isEmpty()) {
-            throw new Refusals.Noted(); // the form asks for one, so one was refused
+        if (variants.isEmpty() || entryRefused) {
+            throw new Refusals.Noted(); // the form asks for a variant, so one was refused
         }
         return new Act(
                 f.text("id"),
@@ -95,7 +102,7 @@ final class ShowFromTree {
                 f.text("airframe"),
                 LocalTime.parse(f.text("slotStart")),
                 f.number("slotMinutes"),
-                entry.orElseThrow(Refusals.Noted::new),
+                entry,
                 figures,
                 variants,
                 remarks);

@@ -11,6 +11,7 @@ import crowdline.show.Engine.Turns;
 import crowdline.show.Placing.Heading;
 import crowdline.show.RemarkKind;
 import crowdline.storage.json.DiskNames;
+import java.util.Set;
 
 /** What is chosen from a few in a show file, by the names in {@code show-schema.json}. */
 final class ShowNames {
@@ -76,6 +77,38 @@ final class ShowNames {
         case GEARED -> "geared";
         case TURBINE -> "turbine";
     });
+
+    /** Every key of an airframe that something is computed from. */
+    static final Set<String> AIRFRAME_KEYS = Set.of(
+            "heavier",
+            "stronger",
+            "rollsFaster",
+            "glider",
+            "massKg",
+            "wingAreaM2",
+            "spanM",
+            "lengthM",
+            "powerKw",
+            "propellerDiameterM",
+            "propellerRpm",
+            "propellerTurns",
+            "propellerType",
+            "thrustKn",
+            "reheatKn",
+            "zeroLiftDrag",
+            "inducedDragFactor",
+            "maxLiftUpright",
+            "maxLiftInverted",
+            "rollRateDegPerS",
+            "rollRateKt",
+            "flickRateDegPerS",
+            "spinRateDegPerS",
+            "spinDescentFtPerTurn",
+            "pivotS",
+            "tumbleRateDegPerS",
+            "limitPositiveG",
+            "limitNegativeG",
+            "neverExceedKt");
 
     private ShowNames() {}
 }

@@ -111,14 +111,17 @@ final class ShowToTree {
     }
 
     private JsonNode act(Act act) {
-        return keys().text("id", act.id())
+        ObjectKeys keys = keys().text("id", act.id())
                 .text("title", act.title())
                 .text("performer", act.performer())
                 .text("airframe", act.airframe())
                 .text("slotStart", act.slotStart().toString())
-                .number("slotMinutes", act.slotMinutes())
-                .group("entry", placing(act.entry()), false)
-                .list("figures", act.figures(), true, this::figure)
+                .number("slotMinutes", act.slotMinutes());
+        Placing entry = act.entry();
+        if (entry != null) {
+            keys.group("entry", placing(entry), false);
+        }
+        return keys.list("figures", act.figures(), true, this::figure)
                 .list("variants", act.variants(), true, this::variant)
                 .list("remarks", act.remarks(), false, this::remark)
                 .node();

@@ -30,11 +30,11 @@ final class VenueFromTree {
                                 limits.numberOrNull("depthM")));
         return new Venue(
                 f.text("name"),
-                f.number("latDeg"),
-                f.number("lonDeg"),
-                f.number("elevationFt"),
-                f.number("axisBearingDeg"),
-                f.number("crowdToLineM"),
+                f.numberOrNull("latDeg"),
+                f.numberOrNull("lonDeg"),
+                f.numberOrNull("elevationFt"),
+                f.numberOrNull("axisBearingDeg"),
+                f.numberOrNull("crowdToLineM"),
                 timeZone.orElseThrow(Refusals.Noted::new),
                 given.orElseThrow(Refusals.Noted::new));
     }

@@ -41,7 +41,7 @@ public final class SmallTour implements Passes, Notes {
         List<Tour> tours = act.variants().stream()
                 .map(v -> {
                     Flight flight = flight(v.order());
-                    return new Tour(act, v, () -> flight, times(v.order()), () -> ActSheet.of(flight, 150), taught);
+                    return new Tour(act, v, () -> flight, times(v.order()), () -> ActSheet.of(flight, 150.0), taught);
                 })
                 .toList();
         ShowLookup words = new ShowLookup(

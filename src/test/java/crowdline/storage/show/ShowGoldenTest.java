@@ -231,8 +231,9 @@ class ShowGoldenTest {
         assertThat(show.air()).isEqualTo(new DayAir(1013.25, 15, 0, 0, List.of(), null));
         assertThat(show.venue().limits()).isEqualTo(new Venue.Limits(null, null, null, null));
         assertThat(show.incident()).isNull();
-        assertThat(show.airframes().get(0).glider()).isFalse();
-        assertThat(show.airframes().get(0).engine())
+        Airframe plane = (Airframe) show.airframes().get(0);
+        assertThat(plane.glider()).isFalse();
+        assertThat(plane.engine())
                 .isInstanceOfSatisfying(
                         Engine.Propeller.class,
                         propeller -> assertThat(propeller.turns()).isEqualTo(Engine.Turns.CLOCKWISE));
