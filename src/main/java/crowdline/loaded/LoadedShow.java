@@ -180,9 +180,7 @@ public final class LoadedShow {
         if (known != null) {
             return Optional.of(known);
         }
-        Act act = show.act(actId)
-                .filter(show::canBePredicted)
-                .orElse(null);
+        Act act = show.act(actId).filter(show::canBePredicted).orElse(null);
         if (act == null) {
             return Optional.empty();
         }

@@ -76,8 +76,18 @@ public record Kind(
         return flies() ? Optional.of(Usual.of(usualNumbers)) : Optional.empty();
     }
 
+    /**
+     * An airframe of which only its kind is known.
+     *
+     * @throws IllegalArgumentException if the kind's figures are only timed
+     */
+    public Airframe airframe(String id, String name, Sliders sliders) {
+        return AirframeMaker.make(id, name, this, sliders, AirframeMaker.Told.NOTHING);
+    }
+
     /** A number by its key in the show file, moved as the sliders say; null if the kind has none of that key. */
-    public @Nullable Double number(String key, Sliders sliders) {
+    @Nullable
+    Double number(String key, Sliders sliders) {
         KindNumber number = numbers.get(key);
         return number == null ? null : Double.valueOf(number.moved(sliders.of(key)));
     }

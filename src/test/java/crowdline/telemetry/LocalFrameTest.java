@@ -93,6 +93,16 @@ class LocalFrameTest {
                 .hasMessage("heightShiftM is NaN; it must be a number");
     }
 
+    @Test
+    void aVenueThatDoesNotSayWhereItIsHasNoFrame() {
+        Venue bare = new Venue("Field", null, null, null, 90.0, null, ZoneOffset.UTC, Venue.Limits.NONE);
+
+        assertThatThrownBy(() -> new LocalFrame(bare))
+                .hasMessage(
+                        "where the aircraft is cannot be told without the venue's latDeg, lonDeg and elevationFt; add"
+                                + " them to the show file");
+    }
+
     private static Venue venue(double latDeg, double lonDeg, double elevationFt, double axisDeg) {
         return new Venue("Field", latDeg, lonDeg, elevationFt, axisDeg, 230, ZoneOffset.UTC, Venue.Limits.NONE);
     }

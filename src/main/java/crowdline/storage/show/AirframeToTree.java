@@ -76,8 +76,10 @@ final class AirframeToTree {
             told("propellerDiameterM", propeller.diameterM());
             told("propellerRpm", propeller.rpm());
             keys.choice("propellerTurns", ShowNames.PROPELLER_TURNS, propeller.turns(), Turns.CLOCKWISE);
-            if (!assumed.contains("propellerType")) {
+            if (allTold) {
                 keys.choice("propellerType", ShowNames.PROPELLER_TYPE, propeller.type(), PropellerType.CONSTANT_SPEED);
+            } else if (!assumed.contains("propellerType")) {
+                keys.choice("propellerType", ShowNames.PROPELLER_TYPE, propeller.type());
             }
         } else if (engine instanceof Engine.Jet jet) {
             told("thrustKn", jet.thrustKn());

@@ -1,19 +1,24 @@
 package crowdline.storage.show;
 
 import crowdline.show.Act;
+import crowdline.show.Aircraft;
 import crowdline.show.Airframe;
+import crowdline.show.AirframeMaker;
 import crowdline.show.CatalogueEntry;
 import crowdline.show.DayAir;
 import crowdline.show.Element;
 import crowdline.show.Engine;
 import crowdline.show.Figure;
 import crowdline.show.Incident;
+import crowdline.show.Kind;
 import crowdline.show.Performer;
 import crowdline.show.Placing;
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import crowdline.show.Show;
+import crowdline.show.Sliders;
+import crowdline.show.TimedAircraft;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
 import crowdline.show.WindAt;
@@ -55,7 +60,7 @@ final class SeededShows {
                 LocalDate.of(2027, 1, 1).plusDays(random.nextInt(1000)),
                 venue(),
                 chance() ? DayAir.STANDARD : air(),
-                some(i -> airframe()),
+                some(i -> aircraft()),
                 some(i -> performer()),
                 some(i -> act()),
                 some(i -> remark()),
@@ -70,13 +75,14 @@ final class SeededShows {
                 or(() -> within(1000, 9000)),
                 or(() -> within(1, 3000)),
                 or(() -> within(1, 3000)));
+        boolean placed = chance();
         return new Venue(
                 text(),
-                within(-90, 90),
-                within(-180, 180),
-                within(-1500, 15000),
-                within(0, 360),
-                within(0, 500),
+                placed ? Double.valueOf(within(-90, 90)) : null,
+                placed ? Double.valueOf(within(-180, 180)) : null,
+                or(() -> within(-1500, 15000)),
+                or(() -> within(0, 360)),
+                or(() -> within(0, 500)),
                 ZoneId.of(chance() ? "Europe/London" : "Pacific/Auckland"),
                 chance() ? Venue.Limits.NONE : limits);
     }
@@ -96,6 +102,25 @@ final class SeededShows {
 
     private WindAt windAt(double heightFt) {
         return new WindAt(heightFt, within(0, 360), within(0, 200));
+    }
+
+    private Aircraft aircraft() {
+        if (chance()) {
+            return airframe();
+        }
+        Kind kind = pick(KindsFile.shipped().all().toArray(Kind[]::new));
+        return kind.flies()
+                ? AirframeMaker.make(
+                        id(),
+                        text(),
+                        kind,
+                        new Sliders(within(-1, 1), within(-1, 1), chance() ? 0 : within(-1, 1)),
+                        new AirframeMaker.Told(
+                                chance() ? Map.of() : Map.of("massKg", within(20, 700_000), "pivotS", within(0.1, 60)),
+                                false,
+                                kind.propellerType() == null ? null : pick(Engine.Turns.values()),
+                                kind.propellerType() == null || chance() ? null : pick(Engine.PropellerType.values())))
+                : new TimedAircraft(id(), text(), kind, chance() ? null : 2 + random.nextInt(9));
     }
 
     private Airframe airframe() {
@@ -150,7 +175,7 @@ final class SeededShows {
                 id(),
                 LocalTime.of(random.nextInt(24), random.nextInt(60)),
                 within(0.01, 1_440),
-                placing(),
+                or(this::placing),
                 figures,
                 variants,
                 some(i -> remark()));
