@@ -56,6 +56,11 @@ public final class ObjectKeys {
         return impliedIf(key, !value);
     }
 
+    public ObjectKeys flag(String key, boolean value, boolean otherwise) {
+        node.put(key, value);
+        return impliedIf(key, value == otherwise);
+    }
+
     public <E extends Enum<E>> ObjectKeys choice(String key, DiskNames<E> names, E value) {
         return text(key, names.of(value));
     }

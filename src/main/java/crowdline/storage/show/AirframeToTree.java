@@ -43,7 +43,7 @@ final class AirframeToTree {
                     .number("stronger", sliders.stronger(), 0)
                     .number("rollsFaster", sliders.rollsFaster(), 0);
         }
-        keys.flag("glider", a.glider() && typical == null);
+        keys.flag("glider", a.glider(), typical != null && a.glider());
         new AirframeToTree(keys, a.assumed()).numbers(a);
         return keys.node();
     }

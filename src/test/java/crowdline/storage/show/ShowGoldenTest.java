@@ -36,6 +36,9 @@ import crowdline.show.Quiet;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import crowdline.show.Show;
+import crowdline.show.Sliders;
+import crowdline.show.TimedAircraft;
+import crowdline.show.Typical;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
 import crowdline.show.WindAt;
@@ -52,6 +55,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** A show file as it lies on disks, and what it says. What is expected is written here by hand. */
@@ -246,6 +250,51 @@ class ShowGoldenTest {
                         new Reposition(0, 1000, 120, 45, 1));
         assertThat(show.acts().get(0).remarks())
                 .containsExactly(new Remark("fact", RemarkKind.FACT, "It is small.", null, null, null, 1, false));
+    }
+
+    /** Kinds, engines, timed acts, and venues that say little. */
+    @Test
+    void showOfKindsIsReadAsItAlwaysWas() {
+        Show show = Objects.requireNonNull(new ShowFile()
+                .read(Path.of("show-2.json"), Golden.bytes("show-2.json"))
+                .show());
+
+        assertThat(show.venue())
+                .isEqualTo(new Venue(
+                        "Harrowmere", null, null, null, null, null, ZoneId.of("Europe/London"), Venue.Limits.NONE));
+        Airframe teal = show.airframe("teal").orElseThrow();
+        Typical typical = Objects.requireNonNull(teal.typical());
+        assertThat(typical.kind().name()).isEqualTo("light aerobatic biplane");
+        assertThat(typical.sliders()).isEqualTo(new Sliders(0.5, -1, 0.25));
+        assertThat(teal.neverExceedKt()).isEqualTo(170);
+        assertThat(teal.assumed()).contains("massKg", "powerKw", "rollRateDegPerS");
+        assertThat(teal.assumed()).doesNotContain("neverExceedKt", "propellerType");
+        assertThat(teal.engine()).isInstanceOfSatisfying(Engine.Propeller.class, propeller -> {
+            assertThat(propeller.turns()).isEqualTo(Engine.Turns.ANTICLOCKWISE);
+            assertThat(propeller.type()).isEqualTo(Engine.PropellerType.FIXED_CRUISE);
+        });
+        assertThat(show.airframe("dart").orElseThrow().engine())
+                .isInstanceOfSatisfying(
+                        Engine.Jet.class, jet -> assertThat(jet.reheatKn()).isEqualTo(120));
+        assertThat(show.airframe("lark").orElseThrow().engine()).isEqualTo(new Engine.Jet(20, null));
+        assertThat(show.airframe("lark").orElseThrow().assumed()).isEmpty();
+        assertThat(show.airframe("four")).isEmpty();
+        assertThat(show.aircraft("four").orElseThrow()).isInstanceOfSatisfying(TimedAircraft.class, four -> {
+            assertThat(four.kind().name()).isEqualTo("formation");
+            assertThat(four.number()).isEqualTo(4);
+        });
+        assertThat(show.acts().get(0).entry()).isNull();
+    }
+
+    @Test
+    void showOfKindsIsWrittenAsItAlwaysWas() {
+        Show show = Objects.requireNonNull(new ShowFile()
+                .read(Path.of("show-2.json"), Golden.bytes("show-2.json"))
+                .show());
+        JsonMapper mapper = new JsonMapper();
+        JsonNode written = mapper.readTree(new ShowFile().bytes(show, null));
+        JsonNode golden = mapper.readTree(Golden.bytes("show-2.json"));
+        assertThat(written.toPrettyString()).isEqualTo(golden.toPrettyString());
     }
 
     @Test
