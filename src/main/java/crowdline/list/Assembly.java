@@ -12,8 +12,7 @@ final class Assembly {
     private final Names names;
     private final boolean figuresFromTelling;
     private final List<Draft> lines = new ArrayList<>();
-    private final List<int[]> notes = new ArrayList<>();
-    private final List<int[]> toldNotes = new ArrayList<>();
+    private final Asides asides;
 
     /** Said ahead of the figure it is said of. */
     private @Nullable Draft ahead;
@@ -30,6 +29,7 @@ final class Assembly {
     Assembly(Text text, Names names, boolean figuresFromTelling) {
         this.text = text;
         this.names = names;
+        this.asides = new Asides(text);
         this.figuresFromTelling = figuresFromTelling;
     }
 
@@ -37,18 +37,8 @@ final class Assembly {
         return lines;
     }
 
-    /** Notes as they were written. */
-    List<String> notes() {
-        return notes.stream()
-                .map(span -> text.written().substring(span[0], span[1]).strip())
-                .map(note -> note.replaceFirst("^[\\s,;>]+", ""))
-                .filter(note -> !note.isBlank())
-                .toList();
-    }
-
-    /** Notes that name a figure. */
-    List<String> toldNotes() {
-        return toldNotes.stream().map(span -> text.piece(span[0], span[1])).toList();
+    Asides asides() {
+        return asides;
     }
 
     int told() {
@@ -61,16 +51,7 @@ final class Assembly {
 
     void addNote(int start, int end) {
         lastWasNote = true;
-        int[] last = notes.isEmpty() ? null : notes.get(notes.size() - 1);
-        if (last != null && last[1] == start && isOneLine(last[0], end)) {
-            last[1] = end;
-        } else {
-            notes.add(new int[] {start, end});
-        }
-    }
-
-    private boolean isOneLine(int start, int end) {
-        return text.written().substring(start, end).strip().indexOf('\n') < 0;
+        asides.add(start, end);
     }
 
     /**
@@ -173,10 +154,9 @@ final class Assembly {
             parted |= piece.beginsWith(Manner.PARTING);
         }
         if (pieces.stream().anyMatch(Heard::isFigure)) {
-            toldNotes.add(new int[] {
-                pieces.get(0).piece().start(),
-                pieces.get(pieces.size() - 1).piece().end()
-            });
+            asides.addTold(
+                    pieces.get(0).piece().start(),
+                    pieces.get(pieces.size() - 1).piece().end());
         }
     }
 

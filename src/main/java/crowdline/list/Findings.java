@@ -75,8 +75,8 @@ final class Findings {
             contradictions(assembly.lines().get(i), lines.get(i), i);
         }
         unknown(lines, figures);
-        told(assembly.toldNotes());
-        return new FigureList(lines, assembly.notes(), findings);
+        told(assembly.asides().told());
+        return new FigureList(lines, assembly.asides().written(), findings);
     }
 
     /** Many words, and few of them a figure and nothing else. */

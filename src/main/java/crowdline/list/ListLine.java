@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param place where along the display line
  * @param side which way the pilot turns or rolls
  * @param heading where the aircraft points as the figure begins: {@code RIGHT} if it comes from the left
- * @param heightFt feet above the datum at which it begins, 0 to {@link #MOST_FT}
+ * @param heightFt feet above the datum at which it begins, or to which a climb or a dive leads, 0 to {@link #MOST_FT}
  * @param entryKt knots at which it begins, above 0, at most {@link #MOST_KT}
  * @param seconds how long it lasts, above 0, at most {@link #MOST_SECONDS}
  * @param smoke whether smoke goes on or off with it

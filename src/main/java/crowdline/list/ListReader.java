@@ -4,14 +4,13 @@ import crowdline.list.Tone.Heard;
 import crowdline.show.Catalogue;
 import crowdline.show.Finding;
 import crowdline.show.Severity;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
  * Reads the list of figures that a pilot sent. It takes time in proportion to the text, and never fails: what is wrong
- * with a text is a finding of the list.
+ * with a text is a finding of the list. It remembers how words are spelt, and is used by one thread at a time.
  */
 public final class ListReader {
     /** Longer texts are not read; a list of the longest act is a tenth of it. */
@@ -104,7 +103,6 @@ public final class ListReader {
     }
 
     private static FigureList refused(String why) {
-        return new FigureList(
-                List.of(), List.of(), new ArrayList<>(List.of(new Finding(Severity.ERROR, "list-too-long", why, ""))));
+        return new FigureList(List.of(), List.of(), List.of(new Finding(Severity.ERROR, "list-too-long", why, "")));
     }
 }

@@ -100,7 +100,7 @@ final class PieceReader {
         Draft draft = new Draft(0, 0);
         boolean[] taken = sayings.take(draft, words.stream().map(Word::plain).toList(), words.size());
         for (int i = 0; i < taken.length; i++) {
-            if (!taken[i] && !isSilent(words.get(i))) {
+            if (!taken[i] && !LeftOver.isSilent(words.get(i))) {
                 return false;
             }
         }
@@ -155,7 +155,7 @@ final class PieceReader {
     }
 
     private boolean isTradeWord(Word word) {
-        return word.number() == null && word.plain().length() > 3 && !isSilent(word) && spelling.isKnown(word);
+        return word.number() == null && word.plain().length() > 3 && !LeftOver.isSilent(word) && spelling.isKnown(word);
     }
 
     private static List<Found> moved(List<Found> found, int by) {
@@ -167,7 +167,7 @@ final class PieceReader {
     private static boolean isAddition(List<Word> words, int first, int after, Found next) {
         for (int i = after; i < next.from(); i++) {
             boolean isFrom = words.get(i).plain().equals("from")
-                    && words.subList(i + 1, next.from()).stream().allMatch(PieceReader::isJoining);
+                    && words.subList(i + 1, next.from()).stream().allMatch(LeftOver::isJoining);
             if (isFrom || ADDING.contains(words.get(i).plain())) {
                 return true;
             }
@@ -210,7 +210,8 @@ final class PieceReader {
         if (!found.isEmpty()) {
             Found main = found.get(0);
             draft.mean(main.sense());
-            if (words.subList(0, main.from()).stream().allMatch(word -> isJoining(word) || word.number() != null)) {
+            if (words.subList(0, main.from()).stream()
+                    .allMatch(word -> LeftOver.isJoining(word) || word.number() != null)) {
                 draft.lead();
             }
             for (int i = main.from(); i < main.to(); i++) {
@@ -226,7 +227,7 @@ final class PieceReader {
         for (int i = 0; i < said.length; i++) {
             taken[i] |= said[i] || (isTurn(draft) && words.get(i).plain().equals("turn"));
         }
-        leftOver(text, words, taken).forEach(draft::note);
+        LeftOver.of(text, words, taken).forEach(draft::note);
         completeName(draft);
         return draft;
     }
@@ -274,53 +275,5 @@ final class PieceReader {
         if (figures.size() > 1) {
             draft.orElse(List.copyOf(figures));
         }
-    }
-
-    /** The stretches nobody understood, as they were written; what only joins words is left out. */
-    private static List<String> leftOver(Text text, List<Word> words, boolean[] taken) {
-        List<String> left = new ArrayList<>();
-        int i = 0;
-        while (i < words.size()) {
-            int end = i;
-            while (end < words.size() && !taken[end]) {
-                end++;
-            }
-            stretch(words.subList(i, end), text, left);
-            i = Math.max(end, i + 1);
-        }
-        return left;
-    }
-
-    private static void stretch(List<Word> words, Text text, List<String> left) {
-        int from = 0;
-        int to = words.size();
-        if (words.stream().allMatch(PieceReader::isSilent)) {
-            return;
-        }
-        while (isJoining(words.get(to - 1))) {
-            to--;
-        }
-        while (isSilent(words.get(from)) && !isMeant(words.get(from))) {
-            from++;
-        }
-        left.add(text.written()
-                .substring(words.get(from).start(), words.get(to - 1).end()));
-    }
-
-    private static boolean isSilent(Word word) {
-        return Manner.FILLER.has(word)
-                || !Character.isLetterOrDigit(word.plain().charAt(0));
-    }
-
-    private static boolean isJoining(Word word) {
-        return !Character.isLetterOrDigit(word.plain().charAt(0))
-                || Set.of("a", "the", "and", "then", "to", "with", "for", "of", "into", "at", "in")
-                        .contains(word.plain());
-    }
-
-    /** "with", "from" and "to" say how the rest is meant. */
-    private static boolean isMeant(Word word) {
-        return Set.of("with", "from", "to", "on", "at", "in", "around", "through")
-                .contains(word.plain());
     }
 }

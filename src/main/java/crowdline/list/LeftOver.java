@@ -1,0 +1,60 @@
+package crowdline.list;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** Finds what nobody understood of a piece. */
+final class LeftOver {
+    private LeftOver() {}
+
+    /** The stretches nobody understood, as they were written; what only joins words is left out. */
+    static List<String> of(Text text, List<Word> words, boolean[] taken) {
+        List<String> left = new ArrayList<>();
+        int i = 0;
+        while (i < words.size()) {
+            int end = i;
+            while (end < words.size() && !taken[end]) {
+                end++;
+            }
+            stretch(words.subList(i, end), text, left);
+            i = Math.max(end, i + 1);
+        }
+        return left;
+    }
+
+    private static void stretch(List<Word> words, Text text, List<String> left) {
+        int from = 0;
+        int to = words.size();
+        if (words.stream().allMatch(LeftOver::isSilent)) {
+            return;
+        }
+        while (isJoining(words.get(to - 1))) {
+            to--;
+        }
+        while (isSilent(words.get(from)) && !isMeant(words.get(from))) {
+            from++;
+        }
+        left.add(text.written()
+                .substring(words.get(from).start(), words.get(to - 1).end()));
+    }
+
+    /** Whether a word says nothing by itself. */
+    static boolean isSilent(Word word) {
+        return Manner.FILLER.has(word)
+                || !Character.isLetterOrDigit(word.plain().charAt(0));
+    }
+
+    /** Whether a word only joins what stands around it. */
+    static boolean isJoining(Word word) {
+        return !Character.isLetterOrDigit(word.plain().charAt(0))
+                || Set.of("a", "the", "and", "then", "to", "with", "for", "of", "into", "at", "in")
+                        .contains(word.plain());
+    }
+
+    /** "with", "from" and "to" say how the rest is meant. */
+    private static boolean isMeant(Word word) {
+        return Set.of("with", "from", "to", "on", "at", "in", "around", "through")
+                .contains(word.plain());
+    }
+}
