@@ -73,7 +73,7 @@ public final class FootBar extends Painted<FootBar.Foot> {
         double cautionWidth = inner.w() * 0.47;
         Box right = inner.right(cautionWidth);
         pen.atRight(
-                pen.lines(CAUTION, TextRole.LABEL, false, right, 2),
+                pen.lineOrLines(CAUTION, TextRole.LABEL, right, 2, 0.85),
                 right,
                 pen.palette().soft());
         Box left = inner.leftOf(cautionWidth + 16);

@@ -111,6 +111,16 @@ public final class Pen {
         return block;
     }
 
+    /**
+     * Several lines of words at most as large as their role, or one, if its type need not be smaller than a share of theirs: a
+     * last line of one word is worth less than that.
+     */
+    public TextBlock lineOrLines(String text, TextRole role, Box box, int mostLines, double leastShare) {
+        TextBlock several = lines(text, role, false, box, mostLines);
+        TextBlock one = line(text, role, false, box);
+        return one.whole() && one.sizePx() >= leastShare * several.sizePx() ? one : several;
+    }
+
     /** Words in breaths, as large as fits between two sizes. */
     public TextBlock block(List<String> breaths, Font font, double mostPx, double leastPx, Box box, int mostLines) {
         return fit.fit(new TextFit.Wish(breaths, font, mostPx, leastPx, box.w(), box.h(), mostLines));

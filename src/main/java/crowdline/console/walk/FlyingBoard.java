@@ -48,7 +48,7 @@ final class FlyingBoard extends Painted<Flying> {
                 pen.palette().text());
         Box place = name.right(inner.w() * 0.14);
         pen.atRight(
-                pen.lines(v.place(), TextRole.VALUE, false, place, 2),
+                pen.lineOrLines(v.place(), TextRole.VALUE, place, 2, 0.55),
                 place,
                 pen.palette().soft());
         Box words = inner.belowTop(nameHeight).top(inner.h() * WORDS);
