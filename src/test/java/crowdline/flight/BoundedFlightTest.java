@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import crowdline.show.Element;
-import crowdline.show.Engine.PropellerType;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -33,7 +32,7 @@ class BoundedFlightTest {
     /** The engine of a ship on a kite as large as a field: every number of it is finite, and each step a fraction of a millisecond. */
     @Test
     void whatTakesMoreStepsThanAnyAircraftIsGivenUp() {
-        Body kite = Rig.body(20, 2_000, 1, 0.06, new Propeller(5e7, 15, 1_000, true, PropellerType.CONSTANT_SPEED));
+        Body kite = Rig.body(20, 2_000, 1, 0.06, new Propeller(5e7, 15, 1_000, true, Blades.VARIABLE));
         assertThat(whyNot(kite, 40, Rig.line(Element.Until.SECONDS, 600))).startsWith("cannot be computed in the line");
     }
 

@@ -16,7 +16,7 @@ class PropellerTest {
 
     private static Propeller propeller(double kw, double diameterM, PropellerType type) {
         double radius = diameterM / 2;
-        return new Propeller(kw * 1000, Math.PI * radius * radius, 2700 * 2 * Math.PI / 60, true, type);
+        return new Propeller(kw * 1000, Math.PI * radius * radius, 2700 * 2 * Math.PI / 60, true, Blades.of(type));
     }
 
     /** T = (2 ρ A P²)^⅓: 134 kW on 1.93 m is 5049 N, 224 kW on 2.0 m is 7282 N at sea level. */
@@ -67,7 +67,7 @@ class PropellerTest {
         double share = propeller(134, 1.93, type).thrustN(0, 1.225, 1) / idealAtRestN(134, 1.93);
 
         assertThat(share).isBetween(least, most);
-        assertThat(share).isCloseTo(Propeller.atRest(type), within(1e-9));
+        assertThat(share).isCloseTo(Blades.of(type).atRest, within(1e-9));
     }
 
     /** eta / ideal eta is 0.80 and more at J = 0.6 in the tables of fixed propellers (0.74 to 0.79 of 0.92 to 0.93). */

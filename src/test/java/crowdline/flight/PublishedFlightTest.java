@@ -40,7 +40,8 @@ class PublishedFlightTest {
     }
 
     private static Propeller propeller(double kw, double diameterM, double rpm, PropellerType type) {
-        return new Propeller(kw * 1000, Math.PI * diameterM * diameterM / 4, rpm * 2 * Math.PI / 60, true, type);
+        return new Propeller(
+                kw * 1000, Math.PI * diameterM * diameterM / 4, rpm * 2 * Math.PI / 60, true, Blades.of(type));
     }
 
     /** Level deceleration at idle, m/s². */
