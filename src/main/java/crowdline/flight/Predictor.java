@@ -62,7 +62,7 @@ public final class Predictor {
         if (entry == null && flown && aircraft instanceof Airframe) {
             throw new IllegalArgumentException("act " + act.id() + " does not say where it begins");
         }
-        this.airframe = entry != null && aircraft instanceof Airframe computed ? computed : null;
+        this.airframe = aircraft instanceof Airframe computed ? computed : null;
         this.atmosphere = new DensityTable(air.atmosphere());
         this.wind = air.wind();
         this.limits = show.venue().limits();

@@ -126,7 +126,7 @@ public final class FactsCommand implements Callable<Integer> {
             terminal.json(JsonOut.of(
                     Map.of("acts", told.stream().map(FactsCommand::row).toList())));
         } else {
-            show.leftOut().ifPresent(said -> terminal.line("Not given: " + said + "."));
+            show.leftOut().ifPresent(said -> terminal.line("Note: " + said + "."));
             told.forEach(t -> FactTable.lines(t).forEach(terminal::line));
             terminal.line(CrowdFacts.CAUTION);
         }
@@ -135,8 +135,8 @@ public final class FactsCommand implements Callable<Integer> {
 
     private Told tell(Show show, Catalogue catalogue, Act act) throws ShowFileException {
         Variant variant = choice.variant(act);
-        if (show.aircraft(act.airframe()).isEmpty()) {
-            throw Complaints.noAirframe(act);
+        if (!show.canBePredicted(act)) {
+            throw Complaints.notPredicted(show, act);
         }
         Flight flight = new Predictor(show, catalogue, act, variant).predict();
         ZonedDateTime begins = begins(show, act);

@@ -92,8 +92,8 @@ public final class FollowCommand implements Callable<Integer> {
 
     private FollowPlan plan(Show show, Act act) throws ShowFileException {
         Variant variant = choice.variant(act);
-        if (show.aircraft(act.airframe()).isEmpty()) {
-            throw Complaints.noAirframe(act);
+        if (!show.canBePredicted(act)) {
+            throw Complaints.notPredicted(show, act);
         }
         Flight flight = new Predictor(show, CatalogueFile.shipped(), act, variant).predict();
         if (flight.samples().size() < 2) {

@@ -130,7 +130,7 @@ public final class PredictCommand implements Callable<Integer> {
         boolean blocked = false;
         if (!json) {
             AirLines.of(air).forEach(terminal::line);
-            show.leftOut().ifPresent(said -> terminal.line("Not given: " + said + "."));
+            show.leftOut().ifPresent(said -> terminal.line("Note: " + said + "."));
             terminal.line("");
         }
         for (Act act : acts) {

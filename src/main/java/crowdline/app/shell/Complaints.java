@@ -1,6 +1,7 @@
 package crowdline.app.shell;
 
 import crowdline.show.Act;
+import crowdline.show.Show;
 import crowdline.storage.file.ShowFileException;
 import java.nio.file.Path;
 
@@ -8,8 +9,12 @@ import java.nio.file.Path;
 public final class Complaints {
     private Complaints() {}
 
-    /** An act's airframe is not in the show. */
-    public static ShowFileException noAirframe(Act act) {
+    /** An act cannot be predicted: its aircraft is not in the show, or it does not say where it begins. */
+    public static ShowFileException notPredicted(Show show, Act act) {
+        if (show.aircraft(act.airframe()).isPresent()) {
+            return new ShowFileException(
+                    "act " + act.id() + " does not say where it begins; crowdline check says where");
+        }
         return new ShowFileException("act " + act.id() + " names the airframe " + act.airframe()
                 + ", which the show does not have; crowdline check says where");
     }

@@ -97,6 +97,29 @@ class NotKnownTest {
         }
     }
 
+    /** Where a helicopter was said to be is no path either. */
+    @Test
+    void aTimedActHasNoPathThoughPlacesWereGiven() throws IOException {
+        String file = timed("helicopter");
+        String at = "{\"alongM\": 300, \"awayM\": 40, \"heightFt\": 500, \"kt\": 60, \"heading\": \"left\"}";
+        Files.writeString(
+                Path.of(file),
+                Files.readString(Path.of(file))
+                        .replace("\"durationS\":60", "\"durationS\":60,\"exit\":" + at)
+                        .replace(
+                                "\"slotMinutes\":3,\"figures\"", "\"slotMinutes\":3,\"entry\":" + at + ",\"figures\""));
+
+        JsonNode act = json("predict", file, "--act", "visit", "--flights", "5", "--json")
+                .get("acts")
+                .get(0);
+
+        for (JsonNode figure : act.get("figures")) {
+            assertThat(figure.get("alongAM").isNull()).isTrue();
+            assertThat(figure.get("maxKt").isNull()).isTrue();
+        }
+        assertThat(Files.readString(Path.of(file))).contains("\"entry\":{", "\"exit\":{");
+    }
+
     @Test
     void aTimedActPrintsNoNumberOfItsFlight() throws IOException {
         String file = timed("helicopter");
@@ -155,6 +178,17 @@ class NotKnownTest {
                 .contains(
                         "error: the act \"thistledown-glider\" has no entry, so its figures cannot be computed; say where it"
                                 + " begins, or time them all");
+    }
+
+    @Test
+    void whatWouldComputeAnActThatBeginsNowhereSaysSo() throws IOException {
+        String file = show(show -> ((ObjectNode) show.get("acts").get(1)).remove("entry"));
+
+        for (String command : List.of("facts", "predict")) {
+            assertThat(run(command, file, "--act", GLIDER)).isEqualTo(ExitCode.UNUSABLE);
+            assertThat(caught.err())
+                    .contains("act thistledown-glider does not say where it begins; crowdline check says where");
+        }
     }
 
     @ParameterizedTest
