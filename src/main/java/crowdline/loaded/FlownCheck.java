@@ -61,6 +61,7 @@ public final class FlownCheck {
         check.everyVariant((act, variant, flight, path) -> {
             check.predicted(act, flight, path);
             check.slips(act, variant, flight, path);
+            check.moments(act, flight, path);
         });
         all.addAll(check.found);
         return all;
@@ -76,7 +77,10 @@ public final class FlownCheck {
                                 .orElseThrow()
                                 .flight()
                         : new Predictor(show, loaded.catalogue(), act, variant).predict());
-        check.everyVariant(check::slips);
+        check.everyVariant((act, variant, flight, path) -> {
+            check.slips(act, variant, flight, path);
+            check.moments(act, flight, path);
+        });
         return List.copyOf(check.found);
     }
 
@@ -129,6 +133,17 @@ public final class FlownCheck {
         for (FigureFlight flown : flight.figures()) {
             act.figure(flown.figureId()).ifPresent(f -> times(f, flown, path(act, f.id(), path)));
             outOfSight(flown, path(act, flown.figureId(), path));
+        }
+    }
+
+    /** Remarks tied to moments that their figures do not have; without samples nothing is known of those. */
+    private void moments(Act act, Flight flight, String path) {
+        for (FigureFlight flown : flight.figures()) {
+            Figure figure = act.figure(flown.figureId()).orElse(null);
+            if (figure != null && figure.remarks().stream().anyMatch(Remark::isTied)) {
+                TiedCheck.of(figure, flown, flight.samples(), path(act, flown.figureId(), path))
+                        .forEach(found::add);
+            }
         }
     }
 
@@ -210,6 +225,9 @@ public final class FlownCheck {
         for (int r = 0; r < figure.remarks().size(); r++) {
             Remark remark = figure.remarks().get(r);
             Double earliestS = remark.earliestS();
+            if (remark.isTied()) {
+                continue;
+            }
             if (earliestS != null && earliestS > latestS) {
                 late(path + ".remarks[" + r + "].earliestS", "earliestS", earliestS, flown);
             }

@@ -2,6 +2,7 @@ package crowdline.loaded;
 
 import crowdline.flight.Air;
 import crowdline.flight.Drift;
+import crowdline.flight.FigureMoments;
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
 import crowdline.flight.Workers;
@@ -215,7 +216,9 @@ public final class LoadedShow {
                         .map(Prediction::sheet)
                         .orElse(ActSheet.NONE),
                 (actId, variant, figureId) ->
-                        prediction(actId, variant).map(p -> p.where(figureId)).orElse(""));
+                        prediction(actId, variant).map(p -> p.where(figureId)).orElse(""),
+                (actId, variant, figureId) ->
+                        prediction(actId, variant).map(p -> p.moments(figureId)).orElse(FigureMoments.timed(0)));
     }
 
     public PlanAhead planAhead() {

@@ -1,6 +1,7 @@
 package crowdline.loaded;
 
 import crowdline.flight.FigureFlight;
+import crowdline.flight.FigureMoments;
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
 import crowdline.flight.Spread;
@@ -13,8 +14,10 @@ import crowdline.timing.Pass;
 import crowdline.timing.PredictedTimes;
 import java.lang.ref.SoftReference;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -32,6 +35,7 @@ public final class Prediction {
     private final @Nullable Double crowdM;
     private volatile SoftReference<Flown> flown;
     private final Once<Varied> firstVaried;
+    private final Once<Map<String, FigureMoments>> moments;
     private final Workers workers;
     private final Supplier<List<Pass>> passes;
     private final Function<Flight, Map<String, String>> lookedFor;
@@ -40,6 +44,10 @@ public final class Prediction {
     private volatile @Nullable Varied refined;
 
     private volatile @Nullable Taught taught;
+    private volatile @Nullable Timed timed;
+
+    /** What there is to see in each figure in the time that passes gave it. */
+    private record Timed(List<Pass> passes, Map<String, FigureMoments> moments) {}
 
     /** What takes most of the room, and is flown again in a moment where the memory was needed for something else. */
     private record Flown(Flight flight, ActSheet sheet) {}
@@ -69,6 +77,7 @@ public final class Prediction {
         this.passes = passes;
         this.workers = workers;
         firstVaried = new Once<>(() -> varied(firstFlights));
+        moments = new Once<>(() -> seen(flight()));
         this.crowdM = crowdM;
         Flown first = fly();
         flown = new SoftReference<>(first);
@@ -150,6 +159,20 @@ public final class Prediction {
         return Double.NaN;
     }
 
+    /** What there is to see in a figure, in the time it takes. Without passes it needs no bands. */
+    FigureMoments moments(String figureId) {
+        List<Pass> with = passes.get();
+        Timed known = timed;
+        if (known == null || !known.passes().equals(with)) {
+            Map<String, FigureMoments> seen = new HashMap<>();
+            moments.get().forEach((id, m) -> seen.put(id, m.lasting(Math.max(0, durationS(id)))));
+            known = new Timed(with, seen);
+            timed = known;
+        }
+        FigureMoments found = known.moments().get(figureId);
+        return found == null ? FigureMoments.timed(0) : found;
+    }
+
     /** Flies this number of varied flights for the bands; takes a moment. */
     void refine(int flights) {
         refined = varied(flights);
@@ -161,6 +184,12 @@ public final class Prediction {
         return where.getOrDefault(figureId, "");
     }
 
+    private static Map<String, FigureMoments> seen(Flight flight) {
+        Map<String, FigureMoments> seen = new HashMap<>();
+        flight.figures().forEach(f -> seen.put(f.figureId(), FigureMoments.of(f, flight.samples())));
+        return seen;
+    }
+
     private Varied varied() {
         Varied known = refined;
         return known != null ? known : firstVaried.get();
@@ -169,6 +198,7 @@ public final class Prediction {
     private Varied varied(int flights) {
         List<Spread.Band> bands =
                 new Spread(predictor, SEED, workers).fly(flights, share -> {}).bands();
-        return new Varied(bands, PredictedTimes.of(outline, bands));
+        Map<String, FigureMoments> seen = moments.get();
+        return new Varied(bands, PredictedTimes.of(outline, bands).with(id -> Objects.requireNonNull(seen.get(id))));
     }
 }

@@ -1,5 +1,6 @@
 package crowdline.loaded;
 
+import crowdline.flight.FigureMoments;
 import crowdline.flight.FigureNames;
 import crowdline.live.now.Afterwards;
 import crowdline.show.Act;
@@ -32,6 +33,15 @@ public final class ShowLookup {
     private final Function<String, SpokenTime> times;
     private final BiFunction<Act, Variant, ActSheet> flights;
     private final Sights sights;
+    private final Seen seen;
+
+    /** What there is to see in a figure of a flight, in the time it is expected to last. */
+    public interface Seen {
+        /** Where nothing is known. */
+        Seen NOTHING = (actId, variant, figureId) -> FigureMoments.timed(0);
+
+        FigureMoments moments(String actId, String variant, String figureId);
+    }
 
     /** Where the crowd looks as a figure of a flight begins; empty where that is not known. */
     public interface Sights {
@@ -47,17 +57,19 @@ public final class ShowLookup {
             Catalogue catalogue,
             Function<String, SpokenTime> times,
             BiFunction<Act, Variant, ActSheet> flights) {
-        this(show, catalogue, times, flights, (act, variant, figure) -> "");
+        this(show, catalogue, times, flights, (act, variant, figure) -> "", Seen.NOTHING);
     }
 
-    /** The same, with where to look. */
+    /** The same, with where to look and what there is to see. */
     public ShowLookup(
             Show show,
             Catalogue catalogue,
             Function<String, SpokenTime> times,
             BiFunction<Act, Variant, ActSheet> flights,
-            Sights sights) {
+            Sights sights,
+            Seen seen) {
         this.sights = sights;
+        this.seen = seen;
         this.show = show;
         this.catalogue = catalogue.with(show.figures());
         this.times = times;
@@ -170,6 +182,11 @@ public final class ShowLookup {
     /** Where the crowd looks as a figure begins, or empty. */
     public String where(@Nullable String actId, @Nullable String variant, String figureId) {
         return actId == null || variant == null ? "" : sights.where(actId, variant, figureId);
+    }
+
+    /** What there is to see in a figure, in the time it is expected to last. */
+    public FigureMoments moments(@Nullable String actId, @Nullable String variant, String figureId) {
+        return actId == null || variant == null ? FigureMoments.timed(0) : seen.moments(actId, variant, figureId);
     }
 
     /** A kind of remark in a word. */

@@ -5,16 +5,19 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The stretches in which a remark could still be said, in ticks: what is left of the horizon without quiets, and without
+ * The stretches in which a remark could still be said, in ticks: what is left of the horizon without what is closed to it, and without
  * what is placed and a breath around it.
  */
 final class Gaps {
     private final Horizon horizon;
+    private final List<Starts.Stretch> closed;
     private final int breath;
     private final List<Starts.Stretch> taken = new ArrayList<>();
 
-    Gaps(Horizon horizon, int breath) {
+    /** @param closed the stretches of the horizon in which nothing of the kind asked about is said */
+    Gaps(Horizon horizon, List<Starts.Stretch> closed, int breath) {
         this.horizon = horizon;
+        this.closed = closed;
         this.breath = breath;
     }
 
@@ -29,7 +32,7 @@ final class Gaps {
     /** The stretches inside a range, in the order of time. */
     List<Starts.Stretch> within(int from, int to) {
         List<Starts.Stretch> blocked = new ArrayList<>(taken);
-        blocked.addAll(horizon.quiets());
+        blocked.addAll(closed);
         blocked.sort(Comparator.comparingInt(Starts.Stretch::from));
         List<Starts.Stretch> free = new ArrayList<>();
         int at = Math.max(from, horizon.freeFrom());

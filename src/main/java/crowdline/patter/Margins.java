@@ -69,7 +69,10 @@ public final class Margins {
     /** The longest stretch a remark could have if everything else stayed where it is. */
     private double roomS(Candidate candidate) {
         Horizon horizon = Horizon.of(request, null);
-        Gaps gaps = new Gaps(horizon, Tick.at(request.rules().breathS()));
+        Gaps gaps = new Gaps(
+                horizon,
+                horizon.closedTo(candidate.remark()),
+                Tick.at(request.rules().breathS()));
         for (Placed other : plan.placed()) {
             if (!other.remarkId().equals(candidate.remark().id())) {
                 gaps.take(Tick.at(other.startS()), Tick.at(other.endS()));
@@ -97,7 +100,8 @@ public final class Margins {
                     endS,
                     Math.min(endS, slot.endLowS() + laterS),
                     slot.endHighS() + laterS,
-                    slot.quiets()));
+                    slot.quiets(),
+                    i == figure ? slot.moments().lasting(slot.endS() - slot.startS() + moreS) : slot.moments()));
             laterS += moreS;
         }
         return slots;

@@ -25,6 +25,9 @@ import org.jspecify.annotations.Nullable;
  *       at most {@link PatterRules#runPastS()} past the figure's end; its own times only ever narrow its window;
  *   <li>remarks of figures come in the order of figures; within a figure as written, the call before what is said of the
  *       figure once it flies;
+ *   <li>a remark tied to a moment of its figure has its times against that, begins at most
+ *       {@link PatterRules#pastMomentS()} after it unless it has an end of its own, and comes in the order of moments;
+ *   <li>no duty, fact or filler overlaps the stretch around a moment worth watching, unless it is tied to a moment itself;
  *   <li>once a figure that is near has been spoken of, nothing more is said of those before it;
  *   <li>a remark that was not on the previous plan in the same form lies {@link PatterRules#spareS()} inside every edge
  *       that may drift: its window's, a quiet's, the far end of the plan. One that was there may also stay exactly where
@@ -51,9 +54,9 @@ public final class Planner {
                 result.sequence().filled().dutiesEarly(Tick.at(request.rules().spareS()));
         List<Placement.Timed> timed = Placement.of(sequence, work);
 
-        Gaps gaps = new Gaps(horizon, work.breath());
-        timed.forEach(t -> gaps.take(t.start(), t.end()));
-        List<Fillers.Filled> fillers = Fillers.into(gaps, request);
+        Gaps left = new Gaps(horizon, horizon.closed(), work.breath());
+        timed.forEach(t -> left.take(t.start(), t.end()));
+        List<Fillers.Filled> fillers = Fillers.into(left, request);
 
         List<Placed> placed = new ArrayList<>();
         Tightness tightness = new Tightness(request, timed);
@@ -63,6 +66,7 @@ public final class Planner {
         for (Fillers.Filled f : fillers) {
             placed.add(placed(f.candidate(), f.form(), f.start(), f.end(), tightness));
         }
+        Reasons reasons = new Reasons(request, horizon, placed);
         placed.sort(Comparator.comparingDouble(Placed::startS));
         if (speaking != null) {
             placed.add(0, speaking);
@@ -72,11 +76,7 @@ public final class Planner {
                 .sum();
         double wholeS = Math.max(0, Tick.seconds(horizon.end()) - request.nowS());
         return new Plan(
-                placed,
-                unplaced(request, placed, new Reasons(request, horizon, gaps)),
-                Math.max(0, wholeS - talkS),
-                talkS,
-                result.provenBest());
+                placed, unplaced(request, placed, reasons), Math.max(0, wholeS - talkS), talkS, result.provenBest());
     }
 
     /** The best plan found without search; where two are worth the same, the one closer to the screen. */

@@ -1,6 +1,7 @@
 package crowdline.patter;
 
 import crowdline.show.RemarkKind;
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
@@ -8,12 +9,13 @@ import org.jspecify.annotations.Nullable;
 final class Reasons {
     private final PlanRequest request;
     private final Horizon horizon;
-    private final Gaps gaps;
+    private final List<Placed> placed;
 
-    Reasons(PlanRequest request, Horizon horizon, Gaps gaps) {
+    /** @param placed what found a place */
+    Reasons(PlanRequest request, Horizon horizon, List<Placed> placed) {
         this.request = request;
         this.horizon = horizon;
-        this.gaps = gaps;
+        this.placed = List.copyOf(placed);
     }
 
     Unplaced of(Candidate candidate) {
@@ -53,15 +55,22 @@ final class Reasons {
                     : length + said(there) + " of its time left" + spare(candidate, there);
             return unplaced(id, Unplaced.Why.TOO_LATE, reason, needed, there);
         }
-        int withoutOthers = new Gaps(horizon, 0).longest(from, to);
+        List<Starts.Stretch> closed = horizon.closedTo(candidate.remark());
+        int withoutOthers = new Gaps(horizon, closed, 0).longest(from, to);
         if (withoutOthers < needed) {
+            boolean quiet = new Gaps(horizon, horizon.quiets(), 0).longest(from, to) < needed;
             return unplaced(
                     id,
                     Unplaced.Why.QUIET,
-                    length + said(withoutOthers) + " outside the quiet" + spare(candidate, withoutOthers),
+                    length
+                            + said(withoutOthers)
+                            + (quiet ? " outside the quiet" : " beside what is worth watching")
+                            + spare(candidate, withoutOthers),
                     needed,
                     withoutOthers);
         }
+        Gaps gaps = new Gaps(horizon, closed, Tick.up(request.rules().breathS()));
+        placed.forEach(p -> gaps.take(Tick.at(p.startS()), Tick.at(p.endS())));
         int there = gaps.longest(from, to);
         Unplaced.Why why =
                 candidate.remark().kind() == RemarkKind.FILLER ? Unplaced.Why.NO_GAP : Unplaced.Why.CROWDED_OUT;

@@ -150,10 +150,12 @@ final class Relaxation {
                 .thenComparing(Comparator.comparingLong(Priced::value).reversed()));
         List<Priced> front = new ArrayList<>();
         Horizon horizon = work.horizon();
+        boolean allKept = floating.stream()
+                .allMatch(item -> Horizon.isKeptFromWatching(item.candidate().remark()));
+        List<Starts.Stretch> closed = allKept ? horizon.closed() : horizon.quiets();
         for (Priced p : all) {
             if (front.isEmpty() || p.value() > front.get(front.size() - 1).value()) {
-                Starts starts =
-                        Starts.within(horizon.freeFrom(), horizon.end() - p.length(), p.length(), horizon.quiets(), 0);
+                Starts starts = Starts.within(horizon.freeFrom(), horizon.end() - p.length(), p.length(), closed, 0);
                 front.add(new Priced(p.length(), p.value(), p.bit(), starts));
             }
         }

@@ -53,8 +53,9 @@ public record Room(double likelyS, double lowS, double highS, double pastS) {
         if (remark.kind() == RemarkKind.CALL) {
             return ofCall(remark, rules);
         }
-        double fromS = orElse(remark.earliestS(), 0);
-        double latestS = orElse(remark.latestS(), NO_LIMIT_S);
+        OwnTimes own = OwnTimes.of(remark, lasts.moments(), rules);
+        double fromS = orElse(own.earliestS(), 0);
+        double latestS = orElse(own.latestS(), NO_LIMIT_S);
         double endS = Math.min(lasts.durationS(), latestS);
         double likelyS = Math.max(0, endS - fromS);
         double withPastS = Math.max(0, Math.min(lasts.durationS() + rules.runPastS(), latestS) - fromS);

@@ -1,5 +1,6 @@
 package crowdline.patter;
 
+import crowdline.flight.FigureMoments;
 import crowdline.show.Quiet;
 import crowdline.timing.FigureTime;
 import java.util.List;
@@ -13,8 +14,16 @@ import java.util.List;
  * @param endLowS lower end of the 80 % band of its end, from its start to {@code endS}
  * @param endHighS upper end of the 80 % band of its end, not before {@code endS}
  * @param quiets stretches in it in which nothing is said on purpose, against its start
+ * @param moments what there is to see in it, against its start
  */
-public record Slot(String figureId, double startS, double endS, double endLowS, double endHighS, List<Quiet> quiets) {
+public record Slot(
+        String figureId,
+        double startS,
+        double endS,
+        double endLowS,
+        double endHighS,
+        List<Quiet> quiets,
+        FigureMoments moments) {
     public Slot {
         quiets = List.copyOf(quiets);
         if (!Double.isFinite(startS)
@@ -25,9 +34,21 @@ public record Slot(String figureId, double startS, double endS, double endLowS, 
         }
     }
 
+    /** A figure in which there is nothing to see but that it begins and flies out. */
+    public Slot(String figureId, double startS, double endS, double endLowS, double endHighS, List<Quiet> quiets) {
+        this(figureId, startS, endS, endLowS, endHighS, quiets, FigureMoments.timed(Math.max(0, endS - startS)));
+    }
+
     /** A figure's time as a slot. */
     public static Slot of(FigureTime time, List<Quiet> quiets) {
         double startS = time.startS();
-        return new Slot(time.figureId(), startS, time.endS(), startS + time.lowS(), startS + time.highS(), quiets);
+        return new Slot(
+                time.figureId(),
+                startS,
+                time.endS(),
+                startS + time.lowS(),
+                startS + time.highS(),
+                quiets,
+                time.moments());
     }
 }

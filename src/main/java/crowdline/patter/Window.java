@@ -2,6 +2,7 @@ package crowdline.patter;
 
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,8 +26,10 @@ record Window(int first, int last, int spare, int wished, boolean insist) {
 
     static Window of(Remark remark, int length, Slot slot, PatterRules rules) {
         int start = Tick.at(slot.startS());
-        @Nullable Integer earliest = against(start, remark.earliestS());
-        @Nullable Integer latest = against(start, remark.latestS());
+        OwnTimes own = OwnTimes.of(remark, slot.moments(), rules);
+        @Nullable Integer earliest = against(start, own.earliestS());
+        @Nullable Integer latest = against(start, own.latestS());
+        @Nullable Integer startBy = against(start, own.startByS());
         int spare = Tick.at(rules.spareS());
         int first;
         int lastEnd;
@@ -42,8 +45,9 @@ record Window(int first, int last, int spare, int wished, boolean insist) {
         }
         boolean ownEnd = latest != null && latest <= lastEnd;
         lastEnd = latest == null ? lastEnd : Math.min(latest, lastEnd);
-        int last = lastEnd - length;
-        boolean insist = ownEnd || remark.kind() == RemarkKind.CALL || remark.kind() == RemarkKind.DUTY;
+        int last = startBy == null ? lastEnd - length : Math.min(lastEnd - length, startBy);
+        boolean insist =
+                ownEnd || startBy != null || remark.kind() == RemarkKind.CALL || remark.kind() == RemarkKind.DUTY;
         int wished = remark.kind() == RemarkKind.CALL ? (first + last) / 2 : first + spare;
         return new Window(first, last, spare, wished, insist);
     }
@@ -52,15 +56,19 @@ record Window(int first, int last, int spare, int wished, boolean insist) {
         return seconds == null ? null : start + Tick.at(seconds);
     }
 
-    /** Every start the rules allow a remark of a length. */
-    Starts all(int length, Horizon horizon) {
-        return Starts.within(Math.max(first, horizon.freeFrom()), last, length, horizon.quiets(), 0);
+    /**
+     * Every start the rules allow a remark of a length.
+     *
+     * @param closed stretches in which it may not be said
+     */
+    Starts all(int length, Horizon horizon, List<Starts.Stretch> closed) {
+        return Starts.within(Math.max(first, horizon.freeFrom()), last, length, closed, 0);
     }
 
     /** The starts for a remark new to the plan: clear of every edge that drifts, or all if it insists and must. */
-    Starts forNewcomer(int length, Horizon horizon) {
+    Starts forNewcomer(int length, Horizon horizon, List<Starts.Stretch> closed) {
         int low = Math.max(first + spare, horizon.freeFrom());
-        Starts clear = Starts.within(low, last - spare, length, horizon.quiets(), spare);
-        return clear.isEmpty() && insist ? all(length, horizon) : clear;
+        Starts clear = Starts.within(low, last - spare, length, closed, spare);
+        return clear.isEmpty() && insist ? all(length, horizon, closed) : clear;
     }
 }

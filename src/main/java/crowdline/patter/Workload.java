@@ -6,8 +6,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -61,7 +63,8 @@ record Workload(Horizon horizon, List<Item> bound, List<Item> floating, int brea
 
     /**
      * A figure's remarks in the order they may be said: as written, but what is written after the call and what may only
-     * be said once the figure has begun comes after the call.
+     * be said once the figure has begun comes after the call, and those tied to moments change places to come in the order
+     * of their moments.
      */
     private static List<Candidate> inOrder(PlanRequest request, Slot slot) {
         List<Candidate> before = new ArrayList<>();
@@ -71,7 +74,7 @@ record Workload(Horizon horizon, List<Item> bound, List<Item> floating, int brea
             if (!slot.figureId().equals(candidate.figureId()) || !isWanted(request, candidate)) {
                 continue;
             }
-            Double earliestS = candidate.remark().earliestS();
+            Double earliestS = own(request, candidate, slot).earliestS();
             if (candidate.remark().kind() == RemarkKind.CALL) {
                 calls.add(candidate);
             } else if (earliestS != null && earliestS < 0 && calls.isEmpty()) {
@@ -82,7 +85,25 @@ record Workload(Horizon horizon, List<Item> bound, List<Item> floating, int brea
         }
         before.addAll(calls);
         before.addAll(after);
-        return before;
+        return byMoment(request, slot, before);
+    }
+
+    private static List<Candidate> byMoment(PlanRequest request, Slot slot, List<Candidate> written) {
+        Iterator<Candidate> tied = written.stream()
+                .filter(c -> momentS(request, c, slot) != null)
+                .sorted(Comparator.comparingDouble(c -> Objects.requireNonNull(momentS(request, c, slot))))
+                .iterator();
+        return written.stream()
+                .map(c -> momentS(request, c, slot) == null ? c : tied.next())
+                .toList();
+    }
+
+    private static @Nullable Double momentS(PlanRequest request, Candidate candidate, Slot slot) {
+        return own(request, candidate, slot).momentS();
+    }
+
+    private static OwnTimes own(PlanRequest request, Candidate candidate, Slot slot) {
+        return OwnTimes.of(candidate.remark(), slot.moments(), request.rules());
     }
 
     /** True if a later figure that is near has already been spoken of: then nothing more is said of this one. */
@@ -177,13 +198,14 @@ record Workload(Horizon horizon, List<Item> bound, List<Item> floating, int brea
             Window window = slot == null
                     ? Window.floating(kind, length, horizon, request.rules())
                     : Window.of(candidate.remark(), length, slot, request.rules());
-            Starts starts = window.forNewcomer(length, horizon);
+            List<Starts.Stretch> closed = horizon.closedTo(candidate.remark());
+            Starts starts = window.forNewcomer(length, horizon, closed);
             Placed placed = before.get(candidate.remark().id());
             boolean kept = placed != null && placed.form() == form;
             int wished = window.wished();
             if (kept && placed != null) {
                 wished = Tick.at(placed.startS());
-                starts = keepingPlace(starts, window.all(length, horizon), wished);
+                starts = keepingPlace(starts, window.all(length, horizon, closed), wished);
             }
             if (starts.isEmpty()) {
                 return Optional.empty();

@@ -9,9 +9,12 @@ import org.jspecify.annotations.Nullable;
  * @param kind what sort of remark it is
  * @param text what to say, as written
  * @param shortText a shorter form for when time is short, or null
- * @param earliestS earliest start against the start of its figure in seconds, negative for before it; null for the
- *     kind's own rule. Without meaning outside a figure
- * @param latestS latest end against the start of its figure in seconds, or null
+ * @param at the moment of its figure that it is tied to, or null for the start. Without meaning outside a figure, and for a
+ *     call, which comes before its figure
+ * @param until the moment by which it must be over, or null
+ * @param earliestS earliest start against {@code at} in seconds, negative for before it; null for the kind's own rule.
+ *     Without meaning outside a figure
+ * @param latestS latest end in seconds against {@code until}, or else against {@code at}; null for the kind's own rule
  * @param weight how much it is wanted against others, above 0; 1 is ordinary
  * @param once true if it is to be said once in the whole show at most
  */
@@ -20,6 +23,8 @@ public record Remark(
         RemarkKind kind,
         String text,
         @Nullable String shortText,
+        @Nullable MomentName at,
+        @Nullable MomentName until,
         @Nullable Double earliestS,
         @Nullable Double latestS,
         double weight,
@@ -37,10 +42,33 @@ public record Remark(
         if (latestS != null) {
             Quantity.LATEST_S.must(latestS);
         }
-        if (earliestS != null && latestS != null && latestS <= earliestS) {
+        if (until == null && earliestS != null && latestS != null && latestS <= earliestS) {
             throw new IllegalArgumentException("latestS is " + latestS + "; it must be after earliestS, " + earliestS);
         }
         Quantity.WEIGHT.must(weight);
+    }
+
+    /** A remark that no moment has to do with. */
+    public Remark(
+            String id,
+            RemarkKind kind,
+            String text,
+            @Nullable String shortText,
+            @Nullable Double earliestS,
+            @Nullable Double latestS,
+            double weight,
+            boolean once) {
+        this(id, kind, text, shortText, null, null, earliestS, latestS, weight, once);
+    }
+
+    /** The same, tied to moments of its figure. */
+    public Remark tied(@Nullable MomentName at, @Nullable MomentName until) {
+        return new Remark(id, kind, text, shortText, at, until, earliestS, latestS, weight, once);
+    }
+
+    /** True if a moment of its figure says when it is said: of a call none does. */
+    public boolean isTied() {
+        return kind != RemarkKind.CALL && (at != null || until != null);
     }
 
     /** A plain remark with no short form and no times of its own. */

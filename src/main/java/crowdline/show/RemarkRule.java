@@ -35,6 +35,17 @@ final class RemarkRule implements ShowRule {
     }
 
     private static void figure(Figure figure, String name, String path, Consumer<Finding> findings) {
+        for (int r = 0; r < figure.remarks().size(); r++) {
+            Remark remark = figure.remarks().get(r);
+            if (remark.kind() == RemarkKind.CALL && (remark.at() != null || remark.until() != null)) {
+                findings.accept(new Finding(
+                        Severity.NOTE,
+                        "call-with-moment",
+                        "the remark " + At.quoted(remark.id())
+                                + " is a call, which comes before its figure, so its at and until mean nothing",
+                        path + ".remarks[" + r + "]"));
+            }
+        }
         if (figure.remarks().isEmpty()) {
             findings.accept(new Finding(
                     Severity.NOTE,
@@ -55,12 +66,15 @@ final class RemarkRule implements ShowRule {
     private static void timed(List<Remark> remarks, String path, Consumer<Finding> findings) {
         for (int r = 0; r < remarks.size(); r++) {
             Remark remark = remarks.get(r);
-            if (remark.earliestS() != null || remark.latestS() != null) {
+            if (remark.earliestS() != null
+                    || remark.latestS() != null
+                    || remark.at() != null
+                    || remark.until() != null) {
                 findings.accept(new Finding(
                         Severity.NOTE,
                         "time-without-figure",
                         "the remark " + At.quoted(remark.id())
-                                + " belongs to no figure, so its earliestS and latestS mean nothing",
+                                + " belongs to no figure, so its at, until, earliestS and latestS mean nothing",
                         path + "[" + r + "]"));
             }
         }

@@ -1,8 +1,10 @@
 package crowdline.timing;
 
+import crowdline.flight.FigureMoments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The times of an act's figures in the order flown. Between the end of one figure and the start of the next there may be
@@ -23,6 +25,14 @@ public record ActTimes(String actId, String variant, List<FigureTime> figures) {
                         + figures.get(i - 1).startS() + " s");
             }
         }
+    }
+
+    /** The same times with what there is to see in each figure, by the figure's id. */
+    public ActTimes with(Function<String, FigureMoments> moments) {
+        return new ActTimes(
+                actId,
+                variant,
+                figures.stream().map(f -> f.with(moments.apply(f.figureId()))).toList());
     }
 
     /** From the start of the first figure to the end of the last, seconds; 0 if there is no figure. */

@@ -61,8 +61,9 @@ public record LearnedTimes(ActTimes times, List<LearnedFigure> figures, int pass
                 }
             }
         }
-        FigureTime learned =
-                runs.isEmpty() ? predicted.startingAt(startS) : belief.figureTime(predicted.figureId(), startS);
+        FigureTime learned = runs.isEmpty()
+                ? predicted.startingAt(startS)
+                : belief.figureTime(predicted.figureId(), startS).with(predicted.moments());
         return new LearnedFigure(predicted, learned, judged(runs, errorS, predicted.durationS()));
     }
 

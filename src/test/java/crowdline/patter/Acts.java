@@ -1,5 +1,9 @@
 package crowdline.patter;
 
+import crowdline.flight.FigureMoments;
+import crowdline.flight.Moment;
+import crowdline.show.MomentKind;
+import crowdline.show.MomentName;
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
@@ -57,8 +61,53 @@ final class Acts {
                         s.endS() + byS,
                         s.endLowS() + byS,
                         s.endHighS() + byS,
-                        s.quiets()))
+                        s.quiets(),
+                        s.moments()))
                 .toList();
+    }
+
+    /** The same with moments in its figures, some worth watching, and remarks tied to them, some to one that is not there. */
+    static PlanRequest withMoments(Random random, PlanRequest request) {
+        List<Slot> slots = request.slots().stream()
+                .map(s -> new Slot(
+                        s.figureId(),
+                        s.startS(),
+                        s.endS(),
+                        s.endLowS(),
+                        s.endHighS(),
+                        s.quiets(),
+                        moments(random, s.endS() - s.startS())))
+                .toList();
+        List<Candidate> candidates = new ArrayList<>();
+        for (Candidate c : request.candidates()) {
+            boolean tie = c.figureId() != null && random.nextInt(2) == 0;
+            MomentName at = tie && random.nextInt(5) > 0 ? name(random) : null;
+            MomentName until = tie && random.nextInt(3) == 0 ? name(random) : null;
+            candidates.add(new Candidate(c.remark().tied(at, until), c.figureId(), c.full(), c.shortForm()));
+        }
+        return new PlanRequest(
+                request.nowS(), slots, candidates, request.alreadySaid(), Optional.empty(), null, request.rules());
+    }
+
+    private static MomentName name(Random random) {
+        MomentKind[] kinds = {
+            MomentKind.BEGINS, MomentKind.OVER_THE_TOP, MomentKind.PIVOTS, MomentKind.PULLS_OUT, MomentKind.FLIES_OUT
+        };
+        return MomentName.first(kinds[random.nextInt(kinds.length)]);
+    }
+
+    private static FigureMoments moments(Random random, double lastsS) {
+        List<Moment> moments = new ArrayList<>();
+        moments.add(new Moment(MomentName.first(MomentKind.BEGINS), 0, false));
+        double atS = 0;
+        for (MomentKind kind : List.of(MomentKind.OVER_THE_TOP, MomentKind.PIVOTS, MomentKind.PULLS_OUT)) {
+            atS = tenths(random, atS, lastsS);
+            if (random.nextInt(3) > 0) {
+                moments.add(new Moment(MomentName.first(kind), atS, random.nextBoolean()));
+            }
+        }
+        moments.add(new Moment(MomentName.first(MomentKind.FLIES_OUT), Math.round(lastsS * 10) / 10.0, false));
+        return new FigureMoments(moments);
     }
 
     /** A crowded act with odd times, weights, short forms and quiets. */

@@ -1,5 +1,6 @@
 package crowdline.patter;
 
+import crowdline.flight.Moment;
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
 import crowdline.show.RemarkForm;
@@ -9,6 +10,7 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The greatest worth any plan can have, found by trying everything: every set, every order, every form. It shares the
@@ -33,11 +35,14 @@ final class Exhaustion {
         end = (int)
                 Math.round((slots.get(slots.size() - 1).endS() + request.rules().runPastS()) * 10);
         int lag = lag();
+        List<Candidate> said = new ArrayList<>();
         for (Candidate candidate : request.candidates()) {
             if (candidate.remark().kind() != RemarkKind.FILLER) {
                 entries.add(new Entry(rank(candidate), ways(candidate, lag)));
+                said.add(candidate);
             }
         }
+        swapRanks(said, entries);
     }
 
     static long greatestWorth(PlanRequest request) {
@@ -81,14 +86,83 @@ final class Exhaustion {
                 callWritten |= other.remark().kind() == RemarkKind.CALL;
             }
         }
-        Remark remark = candidate.remark();
+        Double fromS = Own.of(candidate.remark(), request.slots().get(figure)).fromS();
         int part = 2;
-        if (remark.kind() == RemarkKind.CALL) {
+        if (candidate.remark().kind() == RemarkKind.CALL) {
             part = 1;
-        } else if (!callWritten && remark.earliestS() != null && remark.earliestS() < 0) {
+        } else if (!callWritten && fromS != null && fromS < 0) {
             part = 0;
         }
         return figure * 10_000 + part * 1000 + written;
+    }
+
+    /** Those of one figure that are tied to moments swap their ranks until they come as the moments do. */
+    private void swapRanks(List<Candidate> candidates, List<Entry> ranked) {
+        for (int i = 0; i < ranked.size(); i++) {
+            for (int j = 0; j < ranked.size(); j++) {
+                Double a = momentS(candidates.get(i));
+                Double b = momentS(candidates.get(j));
+                String figure = candidates.get(i).figureId();
+                boolean swap = a != null
+                        && b != null
+                        && figure != null
+                        && figure.equals(candidates.get(j).figureId())
+                        && a < b
+                        && ranked.get(i).rank() > ranked.get(j).rank();
+                if (swap) {
+                    Entry first = ranked.get(i);
+                    Entry second = ranked.get(j);
+                    ranked.set(i, new Entry(second.rank(), first.ways()));
+                    ranked.set(j, new Entry(first.rank(), second.ways()));
+                    i = 0;
+                    j = -1;
+                }
+            }
+        }
+    }
+
+    private @Nullable Double momentS(Candidate candidate) {
+        return candidate.figureId() == null
+                ? null
+                : Own.of(candidate.remark(), slot(candidate)).momentS();
+    }
+
+    /** A remark's own times in its figure, read from their description again. */
+    record Own(
+            @Nullable Double momentS,
+            @Nullable Double fromS,
+            @Nullable Double untilS,
+            @Nullable Double beginS) {
+        static Own of(Remark remark, Slot slot) {
+            boolean tied = remark.kind() != RemarkKind.CALL && (remark.at() != null || remark.until() != null);
+            if (!tied) {
+                return new Own(null, remark.earliestS(), remark.latestS(), null);
+            }
+            Double at = null;
+            Double until = null;
+            for (Moment moment : slot.moments().moments()) {
+                at = moment.name().equals(remark.at()) ? Double.valueOf(moment.afterS()) : at;
+                until = moment.name().equals(remark.until()) ? Double.valueOf(moment.afterS()) : until;
+            }
+            if ((remark.at() != null && at == null) || (remark.until() != null && until == null)) {
+                return new Own(null, null, null, null);
+            }
+            Double fromS = null;
+            if (remark.earliestS() != null) {
+                fromS = (at == null ? 0 : at) + remark.earliestS();
+            } else if (at != null) {
+                fromS = at - PatterRules.DEFAULT.spareS();
+            }
+            if (until != null) {
+                return new Own(at, fromS, until + (remark.latestS() == null ? 0 : remark.latestS()), null);
+            }
+            double atS = at == null ? 0 : at;
+            if (remark.latestS() != null) {
+                return new Own(at, fromS, atS + remark.latestS(), null);
+            }
+            double late = Math.max(atS, fromS == null ? atS : fromS) + PatterRules.DEFAULT.pastMomentS();
+            return new Own(at, fromS, null, late);
+        }
     }
 
     private List<Way> ways(Candidate candidate, int lag) {
@@ -144,7 +218,10 @@ final class Exhaustion {
         }
         Slot slot = slot(candidate);
         double lastS = slot.endS() - slot.startS() + request.rules().runPastS();
-        return remark.kind() == RemarkKind.CALL || (remark.latestS() != null && remark.latestS() <= lastS + 1e-6);
+        Own own = Own.of(remark, slot);
+        return remark.kind() == RemarkKind.CALL
+                || own.beginS() != null
+                || (own.untilS() != null && own.untilS() <= lastS + 1e-6);
     }
 
     private Slot slot(Candidate candidate) {
@@ -167,6 +244,9 @@ final class Exhaustion {
                 }
             }
         }
+        if (covers(candidate.remark(), startS, endS, spareS)) {
+            return false;
+        }
         if (candidate.figureId() == null) {
             return endS + spareS <= end / 10.0 + e;
         }
@@ -185,13 +265,35 @@ final class Exhaustion {
             if (remark.earliestS() != null) {
                 fromS = Math.max(fromS, slot.startS() + remark.earliestS());
             }
-        } else if (remark.earliestS() != null) {
-            fromS = slot.startS() + remark.earliestS();
         }
-        if (remark.latestS() != null) {
-            untilS = Math.min(untilS, slot.startS() + remark.latestS());
+        Own own = Own.of(remark, slot);
+        if (remark.kind() != RemarkKind.CALL && own.fromS() != null) {
+            fromS = slot.startS() + own.fromS();
+        }
+        if (own.untilS() != null) {
+            untilS = Math.min(untilS, slot.startS() + own.untilS());
+        }
+        if (own.beginS() != null) {
+            untilS = Math.min(untilS, slot.startS() + own.beginS() + length / 10.0);
         }
         return startS >= fromS + clear - e && endS <= untilS - clear + e;
+    }
+
+    /** Whether it would be said over what is worth watching, and may not be. */
+    private boolean covers(Remark remark, double startS, double endS, double spareS) {
+        boolean tied = remark.at() != null || remark.until() != null;
+        if (remark.kind() == RemarkKind.CALL || remark.kind() == RemarkKind.EXPLANATION || tied) {
+            return false;
+        }
+        for (Slot slot : request.slots()) {
+            for (Moment moment : slot.moments().moments()) {
+                double atS = slot.startS() + moment.afterS();
+                if (moment.worthWatching() && endS > atS - 0.5 - spareS + 1e-6 && startS < atS + 1.5 + spareS - 1e-6) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** The most that can be added after a moment (−1 for now), the entries of a mask used and a rank passed. */

@@ -3,6 +3,7 @@ package crowdline.patter;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import crowdline.flight.Moment;
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
@@ -44,6 +45,7 @@ final class Judge {
             assertThat(p.startS()).as(what + " is not in the past").isGreaterThanOrEqualTo(request.nowS() - 1e-6);
             checkWindow(what, request, candidate.remark(), p);
             checkQuiets(what, request, p);
+            checkWatched(what, request, candidate.remark(), p);
         }
         checkOrder(act, request, placed);
         checkNothingLost(act, request, plan);
@@ -67,14 +69,23 @@ final class Judge {
                     .as(what + " starts not too early")
                     .isLessThanOrEqualTo(rules.callStartsAtMostBeforeS() + ROUNDING_S);
         } else {
-            double earliestS = remark.earliestS() == null ? 0 : remark.earliestS();
+            Exhaustion.Own own = Exhaustion.Own.of(remark, slot);
+            double earliestS = own.fromS() == null ? 0 : own.fromS();
+            if (own.beginS() != null) {
+                assertThat(p.startS())
+                        .as(what + " begins before its moment is gone")
+                        .isLessThanOrEqualTo(startS + own.beginS() + ROUNDING_S);
+            }
+            if (own.untilS() != null) {
+                assertThat(p.endS()).as(what).isLessThanOrEqualTo(startS + own.untilS() + ROUNDING_S);
+            }
             assertThat(p.startS()).as(what).isGreaterThanOrEqualTo(startS + earliestS - ROUNDING_S);
             assertThat(p.endS()).as(what).isLessThanOrEqualTo(slot.endS() + rules.runPastS() + ROUNDING_S);
         }
-        if (remark.earliestS() != null) {
+        if (!remark.isTied() && remark.earliestS() != null) {
             assertThat(p.startS()).as(what).isGreaterThanOrEqualTo(startS + remark.earliestS() - ROUNDING_S);
         }
-        if (remark.latestS() != null) {
+        if (!remark.isTied() && remark.latestS() != null) {
             assertThat(p.endS()).as(what).isLessThanOrEqualTo(startS + remark.latestS() + ROUNDING_S);
         }
     }
@@ -87,6 +98,22 @@ final class Judge {
                 boolean clear = p.endS() <= fromS + 2 * ROUNDING_S || p.startS() >= toS - 2 * ROUNDING_S;
                 assertThat(clear)
                         .as(what + " keeps quiet from " + fromS + " to " + toS)
+                        .isTrue();
+            }
+        }
+    }
+
+    private static void checkWatched(String what, PlanRequest request, Remark remark, Placed p) {
+        boolean tied = remark.at() != null || remark.until() != null;
+        boolean mayCover = p.kind() == RemarkKind.CALL
+                || p.kind() == RemarkKind.EXPLANATION
+                || (tied && p.kind() != RemarkKind.FILLER);
+        for (Slot slot : request.slots()) {
+            for (Moment moment : slot.moments().moments()) {
+                double atS = slot.startS() + moment.afterS();
+                boolean clear = p.endS() <= atS - 0.5 + 2 * ROUNDING_S || p.startS() >= atS + 1.5 - 2 * ROUNDING_S;
+                assertThat(clear || mayCover || !moment.worthWatching())
+                        .as(what + " lets them watch " + moment)
                         .isTrue();
             }
         }

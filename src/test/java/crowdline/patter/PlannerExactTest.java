@@ -34,6 +34,20 @@ class PlannerExactTest {
     }
 
     @Test
+    void isNeverBeatenWhereRemarksAreTiedToMomentsAndSomeAreWorthWatching() {
+        for (int seed = 0; seed < 400; seed++) {
+            Random random = new Random(30_000 + seed);
+            PlanRequest first = Acts.withMoments(
+                    random, Acts.random(random, 1 + random.nextInt(3), 1 + random.nextInt(4), random.nextInt(6)));
+            agreesWithExhaustion("act with moments " + seed, first);
+            double driftS = Acts.tenths(random, -2, 2);
+            PlanRequest second = Acts.with(
+                    first, Acts.tenths(random, 0, 6), Acts.drifted(first.slots(), driftS), planner.plan(first));
+            agreesWithExhaustion("act with moments " + seed + " drifted by " + driftS + " s", second);
+        }
+    }
+
+    @Test
     void isNeverBeatenWhenAPlanIsAlreadyOnTheScreen() {
         for (int seed = 0; seed < 200; seed++) {
             Random random = new Random(20_000 + seed);

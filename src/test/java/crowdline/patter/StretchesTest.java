@@ -141,7 +141,8 @@ class StretchesTest {
 
     @Test
     void gapsAreWhatIsLeftWithABreathAroundWhatIsTaken() {
-        Gaps gaps = new Gaps(horizon(5, slot("loop", 10, 30, quiet(4, 8.0))), 6);
+        Horizon horizon = horizon(5, slot("loop", 10, 30, quiet(4, 8.0)));
+        Gaps gaps = new Gaps(horizon, horizon.quiets(), 6);
         gaps.take(210, 240);
 
         assertThat(gaps.all()).containsExactly(stretch(50, 140), stretch(180, 204), stretch(246, 330));
@@ -167,7 +168,7 @@ class StretchesTest {
     /** Between 1.4 and 1 s before its figure there are only 0.2 s to spare on either side. */
     @Test
     void windowOfACallSparesNoMoreThanHalfOfIt() {
-        PatterRules narrow = new PatterRules(0.6, 1, 1.4, 8, 3, 0.5, 6, 60);
+        PatterRules narrow = new PatterRules(0.6, 1, 1.4, 8, 3, 0.5, 6, 2, 60);
         Remark remark = new Remark("a", RemarkKind.CALL, "a", null, null, null, 1, false);
         assertThat(Window.of(remark, 30, slot("loop", 20, 32), narrow)).isEqualTo(new Window(156, 160, 2, 158, true));
     }
@@ -187,22 +188,24 @@ class StretchesTest {
         Horizon horizon = horizon(0, slot("loop", 20, 32));
 
         assertThat(window(RemarkKind.FACT, 50, null, null)
-                        .forNewcomer(50, horizon)
+                        .forNewcomer(50, horizon, horizon.quiets())
                         .first())
                 .isEqualTo(205);
         assertThat(window(RemarkKind.FACT, 50, null, null)
-                        .forNewcomer(50, horizon)
+                        .forNewcomer(50, horizon, horizon.quiets())
                         .last())
                 .isEqualTo(295);
         assertThat(window(RemarkKind.FACT, 150, null, null)
-                        .forNewcomer(150, horizon)
+                        .forNewcomer(150, horizon, horizon.quiets())
                         .isEmpty())
                 .isTrue();
         assertThat(window(RemarkKind.DUTY, 150, null, null)
-                        .forNewcomer(150, horizon)
+                        .forNewcomer(150, horizon, horizon.quiets())
                         .first())
                 .isEqualTo(200);
-        assertThat(window(RemarkKind.FACT, 150, null, null).all(150, horizon).first())
+        assertThat(window(RemarkKind.FACT, 150, null, null)
+                        .all(150, horizon, horizon.quiets())
+                        .first())
                 .isEqualTo(200);
     }
 
@@ -211,8 +214,8 @@ class StretchesTest {
         Horizon horizon = horizon(3, slot("loop", 20, 32));
         Window free = Window.floating(RemarkKind.FACT, 50, horizon, PatterRules.DEFAULT);
 
-        assertThat(free.forNewcomer(50, horizon).first()).isEqualTo(30);
-        assertThat(free.forNewcomer(50, horizon).last()).isEqualTo(350 - 50 - 5);
+        assertThat(free.forNewcomer(50, horizon, horizon.quiets()).first()).isEqualTo(30);
+        assertThat(free.forNewcomer(50, horizon, horizon.quiets()).last()).isEqualTo(350 - 50 - 5);
         assertThat(free.wished()).isEqualTo(30);
         assertThat(free.insist()).isFalse();
         assertThat(Window.floating(RemarkKind.DUTY, 50, horizon, PatterRules.DEFAULT)

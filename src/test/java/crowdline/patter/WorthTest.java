@@ -49,27 +49,27 @@ class WorthTest {
 
     @Test
     void rulesOutOfTheirRangesAreRefusedWithTheRange() {
-        assertThatThrownBy(() -> new PatterRules(-0.1, 1, 2, 8, 3, 0.5, 6, 60))
+        assertThatThrownBy(() -> new PatterRules(-0.1, 1, 2, 8, 3, 0.5, 6, 2, 60))
                 .hasMessage("breathS is -0.1; it must be 0.0 or more");
-        assertThatThrownBy(() -> new PatterRules(0.6, -1, 2, 8, 3, 0.5, 6, 60))
+        assertThatThrownBy(() -> new PatterRules(0.6, -1, 2, 8, 3, 0.5, 6, 2, 60))
                 .hasMessage("callEndsAtLeastBeforeS is -1.0; it must be 0.0 or more");
-        assertThatThrownBy(() -> new PatterRules(0.6, 1, 1, 8, 3, 0.5, 6, 60))
+        assertThatThrownBy(() -> new PatterRules(0.6, 1, 1, 8, 3, 0.5, 6, 2, 60))
                 .hasMessage("callEndsAtMostBeforeS is 1.0; it must be 1.1 or more");
-        assertThatThrownBy(() -> new PatterRules(0.6, 1, 2, 1.9, 3, 0.5, 6, 60))
+        assertThatThrownBy(() -> new PatterRules(0.6, 1, 2, 1.9, 3, 0.5, 6, 2, 60))
                 .hasMessage("callStartsAtMostBeforeS is 1.9; it must be 2.0 or more");
-        assertThatThrownBy(() -> new PatterRules(0.6, 1, 2, 8, -1, 0.5, 6, 60))
+        assertThatThrownBy(() -> new PatterRules(0.6, 1, 2, 8, -1, 0.5, 6, 2, 60))
                 .hasMessage("runPastS is -1.0; it must be 0.0 or more");
-        assertThatThrownBy(() -> new PatterRules(0.6, 1, 2, 8, 3, Double.NaN, 6, 60))
+        assertThatThrownBy(() -> new PatterRules(0.6, 1, 2, 8, 3, Double.NaN, 6, 2, 60))
                 .hasMessage("spareS is NaN; it must be 0.0 or more");
-        assertThatThrownBy(() -> new PatterRules(0.6, 1, 2, 8, 3, 0.5, 0, 60))
+        assertThatThrownBy(() -> new PatterRules(0.6, 1, 2, 8, 3, 0.5, 0, 2, 60))
                 .hasMessage("leastFillerGapS is 0.0; it must be 0.1 or more");
-        assertThatThrownBy(() -> new PatterRules(0.6, 1, 2, 8, 3, 0.5, 6, Double.POSITIVE_INFINITY))
+        assertThatThrownBy(() -> new PatterRules(0.6, 1, 2, 8, 3, 0.5, 6, 2, Double.POSITIVE_INFINITY))
                 .hasMessage("openEndS is Infinity; it must be 0.1 or more");
     }
 
     @Test
     void rulesAtTheEndsOfTheirRangesAreTaken() {
-        assertThat(new PatterRules(0, 0, 0.1, 0.1, 0, 0, 0.1, 0.1).spareS()).isZero();
+        assertThat(new PatterRules(0, 0, 0.1, 0.1, 0, 0, 0.1, 0, 0.1).spareS()).isZero();
     }
 
     @Test

@@ -272,8 +272,8 @@ class ShowRulesTest {
                         "NOTE figure-without-remarks acts[0].figures[0]: \"Loop\" has no remarks; Live has only the"
                                 + " catalogue's sentence for it",
                         "NOTE figure-without-call acts[0].figures[1].remarks: \"Loop\" has no call",
-                        "NOTE time-without-figure remarks[0]: the remark \"filler\" belongs to no figure, so its earliestS"
-                                + " and latestS mean nothing",
+                        "NOTE time-without-figure remarks[0]: the remark \"filler\" belongs to no figure, so its at,"
+                                + " until, earliestS and latestS mean nothing",
                         "NOTE no-duties remarks: no remark is a duty; if somebody must be thanked or told something today,"
                                 + " mark that remark as one",
                         "NOTE unused-say-as sayAs: \"Zed\" has a way to say it but occurs nowhere in the show");

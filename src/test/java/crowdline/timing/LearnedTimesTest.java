@@ -3,6 +3,10 @@ package crowdline.timing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import crowdline.flight.FigureMoments;
+import crowdline.flight.Moment;
+import crowdline.show.MomentKind;
+import crowdline.show.MomentName;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,6 +37,23 @@ class LearnedTimesTest {
         LearnedTimes learned = LearnedTimes.of(PREDICTED, List.of());
         assertThat(learned.times()).isEqualTo(PREDICTED);
         assertThat(learned.passes()).isZero();
+    }
+
+    @Test
+    void momentsKeepTheirShareOfTheLearnedDuration() {
+        FigureMoments seen = new FigureMoments(List.of(
+                new Moment(MomentName.first(MomentKind.BEGINS), 0, false),
+                new Moment(MomentName.first(MomentKind.OVER_THE_TOP), 6, true),
+                new Moment(MomentName.first(MomentKind.FLIES_OUT), 12, false)));
+        ActTimes predicted = PREDICTED.with(id -> id.equals("loop") ? seen : FigureMoments.timed(1));
+        FigureTime loop = LearnedTimes.of(predicted, loops(Pass.How.BY_LOG, 0, 13.1, 13.6, 12.9))
+                .times()
+                .figures()
+                .get(0);
+        assertThat(loop.durationS()).isBetween(12.5, 13.5);
+        assertThat(loop.moments().moments().get(1).afterS()).isCloseTo(loop.durationS() / 2, within(1e-9));
+        assertThat(loop.moments().moments().get(2).afterS()).isCloseTo(loop.durationS(), within(1e-9));
+        assertThat(loop.startingAt(40).moments()).isEqualTo(loop.moments());
     }
 
     @Test

@@ -1,10 +1,13 @@
 package crowdline.console.live;
 
+import crowdline.flight.FigureMoments;
 import crowdline.live.now.FigureNow;
 import crowdline.live.now.LiveNow;
 import crowdline.live.now.Upcoming;
 import crowdline.live.state.Talk;
 import crowdline.loaded.ShowLookup;
+import crowdline.patter.OwnTimes;
+import crowdline.patter.PatterRules;
 import crowdline.show.Act;
 import crowdline.show.Figure;
 import crowdline.show.Remark;
@@ -45,27 +48,31 @@ final class Takeable {
         List<Remark> near = new ArrayList<>();
         FigureNow figure = now.figure();
         if (figure != null) {
-            near.addAll(inTime(words, act, figure.figureId(), figure.timeInS()));
+            near.addAll(inTime(words, moment, act, figure.figureId(), figure.timeInS()));
         }
         near.addAll(words.afterwards().ofJustFlown(act, moment.state().course()));
         if (!now.upcoming().isEmpty()) {
             Upcoming next = now.upcoming().get(0);
             Double inS = next.inS();
-            near.addAll(inTime(words, act, next.figureId(), inS == null ? 0 : -inS));
+            near.addAll(inTime(words, moment, act, next.figureId(), inS == null ? 0 : -inS));
         }
         return near;
     }
 
     /** What may be said at a time of its figure: by its own times, or else by what it tells. */
-    private static List<Remark> inTime(ShowLookup words, @Nullable Act act, String figureId, double timeS) {
+    private static List<Remark> inTime(
+            ShowLookup words, LiveMoment moment, @Nullable Act act, String figureId, double timeS) {
+        FigureMoments moments =
+                words.moments(moment.state().actId(), moment.state().variant(), figureId);
         return remarks(words, act, figureId).stream()
-                .filter(r -> !words.afterwards().waits(r) && isInTime(r, timeS))
+                .filter(r -> !words.afterwards().waits(r) && isInTime(r, moments, timeS))
                 .toList();
     }
 
-    private static boolean isInTime(Remark remark, double timeS) {
-        Double earliestS = remark.earliestS();
-        Double latestS = remark.latestS();
+    private static boolean isInTime(Remark remark, FigureMoments moments, double timeS) {
+        OwnTimes own = OwnTimes.of(remark, moments, PatterRules.DEFAULT);
+        Double earliestS = own.earliestS();
+        Double latestS = own.startByS() != null ? own.startByS() : own.latestS();
         return (earliestS == null || earliestS <= timeS) && (latestS == null || timeS <= latestS);
     }
 

@@ -30,6 +30,7 @@ public final class Afterwards {
     private static boolean tellsOfWhatWasFlown(Remark remark) {
         boolean mayWait = remark.kind() != RemarkKind.CALL && remark.kind() != RemarkKind.DUTY;
         return mayWait
+                && !remark.isTied()
                 && remark.earliestS() == null
                 && remark.latestS() == null
                 && Hindsight.tellsOfTheFlight(remark.text());

@@ -1,5 +1,6 @@
 package crowdline.live.now;
 
+import crowdline.flight.FigureMoments;
 import crowdline.live.state.Course;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.RemarkEntry;
@@ -139,7 +140,8 @@ public final class PlanAhead {
                     endS,
                     Math.min(lowS, endS),
                     Math.max(highS, endS),
-                    quiets(act, figure.figureId())));
+                    quiets(act, figure.figureId()),
+                    time == null ? FigureMoments.timed(endS - startS) : time.moments()));
         }
         for (Upcoming ahead : now.upcoming()) {
             Double inS = ahead.inS();

@@ -20,6 +20,8 @@ final class SchemaMessages {
     static final String TOO_MANY = "too-many-entries";
 
     private static final String LIKE = "such as ";
+    /** Where a pattern stands for a list of names, they stand under this key. */
+    private static final String EXAMPLES = "examples";
 
     private final JsonNode schema;
 
@@ -112,6 +114,10 @@ final class SchemaMessages {
     private static Finding pattern(String is, String path, JsonNode value, JsonNode around) {
         if (value.asString("").isBlank()) {
             return error("empty-text", TreePath.spoken(path) + " is empty; it needs some text", path);
+        }
+        if (around.has(EXAMPLES)) {
+            String more = "; of several of a kind, the later ones with their number";
+            return error("not-allowed", is + oneOf(around.path(EXAMPLES), value) + more, path);
         }
         String what = around.path("description").asString("");
         int like = what.indexOf(LIKE);

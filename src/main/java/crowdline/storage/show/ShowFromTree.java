@@ -7,6 +7,7 @@ import crowdline.show.DayAir;
 import crowdline.show.Element;
 import crowdline.show.Figure;
 import crowdline.show.Incident;
+import crowdline.show.MomentName;
 import crowdline.show.Performer;
 import crowdline.show.Placing;
 import crowdline.show.Quiet;
@@ -148,10 +149,16 @@ final class ShowFromTree {
                 f.choice("kind", ShowNames.REMARK_KIND),
                 f.text("text"),
                 f.textOrNull("shortText"),
+                moment(f.textOrNull("at")),
+                moment(f.textOrNull("until")),
                 f.numberOrNull("earliestS"),
                 f.numberOrNull("latestS"),
                 f.number("weight", ORDINARY_WEIGHT),
                 f.flag("once"));
+    }
+
+    private static @Nullable MomentName moment(@Nullable String words) {
+        return words == null ? null : MomentName.of(words).orElse(null);
     }
 
     /** An entry of the catalogue, shipped or the show's own. */

@@ -6,6 +6,7 @@ import crowdline.show.DayAir;
 import crowdline.show.Element;
 import crowdline.show.Figure;
 import crowdline.show.Incident;
+import crowdline.show.MomentName;
 import crowdline.show.Performer;
 import crowdline.show.Placing;
 import crowdline.show.Quiet;
@@ -19,6 +20,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -170,11 +172,17 @@ final class ShowToTree {
                 .node();
     }
 
+    private static @Nullable String words(@Nullable MomentName moment) {
+        return moment == null ? null : moment.words();
+    }
+
     private JsonNode remark(Remark remark) {
         return keys().text("id", remark.id())
                 .choice("kind", ShowNames.REMARK_KIND, remark.kind())
                 .text("text", remark.text())
                 .text("shortText", remark.shortText())
+                .text("at", words(remark.at()))
+                .text("until", words(remark.until()))
                 .number("earliestS", remark.earliestS())
                 .number("latestS", remark.latestS())
                 .number("weight", remark.weight(), ShowFromTree.ORDINARY_WEIGHT)

@@ -199,7 +199,8 @@ public final class SmallShow {
                 new Catalogue(List.of()),
                 text -> new SpokenTime(4, 3.5, 4.5),
                 (act, variant) -> ActSheet.NONE,
-                (act, variant, figure) -> "left of " + figure);
+                (act, variant, figure) -> "left of " + figure,
+                ShowLookup.Seen.NOTHING);
     }
 
     static LiveState after(LiveEvent... events) {

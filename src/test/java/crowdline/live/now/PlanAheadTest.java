@@ -3,6 +3,8 @@ package crowdline.live.now;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.live.SmallShow;
+import crowdline.flight.FigureMoments;
+import crowdline.flight.Moment;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.ShowEvent;
 import crowdline.live.event.Source;
@@ -19,6 +21,8 @@ import crowdline.patter.SpokenLength;
 import crowdline.show.Act;
 import crowdline.show.DayAir;
 import crowdline.show.Figure;
+import crowdline.show.MomentKind;
+import crowdline.show.MomentName;
 import crowdline.show.Placing;
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
@@ -68,6 +72,20 @@ class PlanAheadTest {
                         new Slot("roll", 110, 118, 117, 119, List.of()),
                         new Slot("spin", 118, 138, 137, 139, List.of()),
                         new Slot("pass", 138, 144, 143, 145, List.of()));
+    }
+
+    @Test
+    void slotsHaveTheMomentsOfTheirFiguresEvenWhereOneRunsOver() {
+        FigureMoments seen = new FigureMoments(List.of(
+                new Moment(MomentName.first(MomentKind.BEGINS), 0, false),
+                new Moment(MomentName.first(MomentKind.OVER_THE_TOP), 4, true),
+                new Moment(MomentName.first(MomentKind.FLIES_OUT), 10, false)));
+        ActTimes times = TIMES.with(id -> seen);
+        Played flying = Played.flying();
+        List<Slot> slots = ahead.request(flying.state, flying.at(113), times, Optional.empty())
+                .slots();
+        assertThat(slots.get(0).moments()).isEqualTo(seen);
+        assertThat(slots.get(2).moments().moments().get(1).afterS()).isEqualTo(8);
     }
 
     @Test
@@ -159,7 +177,7 @@ class PlanAheadTest {
     @Test
     void figureOverItsTimeEndsNowAtTheEarliest() {
         Slot loop = request(Played.flying(), 113).slots().get(0);
-        assertThat(loop).isEqualTo(new Slot("loop", 100, 113, 113, 113, List.of()));
+        assertThat(loop).isEqualTo(new Slot("loop", 100, 113, 113, 113, List.of(), FigureMoments.timed(10)));
     }
 
     @Test

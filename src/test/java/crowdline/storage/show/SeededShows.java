@@ -11,6 +11,8 @@ import crowdline.show.Engine;
 import crowdline.show.Figure;
 import crowdline.show.Incident;
 import crowdline.show.Kind;
+import crowdline.show.MomentKind;
+import crowdline.show.MomentName;
 import crowdline.show.Performer;
 import crowdline.show.Placing;
 import crowdline.show.Quiet;
@@ -200,12 +202,18 @@ final class SeededShows {
                 along(), along(), within(-1_000, 60_000), within(0.1, 2_000), pick(Placing.Heading.values()));
     }
 
+    private MomentName moment() {
+        return new MomentName(pick(MomentKind.values()), chance() ? 1 : (int) within(1, 999));
+    }
+
     private Remark remark() {
         return new Remark(
                 id(),
                 pick(RemarkKind.values()),
                 text(),
                 or(this::text),
+                or(this::moment),
+                or(this::moment),
                 or(() -> within(-20, 0)),
                 or(() -> within(1, 20)),
                 chance() ? 1 : within(0.001, 1_000),
