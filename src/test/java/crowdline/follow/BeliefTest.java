@@ -47,6 +47,31 @@ class BeliefTest {
         assertThat(belief.late(1)).isEqualTo(0.5);
     }
 
+    /** Twice as much as a chance can be: what is left out is counted after it is halved. */
+    @Test
+    void halvesAndWhatIsForgottenAreCountedOnceAllAddsUpToOne() {
+        add(0, 24, 0.4);
+        add(0, 26, 0.6);
+        add(0, 28, 0.015);
+        belief.off = 0.985;
+        belief.settle(0, 0.01, 0);
+        assertThat(belief.late(0)).isCloseTo(0.3075, within(1e-12));
+        assertThat(belief.high[0]).as("0.0075 is too little").isEqualTo(26);
+    }
+
+    @Test
+    void chancesThatNearlyAddUpToOneAreLeftAsTheyAre() {
+        belief.off = 0.9995;
+        belief.settle(0, 0, 0);
+        assertThat(belief.off).isEqualTo(0.9995);
+        belief.off = 1.0005;
+        belief.settle(0, 0, 0);
+        assertThat(belief.off).isEqualTo(1.0005);
+        belief.off = 1.002;
+        belief.settle(0, 0, 0);
+        assertThat(belief.off).isCloseTo(1, within(1e-12));
+    }
+
     @Test
     void figureTooUnlikelyIsForgottenAsAWhole() {
         add(0, 10, 0.004);
