@@ -119,4 +119,102 @@ class FitTest {
         double u = 1 + 25 / s2 / 3;
         assertThat(chance(off) / chance(on)).isCloseTo(Math.pow(1 / (u * u), POWER), within(0.002));
     }
+
+    /** R · 0.3676 / √S / u², as derived in the Javadoc. */
+    private static double student(double range, double s2, double e) {
+        double u = 1 + e * e / s2 / 3;
+        return range * 0.3676 / Math.sqrt(s2) / (u * u);
+    }
+
+    private static double orWrong(double ratio) {
+        return (1 + ratio) / 2;
+    }
+
+    /** What is believed of one number: its mean and variance, before and after a part of a reading. */
+    private static final class Number {
+        private double mean;
+        private double variance;
+
+        Number(double mean, double variance) {
+            this.mean = mean;
+            this.variance = variance;
+        }
+
+        /** Learns that p (1 + mean) or p + mean was off by e, by a part a of a reading with noise of s². */
+        void learn(double e, double known, double s2, double a, double per) {
+            double u = 1 + e * e / (known + s2) / 3;
+            double gain = known / (known + s2 / a) / u;
+            mean += gain * e / per;
+            variance *= 1 - gain;
+        }
+    }
+
+    private static final int CLIMB = 70;
+
+    /** In a climb of 30 m/s at 60 m/s over the ground; nothing is as predicted, nor as believed. */
+    private void isAsDerived(double sign, double alongMps, double awayMps, double climbMps) {
+        Number along = new Number(12, 400);
+        Number height = new Number(-7, 225);
+        Number faster = new Number(0.02, 0.0144);
+        Belief belief = new Belief(bins);
+        Moments m = new Moments();
+        m.moved(Moments.of(0.4, along.variance, height.variance), along.mean, height.mean);
+        m.parts[Moments.FASTER] = 0.4 * faster.mean;
+        m.parts[Moments.FASTER + 1] = 0.4 * (faster.variance + faster.mean * faster.mean);
+        belief.add(2, CLIMB, m, 1);
+        int state = belief.state(2, CLIMB);
+
+        double expected = orWrong(student(1250, 200 * 200, 25)) * orWrong(student(750, 70 * 70, 40));
+        expected *= orWrong(student(1250, along.variance + 100, 25 - along.mean));
+        along.learn(25 - along.mean, along.variance, 100, POWER, 1);
+        expected *= orWrong(student(1000, height.variance + 36, 10 - height.mean));
+        height.learn(10 - height.mean, height.variance, 36, POWER, 1);
+        double[] seen = {alongMps, awayMps, climbMps};
+        double[] planned = {60, 0, 30};
+        double[] range = {175, 175, 125};
+        for (int k = 0; k < seen.length; k++) {
+            if (!Double.isNaN(seen[k])) {
+                double p = planned[k];
+                double e = seen[k] - p * (1 + faster.mean);
+                double known = faster.variance * p * p;
+                expected *= student(range[k], known + 3.5 * 3.5, e);
+                if (p != 0) {
+                    faster.learn(e, known, 3.5 * 3.5, POWER, p);
+                }
+            }
+        }
+
+        fit.look(
+                CLIMB,
+                sign,
+                new Seen(
+                        sign * (bins.xM[CLIMB] + 25),
+                        bins.yM[CLIMB] + 40,
+                        bins.zM[CLIMB] + 10,
+                        sign * alongMps,
+                        awayMps,
+                        climbMps,
+                        1,
+                        2 * POWER),
+                POWER);
+        fit.weigh(belief, state);
+
+        assertThat(belief.chance[state] / 0.4).isCloseTo(Math.pow(expected, POWER), within(1e-3 * expected));
+        m.set(belief, state);
+        assertThat(m.mean(Moments.ALONG)).isCloseTo(along.mean, within(1e-9));
+        assertThat(m.variance(Moments.ALONG)).isCloseTo(along.variance, within(1e-6));
+        assertThat(m.mean(Moments.HEIGHT)).isCloseTo(height.mean, within(1e-9));
+        assertThat(m.variance(Moments.HEIGHT)).isCloseTo(height.variance, within(1e-6));
+        assertThat(m.mean(Moments.FASTER)).isCloseTo(faster.mean, within(1e-5));
+        assertThat(m.variance(Moments.FASTER)).isCloseTo(faster.variance, within(1e-6));
+    }
+
+    @Test
+    void chanceAndOffsetsAreAsDerived() {
+        isAsDerived(1, 66, 3, 27);
+        isAsDerived(-1, 66, 3, 27);
+        isAsDerived(1, 50, -6, Double.NaN);
+        isAsDerived(1, Double.NaN, Double.NaN, 34);
+        isAsDerived(-1, Double.NaN, Double.NaN, Double.NaN);
+    }
 }
