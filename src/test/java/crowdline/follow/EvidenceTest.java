@@ -51,6 +51,80 @@ class EvidenceTest {
         assertThat(inBin(10, gentle(0, 9))).as("no more than one").isEqualTo(whole);
     }
 
+    private static double near(double sigmas, double floor) {
+        double u = 1 + sigmas * sigmas / 3;
+        return floor + (1 - floor) / (u * u);
+    }
+
+    /** Of a whole reading in a climb of 9 m/s, one and a half times what is gentle. */
+    @Test
+    void ratiosAreWhatTheyAreTunedTo() {
+        double gentle = 3000 * near(1.5, 0.003);
+        Seen climbing = gentle(9, 2);
+        assertThat(factor(10, climbing, b -> b.off)).isCloseTo(160, within(1e-9));
+        assertThat(factor(10, climbing, b -> b.offGently)).isCloseTo(0.25 * gentle, within(1e-9));
+        assertThat(inBin(10, climbing)).isCloseTo(gentle, within(1e-9));
+        Seen high = seen(bins.xM[10], bins.zM[10] + 180, 60, 9, 2);
+        assertThat(inBin(10, high)).isCloseTo(gentle * near(1.5, 0.3), within(1e-9));
+        int lead = bins.leadFrom[0] + 5;
+        Seen short120 = seen(bins.xM[lead] - 120, bins.zM[lead], 60, 9, 2);
+        assertThat(inBin(lead, short120)).isCloseTo(gentle * near(1.5, 0.1), within(1e-9));
+        assertThat(factor(10, seen(0, 300, 60, NAN, 2), b -> b.offGently))
+                .as("no climb is known")
+                .isCloseTo(0.25 * 3000, within(1e-9));
+    }
+
+    @Test
+    void figureFlownTheOtherWayIsWeighedAsWell() {
+        int lead = bins.leadFrom[0] + 5;
+        Belief mirrored = new Belief(bins);
+        mirrored.add(Lanes.of(1, 1), lead, Moments.of(1, 400, 400), 1);
+        evidence.weigh(mirrored, seen(-bins.xM[lead], bins.zM[lead], 60, 0, 2));
+        assertThat(mirrored.chance[mirrored.state(Lanes.of(1, 1), lead)]).isCloseTo(3000, within(1e-9));
+    }
+
+    @Test
+    void beforeTheActAndAfterItAreWeighedByTheGroundWhereSpeedsAreKnown() {
+        Seen flying = seen(0, 300, 60, 0, 2);
+        assertThat(factor(10, flying, b -> b.after)).isCloseTo(16, within(1e-9));
+        assertThat(factor(10, flying, b -> b.before))
+                .as("the act begins in the air")
+                .isCloseTo(3000, within(1e-9));
+        assertThat(factor(10, seen(0, 10, 5, 0, 2), b -> b.after)).isCloseTo(15_000, within(1e-9));
+        Seen unknown = seen(0, 300, NAN, 0, 2);
+        assertThat(factor(10, unknown, b -> b.after)).isCloseTo(160, within(1e-9));
+        assertThat(factor(10, unknown, b -> b.before)).isCloseTo(3000, within(1e-9));
+    }
+
+    @Test
+    void groundIsWhereAnAircraftIsSlowLowAndLevel() {
+        assertThat(grounded(17.9, 39.9, 10)).isTrue();
+        assertThat(grounded(18, 39.9, 10)).isFalse();
+        assertThat(grounded(17.9, 40, 10)).isFalse();
+        assertThat(grounded(17.9, 39.9, -10.1)).isFalse();
+        assertThat(grounded(17.9, 39.9, NAN)).as("no climb is known").isTrue();
+    }
+
+    private boolean grounded(double mps, double heightM, double climbMps) {
+        return factor(10, seen(0, heightM, mps, climbMps, 2), b -> b.after) > 1000;
+    }
+
+    /** 150 m along, 150 m away and 90 m up, each one and a half times what is usual. */
+    @Test
+    void nearnessToTheStartFallsOffInEveryDirection() {
+        Bins plan = Small.plan(50, 40).bins;
+        Evidence air = new Evidence(plan);
+        double off = near(1.5, 0.001);
+        double x = plan.xM[0];
+        double z = plan.zM[0];
+        assertThat(air.atStart(seen(x - 150, z, 60, 0, 1))).isCloseTo(off, within(1e-9));
+        assertThat(air.atStart(seen(-x + 150, z, 60, 0, 1)))
+                .as("from the other end")
+                .isCloseTo(off, within(1e-9));
+        assertThat(air.atStart(seen(x, z - 90, 60, 0, 1))).isCloseTo(off, within(1e-9));
+        assertThat(air.atStart(new Seen(x, 150, z, 60, 0, 0, 1, 1))).isCloseTo(off, within(1e-9));
+    }
+
     @Test
     void takeOffIsGentleFlight() {
         assertThat(inBin(10, gentle(0, 2))).isGreaterThan(20 * inBin(10, gentle(25, 2)));

@@ -2,6 +2,7 @@ package crowdline.follow;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import crowdline.telemetry.Reading;
 import java.util.SplittableRandom;
@@ -93,6 +94,58 @@ class FollowerTest {
         assertThat(now.state()).isEqualTo(FollowNow.State.ON_PLAN);
         assertThat(now.figureIndex()).isEqualTo(2);
         assertThat(now.confidence()).isGreaterThan(0.8);
+    }
+
+    /** It circles seven kilometres away, as fast and as high as it will begin. */
+    @Test
+    void actDoesNotBeginFarFromItsPlace() {
+        Follower follower = new Follower(plan);
+        FollowNow now = follower.tick(0);
+        for (double t = 0.2; t < 120; t += 0.2) {
+            double turn = 60 * t / 900;
+            now = follower.reading(new Reading(
+                    t,
+                    -7000 + 900 * Math.sin(turn) + random.nextGaussian(),
+                    3000 - 900 * Math.cos(turn),
+                    300 + random.nextGaussian(),
+                    60 * Math.cos(turn),
+                    60 * Math.sin(turn)));
+        }
+        assertThat(now.state()).isEqualTo(FollowNow.State.BEFORE);
+    }
+
+    /** Nothing is sure in its first four seconds, but what the hand says. */
+    @Test
+    void whatTheHandSaysIsSureAtOnce() {
+        Follower follower = new Follower(plan);
+        followed(follower, 5);
+        double begins = plan.bins.first[2] * Bins.WIDTH_S;
+        FollowNow now = follower.hand(5, 2);
+        for (double t = 5.2; t < 8; t += 0.2) {
+            Reading planned = asPlanned(begins + t - 5);
+            now = follower.reading(new Reading(t, planned.alongM(), planned.awayM(), planned.heightM(), 60.0, 0.0));
+        }
+        assertThat(now.figureIndex()).isEqualTo(2);
+        assertThat(now.confidence()).isGreaterThan(FollowNow.SURE);
+    }
+
+    /** After a night with the lid closed half an hour is caught up with, and the act is over. */
+    @Test
+    void longSilenceIsNotCaughtUpWithForEver() {
+        Follower follower = new Follower(plan);
+        follower.start(0);
+        FollowNow now = follower.tick(40_000_000);
+        assertThat(now.state()).isEqualTo(FollowNow.State.AFTER);
+        assertThat(follower.tick(40_000_001).tS()).isEqualTo(40_000_001);
+    }
+
+    @Test
+    void receiverIsSilentTwoAndAHalfSecondsAfterItsLastReading() {
+        Follower follower = new Follower(plan);
+        followed(follower, 6.05);
+        assertThat(follower.tick(8.4).state()).isEqualTo(FollowNow.State.ON_PLAN);
+        assertThat(follower.tick(8.7).state()).isEqualTo(FollowNow.State.UNSURE);
+        assertThat(follower.tick(8.7).silentS()).isCloseTo(2.7, within(1e-6));
     }
 
     /** A hand is late more often than early. */

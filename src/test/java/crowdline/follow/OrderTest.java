@@ -6,11 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
 /** A take-off, eight figures of which the path is known, and a landing. */
 class OrderTest {
     private static final int LANDING = 9;
+    private static final Offset<Double> EXACTLY = within(1e-12);
 
     private final Bins bins = Small.betweenTimed(5, 5, 5, 5, 5, 5, 5, 5, 5, 5).bins;
     private final Order order = new Order(bins);
@@ -124,6 +126,91 @@ class OrderTest {
         assertThat(order.flown(1)).isEqualTo(1);
         assertThat(order.flown(3)).isZero();
         assertThat(after(2)[3]).isGreaterThan(0.85);
+    }
+
+    /** The weights as they are written: what is next 0.7, what is after it 0.025, again 0.02, landing 0.003, off 0.03. */
+    @Test
+    void chancesAreTheWeightsTheyAreMadeOf() {
+        flown(0, 1, 2);
+        double sum = 0.7 + 0.025 + 0.02 + 0.003 + 0.03;
+        double[] row = after(3);
+        assertThat(row[4]).isCloseTo(0.7 / sum, EXACTLY);
+        assertThat(row[5]).isCloseTo(0.025 / sum, EXACTLY);
+        assertThat(row[3]).isCloseTo(0.02 / sum, EXACTLY);
+        assertThat(row[LANDING]).isCloseTo(0.003 / sum, EXACTLY);
+        assertThat(row[bins.figures]).isCloseTo(0.03 / sum, EXACTLY);
+        assertThat(row[1] + row[2] + row[6] + row[7] + row[8] + row[bins.figures + 1])
+                .isZero();
+    }
+
+    /** Passed over within the last two: 0.13, less what speaks for its having been flown; before that a hundredth. */
+    @Test
+    void whatWasPassedOverWeighsByWhenAndByHowLikelyItWasFlown() {
+        flown(0);
+        order.saw(2, 0.3);
+        order.saw(4, 1);
+        double two = 0.13 * 0.4 * (1 - 0.95 * 0.3);
+        double three = 0.13;
+        double one = 0.13 * 0.01;
+        double sum = 0.7 + 0.025 + 0.02 + 0.003 + 0.03 + one + two + three;
+        double[] row = after(4);
+        assertThat(row[3]).isCloseTo(three / sum, EXACTLY);
+        assertThat(row[2]).as("two before it is not long ago").isCloseTo(two / sum, EXACTLY);
+        assertThat(row[1]).isCloseTo(one / sum, EXACTLY);
+    }
+
+    @Test
+    void afterASwapItGoesOnWithTheFirstNotFlownHoweverManyWere() {
+        flown(0, 1, 3, 2);
+        double sum = 0.7 * 0.05 + 0.025 + 0.02 + 0.003 + 0.03 + 0.7;
+        assertThat(after(2)[4]).isCloseTo(0.725 / sum, EXACTLY);
+        flown(4);
+        double more = 0.7 * 0.05 + 0.025 * 0.05 + 0.02 + 0.003 + 0.03 + 0.7;
+        assertThat(after(2)[5]).isCloseTo(0.7 / more, EXACTLY);
+    }
+
+    /** What is as likely as not to have been flown is still what comes next. */
+    @Test
+    void halfSeenIsNoSwap() {
+        flown(0, 1, 2);
+        order.saw(4, 0.5);
+        double sum = 0.7 * (1 - 0.95 * 0.5) + 0.025 + 0.02 + 0.003 + 0.03;
+        assertThat(after(3)[4]).isCloseTo(0.7 * 0.525 / sum, EXACTLY);
+        order.saw(4, 0.6);
+        double swapped = 0.7 * (1 - 0.95 * 0.6) + 0.025 + 0.02 + 0.003 + 0.03 + 0.7 * 0.6;
+        assertThat(after(3)[5]).isCloseTo((0.025 + 0.42) / swapped, EXACTLY);
+    }
+
+    @Test
+    void chancesOffThePlanFallWithTheDistanceFromWhereItLeft() {
+        flown(0, 1, 2, 3);
+        double[] row = afterUnknown();
+        assertThat(row[5] / row[4]).isCloseTo((0.001 + Math.exp(-1 / 1.5)) / 1.001, EXACTLY);
+        assertThat(row[3] / row[5]).as("flown already").isCloseTo(0.03, EXACTLY);
+        assertThat(row[LANDING] / row[4]).isCloseTo(0.1 / 1.001, EXACTLY);
+    }
+
+    @Test
+    void chancesAreFilledInAnewEachTime() {
+        flown(0, 1, 2);
+        double[] row = new double[bins.figures + 2];
+        order.after(LANDING, row);
+        order.after(3, row);
+        assertThat(row).isEqualTo(after(3));
+        order.after(LANDING, row);
+        order.afterUnknown(row);
+        assertThat(row).isEqualTo(afterUnknown());
+    }
+
+    @Test
+    void figuresLeftOutHaveNoPlaceButComeBetweenTheirNeighbours() {
+        order.told(List.of(0, 1, 4, 5));
+        assertThat(order.next(1)).isEqualTo(4);
+        assertThat(order.next(2)).isEqualTo(4);
+        assertThat(order.next(3)).isEqualTo(4);
+        assertThat(order.next(5)).isEqualTo(bins.figures);
+        order.told(List.of(4, 5));
+        assertThat(order.next(0)).as("before the first").isEqualTo(4);
     }
 
     @Test
