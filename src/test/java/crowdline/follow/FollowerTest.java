@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import crowdline.telemetry.Reading;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -127,6 +128,87 @@ class FollowerTest {
         }
         assertThat(now.figureIndex()).isEqualTo(2);
         assertThat(now.confidence()).isGreaterThan(FollowNow.SURE);
+    }
+
+    /** The path of one figure after another from a moment on, to two seconds before the end of the last. */
+    private FollowNow flown(Follower follower, double fromS, int... figures) {
+        FollowNow now = follower.tick(fromS);
+        double begunS = fromS;
+        for (int figure : figures) {
+            double startS = plan.bins.first[figure] * Bins.WIDTH_S;
+            double endS = plan.bins.first[figure + 1] * Bins.WIDTH_S;
+            double lastS = figure == figures[figures.length - 1] ? 2 : 0;
+            for (double t = 0.2; t < endS - startS - lastS; t += 0.2) {
+                Reading planned = asPlanned(startS + t);
+                now = follower.reading(
+                        new Reading(begunS + t, planned.alongM(), planned.awayM(), planned.heightM(), 60.0, 0.0));
+            }
+            begunS += endS - startS;
+        }
+        return now;
+    }
+
+    @Test
+    void figuresPassedOverMakeItUnsureUnlessThatWasTold() {
+        Follower surprised = new Follower(plan);
+        surprised.start(0);
+        FollowNow after = flown(surprised, 0, 0, 3);
+        assertThat(after.figureIndex()).isEqualTo(3);
+        assertThat(after.confidence()).isEqualTo(FollowNow.SURE);
+
+        Follower told = new Follower(plan);
+        told.told(List.of(0, 3));
+        told.start(0);
+        FollowNow expected = flown(told, 0, 0, 3);
+        assertThat(expected.figureIndex()).isEqualTo(3);
+        assertThat(expected.confidence()).isGreaterThan(FollowNow.SURE);
+    }
+
+    @Test
+    void clockAloneGoesByTheOrderThatWasTold() {
+        Follower follower = new Follower(plan);
+        follower.told(List.of(0, 2, 1, 3));
+        follower.start(0);
+        assertThat(follower.tick(14).figureIndex()).isEqualTo(2);
+        assertThat(follower.tick(24).figureIndex()).isEqualTo(1);
+    }
+
+    /** Two were swapped and nobody said so; what was flown does not come again. */
+    @Test
+    void afterASwapTheClockGoesOnWithWhatIsLeft() {
+        Follower follower = new Follower(plan);
+        follower.start(0);
+        assertThat(flown(follower, 0, 0, 2, 1).figureIndex()).isEqualTo(1);
+        assertThat(follower.tick(33).figureIndex()).isEqualTo(3);
+    }
+
+    @Test
+    void whatFollowsAStepBackByHandIsStillToBeFlown() {
+        Follower follower = new Follower(plan);
+        follower.start(0);
+        assertThat(flown(follower, 0, 0, 1, 2).figureIndex()).isEqualTo(2);
+        follower.hand(28, 1);
+        assertThat(follower.tick(40).figureIndex()).isEqualTo(2);
+    }
+
+    @Test
+    void aircraftOffThePlanMakesItUnsureOfWhatComesAfter() {
+        Follower follower = new Follower(plan);
+        follower.start(0);
+        flown(follower, 0, 0);
+        FollowNow now = follower.tick(10);
+        for (double t = 10.2; t < 30; t += 0.2) {
+            double turn = (t - 10) * 0.5;
+            now = follower.reading(new Reading(
+                    t,
+                    120 * Math.sin(turn) + random.nextGaussian(),
+                    600 + 120 * (1 - Math.cos(turn)),
+                    700 + 40 * Math.sin(2 * turn),
+                    60 * Math.cos(turn),
+                    60 * Math.sin(turn)));
+        }
+        assertThat(now.state()).isEqualTo(FollowNow.State.OFF_PLAN);
+        assertThat(flown(follower, 30, 1).confidence()).isLessThanOrEqualTo(FollowNow.SURE);
     }
 
     /** After a night with the lid closed half an hour is caught up with, and the act is over. */

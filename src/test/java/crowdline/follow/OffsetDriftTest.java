@@ -31,6 +31,15 @@ class OffsetDriftTest {
         assertThat(adds(LEVEL, Moments.HEIGHT)).isCloseTo(0, within(0.1));
     }
 
+    /** 70 m in either direction. */
+    @Test
+    void nextFigureMayBeginSomewhereElse() {
+        Moments m = Moments.of(0.5, 100, 50);
+        OffsetDrift.next(m);
+        assertThat(m.variance(Moments.ALONG)).isCloseTo(100 + 4900, within(1e-9));
+        assertThat(m.variance(Moments.HEIGHT)).isCloseTo(50 + 4900, within(1e-9));
+    }
+
     @Test
     void whatIsBelievedOfTheSpeedIsLostInTwentySeconds() {
         Moments m = Moments.of(1, 100, 100);

@@ -39,6 +39,17 @@ class OutsidePlanTest {
                 .isCloseTo(1, within(1e-12));
         assertThat(then.in(1)).as("most to where it was to go on").isPositive();
         assertThat(begun()).isCloseTo(0.1 / 60, within(1e-12));
+        Belief before = new Belief(bins);
+        before.before = 1;
+        Belief begun = new Belief(bins);
+        outside.step(before, begun);
+        assertThat(begun.settle(0, 0, 0)).isTrue();
+        assertThat(begun.in(0)).as("in its first figure").isCloseTo(0.1 / 60, within(1e-12));
+        Belief gently = new Belief(bins);
+        gently.offGently = 1;
+        begun.clear();
+        outside.step(gently, begun);
+        assertThat(begun.after).as("gently or not").isCloseTo(0.1 / 120, within(1e-12));
     }
 
     @Test
