@@ -131,11 +131,11 @@ class FitTest {
     }
 
     /** What is believed of one number: its mean and variance, before and after a part of a reading. */
-    private static final class Number {
+    private static final class Believed {
         private double mean;
         private double variance;
 
-        Number(double mean, double variance) {
+        Believed(double mean, double variance) {
             this.mean = mean;
             this.variance = variance;
         }
@@ -153,9 +153,9 @@ class FitTest {
 
     /** In a climb of 30 m/s at 60 m/s over the ground; nothing is as predicted, nor as believed. */
     private void isAsDerived(double sign, double alongMps, double awayMps, double climbMps) {
-        Number along = new Number(12, 400);
-        Number height = new Number(-7, 225);
-        Number faster = new Number(0.02, 0.0144);
+        Believed along = new Believed(12, 400);
+        Believed height = new Believed(-7, 225);
+        Believed faster = new Believed(0.02, 0.0144);
         Belief belief = new Belief(bins);
         Moments m = new Moments();
         m.moved(Moments.of(0.4, along.variance, height.variance), along.mean, height.mean);
