@@ -26,10 +26,12 @@ import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JDialog;
+import javax.swing.JLabel;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
@@ -102,6 +104,30 @@ class ConsoleFrameTest {
                 press(component, KeyEvent.VK_SPACE, ' ', whenMs);
                 assertThat(host.onAir.given).as("from %s", component.getClass()).containsExactly(Command.NEXT);
             }
+        });
+    }
+
+    @Test
+    void aThemeDressesTheWindowsThatAreThereAndNoneThatIsGone() throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            AtomicInteger dressed = new AtomicInteger();
+            JDialog dialog = new JDialog(frame(), "A box");
+            dialog.add(new JLabel("words") {
+                @Override
+                public void updateUI() {
+                    super.updateUI();
+                    // Called by the constructor as well, before there is anything to count with.
+                    if (isDisplayable() || getParent() != null) {
+                        dressed.incrementAndGet();
+                    }
+                }
+            });
+            dialog.pack();
+            LookAndFeel.wear(new Appearance(Themes.NIGHT, Zoom.NONE));
+            assertThat(dressed).hasValue(1);
+            dialog.dispose();
+            LookAndFeel.wear(new Appearance(Themes.DAY, Zoom.NONE));
+            assertThat(dressed).hasValue(1);
         });
     }
 

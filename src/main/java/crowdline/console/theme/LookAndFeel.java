@@ -5,9 +5,11 @@ import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import java.awt.Color;
+import java.awt.Window;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import javax.swing.plaf.ColorUIResource;
 import javax.swing.plaf.FontUIResource;
@@ -25,7 +27,7 @@ public final class LookAndFeel {
         }
     }
 
-    /** Puts the theme and zoom on every component there is and will be. On the event thread. */
+    /** Puts the theme and zoom on every component of a window there is, and on every component there will be. On the event thread. */
     public static void wear(Appearance appearance) {
         Palette palette = appearance.palette();
         Map<String, String> defaults = new HashMap<>();
@@ -54,7 +56,12 @@ public final class LookAndFeel {
                 List.of("Table.gridColor", "TableHeader.separatorColor", "TableHeader.bottomSeparatorColor")) {
             UIManager.put(line, new ColorUIResource(palette.rule()));
         }
-        FlatLaf.updateUI();
+        for (Window window : Window.getWindows()) {
+            // Java keeps those that are gone for a while, with all that is in them.
+            if (window.isDisplayable()) {
+                SwingUtilities.updateComponentTreeUI(window);
+            }
+        }
     }
 
     private static String hex(Color colour) {
