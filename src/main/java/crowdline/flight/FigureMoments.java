@@ -97,6 +97,13 @@ public record FigureMoments(List<Moment> moments) {
         return moments.stream().filter(m -> m.name().equals(name)).findFirst();
     }
 
+    /** The same moments, all but the first so many seconds later, though none before the figure began. */
+    public FigureMoments later(double seconds) {
+        return new FigureMoments(moments.stream()
+                .map(m -> m.name().kind() == MomentKind.BEGINS ? m : m.at(Math.max(0, m.afterS() + seconds)))
+                .toList());
+    }
+
     /** The same moments where the figure lasts so long, seconds: each keeps its share of the figure. */
     public FigureMoments lasting(double seconds) {
         double predictedS = moments.get(moments.size() - 1).afterS();

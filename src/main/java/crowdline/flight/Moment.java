@@ -11,6 +11,10 @@ import crowdline.show.MomentName;
 public record Moment(MomentName name, double afterS, boolean worthWatching) {
     /** This moment in a figure that lasts so many times as long. */
     Moment scaled(double times) {
-        return new Moment(name, afterS * times, worthWatching);
+        return at(afterS * times);
+    }
+
+    Moment at(double otherS) {
+        return new Moment(name, otherS, worthWatching);
     }
 }

@@ -145,8 +145,13 @@ public final class RunningShow implements AutoCloseable {
                     loaded.prediction(state.actId(), state.variant()).orElse(null);
             if (prediction != null) {
                 aired.follow(state, before, now.nowS());
-                Plan next = planner.plan(
-                        aired.request(ahead.request(state, now, prediction.times(), Optional.of(before), aired.ids())));
+                Plan next = planner.plan(aired.request(ahead.request(
+                        state,
+                        now,
+                        prediction.times(),
+                        Optional.of(before),
+                        aired.ids(),
+                        scene().tracking().behindS(now.figure(), now.nowS()))));
                 scene.updateAndGet(s -> s.with(next));
             } else if (before.equals(Plan.NOT_YET)) {
                 scene.updateAndGet(s -> s.with(Plan.EMPTY));

@@ -136,7 +136,14 @@ public final class AircraftFollowing {
                 ageS,
                 found == null ? null : other(found),
                 ageS <= (inTheAir ? SHOWN_S : SHOWN_BEFORE_S) ? craft(reading, ageS) : null,
-                begin.isReady());
+                begin.isReady(),
+                found == null ? null : within(found));
+    }
+
+    /** Only where it is sure: a moment that is said at the wrong place is worse than one that is not said. */
+    private static Tracking.@Nullable Within within(FollowNow found) {
+        boolean sure = found.state() == FollowNow.State.ON_PLAN && found.confidence() > FollowNow.SURE;
+        return sure ? new Tracking.Within(found.figureIndex(), found.phase(), found.tS()) : null;
     }
 
     /** How sure it is of a figure: to be sure that none of the plan is flown is not to be sure of the one on the screen. */

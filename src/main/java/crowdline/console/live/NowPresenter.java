@@ -62,7 +62,7 @@ final class NowPresenter {
             LiveMoment moment, ShowLookup words, @Nullable Act act, ActSheet sheet, FigureNow figure) {
         String name = words.name(act, moment.state().variant(), figure.figureId());
         String other = moment.tracking().otherName();
-        double wholeS = figure.timeInS() + figure.leftS() - figure.overS();
+        double wholeS = figure.wholeS();
         double leftShare = wholeS <= 0 ? 0 : figure.leftS() / wholeS;
         String left = figure.held()
                 ? "held"
@@ -90,7 +90,8 @@ final class NowPresenter {
                 words.look(act, figure.figureId()),
                 steps(leftShare),
                 left,
-                sheet.at(figure.index(), gone, moment.tracking().craft()));
+                sheet.at(figure.index(), gone, moment.tracking().craft()),
+                SeenPresenter.of(moment, words, figure));
     }
 
     private static NowView waiting(LiveMoment moment, ShowLookup words, Act act, ActSheet sheet) {

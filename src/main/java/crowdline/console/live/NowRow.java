@@ -38,6 +38,9 @@ final class NowRow extends LiveRow<NowView> {
     protected String spoken(NowView v) {
         Mark state = v.state();
         return (state == null ? "" : state.word() + ". ") + v.name() + ". " + v.look() + " "
+                + (v.seen() == null || v.seen().words().isEmpty()
+                        ? ""
+                        : v.seen().words() + ". ")
                 + (v.left().isEmpty() ? "" : v.left() + " left.")
                 + (v.side().craft() == null
                         ? ""
@@ -90,6 +93,7 @@ final class NowRow extends LiveRow<NowView> {
         double tall = pen.lineHeightPx(true, sizes[CAPTION])
                 + name.heightPx()
                 + lookHeight(pen, look, sizes[LOOK])
+                + seenHeight(pen, v, sizes[CAPTION])
                 + barHeight(pen, v, sizes[LEFT]);
         boolean captionFits = captionWidth <= box.w() || sizes[CAPTION] <= pen.px(LEAST_CAPTION_PX);
         return nameFits && lookFits && captionFits && leftWidth <= box.w() * 0.5 && tall <= box.h();
@@ -107,6 +111,11 @@ final class NowRow extends LiveRow<NowView> {
         return sizePx <= 0 ? 0 : look.heightPx() + pen.px(4);
     }
 
+    /** A line of its own, kept free in every figure, so that a moment that comes or goes moves nothing. */
+    private static double seenHeight(Pen pen, NowView v, double sizePx) {
+        return v.seen() == null ? 0 : pen.lineHeightPx(true, sizePx) + pen.px(2);
+    }
+
     private static double barHeight(Pen pen, NowView v, double sizePx) {
         return v.left().isEmpty() ? 0 : pen.lineHeightPx(true, sizePx) + pen.px(2);
     }
@@ -116,13 +125,19 @@ final class NowRow extends LiveRow<NowView> {
         double captionHeight = pen.lineHeightPx(true, sizes[CAPTION]);
         caption(pen, v, sizes[CAPTION], box.top(captionHeight));
         double barHeight = barHeight(pen, v, sizes[LEFT]);
-        Box middle = box.belowTop(captionHeight).aboveBottom(barHeight);
+        Box above = box.belowTop(captionHeight).aboveBottom(barHeight);
+        double seenHeight = seenHeight(pen, v, sizes[CAPTION]);
+        Box middle = above.aboveBottom(seenHeight);
         TextBlock look = look(pen, v, sizes[LOOK], middle);
         double lookHeight = lookHeight(pen, look, sizes[LOOK]);
         Box name = middle.aboveBottom(lookHeight);
         pen.midway(name(pen, v, sizes[NAME], name), name, pen.palette().text());
         if (lookHeight > 0) {
             pen.atTop(look, middle.bottom(lookHeight), pen.palette().text());
+        }
+        SeenView seen = v.seen();
+        if (seen != null) {
+            seen(pen, seen, sizes[CAPTION], above.bottom(seenHeight));
         }
         if (barHeight > 0) {
             bar(pen, v, sizes[LEFT], box.bottom(barHeight));
@@ -136,6 +151,12 @@ final class NowRow extends LiveRow<NowView> {
         if (state != null) {
             pen.mark(state, sizePx, box.rightOf(caption.widthPx() + pen.px(24)));
         }
+    }
+
+    private static void seen(Pen pen, SeenView seen, double sizePx, Box box) {
+        TextBlock both = pen.at(seen.words(), true, sizePx, box, 1);
+        TextBlock told = both.whole() ? both : pen.at(seen.shorter(), true, sizePx, box, 1);
+        pen.midway(told, box, pen.palette().accent());
     }
 
     private static void bar(Pen pen, NowView v, double sizePx, Box box) {

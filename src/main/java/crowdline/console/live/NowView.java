@@ -14,13 +14,34 @@ import org.jspecify.annotations.Nullable;
  * @param leftShare share of the figure's time that is left, 0 to 1
  * @param left the time left in words, such as "4 s"; empty if it has no end
  * @param side the act's path with the aircraft on it
+ * @param seen what there is to see in the figure now and next, or null where no figure is flown
  */
 public record NowView(
-        String caption, @Nullable Mark state, String name, String look, double leftShare, String left, SideView side) {
+        String caption,
+        @Nullable Mark state,
+        String name,
+        String look,
+        double leftShare,
+        String left,
+        SideView side,
+        @Nullable SeenView seen) {
+
+    /** Where no figure is flown. */
+    NowView(
+            String caption,
+            @Nullable Mark state,
+            String name,
+            String look,
+            double leftShare,
+            String left,
+            SideView side) {
+        this(caption, state, name, look, leftShare, left, side, null);
+    }
 
     /** With the figure at an index of the variant coming next, or null for none. */
     NowView next(@Nullable Integer index) {
-        return new NowView(caption, state, name, look, leftShare, left, side.withNext(index == null ? -1 : index));
+        return new NowView(
+                caption, state, name, look, leftShare, left, side.withNext(index == null ? -1 : index), seen);
     }
 
     public NowView {

@@ -12,4 +12,10 @@ package crowdline.live.now;
  * @param waitsForHand true if the clock moves the act but was wrong about this figure, and waits for a step by hand
  */
 public record FigureNow(
-        int index, String figureId, double timeInS, double leftS, double overS, boolean held, boolean waitsForHand) {}
+        int index, String figureId, double timeInS, double leftS, double overS, boolean held, boolean waitsForHand) {
+
+    /** How long it is expected to last, seconds. */
+    public double wholeS() {
+        return timeInS + leftS - overS;
+    }
+}

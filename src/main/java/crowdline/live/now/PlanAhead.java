@@ -56,22 +56,23 @@ public final class PlanAhead {
      * @param previous the plan on the screen, if any
      */
     public PlanRequest request(LiveState state, LiveNow now, ActTimes times, Optional<Plan> previous) {
-        return request(state, now, times, previous, Set.of());
+        return request(state, now, times, previous, Set.of(), 0);
     }
 
     /**
-     * The same, knowing what stood on the screen in its time.
+     * The same, knowing what stood on the screen in its time, and where the aircraft is.
      *
      * @param aired ids of remarks taken to be said though no key said so
+     * @param behindS how much later the moments of the figure being flown come than by its clock, seconds
      */
     public PlanRequest request(
-            LiveState state, LiveNow now, ActTimes times, Optional<Plan> previous, Set<String> aired) {
+            LiveState state, LiveNow now, ActTimes times, Optional<Plan> previous, Set<String> aired, double behindS) {
         Act act = Optional.ofNullable(state.actId()).flatMap(show::act).orElse(null);
         Set<String> done = done(state);
         done.addAll(aired);
         List<Slot> slots = List.of();
         if (act != null) {
-            slots = slots(act, now, times, NextStart.shiftS(state, now, callRoomS(act, now, done)));
+            slots = slots(act, now, times, behindS, NextStart.shiftS(state, now, callRoomS(act, now, done)));
         }
         return new PlanRequest(
                 now.nowS(),
@@ -125,7 +126,7 @@ public final class PlanAhead {
                 .orElse(0);
     }
 
-    private static List<Slot> slots(Act act, LiveNow now, ActTimes times, double shiftS) {
+    private static List<Slot> slots(Act act, LiveNow now, ActTimes times, double behindS, double shiftS) {
         List<Slot> slots = new ArrayList<>();
         FigureNow figure = now.figure();
         if (figure != null) {
@@ -141,7 +142,9 @@ public final class PlanAhead {
                     Math.min(lowS, endS),
                     Math.max(highS, endS),
                     quiets(act, figure.figureId()),
-                    time == null ? FigureMoments.timed(endS - startS) : time.moments()));
+                    time == null
+                            ? FigureMoments.timed(endS - startS)
+                            : time.moments().later(behindS)));
         }
         for (Upcoming ahead : now.upcoming()) {
             Double inS = ahead.inS();

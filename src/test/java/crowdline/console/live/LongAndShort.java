@@ -48,7 +48,8 @@ public final class LongAndShort {
                 "Look " + letters(look),
                 0.4,
                 "0:47",
-                SampleLiveViews.side(2, 0.4));
+                SampleLiveViews.side(2, 0.4),
+                new SeenView("Hangs on its propeller", "the nose falls through"));
         boolean words = what != What.LISTEN;
         SayView says = new SayView(
                 what,

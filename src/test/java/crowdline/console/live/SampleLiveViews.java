@@ -44,7 +44,8 @@ public final class SampleLiveViews {
                         "Five-eighths of a loop, then a roll from upside down to upright on the way down.",
                         0.42,
                         "4.1 s",
-                        side(1, 0.55)),
+                        side(1, 0.55),
+                        new SeenView("Over the top", "rolls upright")),
                 new SayView(
                         What.WORDS,
                         "Say now",
@@ -77,7 +78,8 @@ public final class SampleLiveViews {
                         "It climbs straight up until it stops; watch which way the nose falls.",
                         0.7,
                         "9 s",
-                        side(3, 0.3)),
+                        side(3, 0.3),
+                        new SeenView("Hangs on its propeller", "slides backwards")),
                 new SayView(
                         What.LISTEN,
                         "Quiet",

@@ -1,5 +1,7 @@
 package crowdline.console.live;
 
+import crowdline.flight.FigureMoments;
+import crowdline.flight.Moment;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
@@ -18,6 +20,8 @@ import crowdline.show.DayAir;
 import crowdline.show.Engine;
 import crowdline.show.Figure;
 import crowdline.show.Incident;
+import crowdline.show.MomentKind;
+import crowdline.show.MomentName;
 import crowdline.show.Performer;
 import crowdline.show.Placing;
 import crowdline.show.Quiet;
@@ -185,6 +189,21 @@ public final class SmallShow {
                 show.figures(),
                 show.sayAs(),
                 show.incident()));
+    }
+
+    /** The same with something to see 4 s and 8 s into every figure. */
+    static ShowLookup wordsWithMoments() {
+        return new ShowLookup(
+                show(),
+                new Catalogue(List.of()),
+                text -> new SpokenTime(4, 3.5, 4.5),
+                (act, variant) -> ActSheet.NONE,
+                (act, variant, figure) -> "",
+                (act, variant, figure) -> new FigureMoments(List.of(
+                        new Moment(MomentName.first(MomentKind.BEGINS), 0, false),
+                        new Moment(MomentName.first(MomentKind.OVER_THE_TOP), 4, true),
+                        new Moment(MomentName.first(MomentKind.PULLS_OUT), 8, false),
+                        new Moment(MomentName.first(MomentKind.FLIES_OUT), 10, false))));
     }
 
     private static ShowLookup words(Show show) {

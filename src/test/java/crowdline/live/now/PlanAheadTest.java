@@ -133,8 +133,8 @@ class PlanAheadTest {
                 .startsWith(100.0, 113.5);
         assertThat(starts(withCalls.request(missed.state, missed.at(113), TIMES, Optional.empty())))
                 .startsWith(100.0, 119.0);
-        assertThat(starts(
-                        withCalls.request(missed.state, missed.at(113), TIMES, Optional.empty(), Set.of("roll-call"))))
+        assertThat(starts(withCalls.request(
+                        missed.state, missed.at(113), TIMES, Optional.empty(), Set.of("roll-call"), 0)))
                 .startsWith(100.0, 115.5);
     }
 
