@@ -10,6 +10,8 @@ package crowdline.flight;
 final class BarrelCurve implements SteeredLeg.Curve {
     static final double USUAL_S = 6;
     private static final double OFF_RAD = Math.toRadians(15);
+    /** Sine of how far the point lies off. */
+    static final double SIN_OFF = Math.sin(OFF_RAD);
 
     private final Vec middle;
     private final Vec out;

@@ -47,6 +47,8 @@ final class ElementFlyer {
             return tumble(tumble, from);
         } else if (element instanceof Element.Turn turn) {
             return turn(turn, from);
+        } else if (element instanceof Element.Run run) {
+            return ahead(run, from);
         } else {
             return reposition((Element.Reposition) element, from);
         }
@@ -92,6 +94,10 @@ final class ElementFlyer {
         return Math.round(Units.ftFromM(m.place().z())) + " ft";
     }
 
+    private static IllegalStateException notDrawn() {
+        return new IllegalStateException("an open element has to be drawn for this aircraft before it is flown");
+    }
+
     private FlightState line(Element.Line line, FlightState from) throws CannotFly {
         Leg leg = line.until() == Element.Until.SECONDS
                 ? StraightLeg.line(forces, from, line.power(), line.value() * variation.pause())
@@ -104,7 +110,8 @@ final class ElementFlyer {
         double angle = ArcAngle.rad(arc, from, sign);
         Leg leg = switch (arc.size()) {
             case LOAD_G -> ArcLeg.byLoad(forces, from, angle, sign, pulled(arc.value(), from), arc.power());
-            case RADIUS_M -> ArcLeg.byRadius(forces, from, angle, sign, arc.value() / variation.pull(), arc.power());
+            case RADIUS_M ->
+                ArcLeg.byRadius(forces, from, angle, sign, arc.value() / variation.pull(), arc.topShare(), arc.power());
             case ROUND_FROM_G -> {
                 double g = pulled(arc.value(), from);
                 double bend = sign * (g - from.up().z()) * Units.G_MPS2;
@@ -112,9 +119,15 @@ final class ElementFlyer {
                     throw new CannotFly(
                             "a load of " + arc.value() + " g does not bend the path that way from here", from);
                 }
-                yield ArcLeg.byRadius(forces, from, angle, sign, from.speedMps() * from.speedMps() / bend, arc.power());
+                double over = forces.overGroundMps(
+                        from.place().z(),
+                        from.speedMps(),
+                        from.direction().x(),
+                        from.direction().y());
+                yield ArcLeg.byRadius(forces, from, angle, sign, over * over / bend, arc.topShare(), arc.power());
             }
             case TIGHTEST -> ArcLeg.tightest(forces, from, angle, sign, arc.power());
+            case USUAL, CORNER, OVER -> throw notDrawn();
         };
         return run(leg, from, arc.way() == Element.Way.PULL ? "pull" : "push");
     }
@@ -222,14 +235,19 @@ final class ElementFlyer {
 
     private FlightState turn(Element.Turn turn, FlightState from) throws CannotFly {
         int side = Sides.of(turn.toward(), from);
-        double bank = Math.toRadians(turn.bankDeg());
+        Double bankDeg = turn.bankDeg();
+        if (bankDeg == null) {
+            throw notDrawn();
+        }
+        double bank = Math.toRadians(bankDeg);
         double through = Math.toRadians(turn.degrees());
         boolean rolling = turn.rolls() != 0;
         boolean wingOver = turn.peakPathDeg() > 0;
         FlightState at = rolling || wingOver ? from : aileron(from, side * bank, turn.power());
         FlightState level =
                 from.up().z() < 0 ? at.facing(from.direction(), Vec.DOWN) : at.facing(from.direction(), Vec.UP);
-        TurnCurve curve = new TurnCurve(level.headingRad(), side, bank, through, Math.toRadians(turn.peakPathDeg()));
+        TurnCurve curve = new TurnCurve(
+                level.headingRad(), side, bank, through, Math.toRadians(turn.peakPathDeg()), turn.climbs());
         double rolls = 2 * Math.PI * turn.rolls() / through * side;
         FlightState round = run(new SteeredLeg(forces, level, curve, through, rolls, turn.power()), level, "turn");
         if (rolling || wingOver) {
@@ -239,6 +257,13 @@ final class ElementFlyer {
         Vec banked = round.up().turnedAbout(round.direction(), side * bank);
         FlightState inBank = new FlightState(round.tS(), round.place(), round.speedMps(), round.direction(), banked);
         return aileron(inBank, -side * bank, turn.power());
+    }
+
+    private FlightState ahead(Element.Run run, FlightState from) throws CannotFly {
+        GuidedLeg.Aim aim = new GuidedLeg.Aim(Units.mFromFt(run.heightFt()), Units.mpsFromKt(run.kt()), 0, run.power());
+        double sign = Math.signum(from.direction().x());
+        StraightLeg.EndLaw there = (t, y) -> sign * (y[0] - run.alongM());
+        return run(new GuidedLeg(forces, from, aim, there, true), from, "run ahead");
     }
 
     private FlightState reposition(Element.Reposition r, FlightState from) throws CannotFly {

@@ -26,7 +26,9 @@ public final class ElementWords {
                 case FLAT -> "flat spin";
             };
         } else if (element instanceof Element.Turn turn) {
-            return turn.rolls() != 0 ? "rolling turn" : turn.peakPathDeg() > 0 ? "wing-over" : "turn";
+            return turn.rolls() != 0
+                    ? "rolling turn"
+                    : turn.climbs() ? "climbing turn" : turn.peakPathDeg() > 0 ? "wing-over" : "turn";
         } else if (element instanceof Element.HoverRoll) {
             return "hover roll";
         } else if (element instanceof Element.Pivot) {
@@ -35,6 +37,8 @@ public final class ElementWords {
             return "slide";
         } else if (element instanceof Element.Tumble) {
             return "tumble";
+        } else if (element instanceof Element.Run) {
+            return "run";
         } else if (element instanceof Element.Reposition) {
             return "reposition";
         }

@@ -13,6 +13,8 @@ final class Extremes {
     double nearestM = Double.POSITIVE_INFINITY;
     double farthestM = Double.NEGATIVE_INFINITY;
     double upsideDownS;
+    /** How long the pilot hung in the straps, seconds. */
+    double hangingS;
     /** Greatest load asked for beyond what the wing gave, g. */
     double shortG;
 
@@ -21,6 +23,7 @@ final class Extremes {
     double shortMps;
     private double lastS = Double.NaN;
     private boolean lastUpsideDown;
+    private boolean lastHanging;
 
     void see(double tS, double[] y, Look look) {
         leastMps = Math.min(leastMps, Math.abs(look.speedMps));
@@ -36,7 +39,11 @@ final class Extremes {
         if (lastUpsideDown && tS > lastS) {
             upsideDownS += tS - lastS;
         }
+        if (lastHanging && tS > lastS) {
+            hangingS += tS - lastS;
+        }
         lastS = tS;
+        lastHanging = look.g < -0.3;
         lastUpsideDown = look.uz < -0.1;
         double missing = Math.abs(look.askedG - look.g);
         if (!look.stalledOnPurpose && missing > shortG) {

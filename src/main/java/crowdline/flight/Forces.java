@@ -28,6 +28,53 @@ final class Forces {
         drift(y[2], dy);
     }
 
+    /**
+     * Speed over the ground along a track that the pilot holds by leaning into the wind, m/s. Where the airspeed is
+     * hardly more than the wind across, as at the top of an up-line, less and less of it can be held.
+     */
+    double overGroundMps(double zM, double speedMps, double tx, double ty) {
+        if (calm) {
+            return speedMps;
+        }
+        double along = wind.alongMps(zM) * tx + wind.awayMps(zM) * ty;
+        double across2 = across2(zM, along);
+        double held = held(speedMps, across2);
+        return along + Math.sqrt(Math.max(speedMps * speedMps - held * held * across2, 0));
+    }
+
+    /** How much faster the ground goes by than the air; 1 where the aircraft hardly moves. */
+    static double share(double groundMps, double airMps) {
+        return airMps < 0.5 ? 1 : groundMps / airMps;
+    }
+
+    /** Writes the rates of the place for a track that is held over the ground as far as the airspeed allows. */
+    void hold(double[] y, double airMps, double groundMps, double tx, double ty, double tz, double[] dy) {
+        dy[0] = groundMps * tx;
+        dy[1] = groundMps * ty;
+        dy[2] = groundMps * tz;
+        if (!calm) {
+            double alongAxis = wind.alongMps(y[2]);
+            double away = wind.awayMps(y[2]);
+            double along = alongAxis * tx + away * ty;
+            double lost = 1 - held(airMps, across2(y[2], along));
+            dy[0] += lost * (alongAxis - along * tx);
+            dy[1] += lost * (away - along * ty);
+            dy[2] -= lost * along * tz;
+        }
+    }
+
+    /** Square of the wind across a track, m²/s². */
+    private double across2(double zM, double alongMps) {
+        double x = wind.alongMps(zM);
+        double y = wind.awayMps(zM);
+        return Math.max(x * x + y * y - alongMps * alongMps, 0);
+    }
+
+    /** The share of the wind across the track that is flown against, 0 to 1. */
+    private static double held(double speedMps, double across2) {
+        return across2 == 0 ? 1 : Math.min(Math.max(Math.abs(speedMps) / Math.sqrt(across2) - 1, 0), 1);
+    }
+
     /** Adds the wind to the rates of the place. */
     void drift(double zM, double[] dy) {
         if (!calm) {

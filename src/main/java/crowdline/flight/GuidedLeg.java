@@ -54,9 +54,10 @@ final class GuidedLeg implements Leg {
         double tx = cg * Math.cos(y[4]);
         double ty = cg * Math.sin(y[4]);
         double v = Math.max(y[3], 1);
-        forces.move(y, v, tx, ty, tz, dy);
-        dy[3] = alongMps2(y, v, tx, ty, tz);
-        dy[4] = Units.G_MPS2 * tanBank / v;
+        double over = forces.overGroundMps(y[2], v, tx, ty);
+        forces.hold(y, v, over, tx, ty, tz, dy);
+        dy[3] = alongMps2(y, v, tx, ty, tz * Forces.share(over, v));
+        dy[4] = Units.G_MPS2 * tanBank * over / (v * v);
         dy[5] = pathRate(y, v);
     }
 

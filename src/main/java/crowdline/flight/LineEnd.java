@@ -9,6 +9,8 @@ final class LineEnd {
 
     static StraightLeg.EndLaw of(Element.Line line, Forces forces, FlightState from) {
         return switch (line.until()) {
+            case RADII, STALLS, ENTRY_HEIGHT ->
+                throw new IllegalStateException("an open line has to be drawn before it is flown");
             case SECONDS -> throw new IllegalArgumentException("a line of seconds ends by the clock alone");
             case METRES -> {
                 Vec start = from.place();

@@ -37,10 +37,31 @@ public final class Predictor {
     private final Act act;
     private final Variant variant;
 
-    /** A figure with everything the catalogue adds to it. */
-    private record PlannedFigure(Figure figure, String name, List<Element> elements, double minEntryKt) {
+    /**
+     * A figure with everything the catalogue adds to it, drawn for this aircraft.
+     *
+     * @param lack why this aircraft cannot fly it from where it is by then; null if it can
+     */
+    private record PlannedFigure(
+            Figure figure,
+            String name,
+            List<Element> elements,
+            double minEntryKt,
+            @Nullable String lack) {
         TimedFlight.Timed timed() {
             return new TimedFlight.Timed(figure, name);
+        }
+
+        boolean isOpen() {
+            return elements.stream().anyMatch(Element::isOpen);
+        }
+
+        PlannedFigure drawn(List<Element> closed) {
+            return new PlannedFigure(figure, name, closed, minEntryKt, lack);
+        }
+
+        PlannedFigure lacking(String why) {
+            return new PlannedFigure(figure, name, elements, minEntryKt, why);
         }
     }
 
@@ -71,7 +92,8 @@ public final class Predictor {
         this.act = act;
         this.variant = variant;
         Catalogue all = catalogue.with(show.figures());
-        this.plan = act.inOrder(variant).stream().map(f -> planned(f, all)).toList();
+        this.plan =
+                drawn(act.inOrder(variant).stream().map(f -> planned(f, all)).toList());
     }
 
     private static PlannedFigure planned(Figure figure, Catalogue catalogue) {
@@ -82,7 +104,38 @@ public final class Predictor {
         Double usual = entry == null ? null : entry.minEntryKt();
         double minEntry = ownEntry != null ? ownEntry : own != null || usual == null ? 0 : usual;
         return new PlannedFigure(
-                figure, catalogue.nameOf(figure), figure.durationS() != null ? List.of() : elements, minEntry);
+                figure, catalogue.nameOf(figure), figure.durationS() != null ? List.of() : elements, minEntry, null);
+    }
+
+    /** Every open figure drawn from where the aircraft is when it begins. */
+    private List<PlannedFigure> drawn(List<PlannedFigure> figures) {
+        if (figures.stream().noneMatch(PlannedFigure::isOpen)) {
+            return figures;
+        }
+        Forces forces = forces(Variation.NONE);
+        Shaper shaper = new Shaper(forces, airframe);
+        Integrator integrator = new Integrator(Integrator.NO_GRID, Integrator.FINE, (leg, tS, legS, y) -> {});
+        ElementFlyer flyer = new ElementFlyer(forces, integrator, Variation.NONE);
+        List<PlannedFigure> closed = new ArrayList<>();
+        FlightState at = entry(Variation.NONE);
+        for (PlannedFigure figure : figures) {
+            PlannedFigure now = figure;
+            try {
+                now = figure.isOpen()
+                        ? figure.drawn(shaper.shape(figure.elements(), at).elements())
+                        : figure;
+                at = flyFigure(now, at, flyer);
+            } catch (CannotFly e) {
+                now = figure.isOpen() ? figure.lacking(e.why()) : figure;
+            }
+            closed.add(now);
+        }
+        return List.copyOf(closed);
+    }
+
+    /** What is flown in each figure, drawn for this aircraft. */
+    List<List<Element>> elements() {
+        return plan.stream().map(PlannedFigure::elements).toList();
     }
 
     /** The flight as planned, with samples and findings. */
@@ -154,6 +207,10 @@ public final class Predictor {
             return timed(planned, from);
         }
         FlightState at = from;
+        String lack = planned.lack();
+        if (lack != null) {
+            throw new CannotFly(lack, from);
+        }
         for (Element element : planned.elements()) {
             at = flyer.fly(element, at);
         }
@@ -188,6 +245,10 @@ public final class Predictor {
             FlightState now = at;
             boolean completed = true;
             try {
+                String lack = planned.lack();
+                if (lack != null) {
+                    throw new CannotFly(lack, at);
+                }
                 for (int i = 0; i < planned.elements().size(); i++) {
                     Element element = planned.elements().get(i);
                     FlightState then = flyer.fly(element, now);

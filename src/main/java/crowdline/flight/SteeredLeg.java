@@ -4,7 +4,7 @@ import crowdline.measure.Units;
 
 /**
  * A path whose direction is a given curve of one angle, flown in balance: level turns, wing-overs, rolling turns and
- * barrel rolls. The force across the path is whatever bends it so; U points along that force unless the turn rolls.
+ * barrel rolls, held over the ground against the wind. The force across the path is whatever bends it so; U points along that force unless the turn rolls.
  *
  * <p>Coordinates: x, y, z, airspeed, angle along the curve.
  */
@@ -51,9 +51,12 @@ final class SteeredLeg implements Leg {
     @Override
     public void rates(double t, double[] y, double[] dy) {
         curve.at(y[4], bend);
-        double rate = curve.rateRadPerS(Math.max(y[3], 1));
-        forces.move(y, y[3], bend.tx, bend.ty, bend.tz, dy);
-        dy[3] = forces.alongMps2(y[2], y[3], bend.tx, bend.ty, bend.tz, acrossMps2(y[3] * rate), power, 0);
+        double v = Math.max(y[3], 1);
+        double over = forces.overGroundMps(y[2], y[3], bend.tx, bend.ty);
+        double rate = curve.rateRadPerS(v) * over / v;
+        forces.hold(y, y[3], over, bend.tx, bend.ty, bend.tz, dy);
+        double climb = bend.tz * Forces.share(over, v);
+        dy[3] = forces.alongMps2(y[2], y[3], bend.tx, bend.ty, climb, acrossMps2(over * rate), power, 0);
         dy[4] = rate;
     }
 
@@ -90,7 +93,9 @@ final class SteeredLeg implements Leg {
     @Override
     public void look(double t, double[] y, Look look) {
         curve.at(y[4], bend);
-        double bending = y[3] * curve.rateRadPerS(Math.max(y[3], 1));
+        double v = Math.max(y[3], 1);
+        double over = forces.overGroundMps(y[2], y[3], bend.tx, bend.ty);
+        double bending = over * over / v * curve.rateRadPerS(v);
         Vec d = bend.direction();
         Vec across = new Vec(acrossX(bending), acrossY(bending), acrossZ(bending));
         Vec u = up(y[4], d, across);

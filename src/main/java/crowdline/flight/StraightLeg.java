@@ -3,7 +3,8 @@ package crowdline.flight;
 import crowdline.measure.Units;
 
 /**
- * A straight line, with or without a roll about it. Whatever force across the path holds it straight; the pilot feels
+ * A straight line, with or without a roll about it, held over the ground against the wind. Whatever force across the
+ * path holds it straight; the pilot feels
  * its part along U, so a slow roll on a level line feels +1, 0, −1, 0, +1 by itself.
  *
  * <p>Coordinates: x, y, z, airspeed, roll angle (right wing down is positive).
@@ -108,8 +109,10 @@ final class StraightLeg implements Leg {
     @Override
     public void rates(double t, double[] y, double[] dy) {
         Vec d = from.direction();
-        forces.move(y, y[3], d.x(), d.y(), d.z(), dy);
-        dy[3] = forces.alongMps2(y[2], y[3], d.x(), d.y(), d.z(), acrossMps2, power, extraCd);
+        double over = forces.overGroundMps(y[2], y[3], d.x(), d.y());
+        forces.hold(y, y[3], over, d.x(), d.y(), d.z(), dy);
+        double climb = d.z() * Forces.share(over, y[3]);
+        dy[3] = forces.alongMps2(y[2], y[3], d.x(), d.y(), climb, acrossMps2, power, extraCd);
         dy[4] = roll.rateRadPerS(y[3]);
     }
 

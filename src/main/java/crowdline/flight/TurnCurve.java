@@ -5,7 +5,8 @@ import crowdline.measure.Units;
 /**
  * A turn across the ground: level, or climbing in its first half and descending in its second as a wing-over does.
  *
- * <p>The heading turns as in a balanced level turn, g tan(bank) / V; the path angle is peak · sin(2π · share done).
+ * <p>The heading turns as in a balanced level turn, g tan(bank) / V; the path angle is peak · sin(2π · share done),
+ * or peak · sin(π · share done) where it climbs all the way.
  */
 final class TurnCurve implements SteeredLeg.Curve {
     private final double startRad;
@@ -15,11 +16,11 @@ final class TurnCurve implements SteeredLeg.Curve {
     private final double acrossMps2;
 
     /** @param side +1 to turn to the right */
-    TurnCurve(double startRad, int side, double bankRad, double throughRad, double peakRad) {
+    TurnCurve(double startRad, int side, double bankRad, double throughRad, double peakRad, boolean climbs) {
         this.startRad = startRad;
         this.side = side;
         this.peakRad = peakRad;
-        perRad = 2 * Math.PI / throughRad;
+        perRad = (climbs ? 1 : 2) * Math.PI / throughRad;
         acrossMps2 = Units.G_MPS2 * Math.tan(bankRad);
     }
 

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param mixUps what it is commonly mixed up with, and how to tell
  * @param sayIt how to say the name
  * @param minEntryKt slowest usual entry speed for a light aerobatic aeroplane, or null; common practice, no source
+ * @param enters how fast it is usually begun, or null if that is not known; each kind of aircraft has its own knots for it
  * @param elements what is flown; empty if it is only timed, as a take-off is
  */
 public record CatalogueEntry(
@@ -31,6 +32,7 @@ public record CatalogueEntry(
         String mixUps,
         String sayIt,
         @Nullable Double minEntryKt,
+        @Nullable EntrySpeed enters,
         List<Element> elements) {
 
     public CatalogueEntry {

@@ -1,5 +1,6 @@
 package crowdline.show;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,6 +15,11 @@ public sealed interface Element {
     /** The share of full power used while this element is flown, 0 to 1. */
     double power();
 
+    /** Whether it says what is flown but not how hard, how far or how fast: that is drawn for each aircraft. */
+    default boolean isOpen() {
+        return false;
+    }
+
     /** What ends a straight line. */
     enum Until {
         /** Ends after a time, seconds. */
@@ -25,16 +31,29 @@ public sealed interface Element {
         /** Ends on reaching a height, feet above the display datum. */
         FEET(Quantity.LINE_TO_FT),
         /** On passing this place on the A-axis, metres to the commentator's right of the datum. */
-        ALONG_M(Quantity.LINE_TO_ALONG_M);
+        ALONG_M(Quantity.LINE_TO_ALONG_M),
+        /** Open: for so many times the radius this figure is usually drawn with. */
+        RADII(Quantity.LINE_RADII),
+        /** Open: until so many times the stalling speed, from above or below. */
+        STALLS(Quantity.LINE_TO_STALLS),
+        /** Open: until the arc that comes next has its lowest point at the height where the figure began. */
+        ENTRY_HEIGHT(null);
 
-        private final Quantity quantity;
+        private final @Nullable Quantity quantity;
 
-        Until(Quantity quantity) {
+        Until(@Nullable Quantity quantity) {
             this.quantity = quantity;
         }
 
+        /** What its value is, or null if it has none. */
+        @Nullable
         Quantity quantity() {
             return quantity;
+        }
+
+        /** Whether it still has to be drawn for one aircraft and one speed before it can be flown. */
+        public boolean isOpen() {
+            return this == RADII || this == STALLS || this == ENTRY_HEIGHT;
         }
     }
 
@@ -53,7 +72,13 @@ public sealed interface Element {
         /** A round arc whose radius follows from this load factor in g at its first moment. */
         ROUND_FROM_G(Quantity.ARC_ROUND_FROM_G),
         /** As tight as the wing allows: the largest lift there is, within the airframe's load limit. */
-        TIGHTEST(null);
+        TIGHTEST(null),
+        /** Open: as the displays of such an aircraft usually pull it from this speed, round as far as the speed lasts. */
+        USUAL(null),
+        /** Open: a short hard corner between two lines. */
+        CORNER(null),
+        /** Open: slowly over the top, as tight as the wing comfortably gives at that speed. */
+        OVER(null);
 
         private final @Nullable Quantity quantity;
 
@@ -65,6 +90,11 @@ public sealed interface Element {
         @Nullable
         Quantity quantity() {
             return quantity;
+        }
+
+        /** Whether it still has to be drawn for one aircraft and one speed before it can be flown. */
+        public boolean isOpen() {
+            return this == USUAL || this == CORNER || this == OVER;
         }
     }
 
@@ -84,7 +114,7 @@ public sealed interface Element {
         SLOW,
         /** At the airframe's rate with pauses at points. */
         HESITATION,
-        /** Round the outside of a barrel. */
+        /** Round the inside of a barrel that lies along the way. */
         BARREL
     }
 
@@ -107,19 +137,53 @@ public sealed interface Element {
         WHEELS_UP
     }
 
-    /** A straight line in the direction the aircraft already points, until something is reached. */
-    record Line(Until until, double value, double power) implements Element {
+    /**
+     * A straight line in the direction the aircraft already points, until something is reached.
+     *
+     * @param value how much of it; 0 where {@code until} needs none
+     * @param middle rolls and flicks flown about its middle, the same length of line before and after; mostly none
+     */
+    record Line(Until until, double value, List<Element> middle, double power) implements Element {
         public Line {
-            until.quantity().must(value);
+            Quantity quantity = until.quantity();
+            if (quantity != null) {
+                quantity.must(value);
+            }
+            Most.MIDDLE.must(middle);
+            middle = List.copyOf(middle);
+            for (Element turned : middle) {
+                if (!(turned instanceof Roll || turned instanceof Flick)) {
+                    throw new IllegalArgumentException("the middle of a line may hold rolls and flicks only");
+                }
+            }
             Quantity.POWER.must(power);
+        }
+
+        public Line(Until until, double value, double power) {
+            this(until, value, List.of(), power);
+        }
+
+        @Override
+        public boolean isOpen() {
+            return until.isOpen() || !middle.isEmpty();
         }
     }
 
     /**
      * A bend in the plane of the path and the pilot's up direction: through an angle, or until the path points so many
      * degrees above the horizon. Exactly one of {@code degrees} and {@code toPathDeg} is given.
+     *
+     * @param topShare for a radius: how wide it is at the top of a loop as a share of how wide at the bottom, 0.1 to 1;
+     *     1 is a circle
      */
-    record Arc(Way way, @Nullable Double degrees, @Nullable Double toPathDeg, Size size, double value, double power)
+    record Arc(
+            Way way,
+            @Nullable Double degrees,
+            @Nullable Double toPathDeg,
+            Size size,
+            double value,
+            double topShare,
+            double power)
             implements Element {
         public Arc {
             if ((degrees == null) == (toPathDeg == null)) {
@@ -136,7 +200,18 @@ public sealed interface Element {
             if (sized != null) {
                 sized.must(value);
             }
+            Quantity.ARC_TOP_SHARE.must(topShare);
             Quantity.POWER.must(power);
+        }
+
+        public Arc(
+                Way way, @Nullable Double degrees, @Nullable Double toPathDeg, Size size, double value, double power) {
+            this(way, degrees, toPathDeg, size, value, 1, power);
+        }
+
+        @Override
+        public boolean isOpen() {
+            return size.isOpen();
         }
     }
 
@@ -164,6 +239,12 @@ public sealed interface Element {
             Quantity.POINTS_PER_TURN.must(pointsPerTurn);
             Quantity.PAUSE_S.must(pauseS);
             Quantity.POWER.must(power);
+        }
+
+        /** A barrel roll without its seconds takes what its speed asks for. */
+        @Override
+        public boolean isOpen() {
+            return style == RollStyle.BARREL && seconds == null;
         }
     }
 
@@ -217,14 +298,51 @@ public sealed interface Element {
      * A turn across the ground at a bank angle. {@code peakPathDeg} above zero makes it climb in its first half and
      * descend in its second, as a wing-over does. {@code rolls} above zero makes it a rolling turn with so many full
      * rolls, to the inside of the turn when positive and to the outside when negative.
+     *
+     * @param bankDeg 1 to 89, or null for what such an aircraft usually shows
+     * @param climbs true to climb all the way and end level, as a chandelle does, instead of coming down again
      */
-    record Turn(Side toward, double degrees, double bankDeg, double peakPathDeg, double rolls, double power)
+    record Turn(
+            Side toward,
+            double degrees,
+            @Nullable Double bankDeg,
+            double peakPathDeg,
+            boolean climbs,
+            double rolls,
+            double power)
             implements Element {
         public Turn {
             Quantity.TURN_DEGREES.must(degrees);
-            Quantity.TURN_BANK_DEG.must(bankDeg);
+            if (bankDeg != null) {
+                Quantity.TURN_BANK_DEG.must(bankDeg);
+            }
             Quantity.TURN_PEAK_PATH_DEG.must(peakPathDeg);
             Quantity.TURN_ROLLS.must(rolls);
+            Quantity.POWER.must(power);
+        }
+
+        public Turn(Side toward, double degrees, double bankDeg, double peakPathDeg, double rolls, double power) {
+            this(toward, degrees, bankDeg, peakPathDeg, false, rolls, power);
+        }
+
+        @Override
+        public boolean isOpen() {
+            return bankDeg == null;
+        }
+    }
+
+    /**
+     * Straight ahead to a place on the A-axis, on the way to a height and a speed: how two figures are joined.
+     *
+     * @param alongM where it ends, metres to the commentator's right
+     * @param heightFt height to come to, feet above the datum
+     * @param kt speed to come to, knots
+     */
+    record Run(double alongM, double heightFt, double kt, double power) implements Element {
+        public Run {
+            Quantity.PLACE_ALONG_M.must(alongM);
+            Quantity.PLACE_HEIGHT_FT.must(heightFt);
+            Quantity.PLACE_KT.must(kt);
             Quantity.POWER.must(power);
         }
     }

@@ -18,6 +18,7 @@ enum Most {
     FIGURES("figures", 300),
     ORDER("order", 300),
     ELEMENTS("elements", 60),
+    MIDDLE("middle", 20),
     QUIETS("quiets", 60),
     REMARKS("remarks", 100),
     ALIASES("aliases", 50),

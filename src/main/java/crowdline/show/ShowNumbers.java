@@ -153,7 +153,13 @@ final class ShowNumbers {
 
     private void element(Element element, String path) {
         if (element instanceof Element.Line line) {
-            see(line.until().quantity(), line.value(), path);
+            Quantity until = line.until().quantity();
+            if (until != null) {
+                see(until, line.value(), path);
+            }
+            for (int m = 0; m < line.middle().size(); m++) {
+                element(line.middle().get(m), path + ".middle[" + m + "]");
+            }
         } else if (element instanceof Element.Arc arc) {
             see(Quantity.ARC_DEGREES, arc.degrees(), path);
             see(Quantity.ARC_TO_PATH_DEG, arc.toPathDeg(), path);
@@ -161,6 +167,7 @@ final class ShowNumbers {
             if (sized != null) {
                 see(sized, arc.value(), path);
             }
+            see(Quantity.ARC_TOP_SHARE, arc.topShare(), path);
         } else if (element instanceof Element.Roll roll) {
             see(Quantity.ROLL_DEGREES, roll.degrees(), path);
             see(Quantity.ROLL_SECONDS, roll.seconds(), path);
@@ -181,6 +188,10 @@ final class ShowNumbers {
             see(Quantity.TURN_BANK_DEG, turn.bankDeg(), path);
             see(Quantity.TURN_PEAK_PATH_DEG, turn.peakPathDeg(), path);
             see(Quantity.TURN_ROLLS, turn.rolls(), path);
+        } else if (element instanceof Element.Run run) {
+            see(Quantity.PLACE_ALONG_M, run.alongM(), path);
+            see(Quantity.PLACE_HEIGHT_FT, run.heightFt(), path);
+            see(Quantity.PLACE_KT, run.kt(), path);
         } else if (element instanceof Element.Reposition to) {
             see(Quantity.PLACE_ALONG_M, to.alongM(), path);
             see(Quantity.PLACE_HEIGHT_FT, to.heightFt(), path);

@@ -3,8 +3,10 @@ package crowdline.flight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import crowdline.show.Airframe;
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
+import crowdline.show.DayAir;
 import crowdline.show.Figure;
 import crowdline.storage.show.CatalogueFile;
 import java.util.List;
@@ -12,7 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every figure of the shipped catalogue that is simulated can be flown by the light biplane from its usual speed. */
+/** Every figure of the shipped catalogue that is simulated can be flown by a strong aeroplane from its usual speed. */
 class CatalogueFlightTest {
     static Stream<CatalogueEntry> simulated() {
         return CatalogueFile.shipped().entries().stream()
@@ -21,9 +23,8 @@ class CatalogueFlightTest {
 
     @ParameterizedTest
     @MethodSource("simulated")
-    void lightBiplaneFliesIt(CatalogueEntry entry) {
-        Double usual = entry.minEntryKt();
-        Flight flight = fly(entry, usual == null ? 120 : usual);
+    void strongMonoplaneFliesIt(CatalogueEntry entry) {
+        Flight flight = predictor(entry).predict();
         FigureFlight f = flight.figures().get(0);
         assertThat(f.completed()).as(flight.findings().toString()).isTrue();
     }
@@ -31,17 +32,19 @@ class CatalogueFlightTest {
     @ParameterizedTest
     @MethodSource("simulated")
     void coarseStepsKeepItsDuration(CatalogueEntry entry) {
-        Double usual = entry.minEntryKt();
-        Predictor predictor = predictor(entry, usual == null ? 120 : usual);
+        Predictor predictor = predictor(entry);
         double fine = predictor.predict().figures().get(0).durationS();
-        assertThat(predictor.durations(Variation.NONE)[0]).isCloseTo(fine, within(0.002));
+        assertThat(predictor.durations(Variation.NONE)[0]).isCloseTo(fine, within(0.005));
     }
 
-    static Flight fly(CatalogueEntry entry, double kt) {
-        return predictor(entry, kt).predict();
-    }
-
-    private static Predictor predictor(CatalogueEntry entry, double kt) {
-        return Rig.predictor(new Catalogue(List.of(entry)), 2000, kt, Figure.of("it", entry.name()));
+    private static Predictor predictor(CatalogueEntry entry) {
+        Airframe strong = Rig.kind("strong aerobatic monoplane");
+        return Rig.predictor(
+                strong,
+                new Catalogue(List.of(entry)),
+                3000,
+                Rig.entersKt(entry, strong),
+                DayAir.STANDARD,
+                Figure.of("it", entry.name()));
     }
 }

@@ -199,7 +199,7 @@ class CommonPracticeTest {
     @Test
     void levelTurnTakesTheHandbooksTime() {
         Forces steady = new Forces(Rig.body(500, 9, 0, 0), Rig.VACUUM, Wind.CALM);
-        TurnCurve curve = new TurnCurve(0, -1, Math.toRadians(30), 2 * Math.PI, 0);
+        TurnCurve curve = new TurnCurve(0, -1, Math.toRadians(30), 2 * Math.PI, 0, false);
         SteeredLeg leg = new SteeredLeg(steady, level(120), curve, 2 * Math.PI, 0, 0);
         double seconds = Rig.unwatched().fly(new Longer(leg), 0).moment().tS();
         assertThat(seconds).isCloseTo(68.6, Percentage.withPercentage(0.4));

@@ -39,6 +39,8 @@ class ElementWordsTest {
         words.put(new Element.Turn(Side.LEFT, 90, 45, 0, 0, 1), "turn");
         words.put(new Element.Turn(Side.LEFT, 90, 45, 20, 0, 1), "wing-over");
         words.put(new Element.Turn(Side.LEFT, 90, 45, 0, -1, 1), "rolling turn");
+        words.put(new Element.Turn(Side.LEFT, 90, 45.0, 20, true, 0, 1), "climbing turn");
+        words.put(new Element.Run(0, 500, 120, 1), "run");
         words.put(new Element.Reposition(0, 500, 120, 45, 1), "reposition");
         return words;
     }

@@ -120,8 +120,8 @@ class EveryLegTest {
     private static Leg turn(int side, double bankDeg, double peakDeg, double rollsPerRad) {
         Forces forces = rollsPerRad == 0 ? biplane() : monoplane();
         FlightState from = climbing(0, 0, 65);
-        TurnCurve curve =
-                new TurnCurve(from.headingRad(), side, Math.toRadians(bankDeg), Math.PI, Math.toRadians(peakDeg));
+        TurnCurve curve = new TurnCurve(
+                from.headingRad(), side, Math.toRadians(bankDeg), Math.PI, Math.toRadians(peakDeg), false);
         return new SteeredLeg(forces, from, curve, Math.PI, rollsPerRad, 1);
     }
 

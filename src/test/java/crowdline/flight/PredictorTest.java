@@ -67,11 +67,9 @@ class PredictorTest {
     }
 
     @Test
-    void ownSpeedToBeginGoesBeforeTheCataloguesAndOwnElementsNeedNone() {
+    void ownSpeedToBeginIsHeldAndOwnElementsNeedNone() {
         Element run = Rig.line(Until.SECONDS, 1);
 
-        assertThat(slow(flown(80, Figure.of("loop", "loop")))).isTrue();
-        assertThat(slow(flown(130, Figure.of("loop", "loop")))).isFalse();
         assertThat(slow(flown(80, own("loop", null, run)))).isFalse();
         assertThat(slow(flown(80, own("loop", 90.0, run)))).isTrue();
         assertThat(slow(flown(80, own("loop", 70.0, run)))).isFalse();

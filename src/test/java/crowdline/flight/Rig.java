@@ -3,19 +3,23 @@ package crowdline.flight;
 import crowdline.show.Act;
 import crowdline.show.Airframe;
 import crowdline.show.Catalogue;
+import crowdline.show.CatalogueEntry;
 import crowdline.show.DayAir;
 import crowdline.show.Element;
 import crowdline.show.Engine;
 import crowdline.show.Figure;
 import crowdline.show.Placing;
 import crowdline.show.Show;
+import crowdline.show.Sliders;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
+import crowdline.storage.show.KindsFile;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Flies single elements and legs for tests, in air and with bodies made for the purpose. */
 final class Rig {
@@ -179,6 +183,21 @@ final class Rig {
                 6,
                 -3,
                 155);
+    }
+
+    /** An aircraft with the shipped numbers of a kind. */
+    static Airframe kind(String name) {
+        return KindsFile.shipped().all().stream()
+                .filter(kind -> kind.name().equals(name))
+                .findFirst()
+                .orElseThrow()
+                .airframe("kind", name, Sliders.TYPICAL);
+    }
+
+    /** The speed at which an aircraft usually begins a figure, knots. */
+    static double entersKt(CatalogueEntry entry, Airframe airframe) {
+        Double kt = Objects.requireNonNull(entry.enters()).kt(airframe.usual(), airframe.stallKt());
+        return Objects.requireNonNull(kt);
     }
 
     static Forces seaLevel(Airframe airframe) {

@@ -1,5 +1,6 @@
 package crowdline.follow;
 
+import crowdline.flight.Drawn;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
@@ -9,7 +10,6 @@ import crowdline.flight.Workers;
 import crowdline.show.Act;
 import crowdline.show.Airframe;
 import crowdline.show.Catalogue;
-import crowdline.show.CatalogueEntry;
 import crowdline.show.Element;
 import crowdline.show.Figure;
 import crowdline.show.Placing;
@@ -39,8 +39,6 @@ final class Display {
                 .filter(v -> v.name().equals(variant))
                 .findFirst()
                 .orElseThrow());
-        Catalogue all = catalogue.with(show.figures());
-        elements = figures.stream().map(f -> elementsOf(f, all)).toList();
         Predictor predictor = new Predictor(
                 show,
                 catalogue,
@@ -49,6 +47,7 @@ final class Display {
                         .filter(v -> v.name().equals(variant))
                         .findFirst()
                         .orElseThrow());
+        elements = Drawn.elements(predictor);
         flight = predictor.predict();
         plan = FollowPlan.of(
                 flight,
@@ -61,16 +60,6 @@ final class Display {
                 Math.toRadians(show.air().windFromDeg() + 180 - show.venue().axisBearingDeg());
         double mps = show.air().windKt() * KT;
         toldWind = new V3(mps * Math.cos(towards), -mps * Math.sin(towards), 0);
-    }
-
-    private static List<Element> elementsOf(Figure f, Catalogue all) {
-        if (f.durationS() != null) {
-            return List.of();
-        }
-        List<Element> own = f.elements();
-        return own != null
-                ? own
-                : all.find(f.figure()).map(CatalogueEntry::elements).orElse(List.of());
     }
 
     int size() {

@@ -94,6 +94,7 @@ final class Pilot {
                 double way = Math.signum(a.direction.z());
                 yield t -> Math.abs(a.direction.z()) < 0.02 || way * (a.place.z() - z) >= 0;
             }
+            case RADII, STALLS, ENTRY_HEIGHT -> throw new IllegalArgumentException("not drawn");
             case ALONG_M -> {
                 double x = (mirrored ? -1 : 1) * line.value() + share * 250 * Variety.bell(random);
                 double way = Math.signum(a.direction.x());
@@ -146,14 +147,21 @@ final class Pilot {
         }
     }
 
+    /** The load that holds a radius where the aircraft is now, g. */
+    private double held(Element.Arc arc, int sign, double factor) {
+        double radius = arc.value() / factor * (1 - (1 - arc.topShare()) * (1 - sign * a.up.z()) / 2);
+        return a.up.z() + sign * a.speedMps * a.speedMps / radius / Aircraft.G;
+    }
+
     private void arc(Element.Arc arc) {
         int sign = arc.way() == Element.Way.PULL ? 1 : -1;
         double factor = pull.factor();
         double still = a.up.z();
         double asked = switch (arc.size()) {
             case LOAD_G, ROUND_FROM_G -> still + (arc.value() - still) * factor;
-            case RADIUS_M -> still + sign * a.speedMps * a.speedMps / (arc.value() / factor) / Aircraft.G;
+            case RADIUS_M -> held(arc, sign, factor);
             case TIGHTEST -> 99 * sign;
+            case USUAL, CORNER, OVER -> throw new IllegalArgumentException("not drawn");
         };
         double wanted = angle(arc, sign);
         double tightness = 0.8 + 0.2 * Math.min(factor, 1);
@@ -161,7 +169,11 @@ final class Pilot {
         double end = a.tS + 25;
         while (turned < wanted && a.tS < end) {
             V3 before = a.direction;
-            double g = arc.size() == Element.Size.TIGHTEST ? sign * a.tightest() * tightness : a.limited(asked);
+            double g = switch (arc.size()) {
+                case TIGHTEST -> sign * a.tightest() * tightness;
+                case RADIUS_M -> a.limited(held(arc, sign, factor));
+                default -> a.limited(asked);
+            };
             if (a.speedMps < 14) {
                 g = sign * 0.6 + a.up.z();
             }
@@ -348,7 +360,9 @@ final class Pilot {
 
     private void turn(Element.Turn turn) {
         double side = away(turn.toward());
-        double bank = Math.toRadians(turn.bankDeg()) * (1 + 0.4 * (pull.factor() - 1));
+        Double given = turn.bankDeg();
+        double bankDeg = given == null ? a.airframe.usual().turnBankDeg() : given;
+        double bank = Math.toRadians(bankDeg) * (1 + 0.4 * (pull.factor() - 1));
         bank = Math.min(bank, Math.toRadians(80));
         double through = Math.toRadians(turn.degrees());
         V3 d0 = new V3(a.direction.x(), a.direction.y(), 0).unit();

@@ -8,6 +8,7 @@ import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
 import crowdline.show.DayAir;
 import crowdline.show.Engine;
+import crowdline.show.EntrySpeed;
 import crowdline.show.Figure;
 import crowdline.show.Placing;
 import crowdline.show.Show;
@@ -24,18 +25,18 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Draws a catalogue's figures by flying each once, alone, in still air, with a light biplane that never was. Only the
+ * Draws a catalogue's figures by flying each once, alone, in still air, with a strong aeroplane that never was. Only the
  * shape is shown, so heights are counted from the figure's lowest point.
  */
 final class FigureDrawing {
     /** Where a figure begins, feet; tuned: so high that every figure of the catalogue ends above the ground. */
-    private static final double START_FT = 4000;
-    /** Faster than the slowest usual entry by this, as one would, knots; tuned. */
-    private static final double SPARE_KT = 8;
-    /** Of figures with no usual entry speed. */
+    private static final double START_FT = 2500;
+    /** Of figures with no usual entry speed, knots. */
     private static final double ENTRY_KT = 110;
     /** Room under the drawing as a share of its size, so that no line lies on the ground. */
     private static final double UNDER = 0.12;
+
+    private static final Airframe AEROPLANE = monoplane();
 
     private final Catalogue catalogue;
 
@@ -48,14 +49,13 @@ final class FigureDrawing {
         if (entry.elements().isEmpty()) {
             return SideView.NONE;
         }
-        Double usualKt = entry.minEntryKt();
-        double kt = usualKt == null ? ENTRY_KT : usualKt + SPARE_KT;
+        double kt = entryKt(entry);
         Variant variant = new Variant("alone", null, List.of("f"));
         Act act = new Act(
                 "a",
                 entry.name(),
                 "p",
-                "b",
+                AEROPLANE.id(),
                 LocalTime.NOON,
                 1,
                 new Placing(0, 0, START_FT, kt, Placing.Heading.RIGHT),
@@ -67,7 +67,7 @@ final class FigureDrawing {
                 LocalDate.EPOCH,
                 new Venue("Nowhere", 0, 0, 0, 0, 1, ZoneOffset.UTC, Venue.Limits.NONE),
                 DayAir.STANDARD,
-                List.of(biplane()),
+                List.of(AEROPLANE),
                 List.of(),
                 List.of(act),
                 List.of(),
@@ -75,6 +75,12 @@ final class FigureDrawing {
                 Map.of(),
                 null);
         return drawn(new Predictor(show, catalogue, act, variant).predict());
+    }
+
+    private static double entryKt(CatalogueEntry entry) {
+        EntrySpeed enters = entry.enters();
+        Double usualKt = enters == null ? entry.minEntryKt() : enters.kt(AEROPLANE.usual(), AEROPLANE.stallKt());
+        return usualKt == null ? ENTRY_KT : usualKt;
     }
 
     private static SideView drawn(Flight flight) {
@@ -98,30 +104,30 @@ final class FigureDrawing {
         return new SideView(List.of(new Stretch(moved)), 0, Craft.predicted(a, pathRad, 0));
     }
 
-    /** A made-up light biplane with the power of a modern one; judgement, no source, tuned to fly every entry. */
-    private static Airframe biplane() {
+    /** A made-up strong aerobatic monoplane; judgement, no source, tuned to fly every entry. */
+    private static Airframe monoplane() {
         return new Airframe(
-                "b",
-                "a light biplane",
+                "m",
+                "a strong monoplane",
                 null,
-                new Engine.Propeller(140, 1.93, 2700, Engine.Turns.CLOCKWISE, Engine.PropellerType.CONSTANT_SPEED),
-                470,
-                9.2,
-                5.3,
-                4.8,
-                0.042,
-                0.11,
-                1.3,
-                1.1,
-                200,
-                120,
+                new Engine.Propeller(224, 2, 2700, Engine.Turns.CLOCKWISE, Engine.PropellerType.CONSTANT_SPEED),
+                820,
+                10.4,
+                7.6,
+                6.9,
+                0.031,
+                0.072,
+                1.5,
+                1.4,
                 400,
+                150,
+                420,
                 180,
-                250,
-                2,
-                300,
-                6,
-                -4,
-                175);
+                350,
+                1.7,
+                400,
+                10,
+                -10,
+                220);
     }
 }

@@ -6,6 +6,7 @@ import crowdline.show.Element.Size;
 import crowdline.show.Element.Until;
 import crowdline.storage.json.Fields;
 import crowdline.storage.json.Quoted;
+import java.util.List;
 
 /** Elements from their keys; what is left out has the default the schema tells. */
 final class ElementFromTree {
@@ -13,6 +14,7 @@ final class ElementFromTree {
     static final double NO_POWER = 0;
     static final double PAUSE_S = 0.5;
     static final double BANK_DEG = 45;
+    static final double ROUND = 1;
     static final int NO_POINTS = 0;
 
     private ElementFromTree() {}
@@ -34,10 +36,12 @@ final class ElementFromTree {
                 new Element.Turn(
                         side(f),
                         f.number("degrees"),
-                        f.number("bankDeg"),
+                        f.numberOrNull("bankDeg"),
                         f.number("peakPathDeg", 0),
+                        f.flag("climbs"),
                         f.number("rolls", 0),
                         full(f));
+            case "run" -> new Element.Run(f.number("alongM"), f.number("heightFt"), f.number("kt"), full(f));
             case "reposition" ->
                 new Element.Reposition(
                         f.number("alongM"),
@@ -53,27 +57,36 @@ final class ElementFromTree {
         for (Until until : Until.values()) {
             String key = key(until);
             if (f.has(key)) {
-                return new Element.Line(until, f.number(key), full(f));
+                double value = until == Until.ENTRY_HEIGHT ? 0 : f.number(key);
+                return new Element.Line(until, value, middle(f), full(f));
             }
         }
         throw new IllegalArgumentException("a line needs something that ends it");
     }
 
+    private static List<Element> middle(Fields f) {
+        return f.list("middle", ElementFromTree::element);
+    }
+
     private static Element arc(Fields f) {
         for (Size size : Size.values()) {
-            String key = key(size);
-            if (f.has(key)) {
-                double value = size == Size.TIGHTEST ? 0 : f.number(key);
-                return new Element.Arc(
-                        f.choice("way", ShowNames.WAY),
-                        f.numberOrNull("degrees"),
-                        f.numberOrNull("toPathDeg"),
-                        size,
-                        value,
-                        full(f));
+            if (size != Size.USUAL && f.has(key(size))) {
+                boolean alone = size == Size.TIGHTEST || size.isOpen();
+                return arc(f, size, alone ? 0 : f.number(key(size)));
             }
         }
-        throw new IllegalArgumentException("an arc needs a size");
+        return arc(f, Size.USUAL, 0);
+    }
+
+    private static Element arc(Fields f, Size size, double value) {
+        return new Element.Arc(
+                f.choice("way", ShowNames.WAY),
+                f.numberOrNull("degrees"),
+                f.numberOrNull("toPathDeg"),
+                size,
+                value,
+                f.number("topShare", ROUND),
+                full(f));
     }
 
     private static Element roll(Fields f) {
@@ -95,6 +108,9 @@ final class ElementFromTree {
             case KNOTS -> "toKt";
             case FEET -> "toFt";
             case ALONG_M -> "toAlongM";
+            case RADII -> "radii";
+            case STALLS -> "toStalls";
+            case ENTRY_HEIGHT -> "toEntryHeight";
         };
     }
 
@@ -105,6 +121,9 @@ final class ElementFromTree {
             case RADIUS_M -> "radiusM";
             case ROUND_FROM_G -> "roundFromG";
             case TIGHTEST -> "tightest";
+            case USUAL -> "usual";
+            case CORNER -> "corner";
+            case OVER -> "over";
         };
     }
 

@@ -3,16 +3,17 @@ package crowdline.storage.show;
 import crowdline.show.Element;
 import crowdline.show.Element.Side;
 import crowdline.storage.json.ObjectKeys;
+import java.util.function.Supplier;
 import tools.jackson.databind.JsonNode;
 
 /** Elements as the keys of their objects. */
 final class ElementToTree {
     private ElementToTree() {}
 
-    static JsonNode node(Element element, ObjectKeys keys) {
+    static JsonNode node(Element element, Supplier<ObjectKeys> empty) {
+        ObjectKeys keys = empty.get();
         if (element instanceof Element.Line line) {
-            keys.text("do", "line").number(ElementFromTree.key(line.until()), line.value());
-            return full(keys, element);
+            return full(line(line, keys, empty), element);
         }
         if (element instanceof Element.Arc arc) {
             return full(arc(arc, keys), element);
@@ -48,8 +49,17 @@ final class ElementToTree {
             side(keys.text("do", "turn"), turn.toward())
                     .number("degrees", turn.degrees())
                     .number("bankDeg", turn.bankDeg())
-                    .number("peakPathDeg", turn.peakPathDeg(), 0)
-                    .number("rolls", turn.rolls(), 0);
+                    .number("peakPathDeg", turn.peakPathDeg(), 0);
+            if (turn.climbs()) {
+                keys.node().put("climbs", true);
+            }
+            return full(keys.number("rolls", turn.rolls(), 0), element);
+        }
+        if (element instanceof Element.Run run) {
+            keys.text("do", "run")
+                    .number("alongM", run.alongM())
+                    .number("heightFt", run.heightFt())
+                    .number("kt", run.kt());
             return full(keys, element);
         }
         Element.Reposition back = (Element.Reposition) element;
@@ -67,11 +77,26 @@ final class ElementToTree {
                 .number("degrees", arc.degrees())
                 .number("toPathDeg", arc.toPathDeg());
         String size = ElementFromTree.key(arc.size());
-        if (arc.size() == Element.Size.TIGHTEST) {
-            keys.node().put(size, true);
-            return keys;
+        switch (arc.size()) {
+            case USUAL -> {}
+            case TIGHTEST, CORNER, OVER -> keys.node().put(size, true);
+            case LOAD_G, RADIUS_M, ROUND_FROM_G -> keys.number(size, arc.value());
         }
-        return keys.number(size, arc.value());
+        return keys.number("topShare", arc.topShare(), ElementFromTree.ROUND);
+    }
+
+    private static ObjectKeys line(Element.Line line, ObjectKeys keys, Supplier<ObjectKeys> empty) {
+        keys.text("do", "line");
+        String until = ElementFromTree.key(line.until());
+        if (line.until() == Element.Until.ENTRY_HEIGHT) {
+            keys.node().put(until, true);
+        } else {
+            keys.number(until, line.value());
+        }
+        if (!line.middle().isEmpty()) {
+            keys.list("middle", line.middle(), true, turned -> node(turned, empty));
+        }
+        return keys;
     }
 
     private static ObjectKeys roll(Element.Roll roll, ObjectKeys keys) {

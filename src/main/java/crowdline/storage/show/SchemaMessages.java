@@ -83,9 +83,11 @@ final class SchemaMessages {
         options.forEach(option -> option.path("required").forEach(key -> keys.add(key.asString())));
         List<String> given = keys.stream().filter(value::has).toList();
         String all = String.join(", ", keys);
+        boolean mayHaveNone = options.valueStream().anyMatch(option -> option.has("not"));
         String message = given.isEmpty()
                 ? " has none of " + all + "; it needs exactly one of them"
-                : " has " + String.join(" and ", given) + "; it needs exactly one of " + all;
+                : " has " + String.join(" and ", given)
+                        + (mayHaveNone ? "; it may have one of " : "; it needs exactly one of ") + all;
         return error("choose-one", TreePath.spoken(path) + message, path);
     }
 

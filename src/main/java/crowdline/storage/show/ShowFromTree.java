@@ -175,6 +175,7 @@ final class ShowFromTree {
                 f.text("mixUps"),
                 f.text("sayIt"),
                 f.numberOrNull("minEntryKt"),
+                f.has("enters") ? f.choice("enters", ShowNames.ENTRY_SPEED) : null,
                 f.list("elements", ElementFromTree::element));
     }
 

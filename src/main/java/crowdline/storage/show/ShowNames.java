@@ -8,6 +8,7 @@ import crowdline.show.Element.SpinKind;
 import crowdline.show.Element.Way;
 import crowdline.show.Engine.PropellerType;
 import crowdline.show.Engine.Turns;
+import crowdline.show.EntrySpeed;
 import crowdline.show.Placing.Heading;
 import crowdline.show.RemarkKind;
 import crowdline.storage.json.DiskNames;
@@ -32,6 +33,15 @@ final class ShowNames {
         case SLOW -> "slow";
         case HESITATION -> "hesitation";
         case BARREL -> "barrel";
+    });
+
+    static final DiskNames<EntrySpeed> ENTRY_SPEED = new DiskNames<>(EntrySpeed.class, speed -> switch (speed) {
+        case LOOP -> "loop";
+        case VERTICAL -> "vertical";
+        case ROLL -> "roll";
+        case PASS -> "pass";
+        case FLICK -> "flick";
+        case SLOW -> "slow";
     });
 
     static final DiskNames<FlickKind> FLICK_KIND = new DiskNames<>(FlickKind.class, kind -> switch (kind) {

@@ -143,7 +143,7 @@ final class ShowToTree {
                 .text("look", figure.look());
         List<Element> elements = figure.elements();
         if (elements != null) {
-            keys.list("elements", elements, true, e -> ElementToTree.node(e, keys()));
+            keys.list("elements", elements, true, e -> ElementToTree.node(e, this::keys));
         }
         keys.number("durationS", figure.durationS());
         Placing exit = figure.exit();
@@ -202,7 +202,8 @@ final class ShowToTree {
                 .text("mixUps", entry.mixUps())
                 .text("sayIt", entry.sayIt())
                 .number("minEntryKt", entry.minEntryKt())
-                .list("elements", entry.elements(), false, e -> ElementToTree.node(e, keys()))
+                .text("enters", entry.enters() == null ? null : ShowNames.ENTRY_SPEED.of(entry.enters()))
+                .list("elements", entry.elements(), false, e -> ElementToTree.node(e, this::keys))
                 .node();
     }
 

@@ -84,20 +84,20 @@ class BadInputTest {
                         "{\"do\": \"line\", \"toAlongM\": 0}",
                         "{\"do\": \"line\"}",
                         "32:11",
-                        "acts[0].figures[1].elements[0] has none of seconds, metres, toKt, toFt, toAlongM; it needs"
-                                + " exactly one of them"),
+                        "acts[0].figures[1].elements[0] has none of seconds, metres, toKt, toFt, toAlongM, radii,"
+                                + " toStalls, toEntryHeight; it needs exactly one of them"),
                 arguments(
                         "{\"do\": \"line\", \"toAlongM\": 0}",
                         "{\"do\": \"line\", \"toFt\": 9, \"toAlongM\": 0}",
                         "32:11",
                         "acts[0].figures[1].elements[0] has toFt and toAlongM; it needs exactly one of seconds, metres,"
-                                + " toKt, toFt, toAlongM"),
+                                + " toKt, toFt, toAlongM, radii, toStalls, toEntryHeight"),
                 arguments(
                         "\"loadG\": 4.5",
                         "\"loadG\": 4.5, \"radiusM\": 200",
                         "33:11",
-                        "acts[0].figures[1].elements[1] has loadG and radiusM; it needs exactly one of loadG, radiusM,"
-                                + " roundFromG, tightest"),
+                        "acts[0].figures[1].elements[1] has loadG and radiusM; it may have one of loadG, radiusM,"
+                                + " roundFromG, tightest, corner, over"),
                 arguments(
                         "\"degrees\": 360, \"loadG\"",
                         "\"degrees\": 360, \"toPathDeg\": 0, \"loadG\"",
@@ -109,7 +109,7 @@ class BadInputTest {
                         "\"do\": \"lien\"",
                         "32:18",
                         "acts[0].figures[1].elements[0].do is \"lien\"; it must be one of line, arc, roll, flick, spin,"
-                                + " pivot, slide, hover-roll, tumble, turn, reposition; did you mean \"line\"?"),
+                                + " pivot, slide, hover-roll, tumble, turn, run, reposition; did you mean \"line\"?"),
                 arguments(
                         "\"seconds\": 8, ",
                         "",

@@ -8,6 +8,7 @@ import crowdline.show.CatalogueEntry;
 import crowdline.show.DayAir;
 import crowdline.show.Element;
 import crowdline.show.Engine;
+import crowdline.show.EntrySpeed;
 import crowdline.show.Figure;
 import crowdline.show.Incident;
 import crowdline.show.Kind;
@@ -233,6 +234,7 @@ final class SeededShows {
                 text(),
                 text(),
                 or(() -> within(1, 2_000)),
+                or(() -> pick(EntrySpeed.values())),
                 some(i -> element()));
     }
 
@@ -245,8 +247,8 @@ final class SeededShows {
     private Element element() {
         double power = chance() ? 1 : chance() ? 0 : within(0, 1);
         Element.Side side = pick(Element.Side.values());
-        return switch (random.nextInt(12)) {
-            case 0 -> new Element.Line(pick(Element.Until.values()), within(0, 600), power);
+        return switch (random.nextInt(13)) {
+            case 0 -> line(power);
             case 1 -> arc(power);
             case 2 ->
                 new Element.Roll(
@@ -267,10 +269,12 @@ final class SeededShows {
                 new Element.Turn(
                         side,
                         within(0.1, 36_000),
-                        within(1, 89),
+                        or(() -> within(1, 89)),
                         chance() ? 0 : within(0, 85),
+                        chance(),
                         chance() ? 0 : within(-9, 9),
                         power);
+            case 11 -> new Element.Run(along(), within(-1_000, 60_000), within(0.1, 2_000), power);
             case 10 ->
                 new Element.Reposition(
                         along(), within(-1_000, 60_000), within(0.1, 2_000), chance() ? 45 : within(10, 80), power);
@@ -278,11 +282,29 @@ final class SeededShows {
         };
     }
 
+    private Element line(double power) {
+        Element.Until until = pick(Element.Until.values());
+        double value = switch (until) {
+            case ENTRY_HEIGHT -> 0;
+            case RADII -> within(0, 20);
+            case STALLS -> within(0.2, 10);
+            case SECONDS, METRES, KNOTS, FEET, ALONG_M -> within(0, 600);
+        };
+        List<Element> middle = chance()
+                ? List.of()
+                : some(i -> chance()
+                        ? new Element.Flick(Element.FlickKind.POSITIVE, Element.Side.LEFT, within(0.1, 100), 1)
+                        : new Element.Roll(Element.RollStyle.AILERON, Element.Side.CROWD, 360, null, 0, 0.5, 1));
+        return new Element.Line(until, value, middle, power);
+    }
+
     private Element arc(double power) {
         Element.Size size = pick(Element.Size.values());
-        double value = size == Element.Size.TIGHTEST
-                ? 0
-                : size == Element.Size.RADIUS_M ? within(1, 100_000) : within(-30, 30);
+        double value = switch (size) {
+            case TIGHTEST, USUAL, CORNER, OVER -> 0;
+            case RADIUS_M -> within(1, 100_000);
+            case LOAD_G, ROUND_FROM_G -> within(-30, 30);
+        };
         boolean through = chance();
         return new Element.Arc(
                 pick(Element.Way.values()),
@@ -290,6 +312,7 @@ final class SeededShows {
                 through ? null : within(-90, 90),
                 size,
                 value,
+                chance() ? 1 : within(0.1, 1),
                 power);
     }
 

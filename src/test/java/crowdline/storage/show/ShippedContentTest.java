@@ -6,6 +6,7 @@ import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
 import crowdline.show.Act;
+import crowdline.show.Airframe;
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
 import crowdline.show.Figure;
@@ -13,6 +14,7 @@ import crowdline.show.Placing;
 import crowdline.show.Severity;
 import crowdline.show.Show;
 import crowdline.show.ShowRules;
+import crowdline.show.Sliders;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
 import crowdline.storage.file.ShowFileException;
@@ -101,13 +103,15 @@ class ShippedContentTest {
     }
 
     private static Flight alone(CatalogueEntry entry, Show show) {
-        double kt = Objects.requireNonNull(entry.minEntryKt());
+        Airframe strong = KindsFile.shipped().all().get(0).airframe("strong", "A strong aeroplane", Sliders.TYPICAL);
+        double kt =
+                Objects.requireNonNull(Objects.requireNonNull(entry.enters()).kt(strong.usual(), strong.stallKt()));
         Act shown = show.acts().get(0);
         Act act = new Act(
                 "alone",
                 "Alone",
                 shown.performer(),
-                shown.airframe(),
+                strong.id(),
                 shown.slotStart(),
                 5,
                 new Placing(0, 0, HIGH_FT, kt, Placing.Heading.RIGHT),
@@ -129,7 +133,7 @@ class ShippedContentTest {
                 show.date(),
                 open,
                 show.air(),
-                show.airframes(),
+                List.of(strong),
                 show.performers(),
                 List.of(act),
                 List.of(),

@@ -16,6 +16,7 @@ import crowdline.show.Element.Pivot;
 import crowdline.show.Element.Reposition;
 import crowdline.show.Element.Roll;
 import crowdline.show.Element.RollStyle;
+import crowdline.show.Element.Run;
 import crowdline.show.Element.Side;
 import crowdline.show.Element.Size;
 import crowdline.show.Element.Slide;
@@ -27,6 +28,7 @@ import crowdline.show.Element.Turn;
 import crowdline.show.Element.Until;
 import crowdline.show.Element.Way;
 import crowdline.show.Engine;
+import crowdline.show.EntrySpeed;
 import crowdline.show.Figure;
 import crowdline.show.Incident;
 import crowdline.show.MomentKind;
@@ -87,7 +89,22 @@ class ShowGoldenTest {
             new HoverRoll(4, 1),
             new Tumble(Side.LEFT, 1.5, 1),
             new Turn(Side.AWAY, 180, 60, 10, 1, 1),
-            new Reposition(-1200, 1500, 150, 30, 1));
+            new Reposition(-1200, 1500, 150, 30, 1),
+            new Line(Until.RADII, 0.4, 1),
+            new Line(Until.STALLS, 1.6, List.of(new Roll(RollStyle.AILERON, Side.LEFT, 180, null, 0, 0.5, 1)), 1),
+            new Line(
+                    Until.ENTRY_HEIGHT,
+                    0,
+                    List.of(
+                            new Roll(RollStyle.AILERON, Side.RIGHT, 90, null, 0, 0.5, 1),
+                            new Flick(FlickKind.POSITIVE, Side.LEFT, 360, 1)),
+                    0.5),
+            new Arc(Way.PULL, 360.0, null, Size.USUAL, 0, 1),
+            new Arc(Way.PULL, 90.0, null, Size.CORNER, 0, 1),
+            new Arc(Way.PUSH, null, 0.0, Size.OVER, 0, 0.5),
+            new Arc(Way.PULL, 360.0, null, Size.RADIUS_M, 90, 0.75, 1),
+            new Turn(Side.AWAY, 180, null, 25, true, 0, 1),
+            new Run(-600, 900, 140, 0.75));
 
     private static Placing placing(Heading heading) {
         return new Placing(-1200, 60, 1500, 170, heading);
@@ -212,6 +229,7 @@ class ShowGoldenTest {
                     "A steep turn is not it.",
                     "HAR-bur",
                     100.0,
+                    EntrySpeed.LOOP,
                     List.of(new Turn(Side.LEFT, 90, 45, 0, 0, 1)))),
             Map.of("Quillan", "KWIL-an", "Ada", "AY-da"),
             new Incident(

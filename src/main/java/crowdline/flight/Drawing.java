@@ -1,0 +1,314 @@
+package crowdline.flight;
+
+import crowdline.measure.Units;
+import crowdline.show.Element;
+import crowdline.show.Usual;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One try at drawing a figure: goes through its elements, gives each open one its numbers from where the aircraft is by
+ * then, flies it, and stops at the first fault. Used once.
+ */
+final class Drawing {
+    /** How often it is looked at, seconds: extremes of a pull are found to some hundredths of a g. */
+    private static final double LOOK_S = 0.2;
+    /** The least load over the top of a loop, g: the pilot hangs lightly in the seat, never in the straps. */
+    private static final double LIGHTEST_G = 0.05;
+    /** Load missing at the wing that is only the roughness of the looking, g. */
+    private static final double SHORT_G = 0.15;
+    /** How near the limits an aircraft is drawn at most. */
+    private static final double SHARE_OF_LIMIT = 0.97;
+
+    private final Forces forces;
+    private final Usual usual;
+    private final Attempt attempt;
+    private final ElementFlyer flyer;
+    private final double entryM;
+    private final Bends bends;
+    private final List<Element> drawn = new ArrayList<>();
+    private final Extremes all = new Extremes();
+    private final Look look = new Look();
+    private Extremes part = new Extremes();
+    private FlightState at;
+
+    /** Why a try failed. */
+    static final class Failed extends Exception {
+        private static final long serialVersionUID = 1;
+        final Fault fault;
+
+        Failed(Fault fault) {
+            super(fault.name(), null, false, false);
+            this.fault = fault;
+        }
+    }
+
+    Drawing(Forces forces, Usual usual, Attempt attempt, FlightState from) {
+        this.usual = usual;
+        this.forces = forces;
+        this.attempt = attempt;
+        this.at = from;
+        entryM = from.place().z();
+        bends = new Bends(forces, attempt);
+        flyer = new ElementFlyer(forces, new Integrator(LOOK_S, Integrator.COARSE, this::see), Variation.NONE);
+    }
+
+    private void see(Leg leg, double tS, double legS, double[] y) {
+        leg.look(legS, y, look);
+        all.see(tS, y, look);
+        part.see(tS, y, look);
+    }
+
+    /** @throws Failed when the aircraft cannot fly it with these numbers */
+    Shaped draw(List<Element> elements) throws Failed {
+        for (int i = 0; i < elements.size(); i++) {
+            Element next = i + 1 < elements.size() ? elements.get(i + 1) : null;
+            draw(elements.get(i), next);
+        }
+        return new Shaped(drawn, at, all, attempt.topShare());
+    }
+
+    private void draw(Element element, @Nullable Element next) throws Failed {
+        if (element instanceof Element.Arc arc && arc.isOpen()) {
+            arc(arc);
+        } else if (element instanceof Element.Line line && line.isOpen()) {
+            line(line, next);
+        } else if (element instanceof Element.Roll roll && roll.isOpen()) {
+            double seconds = bends.barrelS(at, roll.degrees());
+            fly(
+                    new Element.Roll(
+                            roll.style(), roll.toward(), roll.degrees(), seconds, 0, 0, roll.power() * powerHere()),
+                    null);
+        } else if (element instanceof Element.HoverRoll hover) {
+            fly(inLine(hover), null);
+        } else if (element instanceof Element.Turn turn && turn.isOpen()) {
+            turn(turn);
+        } else {
+            fly(Powers.scaled(element, powerHere()), null);
+        }
+    }
+
+    private void arc(Element.Arc arc) throws Failed {
+        if (bends.isPullOut(arc, at)) {
+            pullOut(arc);
+            return;
+        }
+        double radius = bends.radiusM(arc, at);
+        if (!(radius > 1)) {
+            throw new Failed(arc.size() == Element.Size.OVER ? Fault.OVER : Fault.LOAD);
+        }
+        double share = arc.size() == Element.Size.USUAL ? attempt.topShare() : 1;
+        for (Element.Arc piece : pieces(arc)) {
+            fly(
+                    new Element.Arc(
+                            piece.way(),
+                            piece.degrees(),
+                            piece.toPathDeg(),
+                            Element.Size.RADIUS_M,
+                            radius,
+                            share,
+                            piece.power() * powerHere(piece)),
+                    arc);
+        }
+    }
+
+    /** Gently while it is slow and steep, and then as usual. */
+    private void pullOut(Element.Arc arc) throws Failed {
+        boolean steep = at.direction().z() < -0.85 && arc.degrees() == null;
+        if (steep) {
+            fly(pull(arc, -45.0), arc);
+        }
+        fly(pull(arc, arc.toPathDeg()), arc);
+    }
+
+    private Element.Arc pull(Element.Arc arc, @Nullable Double toPathDeg) throws Failed {
+        double g = tenths(bends.pullOutG(at));
+        if (g < 1.3) {
+            throw new Failed(Fault.ENERGY);
+        }
+        return new Element.Arc(
+                arc.way(), arc.degrees(), toPathDeg, Element.Size.LOAD_G, g, arc.power() * powerHere(arc));
+    }
+
+    /** A loop whose power comes off on its way down is flown in two pieces, up and down. */
+    private List<Element.Arc> pieces(Element.Arc arc) {
+        Double degrees = arc.degrees();
+        double toTop = bends.degreesToTop(arc, at);
+        if (attempt.throttle().down() == attempt.throttle().up()
+                || degrees == null
+                || !(toTop > 1)
+                || toTop > degrees - 1) {
+            return List.of(arc);
+        }
+        return List.of(
+                new Element.Arc(arc.way(), toTop, null, arc.size(), 0, arc.power()),
+                new Element.Arc(arc.way(), degrees - toTop, null, arc.size(), 0, arc.power()));
+    }
+
+    private double powerHere(Element.Arc arc) {
+        boolean overTheTop = bends.isAtTop(arc, at);
+        return at.direction().z() < -0.3 || overTheTop
+                ? attempt.throttle().down()
+                : attempt.throttle().up();
+    }
+
+    private double powerHere() {
+        return at.direction().z() < -0.3
+                ? attempt.throttle().down()
+                : attempt.throttle().up();
+    }
+
+    private void line(Element.Line line, @Nullable Element next) throws Failed {
+        double power = line.power() * powerHere();
+        if (line.middle().isEmpty()) {
+            fly(closed(line, next, power, at), null);
+            return;
+        }
+        FlightState before = at;
+        double rolledM = lengthOf(line.middle());
+        double leastM = Math.max(before.speedMps(), 1) * 0.25;
+        if (line.until() == Element.Until.SECONDS) {
+            fly(new Element.Line(Element.Until.SECONDS, line.value() / 2, power), null);
+            rolls(line.middle());
+            fly(new Element.Line(Element.Until.SECONDS, line.value() / 2, power), null);
+            return;
+        }
+        // What comes next begins the way up that the rolls leave it.
+        FlightState rolled = before.facing(before.direction(), upAfter(line.middle()));
+        Element.Line whole = closed(line, next, power, rolled);
+        double wholeM = whole.until() == Element.Until.FEET
+                ? (Units.mFromFt(whole.value()) - before.place().z())
+                        / before.direction().z()
+                : whole.value();
+        double eachM = Math.max((wholeM - rolledM) / 2, leastM);
+        fly(new Element.Line(Element.Until.METRES, tenths(eachM), power), null);
+        rolls(line.middle());
+        fly(new Element.Line(Element.Until.METRES, tenths(eachM), power), null);
+    }
+
+    private void rolls(List<Element> middle) throws Failed {
+        for (Element turned : middle) {
+            fly(Powers.scaled(turned, powerHere()), null);
+        }
+    }
+
+    /** How long the path of some rolls is from here, metres. */
+    private double lengthOf(List<Element> middle) throws Failed {
+        ElementFlyer quiet = unwatched();
+        FlightState end = at;
+        try {
+            for (Element turned : middle) {
+                end = quiet.fly(turned, end);
+            }
+        } catch (CannotFly e) {
+            throw new Failed(Fault.ENERGY);
+        }
+        return end.place().minus(at.place()).length();
+    }
+
+    private ElementFlyer unwatched() {
+        return new ElementFlyer(
+                forces,
+                new Integrator(Integrator.NO_GRID, Integrator.COARSE, (leg, tS, legS, y) -> {}),
+                Variation.NONE);
+    }
+
+    private Vec upAfter(List<Element> middle) {
+        double degrees = 0;
+        for (Element turned : middle) {
+            degrees += turned instanceof Element.Roll roll ? roll.degrees() : ((Element.Flick) turned).degrees();
+        }
+        return at.rolledUp(Math.toRadians(degrees));
+    }
+
+    /** The line with a number to end it. */
+    private Element.Line closed(Element.Line line, @Nullable Element next, double power, FlightState upright) {
+        return switch (line.until()) {
+            case RADII -> new Element.Line(Element.Until.METRES, tenths(line.value() * bends.figureRadiusM(at)), power);
+            case STALLS -> {
+                boolean overNext = next instanceof Element.Arc arc && arc.size() == Element.Size.OVER;
+                double stalls = overNext ? Math.max(attempt.overStalls(), line.value()) : line.value();
+                double kt = Units.ktFromMps(
+                        stalls * forces.body.stallMps(forces.rho(at.place().z())));
+                yield new Element.Line(Element.Until.KNOTS, tenths(kt), power);
+            }
+            case ENTRY_HEIGHT -> {
+                double dropM = next instanceof Element.Arc arc ? bends.dropM(arc, upright, entryM) : 0;
+                yield new Element.Line(Element.Until.FEET, tenths(Units.ftFromM(entryM + dropM)), power);
+            }
+            case SECONDS, METRES, KNOTS, FEET, ALONG_M -> new Element.Line(line.until(), line.value(), power);
+        };
+    }
+
+    /**
+     * The hover roll of about the same time that ends with the canopy where it was or the other way, so that the aircraft
+     * falls along the line it came in on.
+     */
+    private Element.HoverRoll inLine(Element.HoverRoll hover) throws Failed {
+        Element.HoverRoll best = hover;
+        double most = -1;
+        for (double s = Math.max(hover.seconds() - 2, 1); s <= hover.seconds() + 2; s += 0.1) {
+            Element.HoverRoll tried = new Element.HoverRoll(tenths(s), hover.power());
+            try {
+                double along = Math.abs(unwatched().fly(tried, at).up().dot(at.up()));
+                if (along > most) {
+                    most = along;
+                    best = tried;
+                }
+            } catch (CannotFly e) {
+                throw new Failed(Fault.ENERGY);
+            }
+        }
+        return best;
+    }
+
+    private void turn(Element.Turn turn) throws Failed {
+        double bank = bends.bankDeg(at, usual.turnBankDeg());
+        fly(
+                new Element.Turn(
+                        turn.toward(),
+                        turn.degrees(),
+                        bank,
+                        turn.peakPathDeg(),
+                        turn.climbs(),
+                        turn.rolls(),
+                        turn.power() * powerHere()),
+                null);
+    }
+
+    private void fly(Element element, Element.@Nullable Arc open) throws Failed {
+        part = new Extremes();
+        try {
+            at = flyer.fly(element, at);
+        } catch (CannotFly e) {
+            throw new Failed(open != null && open.size() == Element.Size.OVER ? Fault.OVER : Fault.ENERGY);
+        }
+        drawn.add(element);
+        judge(open);
+    }
+
+    private void judge(Element.@Nullable Arc open) throws Failed {
+        boolean over = open != null && open.size() == Element.Size.OVER;
+        if (part.shortG > SHORT_G) {
+            throw new Failed(over ? Fault.OVER : Fault.ENERGY);
+        }
+        if (part.greatestG > SHARE_OF_LIMIT * forces.body.limitPositiveG()
+                || part.leastG < SHARE_OF_LIMIT * forces.body.limitNegativeG()) {
+            throw new Failed(Fault.LOAD);
+        }
+        if (part.greatestMps > SHARE_OF_LIMIT * forces.body.neverExceedMps()) {
+            throw new Failed(Fault.NEVER_EXCEED);
+        }
+        if (open != null && open.size() == Element.Size.USUAL && bends.isLoop(open)) {
+            boolean lifted = open.way() == Element.Way.PULL ? part.leastG >= LIGHTEST_G : part.greatestG <= -LIGHTEST_G;
+            if (!lifted) {
+                throw new Failed(Fault.ENERGY);
+            }
+        }
+    }
+
+    private static double tenths(double value) {
+        return Math.rint(value * 10) / 10;
+    }
+}
