@@ -5,6 +5,7 @@ import crowdline.show.Element;
 import crowdline.show.Usual;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,41 +17,69 @@ final class Drawing {
     private static final double LOOK_S = 0.2;
     /** The least load over the top of a loop, g: the pilot hangs lightly in the seat, never in the straps. */
     private static final double LIGHTEST_G = 0.05;
-    /** Load missing at the wing that is only the roughness of the looking, g. */
-    private static final double SHORT_G = 0.15;
-    /** How near the limits an aircraft is drawn at most. */
-    private static final double SHARE_OF_LIMIT = 0.97;
+    /** No element of a figure takes longer, seconds. */
+    private static final double LONGEST_S = 45;
+    /** No bend and no line of a figure is as long, metres. */
+    static final double WIDEST_M = 50_000;
+
+    private static final double MOST_KT = 2_000;
+    /** Falling back down a line up, m/s. */
+    private static final double STOPPED_MPS = -1;
 
     private final Forces forces;
-    private final Usual usual;
+    private final Limits limits;
     private final Attempt attempt;
     private final ElementFlyer flyer;
     private final double entryM;
+    private final double entryAwayM;
     private final Bends bends;
+    private final Turns turns;
+    private final ElementFlyer quiet;
     private final List<Element> drawn = new ArrayList<>();
     private final Extremes all = new Extremes();
     private final Look look = new Look();
     private Extremes part = new Extremes();
     private FlightState at;
+    private boolean flyingOver;
 
     /** Why a try failed. */
     static final class Failed extends Exception {
         private static final long serialVersionUID = 1;
         final Fault fault;
+        /** How far it came, elements: of many tries the one that came furthest says most. */
+        final int flown;
 
-        Failed(Fault fault) {
-            super(fault.name(), null, false, false);
+        Failed(Fault fault, int flown) {
+            super(fault.why(), null, false, false);
+            this.fault = fault;
+            this.flown = flown;
+        }
+    }
+
+    /** Stops flying in the middle of an element. */
+    private static final class Stop extends RuntimeException {
+        private static final long serialVersionUID = 1;
+        final Fault fault;
+
+        Stop(Fault fault) {
+            super(fault.why(), null, false, false);
             this.fault = fault;
         }
     }
 
     Drawing(Forces forces, Usual usual, Attempt attempt, FlightState from) {
-        this.usual = usual;
         this.forces = forces;
         this.attempt = attempt;
         this.at = from;
+        limits = new Limits(forces.body);
         entryM = from.place().z();
+        entryAwayM = from.place().y();
         bends = new Bends(forces, attempt);
+        quiet = new ElementFlyer(
+                forces,
+                new Integrator(Integrator.NO_GRID, Integrator.COARSE, (leg, tS, legS, y) -> {}),
+                Variation.NONE);
+        turns = new Turns(bends, usual, quiet);
         flyer = new ElementFlyer(forces, new Integrator(LOOK_S, Integrator.COARSE, this::see), Variation.NONE);
     }
 
@@ -58,6 +87,22 @@ final class Drawing {
         leg.look(legS, y, look);
         all.see(tS, y, look);
         part.see(tS, y, look);
+        Fault fault = limits.broken(part, flyingOver);
+        if (fault == null && look.keptAnyway && look.speedMps < STOPPED_MPS) {
+            fault = new Fault(Fault.Kind.ENERGY, "has no speed left on its way up");
+        }
+        if (fault == null && tS - at.tS() > LONGEST_S) {
+            fault = new Fault(
+                    Fault.Kind.NEVER_SLOWS,
+                    String.format(
+                            Locale.UK,
+                            "takes too long: after %.0f s in one piece it still has %.0f kt",
+                            LONGEST_S,
+                            Units.ktFromMps(look.speedMps)));
+        }
+        if (fault != null) {
+            throw new Stop(fault);
+        }
     }
 
     /** @throws Failed when the aircraft cannot fly it with these numbers */
@@ -75,14 +120,14 @@ final class Drawing {
         } else if (element instanceof Element.Line line && line.isOpen()) {
             line(line, next);
         } else if (element instanceof Element.Roll roll && roll.isOpen()) {
-            double seconds = bends.barrelS(at, roll.degrees());
+            double seconds = Math.min(sane(bends.barrelS(at, roll.degrees()), 0.1), LONGEST_S);
             fly(
                     new Element.Roll(
                             roll.style(), roll.toward(), roll.degrees(), seconds, 0, 0, roll.power() * powerHere()),
                     null);
         } else if (element instanceof Element.HoverRoll hover) {
             fly(inLine(hover), null);
-        } else if (element instanceof Element.Turn turn && turn.isOpen()) {
+        } else if (element instanceof Element.Turn turn) {
             turn(turn);
         } else {
             fly(Powers.scaled(element, powerHere()), null);
@@ -95,8 +140,8 @@ final class Drawing {
             return;
         }
         double radius = bends.radiusM(arc, at);
-        if (!(radius > 1)) {
-            throw new Failed(arc.size() == Element.Size.OVER ? Fault.OVER : Fault.LOAD);
+        if (!(radius > 1 && radius < WIDEST_M)) {
+            throw tooWide(arc);
         }
         double share = arc.size() == Element.Size.USUAL ? attempt.topShare() : 1;
         for (Element.Arc piece : pieces(arc)) {
@@ -113,6 +158,29 @@ final class Drawing {
         }
     }
 
+    /** No radius is small enough for the load it may be bent with. */
+    private Failed tooWide(Element.Arc arc) {
+        if (arc.size() == Element.Size.OVER) {
+            return failed(
+                    Fault.Kind.OVER,
+                    String.format(
+                            Locale.UK,
+                            "is down to %.0f kt where it goes over, and the wing cannot bend it there",
+                            Units.ktFromMps(at.speedMps())));
+        }
+        boolean pull = arc.way() == Element.Way.PULL;
+        if (!pull && Double.isNaN(attempt.pushG())) {
+            return failed(Fault.Kind.NEVER, "is pushed round, and displays of such an aircraft show no pushing");
+        }
+        return failed(
+                Fault.Kind.LOAD,
+                String.format(
+                        Locale.UK,
+                        "needs a harder %s than the %.1f g such an aircraft is flown with",
+                        pull ? "pull" : "push",
+                        pull ? attempt.pullG() : attempt.pushG()));
+    }
+
     /** Gently while it is slow and steep, and then as usual. */
     private void pullOut(Element.Arc arc) throws Failed {
         boolean steep = at.direction().z() < -0.85 && arc.degrees() == null;
@@ -125,7 +193,13 @@ final class Drawing {
     private Element.Arc pull(Element.Arc arc, @Nullable Double toPathDeg) throws Failed {
         double g = tenths(bends.pullOutG(at));
         if (g < 1.3) {
-            throw new Failed(Fault.ENERGY);
+            throw failed(
+                    Fault.Kind.ENERGY,
+                    String.format(
+                            Locale.UK,
+                            "comes down too slowly to be pulled out: at %.0f kt the wing gives %.1f g",
+                            Units.ktFromMps(at.speedMps()),
+                            g));
         }
         return new Element.Arc(
                 arc.way(), arc.degrees(), toPathDeg, Element.Size.LOAD_G, g, arc.power() * powerHere(arc));
@@ -195,23 +269,15 @@ final class Drawing {
 
     /** How long the path of some rolls is from here, metres. */
     private double lengthOf(List<Element> middle) throws Failed {
-        ElementFlyer quiet = unwatched();
         FlightState end = at;
         try {
             for (Element turned : middle) {
                 end = quiet.fly(turned, end);
             }
         } catch (CannotFly e) {
-            throw new Failed(Fault.ENERGY);
+            throw failed(Fault.Kind.ENERGY, e.why());
         }
         return end.place().minus(at.place()).length();
-    }
-
-    private ElementFlyer unwatched() {
-        return new ElementFlyer(
-                forces,
-                new Integrator(Integrator.NO_GRID, Integrator.COARSE, (leg, tS, legS, y) -> {}),
-                Variation.NONE);
     }
 
     private Vec upAfter(List<Element> middle) {
@@ -223,22 +289,36 @@ final class Drawing {
     }
 
     /** The line with a number to end it. */
-    private Element.Line closed(Element.Line line, @Nullable Element next, double power, FlightState upright) {
+    private Element.Line closed(Element.Line line, @Nullable Element next, double power, FlightState upright)
+            throws Failed {
         return switch (line.until()) {
-            case RADII -> new Element.Line(Element.Until.METRES, tenths(line.value() * bends.figureRadiusM(at)), power);
+            case RADII ->
+                new Element.Line(Element.Until.METRES, sane(line.value() * bends.figureRadiusM(at), 0), power);
             case STALLS -> {
                 boolean overNext = next instanceof Element.Arc arc && arc.size() == Element.Size.OVER;
                 double stalls = overNext ? Math.max(attempt.overStalls(), line.value()) : line.value();
                 double kt = Units.ktFromMps(
                         stalls * forces.body.stallMps(forces.rho(at.place().z())));
-                yield new Element.Line(Element.Until.KNOTS, tenths(kt), power);
+                yield new Element.Line(Element.Until.KNOTS, Math.min(sane(kt, 0), MOST_KT), power);
             }
             case ENTRY_HEIGHT -> {
                 double dropM = next instanceof Element.Arc arc ? bends.dropM(arc, upright, entryM) : 0;
-                yield new Element.Line(Element.Until.FEET, tenths(Units.ftFromM(entryM + dropM)), power);
+                yield new Element.Line(Element.Until.FEET, sane(Units.ftFromM(entryM + dropM), -1000), power);
             }
+            case ENTRY_LINE -> new Element.Line(Element.Until.METRES, backToTheLineM(next, power), power);
             case SECONDS, METRES, KNOTS, FEET, ALONG_M -> new Element.Line(line.until(), line.value(), power);
         };
+    }
+
+    private double backToTheLineM(@Nullable Element next, double power) throws Failed {
+        if (!(next instanceof Element.Turn turn)) {
+            return 0;
+        }
+        try {
+            return sane(turns.backToTheLineM(turn, at, entryAwayM, power, powerHere()), 0);
+        } catch (CannotFly e) {
+            throw failed(Fault.Kind.ENERGY, e.why());
+        }
     }
 
     /**
@@ -251,61 +331,64 @@ final class Drawing {
         for (double s = Math.max(hover.seconds() - 2, 1); s <= hover.seconds() + 2; s += 0.1) {
             Element.HoverRoll tried = new Element.HoverRoll(tenths(s), hover.power());
             try {
-                double along = Math.abs(unwatched().fly(tried, at).up().dot(at.up()));
+                double along = Math.abs(quiet.fly(tried, at).up().dot(at.up()));
                 if (along > most) {
                     most = along;
                     best = tried;
                 }
             } catch (CannotFly e) {
-                throw new Failed(Fault.ENERGY);
+                throw failed(Fault.Kind.ENERGY, e.why());
             }
         }
         return best;
     }
 
     private void turn(Element.Turn turn) throws Failed {
-        double bank = bends.bankDeg(at, usual.turnBankDeg());
-        fly(
-                new Element.Turn(
-                        turn.toward(),
-                        turn.degrees(),
-                        bank,
-                        turn.peakPathDeg(),
-                        turn.climbs(),
-                        turn.rolls(),
-                        turn.power() * powerHere()),
-                null);
+        try {
+            fly(turns.drawn(turn, at, powerHere()), null);
+        } catch (CannotFly e) {
+            throw failed(Fault.Kind.ENERGY, e.why());
+        }
     }
 
     private void fly(Element element, Element.@Nullable Arc open) throws Failed {
         part = new Extremes();
+        flyingOver = open != null && open.size() == Element.Size.OVER;
         try {
             at = flyer.fly(element, at);
+        } catch (Stop e) {
+            throw new Failed(e.fault, drawn.size());
         } catch (CannotFly e) {
-            throw new Failed(open != null && open.size() == Element.Size.OVER ? Fault.OVER : Fault.ENERGY);
+            throw failed(flyingOver ? Fault.Kind.OVER : Fault.Kind.ENERGY, e.why());
         }
         drawn.add(element);
-        judge(open);
+        if (open != null && open.size() == Element.Size.USUAL && bends.isLoop(open)) {
+            mustBePressedIn(open);
+        }
     }
 
-    private void judge(Element.@Nullable Arc open) throws Failed {
-        boolean over = open != null && open.size() == Element.Size.OVER;
-        if (part.shortG > SHORT_G) {
-            throw new Failed(over ? Fault.OVER : Fault.ENERGY);
+    private void mustBePressedIn(Element.Arc loop) throws Failed {
+        boolean pressed = loop.way() == Element.Way.PULL ? part.leastG >= LIGHTEST_G : part.greatestG <= -LIGHTEST_G;
+        if (!pressed) {
+            throw failed(
+                    Fault.Kind.ENERGY,
+                    String.format(
+                            Locale.UK,
+                            "is down to %.0f kt over its top, too slow to bend on",
+                            Units.ktFromMps(part.leastMps)));
         }
-        if (part.greatestG > SHARE_OF_LIMIT * forces.body.limitPositiveG()
-                || part.leastG < SHARE_OF_LIMIT * forces.body.limitNegativeG()) {
-            throw new Failed(Fault.LOAD);
+    }
+
+    private Failed failed(Fault.Kind kind, String why) {
+        return new Failed(new Fault(kind, why), drawn.size());
+    }
+
+    /** To a tenth; an aircraft whose numbers are out of all proportion has no line there. */
+    private double sane(double value, double least) throws Failed {
+        if (!(value >= least && value < WIDEST_M)) {
+            throw failed(Fault.Kind.NEVER, "cannot be drawn, as its lines come out of all proportion");
         }
-        if (part.greatestMps > SHARE_OF_LIMIT * forces.body.neverExceedMps()) {
-            throw new Failed(Fault.NEVER_EXCEED);
-        }
-        if (open != null && open.size() == Element.Size.USUAL && bends.isLoop(open)) {
-            boolean lifted = open.way() == Element.Way.PULL ? part.leastG >= LIGHTEST_G : part.greatestG <= -LIGHTEST_G;
-            if (!lifted) {
-                throw new Failed(Fault.ENERGY);
-            }
-        }
+        return tenths(value);
     }
 
     private static double tenths(double value) {

@@ -241,22 +241,14 @@ final class ElementFlyer {
         }
         double bank = Math.toRadians(bankDeg);
         double through = Math.toRadians(turn.degrees());
-        boolean rolling = turn.rolls() != 0;
-        boolean wingOver = turn.peakPathDeg() > 0;
-        FlightState at = rolling || wingOver ? from : aileron(from, side * bank, turn.power());
         FlightState level =
-                from.up().z() < 0 ? at.facing(from.direction(), Vec.DOWN) : at.facing(from.direction(), Vec.UP);
+                from.up().z() < 0 ? from.facing(from.direction(), Vec.DOWN) : from.facing(from.direction(), Vec.UP);
         TurnCurve curve = new TurnCurve(
                 level.headingRad(), side, bank, through, Math.toRadians(turn.peakPathDeg()), turn.climbs());
         double rolls = 2 * Math.PI * turn.rolls() / through * side;
-        FlightState round = run(new SteeredLeg(forces, level, curve, through, rolls, turn.power()), level, "turn");
-        if (rolling || wingOver) {
-            return round;
-        }
-        // Out of the bank: the same roll back, starting banked.
-        Vec banked = round.up().turnedAbout(round.direction(), side * bank);
-        FlightState inBank = new FlightState(round.tS(), round.place(), round.speedMps(), round.direction(), banked);
-        return aileron(inBank, -side * bank, turn.power());
+        double speed = Math.max(from.speedMps(), 1);
+        double ease = curve.rateRadPerS(speed) * bank / forces.body.rollRateAt(speed);
+        return run(new SteeredLeg(forces, level, curve, through, rolls, ease, turn.power()), level, "turn");
     }
 
     private FlightState ahead(Element.Run run, FlightState from) throws CannotFly {
@@ -267,7 +259,9 @@ final class ElementFlyer {
     }
 
     private FlightState reposition(Element.Reposition r, FlightState from) throws CannotFly {
-        return new Repositioning(forces, r).fly(from, this::run);
+        Integrator unwatched = new Integrator(Integrator.NO_GRID, Integrator.FINE, (leg, tS, legS, y) -> {});
+        ElementFlyer planning = new ElementFlyer(forces, unwatched, variation);
+        return new Repositioning(forces, r).fly(from, this::run, planning::run);
     }
 
     /** Runs a leg for somebody else. */

@@ -77,7 +77,7 @@ record ElementMoments(List<Seen> seen, double ownFromS) {
                 if (turn.rolls() != 0) {
                     upsideDown(flown, samples, seen);
                 }
-                seen.add(new Seen(MomentKind.TURN_ENDS, turn.rolls() == 0 ? flown.lastLegS() : flown.endS()));
+                seen.add(new Seen(MomentKind.TURN_ENDS, flown.endS()));
             }
         } else if (element instanceof Element.Reposition) {
             ownFromS = flown.startS();

@@ -21,6 +21,10 @@ final class Extremes {
     double shortAskedG;
     double shortGaveG;
     double shortMps;
+    /** How far below the speed at which the wing holds a path that is kept, at most, m/s. */
+    double slowByMps;
+
+    double slowMps;
     private double lastS = Double.NaN;
     private boolean lastUpsideDown;
     private boolean lastHanging;
@@ -46,7 +50,14 @@ final class Extremes {
         lastHanging = look.g < -0.3;
         lastUpsideDown = look.uz < -0.1;
         double missing = Math.abs(look.askedG - look.g);
-        if (!look.stalledOnPurpose && missing > shortG) {
+        if (look.keptAnyway) {
+            double speed = Math.abs(look.speedMps);
+            double slowBy = speed * (Math.sqrt(Math.abs(look.askedG / (look.g == 0 ? 1 : look.g))) - 1);
+            if (slowBy > slowByMps) {
+                slowByMps = slowBy;
+                slowMps = speed;
+            }
+        } else if (!look.stalledOnPurpose && missing > shortG) {
             shortG = missing;
             shortAskedG = look.askedG;
             shortGaveG = look.g;

@@ -8,13 +8,15 @@ enum FindingKind {
     SLOW_TO_BEGIN(Severity.WARNING, "slow-to-begin"),
     OVER_NEVER_EXCEED(Severity.ERROR, "over-never-exceed"),
     WOULD_STALL(Severity.WARNING, "would-stall"),
+    TOO_SLOW_TO_HOLD(Severity.WARNING, "too-slow-to-hold"),
     OVER_LOAD_LIMIT(Severity.ERROR, "over-load-limit"),
     BELOW_GROUND(Severity.ERROR, "below-ground"),
     BELOW_BASE(Severity.ERROR, "below-base"),
     ABOVE_CEILING(Severity.WARNING, "above-ceiling"),
     IN_CLOUD(Severity.WARNING, "in-cloud"),
     LEAVES_DISPLAY_AREA(Severity.WARNING, "leaves-display-area"),
-    CROSSES_DISPLAY_LINE(Severity.WARNING, "crosses-display-line");
+    CROSSES_DISPLAY_LINE(Severity.WARNING, "crosses-display-line"),
+    MISSES_ITS_PLACE(Severity.WARNING, "misses-its-place");
 
     private final Severity severity;
     private final String code;

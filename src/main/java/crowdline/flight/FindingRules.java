@@ -1,6 +1,7 @@
 package crowdline.flight;
 
 import crowdline.measure.Units;
+import crowdline.show.Element;
 import crowdline.show.Venue;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +16,13 @@ final class FindingRules {
     private static final double ROUNDING_G = 0.05;
     /** How far short of the load asked for counts, g: less is rounding. */
     private static final double SHORT_G = 0.15;
+    /** How far below the speed that holds a path counts, m/s: less is rounding. */
+    private static final double SLOW_MPS = 1;
+    /** How far from the place, height and speed it was to come to counts: less is as good as there. */
+    private static final double MISS_M = 20;
+
+    private static final double MISS_FT = 50;
+    private static final double MISS_KT = 8;
     /** How far over the display line towards the crowd counts, m: less is the prediction's own roughness. */
     private static final double OVER_LINE_M = 10;
 
@@ -33,6 +41,50 @@ final class FindingRules {
                 figureId,
                 name + " " + why + "; what follows is predicted as if it had been left out after that time."
                         + " More speed at its start usually helps");
+    }
+
+    FlightFinding lacks(String figureId, String name, String why) {
+        return FindingKind.CANNOT_BE_FLOWN.about(
+                figureId, name + " " + why + "; what follows is predicted as if it had been left out");
+    }
+
+    /**
+     * Where a figure that was to come to a place ends, if not there.
+     *
+     * @param wanted the element that names the place
+     */
+    List<FlightFinding> place(FigureFlight f, Element wanted, FlightState end) {
+        if (wanted instanceof Element.Reposition to) {
+            return place(f, to.alongM(), to.heightFt(), to.kt(), end);
+        }
+        return wanted instanceof Element.Run to ? place(f, to.alongM(), to.heightFt(), to.kt(), end) : List.of();
+    }
+
+    private static List<FlightFinding> place(
+            FigureFlight f, double alongM, double heightFt, double kt, FlightState end) {
+        List<String> misses = new ArrayList<>();
+        double shortM = (alongM - end.place().x()) * Math.signum(end.direction().x());
+        double highFt = Units.ftFromM(end.place().z()) - heightFt;
+        double fastKt = Units.ktFromMps(end.speedMps()) - kt;
+        if (Math.abs(shortM) > MISS_M) {
+            misses.add(miss(shortM, "%.0f m short of it", "%.0f m past it"));
+        }
+        if (Math.abs(highFt) > MISS_FT) {
+            misses.add(miss(highFt, "%.0f ft too high", "%.0f ft too low"));
+        }
+        if (Math.abs(fastKt) > MISS_KT) {
+            misses.add(miss(fastKt, "%.0f kt too fast", "%.0f kt too slow"));
+        }
+        if (misses.isEmpty()) {
+            return List.of();
+        }
+        String what = f.name() + " does not come to the place it was given: it ends " + String.join(", ", misses)
+                + ". A place further on, or less of a change, usually helps";
+        return List.of(FindingKind.MISSES_ITS_PLACE.about(f.figureId(), what));
+    }
+
+    private static String miss(double by, String more, String less) {
+        return String.format(Locale.UK, by > 0 ? more : less, Math.abs(by));
     }
 
     List<FlightFinding> check(FigureFlight f, Extremes e, double minEntryKt) {
@@ -82,6 +134,16 @@ final class FindingRules {
                     e.shortAskedG,
                     Units.ktFromMps(e.shortMps),
                     e.shortGaveG);
+        }
+        if (e.slowByMps > SLOW_MPS) {
+            add(
+                    found,
+                    FindingKind.TOO_SLOW_TO_HOLD,
+                    f,
+                    "slows to %.0f kt, where the wing cannot hold it on its path; that takes %.0f kt. More speed at its"
+                            + " start usually helps",
+                    Units.ktFromMps(e.slowMps),
+                    Units.ktFromMps(e.slowMps + e.slowByMps));
         }
         if (f.greatestG() > body.limitPositiveG() + ROUNDING_G) {
             add(

@@ -129,5 +129,6 @@ final class Forces {
         look.thrustN = body.drive().thrustN(speedMps, look.rhoKgM3, power);
         look.dragN = drag(look.rhoKgM3, speedMps, acrossMps2, extraCd);
         look.stalledOnPurpose = false;
+        look.keptAnyway = false;
     }
 }

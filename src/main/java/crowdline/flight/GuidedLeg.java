@@ -115,6 +115,7 @@ final class GuidedLeg implements Leg {
         look.thrustN = Math.max(look.thrustN, forces.body.massKg() * (along + Units.G_MPS2 * d.z()) + look.dragN);
         double asked = liftingG(y, v) * Math.cos(aim.bankRad()) + turningG(y) * Math.sin(aim.bankRad());
         look.load(forces.capG(look.rhoKgM3, v, asked), asked);
+        look.keptAnyway = true;
     }
 
     @Override

@@ -9,7 +9,7 @@ final class LineEnd {
 
     static StraightLeg.EndLaw of(Element.Line line, Forces forces, FlightState from) {
         return switch (line.until()) {
-            case RADII, STALLS, ENTRY_HEIGHT ->
+            case RADII, STALLS, ENTRY_HEIGHT, ENTRY_LINE ->
                 throw new IllegalStateException("an open line has to be drawn before it is flown");
             case SECONDS -> throw new IllegalArgumentException("a line of seconds ends by the clock alone");
             case METRES -> {

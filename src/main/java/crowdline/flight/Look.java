@@ -20,6 +20,9 @@ final class Look {
     /** True where the wing is stalled on purpose, as in a flick or a spin. */
     boolean stalledOnPurpose;
 
+    /** True where the path is kept even if the wing does not give what it asks for. */
+    boolean keptAnyway;
+
     void direction(double x, double y, double z) {
         tx = x;
         ty = y;

@@ -109,15 +109,17 @@ public final class Predictor {
 
     /** Every open figure drawn from where the aircraft is when it begins. */
     private List<PlannedFigure> drawn(List<PlannedFigure> figures) {
-        if (figures.stream().noneMatch(PlannedFigure::isOpen)) {
+        Airframe computed = airframe;
+        Placing from = entry;
+        if (computed == null || from == null || figures.stream().noneMatch(PlannedFigure::isOpen)) {
             return figures;
         }
-        Forces forces = forces(Variation.NONE);
-        Shaper shaper = new Shaper(forces, airframe);
+        Forces forces = forces(computed, Variation.NONE);
+        Shaper shaper = new Shaper(forces, computed);
         Integrator integrator = new Integrator(Integrator.NO_GRID, Integrator.FINE, (leg, tS, legS, y) -> {});
         ElementFlyer flyer = new ElementFlyer(forces, integrator, Variation.NONE);
         List<PlannedFigure> closed = new ArrayList<>();
-        FlightState at = entry(Variation.NONE);
+        FlightState at = entry(from, Variation.NONE);
         for (PlannedFigure figure : figures) {
             PlannedFigure now = figure;
             try {
@@ -259,12 +261,19 @@ public final class Predictor {
             } catch (CannotFly e) {
                 completed = false;
                 now = new FlightState(e.where().tS(), at.place(), at.speedMps(), at.direction(), at.up());
-                findings.add(rules.cannotFly(planned.figure().id(), planned.name(), e.why()));
+                findings.add(
+                        planned.lack() == null
+                                ? rules.cannotFly(planned.figure().id(), planned.name(), e.why())
+                                : rules.lacks(planned.figure().id(), planned.name(), e.why()));
             }
             Extremes extremes = recorder.next();
             FigureFlight flown = summary(planned, at, now, extremes, completed, elements);
             figures.add(flown);
             findings.addAll(rules.check(flown, extremes, planned.minEntryKt()));
+            if (completed) {
+                int last = planned.elements().size() - 1;
+                findings.addAll(rules.place(flown, planned.elements().get(last), now));
+            }
             at = now;
         }
         List<Sample> samples = recorder.samples();

@@ -18,18 +18,44 @@ final class Repositioning {
         this.wanted = wanted;
     }
 
-    FlightState fly(FlightState start, ElementFlyer.Runner runner) throws CannotFly {
+    /** @param planning flies what is only thought of */
+    FlightState fly(FlightState start, ElementFlyer.Runner runner, ElementFlyer.Runner planning) throws CannotFly {
         boolean right = start.direction().x() >= 0;
+        double back = right ? -1 : 1;
+        // Where it would come out beyond the place, it first flies on; with another speed by then, so it is thought
+        // twice.
+        double onM = 0;
+        for (int i = 0; i < 3; i++) {
+            FlightState out = roundFrom(further(start, onM, back, planning), right, planning);
+            onM = Math.max(onM + back * (out.place().x() - wanted.alongM()), 0);
+        }
+        FlightState on = roundFrom(further(start, onM, back, runner), right, runner);
+        FlightState along = on.facing(new Vec(back, 0, on.direction().z()), Vec.UP);
+        return runner.run(leg(along, 0, (t, y) -> back * (y[0] - wanted.alongM()), true), along, "run in");
+    }
+
+    private FlightState further(FlightState start, double metres, double back, ElementFlyer.Runner runner)
+            throws CannotFly {
+        if (metres == 0) {
+            return start;
+        }
+        FlightState ahead = start.facing(new Vec(-back, 0, start.direction().z()), Vec.UP);
+        double reached = start.place().x() - back * metres;
+        return runner.run(leg(ahead, 0, (t, y) -> back * (reached - y[0]), false), ahead, "run out");
+    }
+
+    /** Round and on to the display line. */
+    private FlightState roundFrom(FlightState start, boolean right, ElementFlyer.Runner runner) throws CannotFly {
         // Away from the crowd is to the left when flying right, and to the right when flying left.
         int turn = right ? 1 : -1;
         double bank = Math.toRadians(wanted.bankDeg());
         double home = right ? Math.PI : 0;
-        FlightState from =
-                start.facing(new Vec(right ? 1 : -1, 0, start.direction().z()), Vec.UP);
-
-        double outHeading = (right ? 0 : Math.PI) + turn * (Math.PI + CUT_IN_RAD);
+        FlightState from = start.facing(start.direction(), Vec.UP);
+        double heading = from.headingRad();
+        double begin = !right && heading < 0 ? heading + 2 * Math.PI : heading;
+        double round = turn * ((right ? 0 : Math.PI) + turn * (Math.PI + CUT_IN_RAD) - begin);
         FlightState turned =
-                runner.run(leg(from, turn * bank, (t, y) -> turn * (y[4] - outHeading), false), from, "turn away");
+                runner.run(leg(from, turn * bank, (t, y) -> turn * (y[4] - heading) - round, false), from, "turn away");
 
         FlightState cutIn = turned.facing(turned.direction(), Vec.UP);
         FlightState near =
@@ -38,13 +64,9 @@ final class Repositioning {
         double rest = angleTo(near.headingRad(), home);
         double sense = Math.signum(rest);
         double last = near.headingRad() + rest;
-        FlightState on = rest == 0
+        return rest == 0
                 ? near
                 : runner.run(leg(near, sense * bank, (t, y) -> sense * (y[4] - last), false), near, "turn in");
-
-        FlightState along = on.facing(new Vec(right ? -1 : 1, 0, on.direction().z()), Vec.UP);
-        double sign = right ? -1 : 1;
-        return runner.run(leg(along, 0, (t, y) -> sign * (y[0] - wanted.alongM()), true), along, "run in");
     }
 
     /** How far off the display line the turn on to it must begin. */

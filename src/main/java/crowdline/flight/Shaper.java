@@ -5,8 +5,8 @@ import crowdline.measure.Units;
 import crowdline.show.Airframe;
 import crowdline.show.Element;
 import crowdline.show.Usual;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Draws figures for one aircraft: finds the pull, the roundness, the speed over the top and the power with which what
@@ -21,6 +21,10 @@ final class Shaper {
     private static final double[] HARDER_G = {0, 0.5};
     private static final double[] MUCH_HARDER_G = {0, 0.5, 1};
     private static final double[] HARDEST_G = {1, 1.5};
+    /** Enough to see whether more speed would do. */
+    private static final double[] FEW = {1, LoopShape.CLOSES_DOWN_TO, 0.5};
+
+    private static final double[] FEW_HARDER_G = {0, 1};
     private static final double[] OVER_STALLS = {1.4, 1.6, 1.8, 2.1, 2.5};
     /** How hard a loop is pulled beyond what is usual so that it closes, if the airframe has plenty of strength, g. */
     private static final double[] CLOSING_G = {2, 2.5};
@@ -86,7 +90,17 @@ final class Shaper {
         @org.jspecify.annotations.Nullable
         Shaped shaped;
 
-        final List<Fault> faults = new ArrayList<>();
+        @org.jspecify.annotations.Nullable
+        Fault fault;
+
+        int furthest = -1;
+
+        void failed(Fault why, int flown) {
+            if (flown > furthest) {
+                furthest = flown;
+                fault = why;
+            }
+        }
     }
 
     private Tries tried(List<Element> elements, FlightState from) {
@@ -171,41 +185,65 @@ final class Shaper {
                 if (tries.shaped != null) {
                     return;
                 }
-                if (e.fault == Fault.OVER && over + 1 < OVER_STALLS.length) {
+                tries.failed(e.fault, e.flown);
+                if (e.fault.kind() == Fault.Kind.OVER && over + 1 < OVER_STALLS.length) {
                     over++;
                     now = now.withOver(OVER_STALLS[over]);
-                } else if (e.fault == Fault.NEVER_EXCEED && throttle + 1 < THROTTLES.size()) {
+                } else if (e.fault.kind() == Fault.Kind.NEVER_EXCEED && throttle + 1 < THROTTLES.size()) {
                     throttle++;
                     now = now.with(throttle(throttle));
                 } else {
-                    tries.faults.add(e.fault);
                     return;
                 }
             }
         }
     }
 
+    /** Ends with more speed and height together than it had, though no higher. */
     private static boolean isTooFast(Shaped shaped, FlightState from) {
-        return shaped.end().speedMps() > TOO_FAST * from.speedMps()
-                && Math.abs(shaped.end().place().z() - from.place().z()) < SAME_M;
+        double higher = shaped.end().place().z() - from.place().z();
+        double speed = shaped.end().speedMps();
+        double square = speed * speed + 2 * Units.G_MPS2 * higher;
+        double most = TOO_FAST * from.speedMps();
+        return higher < SAME_M && square > most * most;
     }
 
     private String lack(List<Element> elements, FlightState from, Tries tries) {
-        double most = 0.95 * forces.body.neverExceedMps();
-        for (double kt = MORE_KT; kt <= MOST_MORE_KT && from.speedMps() + Units.mpsFromKt(kt) <= most; kt += MORE_KT) {
-            FlightState faster = new FlightState(
-                    from.tS(), from.place(), from.speedMps() + Units.mpsFromKt(kt), from.direction(), from.up());
-            if (tried(elements, faster).shaped != null) {
-                return "needs " + Math.round(kt) + " kt more than it has here";
+        Fault fault = Objects.requireNonNull(tries.fault, "nothing was tried");
+        if (fault.kind() == Fault.Kind.NEVER) {
+            return fault.why();
+        }
+        double spareKt = Units.ktFromMps(0.95 * forces.body.neverExceedMps() - from.speedMps());
+        int most = (int) Math.floor(Math.min(MOST_MORE_KT, spareKt) / MORE_KT);
+        if (most < 1) {
+            return fault.why();
+        }
+        if (!helps(most, elements, from)) {
+            boolean slow = fault.kind() == Fault.Kind.ENERGY || fault.kind() == Fault.Kind.OVER;
+            return slow ? fault.why() + ", and more speed at its start would not help" : fault.why();
+        }
+        int least = 0;
+        while (most - least > 1) {
+            int middle = (least + most) / 2;
+            if (helps(middle, elements, from)) {
+                most = middle;
+            } else {
+                least = middle;
             }
         }
-        boolean fast = tries.faults.stream().allMatch(f -> f == Fault.NEVER_EXCEED);
-        boolean hard = tries.faults.stream().allMatch(f -> f == Fault.LOAD);
-        if (fast) {
-            return "would go beyond the never-exceed speed of this aircraft however it is flown";
+        return "needs " + Math.round(most * MORE_KT) + " kt more than it has here: as it is, it " + fault.why();
+    }
+
+    /** Whether so many steps of more speed would do. */
+    private boolean helps(int steps, List<Element> elements, FlightState from) {
+        double speed = from.speedMps() + Units.mpsFromKt(steps * MORE_KT);
+        FlightState faster = new FlightState(from.tS(), from.place(), speed, from.direction(), from.up());
+        Tries tries = new Tries();
+        if (elements.stream().noneMatch(Element::isOpen)) {
+            attempt(elements, faster, attempt(0, 1), tries);
+        } else {
+            tried(elements, faster, FEW, FEW_HARDER_G, tries);
         }
-        return hard
-                ? "takes more load than this aircraft is built for, however it is flown"
-                : "needs more power or lift than this aircraft has";
+        return tries.shaped != null;
     }
 }

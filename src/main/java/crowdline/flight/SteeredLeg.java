@@ -23,6 +23,7 @@ final class SteeredLeg implements Leg {
     private final Curve curve;
     private final double angleRad;
     private final double rollsPerRad;
+    private final double easeRad;
     private final double power;
     private final Vec exitDirection;
     private final Bend bend = new Bend();
@@ -32,6 +33,22 @@ final class SteeredLeg implements Leg {
      * @param rollsPerRad roll angle for each radian of the curve; 0 flies in balance
      */
     SteeredLeg(Forces forces, FlightState from, Curve curve, double angleRad, double rollsPerRad, double power) {
+        this(forces, from, curve, angleRad, rollsPerRad, 0, power);
+    }
+
+    /**
+     * @param easeRad over so much of the curve the wings go from level into the bank at its beginning, and out of it at its
+     *     end; the path is bent from its first moment
+     */
+    SteeredLeg(
+            Forces forces,
+            FlightState from,
+            Curve curve,
+            double angleRad,
+            double rollsPerRad,
+            double easeRad,
+            double power) {
+        this.easeRad = Math.min(easeRad, angleRad / 2);
         this.forces = forces;
         this.from = from;
         this.curve = curve;
@@ -104,13 +121,27 @@ final class SteeredLeg implements Leg {
         forces.see(y[2], y[3], across.length(), power, 0, look);
         double asked = across.dot(u) / Units.G_MPS2;
         look.load(forces.capG(look.rhoKgM3, y[3], asked), asked);
+        look.keptAnyway = true;
     }
 
     private Vec up(double angle, Vec d, Vec across) {
         if (rollsPerRad == 0) {
-            return across.length() > 1e-6 ? across.unit() : from.up().across(d).unit();
+            return across.length() > 1e-6
+                    ? banked(angle, d, across.unit())
+                    : from.up().across(d).unit();
         }
         return from.up().across(d).unit().turnedAbout(d, rollsPerRad * angle);
+    }
+
+    private Vec banked(double angle, Vec d, Vec across) {
+        if (easeRad == 0) {
+            return across;
+        }
+        Vec full = from.up().z() < 0 ? across.times(-1) : across;
+        double share = Math.min(1, Math.min(angle, angleRad - angle) / easeRad);
+        Vec level = from.up().across(d).unit();
+        double bank = Math.atan2(d.cross(level).dot(full), level.dot(full));
+        return level.turnedAbout(d, Math.max(share, 0) * bank);
     }
 
     @Override

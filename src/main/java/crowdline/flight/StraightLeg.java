@@ -130,6 +130,7 @@ final class StraightLeg implements Leg {
         double asked = look.uz;
         if (stalledLift == 0) {
             look.load(forces.capG(look.rhoKgM3, y[3], asked), asked);
+            look.keptAnyway = true;
         } else {
             double most = forces.capG(look.rhoKgM3, y[3], stalledLift > 0 ? 99 : -99);
             look.load(most, most);

@@ -37,7 +37,9 @@ public sealed interface Element {
         /** Open: until so many times the stalling speed, from above or below. */
         STALLS(Quantity.LINE_TO_STALLS),
         /** Open: until the arc that comes next has its lowest point at the height where the figure began. */
-        ENTRY_HEIGHT(null);
+        ENTRY_HEIGHT(null),
+        /** Open: until the turn that comes next ends as far from the crowd as the figure began. */
+        ENTRY_LINE(null);
 
         private final @Nullable Quantity quantity;
 
@@ -53,7 +55,7 @@ public sealed interface Element {
 
         /** Whether it still has to be drawn for one aircraft and one speed before it can be flown. */
         public boolean isOpen() {
-            return this == RADII || this == STALLS || this == ENTRY_HEIGHT;
+            return this == RADII || this == STALLS || this == ENTRY_HEIGHT || this == ENTRY_LINE;
         }
     }
 

@@ -8,8 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedSet;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -92,65 +90,6 @@ public record Kind(
     Double number(String key, Sliders sliders) {
         KindNumber number = numbers.get(key);
         return number == null ? null : Double.valueOf(number.moved(sliders.of(key)));
-    }
-
-    /**
-     * An aircraft of this kind of which nobody told a number.
-     *
-     * @throws IllegalArgumentException if the figures of the kind are only timed
-     */
-    public Airframe airframe(String id, String airframeName, Sliders sliders) {
-        Airframe made = new Airframe(
-                id,
-                airframeName,
-                null,
-                engine(sliders),
-                must("massKg", sliders),
-                must("wingAreaM2", sliders),
-                must("spanM", sliders),
-                must("lengthM", sliders),
-                must("zeroLiftDrag", sliders),
-                must("inducedDragFactor", sliders),
-                must("maxLiftUpright", sliders),
-                must("maxLiftInverted", sliders),
-                must("rollRateDegPerS", sliders),
-                must("rollRateKt", sliders),
-                must("flickRateDegPerS", sliders),
-                must("spinRateDegPerS", sliders),
-                must("spinDescentFtPerTurn", sliders),
-                must("pivotS", sliders),
-                must("tumbleRateDegPerS", sliders),
-                must("limitPositiveG", sliders),
-                must("limitNegativeG", sliders),
-                must("neverExceedKt", sliders));
-        SortedSet<String> assumed = new TreeSet<>(numbers.keySet());
-        if (propellerType != null) {
-            assumed.add("propellerType");
-        }
-        return made.typicalOf(new Typical(this, sliders, assumed));
-    }
-
-    private Engine engine(Sliders sliders) {
-        if (numbers.containsKey("thrustKn")) {
-            return new Engine.Jet(must("thrustKn", sliders), number("reheatKn", sliders));
-        }
-        if (!numbers.containsKey("powerKw") || propellerType == null) {
-            return Engine.NONE;
-        }
-        return new Engine.Propeller(
-                must("powerKw", sliders),
-                must("propellerDiameterM", sliders),
-                must("propellerRpm", sliders),
-                Engine.Turns.CLOCKWISE,
-                propellerType);
-    }
-
-    private double must(String key, Sliders sliders) {
-        Double value = number(key, sliders);
-        if (value == null) {
-            throw new IllegalArgumentException("the figures of a " + name + " are only timed; it has no " + key);
-        }
-        return value;
     }
 
     /** Its name and its aliases. */

@@ -111,6 +111,17 @@ class FindingRulesTest {
                         "f1 WARNING would-stall: loop asks for 5.2 g at 90 kt, where the wing gives 5.0 g; it is flown"
                                 + " at that. More speed or a gentler pull usually helps"),
                 new Edge(
+                        FindingKind.TOO_SLOW_TO_HOLD,
+                        (f, by) -> {
+                            f.seen.slowMps = 45 * 1852.0 / 3600;
+                            f.seen.slowByMps = by;
+                        },
+                        0.5,
+                        1,
+                        1.01,
+                        "f1 WARNING too-slow-to-hold: loop slows to 45 kt, where the wing cannot hold it on its path; that"
+                                + " takes 47 kt. More speed at its start usually helps"),
+                new Edge(
                         FindingKind.OVER_LOAD_LIMIT,
                         (f, g) -> f.greatestG = g,
                         6,
@@ -231,6 +242,7 @@ class FindingRulesTest {
     void everyKindHasAnEdge() {
         Set<FindingKind> tried = edges().stream().map(Edge::kind).collect(Collectors.toSet());
         tried.add(FindingKind.CANNOT_BE_FLOWN);
+        tried.add(FindingKind.MISSES_ITS_PLACE);
 
         assertThat(tried).isEqualTo(EnumSet.allOf(FindingKind.class));
     }

@@ -61,6 +61,42 @@ class RepositioningTest {
         assertThat(left.direction().x()).isCloseTo(1, within(1e-9));
     }
 
+    /** The place is nearer than where it would come out, so it flies on before it turns. */
+    @Test
+    void reachesAPlaceOnTheNearSideOfWhereItWouldComeOut() {
+        for (double alongM : new double[] {0, 500, 3000}) {
+            FlightState end = round(1, alongM);
+
+            assertThat(end.place().x()).isCloseTo(alongM, within(0.01));
+            assertThat(end.place().y()).isCloseTo(0, within(0.01));
+            assertThat(end.direction().x()).isCloseTo(-1, within(1e-9));
+        }
+    }
+
+    /** From any heading, even towards the crowd, it turns away first and never comes nearer than it must. */
+    @Test
+    void turnsAwayWhicheverWayItPoints() {
+        for (int heading = -180; heading < 180; heading += 15) {
+            double angle = Math.toRadians(heading);
+            double[] nearest = {1000};
+            double[] most = {0};
+            FlightState from = Rig.level(MPS, HEIGHT_M).facing(new Vec(Math.cos(angle), Math.sin(angle), 0), Vec.UP);
+            FlightState end = Rig.fly(
+                    Rig.dragFree(),
+                    Rig.watched((leg, tS, legS, y) -> {
+                        nearest[0] = Math.min(nearest[0], y[1]);
+                        most[0] = Math.max(most[0], tS > 10 ? -Math.sin(y[4]) : 0);
+                    }),
+                    from,
+                    new Element.Reposition(0, HEIGHT_M / 0.3048, MPS * 3600 / 1852, BANK_DEG, 1));
+            double towards = radiusM() * (1 - Math.cos(Math.min(angle, 0)));
+
+            assertThat(end.place().x()).as("%d", heading).isCloseTo(0, within(0.01));
+            assertThat(nearest[0]).as("%d", heading).isGreaterThan(-towards - 0.1);
+            assertThat(most[0]).as("%d", heading).isLessThan(Math.sin(Math.toRadians(36)));
+        }
+    }
+
     /** The way round is away from the crowd: two radii out, never on the near side of the line. */
     @Test
     void goesRoundAwayFromTheCrowd() {

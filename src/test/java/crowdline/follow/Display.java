@@ -17,6 +17,7 @@ import crowdline.show.Show;
 import crowdline.timing.PredictedTimes;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.SplittableRandom;
 
 /** An act of the trials: its plan, and flights of it that differ. */
@@ -56,8 +57,9 @@ final class Display {
                         new Spread(predictor, 5, Workers.ALONE)
                                 .fly(100, s -> {})
                                 .bands()));
-        double towards =
-                Math.toRadians(show.air().windFromDeg() + 180 - show.venue().axisBearingDeg());
+        double towards = Math.toRadians(show.air().windFromDeg()
+                + 180
+                - Objects.requireNonNull(show.venue().axisBearingDeg()));
         double mps = show.air().windKt() * KT;
         toldWind = new V3(mps * Math.cos(towards), -mps * Math.sin(towards), 0);
     }
@@ -122,7 +124,7 @@ final class Display {
     }
 
     private void enter(Aircraft a, double share, SplittableRandom random) {
-        Placing p = act.entry();
+        Placing p = Objects.requireNonNull(act.entry());
         a.place = new V3(
                 p.alongM() + share * 300 * random.nextGaussian(),
                 p.awayM() + share * 100 * random.nextGaussian(),

@@ -94,7 +94,7 @@ final class Pilot {
                 double way = Math.signum(a.direction.z());
                 yield t -> Math.abs(a.direction.z()) < 0.02 || way * (a.place.z() - z) >= 0;
             }
-            case RADII, STALLS, ENTRY_HEIGHT -> throw new IllegalArgumentException("not drawn");
+            case RADII, STALLS, ENTRY_HEIGHT, ENTRY_LINE -> throw new IllegalArgumentException("not drawn");
             case ALONG_M -> {
                 double x = (mirrored ? -1 : 1) * line.value() + share * 250 * Variety.bell(random);
                 double way = Math.signum(a.direction.x());

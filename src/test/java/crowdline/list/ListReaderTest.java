@@ -159,6 +159,7 @@ class ListReaderTest {
                 "",
                 "",
                 null,
+                null,
                 List.of())));
 
         assertThat(new ListReader(own).read("loop, big wheels (30 s)").lines())

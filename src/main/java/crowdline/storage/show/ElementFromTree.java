@@ -57,7 +57,7 @@ final class ElementFromTree {
         for (Until until : Until.values()) {
             String key = key(until);
             if (f.has(key)) {
-                double value = until == Until.ENTRY_HEIGHT ? 0 : f.number(key);
+                double value = until == Until.ENTRY_HEIGHT || until == Until.ENTRY_LINE ? 0 : f.number(key);
                 return new Element.Line(until, value, middle(f), full(f));
             }
         }
@@ -111,6 +111,7 @@ final class ElementFromTree {
             case RADII -> "radii";
             case STALLS -> "toStalls";
             case ENTRY_HEIGHT -> "toEntryHeight";
+            case ENTRY_LINE -> "toEntryLine";
         };
     }
 

@@ -88,7 +88,7 @@ final class ElementToTree {
     private static ObjectKeys line(Element.Line line, ObjectKeys keys, Supplier<ObjectKeys> empty) {
         keys.text("do", "line");
         String until = ElementFromTree.key(line.until());
-        if (line.until() == Element.Until.ENTRY_HEIGHT) {
+        if (line.until() == Element.Until.ENTRY_HEIGHT || line.until() == Element.Until.ENTRY_LINE) {
             keys.node().put(until, true);
         } else {
             keys.number(until, line.value());

@@ -191,7 +191,7 @@ class LearnCommandTest {
                 new Predictor(demo, CatalogueFile.shipped(), act, act.variants().get(0)).predict();
         String bad = Files.createFile(folder.resolve("empty.igc")).toString();
         byte[] whole = FlownLog.nmea(flight, demo.venue(), 2, 2, 3);
-        String good = Files.write(folder.resolve("start.nmea"), Arrays.copyOf(whole, whole.length / 3))
+        String good = Files.write(folder.resolve("start.nmea"), Arrays.copyOf(whole, whole.length / 4))
                 .toString();
         assertThat(run("learn", file.toString(), bad, good, "--act", "thistledown-glider"))
                 .isEqualTo(ExitCode.UNUSABLE);

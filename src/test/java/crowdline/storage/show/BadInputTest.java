@@ -85,13 +85,14 @@ class BadInputTest {
                         "{\"do\": \"line\"}",
                         "32:11",
                         "acts[0].figures[1].elements[0] has none of seconds, metres, toKt, toFt, toAlongM, radii,"
-                                + " toStalls, toEntryHeight; it needs exactly one of them"),
+                                + " toStalls, toEntryHeight, toEntryLine; it needs exactly one of them"),
                 arguments(
                         "{\"do\": \"line\", \"toAlongM\": 0}",
                         "{\"do\": \"line\", \"toFt\": 9, \"toAlongM\": 0}",
                         "32:11",
                         "acts[0].figures[1].elements[0] has toFt and toAlongM; it needs exactly one of seconds, metres,"
-                                + " toKt, toFt, toAlongM, radii, toStalls, toEntryHeight"),
+                                + " toKt, toFt, toAlongM, radii, toStalls, toEntryHeight,"
+                                + " toEntryLine"),
                 arguments(
                         "\"loadG\": 4.5",
                         "\"loadG\": 4.5, \"radiusM\": 200",

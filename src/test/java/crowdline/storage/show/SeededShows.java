@@ -285,7 +285,7 @@ final class SeededShows {
     private Element line(double power) {
         Element.Until until = pick(Element.Until.values());
         double value = switch (until) {
-            case ENTRY_HEIGHT -> 0;
+            case ENTRY_HEIGHT, ENTRY_LINE -> 0;
             case RADII -> within(0, 20);
             case STALLS -> within(0.2, 10);
             case SECONDS, METRES, KNOTS, FEET, ALONG_M -> within(0, 600);

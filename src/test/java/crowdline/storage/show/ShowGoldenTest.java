@@ -92,13 +92,8 @@ class ShowGoldenTest {
             new Reposition(-1200, 1500, 150, 30, 1),
             new Line(Until.RADII, 0.4, 1),
             new Line(Until.STALLS, 1.6, List.of(new Roll(RollStyle.AILERON, Side.LEFT, 180, null, 0, 0.5, 1)), 1),
-            new Line(
-                    Until.ENTRY_HEIGHT,
-                    0,
-                    List.of(
-                            new Roll(RollStyle.AILERON, Side.RIGHT, 90, null, 0, 0.5, 1),
-                            new Flick(FlickKind.POSITIVE, Side.LEFT, 360, 1)),
-                    0.5),
+            new Line(Until.ENTRY_HEIGHT, 0, List.of(new Flick(FlickKind.POSITIVE, Side.LEFT, 360, 1)), 0.5),
+            new Line(Until.ENTRY_LINE, 0, 1),
             new Arc(Way.PULL, 360.0, null, Size.USUAL, 0, 1),
             new Arc(Way.PULL, 90.0, null, Size.CORNER, 0, 1),
             new Arc(Way.PUSH, null, 0.0, Size.OVER, 0, 0.5),
