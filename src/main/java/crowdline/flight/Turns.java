@@ -3,6 +3,7 @@ package crowdline.flight;
 import crowdline.measure.Units;
 import crowdline.show.Element;
 import crowdline.show.Usual;
+import java.util.Objects;
 
 /** How turns are drawn: how steeply, with how much power, and where the last one begins. */
 final class Turns {
@@ -10,10 +11,14 @@ final class Turns {
     private static final double CLIMBING_S = 20;
     /** The same of a wing-over. */
     private static final double WING_OVER_S = 14;
-    /** A wing-over comes back to the height it began at as near as this, metres. */
-    private static final double SAME_M = 1;
+    /** Share of its speed that is left at the end of a climbing turn, at most; common practice, no source. */
+    private static final double LEFT_AT_THE_TOP = 0.8;
+    /** From here on a turn is a circle that people see close. */
+    private static final double CIRCLE_DEG = 300;
 
-    private static final int HALVINGS = 12;
+    private static final double STEADY = 0.997;
+    private static final double LEAST_BANK_DEG = 25;
+    private static final int HALVINGS = 10;
     private static final int CORRECTIONS = 4;
 
     private final Bends bends;
@@ -27,12 +32,37 @@ final class Turns {
         this.quiet = quiet;
     }
 
+    /** What is too much at the end of a turn: the more power, the more of it. */
+    private interface Excess {
+        double of(FlightState end);
+    }
+
     /** @param power share of the power it asks for, 0 to 1 */
     Element.Turn drawn(Element.Turn turn, FlightState at, double power) throws CannotFly {
-        double bank = bends.bankDeg(at, usualBankDeg(turn, at));
-        Element.Turn banked = banked(turn, bank, turn.power() * power);
-        boolean comesDown = turn.peakPathDeg() > 0 && !turn.climbs();
-        return comesDown ? banked(turn, bank, backAtItsHeight(banked, bank, at)) : banked;
+        Element.Turn banked = banked(turn, bends.bankDeg(at, usualBankDeg(turn, at)), turn.power() * power);
+        if (turn.climbs()) {
+            return powered(banked, at, end -> end.speedMps() - LEFT_AT_THE_TOP * at.speedMps());
+        } else if (turn.peakPathDeg() > 0) {
+            // With more power it comes down steeper than it went up.
+            return powered(banked, at, end -> at.place().z() - end.place().z());
+        }
+        return turn.degrees() < CIRCLE_DEG ? banked : steady(banked, at);
+    }
+
+    /** A circle closes at one speed: no steeper than the power carries it, if there is any. */
+    private Element.Turn steady(Element.Turn turn, FlightState at) throws CannotFly {
+        double usualDeg = bank(turn);
+        for (double bankDeg = usualDeg; bankDeg > LEAST_BANK_DEG; bankDeg -= 2) {
+            Element.Turn tried = banked(turn, bankDeg, turn.power());
+            if (quiet.fly(tried, at).speedMps() > STEADY * at.speedMps()) {
+                return powered(tried, at, end -> end.speedMps() - at.speedMps());
+            }
+        }
+        return turn;
+    }
+
+    private static double bank(Element.Turn turn) {
+        return Objects.requireNonNull(turn.bankDeg());
     }
 
     private double usualBankDeg(Element.Turn turn, FlightState at) {
@@ -53,25 +83,22 @@ final class Turns {
                 turn.toward(), turn.degrees(), bankDeg, turn.peakPathDeg(), turn.climbs(), turn.rolls(), power);
     }
 
-    /** The power with which a wing-over ends as high as it began: with more it comes down steeper than it went up. */
-    private double backAtItsHeight(Element.Turn turn, double bankDeg, FlightState at) throws CannotFly {
+    /** With the most power that is not too much. */
+    private Element.Turn powered(Element.Turn turn, FlightState at, Excess excess) throws CannotFly {
+        if (excess.of(quiet.fly(turn, at)) <= 0) {
+            return turn;
+        }
         double least = 0;
         double most = turn.power();
-        double power = most;
         for (int i = 0; i < HALVINGS; i++) {
-            double higher = quiet.fly(banked(turn, bankDeg, power), at).place().z()
-                    - at.place().z();
-            if (Math.abs(higher) < SAME_M || (higher > 0 && power == turn.power())) {
-                return power;
-            }
-            if (higher > 0) {
-                least = power;
-            } else {
+            double power = (least + most) / 2;
+            if (excess.of(quiet.fly(banked(turn, bank(turn), power), at)) > 0) {
                 most = power;
+            } else {
+                least = power;
             }
-            power = (least + most) / 2;
         }
-        return power;
+        return banked(turn, bank(turn), least);
     }
 
     /**
