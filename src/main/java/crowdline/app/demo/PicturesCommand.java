@@ -80,6 +80,8 @@ public final class PicturesCommand implements Callable<Integer> {
                         d.text() + " The rudder keeps it straight.",
                         d.shortText(),
                         d.weight(),
+                        d.at(),
+                        d.until(),
                         d.earliestS(),
                         d.latestS(),
                         d.once())));

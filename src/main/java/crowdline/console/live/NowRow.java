@@ -20,6 +20,7 @@ final class NowRow extends LiveRow<NowView> {
     /** A name that is large already leaves what the zoom adds to the smaller texts. Tuned by looking. */
     private static final double NAME_GROWS = 0.3;
 
+    private static final double BAR_PX = 12;
     private static final int NAME_LINES = 2;
     private static final int LOOK_LINES = 3;
 
@@ -93,8 +94,7 @@ final class NowRow extends LiveRow<NowView> {
         double tall = pen.lineHeightPx(true, sizes[CAPTION])
                 + name.heightPx()
                 + lookHeight(pen, look, sizes[LOOK])
-                + seenHeight(pen, v, sizes[CAPTION])
-                + barHeight(pen, v, sizes[LEFT]);
+                + barHeight(pen, v, sizes);
         boolean captionFits = captionWidth <= box.w() || sizes[CAPTION] <= pen.px(LEAST_CAPTION_PX);
         return nameFits && lookFits && captionFits && leftWidth <= box.w() * 0.5 && tall <= box.h();
     }
@@ -111,23 +111,18 @@ final class NowRow extends LiveRow<NowView> {
         return sizePx <= 0 ? 0 : look.heightPx() + pen.px(4);
     }
 
-    /** A line of its own, kept free in every figure, so that a moment that comes or goes moves nothing. */
-    private static double seenHeight(Pen pen, NowView v, double sizePx) {
-        return v.seen() == null ? 0 : pen.lineHeightPx(true, sizePx) + pen.px(2);
-    }
-
-    private static double barHeight(Pen pen, NowView v, double sizePx) {
-        return v.left().isEmpty() ? 0 : pen.lineHeightPx(true, sizePx) + pen.px(2);
+    /** The bar lies under a line for what is seen, which is kept free in every figure: what comes or goes moves nothing. */
+    private static double barHeight(Pen pen, NowView v, double[] sizes) {
+        double left = v.left().isEmpty() ? 0 : pen.lineHeightPx(true, sizes[LEFT]) + pen.px(2);
+        return v.seen() == null ? left : Math.max(left, pen.lineHeightPx(true, sizes[CAPTION]) + pen.px(6 + BAR_PX));
     }
 
     private void words(Pen pen, NowView v, Box box) {
         double[] sizes = sizes(pen, v, box);
         double captionHeight = pen.lineHeightPx(true, sizes[CAPTION]);
         caption(pen, v, sizes[CAPTION], box.top(captionHeight));
-        double barHeight = barHeight(pen, v, sizes[LEFT]);
-        Box above = box.belowTop(captionHeight).aboveBottom(barHeight);
-        double seenHeight = seenHeight(pen, v, sizes[CAPTION]);
-        Box middle = above.aboveBottom(seenHeight);
+        double barHeight = barHeight(pen, v, sizes);
+        Box middle = box.belowTop(captionHeight).aboveBottom(barHeight);
         TextBlock look = look(pen, v, sizes[LOOK], middle);
         double lookHeight = lookHeight(pen, look, sizes[LOOK]);
         Box name = middle.aboveBottom(lookHeight);
@@ -135,12 +130,8 @@ final class NowRow extends LiveRow<NowView> {
         if (lookHeight > 0) {
             pen.atTop(look, middle.bottom(lookHeight), pen.palette().text());
         }
-        SeenView seen = v.seen();
-        if (seen != null) {
-            seen(pen, seen, sizes[CAPTION], above.bottom(seenHeight));
-        }
         if (barHeight > 0) {
-            bar(pen, v, sizes[LEFT], box.bottom(barHeight));
+            bar(pen, v, sizes, box.bottom(barHeight));
         }
     }
 
@@ -159,12 +150,18 @@ final class NowRow extends LiveRow<NowView> {
         pen.midway(told, box, pen.palette().accent());
     }
 
-    private static void bar(Pen pen, NowView v, double sizePx, Box box) {
+    private static void bar(Pen pen, NowView v, double[] sizes, Box box) {
+        double sizePx = sizes[LEFT];
         double wordWidth = Math.max(sizePx * 3.4, pen.widthPx(Settled.still(v.left()), true, sizePx));
         Box bar = box.leftOf(wordWidth + pen.px(12));
-        double thick = Math.min(pen.px(12), box.h() * 0.4);
+        double thick = Math.min(pen.px(BAR_PX), box.h() * 0.4);
+        SeenView seen = v.seen();
+        double top = seen == null ? bar.midY() - thick / 2 : bar.maxY() - thick - pen.px(2);
+        if (seen != null) {
+            seen(pen, seen, sizes[CAPTION], bar.aboveBottom(thick + pen.px(4)));
+        }
         pen.bar(
-                new Box(bar.x(), bar.midY() - thick / 2, bar.w(), thick),
+                new Box(bar.x(), top, bar.w(), thick),
                 v.leftShare(),
                 pen.palette().accent(),
                 pen.palette().sunk());

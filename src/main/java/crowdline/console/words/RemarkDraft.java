@@ -1,5 +1,6 @@
 package crowdline.console.words;
 
+import crowdline.show.MomentName;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import java.util.ArrayList;
@@ -14,12 +15,34 @@ import org.jspecify.annotations.Nullable;
  * @param text what to say
  * @param shortText the shorter form, empty for none
  * @param weight how much it is wanted, as typed
- * @param earliestS earliest start in seconds against its figure, as typed, empty for none
- * @param latestS latest end in seconds against its figure, as typed, empty for none
+ * @param at the moment it is tied to, in words, empty for the start of its figure
+ * @param until the moment by which it must be over, in words, empty for none
+ * @param earliestS earliest start in seconds against its figure or that moment, as typed, empty for none
+ * @param latestS latest end in seconds against its figure or its moments, as typed, empty for none
  * @param once whether it is said once at most
  */
 public record RemarkDraft(
-        RemarkKind kind, String text, String shortText, String weight, String earliestS, String latestS, boolean once) {
+        RemarkKind kind,
+        String text,
+        String shortText,
+        String weight,
+        String at,
+        String until,
+        String earliestS,
+        String latestS,
+        boolean once) {
+
+    /** Tied to no moment. */
+    public RemarkDraft(
+            RemarkKind kind,
+            String text,
+            String shortText,
+            String weight,
+            String earliestS,
+            String latestS,
+            boolean once) {
+        this(kind, text, shortText, weight, "", "", earliestS, latestS, once);
+    }
 
     /**
      * What a draft amounts to.
@@ -40,6 +63,8 @@ public record RemarkDraft(
                 remark.text(),
                 shorter == null ? "" : shorter,
                 number(remark.weight()),
+                words(remark.at()),
+                words(remark.until()),
                 number(remark.earliestS()),
                 number(remark.latestS()),
                 remark.once());
@@ -51,7 +76,7 @@ public record RemarkDraft(
         boolean goesOn =
                 !after.isBlank() && Character.isLetterOrDigit(after.strip().codePointAt(0));
         String with = text.substring(0, at) + ", " + aside + (goesOn ? "," : "") + after;
-        return new RemarkDraft(kind, with, shortText, weight, earliestS, latestS, once);
+        return new RemarkDraft(kind, with, shortText, weight, this.at, until, earliestS, latestS, once);
     }
 
     /** @param before the remark as it was; what the draft does not say well stays as it is there */
@@ -70,7 +95,7 @@ public record RemarkDraft(
         Double earliest = earliestS.isBlank() ? null : number("The earliest start", earliestS, problems);
         Double latest = latestS.isBlank() ? null : number("The latest end", latestS, problems);
         boolean unread = (earliest == null && !earliestS.isBlank()) || (latest == null && !latestS.isBlank());
-        if (earliest != null && latest != null && latest <= earliest) {
+        if (until.isBlank() && earliest != null && latest != null && latest <= earliest) {
             problems.add("The latest end, " + latestS.strip() + " s, must come after the earliest start, "
                     + earliestS.strip() + " s.");
             unread = true;
@@ -81,6 +106,9 @@ public record RemarkDraft(
                     kind,
                     said,
                     shortText.isBlank() ? null : shortText,
+                    // Times that cannot be used stay with the moments they count from.
+                    unread ? before.at() : moment(at),
+                    unread ? before.until() : moment(until),
                     unread ? before.earliestS() : earliest,
                     unread ? before.latestS() : latest,
                     heavy == null ? before.weight() : heavy,
@@ -90,6 +118,15 @@ public record RemarkDraft(
             problems.add("This remark cannot be used, so the old one is kept: " + e.getMessage() + ".");
             return new Reading(before, problems);
         }
+    }
+
+    /** They are chosen from a list, so that any words in it are those of a moment. */
+    private static @Nullable MomentName moment(String words) {
+        return MomentName.of(words).orElse(null);
+    }
+
+    private static String words(@Nullable MomentName moment) {
+        return moment == null ? "" : moment.words();
     }
 
     private static @Nullable Double number(String what, String typed, List<String> problems) {

@@ -28,8 +28,10 @@ final class RemarkFields {
     final JTextArea text = area("What to say");
     final JTextArea shortText = area("Short form");
     final JTextField weight = field("Weight");
-    final JTextField earliest = field("Earliest start, seconds from the start of the figure");
-    final JTextField latest = field("Latest end, seconds from the start of the figure");
+    final MomentBox at = new MomentBox("Moment it is tied to", "the start of the figure");
+    final MomentBox until = new MomentBox("Moment by which it is over", "no moment");
+    final JTextField earliest = field("Earliest start, seconds from the start of the figure or from its moment");
+    final JTextField latest = field("Latest end, seconds from the start of the figure or from its moment");
     private final Consumer<RemarkDraft> typed;
     private boolean showing;
 
@@ -39,6 +41,8 @@ final class RemarkFields {
         kind.setRenderer(new Kinds());
         kind.addActionListener(e -> tell());
         once.addActionListener(e -> tell());
+        at.addActionListener(e -> tell());
+        until.addActionListener(e -> tell());
         for (JTextComponent each : new JTextComponent[] {text, shortText, weight, earliest, latest}) {
             each.getDocument().addDocumentListener(new Told());
         }
@@ -53,6 +57,11 @@ final class RemarkFields {
             put(text, draft.text());
             put(shortText, draft.shortText());
             put(weight, draft.weight());
+            at.show(draft.at(), page.moments());
+            until.show(draft.until(), page.moments());
+            boolean ties = page.inFigure() && draft.kind() != RemarkKind.CALL;
+            at.setEnabled(ties);
+            until.setEnabled(ties);
             put(earliest, draft.earliestS());
             put(latest, draft.latestS());
             earliest.setEnabled(page.inFigure());
@@ -63,7 +72,7 @@ final class RemarkFields {
     }
 
     void enable(boolean enabled) {
-        for (Component each : new Component[] {kind, once, text, shortText, weight, earliest, latest}) {
+        for (Component each : new Component[] {kind, once, text, shortText, weight, at, until, earliest, latest}) {
             each.setEnabled(enabled);
         }
     }
@@ -84,6 +93,8 @@ final class RemarkFields {
     void wear(Appearance appearance) {
         kind.setFont(appearance.plain(TextRole.BODY));
         once.setFont(appearance.plain(TextRole.BODY));
+        at.setFont(appearance.plain(TextRole.BODY));
+        until.setFont(appearance.plain(TextRole.BODY));
         text.setFont(appearance.plain(TextRole.SMALL));
         shortText.setFont(appearance.plain(TextRole.SMALL));
         for (JTextField each : new JTextField[] {weight, earliest, latest}) {
@@ -103,6 +114,8 @@ final class RemarkFields {
                 text.getText(),
                 shortText.getText(),
                 weight.getText(),
+                at.chosen(),
+                until.chosen(),
                 earliest.getText(),
                 latest.getText(),
                 once.isSelected()));

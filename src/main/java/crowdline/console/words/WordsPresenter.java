@@ -8,12 +8,14 @@ import crowdline.console.words.PlannedRemark.Standing;
 import crowdline.console.words.WordsView.PlaceView;
 import crowdline.console.words.WordsView.RemarkPage;
 import crowdline.console.words.WordsView.RemarkRow;
+import crowdline.flight.Moment;
 import crowdline.loaded.ShowLookup;
 import crowdline.patter.Fit;
 import crowdline.patter.PatterRules;
 import crowdline.patter.Room;
 import crowdline.show.Act;
 import crowdline.show.Figure;
+import crowdline.show.MomentName;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import crowdline.show.RemarkPlace;
@@ -21,6 +23,8 @@ import crowdline.show.Show;
 import crowdline.speech.pace.SpokenTime;
 import crowdline.speech.plain.RemarkHints;
 import crowdline.timing.FigureTime;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -71,7 +75,12 @@ final class WordsPresenter {
                 problems,
                 hints.of(show, place, remark, draft.text()),
                 plan.reads(place.actId()),
-                place.figureId() != null);
+                place.figureId() != null,
+                lasts(place)
+                        .map(time -> time.moments().moments().stream()
+                                .map(m -> m.name().words())
+                                .toList())
+                        .orElse(List.of()));
     }
 
     /** What fits its figure alone is called fitting only if it fits beside everything else that is planned, too. */
@@ -121,6 +130,9 @@ final class WordsPresenter {
                     Math.max(0, -Room.callFromS(remark, PatterRules.DEFAULT)),
                     Math.max(0, -Room.callToS(remark, PatterRules.DEFAULT)));
         }
+        if (remark.isTied()) {
+            return lasts(place).map(time -> tied(remark, time)).orElse("How long its figure lasts is not known.");
+        }
         String own = remark.earliestS() == null && remark.latestS() == null
                 ? ""
                 : " Its earliest and latest times leave it less.";
@@ -136,6 +148,30 @@ final class WordsPresenter {
                         place.figureId() == null
                                 ? "It belongs to no figure, so any gap will do."
                                 : "How long its figure lasts is not known.");
+    }
+
+    /** When the moments come that a remark is tied to, or which of them its figure does not have. */
+    private static String tied(Remark remark, FigureTime time) {
+        List<String> told = new ArrayList<>();
+        for (MomentName name : Arrays.asList(remark.at(), remark.until())) {
+            if (name != null) {
+                Optional<Moment> moment = time.moments().find(name);
+                if (moment.isEmpty()) {
+                    return String.format(
+                            Locale.UK, "This figure has no \u201c%s\u201d, so the remark is not tied.", name.words());
+                }
+                told.add(String.format(
+                        Locale.UK,
+                        "\u201c%s\u201d after %.1f s",
+                        name.words(),
+                        moment.get().afterS()));
+            }
+        }
+        return String.format(
+                Locale.UK,
+                "The figure lasts %.1f s: %s. Times count from there.",
+                time.durationS(),
+                String.join(", ", told));
     }
 
     /** Figures of one name are told apart by it. */

@@ -66,6 +66,7 @@ public record WordsView(
      * @param findings what listeners may not follow, in the order of the text
      * @param reads how all remarks of the place's act read together, in a sentence; empty if there are too few
      * @param inFigure whether it belongs to a figure, so that earliest and latest mean something
+     * @param moments what there is to see in its figure, in words, in order
      */
     public record RemarkPage(
             RemarkDraft draft,
@@ -77,8 +78,10 @@ public record WordsView(
             List<String> problems,
             List<SpeechFinding> findings,
             String reads,
-            boolean inFigure) {
+            boolean inFigure,
+            List<String> moments) {
         public RemarkPage {
+            moments = List.copyOf(moments);
             problems = List.copyOf(problems);
             findings = List.copyOf(findings);
         }
