@@ -3,7 +3,6 @@ package crowdline.flight;
 import crowdline.measure.Units;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
-import crowdline.show.CatalogueEntry;
 import crowdline.show.Element;
 import crowdline.show.Figure;
 import crowdline.show.Placing;
@@ -67,7 +66,7 @@ public class PredictBench {
         demo = new Predictor(show, catalogue, act, variant);
         Act longer = longer(act, variant);
         forty = new Predictor(show, catalogue, longer, longer.variants().get(0));
-        collectLegs(show, catalogue.with(show.figures()), act, variant);
+        collectLegs(show, act, variant);
         checkThatAllIsFlown();
         checkThatBothAgree();
     }
@@ -144,7 +143,7 @@ public class PredictBench {
                 List.of());
     }
 
-    private void collectLegs(Show show, Catalogue catalogue, Act act, Variant variant) throws CannotFly {
+    private void collectLegs(Show show, Act act, Variant variant) throws CannotFly {
         Air air = Air.of(show.air(), show.venue());
         Body body = Body.of(show.airframe(act.airframe()).orElseThrow(), Variation.NONE);
         Forces forces = new Forces(body, new DensityTable(air.atmosphere()), air.wind());
@@ -157,15 +156,8 @@ public class PredictBench {
                 Units.mpsFromKt(start.kt()),
                 new Vec(-1, 0, 0),
                 Vec.UP);
-        for (Figure figure : act.inOrder(variant)) {
-            List<Element> own = figure.elements();
-            List<Element> elements = own != null
-                    ? own
-                    : catalogue
-                            .find(figure.figure())
-                            .map(CatalogueEntry::elements)
-                            .orElse(List.of());
-            for (Element element : figure.durationS() != null ? List.<Element>of() : elements) {
+        for (List<Element> elements : demo.elements()) {
+            for (Element element : elements) {
                 at = flyer.fly(element, at);
             }
         }

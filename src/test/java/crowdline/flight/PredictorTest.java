@@ -75,6 +75,30 @@ class PredictorTest {
         assertThat(slow(flown(80, own("loop", 70.0, run)))).isFalse();
     }
 
+    private static List<String> told(Flight flight) {
+        return flight.findings().stream().map(FlightFinding::code).toList();
+    }
+
+    @Test
+    void repositionThatComesToItsPlaceIsNotMentionedAndOneThatCannotIsToldByHowMuch() {
+        assertThat(told(flown(120, own("reposition", null, new Element.Reposition(-1200, 1500, 120, 50, 1)))))
+                .isEmpty();
+        Flight high = flown(120, own("reposition", null, new Element.Reposition(-1200, 9000, 120, 50, 1)));
+        assertThat(high.findings())
+                .filteredOn(f -> f.code().equals("misses-its-place"))
+                .singleElement()
+                .satisfies(f -> assertThat(f.message())
+                        .matches("reposition does not come to the place it was given: it ends \\d+ ft too low.*"));
+    }
+
+    /** The wing of this biplane carries it down to 54 kt. */
+    @Test
+    void levelPassSlowerThanTheWingCanHoldIsTold() {
+        Element idle = new Element.Line(Until.SECONDS, 3, 0);
+        assertThat(told(flown(46, own("low pass", null, idle)))).contains("too-slow-to-hold");
+        assertThat(told(flown(70, own("low pass", null, idle)))).doesNotContain("too-slow-to-hold");
+    }
+
     /** A line of metres takes less time the faster it is begun; over 20 m thrust and drag change the speed by little. */
     @Test
     void variedEntrySpeedIsAddedToTheOneGiven() {
