@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param latestS latest end in seconds against {@code until}, or else against {@code at}; null for the kind's own rule
  * @param weight how much it is wanted against others, above 0; 1 is ordinary
  * @param once true if it is to be said once in the whole show at most
+ * @param draft true while the program's own words stand in it and nobody has read and accepted them
  */
 public record Remark(
         String id,
@@ -28,7 +29,8 @@ public record Remark(
         @Nullable Double earliestS,
         @Nullable Double latestS,
         double weight,
-        boolean once) {
+        boolean once,
+        boolean draft) {
 
     public Remark {
         Most.mustBeText("remark id", id);
@@ -48,7 +50,7 @@ public record Remark(
         Quantity.WEIGHT.must(weight);
     }
 
-    /** A remark that no moment has to do with. */
+    /** A remark that a person wrote, and no moment has to do with. */
     public Remark(
             String id,
             RemarkKind kind,
@@ -58,12 +60,17 @@ public record Remark(
             @Nullable Double latestS,
             double weight,
             boolean once) {
-        this(id, kind, text, shortText, null, null, earliestS, latestS, weight, once);
+        this(id, kind, text, shortText, null, null, earliestS, latestS, weight, once, false);
     }
 
     /** The same, tied to moments of its figure. */
     public Remark tied(@Nullable MomentName at, @Nullable MomentName until) {
-        return new Remark(id, kind, text, shortText, at, until, earliestS, latestS, weight, once);
+        return new Remark(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft);
+    }
+
+    /** The same as a first draft, or as a person's own words. */
+    public Remark withDraft(boolean isDraft) {
+        return new Remark(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, isDraft);
     }
 
     /** True if a moment of its figure says when it is said: of a call none does. */

@@ -18,7 +18,8 @@ import org.junit.jupiter.api.Test;
 class TiedCheckTest {
     private static List<Finding> check(
             @Nullable MomentName at, @Nullable MomentName until, @Nullable Double earliestS) {
-        Remark remark = new Remark("why", RemarkKind.EXPLANATION, "Why.", null, at, until, earliestS, null, 1, false);
+        Remark remark =
+                new Remark("why", RemarkKind.EXPLANATION, "Why.", null, at, until, earliestS, null, 1, false, false);
         Figure figure = new Figure("turn", "turn", null, null, null, 20.0, null, null, List.of(), List.of(remark));
         FigureFlight flown =
                 new FigureFlight("turn", "turn", false, true, 30, 50, 1, 1, 1, 1, 0, 0, 1, 1, 0, 0, 0, 0, 0, List.of());

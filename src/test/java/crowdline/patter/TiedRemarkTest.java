@@ -40,7 +40,7 @@ class TiedRemarkTest {
             @Nullable MomentName until,
             @Nullable Double earliestS,
             @Nullable Double latestS) {
-        Remark remark = new Remark(id, kind, id, null, at, until, earliestS, latestS, 1, false);
+        Remark remark = new Remark(id, kind, id, null, at, until, earliestS, latestS, 1, false, false);
         return new Candidate(remark, "turn", SpokenLength.of(lastsS), null);
     }
 

@@ -79,7 +79,11 @@ public record RemarkDraft(
         return new RemarkDraft(kind, with, shortText, weight, this.at, until, earliestS, latestS, once);
     }
 
-    /** @param before the remark as it was; what the draft does not say well stays as it is there */
+    /**
+     * What it amounts to: words somebody changed are a person's, not a first draft any more.
+     *
+     * @param before the remark as it was; what the draft does not say well stays as it is there
+     */
     Reading read(Remark before) {
         List<String> problems = new ArrayList<>();
         String said = text;
@@ -112,8 +116,9 @@ public record RemarkDraft(
                     unread ? before.earliestS() : earliest,
                     unread ? before.latestS() : latest,
                     heavy == null ? before.weight() : heavy,
-                    once);
-            return new Reading(remark, problems);
+                    once,
+                    before.draft());
+            return new Reading(remark.equals(before) ? before : remark.withDraft(false), problems);
         } catch (IllegalArgumentException e) {
             problems.add("This remark cannot be used, so the old one is kept: " + e.getMessage() + ".");
             return new Reading(before, problems);

@@ -154,7 +154,8 @@ final class ShowFromTree {
                 f.numberOrNull("earliestS"),
                 f.numberOrNull("latestS"),
                 f.number("weight", ORDINARY_WEIGHT),
-                f.flag("once"));
+                f.flag("once"),
+                f.flag("draft"));
     }
 
     private static @Nullable MomentName moment(@Nullable String words) {

@@ -187,6 +187,7 @@ final class ShowToTree {
                 .number("latestS", remark.latestS())
                 .number("weight", remark.weight(), ShowFromTree.ORDINARY_WEIGHT)
                 .flag("once", remark.once())
+                .flag("draft", remark.draft())
                 .node();
     }
 

@@ -14,7 +14,7 @@ class TiedDraftTest {
     private static final MomentName BEGINS = MomentName.first(MomentKind.SPIN_BEGINS);
     private static final MomentName STOPS = new MomentName(MomentKind.SPIN_STOPS, 2);
     private static final Remark TIED =
-            new Remark("spin", RemarkKind.FACT, "Round it goes.", null, BEGINS, STOPS, 1.0, -2.0, 1, false);
+            new Remark("spin", RemarkKind.FACT, "Round it goes.", null, BEGINS, STOPS, 1.0, -2.0, 1, false, false);
 
     @Test
     void whatItIsTiedToStandsInTheDraftAndIsReadFromIt() {

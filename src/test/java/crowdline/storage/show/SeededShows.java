@@ -218,6 +218,7 @@ final class SeededShows {
                 or(() -> within(-20, 0)),
                 or(() -> within(1, 20)),
                 chance() ? 1 : within(0.001, 1_000),
+                chance(),
                 chance());
     }
 

@@ -31,8 +31,6 @@ import crowdline.show.Engine;
 import crowdline.show.EntrySpeed;
 import crowdline.show.Figure;
 import crowdline.show.Incident;
-import crowdline.show.MomentKind;
-import crowdline.show.MomentName;
 import crowdline.show.Performer;
 import crowdline.show.Placing;
 import crowdline.show.Placing.Heading;
@@ -310,46 +308,6 @@ class ShowGoldenTest {
         JsonNode written = mapper.readTree(new ShowFile().bytes(show, null));
         JsonNode golden = mapper.readTree(Golden.bytes("show-2.json"));
         assertThat(written.toPrettyString()).isEqualTo(golden.toPrettyString());
-    }
-
-    @Test
-    void remarksTiedToMomentsAreReadAndWrittenAsTheyLieThere() {
-        Show show = read("show-1-moments.json");
-        MomentName begins = MomentName.first(MomentKind.SPIN_BEGINS);
-        MomentName stops = MomentName.first(MomentKind.SPIN_STOPS);
-        assertThat(show.acts().get(0).figures().get(0).remarks())
-                .containsExactly(
-                        new Remark(
-                                "before",
-                                RemarkKind.EXPLANATION,
-                                "Watch it stop.",
-                                null,
-                                begins,
-                                null,
-                                -3.0,
-                                null,
-                                1,
-                                false),
-                        new Remark(
-                                "while",
-                                RemarkKind.FACT,
-                                "It goes round and round.",
-                                null,
-                                begins,
-                                stops,
-                                null,
-                                -0.5,
-                                1,
-                                false),
-                        Remark.of("by", RemarkKind.EXPLANATION, "All this before it rolls again.")
-                                .tied(null, new MomentName(MomentKind.ROLLS, 2)));
-        JsonMapper mapper = new JsonMapper();
-        assertThat(mapper.readTree(new ShowFile().bytes(show, null))
-                        .at("/acts/0/figures/0/remarks")
-                        .toPrettyString())
-                .isEqualTo(mapper.readTree(Golden.bytes("show-1-moments.json"))
-                        .at("/acts/0/figures/0/remarks")
-                        .toPrettyString());
     }
 
     @Test

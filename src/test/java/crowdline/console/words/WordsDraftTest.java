@@ -1,0 +1,48 @@
+package crowdline.console.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.console.live.SmallShow;
+import crowdline.show.Remark;
+import crowdline.show.RemarkPlace;
+import crowdline.show.Show;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Remarks that are a first draft until somebody has read them. */
+class WordsDraftTest {
+    private static final RemarkPlace LOOP = new RemarkPlace("a1", "f1");
+    private static final Remark SECOND = LOOP.in(SmallShow.show()).get(1);
+
+    @Test
+    void wordsTypedAreNoFirstDraftAnyMore() {
+        WordsModel typing = modelWith(SECOND.withDraft(true));
+        typing.type(WordsModelTest.text(typing.view().page().orElseThrow().draft(), "Round it goes."));
+        assertThat(loopOf(typing).get(1).draft()).isFalse();
+        typing.undo();
+        assertThat(loopOf(typing).get(1).draft()).isTrue();
+    }
+
+    @Test
+    void whatCannotBeUsedLeavesAFirstDraftAsItWas() {
+        WordsModel typing = modelWith(SECOND.withDraft(true));
+        typing.type(WordsModelTest.text(typing.view().page().orElseThrow().draft(), " "));
+        assertThat(loopOf(typing).get(1).draft()).isTrue();
+    }
+
+    /** The second remark of the loop is this one, and chosen. */
+    private static WordsModel modelWith(Remark second) {
+        List<Remark> remarks = new ArrayList<>(LOOP.in(SmallShow.show()));
+        remarks.set(1, second);
+        Show show = LOOP.with(SmallShow.show(), remarks);
+        WordsModel made = new WordsModel("day.json", show, SampleWords.BASIS, edited -> {});
+        made.choosePlace("a1", "f1");
+        made.choose(1);
+        return made;
+    }
+
+    private static List<Remark> loopOf(WordsModel of) {
+        return LOOP.in(of.show());
+    }
+}
