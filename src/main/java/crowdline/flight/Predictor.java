@@ -266,7 +266,7 @@ public final class Predictor {
                                 ? rules.cannotFly(planned.figure().id(), planned.name(), e.why())
                                 : rules.lacks(planned.figure().id(), planned.name(), e.why()));
             }
-            Extremes extremes = recorder.next();
+            Extremes extremes = planned.lack() == null ? recorder.next() : restingExtremes(at, now);
             FigureFlight flown = summary(planned, at, now, extremes, completed, elements);
             figures.add(flown);
             findings.addAll(rules.check(flown, extremes, planned.minEntryKt()));

@@ -91,6 +91,16 @@ class PredictorTest {
                         .matches("reposition does not come to the place it was given: it ends \\d+ ft too low.*"));
     }
 
+    @Test
+    void figureThatLacksSomethingHasTheNumbersOfTheMomentItWasLeftOutAt() {
+        FigureFlight loop = flown(60, Figure.of("loop", "loop")).figures().get(0);
+
+        assertThat(loop.completed()).isFalse();
+        assertThat(loop.durationS()).isZero();
+        assertThat(loop.leastMps()).isCloseTo(60 * KT_MPS, within(1e-9));
+        assertThat(loop.lowestM()).isCloseTo(1500 * 0.3048, within(1e-9));
+    }
+
     /** The wing of this biplane carries it down to 54 kt. */
     @Test
     void levelPassSlowerThanTheWingCanHoldIsTold() {
