@@ -1,5 +1,9 @@
 package crowdline.patter;
 
+import crowdline.flight.FigureMoments;
+import crowdline.flight.Moment;
+import crowdline.show.MomentKind;
+import crowdline.show.MomentName;
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
@@ -16,6 +20,7 @@ import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
@@ -31,6 +36,11 @@ import org.openjdk.jmh.annotations.Warmup;
 public class PlannerBench {
     private static final int FIGURES = 40;
     private static final int REMARKS = 120;
+    private static final MomentName TOP = MomentName.first(MomentKind.OVER_THE_TOP);
+
+    /** Whether half the figures have something worth watching, and a third of their explanations are tied to it. */
+    @Param({"false", "true"})
+    public boolean moments;
 
     private final Planner planner = new Planner();
     private PlanRequest fresh = request(List.of(), 0, List.of(), Optional.empty());
@@ -44,7 +54,10 @@ public class PlannerBench {
             String figure = "f" + i % FIGURES;
             RemarkKind kind = i < FIGURES ? RemarkKind.CALL : RemarkKind.EXPLANATION;
             double seconds = kind == RemarkKind.CALL ? 1.5 + 2 * random.nextDouble() : 3 + 5 * random.nextDouble();
-            candidates.add(candidate("r" + i, kind, figure, seconds, random));
+            Candidate written = candidate("r" + i, kind, figure, seconds, random);
+            boolean tied = moments && kind == RemarkKind.EXPLANATION && i % 3 == 0;
+            Remark remark = tied ? written.remark().tied(TOP, null) : written.remark();
+            candidates.add(new Candidate(remark, figure, written.full(), written.shortForm()));
         }
         for (int i = 0; candidates.size() < REMARKS; i++) {
             RemarkKind kind = i % 12 == 0 ? RemarkKind.DUTY : i % 3 == 2 ? RemarkKind.FILLER : RemarkKind.FACT;
@@ -64,16 +77,25 @@ public class PlannerBench {
         return new Candidate(remark, figure, SpokenLength.of(seconds), shortForm);
     }
 
-    private static List<Slot> slots(double atS) {
+    private List<Slot> slots(double atS) {
         Random random = new Random(4);
         List<Slot> slots = new ArrayList<>();
         for (int i = 0; i < FIGURES; i++) {
             double lastsS = 7 + 9 * random.nextDouble();
             List<Quiet> quiets = i % 8 == 3 ? List.of(new Quiet(2, 5.0, null)) : List.of();
-            slots.add(new Slot("f" + i, atS, atS + lastsS, atS + lastsS * 0.9, atS + lastsS * 1.1, quiets));
+            FigureMoments seen = moments && i % 2 == 0 ? seen(lastsS) : FigureMoments.timed(lastsS);
+            slots.add(new Slot("f" + i, atS, atS + lastsS, atS + lastsS * 0.9, atS + lastsS * 1.1, quiets, seen));
             atS += lastsS;
         }
         return slots;
+    }
+
+    private static FigureMoments seen(double lastsS) {
+        return new FigureMoments(List.of(
+                new Moment(MomentName.first(MomentKind.BEGINS), 0, false),
+                new Moment(TOP, lastsS * 0.5, true),
+                new Moment(MomentName.first(MomentKind.SPIN_STOPS), lastsS * 0.8, true),
+                new Moment(MomentName.first(MomentKind.FLIES_OUT), lastsS, false)));
     }
 
     private static PlanRequest request(
