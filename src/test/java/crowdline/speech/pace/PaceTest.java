@@ -26,6 +26,13 @@ class PaceTest {
             It rolls. It falls! Where? Here | 23 | 0 | 3
             It waits... and rolls | 15 | 1 | 0
             It waits... And rolls | 15 | 0 | 1
+            It waits… and rolls | 15 | 1 | 0
+            It waits… And rolls | 15 | 0 | 1
+            It waits.. and rolls | 15 | 1 | 0
+            It waits. and rolls | 15 | 0 | 1
+            It waits...and rolls, up | 17 | 2 | 0
+            Up?! It rolls... and falls. Now | 20 | 1 | 2
+            up.over and round | 14 | 0 | 0
             up – and over (twice) | 14 | 2 | 0
             up — and over… | 9 | 1 | 0
             R A F | 9 | 0 | 0
