@@ -49,6 +49,16 @@ class BinsTest {
     }
 
     @Test
+    void turnIsNoStraightLine() {
+        int turn = figure("steep-turn");
+        assertThat(plan.bins.elastic[plan.bins.half(turn)]).isFalse();
+        assertThat(plan.bins.half(turn)).isEqualTo((plan.bins.first[turn] + plan.bins.first[turn + 1]) / 2);
+        assertThat(Small.plan(50, 40).bins.elastic[20])
+                .as("level flight is one")
+                .isTrue();
+    }
+
+    @Test
     void heightOfALineIsInMetres() {
         int spin = figure("spin");
         double goal = 0;
