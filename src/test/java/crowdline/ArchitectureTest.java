@@ -38,6 +38,8 @@ class ArchitectureTest {
             new Room("speech.hear", "edges of speech are found in levels, without a microphone"),
             new Room("list", "what a pilot wrote is read from its words and the catalogue, before anything is flown"),
             new Room("flight", "a flight follows from air, airframe and elements, whoever asks for it"),
+            new Room("layout", "where figures are flown follows from wishes, whoever has them"),
+            new Room("arrange", "an act is made of a list without files and screens"),
             new Room("sight", "what the crowd sees is made from a flight and says nothing of how it is told"),
             new Room("timing", "how long a figure lasts is learned from passes, whatever timed them"),
             new Room("patter", "what to say when is planned from a question that holds all it needs"),

@@ -1,5 +1,6 @@
 package crowdline.app;
 
+import crowdline.app.command.ArrangeCommand;
 import crowdline.app.command.CheckCommand;
 import crowdline.app.command.DebriefCommand;
 import crowdline.app.command.DemoCommand;
@@ -33,6 +34,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ThreadLocalRandom;
@@ -96,6 +98,7 @@ final class Commands implements Callable<Integer> {
     /** Every command, in the order help lists them. A new one is added here and nowhere else. */
     private static List<Object> all(Terminal terminal, WindowOpener opening, Workers workers) {
         return List.of(
+                new ArrangeCommand(terminal, System.in, Clock.system(ZoneId.systemDefault())),
                 new CheckCommand(terminal),
                 new PredictCommand(terminal, workers),
                 new PlanCommand(terminal, Folders.here(), workers),

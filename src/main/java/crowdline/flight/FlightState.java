@@ -3,7 +3,7 @@ package crowdline.flight;
 import crowdline.measure.Units;
 
 /**
- * What one element hands to the next.
+ * What one element, or one figure, hands to the next.
  *
  * @param tS seconds since the act began
  * @param place in the display frame, metres
@@ -11,7 +11,22 @@ import crowdline.measure.Units;
  * @param direction T, a unit vector
  * @param up U, a unit vector at a right angle to T
  */
-record FlightState(double tS, Vec place, double speedMps, Vec direction, Vec up) {
+public record FlightState(double tS, Vec place, double speedMps, Vec direction, Vec up) {
+    /** Level and upright along the display line, to the commentator's right or to the left. */
+    public static FlightState along(Vec place, double speedMps, boolean toRight) {
+        return new FlightState(0, place, speedMps, new Vec(toRight ? 1 : -1, 0, 0), Vec.UP);
+    }
+
+    /** Whether it flies to the commentator's right. */
+    public boolean toRight() {
+        return Math.cos(headingRad()) >= 0;
+    }
+
+    /** Whether the pilot hangs head down. */
+    public boolean upsideDown() {
+        return up.z() < 0;
+    }
+
     Vec rightWing() {
         return direction.cross(up);
     }
@@ -27,7 +42,7 @@ record FlightState(double tS, Vec place, double speedMps, Vec direction, Vec up)
     }
 
     /** Height plus speed as height, metres. */
-    double energyHeightM() {
+    public double energyHeightM() {
         return place.z() + speedMps * speedMps / (2 * Units.G_MPS2);
     }
 
@@ -35,7 +50,7 @@ record FlightState(double tS, Vec place, double speedMps, Vec direction, Vec up)
      * Level direction closest to where it points. Straight up it is where the wheels look, straight down where the canopy
      * looks: where it flew before it was pulled up, and where it flies when it is pulled out.
      */
-    double headingRad() {
+    public double headingRad() {
         if (Math.hypot(direction.x(), direction.y()) > 1e-9) {
             return Math.atan2(direction.y(), direction.x());
         }

@@ -270,7 +270,7 @@ public final class Predictor {
             FigureFlight flown = summary(planned, at, now, extremes, completed, elements);
             figures.add(flown);
             findings.addAll(rules.check(flown, extremes, planned.minEntryKt()));
-            if (completed) {
+            if (completed && !planned.figure().transit()) {
                 int last = planned.elements().size() - 1;
                 findings.addAll(rules.place(flown, planned.elements().get(last), now));
             }

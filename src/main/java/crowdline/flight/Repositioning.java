@@ -59,7 +59,7 @@ final class Repositioning {
 
         FlightState cutIn = turned.facing(turned.direction(), Vec.UP);
         FlightState near =
-                runner.run(leg(cutIn, 0, (t, y) -> turnInDepthM(y[3], bank) - y[1], false), cutIn, "line back");
+                runner.run(leg(cutIn, 0, (t, y) -> turnInDepthM(y[2], y[3], bank) - y[1], false), cutIn, "line back");
 
         double rest = angleTo(near.headingRad(), home);
         double sense = Math.signum(rest);
@@ -70,8 +70,9 @@ final class Repositioning {
     }
 
     /** How far off the display line the turn on to it must begin. */
-    private static double turnInDepthM(double speedMps, double bankRad) {
-        double radius = speedMps * speedMps / (Units.G_MPS2 * Math.tan(bankRad));
+    private double turnInDepthM(double heightM, double speedMps, double bankRad) {
+        double tan = GuidedLeg.carriedTan(forces, heightM, Math.max(speedMps, 1), Math.tan(bankRad));
+        double radius = speedMps * speedMps / (Units.G_MPS2 * tan);
         return radius * (1 - Math.cos(CUT_IN_RAD));
     }
 

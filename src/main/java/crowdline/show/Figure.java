@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param durationS given duration in seconds for a figure that is timed, not simulated; null if it is simulated
  * @param exit where the aircraft is after a figure that is not simulated; null to go on from where it was
  * @param minEntryKt slowest speed at which it can begin, or null for the catalogue's
+ * @param asked what was asked of it, if it was laid out; its elements are then the layout's, and null otherwise
+ * @param transit true if the layout put it between two figures; it may be put elsewhere when they change
  * @param quiets stretches of silence on purpose
  * @param remarks what can be said about it
  */
@@ -26,6 +28,8 @@ public record Figure(
         @Nullable Double durationS,
         @Nullable Placing exit,
         @Nullable Double minEntryKt,
+        @Nullable Asked asked,
+        boolean transit,
         List<Quiet> quiets,
         List<Remark> remarks) {
 
@@ -48,6 +52,26 @@ public record Figure(
         remarks = List.copyOf(remarks);
     }
 
+    /** A figure that was typed, not laid out. */
+    public Figure(
+            String id,
+            String figure,
+            @Nullable String title,
+            @Nullable String look,
+            @Nullable List<Element> elements,
+            @Nullable Double durationS,
+            @Nullable Placing exit,
+            @Nullable Double minEntryKt,
+            List<Quiet> quiets,
+            List<Remark> remarks) {
+        this(id, figure, title, look, elements, durationS, exit, minEntryKt, null, false, quiets, remarks);
+    }
+
+    /** Whether its elements were found by the layout, and told by nobody. */
+    public boolean isLaidOut() {
+        return transit || asked != null;
+    }
+
     /** A figure flown as the catalogue has it. */
     public static Figure of(String id, String figure) {
         return new Figure(id, figure, null, null, null, null, null, null, List.of(), List.of());
@@ -60,6 +84,7 @@ public record Figure(
 
     /** The same with other remarks. */
     public Figure withRemarks(List<Remark> remarks) {
-        return new Figure(id, figure, title, look, elements, durationS, exit, minEntryKt, quiets, remarks);
+        return new Figure(
+                id, figure, title, look, elements, durationS, exit, minEntryKt, asked, transit, quiets, remarks);
     }
 }

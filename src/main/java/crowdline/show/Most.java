@@ -19,6 +19,7 @@ enum Most {
     ORDER("order", 300),
     ELEMENTS("elements", 60),
     MIDDLE("middle", 20),
+    CHOICES("choices", 20),
     QUIETS("quiets", 60),
     REMARKS("remarks", 100),
     ALIASES("aliases", 50),

@@ -46,6 +46,9 @@ final class RemarkRule implements ShowRule {
                         path + ".remarks[" + r + "]"));
             }
         }
+        if (figure.transit()) {
+            return;
+        }
         if (figure.remarks().isEmpty()) {
             findings.accept(new Finding(
                     Severity.NOTE,

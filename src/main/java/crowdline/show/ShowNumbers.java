@@ -122,6 +122,10 @@ final class ShowNumbers {
     private void figure(Figure figure, String path) {
         see(Quantity.DURATION_S, figure.durationS(), path);
         see(Quantity.MIN_ENTRY_KT, figure.minEntryKt(), path);
+        Asked asked = figure.asked();
+        if (asked != null) {
+            asked(asked, path + ".asked");
+        }
         Placing exit = figure.exit();
         if (exit != null) {
             placing(exit, path + ".exit");
@@ -135,6 +139,14 @@ final class ShowNumbers {
             see(Quantity.QUIET_TO_S, figure.quiets().get(q).toS(), path + ".quiets[" + q + "]");
         }
         remarks(figure.remarks(), path + ".remarks");
+    }
+
+    private void asked(Asked asked, String path) {
+        see(Quantity.ASKED_COUNT, asked.count(), path);
+        see(Quantity.PLACE_ALONG_M, asked.alongM(), path);
+        see(Quantity.PLACE_HEIGHT_FT, asked.heightFt(), path);
+        see(Quantity.PLACE_KT, asked.kt(), path);
+        see(Quantity.ASKED_SECONDS, asked.seconds(), path);
     }
 
     private void remarks(List<Remark> remarks, String path) {

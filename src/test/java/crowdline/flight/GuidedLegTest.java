@@ -23,9 +23,15 @@ class GuidedLegTest {
     void heightStillToGoFadesAsTwoLagsInARow() {
         for (double t : new double[] {1, 3, 6, 12}) {
             double left = 2 * (3 * Math.exp(-t / 3) - 2 * Math.exp(-t / 2));
-            assertThat(502 - flown(Rig.dragFree(), 502, 60, t, false).place().z())
+            assertThat(502
+                            - flown(Rig.seaLevel(Rig.monoplane()), 502, 60, t, false)
+                                    .place()
+                                    .z())
                     .isCloseTo(left, within(1e-3));
-            assertThat(flown(Rig.dragFree(), 498, 60, t, false).place().z() - 498)
+            assertThat(flown(Rig.seaLevel(Rig.monoplane()), 498, 60, t, false)
+                                    .place()
+                                    .z()
+                            - 498)
                     .isCloseTo(left, within(1e-3));
         }
     }
@@ -34,8 +40,46 @@ class GuidedLegTest {
     void farFromItsHeightItClimbsOrDescendsAtTwentyDegreesAndNoSteeper() {
         double steepest = Math.sin(Math.toRadians(20));
 
-        assertThat(flown(Rig.dragFree(), 3000, 60, 10, false).direction().z()).isCloseTo(steepest, within(1e-3));
-        assertThat(flown(Rig.dragFree(), -2000, 60, 10, false).direction().z()).isCloseTo(-steepest, within(1e-3));
+        Forces forces = Rig.seaLevel(Rig.monoplane());
+        assertThat(flown(forces, 3000, 30, 6, false).direction().z()).isCloseTo(steepest, within(5e-3));
+        assertThat(flown(forces, -2000, 60, 10, false).direction().z()).isCloseTo(-steepest, within(1e-3));
+    }
+
+    @Test
+    void climbsNoSteeperThanItsPowerHoldsTheSpeed() {
+        Forces forces = Rig.seaLevel(Rig.trainer());
+        FlightState climbing = flown(forces, 3000, 50, 40, false);
+        double excess = forces.alongMps2(
+                        climbing.place().z(), climbing.speedMps(), 1, 0, 0, crowdline.measure.Units.G_MPS2, 1, 0)
+                / crowdline.measure.Units.G_MPS2;
+
+        assertThat(climbing.speedMps()).isCloseTo(50, within(1.0));
+        assertThat(climbing.direction().z()).isCloseTo(excess, within(0.02)).isLessThan(0.2);
+    }
+
+    @Test
+    void withoutPowerItSinksAndKeepsItsSpeed() {
+        Forces forces = Rig.seaLevel(Rig.trainer());
+        GuidedLeg.Aim aim = new GuidedLeg.Aim(3000, 45, 0, 0);
+        FlightState sinking = Rig.unwatched()
+                .fly(new GuidedLeg(forces, Rig.level(60, 500), aim, (t, y) -> t - 60, false), 0)
+                .moment();
+
+        assertThat(sinking.direction().z()).isNegative();
+        assertThat(sinking.speedMps()).isCloseTo(45, within(2.0));
+    }
+
+    @Test
+    void alongTheLineItComesBackToItGently() {
+        Forces forces = Rig.seaLevel(Rig.monoplane());
+        FlightState off = new FlightState(0, new Vec(0, -40, 500), 60, new Vec(1, 0, 0), Vec.UP);
+        GuidedLeg.Aim aim = new GuidedLeg.Aim(500, 60, 0, 1, true);
+        FlightState on = Rig.unwatched()
+                .fly(new GuidedLeg(forces, off, aim, (t, y) -> y[0] - 2000, true), 0)
+                .moment();
+
+        assertThat(on.place().y()).isCloseTo(0, within(1.0));
+        assertThat(on.direction().x()).isEqualTo(1);
     }
 
     /** Between idle and full the throttle gives the speed change wanted, so what is missing fades with 3 s. */

@@ -2,6 +2,7 @@ package crowdline.storage.show;
 
 import crowdline.show.Act;
 import crowdline.show.Aircraft;
+import crowdline.show.Asked;
 import crowdline.show.CatalogueEntry;
 import crowdline.show.DayAir;
 import crowdline.show.Element;
@@ -126,8 +127,26 @@ final class ShowFromTree {
                 f.numberOrNull("durationS"),
                 f.has("exit") ? placing(f.group("exit")) : null,
                 f.numberOrNull("minEntryKt"),
+                f.has("asked") ? asked(f.group("asked")) : null,
+                f.flag("transit"),
                 quiets,
                 remarks);
+    }
+
+    private static Asked asked(Fields f) {
+        return new Asked(
+                f.text("text"),
+                f.numberOrNull("count"),
+                f.has("place") ? f.choice("place", ShowNames.PLACE) : null,
+                f.numberOrNull("alongM"),
+                f.has("side") ? f.choice("side", ShowNames.HAND) : null,
+                f.has("heading") ? f.choice("heading", ShowNames.HEADING) : null,
+                f.numberOrNull("heightFt"),
+                f.numberOrNull("kt"),
+                f.numberOrNull("seconds"),
+                f.textOrNull("note"),
+                !f.has("sure") || f.flag("sure"),
+                f.texts("choices"));
     }
 
     private static Quiet quiet(Fields f) {

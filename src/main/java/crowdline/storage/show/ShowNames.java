@@ -1,5 +1,6 @@
 package crowdline.storage.show;
 
+import crowdline.show.Asked;
 import crowdline.show.Element.FlickKind;
 import crowdline.show.Element.RollStyle;
 import crowdline.show.Element.Side;
@@ -33,6 +34,17 @@ final class ShowNames {
         case SLOW -> "slow";
         case HESITATION -> "hesitation";
         case BARREL -> "barrel";
+    });
+
+    static final DiskNames<Asked.Place> PLACE = new DiskNames<>(Asked.Place.class, place -> switch (place) {
+        case LEFT_END -> "left end";
+        case CENTRE -> "centre";
+        case RIGHT_END -> "right end";
+    });
+
+    static final DiskNames<Asked.Hand> HAND = new DiskNames<>(Asked.Hand.class, hand -> switch (hand) {
+        case LEFT -> "left";
+        case RIGHT -> "right";
     });
 
     static final DiskNames<EntrySpeed> ENTRY_SPEED = new DiskNames<>(EntrySpeed.class, speed -> switch (speed) {

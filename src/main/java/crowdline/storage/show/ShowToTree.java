@@ -1,6 +1,7 @@
 package crowdline.storage.show;
 
 import crowdline.show.Act;
+import crowdline.show.Asked;
 import crowdline.show.CatalogueEntry;
 import crowdline.show.DayAir;
 import crowdline.show.Element;
@@ -150,10 +151,40 @@ final class ShowToTree {
         if (exit != null) {
             keys.group("exit", placing(exit), false);
         }
-        return keys.number("minEntryKt", figure.minEntryKt())
+        keys.number("minEntryKt", figure.minEntryKt());
+        Asked asked = figure.asked();
+        if (asked != null) {
+            keys.group("asked", asked(asked), false);
+        }
+        return keys.flag("transit", figure.transit())
                 .list("quiets", figure.quiets(), false, this::quiet)
                 .list("remarks", figure.remarks(), false, this::remark)
                 .node();
+    }
+
+    private JsonNode asked(Asked asked) {
+        ObjectKeys keys = keys().text("text", asked.text()).number("count", asked.count());
+        Asked.Place place = asked.place();
+        if (place != null) {
+            keys.choice("place", ShowNames.PLACE, place);
+        }
+        keys.number("alongM", asked.alongM());
+        Asked.Hand side = asked.side();
+        if (side != null) {
+            keys.choice("side", ShowNames.HAND, side);
+        }
+        Placing.Heading heading = asked.heading();
+        if (heading != null) {
+            keys.choice("heading", ShowNames.HEADING, heading);
+        }
+        keys.number("heightFt", asked.heightFt())
+                .number("kt", asked.kt())
+                .number("seconds", asked.seconds())
+                .text("note", asked.note());
+        if (!asked.sure()) {
+            keys.node().put("sure", false);
+        }
+        return keys.texts("choices", asked.choices(), false).node();
     }
 
     private JsonNode quiet(Quiet quiet) {

@@ -1,0 +1,348 @@
+package crowdline.app.command;
+
+import crowdline.app.shell.ExitCode;
+import crowdline.app.shell.Terminal;
+import crowdline.arrange.ShowArranging;
+import crowdline.layout.LaidOut;
+import crowdline.list.FigureList;
+import crowdline.list.ListLine;
+import crowdline.list.ListReader;
+import crowdline.sheet.RunningSheet;
+import crowdline.show.Catalogue;
+import crowdline.show.Figure;
+import crowdline.show.Finding;
+import crowdline.show.Kind;
+import crowdline.show.Severity;
+import crowdline.show.Show;
+import crowdline.show.Sliders;
+import crowdline.show.TimedAircraft;
+import crowdline.storage.file.ShowFileException;
+import crowdline.storage.json.JsonOut;
+import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.IncidentTemplate;
+import crowdline.storage.show.KindsFile;
+import crowdline.storage.show.ShowFile;
+import crowdline.storage.show.ShowReading;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Makes an act of the list a pilot sent. */
+@Command(
+        name = "arrange",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Makes an act of the list of figures that a pilot sent: reads it as people write, draws each figure for the"
+                    + " kind of aircraft, and lays them out along the display line with what is flown between them.",
+            "What the list does not say is assumed, and marked so in the show file until the pilot has confirmed it."
+        },
+        footer = {
+            "Ends with 0 if all went well, 1 if no act can be made of the list, 2 if a file or an option cannot be used.",
+            RunningSheet.CAUTION
+        })
+public final class ArrangeCommand implements Callable<Integer> {
+    private static final String STANDARD_INPUT = "-";
+    /** No list is longer; beyond it the wrong file was named. */
+    private static final int MOST_BYTES = 1 << 20;
+
+    private final Terminal terminal;
+    private final InputStream in;
+    private final Clock clock;
+
+    @Parameters(paramLabel = "LIST.txt|-", description = "The list, as text; - reads it from standard input.")
+    private @Nullable String list;
+
+    @Option(
+            names = "--aircraft",
+            required = true,
+            paramLabel = "KIND",
+            description =
+                    "The kind of aircraft, such as \"light aerobatic biplane\", \"jet trainer\" or \"formation\".")
+    private String aircraft = "";
+
+    @Option(names = "--title", paramLabel = "T", description = "How the act is announced.")
+    private @Nullable String title;
+
+    @Option(names = "--performer", paramLabel = "NAME", description = "Who flies it.")
+    private @Nullable String performer;
+
+    @Option(
+            names = "--slot",
+            paramLabel = "HH:MM",
+            defaultValue = "14:00",
+            description = "When it begins (${DEFAULT-VALUE}).")
+    private String slot = "";
+
+    @Option(names = "--into", paramLabel = "SHOW.json", description = "Adds the act to this show instead of a new one.")
+    private @Nullable Path into;
+
+    @Option(
+            names = "--out",
+            paramLabel = "SHOW.json",
+            description = "Writes the show here; without it, over the show of --into, or nowhere.")
+    private @Nullable Path out;
+
+    @Option(names = "--json", description = "Print what was made as JSON.")
+    private boolean json;
+
+    public ArrangeCommand(Terminal terminal, InputStream in, Clock clock) {
+        this.terminal = terminal;
+        this.in = in;
+        this.clock = clock;
+    }
+
+    /** An option or a file that cannot be used, in one sentence. */
+    private static final class Unusable extends Exception {
+        private static final long serialVersionUID = 1;
+
+        Unusable(String sentence) {
+            super(sentence);
+        }
+
+        String sentence() {
+            return String.valueOf(getMessage());
+        }
+    }
+
+    @Override
+    public Integer call() throws ShowFileException {
+        try {
+            return arrange();
+        } catch (Unusable e) {
+            terminal.complain(e.sentence());
+            return ExitCode.UNUSABLE;
+        }
+    }
+
+    private int arrange() throws Unusable, ShowFileException {
+        LocalTime start = slotStart();
+        Kind kind = kind();
+        String text = text();
+        ShowFile files = new ShowFile();
+        @Nullable ShowReading before = into == null ? null : files.read(into);
+        Show show = before == null ? fresh() : before.show();
+        if (before != null && show == null) {
+            before.findings().stream()
+                    .filter(f -> f.severity() == Severity.ERROR)
+                    .forEach(f -> terminal.complain(f.asLine()));
+            return ExitCode.UNUSABLE;
+        }
+        Show known = Objects.requireNonNull(show);
+        Catalogue catalogue = CatalogueFile.shipped();
+        FigureList read = new ListReader(catalogue.with(known.figures())).read(text);
+        if (read.findings().stream().anyMatch(f -> f.severity() == Severity.ERROR)) {
+            say(read, null);
+            return ExitCode.BLOCKED;
+        }
+        ShowArranging.Made made = new ShowArranging(catalogue)
+                .add(known, read, making(kind), new ShowArranging.About(named(kind), performer, start));
+        Path target = out == null ? into : out;
+        if (target != null) {
+            if (before != null && target.equals(into)) {
+                files.write(target, made.show(), before.document());
+            } else if (Files.exists(target)) {
+                throw new Unusable(target + " is there already; name another file for --out, or add the act to it with"
+                        + " --into");
+            } else {
+                files.write(target, made.show());
+            }
+        }
+        say(read, made);
+        if (!json && target != null) {
+            terminal.line("");
+            terminal.line("Written to " + target + ".");
+        }
+        return ExitCode.FINE;
+    }
+
+    private String named(Kind kind) {
+        return title != null ? title : (performer != null ? performer + ", " : "") + kind.name();
+    }
+
+    private Show fresh() {
+        String name = title == null ? "New show" : title;
+        return ShowArranging.empty(
+                name,
+                LocalDate.now(clock),
+                clock.getZone(),
+                IncidentTemplate.shipped().incident());
+    }
+
+    private static ShowArranging.Making making(Kind kind) {
+        return id -> kind.flies()
+                ? kind.airframe(id, kind.name(), Sliders.TYPICAL)
+                : new TimedAircraft(id, kind.name(), kind, null);
+    }
+
+    private LocalTime slotStart() throws Unusable {
+        try {
+            return LocalTime.parse(slot.length() == 4 ? "0" + slot : slot);
+        } catch (DateTimeParseException e) {
+            throw new Unusable("--slot is \"" + slot + "\"; give the time as hours and minutes, such as 14:05");
+        }
+    }
+
+    private Kind kind() throws Unusable {
+        try {
+            return KindsFile.shipped().named(aircraft);
+        } catch (IllegalArgumentException e) {
+            throw new Unusable("--aircraft: " + e.getMessage());
+        }
+    }
+
+    private String text() throws Unusable {
+        String from = Objects.requireNonNull(list);
+        try {
+            byte[] bytes = from.equals(STANDARD_INPUT) ? in.readNBytes(MOST_BYTES + 1) : read(Path.of(from));
+            if (bytes.length > MOST_BYTES) {
+                throw new Unusable(from + " is longer than any list of figures; name the file with the list");
+            }
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+        } catch (CharacterCodingException e) {
+            throw new Unusable(from + " is not text in UTF-8; save the list as plain text in UTF-8");
+        } catch (IOException | java.nio.file.InvalidPathException e) {
+            throw new Unusable(from + " cannot be read; check its name and that you may read it");
+        }
+    }
+
+    private static byte[] read(Path file) throws IOException {
+        if (!Files.isRegularFile(file)) {
+            throw new IOException(file + " is no file");
+        }
+        try (InputStream stream = Files.newInputStream(file)) {
+            return stream.readNBytes(MOST_BYTES + 1);
+        }
+    }
+
+    private void say(FigureList read, ShowArranging.@Nullable Made made) {
+        if (json) {
+            terminal.json(JsonOut.of(asJson(read, made)));
+            return;
+        }
+        for (ListLine line : read.lines()) {
+            terminal.line(asLine(line));
+        }
+        read.notes().forEach(note -> terminal.line("note: " + note));
+        read.findings().forEach(f -> terminal.line(f.severity().name().toLowerCase(Locale.ROOT) + ": " + f.message()));
+        if (made != null) {
+            terminal.line("");
+            double at = 0;
+            for (int i = 0; i < made.act().figures().size(); i++) {
+                Figure figure = made.act().figures().get(i);
+                double seconds = made.arranged().times().get(i);
+                terminal.line(String.format(
+                        Locale.UK,
+                        "%3d:%02d  %5.1f s  %s%s",
+                        (int) at / 60,
+                        (int) at % 60,
+                        seconds,
+                        figure.transit() ? "  " : "",
+                        figure.shownName()));
+                at += seconds;
+            }
+            made.arranged().findings().forEach(f -> terminal.line("warning: " + f.message()));
+        }
+    }
+
+    private static String asLine(ListLine line) {
+        StringBuilder text = new StringBuilder();
+        text.append('"').append(line.text()).append("\": ").append(line.title());
+        if (!line.sure()) {
+            text.append(line.figure() == null ? " (only a time)" : " (a guess)");
+        }
+        if (!line.choices().isEmpty()) {
+            text.append("; or ").append(String.join(", ", line.choices())).append('?');
+        }
+        return text.toString();
+    }
+
+    private static Map<String, Object> asJson(FigureList read, ShowArranging.@Nullable Made made) {
+        Map<String, Object> all = new LinkedHashMap<>();
+        all.put("lines", read.lines().stream().map(ArrangeCommand::json).toList());
+        all.put("notes", read.notes());
+        if (made != null) {
+            Map<String, Object> act = new LinkedHashMap<>();
+            act.put("id", made.act().id());
+            act.put("title", made.act().title());
+            act.put("seconds", made.arranged().seconds());
+            List<Object> figures = new ArrayList<>();
+            for (int i = 0; i < made.act().figures().size(); i++) {
+                Figure figure = made.act().figures().get(i);
+                Map<String, Object> row = new LinkedHashMap<>();
+                row.put("id", figure.id());
+                row.put("figure", figure.figure());
+                row.put("title", figure.shownName());
+                row.put("seconds", made.arranged().times().get(i));
+                row.put("transit", figure.transit());
+                figures.add(row);
+            }
+            act.put("figures", figures);
+            all.put("act", act);
+        }
+        List<Object> findings = new ArrayList<>();
+        for (Finding finding : read.findings()) {
+            findings.add(
+                    finding(finding.severity().name().toLowerCase(Locale.ROOT), finding.code(), finding.message()));
+        }
+        if (made != null) {
+            for (LaidOut.Finding finding : made.arranged().findings()) {
+                findings.add(finding("warning", "layout", finding.message()));
+            }
+        }
+        all.put("findings", findings);
+        return all;
+    }
+
+    private static Map<String, Object> finding(String severity, String code, String message) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        row.put("severity", severity);
+        row.put("code", code);
+        row.put("message", message);
+        return row;
+    }
+
+    private static Map<String, Object> json(ListLine line) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        row.put("text", line.text());
+        row.put("figure", line.figure());
+        row.put("title", line.title());
+        row.put("count", line.count());
+        row.put("place", line.place() == null ? null : words(line.place()));
+        row.put("side", line.side() == null ? null : words(line.side()));
+        row.put("heading", line.heading() == null ? null : words(line.heading()));
+        row.put("heightFt", line.heightFt());
+        row.put("entryKt", line.entryKt());
+        row.put("seconds", line.seconds());
+        row.put("smoke", line.smoke());
+        row.put("note", line.note());
+        row.put("sure", line.sure());
+        row.put("choices", line.choices());
+        return row;
+    }
+
+    private static String words(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

@@ -1,0 +1,183 @@
+package crowdline.arrange;
+
+import crowdline.flight.Air;
+import crowdline.flight.FigureTrial;
+import crowdline.flight.FlightState;
+import crowdline.layout.Area;
+import crowdline.layout.LaidOut;
+import crowdline.layout.Layout;
+import crowdline.layout.Piece;
+import crowdline.layout.Transit;
+import crowdline.layout.Wish;
+import crowdline.list.FigureList;
+import crowdline.measure.Units;
+import crowdline.show.Airframe;
+import crowdline.show.Asked;
+import crowdline.show.Catalogue;
+import crowdline.show.Element;
+import crowdline.show.Engine;
+import crowdline.show.Figure;
+import crowdline.show.Placing;
+import crowdline.show.Placing.Heading;
+import crowdline.show.Venue;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Makes the figures of an act from what was asked for: drawn for the aircraft, joined by transits, timed. */
+public final class Arranger {
+    /** A figure that is only timed and of which nobody told the time, seconds; assumed. */
+    private static final double TIMED_S = 20;
+    /** Where it could be, for something that nothing is known of. */
+    private static final String TRANSIT = "reposition";
+
+    private final Catalogue catalogue;
+
+    public Arranger(Catalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    /** The lines of a list as figures, still without elements or times. */
+    public List<Figure> figures(FigureList list) {
+        return new AskedFigures(catalogue).of(list);
+    }
+
+    /** Figures of something that is only timed: a helicopter, a formation, parachutists. */
+    public Arranged timed(List<Figure> asked) {
+        List<Figure> figures = new ArrayList<>();
+        List<Double> times = new ArrayList<>();
+        for (Figure figure : asked) {
+            Double told = figure.durationS();
+            double seconds = told == null ? TIMED_S : told;
+            figures.add(with(figure, null, seconds, null));
+            times.add(seconds);
+        }
+        return new Arranged(null, figures, times, List.of());
+    }
+
+    /**
+     * Figures flown by an airframe.
+     *
+     * @param asked each with what was asked of it; transits among them are left out and found anew
+     */
+    public Arranged flown(List<Figure> asked, Airframe airframe, Venue.Limits limits, Air air) {
+        FigureTrial trial = new FigureTrial(airframe, air);
+        Area area = Area.of(limits, Units.mpsFromKt(airframe.usual().passKt()), trial.stallMps(0));
+        Map<String, Figure> byId = new HashMap<>();
+        List<Wish> wishes = new ArrayList<>();
+        for (Figure figure : asked) {
+            if (!figure.transit()) {
+                byId.put(figure.id(), figure);
+                Asked told = figure.asked();
+                wishes.add(Wishes.of(figure, told == null ? Asked.plainly(figure.figure()) : told, catalogue));
+            }
+        }
+        LaidOut laid = new Layout(trial, area).of(wishes);
+        Written written = new Written(byId, !(airframe.engine() instanceof Engine.None));
+        written.write(laid.pieces());
+        return new Arranged(placing(laid.entry()), written.figures, written.times, laid.findings());
+    }
+
+    /** The pieces of a layout as figures of a show. */
+    private static final class Written {
+        private final Map<String, Figure> asked;
+        private final boolean engine;
+        private final Set<String> taken;
+        private final List<Figure> figures = new ArrayList<>();
+        private final List<Double> times = new ArrayList<>();
+
+        Written(Map<String, Figure> asked, boolean engine) {
+            this.asked = asked;
+            this.engine = engine;
+            taken = new HashSet<>(asked.keySet());
+        }
+
+        void write(List<Piece> pieces) {
+            for (int i = 0; i < pieces.size(); ) {
+                int next = i + 1;
+                if (pieces.get(i).isTransit()) {
+                    while (next < pieces.size() && isSame(pieces.get(i), pieces.get(next))) {
+                        next++;
+                    }
+                    transit(
+                            pieces.subList(i, next),
+                            next < pieces.size() ? pieces.get(next).wish() : null);
+                } else {
+                    figure(pieces.get(i));
+                }
+                i = next;
+            }
+        }
+
+        /** Round once and round again is one coming round. */
+        private static boolean isSame(Piece first, Piece next) {
+            return first.transit() == Transit.TURNS_BACK && next.transit() == Transit.TURNS_BACK;
+        }
+
+        /** @param to the figure it leads to, or null if another transit or nothing follows */
+        private void transit(List<Piece> pieces, @Nullable Wish to) {
+            times.add(pieces.stream().mapToDouble(Piece::seconds).sum());
+            Piece first = pieces.get(0);
+            Piece last = pieces.get(pieces.size() - 1);
+            TransitWords words = TransitWords.of(Objects.requireNonNull(first.transit()), first, last, engine);
+            List<Element> elements =
+                    pieces.stream().flatMap(piece -> piece.elements().stream()).toList();
+            figures.add(new Figure(
+                    AskedFigures.fresh(to == null ? words.title() : "to " + to.id(), taken),
+                    TRANSIT,
+                    words.title(),
+                    words.look(),
+                    elements,
+                    null,
+                    null,
+                    null,
+                    null,
+                    true,
+                    List.of(),
+                    List.of()));
+        }
+
+        private void figure(Piece piece) {
+            times.add(piece.seconds());
+            Figure figure = Objects.requireNonNull(
+                    asked.get(Objects.requireNonNull(piece.wish()).id()));
+            if (piece.elements().isEmpty()) {
+                Placing exit = piece.to().equals(piece.from()) ? null : placing(piece.to());
+                figures.add(with(figure, null, piece.seconds(), exit));
+            } else {
+                figures.add(with(figure, piece.elements(), null, null));
+            }
+        }
+    }
+
+    private static Figure with(
+            Figure figure, @Nullable List<Element> elements, @Nullable Double seconds, @Nullable Placing exit) {
+        return new Figure(
+                figure.id(),
+                figure.figure(),
+                figure.title(),
+                figure.look(),
+                elements,
+                seconds,
+                exit,
+                null,
+                figure.asked(),
+                figure.transit(),
+                figure.quiets(),
+                figure.remarks());
+    }
+
+    private static Placing placing(FlightState state) {
+        return new Placing(
+                Math.rint(state.place().x()),
+                Math.rint(state.place().y()),
+                Math.rint(Units.ftFromM(state.place().z())),
+                Math.max(Math.rint(Units.ktFromMps(state.speedMps()) * 10) / 10, 1),
+                state.toRight() ? Heading.RIGHT : Heading.LEFT);
+    }
+}

@@ -1,0 +1,96 @@
+package crowdline.arrange;
+
+import crowdline.list.FigureList;
+import crowdline.list.ListLine;
+import crowdline.show.Asked;
+import crowdline.show.Catalogue;
+import crowdline.show.Figure;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** The lines of a list as figures that nothing is known of yet but what was asked. */
+final class AskedFigures {
+    private final Catalogue catalogue;
+    private final Set<String> taken = new HashSet<>();
+
+    AskedFigures(Catalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    List<Figure> of(FigureList list) {
+        List<Figure> figures = new ArrayList<>();
+        for (ListLine line : list.lines()) {
+            figures.add(figure(line));
+        }
+        return figures;
+    }
+
+    private Figure figure(ListLine line) {
+        String name = line.figure() == null ? line.title() : line.figure();
+        String title = line.title().equals(nameOf(name)) ? null : line.title();
+        return new Figure(
+                id(line.title()),
+                name,
+                title,
+                null,
+                null,
+                line.seconds(),
+                null,
+                null,
+                asked(line),
+                false,
+                List.of(),
+                List.of());
+    }
+
+    private String nameOf(String figure) {
+        return catalogue.find(figure).map(e -> e.name()).orElse(figure);
+    }
+
+    private static Asked asked(ListLine line) {
+        return new Asked(
+                line.text(),
+                line.count(),
+                line.place() == null ? null : Asked.Place.valueOf(line.place().name()),
+                null,
+                line.side() == null ? null : Asked.Hand.valueOf(line.side().name()),
+                line.heading(),
+                line.heightFt(),
+                line.entryKt(),
+                line.seconds(),
+                note(line),
+                line.sure(),
+                line.choices());
+    }
+
+    private static @Nullable String note(ListLine line) {
+        Boolean smoke = line.smoke();
+        if (smoke == null) {
+            return line.note();
+        }
+        String words = smoke ? "smoke on" : "smoke off";
+        return line.note() == null ? words : line.note() + "; " + words;
+    }
+
+    /** From the words of the name, as a person would write it. */
+    private String id(String title) {
+        return AskedFigures.fresh(title, taken);
+    }
+
+    /** An id from words that is not taken yet, and is from now on. */
+    static String fresh(String words, Set<String> taken) {
+        String base = words.toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{N}]+", "-")
+                .replaceAll("^-+|-+$", "");
+        base = base.isEmpty() ? "figure" : base.substring(0, Math.min(base.length(), 40));
+        String id = base;
+        for (int i = 2; !taken.add(id); i++) {
+            id = base + "-" + i;
+        }
+        return id;
+    }
+}

@@ -1,0 +1,100 @@
+package crowdline.arrange;
+
+import crowdline.show.Asked.Hand;
+import crowdline.show.Element;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** The elements of a figure, as often and to the side that a list asks for. */
+final class Counted {
+    /** More of one figure at a stretch than any act has. */
+    private static final int MOST_REPEATS = 12;
+
+    private Counted() {}
+
+    /**
+     * The elements asked for.
+     *
+     * @param count how many turns of a spin or tumble, how many rolls, or how often the figure; null for the usual
+     */
+    static List<Element> of(List<Element> usual, @Nullable Double count, @Nullable Hand side) {
+        List<Element> sided =
+                side == null ? usual : usual.stream().map(e -> to(e, side)).toList();
+        if (count == null) {
+            return sided;
+        }
+        if (sided.stream().anyMatch(e -> e instanceof Element.Spin || e instanceof Element.Tumble)) {
+            return sided.stream().map(e -> turned(e, count)).toList();
+        }
+        if (isOneRoll(sided)) {
+            return sided.stream().map(e -> rolled(e, count)).toList();
+        }
+        List<Element> repeated = new ArrayList<>();
+        for (int i = 0; i < Math.min(Math.max(Math.round(count), 1), MOST_REPEATS); i++) {
+            repeated.addAll(sided);
+        }
+        return repeated;
+    }
+
+    private static Element turned(Element element, double turns) {
+        if (element instanceof Element.Spin spin) {
+            return new Element.Spin(spin.kind(), spin.toward(), turns, spin.power());
+        }
+        return element instanceof Element.Tumble tumble
+                ? new Element.Tumble(tumble.toward(), turns, tumble.power())
+                : element;
+    }
+
+    /** Whether nothing but one aileron roll of a full turn is flown, between lines. */
+    private static boolean isOneRoll(List<Element> elements) {
+        List<Element> rolls =
+                elements.stream().filter(e -> !(e instanceof Element.Line)).toList();
+        return rolls.size() == 1
+                && rolls.get(0) instanceof Element.Roll roll
+                && roll.style() == Element.RollStyle.AILERON
+                && roll.degrees() == 360;
+    }
+
+    private static Element rolled(Element element, double times) {
+        return element instanceof Element.Roll roll
+                ? new Element.Roll(
+                        roll.style(),
+                        roll.toward(),
+                        roll.degrees() * times,
+                        roll.seconds(),
+                        roll.pointsPerTurn(),
+                        roll.pauseS(),
+                        roll.power())
+                : element;
+    }
+
+    /** Turns keep their side: it is chosen by where the crowd is. */
+    private static Element to(Element element, Hand hand) {
+        Element.Side side = hand == Hand.LEFT ? Element.Side.LEFT : Element.Side.RIGHT;
+        if (element instanceof Element.Spin spin) {
+            return new Element.Spin(spin.kind(), side, spin.turns(), spin.power());
+        } else if (element instanceof Element.Pivot pivot) {
+            return new Element.Pivot(side, pivot.power());
+        } else if (element instanceof Element.Flick flick) {
+            return new Element.Flick(flick.kind(), side, flick.degrees(), flick.power());
+        } else if (element instanceof Element.Tumble tumble) {
+            return new Element.Tumble(side, tumble.turns(), tumble.power());
+        } else if (element instanceof Element.Roll roll && isPlain(roll)) {
+            return new Element.Roll(
+                    roll.style(),
+                    side,
+                    roll.degrees(),
+                    roll.seconds(),
+                    roll.pointsPerTurn(),
+                    roll.pauseS(),
+                    roll.power());
+        }
+        return element;
+    }
+
+    private static boolean isPlain(Element.Roll roll) {
+        return roll.style() != Element.RollStyle.BARREL
+                && (roll.toward() == Element.Side.LEFT || roll.toward() == Element.Side.RIGHT);
+    }
+}

@@ -1,0 +1,40 @@
+package crowdline.arrange;
+
+import crowdline.layout.Piece;
+import crowdline.layout.Transit;
+
+/** How a transit is called, and what there is to see in it. */
+record TransitWords(String title, String look) {
+    /** Higher than before by this much it is a climb, whatever else it is; metres. */
+    private static final double CLIMB_M = 60;
+
+    static TransitWords of(Transit transit, Piece first, Piece last, boolean engine) {
+        String out = first.from().toRight() ? "right" : "left";
+        String from = last.to().toRight() ? "left" : "right";
+        boolean climbs = last.to().place().z() - first.from().place().z() > CLIMB_M;
+        return switch (transit) {
+            case RUNS_IN -> new TransitWords("running in", "Look to the " + from + ": here it comes.");
+            case FLIES_ON ->
+                new TransitWords(
+                        "flying on to the " + out, "It flies on to the " + out + ", to where the next figure begins.");
+            case CLIMBS -> new TransitWords("climbing", "It climbs now, to have height to spend.");
+            case DIVES ->
+                new TransitWords("diving for speed", "The nose goes down a little, and height turns into speed.");
+            case SLOWS_DOWN ->
+                new TransitWords(
+                        "slowing down",
+                        engine
+                                ? "Listen: the power comes off, and it slows down."
+                                : "It slows down for what comes next.");
+            case TURNS_BACK ->
+                first.equals(last)
+                        ? new TransitWords(
+                                climbs ? "climbing and turning back" : "turning back",
+                                "It flies out to the " + out + ", turns away from you, and comes back.")
+                        : new TransitWords(
+                                climbs ? "climbing and coming round again" : "coming round again",
+                                "It goes all the way round behind, to come in from the " + from + " again.");
+            case ROLLS_UPRIGHT -> new TransitWords("rolling upright", "Half a roll, and it is the right way up again.");
+        };
+    }
+}

@@ -1,0 +1,70 @@
+package crowdline.arrange;
+
+import crowdline.layout.End;
+import crowdline.layout.Wish;
+import crowdline.layout.Wish.Role;
+import crowdline.show.Asked;
+import crowdline.show.Catalogue;
+import crowdline.show.CatalogueEntry;
+import crowdline.show.Element;
+import crowdline.show.EntrySpeed;
+import crowdline.show.Figure;
+import crowdline.show.Placing.Heading;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What the layout is told of the figures of an act. */
+final class Wishes {
+    private static final String TAKE_OFF = "take-off";
+    private static final String LANDING = "landing";
+    private static final String TURN_BACK = "reposition";
+
+    private Wishes() {}
+
+    /** The wish for a figure that was asked for. */
+    static Wish of(Figure figure, Asked asked, Catalogue catalogue) {
+        @Nullable CatalogueEntry entry = catalogue.find(figure.figure()).orElse(null);
+        Role role = role(entry);
+        List<Element> elements = entry == null || role != Role.FIGURE
+                ? List.of()
+                : Counted.of(entry.elements(), asked.count(), asked.side());
+        @Nullable EntrySpeed enters = entry == null ? null : entry.enters();
+        return new Wish(
+                figure.id(),
+                catalogue.nameOf(figure),
+                elements,
+                enters,
+                end(asked),
+                asked.alongM(),
+                toRight(asked.heading()),
+                asked.heightFt(),
+                asked.kt(),
+                asked.seconds(),
+                role);
+    }
+
+    private static Role role(@Nullable CatalogueEntry entry) {
+        return switch (entry == null ? "" : entry.name()) {
+            case TAKE_OFF -> Role.TAKE_OFF;
+            case LANDING -> Role.LANDING;
+            case TURN_BACK -> Role.TURN_BACK;
+            default -> Role.FIGURE;
+        };
+    }
+
+    private static @Nullable End end(Asked asked) {
+        Asked.Place place = asked.place();
+        if (place == null) {
+            return null;
+        }
+        return switch (place) {
+            case LEFT_END -> End.LEFT;
+            case CENTRE -> End.CENTRE;
+            case RIGHT_END -> End.RIGHT;
+        };
+    }
+
+    private static @Nullable Boolean toRight(@Nullable Heading heading) {
+        return heading == Heading.RIGHT ? Boolean.TRUE : heading == Heading.LEFT ? Boolean.FALSE : null;
+    }
+}

@@ -1,0 +1,128 @@
+package crowdline.flight;
+
+import crowdline.measure.Units;
+import crowdline.show.Airframe;
+import crowdline.show.Element;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Flies one figure from anywhere, to see what it needs and where it leads. For one thread. */
+public final class FigureTrial {
+    private static final double LOOK_S = 0.25;
+
+    private final Airframe airframe;
+    private final Forces forces;
+    private final Shaper shaper;
+
+    /**
+     * What came of a trial.
+     *
+     * @param elements with every number they were flown with
+     * @param end where the aircraft is left; where it began if it could not be flown
+     * @param seconds how long it took
+     * @param box the space it took
+     * @param lack what is missing to fly it, in a sentence that follows the figure's name; null if it was flown
+     */
+    public record Outcome(
+            List<Element> elements,
+            FlightState end,
+            double seconds,
+            Box box,
+            @Nullable String lack) {
+        public Outcome {
+            elements = List.copyOf(elements);
+        }
+
+        /** Whether it was flown to its end. */
+        public boolean flown() {
+            return lack == null;
+        }
+    }
+
+    /**
+     * The space a figure took, metres, and its speeds.
+     *
+     * @param leftM least place on the A-axis
+     * @param rightM greatest place on the A-axis
+     * @param nearestM least distance beyond the display line; below 0 it is over it, towards the crowd
+     * @param farthestM greatest distance beyond it
+     * @param lowestM above the datum
+     * @param highestM above the datum
+     * @param slowestMps airspeed, m/s
+     * @param fastestMps airspeed, m/s
+     */
+    public record Box(
+            double leftM,
+            double rightM,
+            double nearestM,
+            double farthestM,
+            double lowestM,
+            double highestM,
+            double slowestMps,
+            double fastestMps) {}
+
+    public FigureTrial(Airframe airframe, Air air) {
+        this.airframe = airframe;
+        forces = new Forces(Body.of(airframe, Variation.NONE), new DensityTable(air.atmosphere()), air.wind());
+        shaper = new Shaper(forces, airframe);
+    }
+
+    public Airframe airframe() {
+        return airframe;
+    }
+
+    /** Speed at which the wing just carries the weight at a height, m/s. */
+    public double stallMps(double heightM) {
+        return forces.body.stallMps(forces.rho(heightM));
+    }
+
+    /** How steeply it climbs at full power with its speed held, sine of the path angle; below 0 it sinks. */
+    public double climbs(double speedMps, double heightM) {
+        double along = forces.alongMps2(heightM, speedMps, 1, 0, 0, Units.G_MPS2, 1, 0);
+        return along / Units.G_MPS2;
+    }
+
+    /** Flies elements, open or not. */
+    public Outcome fly(List<Element> elements, FlightState from) {
+        try {
+            if (elements.stream().anyMatch(Element::isOpen)) {
+                Shaped shaped = shaper.shape(elements, from);
+                return outcome(shaped.elements(), from, shaped.end(), shaped.extremes());
+            }
+            Extremes extremes = new Extremes();
+            Look look = new Look();
+            ElementFlyer flyer = new ElementFlyer(
+                    forces,
+                    new Integrator(LOOK_S, Integrator.COARSE, (leg, tS, legS, y) -> {
+                        leg.look(legS, y, look);
+                        extremes.see(tS, y, look);
+                    }),
+                    Variation.NONE);
+            FlightState at = from;
+            for (Element element : elements) {
+                at = flyer.fly(element, at);
+            }
+            return outcome(elements, from, at, extremes);
+        } catch (CannotFly e) {
+            return new Outcome(elements, from, 0, nothing(from), e.why());
+        }
+    }
+
+    private static Outcome outcome(List<Element> elements, FlightState from, FlightState end, Extremes e) {
+        Box box = new Box(
+                Math.min(e.leastAlongM, from.place().x()),
+                Math.max(e.greatestAlongM, from.place().x()),
+                Math.min(e.nearestM, from.place().y()),
+                Math.max(e.farthestM, from.place().y()),
+                Math.min(e.lowestM, from.place().z()),
+                Math.max(e.highestM, from.place().z()),
+                Math.min(e.leastMps, from.speedMps()),
+                Math.max(e.greatestMps, from.speedMps()));
+        return new Outcome(elements, end, end.tS() - from.tS(), box, null);
+    }
+
+    private static Box nothing(FlightState from) {
+        Vec p = from.place();
+        return new Box(p.x(), p.x(), p.y(), p.y(), p.z(), p.z(), from.speedMps(), from.speedMps());
+    }
+}

@@ -1,0 +1,182 @@
+package crowdline.layout;
+
+import crowdline.flight.FlightState;
+import crowdline.flight.Vec;
+import crowdline.measure.Units;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Chooses for each figure which way and where it is flown, by estimates of what the ways between them take; the few best
+ * choices are kept at each figure.
+ */
+final class Choosing {
+    /** How many ways are kept at each figure. */
+    private static final int BREADTH = 12;
+    /** Other places to begin a figure that is pinned nowhere, as shares of the half length. */
+    private static final double[] ELSEWHERE = {-0.75, -0.4, 0.4, 0.75};
+    /** What a metre away from where it would be best seen is worth, seconds. */
+    private static final double OFF_S_PER_M = 0.03;
+    /** What a metre beyond the area is worth, seconds. */
+    private static final double OUTSIDE_S_PER_M = 0.2;
+
+    private final Ground ground;
+    private final Map<String, Double> heights = new HashMap<>();
+
+    Choosing(Ground ground) {
+        this.ground = ground;
+    }
+
+    /** Which way and where a figure is to begin; null for one that is not flown. */
+    record Choice(@Nullable Entry entry) {}
+
+    /**
+     * How high each figure begins at least, so that those after it are not climbed to for long: what is lost in it and
+     * won again on the way to the next must do for the next.
+     */
+    private void lookAhead(List<Wish> wishes) {
+        double next = Double.NEGATIVE_INFINITY;
+        for (int i = wishes.size() - 1; i >= 0; i--) {
+            Wish wish = wishes.get(i);
+            if (!ground.isShown(wish) || wish.role() != Wish.Role.FIGURE) {
+                continue;
+            }
+            Measured m = ground.measured(wish, ground.measured(wish, true).lack() == null);
+            double changed = m.end().place().z() - ground.area.baseM() - Ground.MARGIN_M;
+            double needed = ground.area.baseM() - m.downM() + Ground.MARGIN_M;
+            double height = Math.max(needed, next - changed - ground.joining.wonM());
+            Double ceiling = ground.area.ceilingM();
+            if (ceiling != null) {
+                height = Math.max(needed, Math.min(height, ceiling - m.upM() - Ground.MARGIN_M));
+            }
+            heights.put(wish.id(), height);
+            next = height;
+        }
+    }
+
+    /** A way to fly the first figures. */
+    private record Branch(@Nullable Branch before, Choice choice, FlightState at, double cost, boolean turnedBack) {}
+
+    /** For each figure where and which way it is to begin; a choice without one for what is not flown. */
+    List<Choice> chosen(List<Wish> wishes) {
+        lookAhead(wishes);
+        List<Branch> branches = List.of();
+        for (int i = 0; i < wishes.size(); i++) {
+            Wish wish = wishes.get(i);
+            List<Branch> next = new ArrayList<>();
+            if (i == 0) {
+                next.addAll(beginnings(wish));
+            } else {
+                for (Branch branch : branches) {
+                    next.addAll(after(branch, wish));
+                }
+            }
+            next.sort(Comparator.comparingDouble(Branch::cost));
+            branches = List.copyOf(next.subList(0, Math.min(BREADTH, next.size())));
+        }
+        List<Choice> choices = new ArrayList<>();
+        for (Branch b = branches.isEmpty() ? null : branches.get(0); b != null; b = b.before()) {
+            choices.add(0, b.choice());
+        }
+        return choices;
+    }
+
+    private List<Branch> beginnings(Wish wish) {
+        List<Branch> found = new ArrayList<>();
+        for (boolean toRight : ways(wish, wish.toRight())) {
+            if (!ground.isShown(wish) || wish.role() != Wish.Role.FIGURE) {
+                found.add(new Branch(
+                        null,
+                        new Choice(null),
+                        wish.role() == Wish.Role.TAKE_OFF ? ground.airborne(toRight, 0) : ground.comingIn(toRight, 0),
+                        0,
+                        false));
+                continue;
+            }
+            for (Entry entry : entries(wish, toRight, null)) {
+                found.add(new Branch(null, new Choice(entry), leaving(wish, entry), off(wish, entry), false));
+            }
+        }
+        return found;
+    }
+
+    private List<Branch> after(Branch branch, Wish wish) {
+        if (wish.role() == Wish.Role.TURN_BACK) {
+            return List.of(new Branch(branch, new Choice(null), branch.at(), branch.cost(), true));
+        }
+        if (!ground.isShown(wish) || wish.role() != Wish.Role.FIGURE) {
+            return List.of(new Branch(branch, new Choice(null), branch.at(), branch.cost(), branch.turnedBack()));
+        }
+        Boolean told = branch.turnedBack() ? Boolean.valueOf(!branch.at().toRight()) : wish.toRight();
+        List<Branch> found = new ArrayList<>();
+        for (boolean toRight : ways(wish, told)) {
+            for (Entry entry : entries(wish, toRight, branch.at())) {
+                double cost = branch.cost()
+                        + ground.joining.estimateS(branch.at(), entry)
+                        + ground.measured(wish, toRight).seconds()
+                        + off(wish, entry);
+                found.add(new Branch(branch, new Choice(entry), leaving(wish, entry), cost, false));
+            }
+        }
+        return found;
+    }
+
+    /** The ways it can be flown, of those that are wanted; any that it can if none of those. */
+    private List<Boolean> ways(Wish wish, @Nullable Boolean told) {
+        List<Boolean> can = Stream.of(true, false)
+                .filter(toRight ->
+                        !ground.isShown(wish) || ground.measured(wish, toRight).lack() == null)
+                .toList();
+        List<Boolean> wanted =
+                can.stream().filter(way -> told == null || way.equals(told)).toList();
+        return wanted.isEmpty() ? can : wanted;
+    }
+
+    /** Where a figure may begin this way: where it is best seen, and from where the aircraft is. */
+    private List<Entry> entries(Wish wish, boolean toRight, @Nullable FlightState at) {
+        Measured m = ground.measured(wish, toRight);
+        Double pinnedFt = wish.heightFt();
+        double height = pinnedFt != null ? Units.mFromFt(pinnedFt) : Objects.requireNonNull(heights.get(wish.id()));
+        double best = ground.bestM(wish, m);
+        List<Entry> entries = new ArrayList<>();
+        entries.add(entry(best, height, m));
+        if (wish.alongM() == null && wish.end() == null) {
+            for (double share : ELSEWHERE) {
+                entries.add(entry(share * ground.area.halfM() - m.middleM(), height, m));
+            }
+            if (at != null && at.toRight() == toRight) {
+                entries.add(entry(at.place().x(), height, m));
+            }
+        }
+        return entries;
+    }
+
+    private static Entry entry(double alongM, double heightM, Measured m) {
+        return new Entry(alongM, heightM, m.mps(), m.slowestMps(), m.fastestMps(), m.toRight());
+    }
+
+    /** What is lost by where it is flown, as seconds. */
+    private double off(Wish wish, Entry entry) {
+        Measured m = ground.measured(wish, entry.toRight());
+        double from = Math.abs(entry.alongM() - ground.bestM(wish, m));
+        double free = m.turnsRound() ? 0.5 * ground.area.halfM() : 0.15 * ground.area.halfM();
+        double left = entry.alongM() + m.leftM();
+        double right = entry.alongM() + m.rightM();
+        double outside = Math.max(-left - ground.area.halfM(), 0) + Math.max(right - ground.area.halfM(), 0);
+        return OFF_S_PER_M * Math.max(from - free, 0) + OUTSIDE_S_PER_M * outside;
+    }
+
+    /** Where a figure leaves the aircraft, by how it was measured. */
+    private FlightState leaving(Wish wish, Entry entry) {
+        FlightState end = ground.measured(wish, entry.toRight()).end();
+        double up = entry.heightM() - ground.area.baseM() - Ground.MARGIN_M;
+        Vec place = end.place().plus(new Vec(entry.alongM(), -end.place().y(), up));
+        return new FlightState(0, place, end.speedMps(), end.direction(), end.up());
+    }
+}

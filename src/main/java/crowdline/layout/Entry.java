@@ -1,0 +1,31 @@
+package crowdline.layout;
+
+/**
+ * Where, how high, how fast and which way a figure is to begin.
+ *
+ * @param alongM on the A-axis, metres to the commentator's right
+ * @param heightM above the datum
+ * @param mps airspeed
+ * @param slowestMps the least that does
+ * @param fastestMps the most that does
+ * @param toRight which way
+ */
+record Entry(double alongM, double heightM, double mps, double slowestMps, double fastestMps, boolean toRight) {
+    int way() {
+        return toRight ? 1 : -1;
+    }
+
+    Entry raised(double byM) {
+        return byM == 0 ? this : new Entry(alongM, heightM + byM, mps, slowestMps, fastestMps, toRight);
+    }
+
+    /** With speeds that do, as shares of the one wanted. */
+    Entry within(double slowest, double fastest) {
+        return new Entry(alongM, heightM, mps, slowest * mps, fastest * mps, toRight);
+    }
+
+    /** Somewhere on the way to another, where height and speed are of no matter. */
+    static Entry anyhow(double alongM, double heightM, double mps, boolean toRight) {
+        return new Entry(alongM, heightM, mps, 0, Double.POSITIVE_INFINITY, toRight);
+    }
+}

@@ -1,0 +1,217 @@
+package crowdline.layout;
+
+import crowdline.flight.FigureTrial;
+import crowdline.flight.FlightState;
+import crowdline.flight.Vec;
+import crowdline.measure.Units;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** Flies what was chosen from end to end, with the transits that are needed. */
+final class Flying {
+    /** How long an act runs in to its first figure, seconds. */
+    private static final double RUN_IN_S = 6;
+
+    private static final double TAKE_OFF_S = 25;
+    private static final double LANDING_S = 60;
+    /** A figure that is only timed and of which nobody told the time, seconds; assumed. */
+    private static final double TIMED_S = 15;
+
+    private static final double ROLLING_STALLS = 0.9;
+    /** How often a figure is begun anew, higher or faster. */
+    private static final int MOST_CORRECTIONS = 3;
+
+    private final Ground ground;
+    private final double raisedM;
+    private final List<Piece> pieces = new ArrayList<>();
+    private final List<LaidOut.Finding> findings = new ArrayList<>();
+    private @Nullable FlightState entry;
+    private @Nullable FlightState at;
+    private @Nullable Wish turnBack;
+
+    /** @param raisedM how much higher than chosen everything is flown, metres */
+    Flying(Ground ground, double raisedM) {
+        this.ground = ground;
+        this.raisedM = raisedM;
+    }
+
+    void fly(Wish wish, @Nullable Entry to) {
+        switch (wish.role()) {
+            case TAKE_OFF -> takeOff(wish);
+            case LANDING -> land(wish);
+            case TURN_BACK -> turnBack = wish;
+            case FIGURE -> figure(wish, to);
+        }
+    }
+
+    private void takeOff(Wish wish) {
+        boolean toRight = wish.toRight() == null || wish.toRight();
+        FlightState standing = written(ground.onRunway(toRight));
+        FlightState airborne = written(ground.airborne(toRight, raisedM));
+        begin(standing);
+        pieces.add(Piece.figure(wish, List.of(), seconds(wish, TAKE_OFF_S), standing, airborne));
+        at = airborne;
+    }
+
+    private void land(Wish wish) {
+        FlightState from = start(wish);
+        FlightState stopped =
+                written(FlightState.along(new Vec(0, 0, 0), ROLLING_STALLS * ground.trial.stallMps(0), from.toRight()));
+        pieces.add(Piece.figure(wish, List.of(), seconds(wish, LANDING_S), from, stopped));
+        at = stopped;
+    }
+
+    private void figure(Wish wish, @Nullable Entry to) {
+        if (!wish.isFlown()) {
+            FlightState from = start(wish);
+            pieces.add(Piece.figure(wish, List.of(), seconds(wish, TIMED_S), from, from));
+            return;
+        }
+        if (to == null) {
+            FlightState from = start(wish);
+            lacking(
+                    wish,
+                    from,
+                    Objects.requireNonNull(ground.measured(wish, from.toRight()).lack(), "why not"));
+            return;
+        }
+        FlightState from = at;
+        if (from == null) {
+            from = written(FlightState.along(
+                    new Vec(to.alongM() - to.way() * RUN_IN_S * to.mps(), 0, to.heightM()), to.mps(), to.toRight()));
+            begin(from);
+        }
+        int before = pieces.size();
+        Entry wanted = to;
+        for (int i = 0; ; i++) {
+            join(from, wanted);
+            FlightState there = Objects.requireNonNull(at);
+            FigureTrial.Outcome out = ground.trial.fly(wish.elements(), there);
+            Entry better = i < MOST_CORRECTIONS ? corrected(wish, wanted, there, out) : null;
+            if (better == null) {
+                begun(wish, there, out);
+                return;
+            }
+            pieces.subList(before, pieces.size()).clear();
+            wanted = better;
+        }
+    }
+
+    /** A beginning that mends what was wrong with how a figure came out; null if it was well, or cannot be mended. */
+    private @Nullable Entry corrected(Wish wish, Entry to, FlightState there, FigureTrial.Outcome out) {
+        if (!out.flown()) {
+            boolean faster = wish.kt() == null && there.speedMps() < to.mps() * 0.995;
+            return faster ? to.within(0.995, to.fastestMps() / to.mps()) : null;
+        }
+        double low = ground.area.baseM() - out.box().lowestM();
+        boolean high = wish.heightFt() != null || ground.joining.sinks();
+        return low > 3 && !high ? to.raised(low + Ground.MARGIN_M) : null;
+    }
+
+    private void join(FlightState from, Entry to) {
+        List<Piece> joined = ground.joining.from(from, to, pieces.isEmpty());
+        at = from;
+        if (joined == null) {
+            return;
+        }
+        for (Piece piece : joined) {
+            Wish asked = turnBack;
+            if (asked != null && piece.transit() == Transit.TURNS_BACK) {
+                pieces.add(Piece.figure(asked, piece.elements(), piece.seconds(), piece.from(), piece.to()));
+                turnBack = null;
+            } else {
+                pieces.add(piece);
+            }
+            at = piece.to();
+        }
+    }
+
+    private void begun(Wish wish, FlightState from, FigureTrial.Outcome out) {
+        if (!out.flown()) {
+            lacking(wish, from, Objects.requireNonNull(out.lack()));
+            return;
+        }
+        pieces.add(Piece.figure(wish, out.elements(), out.seconds(), from, out.end()));
+        at = out.end();
+        room(wish, out);
+    }
+
+    /** Says where the room does not do. */
+    private void room(Wish wish, FigureTrial.Outcome out) {
+        Double ceiling = ground.area.ceilingM();
+        double low = ground.area.baseM() - out.box().lowestM();
+        if (low > 3 && !ground.joining.sinks()) {
+            finding(wish, "%s comes %.0f ft below the base; it needs %.0f ft more before it", low, low);
+        }
+        if (ceiling != null && out.box().highestM() > ceiling + 1) {
+            finding(
+                    wish,
+                    "%s tops %.0f ft above the ceiling; it needs a ceiling %.0f ft higher, or to be left out",
+                    out.box().highestM() - ceiling,
+                    out.box().highestM() - ceiling);
+        }
+    }
+
+    private void finding(Wish wish, String message, double firstM, double secondM) {
+        findings.add(new LaidOut.Finding(
+                wish.id(),
+                String.format(
+                        Locale.UK, message, wish.name(), tens(Units.ftFromM(firstM)), tens(Units.ftFromM(secondM)))));
+    }
+
+    private static double tens(double value) {
+        return Math.ceil(value / 10) * 10;
+    }
+
+    private void lacking(Wish wish, FlightState from, String lack) {
+        pieces.add(Piece.lacking(wish, seconds(wish, TIMED_S), from, lack));
+        findings.add(new LaidOut.Finding(
+                wish.id(), wish.name() + " " + lack + ", so it is only given a time; ask the pilot about it"));
+    }
+
+    private FlightState start(Wish wish) {
+        FlightState now = at;
+        if (now == null) {
+            now = written(ground.comingIn(wish.toRight() == null || wish.toRight(), raisedM));
+            begin(now);
+            at = now;
+        }
+        return now;
+    }
+
+    private void begin(FlightState from) {
+        entry = from;
+    }
+
+    /** As a show file writes it, so that it is flown again from the same place. */
+    private static FlightState written(FlightState state) {
+        Vec place = new Vec(
+                Math.rint(state.place().x()),
+                Math.rint(state.place().y()),
+                Units.mFromFt(Math.rint(Units.ftFromM(state.place().z()))));
+        double kt = Math.max(Math.rint(Units.ktFromMps(state.speedMps()) * 10) / 10, 1);
+        return FlightState.along(place, Units.mpsFromKt(kt), state.toRight());
+    }
+
+    private static double seconds(Wish wish, double otherwise) {
+        Double told = wish.seconds();
+        return told == null ? otherwise : told;
+    }
+
+    LaidOut laid() {
+        Wish left = turnBack;
+        if (left != null) {
+            FlightState from = start(left);
+            pieces.add(Piece.figure(left, List.of(), seconds(left, TIMED_S), from, from));
+            turnBack = null;
+        }
+        FlightState from = entry;
+        if (from == null) {
+            from = FlightState.along(new Vec(0, 0, ground.area.baseM()), ground.trial.stallMps(0) * 2, true);
+        }
+        return new LaidOut(from, pieces, findings);
+    }
+}

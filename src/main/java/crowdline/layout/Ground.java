@@ -1,0 +1,79 @@
+package crowdline.layout;
+
+import crowdline.flight.FigureTrial;
+import crowdline.flight.FlightState;
+import crowdline.flight.Vec;
+import crowdline.measure.Units;
+import java.util.HashMap;
+import java.util.Map;
+
+/** One aircraft in one area: what its figures need, each measured once, and where they are best seen. */
+final class Ground {
+    /** Above the base by this much figures are drawn, metres. */
+    static final double MARGIN_M = 5;
+    /** How near the end of the line a figure reaches that is wanted there, as a share of the half length. */
+    private static final double AT_END = 0.9;
+    /** After take-off: height, metres, and speed in stalling speeds. */
+    private static final double AIRBORNE_M = 20;
+
+    private static final double AIRBORNE_STALLS = 1.35;
+    /** Where the wheels leave the ground, as a share of the half length. */
+    private static final double RUNWAY = 0.4;
+
+    final FigureTrial trial;
+    final Area area;
+    final Joining joining;
+    private final Map<String, Measured> measured = new HashMap<>();
+
+    Ground(FigureTrial trial, Area area) {
+        this.trial = trial;
+        this.area = area;
+        joining = new Joining(trial, area.baseM() + 100);
+    }
+
+    /** Whether it can be flown at all. */
+    boolean isShown(Wish wish) {
+        return wish.isFlown()
+                && (measured(wish, true).lack() == null || measured(wish, false).lack() == null);
+    }
+
+    Measured measured(Wish wish, boolean toRight) {
+        return measured.computeIfAbsent(
+                wish.id() + toRight, k -> Measured.of(wish, trial, toRight, area.baseM() + MARGIN_M));
+    }
+
+    /** Where it begins so that it is flown where it is wanted, or best seen. */
+    double bestM(Wish wish, Measured m) {
+        Double pinned = wish.alongM();
+        if (pinned != null) {
+            return pinned - m.middleM();
+        }
+        End end = wish.end();
+        End wanted = end != null ? end : !m.turnsRound() ? End.CENTRE : m.toRight() ? End.RIGHT : End.LEFT;
+        return switch (wanted) {
+            case CENTRE -> -m.middleM();
+            case RIGHT -> AT_END * area.halfM() - m.rightM();
+            case LEFT -> -AT_END * area.halfM() - m.leftM();
+        };
+    }
+
+    /** Standing at the beginning of the runway. */
+    FlightState onRunway(boolean toRight) {
+        double start = (toRight ? -1 : 1) * RUNWAY * area.halfM();
+        return FlightState.along(new Vec(start, 0, 0), Units.mpsFromKt(1), toRight);
+    }
+
+    /** Just after take-off; a glider is let go where its height lasts for the act. */
+    FlightState airborne(boolean toRight, double raisedM) {
+        double height = joining.sinks() ? area.baseM() + MARGIN_M + raisedM : AIRBORNE_M;
+        double end = (toRight ? 1 : -1) * RUNWAY * area.halfM();
+        return FlightState.along(new Vec(end, 0, height), AIRBORNE_STALLS * trial.stallMps(0), toRight);
+    }
+
+    /** Coming in from the end of the line. */
+    FlightState comingIn(boolean toRight, double raisedM) {
+        double pass = Units.mpsFromKt(trial.airframe().usual().passKt());
+        double end = (toRight ? -1 : 1) * area.halfM();
+        return FlightState.along(new Vec(end, 0, area.baseM() + MARGIN_M + raisedM), pass, toRight);
+    }
+}

@@ -1,0 +1,314 @@
+package crowdline.layout;
+
+import crowdline.flight.FigureTrial;
+import crowdline.flight.FlightState;
+import crowdline.measure.Units;
+import crowdline.show.Element;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Finds what a pilot flies from the end of one figure to the beginning of the next: straight on, or round by a turn away
+ * from the crowd, with the climb, the dive or the slowing down that is needed on the way.
+ *
+ * <p>Speed that the engine alone does not give is dived for; a slow beginning high up is climbed to at a better speed.
+ */
+final class Joining {
+    /** Near enough to a place, metres. */
+    private static final double NEAR_M = 40;
+    /** Near enough to a height, metres. */
+    private static final double LEVEL_M = 8;
+    /** Higher than wanted by this much is of no matter, metres. */
+    private static final double HIGH_M = 25;
+
+    private static final int MOST_TRIES = 6;
+    private static final int MOST_ROUNDS = 3;
+    private static final double STEEPEST_BANK_DEG = 72;
+    /** A change of height that is worth a word, metres. */
+    private static final double CLIMB_M = 40;
+
+    private static final double SLOWING = 0.85;
+    /** A glider is told to stay as high as it can. */
+    private static final double AS_HIGH_AS_IT_CAN_M = 1_500;
+    /** Slope of a dive for speed, as a tangent. */
+    private static final double DIVE = 0.2;
+    /** Height for speed, with what drag takes. */
+    private static final double DIVE_LOSS = 1.3;
+    /** Slowing down with the throttle closed, m/s². */
+    private static final double SLOWING_MPS2 = 1.6;
+    /** Of the greatest level speed, what is reached in good time. */
+    private static final double GOOD_TIME = 0.92;
+
+    /** About how long it is from one figure to the next, seconds. */
+    private static final double BETWEEN_S = 25;
+
+    private final FigureTrial trial;
+    private final Climbing climbing;
+
+    Joining(FigureTrial trial, double heightM) {
+        this.trial = trial;
+        climbing = Climbing.of(trial, heightM);
+    }
+
+    /** Whether it has no power to climb with. */
+    boolean sinks() {
+        return climbing.sinks();
+    }
+
+    /** Height that is won on the way from one figure to the next, metres; below 0 it is lost. */
+    double wonM() {
+        return climbing.rateMps() * BETWEEN_S;
+    }
+
+    /** How the last stretch is flown: from where, how high and how fast it begins. */
+    private record Lead(Entry from, boolean separate) {}
+
+    private Lead lead(Entry to, double nowM) {
+        if (climbing.sinks()) {
+            return new Lead(to, false);
+        }
+        boolean climbs = to.heightM() - nowM > 30;
+        double level = GOOD_TIME * climbing.mostLevelMps();
+        double comes = climbs ? Math.min(climbing.bestMps(), level) : Math.min(to.mps(), level);
+        if (comes < to.slowestMps()) {
+            double speed = (to.slowestMps() + Math.min(to.mps(), to.fastestMps())) / 2;
+            double high = DIVE_LOSS * (speed * speed - comes * comes) / (2 * Units.G_MPS2);
+            double from = to.alongM() - to.way() * (high / DIVE + 2 * comes);
+            return new Lead(
+                    Entry.anyhow(from, to.heightM() + high, comes, to.toRight()).within(0.9, 1.25), true);
+        }
+        if (comes > to.fastestMps()) {
+            double slowM = (comes * comes - to.mps() * to.mps()) / (2 * SLOWING_MPS2) + comes;
+            double from = to.alongM() - to.way() * slowM;
+            return new Lead(
+                    Entry.anyhow(from, to.heightM(), comes, to.toRight()).within(0, 1.3), true);
+        }
+        return new Lead(
+                new Entry(to.alongM(), to.heightM(), comes, to.slowestMps(), to.fastestMps(), to.toRight()), false);
+    }
+
+    /**
+     * The pieces that lead to a beginning; none if it is there already.
+     *
+     * @return what was found, which may fall short of height or speed; null if there is no way at all
+     */
+    @Nullable
+    List<Piece> from(FlightState start, Entry to, boolean first) {
+        List<Piece> pieces = new ArrayList<>();
+        FlightState at = start;
+        if (at.upsideDown()) {
+            List<Element> roll =
+                    List.of(new Element.Roll(Element.RollStyle.AILERON, Element.Side.LEFT, 180, null, 0, 0, 1));
+            FigureTrial.Outcome out = trial.fly(roll, at);
+            if (!out.flown()) {
+                return null;
+            }
+            pieces.add(Piece.transit(Transit.ROLLS_UPRIGHT, roll, out.seconds(), at, out.end()));
+            at = out.end();
+        }
+        if (at.toRight() == to.toRight()) {
+            if (isThere(at, to)) {
+                return pieces;
+            }
+            Piece ahead = ahead(at, to, first);
+            if (ahead != null && isGood(ahead.to(), to)) {
+                pieces.add(ahead);
+                return pieces;
+            }
+        }
+        Lead lead = lead(to, at.place().z());
+        List<Piece> to0 = round(at, lead.from());
+        if (to0 == null) {
+            return null;
+        }
+        pieces.addAll(to0);
+        if (lead.separate()) {
+            FlightState here = to0.isEmpty() ? at : to0.get(to0.size() - 1).to();
+            Piece last = ahead(here, to, false);
+            if (last != null) {
+                pieces.add(last);
+            }
+        }
+        return pieces;
+    }
+
+    /** By turns away from the crowd, once if it is to be flown the other way, else twice. */
+    private @Nullable List<Piece> round(FlightState start, Entry to) {
+        List<Piece> pieces = new ArrayList<>();
+        FlightState at = start;
+        double missing = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < MOST_ROUNDS; i++) {
+            if (at.toRight() == to.toRight()) {
+                Piece ahead = i == 0 ? ahead(at, to, false) : null;
+                if (ahead != null && isGood(ahead.to(), to)) {
+                    pieces.add(ahead);
+                    return pieces;
+                }
+                double backM = to.alongM() - to.way() * 3.7 * radiusM(at, to);
+                boolean further = (backM - at.place().x()) * to.way() < 0;
+                double wayM = further ? backM : at.place().x() - to.way() * 3.7 * radiusM(at, to);
+                Piece back = turnBack(at, Entry.anyhow(wayM, to.heightM(), to.mps(), !to.toRight()));
+                if (back == null) {
+                    return null;
+                }
+                pieces.add(back);
+                at = back.to();
+            }
+            Piece back = turnBack(at, to);
+            if (back == null) {
+                return null;
+            }
+            pieces.add(back);
+            at = back.to();
+            double low = Math.abs(lowM(at, to));
+            if (isGood(at, to) || low > 0.8 * missing) {
+                return pieces;
+            }
+            missing = low;
+        }
+        return pieces;
+    }
+
+    private boolean isThere(FlightState at, Entry to) {
+        return Math.abs(at.place().x() - to.alongM()) < NEAR_M && isGood(at, to);
+    }
+
+    /** Whether height and speed do; a glider takes what there is. */
+    private boolean isGood(FlightState at, Entry to) {
+        return at.speedMps() >= to.slowestMps()
+                && at.speedMps() <= to.fastestMps()
+                && (climbing.sinks() || (lowM(at, to) <= LEVEL_M && lowM(at, to) >= -HIGH_M));
+    }
+
+    /** How far below the height wanted, metres; nothing where height is of no matter. */
+    private static double lowM(FlightState at, Entry to) {
+        return to.slowestMps() == 0 && Double.isInfinite(to.fastestMps())
+                ? 0
+                : to.heightM() - at.place().z();
+    }
+
+    /** Straight on; null if the place lies behind. */
+    private @Nullable Piece ahead(FlightState at, Entry to, boolean first) {
+        double restM = (to.alongM() - at.place().x()) * to.way();
+        if (restM < NEAR_M) {
+            return null;
+        }
+        List<Element> run = List.of(run(at, to.alongM(), to));
+        FigureTrial.Outcome out = trial.fly(run, at);
+        return out.flown() ? Piece.transit(name(at, to, out, first), run, out.seconds(), at, out.end()) : null;
+    }
+
+    private Element.Run run(FlightState at, double alongM, Entry to) {
+        return new Element.Run(Math.rint(alongM), feet(at, to), knots(to), 1);
+    }
+
+    private double feet(FlightState at, Entry to) {
+        double wanted = climbing.sinks() ? Math.max(at.place().z(), to.heightM()) + AS_HIGH_AS_IT_CAN_M : to.heightM();
+        return Math.rint(Units.ftFromM(wanted));
+    }
+
+    private static double knots(Entry to) {
+        return Math.rint(Units.ktFromMps(to.mps()) * 10) / 10;
+    }
+
+    private static Transit name(FlightState at, Entry to, FigureTrial.Outcome out, boolean first) {
+        double higher = out.end().place().z() - at.place().z();
+        if (first) {
+            return Transit.RUNS_IN;
+        }
+        if (higher > CLIMB_M) {
+            return Transit.CLIMBS;
+        }
+        if (higher < -CLIMB_M) {
+            return Transit.DIVES;
+        }
+        return to.mps() < SLOWING * at.speedMps() ? Transit.SLOWS_DOWN : Transit.FLIES_ON;
+    }
+
+    /** Out, round and back; null if it cannot be flown at all. */
+    private @Nullable Piece turnBack(FlightState at, Entry to) {
+        int outWay = at.toRight() ? 1 : -1;
+        double extraM = 0;
+        Piece best = null;
+        for (int i = 0; i < MOST_TRIES; i++) {
+            List<Element> elements = new ArrayList<>();
+            if (extraM >= NEAR_M) {
+                elements.add(run(at, at.place().x() + outWay * extraM, to));
+            }
+            elements.add(new Element.Reposition(Math.rint(to.alongM()), feet(at, to), knots(to), bankDeg(), 1));
+            FigureTrial.Outcome out = trial.fly(elements, at);
+            if (!out.flown()) {
+                return best;
+            }
+            best = Piece.transit(Transit.TURNS_BACK, elements, out.seconds(), at, out.end());
+            double moreM = moreM(out.end(), to);
+            if (moreM == 0) {
+                return best;
+            }
+            extraM += Math.max(moreM, NEAR_M);
+        }
+        return best;
+    }
+
+    /** How much further out the turn must begin, metres; 0 if it leads there. */
+    private double moreM(FlightState end, Entry to) {
+        double pastM = (end.place().x() - to.alongM()) * to.way();
+        double lowM = climbing.sinks() ? 0 : lowM(end, to);
+        double more = pastM > NEAR_M ? pastM / 2 : 0;
+        if (lowM > LEVEL_M) {
+            more = Math.max(more, lowM / (2 * Math.max(trial.climbs(to.mps(), to.heightM()), 0.04)));
+        } else if (lowM < -HIGH_M) {
+            more = Math.max(more, -1.5 * lowM);
+        }
+        if (end.speedMps() < to.slowestMps() || end.speedMps() > to.fastestMps()) {
+            more = Math.max(more, 2.5 * to.mps());
+        }
+        return more;
+    }
+
+    private double bankDeg() {
+        return Math.rint(Math.min(trial.airframe().usual().turnBankDeg(), STEEPEST_BANK_DEG));
+    }
+
+    private double radiusM(FlightState at, Entry to) {
+        double v = Math.max(at.speedMps(), to.mps());
+        double stall = trial.stallMps(at.place().z());
+        double lift = Math.max(0.75 * v * v / (stall * stall), 1.05);
+        double tan = Math.min(Math.tan(Math.toRadians(bankDeg())), Math.sqrt(lift * lift - 1));
+        return v * v / (Units.G_MPS2 * tan);
+    }
+
+    /** How long a straight line the change of height and speed takes, metres. */
+    private double needM(FlightState at, Entry to) {
+        double up = to.heightM() - at.place().z();
+        if (climbing.sinks()) {
+            return 0;
+        }
+        double climb = up > LEVEL_M ? up / Math.max(trial.climbs(climbing.bestMps(), to.heightM()), 0.05) : 0;
+        double dive = up < -HIGH_M ? -up * 3 : 0;
+        double slower = at.speedMps() - to.fastestMps();
+        double slow = slower > 0 ? slower * (at.speedMps() + to.mps()) / (2 * SLOWING_MPS2) : 0;
+        double faster = to.slowestMps() - at.speedMps();
+        double gain = faster > 0 ? faster * 8 * at.speedMps() / 10 : 0;
+        return Math.min(Math.max(Math.max(climb, dive), Math.max(slow, gain)), 6_000);
+    }
+
+    /** About how long it will take, seconds, for choosing among ways. */
+    double estimateS(FlightState at, Entry to) {
+        double v = (at.speedMps() + to.mps()) / 2;
+        double radius = radiusM(at, to);
+        double turnS = (Math.toRadians(250) + 2.86) * radius / v;
+        double restM = (to.alongM() - at.place().x()) * to.way();
+        double needM = needM(at, to);
+        if (at.toRight() == to.toRight()) {
+            return restM >= needM && restM >= -NEAR_M
+                    ? Math.max(restM, 0) / v
+                    : 2 * turnS + (Math.abs(restM) + needM) / v;
+        }
+        // Going out by some metres and back again leaves the run in so much longer at both ends.
+        double runInM = restM + 3.5 * radius * (to.toRight() == at.toRight() ? 0 : -1);
+        double outM = Math.max(needM - Math.max(runInM, 0), -Math.min(runInM, 0) * 2);
+        return turnS + (Math.max(runInM, 0) + outM) / v;
+    }
+}

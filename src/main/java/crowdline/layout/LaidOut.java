@@ -1,0 +1,31 @@
+package crowdline.layout;
+
+import crowdline.flight.FlightState;
+import java.util.List;
+
+/**
+ * An act laid out.
+ *
+ * @param entry where the aircraft is when the first piece begins
+ * @param pieces figures and transits in the order flown
+ * @param findings what could not be had, each a sentence
+ */
+public record LaidOut(FlightState entry, List<Piece> pieces, List<Finding> findings) {
+    /**
+     * What could not be had.
+     *
+     * @param wishId the figure it is about
+     * @param message a whole sentence with the smallest change that would do
+     */
+    public record Finding(String wishId, String message) {}
+
+    public LaidOut {
+        pieces = List.copyOf(pieces);
+        findings = List.copyOf(findings);
+    }
+
+    /** How long it takes, seconds. */
+    public double seconds() {
+        return pieces.stream().mapToDouble(Piece::seconds).sum();
+    }
+}

@@ -1,0 +1,61 @@
+package crowdline.layout;
+
+import crowdline.flight.FigureTrial;
+import java.util.List;
+
+/**
+ * Lays out an act. First it chooses for each figure which way and where it is flown, by estimates of what the ways
+ * between them take; then it flies the best of them from end to end, with the transits that are needed. The same wishes
+ * give the same act.
+ */
+public final class Layout {
+    /** How often a glider's start is raised until the height lasts. */
+    private static final int MOST_RAISES = 4;
+
+    private final Ground ground;
+
+    public Layout(FigureTrial trial, Area area) {
+        ground = new Ground(trial, area);
+    }
+
+    /** The act of these figures in this order. */
+    public LaidOut of(List<Wish> wishes) {
+        List<Choosing.Choice> choices = new Choosing(ground).chosen(wishes);
+        LaidOut laid = flown(wishes, choices, 0);
+        double raise = 0;
+        for (int i = 0; i < MOST_RAISES; i++) {
+            double missing = missing(laid);
+            if (missing < 1) {
+                break;
+            }
+            raise += missing + 2;
+            laid = flown(wishes, choices, raise);
+        }
+        return laid;
+    }
+
+    /** How far below the base a glider's act comes, metres. */
+    private double missing(LaidOut laid) {
+        if (!ground.joining.sinks()) {
+            return 0;
+        }
+        double least = Double.POSITIVE_INFINITY;
+        for (Piece piece : laid.pieces()) {
+            Wish wish = piece.wish();
+            if (wish != null && wish.isFlown() && piece.lack() == null) {
+                Measured m = ground.measured(wish, piece.from().toRight());
+                least = Math.min(least, piece.from().place().z() + m.downM() - ground.area.baseM());
+            }
+        }
+        return least < 0 ? -least : 0;
+    }
+
+    private LaidOut flown(List<Wish> wishes, List<Choosing.Choice> choices, double raisedM) {
+        Flying flying = new Flying(ground, raisedM);
+        for (int i = 0; i < wishes.size(); i++) {
+            Entry entry = choices.get(i).entry();
+            flying.fly(wishes.get(i), entry == null ? null : entry.raised(raisedM));
+        }
+        return flying.laid();
+    }
+}

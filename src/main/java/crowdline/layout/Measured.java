@@ -1,0 +1,130 @@
+package crowdline.layout;
+
+import crowdline.flight.FigureTrial;
+import crowdline.flight.FlightState;
+import crowdline.flight.Vec;
+import crowdline.measure.Units;
+import crowdline.show.Element;
+import crowdline.show.EntrySpeed;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A figure flown once from the middle of the display line, to see how much room it takes and which way it leaves.
+ *
+ * @param mps airspeed it begins at
+ * @param slowestMps the least it can begin at
+ * @param fastestMps the most it should begin at
+ * @param toRight which way it begins
+ * @param leftM how far left of its beginning it reaches, metres, 0 or below
+ * @param rightM how far right, 0 or above
+ * @param downM how far below its beginning, 0 or below
+ * @param upM how far above, 0 or above
+ * @param end where it leaves the aircraft, beginning at nothing
+ * @param seconds how long it takes
+ * @param lack why it cannot be flown, or null
+ */
+record Measured(
+        double mps,
+        double slowestMps,
+        double fastestMps,
+        boolean toRight,
+        double leftM,
+        double rightM,
+        double downM,
+        double upM,
+        FlightState end,
+        double seconds,
+        @Nullable String lack) {
+    private static final double MORE_KT = 5;
+    private static final int MOST_STEPS = 8;
+    private static final double SPIN_FROM = 1.5;
+    private static final double SHARE_OF_NEVER_EXCEED = 0.9;
+
+    /**
+     * Flies a figure at its usual speed, or the pinned one; faster where it needs that and may.
+     *
+     * @param heightM where it is flown
+     */
+    static Measured of(Wish wish, FigureTrial trial, boolean toRight, double heightM) {
+        double usual = usualMps(wish, trial, heightM);
+        Measured first = at(usual, wish, trial, toRight, heightM);
+        if (wish.kt() != null) {
+            return first;
+        }
+        if (first.lack() == null) {
+            return first.between(slowest(usual, wish, trial, toRight, heightM), fastest(usual, wish, trial));
+        }
+        double most = SHARE_OF_NEVER_EXCEED * Units.mpsFromKt(trial.airframe().neverExceedKt());
+        for (int i = 1; i <= MOST_STEPS && usual + i * Units.mpsFromKt(MORE_KT) <= most; i++) {
+            Measured faster = at(usual + i * Units.mpsFromKt(MORE_KT), wish, trial, toRight, heightM);
+            if (faster.lack() == null) {
+                return faster;
+            }
+        }
+        return first;
+    }
+
+    private static double slowest(double usual, Wish wish, FigureTrial trial, boolean toRight, double heightM) {
+        double[] shares =
+                wish.enters() == EntrySpeed.VERTICAL ? new double[] {0.7, 0.8, 0.9} : new double[] {0.85, 0.92};
+        for (double share : shares) {
+            if (at(share * usual, wish, trial, toRight, heightM).lack() == null) {
+                return share * usual;
+            }
+        }
+        return 0.97 * usual;
+    }
+
+    /** A spin slows down by itself; other figures take a little more speed than usual. */
+    private static double fastest(double usual, Wish wish, FigureTrial trial) {
+        double share = wish.elements().stream().anyMatch(e -> e instanceof Element.Spin)
+                ? SPIN_FROM
+                : wish.enters() == EntrySpeed.SLOW ? 1.1 : 1.15;
+        return Math.min(
+                share * usual,
+                SHARE_OF_NEVER_EXCEED * Units.mpsFromKt(trial.airframe().neverExceedKt()));
+    }
+
+    private Measured between(double slowest, double fastest) {
+        return new Measured(mps, slowest, fastest, toRight, leftM, rightM, downM, upM, end, seconds, lack);
+    }
+
+    private static double usualMps(Wish wish, FigureTrial trial, double heightM) {
+        Double pinned = wish.kt();
+        if (pinned != null) {
+            return Units.mpsFromKt(pinned);
+        }
+        double stallKt = Units.ktFromMps(trial.stallMps(heightM));
+        Double kt =
+                wish.enters() == null ? null : wish.enters().kt(trial.airframe().usual(), stallKt);
+        return Units.mpsFromKt(kt == null ? trial.airframe().usual().passKt() : kt);
+    }
+
+    private static Measured at(double mps, Wish wish, FigureTrial trial, boolean toRight, double heightM) {
+        FlightState from = FlightState.along(new Vec(0, 0, heightM), mps, toRight);
+        FigureTrial.Outcome out = trial.fly(wish.elements(), from);
+        FigureTrial.Box box = out.box();
+        return new Measured(
+                mps,
+                0.97 * mps,
+                1.05 * mps,
+                toRight,
+                box.leftM(),
+                box.rightM(),
+                box.lowestM() - heightM,
+                box.highestM() - heightM,
+                out.end(),
+                out.seconds(),
+                out.lack());
+    }
+
+    /** Whether it leaves the other way than it came. */
+    boolean turnsRound() {
+        return end.toRight() != toRight;
+    }
+
+    /** Where its middle is if it begins at a place, metres. */
+    double middleM() {
+        return (leftM + rightM) / 2;
+    }
+}

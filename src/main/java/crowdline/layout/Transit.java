@@ -1,0 +1,12 @@
+package crowdline.layout;
+
+/** What is flown between two figures, as the commentator says it. */
+public enum Transit {
+    RUNS_IN,
+    FLIES_ON,
+    CLIMBS,
+    DIVES,
+    SLOWS_DOWN,
+    TURNS_BACK,
+    ROLLS_UPRIGHT
+}

@@ -1,0 +1,59 @@
+package crowdline.layout;
+
+import crowdline.measure.Must;
+import crowdline.show.Element;
+import crowdline.show.EntrySpeed;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A figure wanted, with all that is pinned about it. What is null is free.
+ *
+ * @param id stable, unique within the act
+ * @param name as the crowd hears it
+ * @param elements what is flown; empty if it is only timed
+ * @param enters how fast it usually begins, or null if that is not known
+ * @param end where along the display line
+ * @param alongM where on the A-axis its middle is, metres to the commentator's right; it wins over {@code end}
+ * @param toRight whether it begins flying to the commentator's right
+ * @param heightFt feet above the datum at which it begins
+ * @param kt knots at which it begins, above 0
+ * @param seconds how long it takes if it is only timed, above 0
+ * @param role what part it has in the act
+ */
+public record Wish(
+        String id,
+        String name,
+        List<Element> elements,
+        @Nullable EntrySpeed enters,
+        @Nullable End end,
+        @Nullable Double alongM,
+        @Nullable Boolean toRight,
+        @Nullable Double heightFt,
+        @Nullable Double kt,
+        @Nullable Double seconds,
+        Role role) {
+
+    /** What part a figure has in an act. */
+    public enum Role {
+        /** Flown in front of the crowd. */
+        FIGURE,
+        /** Begins the act on the ground. */
+        TAKE_OFF,
+        /** Ends it there. */
+        LANDING,
+        /** Only turns round, so that the next figure is flown the other way. */
+        TURN_BACK
+    }
+
+    public Wish {
+        Must.beSaid("id of a wish", id);
+        Must.beSaid("name of a wish", name);
+        elements = List.copyOf(elements);
+    }
+
+    /** Whether it is flown in the prediction, and not just given a time. */
+    public boolean isFlown() {
+        return !elements.isEmpty();
+    }
+}

@@ -1,0 +1,160 @@
+package crowdline.arrange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.flight.Flight;
+import crowdline.flight.Predictor;
+import crowdline.list.FigureList;
+import crowdline.list.ListReader;
+import crowdline.show.Act;
+import crowdline.show.Aircraft;
+import crowdline.show.Asked;
+import crowdline.show.Catalogue;
+import crowdline.show.Element;
+import crowdline.show.Figure;
+import crowdline.show.Kind;
+import crowdline.show.Severity;
+import crowdline.show.Show;
+import crowdline.show.ShowRules;
+import crowdline.show.Sliders;
+import crowdline.show.TimedAircraft;
+import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.KindsFile;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.assertj.core.api.Assertions;
+import org.assertj.core.groups.Tuple;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class ShowArrangingTest {
+    private static final Catalogue CATALOGUE = CatalogueFile.shipped();
+    private static final String MAIL = """
+            take-off, dive in from the left, loop, stall turn right end, slow roll, half Cuban, four point roll, \
+            humpty bump, spin 2 turns, low pass
+            """;
+
+    private static ShowArranging.Made made(Show show, String kindName, String text) {
+        Kind kind = KindsFile.shipped().named(kindName);
+        FigureList list = new ListReader(CATALOGUE).read(text);
+        ShowArranging.Making making = id -> kind.flies()
+                ? kind.airframe(id, "The aircraft", Sliders.TYPICAL)
+                : new TimedAircraft(id, "The aircraft", kind, null);
+        return new ShowArranging(CATALOGUE)
+                .add(show, list, making, new ShowArranging.About("An act", "Somebody", LocalTime.of(14, 0)));
+    }
+
+    private static Show empty() {
+        return ShowArranging.empty("A day", LocalDate.of(2027, 5, 2), ZoneOffset.UTC, null);
+    }
+
+    static List<String> flying() {
+        return KindsFile.shipped().all().stream()
+                .filter(Kind::flies)
+                .map(Kind::name)
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("flying")
+    void theListOfAnEmailIsAnActThatFliesOnEveryKind(String kind) {
+        ShowArranging.Made made = made(empty(), kind, MAIL);
+        assertThat(ShowRules.check(made.show(), CATALOGUE).stream()
+                        .filter(f -> f.severity() == Severity.ERROR)
+                        .filter(f -> !f.code().equals("no-incident-page")))
+                .isEmpty();
+        Act act = made.act();
+        Flight flight =
+                new Predictor(made.show(), CATALOGUE, act, act.variants().get(0)).predict();
+        assertThat(flight.figures()).allSatisfy(f -> assertThat(f.completed()).isTrue());
+        assertThat(flight.findings()).as(kind).isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("flying")
+    void thePredictionTakesAsLongAsTheLayoutSaid(String kind) {
+        ShowArranging.Made made = made(empty(), kind, MAIL);
+        Act act = made.act();
+        Flight flight =
+                new Predictor(made.show(), CATALOGUE, act, act.variants().get(0)).predict();
+        assertThat(flight.totalS()).isCloseTo(made.arranged().seconds(), Assertions.within(2.0));
+    }
+
+    @Test
+    void everyLineOfTheListIsOneFigureThatKnowsWhatWasAsked() {
+        Act act = made(empty(), "light aerobatic biplane", MAIL).act();
+        List<Figure> asked = act.figures().stream().filter(f -> !f.transit()).toList();
+        assertThat(asked).hasSize(10);
+        Figure stallTurn = asked.get(3);
+        assertThat(stallTurn.asked()).extracting(Asked::place).isEqualTo(Asked.Place.RIGHT_END);
+        assertThat(asked.get(8).elements())
+                .filteredOn(Element.Spin.class::isInstance)
+                .extracting(e -> ((Element.Spin) e).turns())
+                .containsExactly(2.0);
+    }
+
+    @Test
+    void whatIsBetweenFiguresIsATransitWithANameAndASentence() {
+        Act act = made(empty(), "light aerobatic biplane", MAIL).act();
+        assertThat(act.figures().stream().filter(Figure::transit)).isNotEmpty().allSatisfy(f -> {
+            assertThat(f.title()).isNotBlank();
+            assertThat(f.look()).endsWith(".");
+            assertThat(f.asked()).isNull();
+        });
+        assertThat(act.figures().stream().map(Figure::id)).doesNotHaveDuplicates();
+    }
+
+    @Test
+    void aFormationIsTimesAndNothingElse() {
+        ShowArranging.Made made = made(empty(), "formation", "join-up\nloop (30 s)\nbreak (0:20)\nlanding");
+        assertThat(made.act().entry()).isNull();
+        assertThat(made.act().figures())
+                .allSatisfy(f -> assertThat(f.elements()).isNull());
+        assertThat(made.act().figures().get(1).durationS()).isEqualTo(30);
+        assertThat(made.act().figures().get(2).durationS()).isEqualTo(20);
+    }
+
+    @Test
+    void whatIsNoFigureIsFlownForItsTimeUnderItsOwnWords() {
+        Act act = made(empty(), "light aerobatic biplane", "loop\nsmoke heart (12 s)\nslow roll")
+                .act();
+        Figure wave = act.figures().stream()
+                .filter(f -> f.asked() != null && f.asked().text().contains("heart"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(wave.shownName()).containsIgnoringCase("heart");
+        assertThat(wave.durationS()).isEqualTo(12);
+    }
+
+    @Test
+    void aSecondActLeavesTheFirstAsItWas() {
+        ShowArranging.Made first = made(empty(), "light aerobatic biplane", MAIL);
+        ShowArranging.Made second = made(first.show(), "jet trainer", "loop, slow roll");
+        assertThat(second.show().acts()).hasSize(2);
+        assertThat(second.show().acts().get(0)).isEqualTo(first.act());
+        assertThat(second.show().acts().stream().map(Act::id)).doesNotHaveDuplicates();
+        assertThat(second.show().airframes().stream().map(Aircraft::id)).doesNotHaveDuplicates();
+        assertThat(second.show().performers()).hasSize(1);
+    }
+
+    @Test
+    void countsAndSidesReachTheElements() {
+        Act act = made(empty(), "strong aerobatic monoplane", "3 rolls, spin to the left 1 1/2 turns, 2 loops")
+                .act();
+        List<Figure> asked = act.figures().stream().filter(f -> !f.transit()).toList();
+        assertThat(asked.get(0).elements())
+                .filteredOn(Element.Roll.class::isInstance)
+                .extracting(e -> ((Element.Roll) e).degrees())
+                .containsExactly(1080.0);
+        assertThat(asked.get(1).elements())
+                .filteredOn(Element.Spin.class::isInstance)
+                .extracting(e -> ((Element.Spin) e).turns(), e -> ((Element.Spin) e).toward())
+                .containsExactly(Tuple.tuple(1.5, Element.Side.LEFT));
+        assertThat(asked.get(2).elements())
+                .filteredOn(e -> e instanceof Element.Arc)
+                .hasSize(2);
+    }
+}
