@@ -72,7 +72,7 @@ record ElementMoments(List<Seen> seen, double ownFromS) {
             seen.add(new Seen(MomentKind.TUMBLES, flown.startS()));
             seen.add(new Seen(MomentKind.STOPS_TUMBLING, flown.endS()));
         } else if (element instanceof Element.Turn turn) {
-            if (turn.peakPathDeg() == 0) {
+            if (turn.peakPathDeg() == 0 || turn.climbs()) {
                 seen.add(new Seen(MomentKind.TURN_BEGINS, flown.startS()));
                 if (turn.rolls() != 0) {
                     upsideDown(flown, samples, seen);
@@ -101,7 +101,8 @@ record ElementMoments(List<Seen> seen, double ownFromS) {
         boolean steep = Math.abs(flown.start().pathDeg()) > STEEP_DEG;
         if (roll.degrees() >= ROUND_DEG || steep) {
             seen.add(new Seen(MomentKind.ROLLS, flown.startS()));
-            if (!steep && (flown.endS() - flown.startS()) * 360 > LASTING_S * roll.degrees()) {
+            boolean hesitates = roll.style() == Element.RollStyle.HESITATION;
+            if (!steep && (hesitates || (flown.endS() - flown.startS()) * 360 > LASTING_S * roll.degrees())) {
                 upsideDown(flown, samples, seen);
             }
             seen.add(new Seen(MomentKind.ROLL_ENDS, flown.endS()));

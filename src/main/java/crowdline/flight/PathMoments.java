@@ -139,11 +139,16 @@ final class PathMoments {
         }
     }
 
-    /** Whether it is steeply down soon after it was level at a sample. */
+    /** Whether the nose, level at a sample, goes on falling until it is steeply down, or is so very soon. */
     private boolean passesThrough(int i) {
-        for (int k = i; k < run.size() && run.get(k).tS() - run.get(i).tS() < PASSING_S; k++) {
+        boolean falls = true;
+        for (int k = i; k < run.size(); k++) {
             if (pathDeg[k] <= -STEEP_DEG) {
                 return true;
+            }
+            falls &= pathDeg[k] <= pathDeg[k - 1] - STILL_DEG / 2;
+            if (!falls && run.get(k).tS() - run.get(i).tS() >= PASSING_S) {
+                return false;
             }
         }
         return false;
