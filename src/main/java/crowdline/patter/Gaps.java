@@ -10,19 +10,22 @@ import java.util.List;
  */
 final class Gaps {
     private final Horizon horizon;
-    private final List<Starts.Stretch> closed;
     private final int breath;
-    private final List<Starts.Stretch> taken = new ArrayList<>();
+    /** In the order of their starts once {@code sorted}. */
+    private final List<Starts.Stretch> blocked;
+
+    private boolean sorted;
 
     /** @param closed the stretches of the horizon in which nothing of the kind asked about is said */
     Gaps(Horizon horizon, List<Starts.Stretch> closed, int breath) {
         this.horizon = horizon;
-        this.closed = closed;
+        blocked = new ArrayList<>(closed);
         this.breath = breath;
     }
 
     void take(int start, int end) {
-        taken.add(new Starts.Stretch(start - breath, end + breath));
+        blocked.add(new Starts.Stretch(start - breath, end + breath));
+        sorted = false;
     }
 
     List<Starts.Stretch> all() {
@@ -31,13 +34,17 @@ final class Gaps {
 
     /** The stretches inside a range, in the order of time. */
     List<Starts.Stretch> within(int from, int to) {
-        List<Starts.Stretch> blocked = new ArrayList<>(taken);
-        blocked.addAll(closed);
-        blocked.sort(Comparator.comparingInt(Starts.Stretch::from));
+        if (!sorted) {
+            blocked.sort(Comparator.comparingInt(Starts.Stretch::from));
+            sorted = true;
+        }
         List<Starts.Stretch> free = new ArrayList<>();
         int at = Math.max(from, horizon.freeFrom());
         int end = Math.min(to, horizon.end());
         for (Starts.Stretch stretch : blocked) {
+            if (stretch.from() >= end) {
+                break;
+            }
             if (Math.min(end, stretch.from()) > at) {
                 free.add(new Starts.Stretch(at, Math.min(end, stretch.from())));
             }

@@ -9,13 +9,21 @@ import org.jspecify.annotations.Nullable;
 final class Reasons {
     private final PlanRequest request;
     private final Horizon horizon;
-    private final List<Placed> placed;
+    private final Gaps open;
+    private final Gaps beside;
 
     /** @param placed what found a place */
     Reasons(PlanRequest request, Horizon horizon, List<Placed> placed) {
         this.request = request;
         this.horizon = horizon;
-        this.placed = List.copyOf(placed);
+        open = left(horizon.quiets(), placed);
+        beside = left(horizon.closed(), placed);
+    }
+
+    private Gaps left(List<Starts.Stretch> closed, List<Placed> placed) {
+        Gaps gaps = new Gaps(horizon, closed, Tick.up(request.rules().breathS()));
+        placed.forEach(p -> gaps.take(Tick.at(p.startS()), Tick.at(p.endS())));
+        return gaps;
     }
 
     Unplaced of(Candidate candidate) {
@@ -69,9 +77,7 @@ final class Reasons {
                     needed,
                     withoutOthers);
         }
-        Gaps gaps = new Gaps(horizon, closed, Tick.up(request.rules().breathS()));
-        placed.forEach(p -> gaps.take(Tick.at(p.startS()), Tick.at(p.endS())));
-        int there = gaps.longest(from, to);
+        int there = (Horizon.isKeptFromWatching(candidate.remark()) ? beside : open).longest(from, to);
         Unplaced.Why why =
                 candidate.remark().kind() == RemarkKind.FILLER ? Unplaced.Why.NO_GAP : Unplaced.Why.CROWDED_OUT;
         String reason = length + said(there) + " there";
