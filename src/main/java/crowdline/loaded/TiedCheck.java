@@ -75,8 +75,8 @@ final class TiedCheck {
             add(
                     "moment-not-there",
                     path + "." + key,
-                    "the %s is \"%s\"; \"%s\" is predicted to have %s%s. Until that is put right the remark goes by the"
-                            + " rule of its kind",
+                    "the %s is \"%s\"; the moments of \"%s\" are %s%s. Until that is put right the remark goes by the rule"
+                            + " of its kind",
                     key,
                     name.words(),
                     flown.name(),

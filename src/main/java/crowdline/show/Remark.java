@@ -1,5 +1,6 @@
 package crowdline.show;
 
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -76,6 +77,19 @@ public record Remark(
     /** True if a moment of its figure says when it is said: of a call none does. */
     public boolean isTied() {
         return kind != RemarkKind.CALL && (at != null || until != null);
+    }
+
+    /** What it is tied to, such as {@code at "pivots"} or {@code before "pulls out"}; empty if to nothing. */
+    public String tie() {
+        MomentName from = at;
+        MomentName to = until;
+        if (!isTied() || (from == null && to == null)) {
+            return "";
+        }
+        if (from == null) {
+            return "before \"" + Objects.requireNonNull(to).words() + '"';
+        }
+        return to == null ? "at \"" + from.words() + '"' : "from \"" + from.words() + "\" to \"" + to.words() + '"';
     }
 
     /** A plain remark with no short form and no times of its own. */

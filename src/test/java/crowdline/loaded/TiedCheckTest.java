@@ -35,7 +35,7 @@ class TiedCheckTest {
                     assertThat(f.path()).isEqualTo("acts[0].figures[0].remarks[0].at");
                     assertThat(f.message())
                             .isEqualTo(
-                                    "the at is \"pivots\"; \"turn\" is predicted to have begins, flies out. Until that is put"
+                                    "the at is \"pivots\"; the moments of \"turn\" are begins, flies out. Until that is put"
                                             + " right the remark goes by the rule of its kind");
                 });
         assertThat(check(null, new MomentName(MomentKind.BEGINS, 2), null))

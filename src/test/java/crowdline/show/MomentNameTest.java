@@ -41,6 +41,19 @@ class MomentNameTest {
     }
 
     @Test
+    void aRemarkSaysWhatItIsTiedTo() {
+        Remark why = Remark.of("why", RemarkKind.EXPLANATION, "Why.");
+        MomentName begins = MomentName.first(MomentKind.SPIN_BEGINS);
+        MomentName top = new MomentName(MomentKind.OVER_THE_TOP, 2);
+        assertThat(why.tie()).isEmpty();
+        assertThat(why.tied(top, null).tie()).isEqualTo("at \"over the top 2\"");
+        assertThat(why.tied(begins, top).tie()).isEqualTo("from \"the spin begins\" to \"over the top 2\"");
+        assertThat(why.tied(null, top).tie()).isEqualTo("before \"over the top 2\"");
+        assertThat(Remark.of("call", RemarkKind.CALL, "Now.").tied(top, null).tie())
+                .isEmpty();
+    }
+
+    @Test
     void countsFromOne() {
         assertThatThrownBy(() -> new MomentName(MomentKind.PIVOTS, 0)).hasMessageContaining("from 1 to 999, not 0");
         assertThatThrownBy(() -> new MomentName(MomentKind.PIVOTS, 1000)).hasMessageContaining("not 1000");

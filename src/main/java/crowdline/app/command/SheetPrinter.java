@@ -102,9 +102,10 @@ final class SheetPrinter {
         String start = (placed.startS() < 0 ? "-" : "") + RunningSheet.minutes(Math.abs(placed.startS()));
         return String.format(
                 Locale.UK,
-                "%6s    %s, %.0f s%s: %s",
+                "%6s    %s%s, %.0f s%s: %s",
                 start,
                 placed.kind().name().toLowerCase(Locale.ROOT),
+                remark.isTied() ? " " + remark.tie() : "",
                 placed.endS() - placed.startS(),
                 placed.tight() ? ", just fits" : "",
                 text);
