@@ -261,6 +261,15 @@ class FigureMomentsTest {
         assertThat(FigureMoments.timed(0).lasting(8)).isEqualTo(FigureMoments.timed(8));
     }
 
+    @Test
+    void momentsThatComeLaterLeaveTheBeginningWhereItIs() {
+        FigureMoments loop = moments(fly(Rig.biplane(), 125, pull(360, 3)));
+        double top = when(loop, MomentKind.OVER_THE_TOP);
+        assertThat(when(loop.later(2), MomentKind.OVER_THE_TOP)).isEqualTo(top + 2);
+        assertThat(when(loop.later(2), MomentKind.BEGINS)).isZero();
+        assertThat(when(loop.later(-100), MomentKind.OVER_THE_TOP)).isZero();
+    }
+
     private static Element pull(double degrees, double g) {
         return Rig.pullG(degrees, g);
     }

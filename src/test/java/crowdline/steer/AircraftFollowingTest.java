@@ -329,6 +329,28 @@ class AircraftFollowingTest {
     }
 
     @Test
+    void screenIsToldHowFarThroughItsFigureTheAircraftIs() {
+        begin();
+        List<Double> off = new ArrayList<>();
+        int looks = 0;
+        for (double t = 2; t < flight.totalS(); t += 1) {
+            fly(t == 2 ? 0 : t - 1, t, any -> true);
+            double tS = t;
+            FigureFlight flown = flight.figures().stream()
+                    .filter(f -> f.startS() <= tS && tS < f.endS())
+                    .findFirst()
+                    .orElseThrow();
+            looks++;
+            following
+                    .tracking(BEGIN_S + t)
+                    .inFigureS(flight.figures().indexOf(flown), BEGIN_S + t, flown.durationS())
+                    .ifPresent(s -> off.add(Math.abs(s - (tS - flown.startS()))));
+        }
+        assertThat(off.size()).isGreaterThan(looks / 2);
+        assertThat(off.stream().filter(s -> s < 1).count()).isGreaterThan(off.size() * 9L / 10);
+    }
+
+    @Test
     void aircraftIsShownWithItsTrailAndItsWayOverTheGround() {
         begin();
         Sample furthest = flight.samples().stream()

@@ -86,6 +86,10 @@ class PlanAheadTest {
                 .slots();
         assertThat(slots.get(0).moments()).isEqualTo(seen);
         assertThat(slots.get(2).moments().moments().get(1).afterS()).isEqualTo(8);
+        List<Slot> behind = ahead.request(flying.state, flying.at(103), times, Optional.empty(), Set.of(), 2)
+                .slots();
+        assertThat(behind.get(0).moments().moments().get(1).afterS()).isEqualTo(6);
+        assertThat(behind.get(2).moments().moments().get(1).afterS()).isEqualTo(8);
     }
 
     @Test
