@@ -52,6 +52,7 @@ public final class AircraftFollowing {
     private int lastPlace = -1;
     private List<Integer> lastOrder = List.of();
     private @Nullable FollowNow now;
+    private Tracking.@Nullable Within within;
     private @Nullable Reading last;
     private final Deque<Reading> trail = new ArrayDeque<>();
     private boolean inTheAir;
@@ -101,6 +102,7 @@ public final class AircraftFollowing {
 
     private Optional<FlightEvent> next(LiveState state, FollowNow found, double nowS) {
         now = found;
+        see(found);
         Optional<FlightEvent> began = begin.next(state, found, nowS);
         if (began.isPresent()) {
             return began;
@@ -137,13 +139,17 @@ public final class AircraftFollowing {
                 found == null ? null : other(found),
                 ageS <= (inTheAir ? SHOWN_S : SHOWN_BEFORE_S) ? craft(reading, ageS) : null,
                 begin.isReady(),
-                found == null ? null : within(found));
+                within);
     }
 
-    /** Only where it is sure: a moment that is said at the wrong place is worse than one that is not said. */
-    private static Tracking.@Nullable Within within(FollowNow found) {
-        boolean sure = found.state() == FollowNow.State.ON_PLAN && found.confidence() > FollowNow.SURE;
-        return sure ? new Tracking.Within(found.figureIndex(), found.phase(), found.tS()) : null;
+    /**
+     * Only where it is sure: a moment that is said at the wrong place is worse than one that is not said. What was known
+     * stands a little longer, so that a moment of doubt takes nothing back from the screen.
+     */
+    private void see(FollowNow found) {
+        if (found.state() == FollowNow.State.ON_PLAN && found.confidence() > FollowNow.SURE) {
+            within = new Tracking.Within(found.figureIndex(), found.phase(), found.tS());
+        }
     }
 
     /** How sure it is of a figure: to be sure that none of the plan is flown is not to be sure of the one on the screen. */
@@ -230,6 +236,7 @@ public final class AircraftFollowing {
             lastFlown = null;
             lastPlace = -1;
             now = null;
+            within = null;
         }
         Follower following = follower;
         if (following != null) {
