@@ -252,8 +252,8 @@ final class ElementFlyer {
     }
 
     private FlightState ahead(Element.Run run, FlightState from) throws CannotFly {
-        GuidedLeg.Aim aim =
-                new GuidedLeg.Aim(Units.mFromFt(run.heightFt()), Units.mpsFromKt(run.kt()), 0, run.power(), true);
+        GuidedLeg.Aim aim = new GuidedLeg.Aim(
+                Units.mFromFt(run.heightFt()), Units.mpsFromKt(run.kt()), 0, run.power(), true, run.awayM());
         double sign = Math.signum(from.direction().x());
         StraightLeg.EndLaw there = (t, y) -> sign * (y[0] - run.alongM());
         return run(new GuidedLeg(forces, from, aim, there, true), from, "run ahead");

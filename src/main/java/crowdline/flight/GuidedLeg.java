@@ -10,10 +10,10 @@ import crowdline.measure.Units;
  * needs, between idle and full. Coordinates: x, y, z, airspeed, heading (counter-clockwise from the A-axis), path angle.
  */
 final class GuidedLeg implements Leg {
-    /** Where to and how. Bank is signed: positive turns the heading counter-clockwise, that is to the left. */
-    record Aim(double heightM, double speedMps, double bankRad, double mostPower, boolean alongLine) {
+    /** Where to and how; {@code awayM} is the line that {@code alongLine} keeps. Bank is signed: positive turns the heading counter-clockwise, that is to the left. */
+    record Aim(double heightM, double speedMps, double bankRad, double mostPower, boolean alongLine, double awayM) {
         Aim(double heightM, double speedMps, double bankRad, double mostPower) {
-            this(heightM, speedMps, bankRad, mostPower, false);
+            this(heightM, speedMps, bankRad, mostPower, false, 0);
         }
     }
 
@@ -143,7 +143,7 @@ final class GuidedLeg implements Leg {
         double way = from.direction().x() >= 0 ? 1 : -1;
         double line = way > 0 ? 0 : Math.PI;
         double off = Math.atan2(Math.sin(y[4] - line), Math.cos(y[4] - line));
-        double wantedOff = -way * Math.atan(y[1] / (v * LINE_S));
+        double wantedOff = -way * Math.atan((y[1] - aim.awayM()) / (v * LINE_S));
         double capped = Math.min(Math.max(wantedOff, -MOST_OFF_RAD), MOST_OFF_RAD);
         double rate = (capped - off) / HEADING_S;
         double tan = rate * v / Units.G_MPS2;

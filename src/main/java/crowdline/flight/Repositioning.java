@@ -58,8 +58,10 @@ final class Repositioning {
                 runner.run(leg(from, turn * bank, (t, y) -> turn * (y[4] - heading) - round, false), from, "turn away");
 
         FlightState cutIn = turned.facing(turned.direction(), Vec.UP);
-        FlightState near =
-                runner.run(leg(cutIn, 0, (t, y) -> turnInDepthM(y[2], y[3], bank) - y[1], false), cutIn, "line back");
+        FlightState near = runner.run(
+                leg(cutIn, 0, (t, y) -> wanted.awayM() + turnInDepthM(y[2], y[3], bank) - y[1], false),
+                cutIn,
+                "line back");
 
         double rest = angleTo(near.headingRad(), home);
         double sense = Math.signum(rest);

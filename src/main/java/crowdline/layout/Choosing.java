@@ -26,6 +26,9 @@ final class Choosing {
     /** What a metre beyond the area is worth, seconds. */
     private static final double OUTSIDE_S_PER_M = 0.2;
 
+    /** A figure that comes this far towards the crowd is begun so much further away, metres. */
+    private static final double NEAR_M = 8;
+
     private final Ground ground;
     private final Map<String, Double> heights = new HashMap<>();
 
@@ -158,7 +161,14 @@ final class Choosing {
     }
 
     private static Entry entry(double alongM, double heightM, Measured m) {
-        return new Entry(alongM, heightM, m.mps(), m.slowestMps(), m.fastestMps(), m.toRight());
+        return new Entry(
+                alongM,
+                m.nearM() < -NEAR_M ? -m.nearM() : 0,
+                heightM,
+                m.mps(),
+                m.slowestMps(),
+                m.fastestMps(),
+                m.toRight());
     }
 
     /** What is lost by where it is flown, as seconds. */

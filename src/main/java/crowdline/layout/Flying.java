@@ -24,6 +24,8 @@ final class Flying {
     /** How often a figure is begun anew, higher or faster. */
     private static final int MOST_CORRECTIONS = 3;
 
+    private static final double SHARE_OF_NEVER_EXCEED = 0.92;
+
     private final Ground ground;
     private final double raisedM;
     private final List<Piece> pieces = new ArrayList<>();
@@ -81,7 +83,9 @@ final class Flying {
         FlightState from = at;
         if (from == null) {
             from = written(FlightState.along(
-                    new Vec(to.alongM() - to.way() * RUN_IN_S * to.mps(), 0, to.heightM()), to.mps(), to.toRight()));
+                    new Vec(to.alongM() - to.way() * RUN_IN_S * to.mps(), to.awayM(), to.heightM()),
+                    to.mps(),
+                    to.toRight()));
             begin(from);
         }
         int before = pieces.size();
@@ -103,8 +107,10 @@ final class Flying {
     /** A beginning that mends what was wrong with how a figure came out; null if it was well, or cannot be mended. */
     private @Nullable Entry corrected(Wish wish, Entry to, FlightState there, FigureTrial.Outcome out) {
         if (!out.flown()) {
-            boolean faster = wish.kt() == null && there.speedMps() < to.mps() * 0.995;
-            return faster ? to.within(0.995, to.fastestMps() / to.mps()) : null;
+            double most = SHARE_OF_NEVER_EXCEED
+                    * Units.mpsFromKt(ground.trial.airframe().neverExceedKt());
+            double faster = Math.min(Math.max(to.mps(), there.speedMps()) * 1.05, most);
+            return wish.kt() == null && faster > there.speedMps() * 1.01 ? to.atLeast(faster) : null;
         }
         double low = ground.area.baseM() - out.box().lowestM();
         boolean high = wish.heightFt() != null || ground.joining.sinks();

@@ -28,6 +28,11 @@ final class Joining {
     /** A change of height that is worth a word, metres. */
     private static final double CLIMB_M = 40;
 
+    /** Nearer to the crowd than wanted by this much is of no matter, metres. */
+    private static final double CLOSE_M = 15;
+    /** Cosine of the heading below which it flies across the line. */
+    private static final double ALONG = 0.8;
+
     private static final double SLOWING = 0.85;
     /** A glider is told to stay as high as it can. */
     private static final double AS_HIGH_AS_IT_CAN_M = 1_500;
@@ -76,16 +81,21 @@ final class Joining {
             double high = DIVE_LOSS * (speed * speed - comes * comes) / (2 * Units.G_MPS2);
             double from = to.alongM() - to.way() * (high / DIVE + 2 * comes);
             return new Lead(
-                    Entry.anyhow(from, to.heightM() + high, comes, to.toRight()).within(0.9, 1.25), true);
+                    Entry.anyhow(from, to.awayM(), to.heightM() + high, comes, to.toRight())
+                            .within(0.9, 1.25),
+                    true);
         }
         if (comes > to.fastestMps()) {
             double slowM = (comes * comes - to.mps() * to.mps()) / (2 * SLOWING_MPS2) + comes;
             double from = to.alongM() - to.way() * slowM;
             return new Lead(
-                    Entry.anyhow(from, to.heightM(), comes, to.toRight()).within(0, 1.3), true);
+                    Entry.anyhow(from, to.awayM(), to.heightM(), comes, to.toRight())
+                            .within(0, 1.3),
+                    true);
         }
         return new Lead(
-                new Entry(to.alongM(), to.heightM(), comes, to.slowestMps(), to.fastestMps(), to.toRight()), false);
+                new Entry(to.alongM(), to.awayM(), to.heightM(), comes, to.slowestMps(), to.fastestMps(), to.toRight()),
+                false);
     }
 
     /**
@@ -107,7 +117,14 @@ final class Joining {
             pieces.add(Piece.transit(Transit.ROLLS_UPRIGHT, roll, out.seconds(), at, out.end()));
             at = out.end();
         }
-        if (at.toRight() == to.toRight()) {
+        if (isAcross(at)) {
+            Piece turn = turnOff(at, to);
+            if (turn == null) {
+                return null;
+            }
+            pieces.add(turn);
+            at = turn.to();
+        } else if (at.toRight() == to.toRight()) {
             if (isThere(at, to)) {
                 return pieces;
             }
@@ -133,6 +150,23 @@ final class Joining {
         return pieces;
     }
 
+    /** Whether it flies to the crowd or away from it rather than along the line. */
+    private static boolean isAcross(FlightState at) {
+        return Math.abs(at.direction().x()) < ALONG;
+    }
+
+    /** From across the line so far round that the turn back which follows comes out the way wanted. */
+    private @Nullable Piece turnOff(FlightState at, Entry to) {
+        boolean away = at.direction().y() > 0;
+        // What flies off to the left comes back flying to the right.
+        boolean toLeft = to.toRight();
+        Element.Side side = toLeft == away ? Element.Side.LEFT : Element.Side.RIGHT;
+        double degrees = away ? 30 : 120;
+        List<Element> turn = List.of(new Element.Turn(side, degrees, bankDeg(), 0, false, 0, 1));
+        FigureTrial.Outcome out = trial.fly(turn, at);
+        return out.flown() ? Piece.transit(Transit.TURNS_BACK, turn, out.seconds(), at, out.end()) : null;
+    }
+
     /** By turns away from the crowd, once if it is to be flown the other way, else twice. */
     private @Nullable List<Piece> round(FlightState start, Entry to) {
         List<Piece> pieces = new ArrayList<>();
@@ -148,7 +182,7 @@ final class Joining {
                 double backM = to.alongM() - to.way() * 3.7 * radiusM(at, to);
                 boolean further = (backM - at.place().x()) * to.way() < 0;
                 double wayM = further ? backM : at.place().x() - to.way() * 3.7 * radiusM(at, to);
-                Piece back = turnBack(at, Entry.anyhow(wayM, to.heightM(), to.mps(), !to.toRight()));
+                Piece back = turnBack(at, Entry.anyhow(wayM, to.awayM(), to.heightM(), to.mps(), !to.toRight()));
                 if (back == null) {
                     return null;
                 }
@@ -174,9 +208,10 @@ final class Joining {
         return Math.abs(at.place().x() - to.alongM()) < NEAR_M && isGood(at, to);
     }
 
-    /** Whether height and speed do; a glider takes what there is. */
+    /** Whether height, speed and distance from the crowd do; a glider takes the height there is. */
     private boolean isGood(FlightState at, Entry to) {
-        return at.speedMps() >= to.slowestMps()
+        return (to.isAnyhow() || at.place().y() >= to.awayM() - CLOSE_M)
+                && at.speedMps() >= to.slowestMps()
                 && at.speedMps() <= to.fastestMps()
                 && (climbing.sinks() || (lowM(at, to) <= LEVEL_M && lowM(at, to) >= -HIGH_M));
     }
@@ -200,7 +235,7 @@ final class Joining {
     }
 
     private Element.Run run(FlightState at, double alongM, Entry to) {
-        return new Element.Run(Math.rint(alongM), feet(at, to), knots(to), 1);
+        return new Element.Run(Math.rint(alongM), Math.rint(to.awayM()), feet(at, to), knots(to), 1);
     }
 
     private double feet(FlightState at, Entry to) {
@@ -236,7 +271,8 @@ final class Joining {
             if (extraM >= NEAR_M) {
                 elements.add(run(at, at.place().x() + outWay * extraM, to));
             }
-            elements.add(new Element.Reposition(Math.rint(to.alongM()), feet(at, to), knots(to), bankDeg(), 1));
+            elements.add(new Element.Reposition(
+                    Math.rint(to.alongM()), Math.rint(to.awayM()), feet(at, to), knots(to), bankDeg(), 1));
             FigureTrial.Outcome out = trial.fly(elements, at);
             if (!out.flown()) {
                 return best;

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param toRight which way it begins
  * @param leftM how far left of its beginning it reaches, metres, 0 or below
  * @param rightM how far right, 0 or above
+ * @param nearM how far towards the crowd of its beginning, 0 or below
  * @param downM how far below its beginning, 0 or below
  * @param upM how far above, 0 or above
  * @param end where it leaves the aircraft, beginning at nothing
@@ -30,6 +31,7 @@ record Measured(
         boolean toRight,
         double leftM,
         double rightM,
+        double nearM,
         double downM,
         double upM,
         FlightState end,
@@ -38,6 +40,9 @@ record Measured(
     private static final double MORE_KT = 5;
     private static final int MOST_STEPS = 8;
     private static final double SPIN_FROM = 1.5;
+    /** A glider slows down slowly. */
+    private static final double SPIN_FROM_GLIDING = 1.15;
+
     private static final double SHARE_OF_NEVER_EXCEED = 0.9;
 
     /**
@@ -52,7 +57,7 @@ record Measured(
             return first;
         }
         if (first.lack() == null) {
-            return first.between(slowest(usual, wish, trial, toRight, heightM), fastest(usual, wish, trial));
+            return first.between(slowest(usual, wish, trial, toRight, heightM), fastest(usual, wish, trial, heightM));
         }
         double most = SHARE_OF_NEVER_EXCEED * Units.mpsFromKt(trial.airframe().neverExceedKt());
         for (int i = 1; i <= MOST_STEPS && usual + i * Units.mpsFromKt(MORE_KT) <= most; i++) {
@@ -76,9 +81,9 @@ record Measured(
     }
 
     /** A spin slows down by itself; other figures take a little more speed than usual. */
-    private static double fastest(double usual, Wish wish, FigureTrial trial) {
+    private static double fastest(double usual, Wish wish, FigureTrial trial, double heightM) {
         double share = wish.elements().stream().anyMatch(e -> e instanceof Element.Spin)
-                ? SPIN_FROM
+                ? (trial.climbs(usual, heightM) < 0 ? SPIN_FROM_GLIDING : SPIN_FROM)
                 : wish.enters() == EntrySpeed.SLOW ? 1.1 : 1.15;
         return Math.min(
                 share * usual,
@@ -86,7 +91,7 @@ record Measured(
     }
 
     private Measured between(double slowest, double fastest) {
-        return new Measured(mps, slowest, fastest, toRight, leftM, rightM, downM, upM, end, seconds, lack);
+        return new Measured(mps, slowest, fastest, toRight, leftM, rightM, nearM, downM, upM, end, seconds, lack);
     }
 
     private static double usualMps(Wish wish, FigureTrial trial, double heightM) {
@@ -111,6 +116,7 @@ record Measured(
                 toRight,
                 box.leftM(),
                 box.rightM(),
+                box.nearestM(),
                 box.lowestM() - heightM,
                 box.highestM() - heightM,
                 out.end(),

@@ -337,29 +337,49 @@ public sealed interface Element {
      * Straight ahead to a place on the A-axis, on the way to a height and a speed: how two figures are joined.
      *
      * @param alongM where it ends, metres to the commentator's right
+     * @param awayM how far beyond the display line, metres
      * @param heightFt height to come to, feet above the datum
      * @param kt speed to come to, knots
      */
-    record Run(double alongM, double heightFt, double kt, double power) implements Element {
+    record Run(double alongM, double awayM, double heightFt, double kt, double power) implements Element {
         public Run {
             Quantity.PLACE_ALONG_M.must(alongM);
+            Quantity.PLACE_AWAY_M.must(awayM);
             Quantity.PLACE_HEIGHT_FT.must(heightFt);
             Quantity.PLACE_KT.must(kt);
             Quantity.POWER.must(power);
         }
+
+        /** On the display line itself. */
+        public Run(double alongM, double heightFt, double kt, double power) {
+            this(alongM, 0, heightFt, kt, power);
+        }
     }
 
     /**
-     * Out, round and back on to the display line, flying the other way along it: at a place on the A-axis, a height and
-     * a speed. The bank is the steepest used.
+     * Out, round and back on to the display line, or a line along it further away, flying the other way: at a place on
+     * the A-axis, a height and a speed.
+     *
+     * @param alongM where it ends, metres to the commentator's right
+     * @param awayM how far beyond the display line, metres
+     * @param heightFt height to come to, feet above the datum
+     * @param kt speed to come to, knots
+     * @param bankDeg the steepest used
      */
-    record Reposition(double alongM, double heightFt, double kt, double bankDeg, double power) implements Element {
+    record Reposition(double alongM, double awayM, double heightFt, double kt, double bankDeg, double power)
+            implements Element {
         public Reposition {
             Quantity.PLACE_ALONG_M.must(alongM);
+            Quantity.PLACE_AWAY_M.must(awayM);
             Quantity.PLACE_HEIGHT_FT.must(heightFt);
             Quantity.PLACE_KT.must(kt);
             Quantity.REPOSITION_BANK_DEG.must(bankDeg);
             Quantity.POWER.must(power);
+        }
+
+        /** On the display line itself. */
+        public Reposition(double alongM, double heightFt, double kt, double bankDeg, double power) {
+            this(alongM, 0, heightFt, kt, bankDeg, power);
         }
     }
 }

@@ -202,10 +202,12 @@ final class ShowNumbers {
             see(Quantity.TURN_ROLLS, turn.rolls(), path);
         } else if (element instanceof Element.Run run) {
             see(Quantity.PLACE_ALONG_M, run.alongM(), path);
+            see(Quantity.PLACE_AWAY_M, run.awayM(), path);
             see(Quantity.PLACE_HEIGHT_FT, run.heightFt(), path);
             see(Quantity.PLACE_KT, run.kt(), path);
         } else if (element instanceof Element.Reposition to) {
             see(Quantity.PLACE_ALONG_M, to.alongM(), path);
+            see(Quantity.PLACE_AWAY_M, to.awayM(), path);
             see(Quantity.PLACE_HEIGHT_FT, to.heightFt(), path);
             see(Quantity.PLACE_KT, to.kt(), path);
             see(Quantity.REPOSITION_BANK_DEG, to.bankDeg(), path);

@@ -73,7 +73,7 @@ class GuidedLegTest {
     void alongTheLineItComesBackToItGently() {
         Forces forces = Rig.seaLevel(Rig.monoplane());
         FlightState off = new FlightState(0, new Vec(0, -40, 500), 60, new Vec(1, 0, 0), Vec.UP);
-        GuidedLeg.Aim aim = new GuidedLeg.Aim(500, 60, 0, 1, true);
+        GuidedLeg.Aim aim = new GuidedLeg.Aim(500, 60, 0, 1, true, 0);
         FlightState on = Rig.unwatched()
                 .fly(new GuidedLeg(forces, off, aim, (t, y) -> y[0] - 2000, true), 0)
                 .moment();

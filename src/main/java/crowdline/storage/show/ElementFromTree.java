@@ -41,10 +41,13 @@ final class ElementFromTree {
                         f.flag("climbs"),
                         f.number("rolls", 0),
                         full(f));
-            case "run" -> new Element.Run(f.number("alongM"), f.number("heightFt"), f.number("kt"), full(f));
+            case "run" ->
+                new Element.Run(
+                        f.number("alongM"), f.number("awayM", 0), f.number("heightFt"), f.number("kt"), full(f));
             case "reposition" ->
                 new Element.Reposition(
                         f.number("alongM"),
+                        f.number("awayM", 0),
                         f.number("heightFt"),
                         f.number("kt"),
                         f.number("bankDeg", BANK_DEG),

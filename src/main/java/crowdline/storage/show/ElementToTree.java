@@ -58,6 +58,7 @@ final class ElementToTree {
         if (element instanceof Element.Run run) {
             keys.text("do", "run")
                     .number("alongM", run.alongM())
+                    .number("awayM", run.awayM(), 0)
                     .number("heightFt", run.heightFt())
                     .number("kt", run.kt());
             return full(keys, element);
@@ -65,6 +66,7 @@ final class ElementToTree {
         Element.Reposition back = (Element.Reposition) element;
         keys.text("do", "reposition")
                 .number("alongM", back.alongM())
+                .number("awayM", back.awayM(), 0)
                 .number("heightFt", back.heightFt())
                 .number("kt", back.kt())
                 .number("bankDeg", back.bankDeg(), ElementFromTree.BANK_DEG);

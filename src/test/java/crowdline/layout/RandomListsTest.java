@@ -1,0 +1,126 @@
+package crowdline.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.flight.FigureTrial;
+import crowdline.measure.Units;
+import crowdline.show.Kind;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+
+/** What holds of every act that is laid out, whatever the list. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class RandomListsTest {
+    private static final int LISTS_FOR_EACH_KIND = Integer.getInteger("crowdline.lists", 8);
+    /** Nearer to the crowd than the display line by less than this is the roughness of a wind, metres. */
+    private static final double OVER_LINE_M = 25;
+
+    private List<RandomLists.Case> cases = List.of();
+    private List<LaidOut> acts = List.of();
+
+    @BeforeAll
+    void layThemOut() {
+        RandomLists lists = new RandomLists(20_270_502);
+        List<Kind> kinds = RandomLists.kinds();
+        cases = java.util.stream.IntStream.range(0, LISTS_FOR_EACH_KIND * kinds.size())
+                .mapToObj(i -> lists.next(kinds.get(i % kinds.size())))
+                .toList();
+        acts = cases.stream().map(RandomLists.Case::laid).toList();
+    }
+
+    /** Told of one piece that is flown, with how it was flown again. */
+    private interface Pieces {
+        void see(RandomLists.Case list, Piece piece, FigureTrial.Outcome flown);
+    }
+
+    private void everyPiece(Pieces pieces) {
+        for (int i = 0; i < cases.size(); i++) {
+            for (Piece piece : acts.get(i).pieces()) {
+                if (!piece.elements().isEmpty()) {
+                    FigureTrial.Outcome flown = cases.get(i).trial().fly(piece.elements(), piece.from());
+                    pieces.see(cases.get(i), piece, flown);
+                }
+            }
+        }
+    }
+
+    private static String told(RandomLists.Case list, Piece piece) {
+        Wish wish = piece.wish();
+        return list.kind().name() + ": " + (wish == null ? String.valueOf(piece.transit()) : wish.name());
+    }
+
+    @Test
+    void everyFigureIsThereInTheOrderOfTheList() {
+        for (int i = 0; i < cases.size(); i++) {
+            List<Wish> flown = acts.get(i).pieces().stream()
+                    .filter(piece -> !piece.isTransit())
+                    .map(piece -> Objects.requireNonNull(piece.wish()))
+                    .toList();
+            assertThat(flown).isEqualTo(cases.get(i).wishes());
+        }
+    }
+
+    @Test
+    void whatWasLaidOutCanBeFlownAgainAndEndsThere() {
+        everyPiece((list, piece, flown) -> {
+            assertThat(flown.flown()).as(told(list, piece)).isTrue();
+            assertThat(flown.end().place().minus(piece.to().place()).length())
+                    .as(told(list, piece))
+                    .isLessThan(0.5);
+        });
+    }
+
+    @Test
+    void nothingComesBelowTheBaseOrNearTheGround() {
+        everyPiece((list, piece, flown) -> {
+            double base = piece.isTransit() ? 0 : list.area().baseM() - 6;
+            assertThat(flown.box().lowestM()).as(told(list, piece)).isGreaterThan(base);
+        });
+    }
+
+    @Test
+    void nothingComesOverTheDisplayLineTowardsTheCrowd() {
+        everyPiece((list, piece, flown) ->
+                assertThat(flown.box().nearestM()).as(told(list, piece)).isGreaterThan(-OVER_LINE_M));
+    }
+
+    @Test
+    void nothingIsFasterThanTheAircraftMayBe() {
+        everyPiece(
+                (list, piece, flown) -> assertThat(Units.ktFromMps(flown.box().fastestMps()))
+                        .as(told(list, piece))
+                        .isLessThan(list.trial().airframe().neverExceedKt()));
+    }
+
+    @Test
+    void hardlyAFigureThatCanBeFlownAloneIsLeftWithATimeOnly() {
+        long figures = cases.stream()
+                .flatMap(list -> list.wishes().stream())
+                .filter(wish -> wish.role() == Wish.Role.FIGURE)
+                .count();
+        long lacking = acts.stream()
+                .flatMap(act -> act.pieces().stream())
+                .filter(piece -> piece.lack() != null)
+                .count();
+        assertThat(lacking).isLessThan(figures / 50);
+    }
+
+    @Test
+    void noWayBetweenTwoFiguresTakesMinutes() {
+        everyPiece((list, piece, flown) -> {
+            if (piece.isTransit()) {
+                assertThat(piece.seconds()).as(told(list, piece)).isLessThan(200);
+            }
+        });
+    }
+
+    @Test
+    void theSameListIsLaidOutTheSame() {
+        for (int i = 0; i < RandomLists.kinds().size(); i++) {
+            assertThat(cases.get(i).laid()).isEqualTo(acts.get(i));
+        }
+    }
+}
