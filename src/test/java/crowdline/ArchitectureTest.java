@@ -43,6 +43,7 @@ class ArchitectureTest {
             new Room("sight", "what the crowd sees is made from a flight and says nothing of how it is told"),
             new Room("timing", "how long a figure lasts is learned from passes, whatever timed them"),
             new Room("patter", "what to say when is planned from a question that holds all it needs"),
+            new Room("draft", "a first draft is written from a flight and planned like any words"),
             new Room("telemetry", "bytes become readings without a port"),
             new Room("telemetry.serial", "the port is opened in one place"),
             new Room("follow", "the follower is told readings and hands, and knows no show that runs"),

@@ -3,11 +3,15 @@ package crowdline.app.command;
 import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Terminal;
 import crowdline.arrange.ShowArranging;
+import crowdline.draft.DraftWords;
+import crowdline.flight.Flight;
+import crowdline.flight.Predictor;
 import crowdline.layout.LaidOut;
 import crowdline.list.FigureList;
 import crowdline.list.ListLine;
 import crowdline.list.ListReader;
 import crowdline.sheet.RunningSheet;
+import crowdline.show.Act;
 import crowdline.show.Catalogue;
 import crowdline.show.Figure;
 import crowdline.show.Finding;
@@ -16,6 +20,7 @@ import crowdline.show.Severity;
 import crowdline.show.Show;
 import crowdline.show.Sliders;
 import crowdline.show.TimedAircraft;
+import crowdline.speech.pace.Pace;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.json.JsonOut;
 import crowdline.storage.show.CatalogueFile;
@@ -101,6 +106,14 @@ public final class ArrangeCommand implements Callable<Integer> {
             description = "Writes the show here; without it, over the show of --into, or nowhere.")
     private @Nullable Path out;
 
+    @Option(
+            names = "--talk",
+            paramLabel = "PERCENT",
+            defaultValue = "50",
+            description = "How much of the act the first draft of its words may fill, from 0 for no words at all to 100"
+                    + " (${DEFAULT-VALUE}).")
+    private int talk;
+
     @Option(names = "--json", description = "Print what was made as JSON.")
     private boolean json;
 
@@ -134,6 +147,9 @@ public final class ArrangeCommand implements Callable<Integer> {
     }
 
     private int arrange() throws Unusable, ShowFileException {
+        if (talk < 0 || talk > 100) {
+            throw new Unusable("--talk is " + talk + "; give a share of the act in per cent, from 0 to 100");
+        }
         LocalTime start = slotStart();
         Kind kind = kind();
         String text = text();
@@ -153,8 +169,10 @@ public final class ArrangeCommand implements Callable<Integer> {
             say(read, null);
             return ExitCode.BLOCKED;
         }
-        ShowArranging.Made made = new ShowArranging(catalogue)
-                .add(known, read, making(kind), new ShowArranging.About(named(kind), performer, start));
+        ShowArranging.Made made = worded(
+                new ShowArranging(catalogue)
+                        .add(known, read, making(kind), new ShowArranging.About(named(kind), performer, start)),
+                catalogue);
         Path target = out == null ? into : out;
         if (target != null) {
             if (before != null && target.equals(into)) {
@@ -172,6 +190,22 @@ public final class ArrangeCommand implements Callable<Integer> {
             terminal.line("Written to " + target + ".");
         }
         return ExitCode.FINE;
+    }
+
+    /** The act with a first draft of its words. */
+    private ShowArranging.Made worded(ShowArranging.Made made, Catalogue catalogue) {
+        Show show = made.show();
+        Act act = made.act();
+        if (talk == 0 || !show.canBePredicted(act) || act.figures().isEmpty()) {
+            return made;
+        }
+        Catalogue all = catalogue.with(show.figures());
+        Flight flight = new Predictor(show, all, act, act.variants().get(0)).predict();
+        Act drafted = new DraftWords(Pace.DEFAULT, talk / 100.0).of(show, act, flight, all);
+        List<Act> acts = show.acts().stream()
+                .map(a -> a.id().equals(act.id()) ? drafted : a)
+                .toList();
+        return new ShowArranging.Made(show.withActs(acts, show.remarks()), drafted, made.arranged());
     }
 
     private String named(Kind kind) {

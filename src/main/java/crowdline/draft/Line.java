@@ -1,0 +1,38 @@
+package crowdline.draft;
+
+import crowdline.show.RemarkKind;
+
+/**
+ * Something that could be said in a figure.
+ *
+ * @param scene which figure of the act, from 0
+ * @param sort what is told by it: once in an act
+ * @param value how much it is wanted against others, above 0; judgement, no source
+ */
+record Line(int scene, Role role, String sort, String text, double value) {
+    /** What it does in its figure, and with that where in it it belongs. */
+    enum Role {
+        /** What to look for: told before it comes. */
+        LOOK(RemarkKind.EXPLANATION),
+        /** What it is: told before there is something to watch, of a spin while it spins. */
+        WHAT(RemarkKind.EXPLANATION),
+        /** What is behind it: told when there is time. */
+        BEHIND(RemarkKind.EXPLANATION),
+        /** A number of the figure, in words that can be pictured. */
+        NUMBER(RemarkKind.FACT),
+        /** Somebody or something beside the figure. */
+        BESIDE(RemarkKind.FACT),
+        /** The last words of the act. */
+        CLOSING(RemarkKind.EXPLANATION);
+
+        private final RemarkKind kind;
+
+        Role(RemarkKind kind) {
+            this.kind = kind;
+        }
+
+        RemarkKind kind() {
+            return kind;
+        }
+    }
+}

@@ -1,0 +1,102 @@
+package crowdline.draft;
+
+import crowdline.show.Act;
+import crowdline.show.Aircraft;
+import crowdline.show.Airframe;
+import crowdline.show.Performer;
+import crowdline.show.Show;
+import crowdline.show.TimedAircraft;
+import crowdline.show.Typical;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How those in an act are called. No pronoun stands for the performer anywhere, for nobody said which; a fact that was given in
+ * the performer's own words keeps what it has.
+ *
+ * @param full the performer's name, or "the pilot" if nobody gave one
+ * @param first what to call the performer once introduced
+ * @param known whether the performer's name is known
+ * @param introduced the aircraft as it is named first, such as "an old trainer"
+ * @param aircraft the aircraft afterwards, such as "the old trainer"
+ */
+record Names(String full, String first, boolean known, String introduced, String aircraft) {
+    private static final Set<String> NOBODY = Set.of("", "the pilot", "pilot", "unknown", "tba", "tbc", "n/a");
+    /** What stands before a name, so that the word after it is no first name either. */
+    private static final Set<String> NO_FIRST_NAME = Set.of(
+            "the", "team", "captain", "capt", "capt.", "major", "dr", "dr.", "mr", "mr.", "mrs", "mrs.", "ms", "ms.",
+            "flt", "sqn", "wg", "lt", "lt.", "sir", "dame", "lady", "lord", "les", "los", "die", "duo", "group");
+
+    private static final Pattern VERB =
+            Pattern.compile("(?i)(has|have|is|was|were|are|built|flew|fly|flies|began|won|holds?|held"
+                    + "|taught|grew|ran|run|led|leads?|made|makes?|makes|wrote|drew|chose|came|comes?|works?|lives?|trains?|jumps?|learnt"
+                    + "|mends?|[a-z]{2,}ed|teach(es)?|keeps?|walks?|plays?|sings?|paints?|farms?|drives?|sails?|rides?|bakes?|writes?"
+                    + "|restores?|designs?|studies|studied|owns?|spent|spends?|can|could|once|still|never|also|always|first|used|bought"
+                    + "|found|met|took|gave|went|saw|sold|says?|likes?|loves?|gets?|got|does|did|served?|serves)");
+
+    static Names of(Show show, Act act) {
+        String name =
+                show.performer(act.performer()).map(Performer::name).orElse("").strip();
+        boolean known = !NOBODY.contains(name.toLowerCase(Locale.ROOT));
+        Aircraft craft = show.aircraft(act.airframe()).orElse(null);
+        String called = craft == null ? "aircraft" : craft.name().strip();
+        String bare = called.replaceFirst("(?i)^the ", "");
+        boolean common = Character.isLowerCase(bare.codePointAt(0))
+                && !called.toLowerCase(Locale.ROOT).startsWith("the ");
+        boolean people =
+                craft instanceof TimedAircraft timed && timed.kind().name().equals("parachutists");
+        String with = people ? bare : "the " + bare;
+        return new Names(
+                known ? name : "the pilot",
+                known ? first(name, craft) : "the pilot",
+                known,
+                common && !people ? Sentences.withArticle(bare) : with,
+                with);
+    }
+
+    /** The first of two or three names of one person; teams and titles keep all of theirs. */
+    private static String first(String name, @Nullable Aircraft craft) {
+        List<String> parts = List.of(name.split("\\s+"));
+        boolean person = craft instanceof Airframe
+                && parts.size() >= 2
+                && parts.size() <= 3
+                && !NO_FIRST_NAME.contains(parts.get(0).toLowerCase(Locale.ROOT))
+                && parts.stream().allMatch(p -> p.matches("\\p{Lu}[\\p{L}'’-]+"));
+        return person ? parts.get(0) : name;
+    }
+
+    /** A fact about the performer as it is said: what begins with what they do gets their name before it. */
+    String said(String fact) {
+        String text = Sentences.stopped(fact.strip());
+        String head = text.split("[\\s,.]", 2)[0];
+        if (!VERB.matcher(head).matches()) {
+            return text;
+        }
+        return Sentences.begun(first) + " " + Sentences.within(text);
+    }
+
+    /** Who flies what, such as "Ada Quillan, in the Wren 300". */
+    String both() {
+        return known ? full + ", in " + introduced : introduced;
+    }
+
+    /** What of the kind is told without the numbers that are only typical of it; empty if every number was told. */
+    static Optional<String> kind(Aircraft craft) {
+        if (!(craft instanceof Airframe airframe)) {
+            return Optional.empty();
+        }
+        Typical typical = airframe.typical();
+        if (typical == null || typical.assumed().isEmpty()) {
+            return Optional.empty();
+        }
+        String told =
+                typical.kind().sentence().replaceFirst(";.*$", "").replace("the loudest thing of the day, and ", "");
+        return Optional.of(Sentences.stopped(
+                told.replaceAll("( of the \\d{4}s( or \\d{4}s)?)?( (of|with)[^,:;.]*?(hp|horsepower))", "")
+                        .replaceAll(" of the \\d{4}s( or \\d{4}s)?", "")));
+    }
+}

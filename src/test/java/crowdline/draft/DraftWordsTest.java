@@ -1,0 +1,242 @@
+package crowdline.draft;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.patter.Plan;
+import crowdline.show.Act;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class DraftWordsTest {
+    private static final String WHOLE = """
+            take-off, dive in from the left, loop, stall turn right end, slow roll, half Cuban, four point roll, \
+            humpty bump, spin 2 turns, low pass, landing""";
+    private static final String HOVERS =
+            "run-in 40 s\nbow 20 s\nhover 45 s\npedal turn 30 s\nrescue with the winch 30 s\nbow 20 s";
+
+    /** Acts unlike each other: kind, performer, list. */
+    record Case(String kind, String performer, String list) {}
+
+    static List<Case> acts() {
+        return List.of(
+                new Case("light aerobatic biplane", "Ada Quillan", WHOLE),
+                new Case(
+                        "old trainer",
+                        "the pilot",
+                        "dive in from the right\nloop\nbarrel roll\nhalf cuban left\nloop\naileron roll\nwing over\nsteep turn\nlow pass"),
+                new Case(
+                        "strong aerobatic monoplane",
+                        "Bram Okkels",
+                        "dive in\navalanche\n2 flick rolls\ntail slide\nknife edge\ntorque roll\nlomcovak\nflat spin 3 turns\ninverted pass\ntail slide\nwing rock"),
+                new Case("helicopter", "The Tern Team", HOVERS),
+                new Case(
+                        "aerobatic glider",
+                        "Hettie Pell",
+                        "loop\nsplit S\nslow roll\nlazy eight\nloop\nbarrel roll\nlow pass"),
+                new Case("jet trainer", "Jon Marsh", "loop\nbarrel roll\nderry turn\nhalf Cuban\nsteep turn\nlow pass"),
+                new Case(
+                        "large biplane",
+                        "Isa Brandt",
+                        "loop, stall turn, wing over, loop, low pass, stall turn, low pass"));
+    }
+
+    static List<Drafted> drafts() {
+        return acts().stream()
+                .map(c -> Drafted.of(Drafted.empty(), c.kind(), c.performer(), c.list()))
+                .toList();
+    }
+
+    private static List<String> sentences(List<String> texts) {
+        return texts.stream()
+                .flatMap(t -> Sentences.of(t).stream())
+                .map(Sentences::key)
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("drafts")
+    void planFindsAPlaceForEveryRemarkAndLeavesHalfTheTimeQuiet(Drafted drafted) {
+        Plan plan = drafted.plan();
+
+        assertThat(plan.unplaced()).isEmpty();
+        assertThat(drafted.overMoments(plan)).isEmpty();
+        assertThat(plan.talkS() / (plan.talkS() + plan.quietS())).isBetween(0.15, 0.52);
+    }
+
+    @ParameterizedTest
+    @MethodSource("drafts")
+    void noSentenceIsSaidTwice(Drafted drafted) {
+        assertThat(sentences(drafted.texts())).doesNotHaveDuplicates();
+    }
+
+    @ParameterizedTest
+    @MethodSource("drafts")
+    void everyRemarkIsADraftInWordsThatFitAnybody(Drafted drafted) {
+        assertThat(drafted.remarks()).isNotEmpty().allMatch(Remark::draft);
+        assertThat(String.join(" ", drafted.texts()))
+                .doesNotContainPattern("(?i)\\b(he|she|his|her|him|hers|safe|safely|safety|null|NaN)\\b")
+                .doesNotContainPattern("\\.\\.|  |: \\.|\\ba [aeiou]|\\ban [bcdfgjklmnpqrstvwxyz]");
+    }
+
+    @ParameterizedTest
+    @MethodSource("drafts")
+    void everyFigureWithANameIsCalledOnceAndNoTransitIs(Drafted drafted) {
+        for (int i = 1; i < drafted.act().figures().size(); i++) {
+            var figure = drafted.act().figures().get(i);
+            assertThat(figure.remarks().stream().filter(r -> r.kind() == RemarkKind.CALL))
+                    .as(figure.id())
+                    .hasSize(figure.transit() ? 0 : 1);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("drafts")
+    void nextCallsBeginInOtherWords(Drafted drafted) {
+        List<String> begun = drafted.remarks().stream()
+                .filter(r -> r.kind() == RemarkKind.CALL)
+                .map(r -> r.text().replaceFirst("( (an?|the|another|two) |[,:]).*", ""))
+                .toList();
+        for (int i = 2; i < begun.size(); i++) {
+            assertThat(begun.get(i)).isNotEqualTo(begun.get(i - 1));
+        }
+    }
+
+    @Test
+    void firstOfAllItSaysWhoFliesWhat() {
+        Drafted drafted =
+                Drafted.of(Drafted.empty(), "old trainer", "Ada Quillan", "dive in from the left, loop, low pass");
+        assertThat(drafted.texts().get(0)).contains("Ada Quillan").contains("an old trainer");
+
+        Drafted nobody = Drafted.of(Drafted.empty(), "old trainer", "the pilot", "loop, low pass");
+        assertThat(nobody.texts().get(0)).contains("an old trainer").doesNotContain("pilot");
+    }
+
+    @Test
+    void lastOfAllItNamesThemAgain() {
+        List<String> texts = Drafted.of(Drafted.empty(), "old trainer", "Ada Quillan", "loop, roll, low pass")
+                .texts();
+        assertThat(texts.get(texts.size() - 1)).contains("Ada Quillan, in the old trainer");
+    }
+
+    @Test
+    void secondLoopIsAnotherLoopAndIsNotExplainedAgain() {
+        Drafted drafted = Drafted.of(
+                Drafted.empty(), "light aerobatic biplane", "Ada Quillan", "loop, slow roll, loop, stall turn, loop");
+
+        assertThat(drafted.of("loop-2").get(0)).contains("another loop");
+        assertThat(drafted.of("loop-3").get(0)).contains("a third loop");
+        assertThat(String.join(" ", drafted.of("loop-2")))
+                .doesNotContain("full circle")
+                .doesNotContain("as round at the top");
+    }
+
+    @Test
+    void nextActOfTheDayRepeatsNoSentenceOfTheFirst() {
+        Drafted first = Drafted.of(Drafted.empty(), "light aerobatic biplane", "Ada Quillan", WHOLE);
+        Drafted second = Drafted.of(
+                first.show(),
+                "old trainer",
+                "Bram Okkels",
+                "loop, stall turn, slow roll, half Cuban, humpty bump, low pass");
+        List<String> spoken = new ArrayList<>(sentences(first.texts()));
+        Set<String> calls = new HashSet<>(sentences(second.remarks().stream()
+                .filter(r -> r.kind() == RemarkKind.CALL)
+                .map(Remark::text)
+                .toList()));
+        spoken.retainAll(sentences(second.texts()));
+        spoken.removeAll(calls);
+        assertThat(spoken).isEmpty();
+    }
+
+    @Test
+    void performersOwnFactsAreToldByName() {
+        Drafted drafted = Drafted.of(
+                Drafted.with(
+                        "Ada Quillan",
+                        "Mends church organs for a living.",
+                        "Nine summers of displays.",
+                        "She learned to fly in a glider."),
+                "light aerobatic biplane",
+                "Ada Quillan",
+                WHOLE);
+        assertThat(drafted.texts()).contains("Ada mends church organs for a living.", "Nine summers of displays.");
+    }
+
+    @Test
+    void timedActHasNoNumbersAndItsOwnWordsAreKept() {
+        Drafted drafted = Drafted.of(Drafted.empty(), "helicopter", "The Tern Team", HOVERS);
+        String all = String.join(" ", drafted.texts()).toLowerCase(Locale.ROOT);
+        assertThat(all).doesNotContainPattern("\\d|feet|miles|kilograms|about (one|two|three|a|four|five|ten)\\b");
+        assertThat(all).contains("rescue with the winch").contains("the tern team");
+    }
+
+    @Test
+    void typicalNumbersAndThingsNobodyToldAreNotClaimed() {
+        for (Drafted drafted : drafts()) {
+            assertThat(String.join(" ", drafted.texts()))
+                    .doesNotContain("smoke")
+                    .doesNotContain("horsepower")
+                    .doesNotContain(" hp")
+                    .doesNotContain("grass")
+                    .doesNotContain("normal weight")
+                    .doesNotContain("with me");
+        }
+    }
+
+    @Test
+    void jetsHaveNoPropellerAndGlidersNoPower() {
+        Drafted jet = Drafted.of(
+                Drafted.empty(), "jet trainer", "the pilot", "loop, inverted pass, half roll, barrel roll, slow roll");
+        assertThat(String.join(" ", jet.texts())).doesNotContain("wheels").doesNotContain("propeller");
+        Drafted glider =
+                Drafted.of(Drafted.empty(), "aerobatic glider", "the pilot", "spin, split S, loop, stall turn");
+        assertThat(String.join(" ", glider.texts()).replace("powerful", ""))
+                .doesNotContain("aeroplane")
+                .doesNotContain("engine")
+                .doesNotContain("power");
+    }
+
+    @Test
+    void lessTalkIsLess() {
+        double half = Drafted.of(Drafted.empty(), "light aerobatic biplane", "Ada Quillan", WHOLE, 0.5)
+                .plan()
+                .talkS();
+        double little = Drafted.of(Drafted.empty(), "light aerobatic biplane", "Ada Quillan", WHOLE, 0.2)
+                .plan()
+                .talkS();
+        assertThat(little).isLessThan(0.75 * half);
+    }
+
+    @Test
+    void whatAPersonWroteStaysAndItsFigureIsLeftAlone() {
+        var made = Drafted.arranged(
+                Drafted.empty(), "light aerobatic biplane", "Ada Quillan", "loop, slow roll, stall turn");
+        Remark own = Remark.of("own", RemarkKind.EXPLANATION, "Round and round it goes.");
+        Act act = made.act()
+                .withFigures(
+                        made.act().figures().stream()
+                                .map(f -> f.id().equals("loop") ? f.withRemarks(List.of(own)) : f)
+                                .toList(),
+                        List.of());
+        Drafted drafted = Drafted.of(made.show().withActs(List.of(act), List.of()), act, 0.5);
+        assertThat(drafted.act().figure("loop").orElseThrow().remarks()).containsExactly(own);
+        assertThat(drafted.of("stall-turn")).isNotEmpty();
+    }
+
+    @Test
+    void sameActGivesTheSameWords() {
+        String list = "loop, stall turn, slow roll";
+        assertThat(Drafted.of(Drafted.empty(), "old trainer", "Ada Quillan", list)
+                        .texts())
+                .isEqualTo(Drafted.of(Drafted.empty(), "old trainer", "Ada Quillan", list)
+                        .texts());
+    }
+}

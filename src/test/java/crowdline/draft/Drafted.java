@@ -1,0 +1,131 @@
+package crowdline.draft;
+
+import crowdline.arrange.ShowArranging;
+import crowdline.flight.Flight;
+import crowdline.flight.Moment;
+import crowdline.flight.Predictor;
+import crowdline.flight.Workers;
+import crowdline.list.FigureList;
+import crowdline.list.ListReader;
+import crowdline.loaded.LoadedShow;
+import crowdline.patter.Placed;
+import crowdline.patter.Plan;
+import crowdline.show.Act;
+import crowdline.show.Catalogue;
+import crowdline.show.Kind;
+import crowdline.show.Performer;
+import crowdline.show.Performer.SourcedFact;
+import crowdline.show.Remark;
+import crowdline.show.Show;
+import crowdline.show.Sliders;
+import crowdline.show.TimedAircraft;
+import crowdline.speech.pace.Pace;
+import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.KindsFile;
+import crowdline.timing.ActTimes;
+import crowdline.timing.FigureTime;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Acts made from lists, with a first draft of their words. */
+record Drafted(Show show, Act act, Flight flight) {
+    private static final Catalogue CATALOGUE = CatalogueFile.shipped();
+    private static final ShowArranging ARRANGING = new ShowArranging(CATALOGUE);
+
+    static Show empty() {
+        return ShowArranging.empty("A day", LocalDate.of(2027, 5, 2), ZoneOffset.UTC, null);
+    }
+
+    static Show with(String performer, String... facts) {
+        Show none = empty();
+        List<SourcedFact> sourced = new ArrayList<>();
+        for (String fact : facts) {
+            sourced.add(new SourcedFact(fact, "the pilot's own form"));
+        }
+        return new Show(
+                none.title(),
+                none.date(),
+                none.venue(),
+                none.air(),
+                List.of(),
+                List.of(new Performer("p", performer, null, sourced)),
+                List.of(),
+                List.of(),
+                List.of(),
+                Map.of(),
+                null);
+    }
+
+    static Drafted of(Show before, String kind, String performer, String list) {
+        return of(before, kind, performer, list, DraftWords.SHARE);
+    }
+
+    static Drafted of(Show before, String kindName, String performer, String list, double share) {
+        ShowArranging.Made made = arranged(before, kindName, performer, list);
+        return of(made.show(), made.act(), share);
+    }
+
+    static ShowArranging.Made arranged(Show before, String kindName, String performer, String list) {
+        Kind kind = KindsFile.shipped().named(kindName);
+        FigureList read = new ListReader(CATALOGUE).read(list);
+        ShowArranging.Making making = id -> kind.flies()
+                ? kind.airframe(id, kind.name(), Sliders.TYPICAL)
+                : new TimedAircraft(id, kind.name(), kind, null);
+        return ARRANGING.add(before, read, making, new ShowArranging.About("An act", performer, LocalTime.of(14, 0)));
+    }
+
+    static Drafted of(Show show, Act act, double share) {
+        Flight flight = new Predictor(show, CATALOGUE, act, act.variants().get(0)).predict();
+        Act drafted = new DraftWords(Pace.DEFAULT, share).of(show, act, flight, CATALOGUE);
+        List<Act> acts = new ArrayList<>(show.acts());
+        acts.replaceAll(a -> a.id().equals(act.id()) ? drafted : a);
+        return new Drafted(show.withActs(acts, show.remarks()), drafted, flight);
+    }
+
+    List<Remark> remarks() {
+        return act.figures().stream().flatMap(f -> f.remarks().stream()).toList();
+    }
+
+    List<String> texts() {
+        return remarks().stream().map(Remark::text).toList();
+    }
+
+    List<String> of(String figureId) {
+        return act.figure(figureId).orElseThrow().remarks().stream()
+                .map(Remark::text)
+                .toList();
+    }
+
+    /** The plan as the program makes it for the day, with times from varied flights. */
+    Plan plan() {
+        return loaded().plan(act, times());
+    }
+
+    private LoadedShow loaded() {
+        return new LoadedShow(show, CATALOGUE, Pace.DEFAULT, Workers.ALONE, LoadedShow.FIRST_FLIGHTS);
+    }
+
+    private ActTimes times() {
+        return loaded().prediction(act.id(), "full").orElseThrow().times();
+    }
+
+    /** Remarks placed over a moment worth watching. */
+    List<String> overMoments(Plan plan) {
+        List<String> over = new ArrayList<>();
+        for (FigureTime time : times().figures()) {
+            for (Moment moment : time.moments().moments()) {
+                double atS = time.startS() + moment.afterS();
+                for (Placed placed : plan.placed()) {
+                    if (moment.worthWatching() && placed.startS() < atS + 1.4 && placed.endS() > atS - 0.4) {
+                        over.add(placed.remarkId() + " over " + moment.name().words());
+                    }
+                }
+            }
+        }
+        return over;
+    }
+}
