@@ -91,6 +91,17 @@ public record Show(
                                 act.figures().stream().flatMap(figure -> figure.remarks().stream()))));
     }
 
+    /** The remarks of an act, its own before those of its figures; every remark of the show if it is null. */
+    public Stream<Remark> everyRemarkOf(@Nullable String actId) {
+        return actId == null
+                ? everyRemark()
+                : acts.stream()
+                        .filter(act -> act.id().equals(actId))
+                        .flatMap(act -> Stream.concat(
+                                act.remarks().stream(),
+                                act.figures().stream().flatMap(figure -> figure.remarks().stream())));
+    }
+
     public Optional<Act> act(String id) {
         return acts.stream().filter(a -> a.id().equals(id)).findFirst();
     }

@@ -28,6 +28,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -89,8 +90,10 @@ public final class PlanCommand implements Callable<Integer> {
         }
         List<Planned> planned = ActPlans.of(loaded, acts, choice::variant);
         if (json) {
+            Set<String> drafts =
+                    show.everyRemark().filter(Remark::draft).map(Remark::id).collect(Collectors.toSet());
             Map<String, Object> all = new LinkedHashMap<>();
-            all.put("acts", planned.stream().map(PlanCommand::row).toList());
+            all.put("acts", planned.stream().map(p -> row(p, drafts)).toList());
             all.put("pace", speaker.name());
             terminal.json(JsonOut.of(all));
         } else {
@@ -113,14 +116,16 @@ public final class PlanCommand implements Callable<Integer> {
         return unsaid;
     }
 
-    private static Map<String, Object> row(Planned planned) {
+    private static Map<String, Object> row(Planned planned, Set<String> drafts) {
         Margins margins = planned.margins();
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("id", planned.act().id());
         row.put("variant", planned.variant().name());
         row.put(
                 "placed",
-                planned.plan().placed().stream().map(p -> row(p, margins)).toList());
+                planned.plan().placed().stream()
+                        .map(p -> row(p, margins, drafts))
+                        .toList());
         row.put(
                 "unplaced",
                 planned.plan().unplaced().stream().map(u -> row(u, margins)).toList());
@@ -129,7 +134,7 @@ public final class PlanCommand implements Callable<Integer> {
         return row;
     }
 
-    private static Map<String, Object> row(Placed placed, Margins margins) {
+    private static Map<String, Object> row(Placed placed, Margins margins, Set<String> drafts) {
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("remark", placed.remarkId());
         row.put("figure", placed.figureId());
@@ -138,6 +143,7 @@ public final class PlanCommand implements Callable<Integer> {
         row.put("startS", JsonOut.thousandths(placed.startS()));
         row.put("endS", JsonOut.thousandths(placed.endS()));
         row.put("goodDay", placed.tight());
+        row.put("draft", drafts.contains(placed.remarkId()));
         margins.whyShort(placed).ifPresent(why -> row.put("reason", why));
         return row;
     }

@@ -32,7 +32,8 @@ final class PlanTable {
                 RunningSheet.minutes(planned.plan().quietS())));
         lines.add("");
         List<Placed> all = planned.plan().placed();
-        String row = "%6s  %6s  %-11s"
+        String row = "%6s  %6s"
+                + column(all.stream().map(p -> kind(p, remarks)).toList(), "kind")
                 + column(all.stream().map(PlanTable::figure).toList(), "figure")
                 + column(all.stream().map(Placed::remarkId).toList(), "remark") + "  %s";
         lines.add(String.format(row, "starts", "lasts", "kind", "figure", "remark", "what is said"));
@@ -43,7 +44,7 @@ final class PlanTable {
                     row,
                     (placed.startS() < 0 ? "-" : "") + RunningSheet.minutes(Math.abs(placed.startS())),
                     String.format(Locale.UK, "%.1f s", placed.endS() - placed.startS()),
-                    placed.kind().name().toLowerCase(Locale.ROOT),
+                    kind(placed, remarks),
                     figure(placed),
                     placed.remarkId(),
                     placed.form() == RemarkForm.SHORT && shorter != null ? shorter : remark.text()));
@@ -63,6 +64,11 @@ final class PlanTable {
         }
         lines.add("");
         return lines;
+    }
+
+    private static String kind(Placed placed, Map<String, Remark> remarks) {
+        return placed.kind().name().toLowerCase(Locale.ROOT)
+                + (Objects.requireNonNull(remarks.get(placed.remarkId())).draft() ? ", draft" : "");
     }
 
     private static String figure(Placed placed) {

@@ -107,7 +107,7 @@ final class SheetPrinter {
                 placed.kind().name().toLowerCase(Locale.ROOT),
                 remark.isTied() ? " " + remark.tie() : "",
                 placed.endS() - placed.startS(),
-                placed.tight() ? ", just fits" : "",
+                (placed.tight() ? ", just fits" : "") + (remark.draft() ? ", draft" : ""),
                 text);
     }
 }

@@ -78,6 +78,8 @@ public enum Command {
     REMARK_DOWN("Later", Scope.WORDS, "Move the remark down", "ctrl DOWN"),
     PLAIN_WORDS("Plain words", Scope.WORDS, "Explain a trade word in plain words", "ctrl PERIOD"),
     FACT_REMARK("Make it a remark", Scope.WORDS, "Turn the chosen fact into a remark", "ctrl F"),
+    ACCEPT("Accept the draft", Scope.WORDS, "These words are yours now", "ctrl ENTER"),
+    ACCEPT_ALL("Accept every draft", Scope.WORDS, "All those of the chosen act", "ctrl shift ENTER"),
     INTO_LIVE("Use in Live", Scope.WORDS, "Save, and use these words in Live", "ctrl L"),
 
     DRILL("Drill", Scope.GLOSSARY, "Which figure is this? Start or stop", "ctrl D"),

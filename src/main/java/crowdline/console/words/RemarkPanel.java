@@ -28,6 +28,7 @@ final class RemarkPanel extends JPanel {
     private final RemarkFields fields;
     private final WordsList<SpeechFinding> findings =
             new WordsList<>("What listeners might not follow", this::pointOut);
+    private final MarkLine firstDraft;
     private final MarkLine verdict;
     private final MarkLine shortVerdict;
     private final JTextArea spoken = PlainText.wrapped("What will be said", "");
@@ -41,6 +42,8 @@ final class RemarkPanel extends JPanel {
         super(new BorderLayout());
         this.appearance = appearance;
         fields = new RemarkFields(typed);
+        firstDraft = new MarkLine("First draft", appearance);
+        firstDraft.setVisible(false);
         verdict = new MarkLine("Time of the text", appearance);
         shortVerdict = new MarkLine("Time of the short form", appearance);
         findings.list().setVisibleRowCount(2);
@@ -67,6 +70,11 @@ final class RemarkPanel extends JPanel {
         fields.enable(true);
         fields.show(page);
         fields.underline(page, appearance);
+        Mark unread = page.firstDraft();
+        firstDraft.setVisible(unread != null);
+        if (unread != null) {
+            firstDraft.show(unread);
+        }
         verdict.show(page.verdict());
         Mark shorter = page.shortVerdict();
         shortVerdict.show(shorter == null ? NO_SHORT : shorter);
@@ -83,6 +91,7 @@ final class RemarkPanel extends JPanel {
 
     /** Shows that there is no remark, and why. */
     void blank(String why) {
+        firstDraft.setVisible(false);
         fields.enable(false);
         fields.text.setText("");
         fields.shortText.setText("");
@@ -99,6 +108,7 @@ final class RemarkPanel extends JPanel {
         findings.list().setCellRenderer(WordsCells.findings(worn));
         findings.list().setBackground(worn.palette().stage());
         fields.wear(worn);
+        firstDraft.dress(worn);
         verdict.dress(worn);
         shortVerdict.dress(worn);
         for (JTextArea each : List.of(spoken, room, problems)) {
@@ -125,7 +135,8 @@ final class RemarkPanel extends JPanel {
         page.add(fields.once, "spanx, wmin 0, wrap");
         page.add(label("What to say", fields.text, worn), "spanx, wrap");
         page.add(new JScrollPane(fields.text), "spanx, grow, wmin 0, wrap");
-        page.add(verdict, "spanx, growx, wmin 0, wrap");
+        page.add(firstDraft, "spanx, split 2, flowy, growx, wmin 0, hidemode 3");
+        page.add(verdict, "growx, wmin 0, wrap");
         page.add(spoken, "spanx, growx, wmin 0, wrap");
         page.add(room, "spanx, growx, wmin 0, wrap");
         page.add(problems, "spanx, growx, wmin 0, hidemode 3, wrap");

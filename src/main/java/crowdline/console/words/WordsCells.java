@@ -2,6 +2,7 @@ package crowdline.console.words;
 
 import crowdline.console.paint.Box;
 import crowdline.console.paint.CellPainter;
+import crowdline.console.paint.Mark;
 import crowdline.console.paint.Pen;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
@@ -13,6 +14,9 @@ import java.awt.Color;
 
 /** How the rows of the Words place are painted. */
 final class WordsCells {
+    /** How much of a row's width says that it is a first draft. */
+    private static final double DRAFT_SHARE = 0.2;
+
     private WordsCells() {}
 
     static CellPainter<PlaceView> places(Appearance appearance) {
@@ -23,7 +27,8 @@ final class WordsCells {
         return new CellPainter<>(
                 appearance,
                 isLarge(appearance) ? 104 : 78,
-                r -> r.kind() + ": " + r.text() + " " + r.verdict().word(),
+                r -> (r.draft() == null ? "" : "Draft. ") + r.kind() + ": " + r.text() + " "
+                        + r.verdict().word(),
                 WordsCells::remark);
     }
 
@@ -94,6 +99,16 @@ final class WordsCells {
             pen.mark(remark.verdict(), TextRole.LABEL, verdict, large ? 2 : 1);
         }
         Box words = inner.belowTop(inner.h() * (large ? 0.55 : 0.38));
+        Mark draft = remark.draft();
+        if (draft != null) {
+            Box at = words.left(words.w() * DRAFT_SHARE).top(words.h() * 0.5);
+            if (chosen) {
+                pen.markOnChosen(draft, TextRole.LABEL, at, 1);
+            } else {
+                pen.mark(draft, TextRole.LABEL, at, 1);
+            }
+            words = words.rightOf(words.w() * (DRAFT_SHARE + 0.02));
+        }
         pen.atTop(pen.lines(remark.text(), TextRole.BODY, false, words, 2), words, text);
     }
 

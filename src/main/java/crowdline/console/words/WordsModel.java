@@ -72,6 +72,10 @@ public final class WordsModel {
                 presenter.rows(show.now(), place, plan),
                 chosen == null ? -1 : at,
                 page,
+                (int) show.now()
+                        .everyRemarkOf(place.actId())
+                        .filter(Remark::draft)
+                        .count(),
                 facts.view(show.now(), place, remark -> presenter.verdict(remark, place, plan)));
     }
 
@@ -146,6 +150,38 @@ public final class WordsModel {
                 choose(already.get());
             }
         });
+    }
+
+    /** Takes the chosen first draft for the person's own words, and goes to the next one of the place. */
+    public void accept() {
+        Remark chosen = chosen();
+        if (chosen == null || !chosen.draft()) {
+            return;
+        }
+        List<Remark> remarks = new ArrayList<>(remarks());
+        remarks.set(at, chosen.withDraft(false));
+        change(remarks, "");
+        List<Remark> after = remarks();
+        for (int i = 1; i <= after.size(); i++) {
+            int next = (at + i) % after.size();
+            if (after.get(next).draft()) {
+                choose(next);
+                return;
+            }
+        }
+    }
+
+    /** Takes every first draft of the act for the person's own words; of the whole show where that is chosen. One step. */
+    public void acceptAll() {
+        Show accepted = show.now();
+        for (RemarkPlace each : RemarkPlace.all(show.now())) {
+            if (place.actId() == null || place.actId().equals(each.actId())) {
+                accepted = each.with(
+                        accepted,
+                        each.in(accepted).stream().map(r -> r.withDraft(false)).toList());
+            }
+        }
+        take(show.changed(accepted, ""));
     }
 
     public void delete() {

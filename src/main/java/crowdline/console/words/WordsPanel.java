@@ -74,6 +74,16 @@ public final class WordsPanel extends JPanel {
         return view != null && view.page().isPresent();
     }
 
+    boolean hasDraft() {
+        WordsView view = shown;
+        return view != null && view.page().filter(WordsView.RemarkPage::isDraft).isPresent();
+    }
+
+    boolean hasDrafts() {
+        WordsView view = shown;
+        return view != null && view.drafts() > 0;
+    }
+
     boolean hasFact() {
         WordsView view = shown;
         return view != null && view.facts().takesChosen();

@@ -51,6 +51,8 @@ public final class WordsPlace implements PlaceScreen {
                 .on(Command.REMARK_UP, panel::hasRemark, () -> change(model -> model.move(-1)))
                 .on(Command.REMARK_DOWN, panel::hasRemark, () -> change(model -> model.move(1)))
                 .on(Command.PLAIN_WORDS, panel::hasRemark, () -> ifOpen(panel::insertPlainWords))
+                .on(Command.ACCEPT, panel::hasDraft, () -> change(WordsModel::accept))
+                .on(Command.ACCEPT_ALL, panel::hasDrafts, () -> change(WordsModel::acceptAll))
                 .on(Command.FACT_REMARK, panel::hasFact, () -> change(WordsModel::addFact));
         commands = table.filled();
     }

@@ -31,6 +31,10 @@ import java.util.Optional;
 
 /** Puts remarks being written into the words of the Words place. Hints only: nothing here stands in the way. */
 final class WordsPresenter {
+    private static final Mark DRAFT = new Mark(Form.RING, Tone.CALM, "Draft");
+    private static final Mark UNREAD =
+            new Mark(Form.RING, Tone.CALM, "First draft: edit it, or press Ctrl+Enter to accept it");
+
     private final WordsBasis basis;
     private final RemarkHints hints;
 
@@ -51,7 +55,8 @@ final class WordsPresenter {
 
     List<RemarkRow> rows(Show show, RemarkPlace place, WordsPlan plan) {
         return place.in(show).stream()
-                .map(r -> new RemarkRow(ShowLookup.word(r.kind()), r.text(), verdict(r, place, plan)))
+                .map(r -> new RemarkRow(
+                        ShowLookup.word(r.kind()), r.text(), verdict(r, place, plan), r.draft() ? DRAFT : null))
                 .toList();
     }
 
@@ -67,6 +72,7 @@ final class WordsPresenter {
         String shorter = remark.shortText();
         return new RemarkPage(
                 draft,
+                remark.draft() ? UNREAD : null,
                 draft.text().isBlank() ? "" : basis.said().apply(draft.text()).spoken(),
                 verdict(remark, place, plan),
                 shorter == null ? null : verdict(shorter, room, Standing.UNKNOWN),

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param remarks the remarks there
  * @param remark which of them is chosen, -1 for none
  * @param page the chosen remark
+ * @param drafts how many first drafts there are still in the act of the place, or in the whole show where that is chosen
  * @param facts what was computed about the place
  */
 public record WordsView(
@@ -34,6 +35,7 @@ public record WordsView(
         List<RemarkRow> remarks,
         int remark,
         Optional<RemarkPage> page,
+        int drafts,
         FactsView facts) {
     public WordsView {
         places = List.copyOf(places);
@@ -50,13 +52,22 @@ public record WordsView(
      */
     public record PlaceView(String number, String name, int depth, int remarks) {}
 
-    /** A remark in the list. */
-    public record RemarkRow(String kind, String text, Mark verdict) {}
+    /**
+     * A remark in the list.
+     *
+     * @param draft that it is a first draft; null if it is a person's own words
+     */
+    public record RemarkRow(
+            String kind,
+            String text,
+            Mark verdict,
+            @Nullable Mark draft) {}
 
     /**
      * The remark being written.
      *
      * @param draft as typed
+     * @param firstDraft that nobody has read it yet; null if it is a person's own words
      * @param spoken what will be said
      * @param verdict how long it takes against the time there is
      * @param shortVerdict the same for the short form, or null
@@ -70,6 +81,7 @@ public record WordsView(
      */
     public record RemarkPage(
             RemarkDraft draft,
+            @Nullable Mark firstDraft,
             String spoken,
             Mark verdict,
             @Nullable Mark shortVerdict,
@@ -84,6 +96,10 @@ public record WordsView(
             moments = List.copyOf(moments);
             problems = List.copyOf(problems);
             findings = List.copyOf(findings);
+        }
+
+        boolean isDraft() {
+            return firstDraft != null;
         }
     }
 }

@@ -31,6 +31,61 @@ class WordsDraftTest {
         assertThat(loopOf(typing).get(1).draft()).isTrue();
     }
 
+    @Test
+    void draftsAreMarkedInAWordUntilTheyAreAccepted() {
+        WordsModel model = modelWith(SECOND.withDraft(true));
+        assertThat(model.view().remarks().get(1).draft()).isNotNull();
+        assertThat(model.view().remarks().get(0).draft()).isNull();
+        assertThat(model.view().page().orElseThrow().isDraft()).isTrue();
+        assertThat(model.view().drafts()).isEqualTo(1);
+
+        model.accept();
+        assertThat(model.view().remarks().get(1).draft()).isNull();
+        assertThat(model.view().page().orElseThrow().isDraft()).isFalse();
+        assertThat(loopOf(model).get(1)).isEqualTo(SECOND);
+
+        model.undo();
+        assertThat(loopOf(model).get(1).draft()).isTrue();
+    }
+
+    @Test
+    void acceptingGoesOnToTheNextDraftOfThePlace() {
+        WordsModel model = allDrafts();
+        model.choosePlace("a1", "f1");
+        model.choose(0);
+        model.accept();
+        assertThat(model.view().remark()).isEqualTo(1);
+        model.accept();
+        assertThat(model.view().remark()).isEqualTo(2);
+        model.accept();
+        assertThat(loopOf(model)).noneMatch(Remark::draft);
+        assertThat(model.view().drafts()).isPositive();
+    }
+
+    @Test
+    void everyDraftOfTheActIsAcceptedInOneStep() {
+        WordsModel model = allDrafts();
+        model.choosePlace("a1", null);
+        model.acceptAll();
+        assertThat(model.show().acts().get(0).figures().stream().flatMap(f -> f.remarks().stream()))
+                .noneMatch(Remark::draft);
+        assertThat(model.show().remarks()).allMatch(Remark::draft);
+        model.undo();
+        assertThat(model.show().everyRemark()).allMatch(Remark::draft);
+        model.choosePlace(null, null);
+        model.acceptAll();
+        assertThat(model.show().everyRemark()).noneMatch(Remark::draft);
+    }
+
+    private static WordsModel allDrafts() {
+        Show show = SmallShow.show();
+        for (RemarkPlace place : RemarkPlace.all(show)) {
+            show = place.with(
+                    show, place.in(show).stream().map(r -> r.withDraft(true)).toList());
+        }
+        return new WordsModel("day.json", show, SampleWords.BASIS, edited -> {});
+    }
+
     /** The second remark of the loop is this one, and chosen. */
     private static WordsModel modelWith(Remark second) {
         List<Remark> remarks = new ArrayList<>(LOOP.in(SmallShow.show()));
