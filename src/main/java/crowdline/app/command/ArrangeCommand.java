@@ -69,6 +69,8 @@ public final class ArrangeCommand implements Callable<Integer> {
     /** No list is longer; beyond it the wrong file was named. */
     private static final int MOST_BYTES = 1 << 20;
 
+    private static final int LONGEST_NOTE = 100;
+
     private final Terminal terminal;
     private final InputStream in;
     private final Clock clock;
@@ -278,7 +280,9 @@ public final class ArrangeCommand implements Callable<Integer> {
         for (ListLine line : read.lines()) {
             terminal.line(asLine(line));
         }
-        read.notes().forEach(note -> terminal.line("note: " + note));
+        if (made != null) {
+            read.notes().forEach(note -> terminal.line("note: " + cut(note)));
+        }
         read.findings().forEach(f -> terminal.line(f.severity().name().toLowerCase(Locale.ROOT) + ": " + f.message()));
         if (made != null) {
             terminal.line("");
@@ -300,14 +304,23 @@ public final class ArrangeCommand implements Callable<Integer> {
         }
     }
 
+    /** The beginning of what may be a whole letter; the show file keeps what was asked of each figure. */
+    private static String cut(String note) {
+        String oneLine = note.replaceAll("\\s+", " ");
+        return oneLine.length() <= LONGEST_NOTE ? oneLine : oneLine.substring(0, LONGEST_NOTE) + "…";
+    }
+
     private static String asLine(ListLine line) {
         StringBuilder text = new StringBuilder();
         text.append('"').append(line.text()).append("\": ").append(line.title());
         if (!line.sure()) {
             text.append(line.figure() == null ? " (only a time)" : " (a guess)");
         }
-        if (!line.choices().isEmpty()) {
-            text.append("; or ").append(String.join(", ", line.choices())).append('?');
+        List<String> others = line.choices().stream()
+                .filter(choice -> !choice.equals(line.figure()))
+                .toList();
+        if (!others.isEmpty()) {
+            text.append("; or ").append(String.join(", ", others)).append('?');
         }
         return text.toString();
     }

@@ -1,0 +1,155 @@
+package crowdline.app.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.app.Main;
+import crowdline.app.shell.ExitCode;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import picocli.CommandLine;
+
+class ArrangeCommandTest {
+    private static final String MAIL = """
+            Hi Sam,
+            take-off, dive in from the left, loop, stall turn right end, slow roll, half Cuban, four point roll,
+            humpty bump, spin 2 turns, low pass.
+            Cheers, Jo
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private final CaughtTerminal caught = new CaughtTerminal();
+
+    private int run(String... args) {
+        caught.clear();
+        return Main.run(args, caught.terminal(), (show, t) -> ExitCode.UNUSABLE);
+    }
+
+    private String list(String text) throws IOException {
+        return Files.writeString(folder.resolve("list.txt"), text).toString();
+    }
+
+    @Test
+    void anEmailBecomesAShowThatCanBeCheckedPredictedPlannedAndDrawn() throws Exception {
+        String show = folder.resolve("show.json").toString();
+        assertThat(run("arrange", list(MAIL), "--aircraft", "light aerobatic biplane", "--out", show))
+                .isEqualTo(ExitCode.FINE);
+        assertThat(caught.out())
+                .contains("\"stall turn right end\": stall turn", "note: Hi Sam,", "Written to " + show);
+        assertThat(run("check", show)).isEqualTo(ExitCode.FINE);
+        assertThat(run("predict", show, "--flights", "2")).isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).contains("humpty bump").doesNotContain("warning:");
+        assertThat(run("plan", show)).isEqualTo(ExitCode.FINE);
+        String act = "light-aerobatic-biplane";
+        Path picture = folder.resolve("act.svg");
+        assertThat(run("predict", show, "--act", act, "--flights", "2", "--picture", picture.toString()))
+                .isEqualTo(ExitCode.FINE);
+        assertThat(picture).isNotEmptyFile();
+    }
+
+    @Test
+    void asJsonItHasTheLinesTheActAndWhatWasFound() throws Exception {
+        assertThat(run("arrange", list("2 turn spin to the left, torque roll"), "--aircraft", "old trainer", "--json"))
+                .isEqualTo(ExitCode.FINE);
+        assertThat(caught.out())
+                .contains("\"figure\": \"spin\"")
+                .contains("\"count\": 2")
+                .contains("\"side\": \"left\"")
+                .contains("\"place\": null")
+                .contains("\"sure\": true")
+                .contains("\"transit\": true")
+                .contains("torque roll is not flown at displays by such an aircraft");
+    }
+
+    @Test
+    void aSecondActGoesIntoTheShowThatIsThere() throws Exception {
+        Path show = folder.resolve("show.json");
+        run("arrange", list(MAIL), "--aircraft", "biplane", "--title", "The first", "--out", show.toString());
+        assertThat(run(
+                        "arrange",
+                        list("join-up, loop (30 s), break"),
+                        "--aircraft",
+                        "formation",
+                        "--title",
+                        "The second",
+                        "--slot",
+                        "14:20",
+                        "--into",
+                        show.toString()))
+                .isEqualTo(ExitCode.FINE);
+        assertThat(Files.readString(show)).contains("\"The first\"", "\"The second\"", "\"14:20\"");
+        assertThat(run("check", show.toString())).isEqualTo(ExitCode.FINE);
+    }
+
+    @Test
+    void aFileThatIsThereIsNeverWrittenOver() throws Exception {
+        Path there = Files.writeString(folder.resolve("there.json"), "mine");
+        assertThat(run("arrange", list(MAIL), "--aircraft", "old trainer", "--out", there.toString()))
+                .isEqualTo(ExitCode.UNUSABLE);
+        assertThat(there).hasContent("mine");
+        assertThat(caught.err()).contains("is there already");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "jet fighter, 14:00, 'there is no kind \"jet fighter\"; nearest: fast jet'",
+        "old trainer, 25:00, '--slot is \"25:00\"; give the time as hours and minutes'",
+    })
+    void anOptionThatCannotBeUsedIsRefusedInASentence(String kind, String slot, String sentence) throws Exception {
+        assertThat(run("arrange", list(MAIL), "--aircraft", kind, "--slot", slot))
+                .isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains(sentence);
+        assertThat(caught.out()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'', The list is empty",
+        "'2 pints of milk\nbread\ncat food\nlight bulbs', No figure was recognised in 4 lines",
+    })
+    void whatIsNoListEndsWithOneAndWritesNothing(String text, String sentence) throws Exception {
+        Path show = folder.resolve("show.json");
+        assertThat(run(
+                        "arrange",
+                        list(text.replace("\\n", "\n")),
+                        "--aircraft",
+                        "old trainer",
+                        "--out",
+                        show.toString()))
+                .isEqualTo(ExitCode.BLOCKED);
+        assertThat(caught.out()).contains(sentence);
+        assertThat(show).doesNotExist();
+    }
+
+    @Test
+    void whatCannotBeReadIsSaid() throws Exception {
+        assertThat(run("arrange", folder.resolve("nothing.txt").toString(), "--aircraft", "old trainer"))
+                .isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("cannot be read");
+        Path latin = Files.write(folder.resolve("latin.txt"), "caf\u00e9, loop".getBytes(StandardCharsets.ISO_8859_1));
+        assertThat(run("arrange", latin.toString(), "--aircraft", "old trainer"))
+                .isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("UTF-8");
+    }
+
+    @Test
+    void aDashReadsStandardInput() {
+        Clock clock = Clock.fixed(Instant.parse("2027-05-02T08:00:00Z"), ZoneOffset.UTC);
+        ByteArrayInputStream in = new ByteArrayInputStream("loop, slow roll".getBytes(StandardCharsets.UTF_8));
+        int code = new CommandLine(new ArrangeCommand(caught.terminal(), in, clock))
+                .execute("-", "--aircraft", "old trainer");
+        assertThat(code).isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).contains("slow roll");
+    }
+}
