@@ -6,7 +6,9 @@ import crowdline.flight.Vec;
 import crowdline.show.Venue;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
 
 /** A predicted flight as a receiver would have written it down: NMEA 0183, GGA and RMC, with noise. */
 public final class FlownLog {
@@ -48,13 +50,17 @@ public final class FlownLog {
         return log.toString().getBytes(StandardCharsets.US_ASCII);
     }
 
+    private static double given(@Nullable Double number) {
+        return Objects.requireNonNull(number);
+    }
+
     private static void instant(StringBuilder log, Venue venue, double tS, Vec read, double vx, double vy) {
-        double axis = Math.toRadians(venue.axisBearingDeg());
+        double axis = Math.toRadians(given(venue.axisBearingDeg()));
         double east = read.x() * Math.sin(axis) - read.y() * Math.cos(axis);
         double north = read.x() * Math.cos(axis) + read.y() * Math.sin(axis);
-        double lat = venue.latDeg() + north / DEGREE_M;
-        double lon = venue.lonDeg() + east / DEGREE_M / Math.cos(Math.toRadians(venue.latDeg()));
-        double height = read.z() + venue.elevationFt() * 0.3048;
+        double lat = given(venue.latDeg()) + north / DEGREE_M;
+        double lon = given(venue.lonDeg()) + east / DEGREE_M / Math.cos(Math.toRadians(given(venue.latDeg())));
+        double height = read.z() + given(venue.elevationFt()) * 0.3048;
         double track = Math.toDegrees(axis + Math.atan2(-vy, vx));
         String place = String.format(Locale.ROOT, "%s,%s", degrees(lat, 2, "N", "S"), degrees(lon, 3, "E", "W"));
         String time = time(BEGIN_S + tS);

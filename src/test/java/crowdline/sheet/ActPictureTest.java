@@ -151,7 +151,7 @@ class ActPictureTest {
     @Test
     void windArrowPointsWhereTheWindGoes() {
         // The A-axis points to axisBearing; wind from there blows to the left, wind from its right hand blows away.
-        double axis = SHOW.venue().axisBearingDeg();
+        double axis = Objects.requireNonNull(SHOW.venue().axisBearingDeg());
         assertThat(windTip(axis)[0]).isNegative();
         assertThat(windTip(axis)[1]).isCloseTo(0, within(1e-6));
         assertThat(windTip((axis + 90) % 360)[1])
