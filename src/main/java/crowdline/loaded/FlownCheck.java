@@ -28,6 +28,9 @@ import java.util.function.BiFunction;
  * Judgement, no source, says how far off counts.
  */
 public final class FlownCheck {
+    /** The code of what is found in a show too long to be flown for this. */
+    public static final String TOO_LONG = "too-long-a-show";
+
     /** An act so much longer than its slot, or so much shorter, was meant otherwise. */
     private static final double MOST_OF_SLOT = 1.6;
 
@@ -110,7 +113,7 @@ public final class FlownCheck {
     private static Finding tooLong(Act act) {
         return new Finding(
                 Severity.ERROR,
-                "too-long-a-show",
+                TOO_LONG,
                 "the acts up to \"" + act.title()
                         + "\" are predicted to last more than 24 hours together, every variant"
                         + " counted; that is the limit, so check their times or split the show",

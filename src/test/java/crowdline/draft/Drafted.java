@@ -32,11 +32,11 @@ import java.util.List;
 import java.util.Map;
 
 /** Acts made from lists, with a first draft of their words. */
-record Drafted(Show show, Act act, Flight flight) {
+public record Drafted(Show show, Act act, Flight flight) {
     private static final Catalogue CATALOGUE = CatalogueFile.shipped();
     private static final ShowArranging ARRANGING = new ShowArranging(CATALOGUE);
 
-    static Show empty() {
+    public static Show empty() {
         return ShowArranging.empty("A day", LocalDate.of(2027, 5, 2), ZoneOffset.UTC, null);
     }
 
@@ -69,7 +69,7 @@ record Drafted(Show show, Act act, Flight flight) {
         return of(made.show(), made.act(), share);
     }
 
-    static ShowArranging.Made arranged(Show before, String kindName, String performer, String list) {
+    public static ShowArranging.Made arranged(Show before, String kindName, String performer, String list) {
         Kind kind = KindsFile.shipped().named(kindName);
         FigureList read = new ListReader(CATALOGUE).read(list);
         ShowArranging.Making making = id -> kind.flies()

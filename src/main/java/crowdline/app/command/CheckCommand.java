@@ -1,6 +1,7 @@
 package crowdline.app.command;
 
 import crowdline.app.shell.ExitCode;
+import crowdline.app.shell.Folders;
 import crowdline.app.shell.Terminal;
 import crowdline.loaded.FlownCheck;
 import crowdline.show.LocatedFinding;
@@ -8,9 +9,11 @@ import crowdline.show.Severity;
 import crowdline.show.Show;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.json.JsonOut;
+import crowdline.storage.passes.PassesFile;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.ShowFile;
 import crowdline.storage.show.ShowReading;
+import crowdline.timing.Pass;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -52,16 +55,30 @@ public final class CheckCommand implements Callable<Integer> {
         ShowReading reading = checked(Objects.requireNonNull(show));
         List<LocatedFinding> findings = reading.findings();
         Show read = reading.show();
+        List<PilotLetter> asked = read == null || isTooLong(findings) ? List.of() : letters(read);
         if (json) {
-            terminal.json(JsonOut.of(json(findings, read)));
+            Map<String, Object> all = json(findings, read);
+            all.put("questions", asked.stream().flatMap(l -> l.rows().stream()).toList());
+            terminal.json(JsonOut.of(all));
         } else {
             findings.forEach(finding -> terminal.line(finding.asLine()));
             if (words && read != null) {
                 RemarksCheck.of(read).lines().forEach(terminal::line);
             }
             terminal.line(summary(findings));
+            PilotLetter.lines(asked).forEach(terminal::line);
         }
         return reading.blocked() ? ExitCode.BLOCKED : ExitCode.FINE;
+    }
+
+    private static boolean isTooLong(List<LocatedFinding> findings) {
+        return findings.stream().anyMatch(f -> f.code().equals(FlownCheck.TOO_LONG));
+    }
+
+    private List<PilotLetter> letters(Show read) throws ShowFileException {
+        Path file = Objects.requireNonNull(show);
+        List<Pass> passes = new PassesFile(file, Folders.here().passes()).read().passes();
+        return PilotLetter.of(read, CatalogueFile.shipped(), passes);
     }
 
     private Map<String, Object> json(List<LocatedFinding> findings, @Nullable Show read) {

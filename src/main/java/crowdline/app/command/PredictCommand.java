@@ -10,6 +10,7 @@ import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
 import crowdline.flight.Spread;
 import crowdline.flight.Workers;
+import crowdline.loaded.ActOrigins;
 import crowdline.sheet.RunningSheet;
 import crowdline.sheet.TraceTable;
 import crowdline.show.Act;
@@ -151,12 +152,16 @@ public final class PredictCommand implements Callable<Integer> {
                 PictureFile.write(picture, show, act, flight);
             }
             blocked |= flight.findings().stream().anyMatch(f -> f.severity() == Severity.ERROR);
+            ActOrigins origins = ActOrigins.of(show, act, flight, catalogue.with(show.figures()), passes.passes());
             if (json) {
-                rows.add(PredictRows.act(act, flight, bands, drifts, learned));
+                Map<String, Object> row = PredictRows.act(act, flight, bands, drifts, learned);
+                row.put("assumed", origins.sentence().orElse(null));
+                rows.add(row);
                 flight.findings().forEach(f -> findings.add(PredictRows.finding(act, f)));
             } else {
                 RunningSheet.lines(show, act, flight, bands, drifts, learned, List.of())
                         .forEach(terminal::line);
+                origins.sentence().ifPresent(terminal::line);
                 terminal.line("");
             }
         }

@@ -3,6 +3,7 @@ package crowdline.app.command;
 import crowdline.app.shell.Folders;
 import crowdline.app.shell.Terminal;
 import crowdline.flight.Workers;
+import crowdline.loaded.ActOrigins;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
 import crowdline.loaded.ShowRemarks;
@@ -59,6 +60,9 @@ final class SheetPrinter {
                                 p.learned(),
                                 notes(show, p.times(), plan))
                         .forEach(terminal::line);
+                ActOrigins.of(show, act, p.flight(), loaded.catalogue().with(show.figures()), loaded.passes())
+                        .sentence()
+                        .ifPresent(terminal::line);
                 terminal.line("");
                 unplaced(plan).forEach(terminal::line);
             });

@@ -42,7 +42,7 @@ class PredictJsonTest {
         assertThat(all.get("acts").valueStream().map(act -> act.get("id").stringValue()))
                 .containsExactly("jackanapes-solo", "thistledown-glider");
         assertThat(all.get("acts").valueStream()).allSatisfy(act -> {
-            assertThat(act.propertyNames()).containsExactly("id", "variant", "passes", "figures");
+            assertThat(act.propertyNames()).containsExactly("id", "variant", "passes", "figures", "assumed");
             assertThat(act.get("variant").stringValue()).isEqualTo("full");
             assertThat(act.get("figures").valueStream())
                     .isNotEmpty()

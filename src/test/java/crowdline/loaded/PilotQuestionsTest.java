@@ -1,0 +1,167 @@
+package crowdline.loaded;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.arrange.ShowArranging;
+import crowdline.draft.Drafted;
+import crowdline.flight.Flight;
+import crowdline.flight.Predictor;
+import crowdline.loaded.ActOrigins.What;
+import crowdline.loaded.PilotQuestions.Question;
+import crowdline.show.Act;
+import crowdline.show.Catalogue;
+import crowdline.show.Show;
+import crowdline.storage.file.ShowFileException;
+import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.ShowFile;
+import crowdline.timing.Pass;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+
+class PilotQuestionsTest {
+    private static final Catalogue CATALOGUE = CatalogueFile.shipped();
+    private static final String KIND = "light aerobatic biplane";
+    private static final String LONG =
+            "take-off, dive in, loop at 140 kt, stall turn right end, slow roll, half Cuban, avalanche,"
+                    + " humpty bump, spin 2 turns, wing over, shark's tooth, square loop, low pass 12 s, landing";
+
+    private static ShowArranging.Made made(String kind, String list) {
+        return Drafted.arranged(Drafted.empty(), kind, "Ada Quillan", list);
+    }
+
+    private static Flight flight(Show show, Act act) {
+        return new Predictor(show, CATALOGUE, act, act.variants().get(0)).predict();
+    }
+
+    private static ActOrigins origins(ShowArranging.Made made, List<Pass> passes) {
+        return ActOrigins.of(made.show(), made.act(), flight(made.show(), made.act()), CATALOGUE, passes);
+    }
+
+    private static Origin of(ActOrigins origins, String figure, What what) {
+        return origins.numbers().stream()
+                .filter(n -> figure.equals(n.figureId()) && n.what() == what)
+                .findFirst()
+                .orElseThrow()
+                .origin();
+    }
+
+    private static List<Question> questions(String kind, String list) {
+        ShowArranging.Made made = made(kind, list);
+        return PilotQuestions.of(
+                made.show(), made.act(), flight(made.show(), made.act()), CATALOGUE, origins(made, List.of()));
+    }
+
+    private static List<String> texts(List<Question> questions) {
+        return questions.stream().map(Question::text).toList();
+    }
+
+    @Test
+    void whatTheListSaysIsToldAndTheRestAssumed() {
+        ActOrigins origins = origins(
+                made(KIND, "loop at 140 kt, stall turn right end, spin 2 turns, spin, landing 40 s"), List.of());
+
+        assertThat(of(origins, "loop", What.ENTRY_SPEED)).isEqualTo(Origin.TOLD);
+        assertThat(of(origins, "loop", What.PLACE)).isEqualTo(Origin.ASSUMED);
+        assertThat(of(origins, "stall-turn", What.PLACE)).isEqualTo(Origin.TOLD);
+        assertThat(of(origins, "stall-turn", What.ENTRY_SPEED)).isEqualTo(Origin.ASSUMED);
+        assertThat(of(origins, "spin", What.TURNS)).isEqualTo(Origin.TOLD);
+        assertThat(of(origins, "spin-2", What.TURNS)).isEqualTo(Origin.ASSUMED);
+        assertThat(of(origins, "landing", What.TIME)).isEqualTo(Origin.TOLD);
+        assertThat(origins.assumed())
+                .anyMatch(n -> n.what() == What.AIRCRAFT && n.key().equals("massKg"));
+    }
+
+    @Test
+    void whatAFlownPassTimedIsTimed() {
+        ShowArranging.Made made = made(KIND, "loop, slow roll");
+        Pass flown = new Pass(
+                "p1",
+                made.act().id(),
+                "full",
+                Pass.How.BY_HAND,
+                Instant.EPOCH,
+                "",
+                List.of(new Pass.TimedFigure("loop", 0, 14)),
+                true,
+                0.3);
+        assertThat(of(origins(made, List.of(flown)), "loop", What.TIME)).isEqualTo(Origin.TIMED);
+        assertThat(of(origins(made, List.of(flown)), "slow-roll", What.TIME)).isEqualTo(Origin.ASSUMED);
+        Pass walked =
+                new Pass("p2", made.act().id(), "full", Pass.How.WALKED, Instant.EPOCH, "", flown.figures(), true, 0.3);
+        assertThat(of(origins(made, List.of(walked)), "loop", What.TIME)).isEqualTo(Origin.ASSUMED);
+    }
+
+    @Test
+    void showThatSomebodyWroteRestsOnNothingAssumed() throws ShowFileException {
+        Show demo = Objects.requireNonNull(
+                new ShowFile().read(readDemo("fenmarsh-air-day.json")).show());
+        for (Act act : demo.acts()) {
+            if (ActOrigins.mayAssume(demo, act)) {
+                continue;
+            }
+            ActOrigins origins = ActOrigins.of(demo, act, flight(demo, act), CATALOGUE, List.of());
+            assertThat(origins.numbers()).isNotEmpty().noneMatch(n -> n.origin() == Origin.TOLD);
+            assertThat(origins.sentence()).isEmpty();
+            assertThat(PilotQuestions.of(demo, act, flight(demo, act), CATALOGUE, origins))
+                    .isEmpty();
+        }
+    }
+
+    private static Path readDemo(String name) {
+        return Path.of("demo-shows", name);
+    }
+
+    @Test
+    void atMostADozenAreAskedGroupByGroupTheMostImportantFirst() {
+        List<Question> asked = questions(KIND, LONG);
+
+        assertThat(asked).hasSize(PilotQuestions.MOST);
+        List<String> groups = asked.stream().map(Question::group).toList();
+        int changes = 0;
+        for (int i = 1; i < groups.size(); i++) {
+            changes += groups.get(i).equals(groups.get(i - 1)) ? 0 : 1;
+        }
+        assertThat(changes + 1).isEqualTo(new LinkedHashSet<>(groups).size());
+        assertThat(asked.get(0).seconds())
+                .isEqualTo(asked.stream().mapToDouble(Question::seconds).max().orElseThrow());
+        for (int i = 1; i < asked.size(); i++) {
+            if (groups.get(i).equals(groups.get(i - 1))) {
+                assertThat(asked.get(i).seconds())
+                        .isLessThanOrEqualTo(asked.get(i - 1).seconds());
+            }
+        }
+    }
+
+    @Test
+    void whatWasToldIsNotAsked() {
+        List<String> told = texts(questions(KIND, "loop at 140 kt, spin 2 turns, landing 40 s"));
+        assertThat(told).noneMatch(q -> q.contains("begin the loop")).noneMatch(q -> q.contains("How many turns"));
+        assertThat(told).noneMatch(q -> q.contains("landing"));
+
+        List<String> open = texts(questions(KIND, "loop, spin, landing"));
+        assertThat(open)
+                .anyMatch(q -> q.matches("How fast do you begin the loop\\? We assumed \\d+ kt\\."))
+                .contains(
+                        "How many turns has the spin? We assumed 2.",
+                        "How long does the landing take? We assumed 60 s.");
+    }
+
+    @Test
+    void figureThatMayBeAnotherIsAskedFirst() {
+        List<Question> asked = questions("helicopter", "run-in 40 s\nrescue with the winch\nbow 20 s");
+        assertThat(asked.get(0).text()).contains("rescue with the winch");
+    }
+
+    @Test
+    void sentenceCountsWhatIsAssumed() {
+        assertThat(origins(made(KIND, "loop, slow roll"), List.of()).sentence().orElseThrow())
+                .startsWith("Rests on assumptions: ")
+                .contains("2 times")
+                .contains("2 entry speeds, 2 heights")
+                .contains("numbers of the aircraft");
+    }
+}
