@@ -166,6 +166,8 @@ public final class PilotQuestions {
     private void heights(Show show) {
         double lowestM = flight.figures().stream()
                 .filter(FigureFlight::simulated)
+                .filter(flown ->
+                        act.figure(flown.figureId()).filter(f -> !f.transit()).isPresent())
                 .mapToDouble(FigureFlight::lowestM)
                 .min()
                 .orElse(Double.NaN);

@@ -164,4 +164,14 @@ class PilotQuestionsTest {
                 .contains("2 entry speeds, 2 heights")
                 .contains("numbers of the aircraft");
     }
+
+    /** The climb after a take-off begins near the ground, and is nobody's display. */
+    @Test
+    void theLowestIsThatOfAFigure() {
+        String lowest = texts(questions(KIND, "take-off, loop, slow roll")).stream()
+                .filter(q -> q.startsWith("What is the lowest"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(Integer.parseInt(lowest.replaceAll("\\D", ""))).isBetween(400, 700);
+    }
 }
