@@ -89,14 +89,16 @@ class MainTest {
         Ran ran = run("check", show, "--json");
         assertThat(ran.code()).isEqualTo(1);
         assertThat(ran.out().replaceAll("\\s+", " "))
-                .isEqualTo("{ \"findings\": [ { \"severity\": \"error\", \"code\": \"out-of-range\", \"message\":"
-                        + " \"airframes[0].massKg is -640; it must be from 20 to 700000\", \"file\": \"" + show
-                        + "\", \"line\": 12, \"column\": 50, \"path\": \"airframes[0].massKg\" } ] } ");
+                .isEqualTo(
+                        "{ \"findings\": [ { \"severity\": \"error\", \"code\": \"out-of-range\", \"message\":"
+                                + " \"airframes[0].massKg is -640; it must be from 20 to 700000\", \"file\": \"" + show
+                                + "\", \"line\": 12, \"column\": 50, \"path\": \"airframes[0].massKg\" } ], \"questions\": [] } ");
     }
 
     @Test
     void jsonOfASoundShowIsAnEmptyList() throws IOException {
-        assertThat(run("check", "--json", file(sound()))).isEqualTo(new Ran(0, "{\"findings\": []}\n", ""));
+        assertThat(run("check", "--json", file(sound())))
+                .isEqualTo(new Ran(0, "{\"findings\": [], \"questions\": []}\n", ""));
     }
 
     @Test
