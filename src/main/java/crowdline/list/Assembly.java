@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /** Puts the pieces of a text together into lines and notes, in order. */
 final class Assembly {
     private final Text text;
-    private final GoingOn goingOn;
+    private final Names names;
     private final boolean figuresFromTelling;
     private final List<Draft> lines = new ArrayList<>();
     private final Asides asides;
@@ -22,14 +22,13 @@ final class Assembly {
     private boolean isBeforeGap;
     private boolean lastWasNote;
     private boolean isNumberedList;
-    private boolean isTimed;
     private int told;
     private int figures;
 
     /** @param figuresFromTelling whether figures are taken from sentences that tell something */
     Assembly(Text text, Names names, boolean figuresFromTelling) {
         this.text = text;
-        this.goingOn = new GoingOn(names);
+        this.names = names;
         this.asides = new Asides(text);
         this.figuresFromTelling = figuresFromTelling;
     }
@@ -85,8 +84,7 @@ final class Assembly {
         if (rest.isEmpty()) {
             return;
         }
-        isTimed = Tone.isTimed(sentence, rest, text);
-        if (!isTimed && isAside(sentence, rest)) {
+        if (isAside(sentence, rest)) {
             addAside(rest);
             return;
         }
@@ -120,8 +118,7 @@ final class Assembly {
     private boolean isAside(Sentence sentence, List<Heard> pieces) {
         boolean figure = pieces.stream().anyMatch(Heard::isFigure);
         if (Tone.isTableHead(pieces) || Tone.isHeading(pieces, text, sentence)) {
-            boolean details = pieces.stream().anyMatch(Heard::isDetail)
-                    && pieces.stream().allMatch(p -> p.isDetail() || p.isSilent());
+            boolean details = pieces.stream().allMatch(p -> p.isDetail() || p.isSilent());
             return !details;
         }
         if (Tone.tells(sentence, pieces)) {
@@ -167,13 +164,13 @@ final class Assembly {
     private @Nullable Draft add(Heard heard, Sentence sentence, @Nullable Draft previous) {
         Piece piece = heard.piece();
         if (heard.isFigure()) {
-            if (previous != null && goingOn.isRestOf(previous, heard)) {
+            if (previous != null && isRestOf(previous, heard)) {
                 return previous;
             }
-            return addFigures(heard, piece.parting() == Parting.LINE ? null : previous);
+            return addFigures(heard);
         }
         Draft draft = heard.drafts().get(0);
-        if (previous != null && goingOn.isRestOf(previous, heard)) {
+        if (previous != null && isRestOf(previous, heard)) {
             return previous;
         }
         if (heard.isSilent()) {
@@ -182,7 +179,7 @@ final class Assembly {
         if (heard.isDetail()) {
             return addDetail(draft, piece, previous);
         }
-        if (!isTimed && Tone.isAside(heard, sentence)) {
+        if (Tone.isAside(heard, sentence)) {
             addNote(piece.start(), piece.end());
             parted |= heard.beginsWith(Manner.PARTING);
             return previous;
@@ -207,25 +204,21 @@ final class Assembly {
         return line;
     }
 
-    private Draft addFigures(Heard heard, @Nullable Draft previous) {
+    private Draft addFigures(Heard heard) {
         Piece piece = heard.piece();
         List<Draft> drafts = heard.drafts();
-        Draft last = previous;
         for (int i = 0; i < drafts.size(); i++) {
             Draft draft = drafts.get(i);
             if (i == 0) {
                 draft.beginAt(piece.start());
                 takeAhead(draft);
             }
-            if (last == null || !goingOn.isBeginningOf(last, draft)) {
-                lines.add(draft);
-                figures++;
-                last = draft;
-            }
+            lines.add(draft);
+            figures++;
         }
-        Draft end = lines.get(lines.size() - 1);
-        end.takeIn(end.end(), piece.end());
-        return end;
+        Draft last = drafts.get(drafts.size() - 1);
+        last.takeIn(last.end(), piece.end());
+        return last;
     }
 
     private void takeAhead(Draft draft) {
@@ -289,6 +282,26 @@ final class Assembly {
             draft.takeInBefore(ahead);
         }
         ahead = draft;
+    }
+
+    /** "tail slide, wheels up" is one name. */
+    private boolean isRestOf(Draft previous, Heard heard) {
+        Names.Sense before = previous.sense();
+        if (before == null
+                || heard.drafts().size() > 1
+                || heard.piece().parting() == Parting.LINE
+                || (heard.isFigure() && before.choices().isEmpty() && !heard.isWeak())) {
+            return false;
+        }
+        List<Word> both = new ArrayList<>(Words.of(Words.folded(before.title())));
+        both.addAll(heard.words());
+        Names.Sense sense = names.all(both);
+        if (sense == null) {
+            return false;
+        }
+        previous.mean(sense);
+        previous.takeIn(heard.piece().start(), heard.piece().end());
+        return true;
     }
 
     /** Takes what was said ahead of a figure that never came. */

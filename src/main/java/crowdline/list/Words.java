@@ -16,7 +16,7 @@ final class Words {
             + "|(?<fraction>1/2|1/4|3/4|[½¼¾])(?!\\d)"
             + "|(?<thousands>\\d{1,3}(?:,\\d{3}){1,3})(?!\\d)"
             + "|(?<number>\\d{1,9}(?:\\.\\d{1,6})?)"
-            + "|(?<!\\p{L})(?:w/|(?:c/l|k/e)(?!\\p{L}))"
+            + "|(?<!\\p{L})(?:w/|c/l(?!\\p{L}))"
             + "|\\p{L}+(?:'\\p{L}+){0,3}"
             + "|[^\\s\\p{L}]");
 
@@ -36,23 +36,21 @@ final class Words {
             "inverted inv",
             "negative neg",
             "degree deg °",
-            "left lh lhs l lft",
+            "left lh lhs l",
             "to too",
             "through thru",
             "cuban cub",
             "vertical vert vertically",
             "low lo",
             "double dbl",
-            "knifeedge ke k/e",
-            "square sq",
-            "reposition repo repos",
+            "knifeedge ke",
             "with w/",
             "turn trn",
             "landing ldg lndg",
             "inverted upsidedown",
-            "right rh rhs r rt rgt",
+            "right rh rhs r",
             "aileron ail",
-            "hesitation hes hesi",
+            "hesitation hes",
             "half halves",
             "quarter qtr",
             "and & +",
