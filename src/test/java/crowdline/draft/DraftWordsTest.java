@@ -48,10 +48,15 @@ class DraftWordsTest {
                         "loop, stall turn, wing over, loop, low pass, stall turn, low pass"));
     }
 
-    static List<Drafted> drafts() {
-        return acts().stream()
+    /** Made once: each flies an act and plans its words. */
+    private static final class Once {
+        static final List<Drafted> DRAFTS = acts().stream()
                 .map(c -> Drafted.of(Drafted.empty(), c.kind(), c.performer(), c.list()))
                 .toList();
+    }
+
+    static List<Drafted> drafts() {
+        return Once.DRAFTS;
     }
 
     private static List<String> sentences(List<String> texts) {

@@ -7,6 +7,7 @@ import crowdline.measure.Units;
 import crowdline.show.Kind;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -20,15 +21,26 @@ class RandomListsTest {
 
     private List<RandomLists.Case> cases = List.of();
     private List<LaidOut> acts = List.of();
+    private List<Again> again = List.of();
+
+    /** A piece that is flown, with how it was flown again. */
+    private record Again(RandomLists.Case list, Piece piece, FigureTrial.Outcome outcome) {}
 
     @BeforeAll
     void layThemOut() {
         RandomLists lists = new RandomLists(20_270_502);
         List<Kind> kinds = RandomLists.kinds();
-        cases = java.util.stream.IntStream.range(0, LISTS_FOR_EACH_KIND * kinds.size())
+        cases = IntStream.range(0, LISTS_FOR_EACH_KIND * kinds.size())
                 .mapToObj(i -> lists.next(kinds.get(i % kinds.size())))
                 .toList();
         acts = cases.stream().map(RandomLists.Case::laid).toList();
+        again = IntStream.range(0, cases.size())
+                .boxed()
+                .flatMap(i -> acts.get(i).pieces().stream()
+                        .filter(piece -> !piece.elements().isEmpty())
+                        .map(piece -> new Again(
+                                cases.get(i), piece, cases.get(i).trial().fly(piece.elements(), piece.from()))))
+                .toList();
     }
 
     /** Told of one piece that is flown, with how it was flown again. */
@@ -37,14 +49,7 @@ class RandomListsTest {
     }
 
     private void everyPiece(Pieces pieces) {
-        for (int i = 0; i < cases.size(); i++) {
-            for (Piece piece : acts.get(i).pieces()) {
-                if (!piece.elements().isEmpty()) {
-                    FigureTrial.Outcome flown = cases.get(i).trial().fly(piece.elements(), piece.from());
-                    pieces.see(cases.get(i), piece, flown);
-                }
-            }
-        }
+        again.forEach(flown -> pieces.see(flown.list(), flown.piece(), flown.outcome()));
     }
 
     private static String told(RandomLists.Case list, Piece piece) {

@@ -17,15 +17,20 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 
 /** What holds for the words of every fact of every demo act, and of every figure of the catalogue flown alone. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class FactWordsTest {
     /** A number in the short form or the text comes after one of these, or says once or twice. */
     private static final Pattern SAID = Pattern.compile("\\b(?:about|for about|in about) (.*)|\\b(once|twice)\\b");
 
-    private static List<CrowdFact> facts() throws ShowFileException {
-        List<CrowdFact> facts = new ArrayList<>();
+    private final List<CrowdFact> facts = new ArrayList<>();
+
+    @BeforeAll
+    void computeThem() throws ShowFileException {
         DemoActs.ofBothShows().forEach(told -> facts.addAll(told.facts()));
         Catalogue catalogue = CatalogueFile.shipped();
         for (CatalogueEntry entry : catalogue.entries()) {
@@ -34,18 +39,17 @@ class FactWordsTest {
                 facts.addAll(Flown.catalogued(catalogue, entry.name(), Flown.glider(), 1500, kt));
             }
         }
-        return facts;
     }
 
     @Test
-    void everyKindOfFactIsAmongThem() throws ShowFileException {
-        assertThat(facts().stream().map(CrowdFact::kind)).contains(CrowdFact.Kind.values());
+    void everyKindOfFactIsAmongThem() {
+        assertThat(facts.stream().map(CrowdFact::kind)).contains(CrowdFact.Kind.values());
     }
 
     @Test
-    void numberInTheWordsIsTheRoundedOne() throws ShowFileException {
+    void numberInTheWordsIsTheRoundedOne() {
         int checked = 0;
-        for (CrowdFact fact : facts()) {
+        for (CrowdFact fact : facts) {
             if (fact.rounded() == 0 || fact.kind() == CrowdFact.Kind.LIGHTEST) {
                 continue;
             }
@@ -68,8 +72,8 @@ class FactWordsTest {
     }
 
     @Test
-    void roundingNeverMovesANumberByMoreThanAQuarter() throws ShowFileException {
-        for (CrowdFact fact : facts()) {
+    void roundingNeverMovesANumberByMoreThanAQuarter() {
+        for (CrowdFact fact : facts) {
             if (fact.rounded() > 0) {
                 assertThat(fact.rounded() / fact.number()).as(fact.text()).isBetween(0.75, 1.25);
             }
@@ -77,8 +81,8 @@ class FactWordsTest {
     }
 
     @Test
-    void sentencesAreShortAndTextsFitARemark() throws ShowFileException {
-        for (CrowdFact fact : facts()) {
+    void sentencesAreShortAndTextsFitARemark() {
+        for (CrowdFact fact : facts) {
             assertThat(fact.text()).hasSizeLessThanOrEqualTo(160).endsWith(".");
             assertThat(fact.shortText())
                     .endsWith(".")
@@ -91,8 +95,8 @@ class FactWordsTest {
     }
 
     @Test
-    void textsAreSpelledOutAndTidy() throws ShowFileException {
-        for (CrowdFact fact : facts()) {
+    void textsAreSpelledOutAndTidy() {
+        for (CrowdFact fact : facts) {
             assertThat(fact.text() + " " + fact.shortText())
                     .doesNotMatch(".*\\d.*")
                     .doesNotContain("  ", " ,", "null", "NaN", "about about", "one seconds", "about once");
@@ -100,9 +104,9 @@ class FactWordsTest {
     }
 
     @Test
-    void nothingIsLeftForThePlainLanguageCheckToFind() throws ShowFileException {
+    void nothingIsLeftForThePlainLanguageCheckToFind() {
         PlainLanguage plain = new PlainLanguage();
-        for (CrowdFact fact : facts()) {
+        for (CrowdFact fact : facts) {
             List<SpeechFinding> found = plain.check(fact.text(), Set.of("flick"));
             assertThat(found).as(fact.text()).isEmpty();
         }
@@ -130,8 +134,8 @@ class FactWordsTest {
     }
 
     @Test
-    void nothingSaysThatAFlightIsSafeOrAPilotWell() throws ShowFileException {
-        for (CrowdFact fact : facts()) {
+    void nothingSaysThatAFlightIsSafeOrAPilotWell() {
+        for (CrowdFact fact : facts) {
             assertThat(fact.text().toLowerCase(Locale.ROOT))
                     .doesNotContain("safe", "danger", "risk", "faint", "black out", "blood", "health");
         }

@@ -44,7 +44,7 @@ class KillTest {
 
     @Test
     void killedAtAnyMomentItStartsAgainOnTheSameFigure() throws Exception {
-        int kills = Integer.getInteger("crowdline.kills", 11);
+        int kills = Integer.getInteger("crowdline.kills", 7);
         Random random = new Random(20260502);
         List<Sent> history = new ArrayList<>();
         List<Long> cpuMillis = new ArrayList<>();

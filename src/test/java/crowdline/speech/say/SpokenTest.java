@@ -385,10 +385,10 @@ class SpokenTest {
     @Tag("slow")
     @Test
     void aTextOfHundredsOfPagesIsSaidWithoutHarm() {
-        assertThat(plain.expand("The 180 hp loop, e.g. in 1944. ".repeat(8_000)).innerStops())
-                .isEqualTo(7_999);
+        assertThat(plain.expand("The 180 hp loop, e.g. in 1944. ".repeat(2_000)).innerStops())
+                .isEqualTo(1_999);
         for (String part : new String[] {"1", "1,000,", "a", "A.", "1/2 ", "-"}) {
-            SpokenText text = plain.expand(part.repeat(100_000 / part.length()));
+            SpokenText text = plain.expand(part.repeat(40_000 / part.length()));
             assertThat(text.letters()).isGreaterThanOrEqualTo(0);
         }
     }
