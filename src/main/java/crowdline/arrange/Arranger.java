@@ -66,6 +66,15 @@ public final class Arranger {
      * @param asked each with what was asked of it; transits among them are left out and found anew
      */
     public Arranged flown(List<Figure> asked, Airframe airframe, Venue.Limits limits, Air air) {
+        return flown(asked, Set.of(), airframe, limits, air);
+    }
+
+    /**
+     * Figures flown by an airframe, some of which are drawn already: another variant flies them.
+     *
+     * @param drawn ids of those that keep the elements they have
+     */
+    public Arranged flown(List<Figure> asked, Set<String> drawn, Airframe airframe, Venue.Limits limits, Air air) {
         FigureTrial trial = new FigureTrial(airframe, air);
         Area area = Area.of(limits, Units.mpsFromKt(airframe.usual().passKt()), trial.stallMps(0));
         Map<String, Figure> byId = new HashMap<>();
@@ -74,13 +83,28 @@ public final class Arranger {
             if (!figure.transit()) {
                 byId.put(figure.id(), figure);
                 Asked told = figure.asked();
-                wishes.add(Wishes.of(figure, told == null ? Asked.plainly(figure.figure()) : told, catalogue));
+                wishes.add(Wishes.of(
+                        figure,
+                        told == null ? typed(figure) : told,
+                        told == null || drawn.contains(figure.id()) ? own(figure) : null,
+                        catalogue));
             }
         }
         LaidOut laid = new Layout(trial, area).of(wishes);
         Written written = new Written(byId, !(airframe.engine() instanceof Engine.None));
         written.write(laid.pieces());
         return new Arranged(placing(laid.entry()), written.figures, written.times, laid.findings());
+    }
+
+    /** What is asked of a figure that somebody typed: nothing but its time, if it has one. */
+    private static Asked typed(Figure figure) {
+        Asked plain = Asked.plainly(figure.figure());
+        return figure.durationS() == null ? plain : plain.withSeconds(figure.durationS());
+    }
+
+    /** What is flown in it as it stands; nothing if it only takes its time, null for what the catalogue has. */
+    private static @Nullable List<Element> own(Figure figure) {
+        return figure.durationS() == null ? figure.elements() : List.of();
     }
 
     /** The pieces of a layout as figures of a show. */
@@ -128,7 +152,7 @@ public final class Arranger {
             List<Element> elements =
                     pieces.stream().flatMap(piece -> piece.elements().stream()).toList();
             figures.add(new Figure(
-                    AskedFigures.fresh(to == null ? words.title() : "to " + to.id(), taken),
+                    FreshId.of(to == null ? words.title() : "to " + to.id(), taken),
                     TRANSIT,
                     words.title(),
                     words.look(),

@@ -8,7 +8,6 @@ import crowdline.show.Figure;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -78,19 +77,6 @@ final class AskedFigures {
 
     /** From the words of the name, as a person would write it. */
     private String id(String title) {
-        return AskedFigures.fresh(title, taken);
-    }
-
-    /** An id from words that is not taken yet, and is from now on. */
-    static String fresh(String words, Set<String> taken) {
-        String base = words.toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\p{N}]+", "-")
-                .replaceAll("^-+|-+$", "");
-        base = base.isEmpty() ? "figure" : base.substring(0, Math.min(base.length(), 40));
-        String id = base;
-        for (int i = 2; !taken.add(id); i++) {
-            id = base + "-" + i;
-        }
-        return id;
+        return FreshId.of(title, taken);
     }
 }

@@ -76,7 +76,7 @@ public final class ShowArranging {
      */
     public Made add(Show show, FigureList list, Making aircraft, About about) {
         Set<String> ids = show.airframes().stream().map(Aircraft::id).collect(Collectors.toCollection(HashSet::new));
-        Aircraft flies = aircraft.as(AskedFigures.fresh(about.title() + " aircraft", ids));
+        Aircraft flies = aircraft.as(FreshId.of(about.title() + " aircraft", ids));
         Catalogue all = catalogue.with(show.figures());
         Arranger arranger = new Arranger(all);
         List<Figure> asked = arranger.figures(list);
@@ -89,10 +89,10 @@ public final class ShowArranging {
         Performer performer = show.performers().stream()
                 .filter(p -> p.name().equals(name))
                 .findFirst()
-                .orElseGet(() -> new Performer(AskedFigures.fresh(name, performers), name, null, List.of()));
+                .orElseGet(() -> new Performer(FreshId.of(name, performers), name, null, List.of()));
         Set<String> acts = show.acts().stream().map(Act::id).collect(Collectors.toCollection(HashSet::new));
         Act act = new Act(
-                AskedFigures.fresh(about.title(), acts),
+                FreshId.of(about.title(), acts),
                 about.title(),
                 performer.id(),
                 flies.id(),

@@ -21,13 +21,19 @@ final class Wishes {
 
     private Wishes() {}
 
-    /** The wish for a figure that was asked for. */
-    static Wish of(Figure figure, Asked asked, Catalogue catalogue) {
+    /**
+     * The wish for a figure that was asked for.
+     *
+     * @param own what is flown in place of what the catalogue has, nothing if it only takes its time; else null
+     */
+    static Wish of(Figure figure, Asked asked, @Nullable List<Element> own, Catalogue catalogue) {
         @Nullable CatalogueEntry entry = catalogue.find(figure.figure()).orElse(null);
-        Role role = role(entry);
-        List<Element> elements = entry == null || role != Role.FIGURE
-                ? List.of()
-                : Counted.of(entry.elements(), asked.count(), asked.side());
+        Role role = own == null || own.isEmpty() ? role(entry) : Role.FIGURE;
+        List<Element> elements = own != null
+                ? own
+                : entry == null || role != Role.FIGURE
+                        ? List.of()
+                        : Counted.of(entry.elements(), asked.count(), asked.side());
         @Nullable EntrySpeed enters = entry == null ? null : entry.enters();
         return new Wish(
                 figure.id(),

@@ -68,6 +68,26 @@ public record Act(
                 .orElse(variants.get(variants.size() - 1));
     }
 
+    /** The same called otherwise. */
+    public Act withTitle(String other) {
+        return new Act(id, other, performer, airframe, slotStart, slotMinutes, entry, figures, variants, remarks);
+    }
+
+    /** The same at another time. */
+    public Act withSlot(LocalTime start, double minutes) {
+        return new Act(id, title, performer, airframe, start, minutes, entry, figures, variants, remarks);
+    }
+
+    /** The same flown by somebody else, or in another aircraft. */
+    public Act flownBy(String performerId, String airframeId) {
+        return new Act(id, title, performerId, airframeId, slotStart, slotMinutes, entry, figures, variants, remarks);
+    }
+
+    /** The same flown otherwise. */
+    public Act flown(@Nullable Placing from, List<Figure> figures, List<Variant> variants) {
+        return new Act(id, title, performer, airframe, slotStart, slotMinutes, from, figures, variants, remarks);
+    }
+
     /** The same with other figures, and other remarks outside them. */
     public Act withFigures(List<Figure> figures, List<Remark> remarks) {
         return new Act(id, title, performer, airframe, slotStart, slotMinutes, entry, figures, variants, remarks);

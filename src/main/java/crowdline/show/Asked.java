@@ -69,6 +69,56 @@ public record Asked(
         choices = List.copyOf(choices);
     }
 
+    /** The same as often as this; null as often as usual. */
+    public Asked withCount(@Nullable Double other) {
+        return new Asked(text, other, place, alongM, side, heading, heightFt, kt, seconds, note, sure, choices);
+    }
+
+    /** The same there; null anywhere. */
+    public Asked withPlace(@Nullable Place other) {
+        return new Asked(text, count, other, null, side, heading, heightFt, kt, seconds, note, sure, choices);
+    }
+
+    /** The same with its middle pinned there; null anywhere. */
+    public Asked withAlongM(@Nullable Double other) {
+        return new Asked(text, count, null, other, side, heading, heightFt, kt, seconds, note, sure, choices);
+    }
+
+    /** The same to that side; null to any. */
+    public Asked withSide(@Nullable Hand other) {
+        return new Asked(text, count, place, alongM, other, heading, heightFt, kt, seconds, note, sure, choices);
+    }
+
+    /** The same begun that way; null any way. */
+    public Asked withHeading(@Nullable Heading other) {
+        return new Asked(text, count, place, alongM, side, other, heightFt, kt, seconds, note, sure, choices);
+    }
+
+    /** The same begun at that height; null at any. */
+    public Asked withHeightFt(@Nullable Double other) {
+        return new Asked(text, count, place, alongM, side, heading, other, kt, seconds, note, sure, choices);
+    }
+
+    /** The same begun at that speed; null at the usual. */
+    public Asked withKt(@Nullable Double other) {
+        return new Asked(text, count, place, alongM, side, heading, heightFt, other, seconds, note, sure, choices);
+    }
+
+    /** The same taking as long as that; null as long as it takes. */
+    public Asked withSeconds(@Nullable Double other) {
+        return new Asked(text, count, place, alongM, side, heading, heightFt, kt, other, note, sure, choices);
+    }
+
+    /** The same asked in other words. */
+    public Asked withText(String other) {
+        return new Asked(other, count, place, alongM, side, heading, heightFt, kt, seconds, note, sure, choices);
+    }
+
+    /** The same, sure of what was meant. */
+    public Asked confirmed() {
+        return new Asked(text, count, place, alongM, side, heading, heightFt, kt, seconds, note, true, List.of());
+    }
+
     /** A figure by its name, with nothing asked of it. */
     public static Asked plainly(String text) {
         return new Asked(text, null, null, null, null, null, null, null, null, null, true, List.of());

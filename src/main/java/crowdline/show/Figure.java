@@ -82,6 +82,23 @@ public record Figure(
         return title == null ? figure : title;
     }
 
+    /** The same, laid out for what is asked of it now; what it is called stays. */
+    public Figure asking(Asked what) {
+        return new Figure(id, figure, title, look, null, what.seconds(), null, null, what, false, quiets, remarks);
+    }
+
+    /** The same under another id. */
+    public Figure withId(String other) {
+        return new Figure(
+                other, figure, title, look, elements, durationS, exit, minEntryKt, asked, transit, quiets, remarks);
+    }
+
+    /** The same with other stretches of silence. */
+    public Figure withQuiets(List<Quiet> others) {
+        return new Figure(
+                id, figure, title, look, elements, durationS, exit, minEntryKt, asked, transit, others, remarks);
+    }
+
     /** The same with other remarks. */
     public Figure withRemarks(List<Remark> remarks) {
         return new Figure(

@@ -131,6 +131,43 @@ public record Show(
         return UnknownPlaceRule.sentence(this);
     }
 
+    /** The same with other performers. */
+    public Show withPerformers(List<Performer> other) {
+        return new Show(title, date, venue, air, airframes, other, acts, remarks, figures, sayAs, incident);
+    }
+
+    /** The same with other aircraft. */
+    public Show withAircraft(List<Aircraft> other) {
+        return new Show(title, date, venue, air, other, performers, acts, remarks, figures, sayAs, incident);
+    }
+
+    /** The same at another place, or with more known of it. */
+    public Show withVenue(Venue other) {
+        return new Show(title, date, other, air, airframes, performers, acts, remarks, figures, sayAs, incident);
+    }
+
+    /** The same with names and words said otherwise. */
+    public Show withSayAs(Map<String, String> other) {
+        return new Show(title, date, venue, air, airframes, performers, acts, remarks, figures, other, incident);
+    }
+
+    /** The same with other words for when something goes wrong. */
+    public Show withIncident(@Nullable Incident other) {
+        return new Show(title, date, venue, air, airframes, performers, acts, remarks, figures, sayAs, other);
+    }
+
+    /** The same on another day, or called otherwise. */
+    public Show called(String otherTitle, LocalDate otherDate) {
+        return new Show(
+                otherTitle, otherDate, venue, air, airframes, performers, acts, remarks, figures, sayAs, incident);
+    }
+
+    /** The same with this act in place of the one with its id. */
+    public Show withAct(Act act) {
+        return withActs(
+                acts.stream().map(a -> a.id().equals(act.id()) ? act : a).toList(), remarks);
+    }
+
     /** The same with other acts, and other remarks outside them. */
     public Show withActs(List<Act> acts, List<Remark> remarks) {
         return new Show(title, date, venue, air, airframes, performers, acts, remarks, figures, sayAs, incident);

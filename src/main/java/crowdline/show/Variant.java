@@ -20,6 +20,11 @@ public record Variant(String name, @Nullable Double minCloudBaseFt, List<String>
         order = List.copyOf(order);
     }
 
+    /** The same with its figures in another order. */
+    public Variant inOrder(List<String> ids) {
+        return new Variant(name, minCloudBaseFt, ids);
+    }
+
     /**
      * Whether a variant may be flown under a cloud base: one without a base of its own serves any.
      *

@@ -3,9 +3,7 @@ package crowdline.app.command;
 import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Terminal;
 import crowdline.arrange.ShowArranging;
-import crowdline.draft.DraftWords;
-import crowdline.flight.Flight;
-import crowdline.flight.Predictor;
+import crowdline.edit.act.FirstDraft;
 import crowdline.layout.LaidOut;
 import crowdline.list.FigureList;
 import crowdline.list.ListLine;
@@ -196,18 +194,9 @@ public final class ArrangeCommand implements Callable<Integer> {
 
     /** The act with a first draft of its words. */
     private ShowArranging.Made worded(ShowArranging.Made made, Catalogue catalogue) {
-        Show show = made.show();
-        Act act = made.act();
-        if (talk == 0 || !show.canBePredicted(act) || act.figures().isEmpty()) {
-            return made;
-        }
-        Catalogue all = catalogue.with(show.figures());
-        Flight flight = new Predictor(show, all, act, act.variants().get(0)).predict();
-        Act drafted = new DraftWords(Pace.DEFAULT, talk / 100.0).of(show, act, flight, all);
-        List<Act> acts = show.acts().stream()
-                .map(a -> a.id().equals(act.id()) ? drafted : a)
-                .toList();
-        return new ShowArranging.Made(show.withActs(acts, show.remarks()), drafted, made.arranged());
+        Show drafted = new FirstDraft(catalogue, Pace.DEFAULT, talk / 100.0).of(made.show(), made.act());
+        Act act = drafted.act(made.act().id()).orElseThrow();
+        return new ShowArranging.Made(drafted, act, made.arranged());
     }
 
     private String named(Kind kind) {

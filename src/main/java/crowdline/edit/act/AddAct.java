@@ -1,0 +1,142 @@
+package crowdline.edit.act;
+
+import crowdline.arrange.ShowArranging;
+import crowdline.edit.Change;
+import crowdline.list.FigureList;
+import crowdline.list.ListLine;
+import crowdline.show.Act;
+import crowdline.show.Catalogue;
+import crowdline.show.Finding;
+import crowdline.show.Kind;
+import crowdline.show.Severity;
+import crowdline.show.Show;
+import crowdline.show.Sliders;
+import crowdline.show.TimedAircraft;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Adds an act: from a pilot's list, or from nothing. Its words are drafted; all of it is one change. */
+public final class AddAct {
+    private static final String TAKE_OFF = "take-off";
+    private static final LocalTime FIRST_SLOT = LocalTime.of(14, 0);
+    private static final double SECONDS = 60;
+
+    private final Catalogue shipped;
+    private final FirstDraft draft;
+
+    /**
+     * What is known of an act beside its figures.
+     *
+     * @param kind what flies it
+     * @param number how many they are, or null if that is not known
+     * @param title how it is announced; empty for what the kind is called
+     * @param performer who flies it; empty if nobody said
+     * @param slot when it begins by the clock at the venue
+     */
+    public record Wanted(Kind kind, @Nullable Integer number, String title, String performer, LocalTime slot) {
+        String named() {
+            if (!title.isBlank()) {
+                return title.strip();
+            }
+            return performer.isBlank() ? kind.name() : performer.strip() + ", " + kind.name();
+        }
+    }
+
+    /** @param draft writes the words */
+    public AddAct(Catalogue shipped, FirstDraft draft) {
+        this.shipped = shipped;
+        this.draft = draft;
+    }
+
+    /** The clock time at which the last act of the running order is over; the afternoon's first if there is none. */
+    public static LocalTime nextSlot(Show show) {
+        if (show.acts().isEmpty()) {
+            return FIRST_SLOT;
+        }
+        Act last = show.acts().get(show.acts().size() - 1);
+        return last.slotStart().plusMinutes((long) Math.ceil(last.slotMinutes()));
+    }
+
+    /** Adds the act of a list. */
+    public Edit fromList(FigureList list, Wanted wanted) {
+        Edit edit = show -> {
+            for (Finding finding : list.findings()) {
+                if (finding.severity() == Severity.ERROR) {
+                    throw new CannotBe(finding.message());
+                }
+            }
+            return added(show, list, wanted);
+        };
+        return edit.refusing();
+    }
+
+    /**
+     * Adds an act of which only its length is known: one that flies begins with a take-off and goes on as figures are
+     * added, one that is only timed takes its minutes.
+     *
+     * @param minutes how long it takes, above 0
+     */
+    public Edit fromNothing(Wanted wanted, double minutes) {
+        ListLine first =
+                wanted.kind().flies() ? line(TAKE_OFF, TAKE_OFF, null) : line(wanted.named(), null, minutes * SECONDS);
+        Edit edit = show -> {
+            Change change = added(show, new FigureList(List.of(first), List.of(), List.of()), wanted);
+            Act act = change.show().acts().get(change.show().acts().size() - 1);
+            return Change.of(change.name(), change.show().withAct(act.withSlot(act.slotStart(), minutes)));
+        };
+        return edit.refusing();
+    }
+
+    private static ListLine line(String text, @Nullable String figure, @Nullable Double seconds) {
+        return new ListLine(
+                text, figure, text, null, null, null, null, null, null, seconds, null, null, figure != null, List.of());
+    }
+
+    private Change added(Show show, FigureList list, Wanted wanted) {
+        Kind kind = wanted.kind();
+        ShowArranging.Made made = new ShowArranging(shipped)
+                .add(
+                        show,
+                        list,
+                        id -> kind.flies()
+                                ? kind.airframe(id, kind.name(), Sliders.TYPICAL)
+                                : new TimedAircraft(id, kind.name(), kind, wanted.number()),
+                        new ShowArranging.About(
+                                wanted.named(),
+                                wanted.performer().isBlank()
+                                        ? null
+                                        : wanted.performer().strip(),
+                                wanted.slot()));
+        return Change.of("Add act " + Found.quoted(wanted.named()), draft.of(made.show(), made.act()));
+    }
+
+    /**
+     * A list in which somebody chose what a line means.
+     *
+     * @param name of the catalogue
+     */
+    public static FigureList chosen(FigureList list, int index, String name) {
+        List<ListLine> lines = new ArrayList<>(list.lines());
+        ListLine line = lines.get(index);
+        lines.set(
+                index,
+                new ListLine(
+                        line.text(),
+                        name,
+                        name,
+                        line.count(),
+                        line.place(),
+                        line.side(),
+                        line.heading(),
+                        line.heightFt(),
+                        line.entryKt(),
+                        line.seconds(),
+                        line.smoke(),
+                        line.note(),
+                        true,
+                        List.of()));
+        return new FigureList(lines, list.notes(), list.findings());
+    }
+}
