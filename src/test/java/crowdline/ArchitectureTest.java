@@ -60,6 +60,7 @@ class ArchitectureTest {
             new Room("storage.passes", "passes are kept beside their show, whoever timed them"),
             new Room("storage.settings", "what is kept for the person at the desk is told of no show"),
             new Room("sheet", "pages are drawn from what they are handed"),
+            new Room("exchange", "what a spreadsheet hands over is an edit, whoever looks at it first"),
             new Room("loaded", "commands and windows ask the same show the same questions"),
             new Room("steer", "what the aircraft may do to the show is tested without a thread"),
             new Room("running", "the running show runs without a window"),

@@ -12,6 +12,7 @@ import crowdline.app.command.PaceCommand;
 import crowdline.app.command.PlanCommand;
 import crowdline.app.command.PredictCommand;
 import crowdline.app.command.SpeakCommand;
+import crowdline.app.command.TableCommand;
 import crowdline.app.demo.PicturesCommand;
 import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Folders;
@@ -111,6 +112,7 @@ final class Commands implements Callable<Integer> {
                         workers),
                 new FactsCommand(terminal),
                 new FollowCommand(terminal),
+                new TableCommand(terminal, System.in),
                 new SpeakCommand(terminal),
                 new DebriefCommand(terminal, Folders.here()),
                 new PaceCommand(terminal),

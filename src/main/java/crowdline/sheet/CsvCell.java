@@ -3,13 +3,13 @@ package crowdline.sheet;
 import java.text.Normalizer;
 
 /** A text as a cell of comma-separated values (RFC 4180) that no spreadsheet runs as a formula. */
-final class CsvCell {
+public final class CsvCell {
     private static final String STARTS_A_FORMULA = "=+-@";
 
     private CsvCell() {}
 
     /** In quotes, on one line; what a spreadsheet would run is kept from it by a quote mark before it. */
-    static String quoted(String text) {
+    public static String quoted(String text) {
         StringBuilder line = new StringBuilder();
         text.codePoints().forEach(c -> line.appendCodePoint(Character.isISOControl(c) || isLineEnd(c) ? ' ' : c));
         String tame = (isFormula(text) ? "'" : "") + line;

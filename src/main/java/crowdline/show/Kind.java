@@ -93,7 +93,7 @@ public record Kind(
     }
 
     /** Its name and its aliases. */
-    List<String> names() {
+    public List<String> names() {
         List<String> names = new ArrayList<>(List.of(name));
         names.addAll(aliases);
         return names;

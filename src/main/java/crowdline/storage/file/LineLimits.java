@@ -20,8 +20,8 @@ public final class LineLimits {
                 limit);
     }
 
-    public static String tooManyValues() {
-        return "the line has more than " + VALUES_IN_A_LINE + " values; check that it is the right file";
+    static String tooManyValues(int limit) {
+        return "the line has more than " + limit + " values; check that it is the right file";
     }
 
     public static boolean isTooLong(String value) {

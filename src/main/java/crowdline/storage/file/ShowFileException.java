@@ -15,6 +15,11 @@ public final class ShowFileException extends IOException {
         super(message, cause);
     }
 
+    /** What is wrong at a place in a file. */
+    public static ShowFileException at(Path file, Where where, String message) {
+        return new ShowFileException(file + ", line " + where.line() + ", column " + where.column() + ": " + message);
+    }
+
     /**
      * A folder of the program's own could not be made.
      *

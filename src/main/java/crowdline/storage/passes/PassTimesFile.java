@@ -1,5 +1,6 @@
 package crowdline.storage.passes;
 
+import crowdline.storage.file.CsvFields;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.file.ShowText;
 import crowdline.storage.json.Quoted;
@@ -37,7 +38,7 @@ public final class PassTimesFile {
         ShowText text = ShowText.decode(ShowText.bytes(file));
         ShowText.Fault fault = text.fault();
         if (fault != null) {
-            throw TimedFile.refused(file, fault.where(), fault.message());
+            throw ShowFileException.at(file, fault.where(), fault.message());
         }
         List<Row> rows = new ArrayList<>();
         for (List<CsvFields.Field> fields : CsvFields.of(file, text.text())) {
@@ -61,26 +62,26 @@ public final class PassTimesFile {
     private static Row row(Path file, List<CsvFields.Field> fields, @Nullable Row before) throws ShowFileException {
         CsvFields.Field figure = fields.get(0);
         if (fields.size() != HEAD.size()) {
-            throw TimedFile.refused(
+            throw ShowFileException.at(
                     file,
                     figure.where(),
                     "the line has " + fields.size() + (fields.size() == 1 ? " value" : " values")
                             + "; it must be figure, start and end, such as loop,12.5,24");
         }
         if (figure.text().isBlank()) {
-            throw TimedFile.refused(file, figure.where(), "the figure is empty; write its id");
+            throw ShowFileException.at(file, figure.where(), "the figure is empty; write its id");
         }
         double startS = seconds(file, fields.get(1));
         double endS = seconds(file, fields.get(2));
         if (!(endS > startS)) {
-            throw TimedFile.refused(
+            throw ShowFileException.at(
                     file,
                     fields.get(2).where(),
                     "the end, " + fields.get(2).text().strip() + ", must be after the start, "
                             + fields.get(1).text().strip());
         }
         if (before != null && startS < before.endS()) {
-            throw TimedFile.refused(
+            throw ShowFileException.at(
                     file,
                     fields.get(1).where(),
                     "the start, " + fields.get(1).text().strip() + ", is before the end of line " + before.line()
@@ -95,7 +96,7 @@ public final class PassTimesFile {
         if (written.matches("[0-9]{1,6}(\\.[0-9]{1,9})?")) {
             return Double.parseDouble(written);
         }
-        throw TimedFile.refused(
+        throw ShowFileException.at(
                 file,
                 field.where(),
                 Quoted.text(written) + " is not a time; it must be seconds from 0 with a full stop, such as 12.5");

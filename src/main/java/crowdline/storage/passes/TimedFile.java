@@ -1,8 +1,8 @@
 package crowdline.storage.passes;
 
+import crowdline.storage.file.CsvFields;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.file.ShowText;
-import crowdline.storage.file.Where;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +36,7 @@ public final class TimedFile {
         ShowText text = ShowText.decode(ShowText.bytes(file));
         ShowText.Fault fault = text.fault();
         if (fault != null) {
-            throw refused(file, fault.where(), fault.message());
+            throw ShowFileException.at(file, fault.where(), fault.message());
         }
         List<Row> rows = new ArrayList<>();
         boolean first = true;
@@ -57,14 +57,14 @@ public final class TimedFile {
     private static Row row(Path file, List<CsvFields.Field> fields) throws ShowFileException {
         CsvFields.Field seconds = fields.get(0);
         if (fields.size() == 1) {
-            throw refused(
+            throw ShowFileException.at(
                     file,
                     seconds.where(),
                     "\"" + shortened(seconds.text()) + "\" stands alone; a line is seconds, a comma and the remark");
         }
         if (fields.size() > 2) {
             CsvFields.Field third = fields.get(2);
-            throw refused(
+            throw ShowFileException.at(
                     file,
                     third.where(),
                     "\"" + shortened(third.text().strip())
@@ -72,7 +72,7 @@ public final class TimedFile {
         }
         CsvFields.Field text = fields.get(1);
         if (text.text().isBlank()) {
-            throw refused(file, text.where(), "the remark is empty; write what was said");
+            throw ShowFileException.at(file, text.where(), "the remark is empty; write what was said");
         }
         return new Row(
                 seconds(file, seconds), text.text().strip(), seconds.where().line());
@@ -84,15 +84,11 @@ public final class TimedFile {
         if (written.matches("[0-9]{1,6}(\\.[0-9]{1,9})?") && Double.parseDouble(written) > 0) {
             return Double.parseDouble(written);
         }
-        throw refused(
+        throw ShowFileException.at(
                 file,
                 field.where(),
                 "\"" + shortened(written)
                         + "\" is not a time; it must be seconds above 0 with a full stop, such as 4.2");
-    }
-
-    static ShowFileException refused(Path file, Where where, String message) {
-        return new ShowFileException(file + ", line " + where.line() + ", column " + where.column() + ": " + message);
     }
 
     private static String shortened(String text) {

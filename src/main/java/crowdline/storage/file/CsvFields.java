@@ -1,16 +1,15 @@
-package crowdline.storage.passes;
+package crowdline.storage.file;
 
-import crowdline.storage.file.LineLimits;
-import crowdline.storage.file.ShowFileException;
-import crowdline.storage.file.Where;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Comma-separated text as fields with their places, by RFC 4180; a line may also end in LF alone. */
-final class CsvFields {
+public final class CsvFields {
     private final Path file;
     private final String text;
+    private final char separator;
+    private final int mostInALine;
     private final List<List<Field>> rows = new ArrayList<>();
     private List<Field> row = new ArrayList<>();
     private int at;
@@ -18,16 +17,32 @@ final class CsvFields {
     private int lineStart;
 
     /** One field and where it begins. */
-    record Field(String text, Where where) {}
+    public record Field(String text, Where where) {}
 
-    private CsvFields(Path file, String text) {
+    private CsvFields(Path file, String text, char separator, int mostInALine) {
         this.file = file;
         this.text = text;
+        this.separator = separator;
+        this.mostInALine = mostInALine;
     }
 
-    /** The rows that are not blank, each with at least one field. */
-    static List<List<Field>> of(Path file, String text) throws ShowFileException {
-        CsvFields fields = new CsvFields(file, text);
+    /**
+     * The rows that are not blank, each with at least one field.
+     *
+     * @throws ShowFileException if it is no such text, with line and column, or larger than {@link LineLimits}
+     */
+    public static List<List<Field>> of(Path file, String text) throws ShowFileException {
+        return of(file, text, ',', LineLimits.VALUES_IN_A_LINE);
+    }
+
+    /**
+     * The same of text with something else between its fields.
+     *
+     * @param mostInALine more fields than this in a line are refused
+     */
+    public static List<List<Field>> of(Path file, String text, char separator, int mostInALine)
+            throws ShowFileException {
+        CsvFields fields = new CsvFields(file, text, separator, mostInALine);
         while (fields.at < text.length()) {
             fields.field();
         }
@@ -50,13 +65,13 @@ final class CsvFields {
             value = plain();
         }
         if (LineLimits.isTooLong(value)) {
-            throw TimedFile.refused(file, where, LineLimits.tooLong(value));
+            throw ShowFileException.at(file, where, LineLimits.tooLong(value));
         }
-        if (row.size() == LineLimits.VALUES_IN_A_LINE) {
-            throw TimedFile.refused(file, where, LineLimits.tooManyValues());
+        if (row.size() == mostInALine) {
+            throw ShowFileException.at(file, where, LineLimits.tooManyValues(mostInALine));
         }
         row.add(new Field(value, where));
-        if (at < text.length() && text.charAt(at) == ',') {
+        if (at < text.length() && text.charAt(at) == separator) {
             at++;
             if (at == text.length()) {
                 row.add(new Field("", here()));
@@ -68,10 +83,14 @@ final class CsvFields {
 
     private String plain() {
         int from = at;
-        while (at < text.length() && ",\r\n".indexOf(text.charAt(at)) < 0) {
+        while (at < text.length() && !isEnd(text.charAt(at))) {
             at++;
         }
         return text.substring(from, at);
+    }
+
+    private boolean isEnd(char c) {
+        return c == separator || c == '\r' || c == '\n';
     }
 
     private String quoted(Where opening) throws ShowFileException {
@@ -86,7 +105,7 @@ final class CsvFields {
                 at++;
                 String after = plain().strip();
                 if (!after.isEmpty()) {
-                    throw TimedFile.refused(
+                    throw ShowFileException.at(
                             file,
                             here(),
                             "there is more after the closing quote; write a quote inside a remark twice (\"\")");
@@ -101,7 +120,7 @@ final class CsvFields {
                 }
             }
         }
-        throw TimedFile.refused(file, opening, "the quote that opens here is never closed; close it with \"");
+        throw ShowFileException.at(file, opening, "the quote that opens here is never closed; close it with \"");
     }
 
     private void endLine() throws ShowFileException {
@@ -119,7 +138,7 @@ final class CsvFields {
     private void endRow() throws ShowFileException {
         if (row.size() > 1 || row.stream().anyMatch(f -> !f.text().isBlank())) {
             if (rows.size() == LineLimits.LINES) {
-                throw TimedFile.refused(file, row.get(0).where(), LineLimits.tooManyLines(LineLimits.LINES));
+                throw ShowFileException.at(file, row.get(0).where(), LineLimits.tooManyLines(LineLimits.LINES));
             }
             rows.add(List.copyOf(row));
         }

@@ -1,0 +1,303 @@
+package crowdline.exchange;
+
+import crowdline.edit.act.AddAct;
+import crowdline.show.Act;
+import crowdline.show.Kind;
+import crowdline.show.Kinds;
+import crowdline.show.Show;
+import crowdline.storage.file.ShowFileException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Rows of a running order, each with what is assumed. */
+final class ActRows {
+    /** What flies where nobody said so, or nobody here knows it: it is only timed. */
+    private static final String ANYTHING = "fly-past";
+
+    private static final double SLOT_MINUTES = 10;
+    private static final Pattern SEVERAL = Pattern.compile("(?<!\\d)([2-9]|[1-4]\\d)(?!\\d)");
+    private static final Set<String> BREAKS = Set.of(
+            "break", "lunch", "lunch break", "interval", "pause", "tea break", "no flying", "gap", "end of display");
+
+    private static final Map<Column, List<String>> HEADS = Map.of(
+            Column.START,
+                    List.of(
+                            "start",
+                            "start time",
+                            "time",
+                            "slot",
+                            "slot time",
+                            "slot start",
+                            "begins",
+                            "begin",
+                            "from",
+                            "on",
+                            "on time",
+                            "display time",
+                            "local",
+                            "local time"),
+            Column.END, List.of("end", "end time", "ends", "off", "off time", "until", "to", "finish", "slot end"),
+            Column.MINUTES,
+                    List.of(
+                            "minutes",
+                            "mins",
+                            "min",
+                            "duration",
+                            "length",
+                            "slot length",
+                            "slot minutes",
+                            "display length",
+                            "how long"),
+            Column.TITLE,
+                    List.of(
+                            "act",
+                            "title",
+                            "display",
+                            "item",
+                            "display item",
+                            "event",
+                            "display act",
+                            "programme",
+                            "what",
+                            "name"),
+            Column.PERFORMER,
+                    List.of(
+                            "performer",
+                            "pilot",
+                            "pilots",
+                            "pilot name",
+                            "team",
+                            "flown by",
+                            "crew",
+                            "display pilot",
+                            "who",
+                            "operator"),
+            Column.AIRCRAFT,
+                    List.of("aircraft", "aircraft type", "type", "type of aircraft", "machine", "kind", "a c", "ac"));
+
+    private final Show show;
+    private final Kinds kinds;
+    private final Set<String> met = new HashSet<>();
+
+    /** What a column can be. */
+    enum Column {
+        START,
+        END,
+        MINUTES,
+        TITLE,
+        PERFORMER,
+        AIRCRAFT
+    }
+
+    ActRows(Show show, Kinds kinds) {
+        this.show = show;
+        this.kinds = kinds;
+    }
+
+    List<ActRow> read(Path name, List<Cells.Row> rows) throws ShowFileException {
+        Heads<Column> heads = Heads.in(rows, HEADS).orElseGet(() -> guessed(rows));
+        if (!heads.has(Column.TITLE) && !heads.has(Column.PERFORMER) && !heads.has(Column.AIRCRAFT)) {
+            throw new ShowFileException(name + ": no column of acts was recognised; put heads over the columns, such as"
+                    + " start, minutes, act, performer, aircraft");
+        }
+        List<ActRow> acts = new ArrayList<>();
+        @Nullable LocalTime free = null;
+        for (Cells.Row row : rows.subList(Math.min(heads.rows(), rows.size()), rows.size())) {
+            ActRow act = act(row, heads, free == null ? AddAct.nextSlot(show) : free);
+            acts.add(act);
+            if (act.taken()) {
+                free = act.start().plusSeconds(Math.round(act.minutes() * 60));
+            }
+        }
+        if (acts.isEmpty()) {
+            throw Text.noRows(name);
+        }
+        return acts;
+    }
+
+    /** Without heads: times and lengths are told by how they look, texts come in the order act, performer, aircraft. */
+    private Heads<Column> guessed(List<Cells.Row> rows) {
+        Map<Column, Integer> found = new EnumMap<>(Column.class);
+        int widest = rows.stream().mapToInt(row -> row.cells().size()).max().orElse(0);
+        for (int column = 0; column < widest; column++) {
+            int at = column;
+            List<String> said = rows.stream()
+                    .map(row -> row.text(at))
+                    .filter(t -> !t.isEmpty())
+                    .toList();
+            if (said.isEmpty()) {
+                continue;
+            }
+            if (mostly(said, text -> Written.clock(text).isPresent()) && !mostly(said, ActRows::isSmallNumber)) {
+                found.putIfAbsent(found.containsKey(Column.START) ? Column.END : Column.START, at);
+            } else if (mostly(said, text -> Written.minutes(text).isPresent())) {
+                // Rows are often numbered: what counts up by one is no length.
+                if (!isCount(said)) {
+                    found.putIfAbsent(Column.MINUTES, at);
+                }
+            } else if (mostly(said, text -> kind(text).isPresent())) {
+                found.putIfAbsent(Column.AIRCRAFT, at);
+            } else if (!found.containsKey(Column.TITLE)) {
+                found.put(Column.TITLE, at);
+            } else {
+                found.putIfAbsent(Column.PERFORMER, at);
+            }
+        }
+        return new Heads<>(found, 0);
+    }
+
+    private static boolean isSmallNumber(String text) {
+        return text.matches("\\d{1,3}");
+    }
+
+    private static boolean isCount(List<String> said) {
+        for (int i = 0; i < said.size(); i++) {
+            if (!said.get(i).matches("0*" + (i + 1) + "[.)]?")) {
+                return false;
+            }
+        }
+        return said.size() > 1;
+    }
+
+    private static boolean mostly(List<String> said, Predicate<String> is) {
+        return said.stream().filter(is).count() * 3 > said.size() * 2L;
+    }
+
+    private ActRow act(Cells.Row row, Heads<Column> heads, LocalTime free) {
+        List<String> said = new ArrayList<>();
+        String title = row.text(heads.of(Column.TITLE));
+        String performer = row.text(heads.of(Column.PERFORMER));
+        String aircraft = row.text(heads.of(Column.AIRCRAFT));
+        Kinds.Named kind = kind(aircraft).or(() -> kind(title)).orElseGet(() -> {
+            said.add(
+                    aircraft.isEmpty()
+                            ? "Nothing says what flies it: it is only timed until its kind is chosen"
+                            : Text.quoted(aircraft)
+                                    + " is no kind of aircraft known here: it is only timed until its kind is chosen");
+            return new Kinds.Named(kinds.named(ANYTHING), null);
+        });
+        LocalTime start = start(row, heads, free, said);
+        double minutes = minutes(row, heads, start, said);
+        String named = !title.isEmpty()
+                ? title
+                : aircraft.isEmpty() ? performer : performer.isEmpty() ? aircraft : performer + ", " + aircraft;
+        Optional<Act> known = show.acts().stream()
+                .filter(a -> Text.key(a.title()).equals(Text.key(named)))
+                .findFirst();
+        String why = refusal(row, named, minutes);
+        if (why != null) {
+            said.clear();
+            said.add(why);
+        } else if (known.isPresent()) {
+            said.clear();
+            said.add(changes(known.get(), start, minutes));
+        }
+        return new ActRow(
+                row.line(),
+                named,
+                start,
+                minutes,
+                performer,
+                aircraft,
+                kind,
+                known.map(Act::id).orElse(null),
+                why == null,
+                said);
+    }
+
+    private @Nullable String refusal(Cells.Row row, String named, double minutes) {
+        Optional<String> formula =
+                row.texts().filter(text -> text.startsWith("=")).findFirst();
+        if (formula.isPresent()) {
+            return Text.formula(formula.get());
+        }
+        if (named.isEmpty()) {
+            return "The row names no act; it is passed over";
+        }
+        if (BREAKS.contains(Text.key(named))) {
+            return "A break is the time between two slots; it is passed over";
+        }
+        if (named.codePointCount(0, named.length()) > 300) {
+            return "The name of the act is " + named.codePointCount(0, named.length())
+                    + " letters long; shorten it to 300";
+        }
+        if (minutes > 600) {
+            return "An act of " + RunningOrder.number(minutes)
+                    + " minutes is longer than a day's flying; check the length";
+        }
+        return met.add(Text.key(named))
+                ? null
+                : Text.quoted(named) + " stands in a row above as well; give one of them another name";
+    }
+
+    private static String changes(Act act, LocalTime start, double minutes) {
+        if (act.slotStart().equals(start) && act.slotMinutes() == minutes) {
+            return "The show has it at this time already";
+        }
+        return "The show has it at " + act.slotStart() + " for " + RunningOrder.number(act.slotMinutes())
+                + " min; it is moved";
+    }
+
+    private static LocalTime start(Cells.Row row, Heads<Column> heads, LocalTime free, List<String> said) {
+        String written = row.text(heads.of(Column.START));
+        Optional<LocalTime> start = Written.clock(written);
+        if (start.isEmpty()) {
+            said.add((written.isEmpty() ? "No start is given" : Text.quoted(written) + " is no time of day") + ": "
+                    + free + ", when the one before it is over");
+        }
+        return start.orElse(free);
+    }
+
+    private static double minutes(Cells.Row row, Heads<Column> heads, LocalTime start, List<String> said) {
+        String written = row.text(heads.of(Column.MINUTES));
+        OptionalDouble minutes = Written.minutes(written);
+        if (minutes.isPresent()) {
+            return minutes.getAsDouble();
+        }
+        Optional<LocalTime> end = Written.clock(row.text(heads.of(Column.END)))
+                .or(() -> Written.rangeEnd(row.text(heads.of(Column.START))));
+        if (end.isPresent() && !end.get().equals(start)) {
+            long seconds = Duration.between(start, end.get()).toSeconds();
+            return (seconds < 0 ? seconds + Duration.ofDays(1).toSeconds() : seconds) / 60.0;
+        }
+        said.add((written.isEmpty() ? "No length is given" : Text.quoted(written) + " is no length in minutes") + ": "
+                + RunningOrder.number(SLOT_MINUTES) + " min are assumed");
+        return SLOT_MINUTES;
+    }
+
+    /** The kind a text names, alone or among other words; the longest name in it. */
+    private Optional<Kinds.Named> kind(String text) {
+        if (text.isEmpty() || text.length() > 200) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(kinds.counted(text));
+        } catch (IllegalArgumentException notAlone) {
+            String words = " " + Text.key(text) + " ";
+            return kinds.all().stream()
+                    .flatMap(kind -> kind.names().stream().map(name -> Map.entry(Text.key(name), kind)))
+                    .filter(e -> words.contains(" " + e.getKey() + " ") || words.contains(" " + e.getKey() + "s "))
+                    .max(Comparator.comparingInt(e -> e.getKey().length()))
+                    .map(e -> new Kinds.Named(e.getValue(), number(e.getValue(), text)));
+        }
+    }
+
+    private static @Nullable Integer number(Kind kind, String text) {
+        Matcher several = SEVERAL.matcher(text);
+        return !kind.flies() && several.find() ? Integer.valueOf(several.group(1)) : null;
+    }
+}

@@ -1,0 +1,83 @@
+package crowdline.exchange;
+
+import crowdline.storage.file.CsvFields;
+import crowdline.storage.file.LineLimits;
+import crowdline.storage.file.ShowFileException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Rows of cells as a spreadsheet hands them over: copied, or saved as text. */
+final class Cells {
+    /** An organiser's table has a column for everybody; few have more than thirty. */
+    private static final int MOST_IN_A_ROW = 100;
+
+    private Cells() {}
+
+    /**
+     * The rows that are not blank, and where each cell begins. What stands between cells is found out: tabs as copied, commas or
+     * semicolons as saved.
+     *
+     * @param name of the file, or what to call it
+     * @throws ShowFileException if it is no table, with line and column, or too large
+     */
+    static List<Row> of(Path name, String text) throws ShowFileException {
+        String whole = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        if (whole.indexOf('\0') >= 0) {
+            throw new ShowFileException(
+                    name + " is not text; save the table as comma-separated values, or copy its cells");
+        }
+        List<Row> rows = CsvFields.of(name, whole, separator(whole), MOST_IN_A_ROW).stream()
+                .map(Row::new)
+                .toList();
+        if (rows.isEmpty()) {
+            throw new ShowFileException(name + " holds no cells; copy the rows of the table, with their heads");
+        }
+        if (rows.size() > LineLimits.LINES) {
+            throw new ShowFileException(name + ": " + LineLimits.tooManyLines(LineLimits.LINES));
+        }
+        return rows;
+    }
+
+    private static char separator(String text) {
+        String first = text.lines().filter(line -> !line.isBlank()).limit(5).reduce("", (a, b) -> a + '\n' + b);
+        boolean quoted = false;
+        int[] counts = new int[3];
+        for (int i = 0; i < first.length(); i++) {
+            char c = first.charAt(i);
+            quoted ^= c == '"';
+            int which = quoted ? -1 : "\t;,".indexOf(c);
+            if (which >= 0) {
+                counts[which]++;
+            }
+        }
+        return counts[0] > 0 ? '\t' : counts[1] > counts[2] ? ';' : ',';
+    }
+
+    /** One row. */
+    record Row(List<CsvFields.Field> cells) {
+        Row {
+            cells = List.copyOf(cells);
+        }
+
+        /** Line of the text, from 1. */
+        int line() {
+            return cells.get(0).where().line();
+        }
+
+        /** What a cell says, on one line; empty where there is none, or no such column. */
+        String text(int column) {
+            if (column < 0 || column >= cells.size()) {
+                return "";
+            }
+            String said = cells.get(column).text().replaceAll("\\s+", " ").strip();
+            // As this program writes what a spreadsheet would take for a formula.
+            return said.matches("'[=+\\-@].*") ? said.substring(1) : said;
+        }
+
+        Stream<String> texts() {
+            return IntStream.range(0, cells.size()).mapToObj(this::text);
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package crowdline.exchange;
+
+import crowdline.edit.act.CannotBe;
+import crowdline.storage.file.ShowFileException;
+import java.nio.file.Path;
+import java.util.Locale;
+
+/** What cells say, compared and quoted, and what is said of all tables. */
+final class Text {
+    private static final int LONGEST = 40;
+
+    private Text() {}
+
+    static String formula(String cell) {
+        return quoted(cell) + " is a formula; copy its value, then take the row";
+    }
+
+    static CannotBe noneTaken() {
+        return new CannotBe("None of the rows can be taken; each says why");
+    }
+
+    static ShowFileException noRows(Path name) {
+        return new ShowFileException(name + " has heads and no rows below them; copy the rows too");
+    }
+
+    /** By which two names are the same: small letters and digits, whatever stands between them. */
+    static String key(String text) {
+        return text.toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{M}\\p{N}]+", " ")
+                .strip();
+    }
+
+    static String quoted(String text) {
+        return "“" + (text.length() <= LONGEST ? text : text.substring(0, LONGEST - 1) + "…") + "”";
+    }
+}

@@ -1,0 +1,110 @@
+package crowdline.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import crowdline.edit.act.CannotBe;
+import crowdline.show.MomentKind;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.show.Show;
+import crowdline.storage.file.ShowFileException;
+import crowdline.storage.show.ShowFile;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class RemarkTableTest {
+    private static final Path PASTED = Path.of("pasted cells");
+
+    private Show show;
+
+    @BeforeEach
+    void open() throws ShowFileException {
+        show = Objects.requireNonNull(new ShowFile()
+                .read(Path.of("demo-shows/wrackenholt-evening.json"))
+                .show());
+    }
+
+    private String act() {
+        return show.acts().get(0).title();
+    }
+
+    private List<RemarkRow> rows(String text) throws ShowFileException {
+        return RemarkTable.read(PASTED, text, show).rows();
+    }
+
+    @Test
+    void whatIsGivenIsTakenAgainAsItIs() throws ShowFileException, CannotBe {
+        RemarkTable.Reading reading = RemarkTable.read(PASTED, RemarkTable.of(show), show);
+        assertThat(reading.rows()).hasSize((int) show.everyRemark().count()).allMatch(RemarkRow::known);
+        assertThat(RemarkTable.take(reading).of(show).show()).isEqualTo(show);
+    }
+
+    @Test
+    void wordsChangedInASpreadsheetChangeTheRemark() throws ShowFileException, CannotBe {
+        Remark first = show.acts().get(0).figures().get(0).remarks().get(0);
+        Show changed = RemarkTable.take(RemarkTable.read(PASTED, "id;text\n" + first.id() + ";Other words.\n", show))
+                .of(show)
+                .show();
+        Remark now = changed.acts().get(0).figures().get(0).remarks().get(0);
+        assertThat(now.text()).isEqualTo("Other words.");
+        assertThat(now.kind()).isEqualTo(first.kind());
+        assertThat(now.shortText()).as("no such column").isEqualTo(first.shortText());
+        assertThat(now.weight()).isEqualTo(first.weight());
+    }
+
+    @Test
+    void newRemarksGoToTheirActsAndFigures() throws ShowFileException, CannotBe {
+        String figure = show.acts().get(0).figures().get(1).shownName();
+        RemarkTable.Reading reading = RemarkTable.read(
+                PASTED,
+                "act,figure,kind,text,at,earliest,once\n" + "\"" + act().toUpperCase(java.util.Locale.ROOT) + "\","
+                        + figure + ",Explanation,See it hang.,over the top,\"-1,5\",yes\n,,duty,Mind the rope.,,,\n",
+                show);
+        assertThat(reading.rows()).extracting(RemarkRow::known).containsExactly(false, false);
+        Show taken = RemarkTable.take(reading).of(show).show();
+        List<Remark> remarks = taken.acts().get(0).figures().get(1).remarks();
+        Remark last = remarks.get(remarks.size() - 1);
+        assertThat(last.kind()).isEqualTo(RemarkKind.EXPLANATION);
+        assertThat(last.once()).isTrue();
+        assertThat(last.earliestS()).isEqualTo(-1.5);
+        assertThat(Objects.requireNonNull(last.at()).kind()).isEqualTo(MomentKind.OVER_THE_TOP);
+        assertThat(taken.remarks()).extracting(Remark::text).contains("Mind the rope.");
+        assertThat(taken.everyRemark().map(Remark::id)).doesNotHaveDuplicates();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        act,text          | Nobody,Hello.                | The show has no act “Nobody”
+        figure,text       | loop,Hello.                  | The row names a figure and no act; write the act too
+        kind,text         | callz,Hello.                 | There is no kind “callz”; did you mean "call"?
+        kind,text         | call,                        | The row has no words; it is passed over
+        kind,text         | call,=1+1                    | “=1+1” is a formula
+        at,text           | nowhere,Hello.               | There is no moment “nowhere”
+        weight,text       | heavy,Hello.                 | “heavy” is no number; write one such as 2.5
+        weight,text       | 0,Hello.                     | weight
+        """)
+    void rowThatCannotBeTakenSaysWhy(String head, String row, String why) throws ShowFileException {
+        RemarkRow read = rows(head + "\n" + row + "\n").get(0);
+        assertThat(read.remark()).isNull();
+        assertThat(read.said()).singleElement().asString().contains(why);
+    }
+
+    @Test
+    void noneToTakeIsRefused() throws ShowFileException {
+        RemarkTable.Reading reading = RemarkTable.read(PASTED, "kind,text\ncall,\n", show);
+        assertThatThrownBy(() -> RemarkTable.take(reading).of(show))
+                .isInstanceOf(CannotBe.class)
+                .hasMessage("None of the rows can be taken; each says why");
+    }
+
+    @Test
+    void wordsNeedAColumn() {
+        assertThatThrownBy(() -> rows("act,figure\na,b\n")).hasMessageContaining("no column of words was recognised");
+    }
+}
