@@ -71,6 +71,7 @@ class ArchitectureTest {
             new Room("console.place", "what all places share knows none of them"),
             new Room("console.path", "a path is painted the same in every place"),
             new Room("console.foot", "messages are shown wherever they come from"),
+            new Room("console.edit", "one show is edited in the window, whichever place shows it"),
             new Room("console.incident", "the incident page hangs on nothing else that could go wrong"),
             new Room("console.receiver", "a window of its own"),
             new Room("console.pedals", "a window of its own"),

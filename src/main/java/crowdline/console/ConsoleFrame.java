@@ -1,5 +1,7 @@
 package crowdline.console;
 
+import crowdline.console.edit.EditCommands;
+import crowdline.console.edit.Editing;
 import crowdline.console.foot.MessagesPanel;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.Command;
@@ -19,9 +21,10 @@ import crowdline.console.window.FileDrop;
 import crowdline.console.window.NamedAction;
 import crowdline.console.window.OnScreen;
 import crowdline.console.words.PlaceFacts;
-import crowdline.console.words.WordsOpened;
 import crowdline.console.words.WordsPlace;
 import crowdline.console.words.WordsPlan;
+import crowdline.edit.Change;
+import crowdline.show.DayAir;
 import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
 import crowdline.telemetry.serial.HeardSignal;
@@ -57,7 +60,9 @@ public final class ConsoleFrame extends JFrame {
     private final ConsolePane pane;
     private final transient WindowCommands window;
     private final transient CommandTable commands;
+    private final transient CommandTable steps;
     private final transient WordsPlace words;
+    private final transient EditCommands edit;
     private final transient KeyDispatcher dispatcher;
     private final transient IncidentCall incident;
     private final transient PedalPresses pedals;
@@ -78,15 +83,10 @@ public final class ConsoleFrame extends JFrame {
                 host::recent,
                 file -> open(file));
         pane = new ConsolePane(appearance, actions, demo);
-        serve();
         words = pane.words();
-        words.onChange(() -> {
-            if (words.isUnsaved()) {
-                pane.foot().forgetGoodNews();
-            }
-            pane.allow();
-            setTitle(words.title().map(t -> t + " – ").orElse("") + NAME);
-        });
+        edit = new EditCommands(pane.editing(), this);
+        pane.editing().onEdit(show -> pane.foot().forgetGoodNews());
+        pane.editing().onChange(this::edited);
         prepareCourier = new Courier<>(view -> {
             pane.showPrepare(view);
             changed();
@@ -106,12 +106,14 @@ public final class ConsoleFrame extends JFrame {
         incident = new IncidentCall(host, front, pane);
         pane.live().insteadOf(incident::page);
         Windows windows = new Windows(this, host, pane::appearance, pane::inIncident);
+        serve(windows);
         dispatcher = new KeyDispatcher(actions, new FirstKeys(this, front, pane, this::resume));
         pedals = new PedalPresses(actions, dispatcher, pane::showLearned);
         pedals.use(host.pedals().learned());
-        window = new WindowCommands(this, host, pane, windows, pedals);
+        window = new WindowCommands(this, host, pane, windows, pedals, edit);
         commands = window.table(this::go);
-        pane.allowing(commands::possible);
+        steps = edit.steps(said -> pane.foot().say(host.nowS(), said));
+        pane.allowing(commands::possible, steps::possible);
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         addWindowListener(new WindowAdapter() {
             @Override
@@ -142,9 +144,10 @@ public final class ConsoleFrame extends JFrame {
         setLocationByPlatform(true);
     }
 
-    private void serve() {
-        pane.prepare().serve(host.passes());
-        pane.words().serve(host.words(), host::useAir);
+    private void serve(Windows windows) {
+        pane.prepare().serve(host.passes(), () -> windows.pasteMetar(this::keepAir));
+        pane.words().serve(host.edit());
+        edit.serve(host.edit(), host::useAir);
         pane.walk().serve(host::nowS, host::askForWalk);
         pane.debrief().serve(host::debrief);
         // The moment a drill is asked for is as good a seed as any.
@@ -218,17 +221,44 @@ public final class ConsoleFrame extends JFrame {
         SwingUtilities.invokeLater(() -> pedals.hear(signal));
     }
 
-    /** Lets the words of a show be edited; from any thread. */
-    public void showWords(WordsOpened opened) {
-        SwingUtilities.invokeLater(() -> words.opened(opened));
+    /** Lets a show be edited; from any thread. */
+    public void edit(EditOpened opened) {
+        SwingUtilities.invokeLater(() -> {
+            // Asked for twice it is the same show, in which something may have been done since.
+            if (!pane.editing().isOpen()) {
+                pane.editing().open(opened.file(), opened.show());
+                words.opened(opened.basis());
+            }
+        });
     }
 
-    /** Says that another show was opened, whose words are not yet here; from any thread. */
-    public void forgetWords() {
+    /** Says that another show runs, or the same as its file has it now, so that it can be edited; from any thread. */
+    public void openEdit() {
+        SwingUtilities.invokeLater(() -> host.edit().open());
+    }
+
+    /** Says that what was edited is no longer the show that runs; from any thread. */
+    public void forgetEdit() {
         SwingUtilities.invokeLater(() -> {
             pane.walk().closeNote();
-            words.forget(pane.place() == Place.WORDS);
+            pane.editing().close();
         });
+    }
+
+    private void edited() {
+        pane.allow();
+        menus.steps(pane.editing().undoName(), pane.editing().redoName());
+        setTitle(pane.editing().title().map(t -> t + " – ").orElse("") + NAME);
+    }
+
+    /** Puts the air of the day into the show, to be saved with it, and predicts by it; only the latter if none can be edited. */
+    void keepAir(DayAir air) {
+        Editing editing = pane.editing();
+        if (editing.isOpen()) {
+            editing.change(Change.of("Change the day's air", editing.now().withAir(air.toTenths())));
+        } else {
+            host.useAir(air, false);
+        }
     }
 
     /** Says what was found about the plan of remarks and about whole acts; from any thread. */
@@ -245,23 +275,28 @@ public final class ConsoleFrame extends JFrame {
     public void showSpeaker(String speaker) {
         SwingUtilities.invokeLater(() -> {
             pane.foot().showSpeaker(speaker);
-            words.retimed();
+            retimed();
         });
     }
 
     /** Says that the running show was predicted again in other air; from any thread. */
     public void airChanged() {
-        SwingUtilities.invokeLater(words::retimed);
+        SwingUtilities.invokeLater(this::retimed);
     }
 
-    /** Says that words were saved into a file of this name; from any thread. */
-    public void wordsSaved(Show written, String file) {
-        SwingUtilities.invokeLater(() -> words.saved(written, file));
+    private void retimed() {
+        edit.retimed();
+        words.retimed();
     }
 
-    /** Says that words could not be saved; a banner says why; from any thread. */
-    public void wordsNotSaved() {
-        SwingUtilities.invokeLater(words::notSaved);
+    /** Says that the show was saved into a file of this name; from any thread. */
+    public void saved(Show written, String file) {
+        SwingUtilities.invokeLater(() -> edit.saved(written, file));
+    }
+
+    /** Says that the show could not be saved; a banner says why; from any thread. */
+    public void notSaved() {
+        SwingUtilities.invokeLater(edit::notSaved);
     }
 
     /** Goes to a place; on the event thread. */
@@ -300,6 +335,7 @@ public final class ConsoleFrame extends JFrame {
                 arrived(Place.LIVE);
             }
             case WINDOW -> commands.carryOut(command);
+            case EDIT -> steps.carryOut(command);
             default -> pane.carryOut(command);
         }
     }

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.AbstractAction;
@@ -30,25 +31,41 @@ import org.jspecify.annotations.Nullable;
 
 /** The menu bar, with the places as buttons at its right end. */
 public final class ConsoleMenus {
+    private static final int LONGEST_STEP = 60;
+
     private final JMenuBar bar = new FittingBar();
     private final Map<Place, JToggleButton> places = new EnumMap<>(Place.class);
     private final CommandActions actions;
+    private final JMenuItem undo;
+    private final JMenuItem redo;
 
     public ConsoleMenus(
             CommandActions actions, Action demo, Action messages, Supplier<List<Path>> recent, Consumer<Path> open) {
         this.actions = actions;
+        undo = item(Command.UNDO);
+        redo = item(Command.REDO);
+        JMenu file = menu("File", 'F');
+        file.add(item(Command.OPEN));
+        file.add(recent(recent, open));
+        file.add(new JMenuItem(demo));
+        file.addSeparator();
+        file.add(item(Command.SAVE));
+        file.add(item(Command.SAVE_AS));
+        file.addSeparator();
+        file.add(item(Command.QUIT));
+        bar.add(file);
+        JMenu edit = menu("Edit", 'E');
+        edit.add(undo);
+        edit.add(redo);
+        bar.add(edit);
         JMenu show = menu("Show", 'S');
-        show.add(item(Command.OPEN));
-        show.add(new JMenuItem(demo));
-        show.add(recent(recent, open));
-        show.addSeparator();
+        show.add(item(Command.INTO_LIVE));
         show.add(item(Command.METAR));
+        show.addSeparator();
         show.add(item(Command.RECEIVER));
         show.add(item(Command.PEDALS));
         show.add(item(Command.PACE));
         show.add(item(Command.NEXT_SPEAKER));
-        show.addSeparator();
-        show.add(item(Command.QUIT));
         bar.add(show);
         JMenu place = menu("Place", 'P');
         for (Place each : Place.values()) {
@@ -60,9 +77,6 @@ public final class ConsoleMenus {
         JMenu words = menu("Words", 'W');
         for (Command command : Command.values()) {
             if (command.scope() == Command.Scope.WORDS) {
-                if (command == Command.UNDO || command == Command.ADD_REMARK || command == Command.INTO_LIVE) {
-                    words.addSeparator();
-                }
                 words.add(item(command));
             }
         }
@@ -107,6 +121,22 @@ public final class ConsoleMenus {
         return bar;
     }
 
+    /** Names the steps that can be taken back and made again; empty where there is none. */
+    public void steps(Optional<String> back, Optional<String> again) {
+        name(undo, Command.UNDO, back);
+        name(redo, Command.REDO, again);
+    }
+
+    private void name(JMenuItem item, Command command, Optional<String> step) {
+        String label = command.label() + step.map(s -> " " + brief(s)).orElse("");
+        item.setText(label + "   " + actions.of(command).keyInWords());
+        item.getAccessibleContext().setAccessibleName(label);
+    }
+
+    private static String brief(String step) {
+        return step.length() <= LONGEST_STEP ? step : step.substring(0, LONGEST_STEP) + "…";
+    }
+
     public void chosen(Place place) {
         JToggleButton button = places.get(place);
         if (button != null) {
@@ -123,14 +153,14 @@ public final class ConsoleMenus {
     /** The key is part of the label: the dispatcher hears it, so an accelerator would give the command twice. */
     private JMenuItem item(Command command) {
         CommandAction action = actions.of(command);
-        JMenuItem item = new JMenuItem(action);
+        JMenuItem item = PlainText.plain(new JMenuItem(action));
         item.setText(command.label() + "   " + action.keyInWords());
         item.getAccessibleContext().setAccessibleName(command.label());
         return item;
     }
 
     private static JMenu recent(Supplier<List<Path>> recent, Consumer<Path> open) {
-        JMenu menu = new JMenu("Open again");
+        JMenu menu = new JMenu("Open recent");
         menu.addMenuListener(new MenuListener() {
             @Override
             public void menuSelected(MenuEvent event) {

@@ -1,6 +1,7 @@
 package crowdline.console;
 
 import crowdline.console.debrief.DebriefPlace;
+import crowdline.console.edit.Editing;
 import crowdline.console.foot.FootLine;
 import crowdline.console.glossary.GlossaryPlace;
 import crowdline.console.incident.IncidentView;
@@ -40,6 +41,7 @@ public final class ConsolePane extends JPanel {
 
     private final CardLayout cards = new CardLayout();
     private final JPanel stage = new JPanel(cards);
+    private final transient Editing editing = new Editing();
     private final PreparePlace prepare;
     private final WordsPlace words;
     private final WalkPlace walk;
@@ -51,6 +53,7 @@ public final class ConsolePane extends JPanel {
     private final FootLine foot;
     private final transient CommandActions actions;
     private transient Supplier<Set<Command>> ofTheWindow = () -> EnumSet.noneOf(Command.class);
+    private transient Supplier<Set<Command>> besideLive = () -> EnumSet.noneOf(Command.class);
     private Place place = Place.PREPARE;
     private boolean keysShown;
     private transient LearnedButtons learned = LearnedButtons.NONE;
@@ -63,8 +66,8 @@ public final class ConsolePane extends JPanel {
         this.actions = actions;
         Action open = actions.of(Command.OPEN);
         Runnable keysBack = this::requestFocusInWindow;
-        words = new WordsPlace(appearance);
-        prepare = new PreparePlace(appearance, open, demo, words::possibleForAir, words.commands());
+        words = new WordsPlace(appearance, editing);
+        prepare = new PreparePlace(appearance, open, demo);
         walk = new WalkPlace(appearance, open, demo, keysBack);
         live = new LivePlace(
                 appearance, open, demo, () -> actions.of(Command.INCIDENT).give());
@@ -89,9 +92,14 @@ public final class ConsolePane extends JPanel {
         colour(appearance);
     }
 
-    /** What can be given of the commands of the window, asked whenever something has changed. */
-    void allowing(Supplier<Set<Command>> possible) {
+    /**
+     * What can be given of the commands of the window, asked whenever something has changed.
+     *
+     * @param steps those that are none of Live's
+     */
+    void allowing(Supplier<Set<Command>> possible, Supplier<Set<Command>> steps) {
         ofTheWindow = possible;
+        besideLive = steps;
     }
 
     /** The place in front. */
@@ -101,6 +109,11 @@ public final class ConsolePane extends JPanel {
 
     Appearance appearance() {
         return appearance;
+    }
+
+    /** The show that is edited. */
+    public Editing editing() {
+        return editing;
     }
 
     /** The Prepare place. */
@@ -285,6 +298,9 @@ public final class ConsolePane extends JPanel {
     void allow() {
         Set<Command> possible = EnumSet.copyOf(screen().possible());
         possible.addAll(ofTheWindow.get());
+        if (!inLive()) {
+            possible.addAll(besideLive.get());
+        }
         actions.allow(possible);
         foot.show();
     }

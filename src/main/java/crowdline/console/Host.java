@@ -1,6 +1,7 @@
 package crowdline.console;
 
 import crowdline.console.debrief.DebriefHost;
+import crowdline.console.edit.EditHost;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.live.IncidentPresenter;
 import crowdline.console.pace.IdlePaceHost;
@@ -10,7 +11,6 @@ import crowdline.console.passes.PassesHost;
 import crowdline.console.pedals.PedalHost;
 import crowdline.console.receiver.Receivers;
 import crowdline.console.theme.Appearance;
-import crowdline.console.words.WordsHost;
 import crowdline.show.DayAir;
 import java.nio.file.Path;
 import java.util.List;
@@ -41,8 +41,9 @@ public interface Host {
 
     /** Seconds on a clock that never goes back, for what plays on the screen. */
     double nowS();
-    /** What the Words place asks. */
-    WordsHost words();
+
+    /** What the editing of the show asks. */
+    EditHost edit();
 
     /** What the passes in Prepare ask. */
     default PassesHost passes() {

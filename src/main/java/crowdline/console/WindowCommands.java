@@ -1,5 +1,6 @@
 package crowdline.console;
 
+import crowdline.console.edit.EditCommands;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandTable;
 import crowdline.console.pedals.PedalPresses;
@@ -21,8 +22,10 @@ final class WindowCommands {
     private final Windows windows;
     private final PedalPresses pedals;
     private final FullScreen fullScreen;
+    private final EditCommands edit;
 
-    WindowCommands(JFrame frame, Host host, ConsolePane pane, Windows windows, PedalPresses pedals) {
+    WindowCommands(JFrame frame, Host host, ConsolePane pane, Windows windows, PedalPresses pedals, EditCommands edit) {
+        this.edit = edit;
         this.frame = frame;
         this.host = host;
         this.pane = pane;
@@ -38,10 +41,6 @@ final class WindowCommands {
         BooleanSupplier always = () -> true;
         CommandTable.Filling table = CommandTable.of(Command.Scope.WINDOW)
                 .on(Command.OPEN, outside, this::chooseShow)
-                .on(
-                        Command.METAR,
-                        () -> pane.place() == Place.PREPARE && pane.prepare().hasShow(),
-                        () -> windows.pasteMetar(pane.words()::keepAir))
                 .on(Command.RECEIVER, outside, windows::chooseReceiver)
                 .on(Command.PEDALS, outside, () -> pedals.ask(frame, look(), host.pedals()))
                 .on(Command.PACE, outside, windows::askPace)
@@ -58,6 +57,7 @@ final class WindowCommands {
         for (Place place : Place.values()) {
             table.on(place.command(), outside, () -> go.accept(place));
         }
+        edit.fill(table, outside);
         return table.filled();
     }
 
@@ -80,21 +80,21 @@ final class WindowCommands {
     /** Opens a show, once nothing unsaved is lost by it. */
     void open(Path file) {
         if (host.mayOpen(file)) {
-            pane.words().leaving(() -> host.open(file));
+            edit.leaving(() -> host.open(file));
         }
     }
 
     /** The same with the demo show. */
     void openDemo() {
         if (host.mayOpenDemo()) {
-            pane.words().leaving(host::openDemo);
+            edit.leaving(host::openDemo);
         }
     }
 
     /** Closes the window, once nothing unsaved is lost by it. */
     void leave() {
         if (host.mayClose()) {
-            pane.words().leaving(host::quit);
+            edit.leaving(host::quit);
         }
     }
 }

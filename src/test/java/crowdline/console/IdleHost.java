@@ -1,9 +1,9 @@
 package crowdline.console;
 
 import crowdline.console.debrief.DebriefHost;
+import crowdline.console.edit.EditHost;
 import crowdline.console.receiver.Receivers;
 import crowdline.console.theme.Appearance;
-import crowdline.console.words.WordsHost;
 import crowdline.show.DayAir;
 import java.nio.file.Path;
 import java.util.List;
@@ -23,8 +23,8 @@ class IdleHost implements Host {
     }
 
     @Override
-    public WordsHost words() {
-        return new SilentWords();
+    public EditHost edit() {
+        return EditHost.NONE;
     }
 
     @Override

@@ -332,7 +332,7 @@ class IncidentEverywhereTest {
         window().await(
                         "words are open",
                         () -> !window().shown(window().frame, JTextArea.class).isEmpty());
-        window().press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
+        window().press(KeyEvent.VK_K, KeyEvent.VK_CONTROL);
         JTextComponent text = window().shown(window().frame, JTextArea.class).stream()
                 .filter(t -> "What to say".equals(t.getAccessibleContext().getAccessibleName()))
                 .findFirst()

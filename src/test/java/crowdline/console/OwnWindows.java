@@ -98,7 +98,7 @@ public final class OwnWindows {
         all.put("crowdline.console.pedals.PortPart", Map.of("pedals", () -> own.in(Place.DEBRIEF, KeyEvent.VK_B)));
         all.put("crowdline.console.receiver.ReceiverDialog", Map.of("a flight log", own::flightLog));
         all.put(
-                "crowdline.console.words.WordsPlace",
+                "crowdline.console.edit.EditCommands",
                 Map.of(
                         "save as", own::saveAs,
                         "replace a file", () -> own.replace(own::saveAs),
@@ -181,7 +181,7 @@ public final class OwnWindows {
         window.pressUntil(
                 "something is not saved",
                 () -> window.frame.getTitle().contains("not saved"),
-                KeyEvent.VK_N,
+                KeyEvent.VK_K,
                 KeyEvent.VK_CONTROL);
         window.pressUntil(
                 "it asks what to do",

@@ -57,7 +57,7 @@ public final class SampleScreens {
     }
 
     static WordsModel words() {
-        WordsModel model = new WordsModel("marram.json", SmallShow.show(), SampleWords.BASIS, show -> {});
+        WordsModel model = SampleWords.model(SmallShow.show());
         model.choosePlace("a1", "f1");
         model.choose(1);
         return model;

@@ -2,6 +2,7 @@ package crowdline.console;
 
 import crowdline.console.debrief.DebriefHost;
 import crowdline.console.debrief.DebriefView;
+import crowdline.console.edit.EditHost;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.live.IncidentPresenter;
 import crowdline.console.live.LiveView;
@@ -18,8 +19,6 @@ import crowdline.console.theme.Tone;
 import crowdline.console.walk.SmallTour;
 import crowdline.console.walk.Walk;
 import crowdline.console.words.SampleWords;
-import crowdline.console.words.WordsHost;
-import crowdline.console.words.WordsOpened;
 import crowdline.show.DayAir;
 import crowdline.show.Show;
 import crowdline.speech.pace.Pace;
@@ -35,7 +34,7 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /** Everything a window can ask, answered at once with a made-up show; what was asked is kept. On the event thread. */
-final class StageHost implements Host, WordsHost, PedalHost, PaceHost, DebriefHost {
+final class StageHost implements Host, EditHost, PedalHost, PaceHost, DebriefHost {
     final SampleOnAir onAir = new SampleOnAir();
     final List<Show> edited = new ArrayList<>();
     final Walk walk = new SmallTour().walk();
@@ -114,7 +113,7 @@ final class StageHost implements Host, WordsHost, PedalHost, PaceHost, DebriefHo
     }
 
     @Override
-    public WordsHost words() {
+    public EditHost edit() {
         return this;
     }
 
@@ -167,7 +166,7 @@ final class StageHost implements Host, WordsHost, PedalHost, PaceHost, DebriefHo
     public void open() {
         ConsoleFrame window = frame;
         if (window != null) {
-            window.showWords(new WordsOpened("marram.json", SmallShow.show(), SampleWords.BASIS));
+            window.edit(new EditOpened("marram.json", SmallShow.show(), SampleWords.BASIS));
             window.showFacts(SampleWords.FACTS);
         }
     }

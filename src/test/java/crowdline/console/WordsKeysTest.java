@@ -3,7 +3,9 @@ package crowdline.console;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import crowdline.console.edit.EditHost;
 import crowdline.console.foot.FootBar;
+import crowdline.console.keys.Command;
 import crowdline.console.live.SampleOnAir;
 import crowdline.console.live.SmallShow;
 import crowdline.console.paint.Form;
@@ -15,8 +17,6 @@ import crowdline.console.theme.Tone;
 import crowdline.console.theme.Zoom;
 import crowdline.console.words.SampleWords;
 import crowdline.console.words.WordsBasis;
-import crowdline.console.words.WordsHost;
-import crowdline.console.words.WordsOpened;
 import crowdline.show.DayAir;
 import crowdline.show.Remark;
 import crowdline.show.Show;
@@ -33,6 +33,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicInteger;
 import javax.swing.JList;
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
@@ -124,7 +126,7 @@ class WordsKeysTest {
 
     @Test
     void aRemarkIsWrittenTakenBackAndSavedByKeys() throws Exception {
-        ctrl(KeyEvent.VK_N);
+        ctrl(KeyEvent.VK_K);
         JTextComponent text = named(JTextComponent.class, "What to say");
         SwingUtilities.invokeAndWait(() -> text.setText("Mind the rudder now."));
         settle();
@@ -151,7 +153,7 @@ class WordsKeysTest {
 
     @Test
     void savedGivesWayToTheNextLetter() throws Exception {
-        ctrl(KeyEvent.VK_N);
+        ctrl(KeyEvent.VK_K);
         ctrl(KeyEvent.VK_S);
         frame().say(new Mark(Form.DISC, Tone.GOOD, "Saved day.json"));
         frame().stand(List.of(new Mark(Form.DIAMOND, Tone.CAUTION, "The pedal is not there")));
@@ -173,7 +175,7 @@ class WordsKeysTest {
         DayAir air = new DayAir(1008, 21, 240, 12, null);
         SwingUtilities.invokeAndWait(() -> {
             press(frame(), KeyEvent.VK_F2, 0);
-            ((ConsolePane) frame().getContentPane()).words().keepAir(air);
+            frame().keepAir(air);
         });
         settle();
         assertThat(host.newest.air()).isEqualTo(air);
@@ -185,13 +187,48 @@ class WordsKeysTest {
         ctrl(KeyEvent.VK_S);
         assertThat(host.saved).containsExactly(SmallShow.show().withAir(air));
         assertThat(host.flown).containsExactly(air, before, air);
-        // A remark that was written elsewhere is not taken back from here.
+        // What was written elsewhere is taken back from here too, and said by its name.
         SwingUtilities.invokeAndWait(() -> press(frame(), KeyEvent.VK_F3, 0));
-        ctrl(KeyEvent.VK_N);
+        ctrl(KeyEvent.VK_K);
         SwingUtilities.invokeAndWait(() -> press(frame(), KeyEvent.VK_F2, 0));
-        Show written = host.newest;
+        assertThat(menuItems()).contains("Undo Add a remark (The whole show)");
         ctrl(KeyEvent.VK_Z);
-        assertThat(host.newest).isEqualTo(written);
+        assertThat(host.newest).isEqualTo(SmallShow.show().withAir(air));
+        assertThat(named(FootBar.class, "Messages").getAccessibleContext().getAccessibleDescription())
+                .startsWith("Took back: Add a remark (The whole show)");
+        assertThat(menuItems()).contains("Undo Change the day's air", "Redo Add a remark (The whole show)");
+    }
+
+    private List<String> menuItems() {
+        List<String> names = new ArrayList<>();
+        JMenuBar bar = frame().getJMenuBar();
+        for (int m = 0; m < bar.getMenuCount(); m++) {
+            JMenu menu = bar.getMenu(m);
+            if (menu != null) {
+                for (Component item : menu.getMenuComponents()) {
+                    names.add(item.getAccessibleContext().getAccessibleName());
+                }
+            }
+        }
+        return names;
+    }
+
+    /** In Live a step back is one of the running show; what was edited stays, whatever is pressed. */
+    @Test
+    void keysOfStepsLeaveTheEditedShowAloneInLive() throws Exception {
+        ctrl(KeyEvent.VK_K);
+        Show edited = host.newest;
+        SwingUtilities.invokeAndWait(() -> press(frame(), KeyEvent.VK_F5, 0));
+        settle();
+        ctrl(KeyEvent.VK_Z);
+        ctrl(KeyEvent.VK_Y);
+        assertThat(host.newest).isEqualTo(edited);
+        assertThat(host.onAir.given).containsExactly(Command.TAKE_BACK);
+        ctrl(KeyEvent.VK_S);
+        assertThat(host.saved).containsExactly(edited);
+        SwingUtilities.invokeAndWait(() -> press(frame(), KeyEvent.VK_F6, 0));
+        ctrl(KeyEvent.VK_Z);
+        assertThat(host.newest).isEqualTo(SmallShow.show());
     }
 
     /** What is shown is found once for each letter, not once more for every one who asks what can be done. */
@@ -211,7 +248,8 @@ class WordsKeysTest {
                 basis.names());
         SwingUtilities.invokeAndWait(() -> {
             ConsoleFrame opened = Objects.requireNonNull(frame);
-            opened.showWords(new WordsOpened("day.json", SmallShow.show(), counting));
+            opened.forgetEdit();
+            opened.edit(new EditOpened("day.json", SmallShow.show(), counting));
         });
         settle();
         JList<?> places = named(JList.class, "Where remarks belong");
@@ -254,7 +292,7 @@ class WordsKeysTest {
 
     @Test
     void nothingReachesLiveUntilItIsAskedFor() throws Exception {
-        ctrl(KeyEvent.VK_N);
+        ctrl(KeyEvent.VK_K);
         assertThat(host.intoLive).isEmpty();
         ctrl(KeyEvent.VK_L);
         assertThat(host.intoLive).containsExactly(host.newest);
@@ -288,7 +326,7 @@ class WordsKeysTest {
         assertThat(named(JTextComponent.class, "Weight").getText()).isEqualTo("1");
     }
 
-    private static final class FakeHost extends IdleHost implements WordsHost {
+    private static final class FakeHost extends IdleHost implements EditHost {
         private final SampleOnAir onAir = new SampleOnAir();
         private final List<Show> saved = new ArrayList<>();
         private final List<Show> intoLive = new ArrayList<>();
@@ -298,7 +336,7 @@ class WordsKeysTest {
         private @Nullable ConsoleFrame frame;
 
         @Override
-        public WordsHost words() {
+        public EditHost edit() {
             return this;
         }
 
@@ -311,7 +349,7 @@ class WordsKeysTest {
         public void open() {
             ConsoleFrame window = frame;
             if (window != null) {
-                window.showWords(new WordsOpened("day.json", SmallShow.show(), SampleWords.BASIS));
+                window.edit(new EditOpened("day.json", SmallShow.show(), SampleWords.BASIS));
             }
         }
 
@@ -325,7 +363,7 @@ class WordsKeysTest {
             saved.add(show);
             ConsoleFrame window = frame;
             if (window != null) {
-                window.wordsSaved(show, "day.json");
+                window.saved(show, "day.json");
             }
         }
 

@@ -10,6 +10,7 @@ import crowdline.app.window.LoadedPredictions;
 import crowdline.app.window.PaceKeeper;
 import crowdline.app.window.RemarkStandings;
 import crowdline.app.window.ShowFacts;
+import crowdline.console.edit.Editing;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.pace.RemarksToTime;
 import crowdline.console.pictures.Pictures;
@@ -59,11 +60,9 @@ public final class PicturesCommand implements Callable<Integer> {
     /** The words of the first figure that has something to explain, with a trade word just typed into them. */
     private static WordsModel words(LoadedShow loaded, Catalogue catalogue) {
         Show show = loaded.show();
-        WordsModel model = new WordsModel(
-                "the demo show",
-                show,
-                BasisForWords.basis(loaded, () -> loaded, catalogue, loaded::pace),
-                edited -> {});
+        Editing editing = new Editing();
+        editing.open("the demo show", show);
+        WordsModel model = new WordsModel(editing, BasisForWords.basis(loaded, () -> loaded, catalogue, loaded::pace));
         model.planned(new WordsPlan(
                 RemarkStandings.of(
                         ActPlans.of(loaded, show.acts(), act -> act.variants().get(0))),

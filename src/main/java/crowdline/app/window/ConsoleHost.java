@@ -3,6 +3,7 @@ package crowdline.app.window;
 import crowdline.console.ConsoleFrame;
 import crowdline.console.Host;
 import crowdline.console.debrief.DebriefHost;
+import crowdline.console.edit.EditHost;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
 import crowdline.console.pace.PaceHost;
@@ -12,7 +13,6 @@ import crowdline.console.passes.PassesHost;
 import crowdline.console.receiver.Receivers;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Tone;
-import crowdline.console.words.WordsHost;
 import crowdline.live.now.Ticker;
 import crowdline.running.AircraftSource;
 import crowdline.running.RunningShow;
@@ -44,7 +44,7 @@ final class ConsoleHost implements Host {
     private final PendingWindow window;
     private final WorkerThreads flights;
     private final ExecutorService io;
-    private final WordsKeeper words;
+    private final EditKeeper edit;
     private final PassesKeeper passes;
     private final AircraftSource aircraft;
     private final WalkAndDebrief rehearsal;
@@ -85,7 +85,7 @@ final class ConsoleHost implements Host {
         this.ticker = ticker;
         this.flights = flights;
         this.io = io;
-        words = new WordsKeeper(catalogue, opening::running, opening::openFile, pace, window::send, io);
+        edit = new EditKeeper(catalogue, opening::running, opening::openFile, pace, window::send, io);
         this.pace = new PaceKeeper(paces, pace, opening::running, this::retimed, opening::say, io);
         receivers = new ReceiverFinder(aircraft, ports, opening::say, io);
         pedals = new PedalListener(
@@ -127,8 +127,8 @@ final class ConsoleHost implements Host {
     }
 
     @Override
-    public WordsHost words() {
-        return words;
+    public EditHost edit() {
+        return edit;
     }
 
     @Override

@@ -170,11 +170,12 @@ final class ShowOpener {
         if (taken != null) {
             now.running().take(taken);
             open = new OpenShow(now.file(), identity, now.running());
-            window.send(ConsoleFrame::forgetWords);
+            window.send(ConsoleFrame::forgetEdit);
             window.send(ConsoleFrame::liveChanged);
         }
         say(again.said());
         show(taken == null ? before : new ShowLoader.Result(now.file(), taken, again.ofFile()));
+        window.send(ConsoleFrame::openEdit);
         return true;
     }
 
@@ -218,6 +219,7 @@ final class ShowOpener {
         }
         loaded.predictAll((n, all) -> progress.is("Predicting " + n + " of " + all));
         show(result);
+        window.send(ConsoleFrame::openEdit);
         progress.end(true);
         opened.accept(file);
         // What is running must not wait for better bands.
@@ -288,7 +290,7 @@ final class ShowOpener {
             }
             open = null;
             window.send(frame -> frame.onAir(null));
-            window.send(ConsoleFrame::forgetWords);
+            window.send(ConsoleFrame::forgetEdit);
         }
         known = null;
         JournalOpening opening = shelf.open(identity);

@@ -68,11 +68,7 @@ public enum Command {
     SAVE_TEXT("Save as text…", Scope.DEBRIEF, "The whole debrief as a text file", "S"),
     SAVE_TABLE("Save as table…", Scope.DEBRIEF, "The figures as comma-separated values", "C"),
     PRINT("Print…", Scope.DEBRIEF, "The whole debrief on paper", "P"),
-    SAVE("Save", Scope.WORDS, "Save the words in the show file", "ctrl S"),
-    SAVE_AS("Save as…", Scope.WORDS, "Save the words in another file", "ctrl shift S"),
-    UNDO("Undo", Scope.WORDS, "Take the last change back", "ctrl Z"),
-    REDO("Redo", Scope.WORDS, "Make the change again", "ctrl Y", "ctrl shift Z"),
-    ADD_REMARK("New remark", Scope.WORDS, "Add a remark after the chosen one", "ctrl N"),
+    ADD_REMARK("New remark", Scope.WORDS, "Add a remark after the chosen one", "ctrl K"),
     DELETE_REMARK("Delete the remark", Scope.WORDS, "Undo brings it back", "ctrl D"),
     REMARK_UP("Earlier", Scope.WORDS, "Move the remark up", "ctrl UP"),
     REMARK_DOWN("Later", Scope.WORDS, "Move the remark down", "ctrl DOWN"),
@@ -80,7 +76,6 @@ public enum Command {
     FACT_REMARK("Make it a remark", Scope.WORDS, "Turn the chosen fact into a remark", "ctrl F"),
     ACCEPT("Accept the draft", Scope.WORDS, "These words are yours now", "ctrl ENTER"),
     ACCEPT_ALL("Accept every draft", Scope.WORDS, "All those of the chosen act", "ctrl shift ENTER"),
-    INTO_LIVE("Use in Live", Scope.WORDS, "Save, and use these words in Live", "ctrl L"),
 
     DRILL("Drill", Scope.GLOSSARY, "Which figure is this? Start or stop", "ctrl D"),
     DRILL_1("First name", Scope.GLOSSARY, "In the drill: it is the first", "1", "NUMPAD1"),
@@ -89,8 +84,15 @@ public enum Command {
     DRILL_4("Fourth name", Scope.GLOSSARY, "In the drill: it is the fourth", "4", "NUMPAD4"),
     DRILL_ON("Next question", Scope.GLOSSARY, "In the drill: another figure", "SPACE", "ENTER"),
 
+    METAR("Paste a METAR…", Scope.PREPARE, "Take the day's air from a weather report", "ctrl M"),
+
+    UNDO("Undo", Scope.EDIT, "Take the last change of the show back", "ctrl Z"),
+    REDO("Redo", Scope.EDIT, "Make the change again", "ctrl Y", "ctrl shift Z"),
+
     OPEN("Open a show…", Scope.WINDOW, "Choose a show file", "ctrl O"),
-    METAR("Paste a METAR…", Scope.WINDOW, "Take the day's air from a weather report, in Prepare", "ctrl M"),
+    SAVE("Save", Scope.WINDOW, "Save the show in its file", "ctrl S"),
+    SAVE_AS("Save as…", Scope.WINDOW, "Save the show in another file", "ctrl shift S"),
+    INTO_LIVE("Use in Live", Scope.WINDOW, "Save, and use the show as it is now in Live", "ctrl L"),
     RECEIVER("Receiver…", Scope.WINDOW, "Where the aircraft's position comes from", "ctrl R"),
     PEDALS("Pedals and remotes…", Scope.WINDOW, "What a pedal or a remote's buttons do", "ctrl B"),
     PACE("Speaker and pace…", Scope.WINDOW, "Whose pace the times are for; time a speaker", "ctrl P"),
@@ -123,8 +125,12 @@ public enum Command {
         DEBRIEF,
         /** In the Glossary only. */
         GLOSSARY,
+        /** In the Prepare place only. */
+        PREPARE,
         /** In the Words place only. */
         WORDS,
+        /** Anywhere in the window but in Live, where a step back is one of the running show. */
+        EDIT,
         /** Anywhere in the window. */
         WINDOW
     }

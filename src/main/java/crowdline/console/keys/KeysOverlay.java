@@ -59,6 +59,7 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
      */
     public static Sheet sheet(Command.Scope place, Map<String, Command> taken, String learned) {
         String name = switch (place) {
+            case PREPARE -> Command.PREPARE.label();
             case WORDS -> Command.WORDS.label();
             case WALK -> Command.WALK.label();
             case DEBRIEF -> Command.DEBRIEF.label();
@@ -67,6 +68,9 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
         };
         List<Entry> everywhere = new ArrayList<>(entries(Command.Scope.FIRST, taken));
         everywhere.addAll(entries(Command.Scope.WINDOW, taken));
+        if (place != Command.Scope.LIVE) {
+            everywhere.addAll(entries(Command.Scope.EDIT, taken));
+        }
         return new Sheet(
                 "The keys still work while this is open. F1 or Esc closes it.",
                 name,

@@ -17,14 +17,15 @@ public enum Place {
         this.command = command;
     }
 
-    /** The scope of the keys that stand on the sheet of keys there; places with none of their own show those of Live. */
+    /** The scope of the keys that are its own. */
     public Command.Scope scope() {
         return switch (this) {
+            case PREPARE -> Command.Scope.PREPARE;
             case WORDS -> Command.Scope.WORDS;
             case WALK -> Command.Scope.WALK;
             case DEBRIEF -> Command.Scope.DEBRIEF;
             case GLOSSARY -> Command.Scope.GLOSSARY;
-            default -> Command.Scope.LIVE;
+            case LIVE -> Command.Scope.LIVE;
         };
     }
 
@@ -35,12 +36,13 @@ public enum Place {
      */
     public static Place of(Command.Scope scope) {
         return switch (scope) {
+            case PREPARE -> PREPARE;
             case WORDS -> WORDS;
             case WALK -> WALK;
             case LIVE -> LIVE;
             case DEBRIEF -> DEBRIEF;
             case GLOSSARY -> GLOSSARY;
-            case FIRST, WINDOW -> throw new IllegalArgumentException(scope + " is no place");
+            case FIRST, EDIT, WINDOW -> throw new IllegalArgumentException(scope + " is no place");
         };
     }
 

@@ -8,8 +8,6 @@ import crowdline.console.place.LazyCard;
 import crowdline.console.place.PlaceOrEmpty;
 import crowdline.console.place.PlaceScreen;
 import crowdline.console.theme.Appearance;
-import java.util.Set;
-import java.util.function.Supplier;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
@@ -17,20 +15,14 @@ import org.jspecify.annotations.Nullable;
 /** The Prepare place, or how to open a show. */
 public final class PreparePlace implements PlaceScreen {
     private final PlaceOrEmpty<PrepareView, PreparePanel> place;
-    private final CommandTable written;
-    private final Supplier<Set<Command>> possible;
+    private final CommandTable commands;
+    private Runnable metar = () -> {};
     private PassesHost passes = PassesHost.NONE;
 
-    /**
-     * It has no commands of its own: what is given here is done to the show that is written in another place.
-     *
-     * @param possible which of that place's commands make sense here
-     * @param written the commands of that place
-     */
-    public PreparePlace(
-            Appearance appearance, Action open, Action demo, Supplier<Set<Command>> possible, CommandTable written) {
-        this.possible = possible;
-        this.written = written;
+    public PreparePlace(Appearance appearance, Action open, Action demo) {
+        commands = CommandTable.of(Command.Scope.PREPARE)
+                .on(Command.METAR, this::hasShow, () -> metar.run())
+                .filled();
         place = new PlaceOrEmpty<>(
                 "Prepare",
                 appearance,
@@ -40,9 +32,15 @@ public final class PreparePlace implements PlaceScreen {
                 demo);
     }
 
-    /** Who is asked when somebody decides about a pass. */
-    public void serve(PassesHost host) {
+    /**
+     * Who serves it.
+     *
+     * @param host asked when somebody decides about a pass
+     * @param pasteMetar asks for the air of the day
+     */
+    public void serve(PassesHost host, Runnable pasteMetar) {
         passes = host;
+        metar = pasteMetar;
     }
 
     @Override
@@ -51,13 +49,8 @@ public final class PreparePlace implements PlaceScreen {
     }
 
     @Override
-    public Set<Command> possible() {
-        return possible.get();
-    }
-
-    @Override
     public CommandTable commands() {
-        return written;
+        return commands;
     }
 
     @Override

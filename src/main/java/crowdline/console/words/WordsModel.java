@@ -1,6 +1,7 @@
 package crowdline.console.words;
 
-import crowdline.show.DayAir;
+import crowdline.console.edit.Editing;
+import crowdline.edit.Change;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import crowdline.show.RemarkPlace;
@@ -10,21 +11,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
-/**
- * The words of a show being written: what is chosen, what was typed, and every step back. It knows no window and belongs
- * to one thread.
- */
+/** The words of the edited show being written: what is chosen, and what was typed. It knows no window and belongs to one thread. */
 public final class WordsModel {
     /** What a remark says before anybody wrote it. */
     static final String NEW_TEXT = "New remark";
 
-    private String file;
     private final WordsPresenter presenter;
-    private final Consumer<Show> edited;
-    private EditedShow show;
+    private final Editing editing;
+    /** The show as it was when it was last looked at here. */
+    private Show seen;
+
     private RemarkPlace place = RemarkPlace.SHOW;
     private int at;
     private @Nullable RemarkDraft draft;
@@ -32,26 +30,17 @@ public final class WordsModel {
     private final FactList facts = new FactList();
     private String refused = "";
 
-    /**
-     * @param file the name of the file, for the title
-     * @param opened the show as it stands in its file
-     * @param edited told of the show after every change
-     */
-    public WordsModel(String file, Show opened, WordsBasis basis, Consumer<Show> edited) {
-        this.file = file;
-        this.edited = edited;
+    /** @param editing where a show is open */
+    public WordsModel(Editing editing, WordsBasis basis) {
+        this.editing = editing;
         presenter = new WordsPresenter(basis);
-        show = EditedShow.opened(opened);
+        seen = editing.now();
         choose(0);
     }
 
     /** The show as edited. */
     public Show show() {
-        return show.now();
-    }
-
-    public boolean isUnsaved() {
-        return show.isUnsaved();
+        return editing.now();
     }
 
     public WordsView view() {
@@ -59,24 +48,15 @@ public final class WordsModel {
         RemarkDraft typed = draft;
         Optional<WordsView.RemarkPage> page = chosen == null || typed == null
                 ? Optional.empty()
-                : Optional.of(presenter.page(show.now(), chosen, place, typed, problems(typed, chosen), plan));
+                : Optional.of(presenter.page(show(), chosen, place, typed, problems(typed, chosen), plan));
         return new WordsView(
-                file + (show.isUnsaved() ? ", not saved" : ""),
-                show.isUnsaved(),
-                !show.past().isEmpty(),
-                !show.future().isEmpty(),
-                show.undoesAir(),
-                show.redoesAir(),
-                presenter.places(show.now()),
-                RemarkPlace.all(show.now()).indexOf(place),
-                presenter.rows(show.now(), place, plan),
+                presenter.places(show()),
+                RemarkPlace.all(show()).indexOf(place),
+                presenter.rows(show(), place, plan),
                 chosen == null ? -1 : at,
                 page,
-                (int) show.now()
-                        .everyRemarkOf(place.actId())
-                        .filter(Remark::draft)
-                        .count(),
-                facts.view(show.now(), place, remark -> presenter.verdict(remark, place, plan)));
+                (int) show().everyRemarkOf(place.actId()).filter(Remark::draft).count(),
+                facts.view(show(), place, remark -> presenter.verdict(remark, place, plan)));
     }
 
     private List<String> problems(RemarkDraft typed, Remark chosen) {
@@ -89,7 +69,7 @@ public final class WordsModel {
 
     /** Goes to a place, by its number in the view. */
     public void choosePlace(int number) {
-        List<RemarkPlace> places = RemarkPlace.all(show.now());
+        List<RemarkPlace> places = RemarkPlace.all(show());
         if (number >= 0 && number < places.size() && !places.get(number).equals(place)) {
             place = places.get(number);
             choose(0);
@@ -99,7 +79,7 @@ public final class WordsModel {
 
     /** Goes to a figure or act, as when another place asks for it; null figure for the act, null act for the show. */
     public void choosePlace(@Nullable String actId, @Nullable String figureId) {
-        choosePlace(RemarkPlace.all(show.now()).indexOf(new RemarkPlace(actId, figureId)));
+        choosePlace(RemarkPlace.all(show()).indexOf(new RemarkPlace(actId, figureId)));
     }
 
     /** Goes to a remark of the place, by its number. */
@@ -120,16 +100,16 @@ public final class WordsModel {
         draft = typed;
         List<Remark> remarks = new ArrayList<>(remarks());
         remarks.set(at, typed.read(before).remark());
-        change(remarks, typed.step(before.id(), last));
+        change("Edit a remark", remarks, typed.step(before.id(), last));
     }
 
     /** Adds a remark after the chosen one: a call where a figure has none yet, an explanation in a figure, else a fact. */
     public void add() {
         List<Remark> remarks = new ArrayList<>(remarks());
-        RemarkKind kind = place.kindOfNew(show.now());
+        RemarkKind kind = place.kindOfNew(show());
         int where = remarks.isEmpty() ? 0 : kind == RemarkKind.CALL ? 0 : at + 1;
-        remarks.add(where, Remark.of(place.freshId(show.now(), kind), kind, NEW_TEXT));
-        insert(remarks, where);
+        remarks.add(where, Remark.of(place.freshId(show(), kind), kind, NEW_TEXT));
+        insert("Add a remark", remarks, where);
     }
 
     /** Goes to a computed fact of the place, by its number. */
@@ -140,12 +120,12 @@ public final class WordsModel {
     /** Adds the chosen fact as a remark after the chosen one; goes to that remark if there is one already. */
     public void addFact() {
         facts.chosen(place).ifPresent(fact -> {
-            Optional<Integer> already = FactList.whereAlready(fact, show.now(), place);
+            Optional<Integer> already = FactList.whereAlready(fact, show(), place);
             if (already.isEmpty()) {
                 List<Remark> remarks = new ArrayList<>(remarks());
                 int where = remarks.isEmpty() ? 0 : at + 1;
-                remarks.add(where, FactList.remark(fact, show.now(), place));
-                insert(remarks, where);
+                remarks.add(where, FactList.remark(fact, show(), place));
+                insert("Add a fact", remarks, where);
             } else {
                 choose(already.get());
             }
@@ -160,7 +140,7 @@ public final class WordsModel {
         }
         List<Remark> remarks = new ArrayList<>(remarks());
         remarks.set(at, chosen.withDraft(false));
-        change(remarks, "");
+        change("Accept a draft", remarks, "");
         List<Remark> after = remarks();
         for (int i = 1; i <= after.size(); i++) {
             int next = (at + i) % after.size();
@@ -173,22 +153,22 @@ public final class WordsModel {
 
     /** Takes every first draft of the act for the person's own words; of the whole show where that is chosen. One step. */
     public void acceptAll() {
-        Show accepted = show.now();
-        for (RemarkPlace each : RemarkPlace.all(show.now())) {
+        Show accepted = show();
+        for (RemarkPlace each : RemarkPlace.all(show())) {
             if (place.actId() == null || place.actId().equals(each.actId())) {
                 accepted = each.with(
                         accepted,
                         each.in(accepted).stream().map(r -> r.withDraft(false)).toList());
             }
         }
-        take(show.changed(accepted, ""));
+        make(new Change("Accept every draft", accepted, ""));
     }
 
     public void delete() {
         if (chosen() != null) {
             List<Remark> remarks = new ArrayList<>(remarks());
             remarks.remove(at);
-            change(remarks, "");
+            change("Delete a remark", remarks, "");
             choose(at);
         }
     }
@@ -199,7 +179,7 @@ public final class WordsModel {
         if (chosen() != null && to >= 0 && to < remarks().size()) {
             List<Remark> remarks = new ArrayList<>(remarks());
             remarks.add(to, remarks.remove(at));
-            change(remarks, "");
+            change("Move a remark", remarks, "");
             choose(to);
         }
     }
@@ -225,32 +205,18 @@ public final class WordsModel {
                 finding.toChar() + helpedOut.text().length() - typed.text().length());
     }
 
-    /** Puts other air of the day into the show, as one step. */
-    public void changeAir(DayAir air) {
-        take(show.changed(show.now().withAir(air.toTenths()), ""));
-    }
-
-    /** True if the air of the day is not the one in the file. */
-    public boolean isAirUnsaved() {
-        return !show.now().air().equals(show.saved().air());
-    }
-
-    public void undo() {
-        step(show.undone());
-    }
-
-    public void redo() {
-        step(show.redone());
-    }
-
-    /**
-     * The show was saved as it was when the save began.
-     *
-     * @param into the name of the file it was saved into
-     */
-    public void saved(Show written, String into) {
-        file = into;
-        show = show.saved(written);
+    /** Looks at the show anew where it was changed elsewhere, or a step of it was taken back; whether it was. */
+    boolean follow() {
+        Show now = show();
+        if (now.equals(seen)) {
+            return false;
+        }
+        seen = now;
+        if (!RemarkPlace.all(now).contains(place)) {
+            place = RemarkPlace.SHOW;
+        }
+        choose(at);
+        return true;
     }
 
     /** What was found meanwhile about the plan and whole acts. */
@@ -263,37 +229,27 @@ public final class WordsModel {
         facts.take(found);
     }
 
-    private void step(EditedShow next) {
-        if (take(next)) {
-            choose(at);
-        }
-    }
-
     /** Takes one remark more and goes to it; where there are as many as there may be, that is said and nothing changes. */
-    private void insert(List<Remark> remarks, int where) {
+    private void insert(String name, List<Remark> remarks, int where) {
         try {
-            change(remarks, "");
+            change(name, remarks, "");
             choose(where);
         } catch (IllegalArgumentException e) {
             refused = "No further remark can be added here: " + e.getMessage() + ".";
         }
     }
 
-    private void change(List<Remark> remarks, String about) {
-        take(show.changed(place.with(show.now(), remarks), about));
+    private void change(String what, List<Remark> remarks, String about) {
+        make(new Change(what + " (" + presenter.name(show(), place) + ")", place.with(show(), remarks), about));
     }
 
-    private boolean take(EditedShow next) {
-        boolean isOther = !next.now().equals(show.now());
-        if (isOther) {
-            show = next;
-            edited.accept(show.now());
-        }
-        return isOther;
+    private void make(Change change) {
+        seen = change.show();
+        editing.change(change);
     }
 
     private List<Remark> remarks() {
-        return place.in(show.now());
+        return place.in(show());
     }
 
     private @Nullable Remark chosen() {

@@ -1,15 +1,11 @@
 package crowdline.console.words;
 
-import crowdline.console.keys.Command;
 import crowdline.console.theme.Appearance;
 import crowdline.console.words.WordsView.PlaceView;
 import crowdline.console.words.WordsView.RemarkRow;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
@@ -19,10 +15,10 @@ import org.jspecify.annotations.Nullable;
 /** The Words place: where remarks belong at the left, the remarks and computed facts there, and the chosen one to write at the right. */
 public final class WordsPanel extends JPanel {
     private final WordsList<PlaceView> places =
-            new WordsList<>("Where remarks belong", number -> choose(open -> open.choosePlace(number)));
+            new WordsList<>("Where remarks belong", number -> change(open -> open.choosePlace(number)));
     private final WordsList<RemarkRow> remarks =
-            new WordsList<>("Remarks", number -> choose(open -> open.choose(number)));
-    private final FactsPanel facts = new FactsPanel(number -> choose(open -> open.chooseFact(number)));
+            new WordsList<>("Remarks", number -> change(open -> open.choose(number)));
+    private final FactsPanel facts = new FactsPanel(number -> change(open -> open.chooseFact(number)));
     private final RemarkPanel remark;
     private transient @Nullable WordsModel model;
     private transient Runnable changed = () -> {};
@@ -30,6 +26,8 @@ public final class WordsPanel extends JPanel {
     private transient @Nullable WordsView shown;
 
     private boolean showing;
+    /** While something is done here, which shows what comes of it by itself. */
+    private boolean changing;
 
     public WordsPanel(Appearance appearance) {
         remark = new RemarkPanel(appearance, this::typed);
@@ -43,7 +41,7 @@ public final class WordsPanel extends JPanel {
         refresh();
     }
 
-    /** Told whenever what can be done, or what is saved, may have changed. */
+    /** Told whenever what can be done here may have changed. */
     public void onChange(Runnable told) {
         changed = told;
     }
@@ -58,11 +56,6 @@ public final class WordsPanel extends JPanel {
         if (owner == null || !SwingUtilities.isDescendingFrom(owner, this)) {
             places.list().requestFocusInWindow();
         }
-    }
-
-    /** The title of what is shown; empty if no words are open. */
-    public Optional<String> title() {
-        return Optional.ofNullable(shown).map(WordsView::title);
     }
 
     boolean hasWords() {
@@ -89,39 +82,12 @@ public final class WordsPanel extends JPanel {
         return view != null && view.facts().takesChosen();
     }
 
-    boolean canUndo() {
-        WordsView view = shown;
-        return view != null && view.canUndo();
-    }
-
-    boolean canRedo() {
-        WordsView view = shown;
-        return view != null && view.canRedo();
-    }
-
-    /** The commands of this place that make sense where the air of the day is given: they are about it, or about the whole file. */
-    public Set<Command> possibleForAir() {
-        WordsView view = shown;
-        Set<Command> possible = EnumSet.noneOf(Command.class);
-        if (view != null && view.unsaved()) {
-            possible.addAll(EnumSet.of(Command.SAVE, Command.SAVE_AS));
-        }
-        if (view != null && view.undoesAir()) {
-            possible.add(Command.UNDO);
-        }
-        if (view != null && view.redoesAir()) {
-            possible.add(Command.REDO);
-        }
-        return possible;
-    }
-
     /** Puts plain words behind the trade word at the caret. */
     void insertPlainWords(WordsModel open) {
         open.insertPlainWords(remark.caret()).ifPresent(caret -> {
             refresh();
             remark.caret(caret);
         });
-        refresh();
     }
 
     /** Begins to write the remark that was added. */
@@ -154,7 +120,7 @@ public final class WordsPanel extends JPanel {
         places.show(view.places(), view.place());
         remarks.show(view.remarks(), view.remark());
         facts.show(view.facts());
-        view.page().ifPresentOrElse(remark::show, () -> remark.blank("Nothing to say here yet. Ctrl+N adds a remark."));
+        view.page().ifPresentOrElse(remark::show, () -> remark.blank("Nothing to say here yet. Ctrl+K adds a remark."));
     }
 
     public void wear(Appearance worn) {
@@ -181,18 +147,30 @@ public final class WordsPanel extends JPanel {
     }
 
     private void typed(RemarkDraft draft) {
-        WordsModel open = model;
-        if (open != null && !showing) {
-            open.type(draft);
+        if (!showing) {
             // A document may not be changed while it tells of a change; what is shown beside it may.
+            change(open -> open.type(draft));
+        }
+    }
+
+    /** Does something to the words, if any are open, and shows what comes of it. */
+    void change(Consumer<WordsModel> done) {
+        WordsModel open = model;
+        if (open != null) {
+            changing = true;
+            try {
+                done.accept(open);
+            } finally {
+                changing = false;
+            }
             refresh();
         }
     }
 
-    private void choose(Consumer<WordsModel> chosen) {
+    /** Shows the show anew if it was changed elsewhere. */
+    void follow() {
         WordsModel open = model;
-        if (open != null) {
-            chosen.accept(open);
+        if (open != null && !changing && open.follow()) {
             refresh();
         }
     }

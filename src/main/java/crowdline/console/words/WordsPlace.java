@@ -1,48 +1,28 @@
 package crowdline.console.words;
 
+import crowdline.console.edit.EditHost;
+import crowdline.console.edit.Editing;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandTable;
 import crowdline.console.place.PlaceScreen;
 import crowdline.console.theme.Appearance;
-import crowdline.show.DayAir;
 import crowdline.show.RemarkPlace;
-import crowdline.show.Show;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
-import javax.swing.JFileChooser;
-import javax.swing.JOptionPane;
 import org.jspecify.annotations.Nullable;
 
-/** The Words place tied to the rest of the program; it asks before anything unsaved is left. On the event thread. */
+/** The Words place tied to the rest of the program. On the event thread. */
 public final class WordsPlace implements PlaceScreen {
-    private static final Object[] LEAVING = {"Save", "Leave without saving", "Cancel"};
-
     private final WordsPanel panel;
     private final CommandTable commands;
-    private WordsHost host = WordsHost.NONE;
-    private BiConsumer<DayAir, Boolean> air = (next, saved) -> {};
-    /** What was asked for while something was unsaved, to be done once it is saved. */
-    private @Nullable Runnable afterSaving;
-    /** Air to be put into the show once its words are open. */
-    private @Nullable DayAir waiting;
+    private final Editing editing;
+    private EditHost host = EditHost.NONE;
 
-    public WordsPlace(Appearance appearance) {
+    public WordsPlace(Appearance appearance, Editing editing) {
+        this.editing = editing;
         panel = new WordsPanel(appearance);
         CommandTable.Filling table = CommandTable.of(Command.Scope.WORDS)
-                .on(Command.SAVE, panel::hasWords, () -> ifOpen(model -> host.save(model.show())))
-                .on(
-                        Command.SAVE_AS,
-                        panel::hasWords,
-                        () -> ifOpen(model -> chooseFile().ifPresent(file -> host.saveAs(model.show(), file))))
-                .on(Command.INTO_LIVE, panel::hasWords, () -> ifOpen(model -> host.intoLive(model.show())))
-                .on(Command.UNDO, panel::canUndo, () -> change(WordsModel::undo))
-                .on(Command.REDO, panel::canRedo, () -> change(WordsModel::redo))
                 .on(Command.ADD_REMARK, panel::hasWords, () -> {
                     change(WordsModel::add);
                     panel.writeAnew();
@@ -50,24 +30,20 @@ public final class WordsPlace implements PlaceScreen {
                 .on(Command.DELETE_REMARK, panel::hasRemark, () -> change(WordsModel::delete))
                 .on(Command.REMARK_UP, panel::hasRemark, () -> change(model -> model.move(-1)))
                 .on(Command.REMARK_DOWN, panel::hasRemark, () -> change(model -> model.move(1)))
-                .on(Command.PLAIN_WORDS, panel::hasRemark, () -> ifOpen(panel::insertPlainWords))
+                .on(Command.PLAIN_WORDS, panel::hasRemark, () -> change(panel::insertPlainWords))
                 .on(Command.ACCEPT, panel::hasDraft, () -> change(WordsModel::accept))
                 .on(Command.ACCEPT_ALL, panel::hasDrafts, () -> change(WordsModel::acceptAll))
                 .on(Command.FACT_REMARK, panel::hasFact, () -> change(WordsModel::addFact));
         commands = table.filled();
+        editing.onChange(this::follow);
     }
 
-    /**
-     * Who serves it.
-     *
-     * @param fly takes the air to predict by, and whether saving would write it
-     */
-    public void serve(WordsHost next, BiConsumer<DayAir, Boolean> fly) {
+    /** Who serves it. */
+    public void serve(EditHost next) {
         host = next;
-        air = fly;
     }
 
-    /** Told whenever what can be done, or what is saved, may have changed. */
+    /** Told whenever what can be done here may have changed. */
     public void onChange(Runnable told) {
         panel.onChange(told);
     }
@@ -80,11 +56,6 @@ public final class WordsPlace implements PlaceScreen {
     @Override
     public CommandTable commands() {
         return commands;
-    }
-
-    /** Those that make sense where the air of the day is given: they are about it, or about the whole file. */
-    public Set<Command> possibleForAir() {
-        return panel.possibleForAir();
     }
 
     @Override
@@ -103,23 +74,16 @@ public final class WordsPlace implements PlaceScreen {
         panel.show(words);
     }
 
-    private void ifOpen(Consumer<WordsModel> done) {
-        WordsModel model = panel.model();
-        if (model != null) {
-            done.accept(model);
-        }
+    private void change(Consumer<WordsModel> step) {
+        panel.change(step);
     }
 
-    /** Changes the words, and flies the act anew if that changed the air. */
-    private void change(Consumer<WordsModel> step) {
-        ifOpen(model -> {
-            DayAir before = model.show().air();
-            step.accept(model);
-            panel.refresh();
-            if (!model.show().air().equals(before)) {
-                fly(model);
-            }
-        });
+    private void follow() {
+        if (editing.isOpen()) {
+            panel.follow();
+        } else {
+            panel.show(null);
+        }
     }
 
     @Override
@@ -129,40 +93,12 @@ public final class WordsPlace implements PlaceScreen {
         }
     }
 
-    public void opened(WordsOpened words) {
-        panel.show(new WordsModel(words.file(), words.show(), words.basis(), host::edited));
-        DayAir next = waiting;
-        waiting = null;
-        if (next != null) {
-            keepAir(next);
-        }
+    /** The show that was opened for editing is judged by this. */
+    public void opened(WordsBasis basis) {
+        panel.show(new WordsModel(editing, basis));
     }
 
-    /** Puts the air of the day into the show, to be saved with it, and predicts by it. */
-    public void keepAir(DayAir next) {
-        WordsModel model = panel.model();
-        if (model == null) {
-            waiting = next;
-            host.open();
-            return;
-        }
-        model.changeAir(next);
-        panel.refresh();
-        fly(model);
-    }
-
-    private void fly(WordsModel model) {
-        air.accept(model.show().air(), model.isAirUnsaved());
-    }
-
-    /** Another show was opened, so these words are no longer its. */
-    public void forget(boolean inPlace) {
-        panel.show(null);
-        if (inPlace) {
-            host.open();
-        }
-    }
-
+    /** What was found about the plan of remarks and whole acts. */
     public void planned(WordsPlan plan) {
         WordsModel model = panel.model();
         if (model != null) {
@@ -171,6 +107,7 @@ public final class WordsPlace implements PlaceScreen {
         }
     }
 
+    /** What was computed about each act and figure. */
     public void computed(Map<RemarkPlace, PlaceFacts> facts) {
         WordsModel model = panel.model();
         if (model != null) {
@@ -181,80 +118,6 @@ public final class WordsPlace implements PlaceScreen {
 
     /** Another speaker's times count from now on, or those of other air. */
     public void retimed() {
-        WordsModel model = panel.model();
-        if (model != null) {
-            host.edited(model.show());
-            panel.refresh();
-        }
-    }
-
-    public void saved(Show written, String file) {
-        WordsModel model = panel.model();
-        if (model != null) {
-            model.saved(written, file);
-            panel.refresh();
-        }
-        Runnable next = afterSaving;
-        afterSaving = null;
-        if (next != null && (model == null || !model.isUnsaved())) {
-            next.run();
-        }
-    }
-
-    public void notSaved() {
-        afterSaving = null;
-        waiting = null;
-    }
-
-    /** True if something typed stands in no file. */
-    public boolean isUnsaved() {
-        WordsModel model = panel.model();
-        return model != null && model.isUnsaved();
-    }
-
-    /** What the window's title says of the words, if any are open. */
-    public Optional<String> title() {
-        return panel.title();
-    }
-
-    /** Does something that leaves these words, once nothing unsaved is lost by it. */
-    public void leaving(Runnable next) {
-        WordsModel model = panel.model();
-        if (model == null || !isUnsaved()) {
-            next.run();
-            return;
-        }
-        int answer = JOptionPane.showOptionDialog(
-                panel,
-                "The show is not saved yet.",
-                "Crowdline",
-                JOptionPane.DEFAULT_OPTION,
-                JOptionPane.QUESTION_MESSAGE,
-                null,
-                LEAVING,
-                LEAVING[0]);
-        if (answer == 0) {
-            afterSaving = next;
-            host.save(model.show());
-        } else if (answer == 1) {
-            next.run();
-        }
-    }
-
-    private Optional<Path> chooseFile() {
-        JFileChooser chooser = new JFileChooser();
-        chooser.setDialogTitle("Save the show as");
-        if (chooser.showSaveDialog(panel) != JFileChooser.APPROVE_OPTION) {
-            return Optional.empty();
-        }
-        Path file = chooser.getSelectedFile().toPath();
-        boolean may = !Files.exists(file)
-                || JOptionPane.showConfirmDialog(
-                                panel,
-                                "There is already a file with that name. Replace it? The old one is kept beside it as .previous.",
-                                "Crowdline",
-                                JOptionPane.YES_NO_OPTION)
-                        == JOptionPane.YES_OPTION;
-        return may ? Optional.of(file) : Optional.empty();
+        panel.refresh();
     }
 }

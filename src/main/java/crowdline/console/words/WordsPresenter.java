@@ -195,7 +195,8 @@ final class WordsPresenter {
         return at < 0 ? "" : Integer.toString(at + 1);
     }
 
-    private String name(Show show, RemarkPlace place) {
+    /** What a place is called. */
+    String name(Show show, RemarkPlace place) {
         String actId = place.actId();
         if (actId == null) {
             return "The whole show";

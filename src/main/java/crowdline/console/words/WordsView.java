@@ -9,12 +9,6 @@ import org.jspecify.annotations.Nullable;
 /**
  * What the Words place shows.
  *
- * @param title the show and whether it is saved
- * @param unsaved whether something is not saved
- * @param canUndo whether there is a step to take back
- * @param canRedo whether there is one to take again
- * @param undoesAir whether that step back is about the air of the day
- * @param redoesAir whether that step again is
  * @param places where remarks belong
  * @param place which of them is chosen
  * @param remarks the remarks there
@@ -24,12 +18,6 @@ import org.jspecify.annotations.Nullable;
  * @param facts what was computed about the place
  */
 public record WordsView(
-        String title,
-        boolean unsaved,
-        boolean canUndo,
-        boolean canRedo,
-        boolean undoesAir,
-        boolean redoesAir,
         List<PlaceView> places,
         int place,
         List<RemarkRow> remarks,

@@ -159,7 +159,7 @@ final class RealWindow {
     /** On the event thread. */
     void openAgainNow(Path file) {
         for (Component component : all(frame.getJMenuBar())) {
-            if (component instanceof JMenu menu && menu.getText().equals("Open again")) {
+            if (component instanceof JMenu menu && menu.getText().equals("Open recent")) {
                 Stream.of(menu.getMenuListeners()).forEach(l -> l.menuSelected(new MenuEvent(menu)));
                 for (Component item : menu.getMenuComponents()) {
                     if (item instanceof JMenuItem entry && entry.getText().equals(file.toString())) {

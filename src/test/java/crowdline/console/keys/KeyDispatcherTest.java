@@ -101,12 +101,19 @@ class KeyDispatcherTest {
             Set<Command.Scope> everywhere = EnumSet.of(Command.Scope.WINDOW, Command.Scope.FIRST);
             boolean here = other.scope() == command.scope()
                     || everywhere.contains(other.scope())
-                    || everywhere.contains(command.scope());
+                    || everywhere.contains(command.scope())
+                    || isBeside(command, other)
+                    || isBeside(other, command);
             if (here) {
                 commands.add(other);
             }
         }
         return commands;
+    }
+
+    /** Steps of the edited show are taken in every place but Live. */
+    private static boolean isBeside(Command step, Command other) {
+        return step.scope() == Command.Scope.EDIT && other.scope() != Command.Scope.LIVE;
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.paint.Mark;
 import crowdline.console.prepare.PreparePresenter;
+import crowdline.console.words.SampleWords;
 import crowdline.console.words.WordsBasis;
 import crowdline.console.words.WordsModel;
 import crowdline.flight.Flight;
@@ -94,7 +95,7 @@ class FitSaidEverywhereTest {
                 text -> takes,
                 (act, figure) -> Optional.of(lasts),
                 figure -> figure.id());
-        WordsModel model = new WordsModel("day.json", SmallShow.show(), basis, show -> {});
+        WordsModel model = new WordsModel(SampleWords.editing(SmallShow.show()), basis);
         model.choosePlace("a1", "f1");
         return model.view().remarks().get(1).verdict().word();
     }

@@ -1,7 +1,9 @@
 package crowdline.console.words;
 
+import crowdline.console.edit.Editing;
 import crowdline.show.Figure;
 import crowdline.show.RemarkPlace;
+import crowdline.show.Show;
 import crowdline.sight.CrowdFact;
 import crowdline.speech.pace.Pace;
 import crowdline.speech.plain.TradeTerms;
@@ -60,4 +62,23 @@ public final class SampleWords {
                     List.of()));
 
     private SampleWords() {}
+
+    /** A show being edited, as it was opened. */
+    public static Editing editing(Show show) {
+        Editing editing = new Editing();
+        editing.open("day.json", show);
+        return editing;
+    }
+
+    /** The words of a show that is edited, which follow it. */
+    public static WordsModel model(Editing editing) {
+        WordsModel model = new WordsModel(editing, BASIS);
+        editing.onChange(model::follow);
+        return model;
+    }
+
+    /** The words of a show as it was opened. */
+    public static WordsModel model(Show show) {
+        return model(editing(show));
+    }
 }

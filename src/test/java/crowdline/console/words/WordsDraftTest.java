@@ -2,6 +2,7 @@ package crowdline.console.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.edit.Editing;
 import crowdline.console.live.SmallShow;
 import crowdline.show.Remark;
 import crowdline.show.RemarkPlace;
@@ -17,23 +18,25 @@ class WordsDraftTest {
 
     @Test
     void wordsTypedAreNoFirstDraftAnyMore() {
-        WordsModel typing = modelWith(SECOND.withDraft(true));
+        Editing editing = editingWith(SECOND.withDraft(true));
+        WordsModel typing = modelOf(editing);
         typing.type(WordsModelTest.text(typing.view().page().orElseThrow().draft(), "Round it goes."));
         assertThat(loopOf(typing).get(1).draft()).isFalse();
-        typing.undo();
+        editing.undo();
         assertThat(loopOf(typing).get(1).draft()).isTrue();
     }
 
     @Test
     void whatCannotBeUsedLeavesAFirstDraftAsItWas() {
-        WordsModel typing = modelWith(SECOND.withDraft(true));
+        WordsModel typing = modelOf(editingWith(SECOND.withDraft(true)));
         typing.type(WordsModelTest.text(typing.view().page().orElseThrow().draft(), " "));
         assertThat(loopOf(typing).get(1).draft()).isTrue();
     }
 
     @Test
     void draftsAreMarkedInAWordUntilTheyAreAccepted() {
-        WordsModel model = modelWith(SECOND.withDraft(true));
+        Editing editing = editingWith(SECOND.withDraft(true));
+        WordsModel model = modelOf(editing);
         assertThat(model.view().remarks().get(1).draft()).isNotNull();
         assertThat(model.view().remarks().get(0).draft()).isNull();
         assertThat(model.view().page().orElseThrow().isDraft()).isTrue();
@@ -44,13 +47,13 @@ class WordsDraftTest {
         assertThat(model.view().page().orElseThrow().isDraft()).isFalse();
         assertThat(loopOf(model).get(1)).isEqualTo(SECOND);
 
-        model.undo();
+        editing.undo();
         assertThat(loopOf(model).get(1).draft()).isTrue();
     }
 
     @Test
     void acceptingGoesOnToTheNextDraftOfThePlace() {
-        WordsModel model = allDrafts();
+        WordsModel model = SampleWords.model(allDrafts());
         model.choosePlace("a1", "f1");
         model.choose(0);
         model.accept();
@@ -64,34 +67,40 @@ class WordsDraftTest {
 
     @Test
     void everyDraftOfTheActIsAcceptedInOneStep() {
-        WordsModel model = allDrafts();
+        Editing editing = allDrafts();
+        WordsModel model = SampleWords.model(editing);
         model.choosePlace("a1", null);
         model.acceptAll();
         assertThat(model.show().acts().get(0).figures().stream().flatMap(f -> f.remarks().stream()))
                 .noneMatch(Remark::draft);
         assertThat(model.show().remarks()).allMatch(Remark::draft);
-        model.undo();
+        editing.undo();
         assertThat(model.show().everyRemark()).allMatch(Remark::draft);
         model.choosePlace(null, null);
         model.acceptAll();
         assertThat(model.show().everyRemark()).noneMatch(Remark::draft);
     }
 
-    private static WordsModel allDrafts() {
+    private static Editing allDrafts() {
         Show show = SmallShow.show();
         for (RemarkPlace place : RemarkPlace.all(show)) {
             show = place.with(
                     show, place.in(show).stream().map(r -> r.withDraft(true)).toList());
         }
-        return new WordsModel("day.json", show, SampleWords.BASIS, edited -> {});
+        return SampleWords.editing(show);
     }
 
-    /** The second remark of the loop is this one, and chosen. */
-    private static WordsModel modelWith(Remark second) {
+    /** The second remark of the loop is this one. */
+    private static Editing editingWith(Remark second) {
         List<Remark> remarks = new ArrayList<>(LOOP.in(SmallShow.show()));
         remarks.set(1, second);
         Show show = LOOP.with(SmallShow.show(), remarks);
-        WordsModel made = new WordsModel("day.json", show, SampleWords.BASIS, edited -> {});
+        return SampleWords.editing(show);
+    }
+
+    /** It is chosen. */
+    private static WordsModel modelOf(Editing editing) {
+        WordsModel made = SampleWords.model(editing);
         made.choosePlace("a1", "f1");
         made.choose(1);
         return made;

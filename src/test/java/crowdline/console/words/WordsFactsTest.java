@@ -2,6 +2,7 @@ package crowdline.console.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.edit.Editing;
 import crowdline.console.live.SmallShow;
 import crowdline.console.words.FactsView.FactRow;
 import crowdline.show.Remark;
@@ -17,7 +18,8 @@ import org.junit.jupiter.api.Test;
 /** Computed facts beside the remarks of their place. */
 class WordsFactsTest {
     private final List<Show> told = new ArrayList<>();
-    private final WordsModel model = new WordsModel("day.json", SmallShow.show(), SampleWords.BASIS, told::add);
+    private final Editing editing = SampleWords.editing(SmallShow.show());
+    private final WordsModel model = SampleWords.model(editing);
 
     private FactsView facts() {
         return model.view().facts();
@@ -28,6 +30,7 @@ class WordsFactsTest {
     }
 
     private void goToTheLoop() {
+        editing.onEdit(told::add);
         model.computed(SampleWords.FACTS);
         model.choosePlace("a1", "f1");
     }
@@ -105,10 +108,10 @@ class WordsFactsTest {
         goToTheLoop();
         model.addFact();
         Show with = model.show();
-        model.undo();
+        editing.undo();
         assertThat(model.show()).isEqualTo(SmallShow.show());
         assertThat(facts().rows().get(0).mark().word()).startsWith("Fits: ");
-        model.redo();
+        editing.redo();
         assertThat(model.show()).isEqualTo(with);
     }
 

@@ -2,11 +2,13 @@ package crowdline.console.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.edit.Editing;
 import crowdline.console.live.SmallShow;
 import crowdline.console.words.WordsView.RemarkPage;
-import crowdline.show.DayAir;
+import crowdline.edit.Change;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
+import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
 import crowdline.speech.plain.SpeechFinding;
 import java.util.ArrayList;
@@ -18,7 +20,8 @@ import org.junit.jupiter.api.Test;
 
 public class WordsModelTest {
     private final List<Show> told = new ArrayList<>();
-    private final WordsModel model = new WordsModel("day.json", SmallShow.show(), SampleWords.BASIS, told::add);
+    private final Editing editing = SampleWords.editing(SmallShow.show());
+    private final WordsModel model = SampleWords.model(editing);
 
     private RemarkPage page() {
         return model.view().page().orElseThrow();
@@ -58,11 +61,12 @@ public class WordsModelTest {
     @Test
     void typedWordsReachTheShowAndItsTitleSaysSo() {
         goToExplanationOfTheLoop();
-        assertThat(model.view().title()).isEqualTo("day.json");
+        editing.onEdit(told::add);
+        assertThat(editing.title()).contains("day.json");
         typeText("Up at 120 kt.");
         assertThat(loop().get(1).text()).isEqualTo("Up at 120 kt.");
         assertThat(told).containsExactly(model.show());
-        assertThat(model.view().title()).isEqualTo("day.json, not saved");
+        assertThat(editing.title()).contains("day.json, not saved");
         assertThat(page().spoken()).isEqualTo("Up at one hundred and twenty knots.");
     }
 
@@ -73,16 +77,16 @@ public class WordsModelTest {
         for (String typed : List.of("U", "Up", "Up ", "Up h", "Up he")) {
             typeText(typed);
         }
-        model.undo();
+        editing.undo();
         assertThat(loop().get(1).text()).isEqualTo("Up");
         assertThat(page().draft().text()).isEqualTo("Up");
-        model.undo();
+        editing.undo();
         assertThat(loop().get(1).text()).isEqualTo(before);
-        assertThat(model.isUnsaved()).isFalse();
-        model.redo();
-        model.redo();
+        assertThat(editing.isUnsaved()).isFalse();
+        editing.redo();
+        editing.redo();
         assertThat(loop().get(1).text()).isEqualTo("Up he");
-        model.redo();
+        editing.redo();
         assertThat(loop().get(1).text()).isEqualTo("Up he");
     }
 
@@ -195,8 +199,8 @@ public class WordsModelTest {
         assertThat(model.view().remark()).isEqualTo(1);
         model.delete();
         assertThat(loop()).extracting(Remark::id).containsExactly("r-call-1", "r-say-1");
-        model.undo();
-        model.undo();
+        editing.undo();
+        editing.undo();
         assertThat(model.show()).isEqualTo(SmallShow.show());
         model.move(-5);
         assertThat(model.show()).isEqualTo(SmallShow.show());
@@ -210,7 +214,7 @@ public class WordsModelTest {
         assertThat(model.view().remark()).isEqualTo(-1);
         model.delete();
         model.type(new RemarkDraft(RemarkKind.FACT, "x", "", "1", "", "", false));
-        model.undo();
+        editing.undo();
         assertThat(page().draft().text()).isEqualTo("And now it stops.");
     }
 
@@ -226,7 +230,7 @@ public class WordsModelTest {
         assertThat(caret).contains(loop().get(1).text().indexOf(" as it turns"));
         assertThat(page().findings()).isEmpty();
         assertThat(model.insertPlainWords(0)).isEmpty();
-        model.undo();
+        editing.undo();
         assertThat(loop().get(1).text()).isEqualTo("Watch the rudder as it turns.");
     }
 
@@ -256,11 +260,11 @@ public class WordsModelTest {
         typeText("Up.");
         Show written = model.show();
         typeText("Up and over.");
-        model.saved(written, "other.json");
-        assertThat(model.view().title()).isEqualTo("other.json, not saved");
-        assertThat(model.isUnsaved()).isTrue();
-        model.undo();
-        assertThat(model.isUnsaved()).isFalse();
+        editing.saved(written, "other.json");
+        assertThat(editing.title()).contains("other.json, not saved");
+        assertThat(editing.isUnsaved()).isTrue();
+        editing.undo();
+        assertThat(editing.isUnsaved()).isFalse();
     }
 
     @Test
@@ -302,37 +306,54 @@ public class WordsModelTest {
     }
 
     @Test
-    void airOfTheDayIsAStepAndSavedWithTheShow() {
-        DayAir before = model.show().air();
-        DayAir air = new DayAir(1013.2499, 21, 240, 15.5507, 3000.0);
-        model.changeAir(air);
-        assertThat(model.show().air()).isEqualTo(new DayAir(1013.2, 21, 240, 15.6, 3000.0));
-        assertThat(told).containsExactly(model.show());
-        assertThat(model.isAirUnsaved()).isTrue();
-        assertThat(model.view().undoesAir()).isTrue();
-        model.undo();
-        assertThat(model.show().air()).isEqualTo(before);
-        assertThat(model.isUnsaved()).isFalse();
-        assertThat(model.view().redoesAir()).isTrue();
-        model.redo();
-        model.saved(model.show(), "day.json");
-        assertThat(model.isAirUnsaved()).isFalse();
-        model.changeAir(air);
-        assertThat(model.isUnsaved()).isFalse();
+    void whatWasDoneHasANameWithItsPlace() {
+        goToExplanationOfTheLoop();
+        typeText("Up.");
+        assertThat(editing.undoName()).contains("Edit a remark (Loop)");
+        model.delete();
+        assertThat(editing.undoName()).contains("Delete a remark (Loop)");
+        model.choosePlace(null, null);
+        model.add();
+        assertThat(editing.undoName()).contains("Add a remark (The whole show)");
+        model.move(-1);
+        assertThat(editing.undo()).contains("Move a remark (The whole show)");
+        assertThat(editing.redoName()).contains("Move a remark (The whole show)");
+    }
+
+    @Test
+    void anActTakenAwayElsewhereLeavesTheWholeShowChosen() {
+        goToExplanationOfTheLoop();
+        Show show = model.show();
+        editing.change(Change.of("Delete the act", show.withActs(List.of(), show.remarks())));
+        assertThat(model.view().place()).isZero();
+        assertThat(page().draft().text()).isEqualTo(show.remarks().get(0).text());
+        editing.undo();
+        assertThat(model.view().places()).hasSize(5);
+    }
+
+    @Test
+    void whatIsTypedElsewhereIsShownHere() {
+        goToExplanationOfTheLoop();
+        RemarkPlace loop = new RemarkPlace("a1", "f1");
+        List<Remark> remarks = new ArrayList<>(loop());
+        remarks.set(1, Remark.of("r-say-1", RemarkKind.EXPLANATION, "Over the top."));
+        editing.change(Change.of("Edit a remark", loop.with(model.show(), remarks)));
+        assertThat(page().draft().text()).isEqualTo("Over the top.");
     }
 
     @Test
     void anythingDoneIsTakenBackStepByStep() {
         Random random = new Random(11);
         for (int round = 0; round < 20; round++) {
-            WordsModel any = new WordsModel("day.json", SmallShow.show(), SampleWords.BASIS, show -> {});
+            Editing steps = SampleWords.editing(SmallShow.show());
+            WordsModel any = SampleWords.model(steps);
             for (int i = 0; i < 60; i++) {
                 switch (random.nextInt(8)) {
                     case 0 -> any.add();
                     case 1 -> any.delete();
                     case 2 -> any.move(random.nextInt(3) - 1);
-                    case 3 -> any.undo();
-                    case 4 -> any.redo();
+                    case 3 -> steps.undo();
+                    case 4 -> steps.redo();
                     case 5 -> any.choosePlace(random.nextInt(6));
                     case 6 -> any.choose(random.nextInt(4));
                     default -> {
@@ -342,8 +363,8 @@ public class WordsModelTest {
                 }
                 any.view();
             }
-            while (any.view().canUndo()) {
-                any.undo();
+            while (steps.undoName().isPresent()) {
+                steps.undo();
             }
             assertThat(any.show()).as("round %s", round).isEqualTo(SmallShow.show());
         }

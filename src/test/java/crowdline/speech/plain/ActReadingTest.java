@@ -88,7 +88,7 @@ class ActReadingTest {
         assertThat(reading.all(show)).containsOnlyKeys(ActReading.SHOW, "a1");
         assertThat(counted).isNotEmpty().doesNotHaveDuplicates();
         counted.clear();
-        WordsModel model = new WordsModel("day.json", show, SampleWords.BASIS, edited -> {});
+        WordsModel model = SampleWords.model(show);
         model.choosePlace("a1", "f1");
         model.type(WordsModelTest.text(model.view().page().orElseThrow().draft(), "Quite new words."));
         reading.all(model.show());

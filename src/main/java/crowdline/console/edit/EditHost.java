@@ -1,12 +1,12 @@
-package crowdline.console.words;
+package crowdline.console.edit;
 
 import crowdline.show.Show;
 import java.nio.file.Path;
 
-/** What the Words place asks of the rest of the program. Each returns at once and answers through the window. */
-public interface WordsHost {
+/** What the editing of a show asks of the rest of the program. Each returns at once and answers through the window. */
+public interface EditHost {
     /** Answers nothing. */
-    WordsHost NONE = new WordsHost() {
+    EditHost NONE = new EditHost() {
         @Override
         public void open() {}
 
@@ -23,18 +23,18 @@ public interface WordsHost {
         public void intoLive(Show show) {}
     };
 
-    /** Opens the words of the show that is open; answers with a {@link WordsOpened} or a message. */
+    /** Opens the show that is open for editing, unless it is already; answers through the window or with a message. */
     void open();
 
     /** The show was edited: what depends on it is wanted anew. Only the newest counts. */
     void edited(Show show);
 
-    /** Saves over the file the words came from, unless that was changed meanwhile. */
+    /** Saves over the file the show came from, unless that was changed meanwhile. */
     void save(Show show);
 
     /** Saves into another file and goes on with that. */
     void saveAs(Show show, Path file);
 
-    /** Saves, and then lets the running show say these words. */
+    /** Saves, and then lets Live run the show as it is now. */
     void intoLive(Show show);
 }

@@ -40,7 +40,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Words on the disk and in the running show; the window is left out. */
-class WordsKeeperTest {
+class EditKeeperTest {
     private static final String NOTE = "\"ourNote\": \"ask for water\"";
 
     @TempDir
@@ -49,12 +49,12 @@ class WordsKeeperTest {
     private final AtomicLong nanos = new AtomicLong(1);
     private @Nullable Path file;
     private @Nullable RunningShow running;
-    private @Nullable WordsKeeper desk;
+    private @Nullable EditKeeper desk;
 
     @BeforeEach
     void run() throws IOException, ShowFileException {
-        try (InputStream in = Objects.requireNonNull(
-                WordsKeeperTest.class.getResourceAsStream("/crowdline/storage/show/full.json"))) {
+        try (InputStream in =
+                Objects.requireNonNull(EditKeeperTest.class.getResourceAsStream("/crowdline/storage/show/full.json"))) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .replace("\"title\": \"Harrowmere Air Day\"", "\"title\": \"Harrowmere Air Day\", " + NOTE);
             file = Files.writeString(folder.resolve("day.json"), text);
@@ -73,7 +73,7 @@ class WordsKeeperTest {
                         .open(JournalShow.of(file(), Files.readAllBytes(file()))),
                 new AircraftSource(nanos::get, new SerialPorts(folder)),
                 () -> Instant.parse("2026-05-02T13:00:00Z"));
-        desk = new WordsKeeper(
+        desk = new EditKeeper(
                 CatalogueFile::shipped, () -> running, () -> file, () -> Pace.DEFAULT, work -> {}, Runnable::run);
         desk().open();
     }
@@ -91,7 +91,7 @@ class WordsKeeperTest {
         return Objects.requireNonNull(running);
     }
 
-    private WordsKeeper desk() {
+    private EditKeeper desk() {
         return Objects.requireNonNull(desk);
     }
 
@@ -133,7 +133,7 @@ class WordsKeeperTest {
     void wordsTypedWhileTheDeskIsBusyAreJudgedOnce() throws Exception {
         List<Runnable> io = new ArrayList<>();
         AtomicInteger shown = new AtomicInteger();
-        WordsKeeper busy = new WordsKeeper(
+        EditKeeper busy = new EditKeeper(
                 CatalogueFile::shipped,
                 () -> running,
                 () -> file,

@@ -1,11 +1,11 @@
 package crowdline.app.window;
 
 import crowdline.console.ConsoleFrame;
+import crowdline.console.EditOpened;
+import crowdline.console.edit.EditHost;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
-import crowdline.console.words.WordsHost;
-import crowdline.console.words.WordsOpened;
 import crowdline.console.words.WordsPlan;
 import crowdline.loaded.ActPlans;
 import crowdline.loaded.LoadedShow;
@@ -39,8 +39,8 @@ import org.jspecify.annotations.Nullable;
  * Opens, judges and saves the words of the show that is open, on the {@code io} thread. The running show goes on with its
  * own words until it is told to take these.
  */
-final class WordsKeeper implements WordsHost {
-    private static final System.Logger LOG = System.getLogger(WordsKeeper.class.getName());
+final class EditKeeper implements EditHost {
+    private static final System.Logger LOG = System.getLogger(EditKeeper.class.getName());
 
     private final Supplier<Catalogue> catalogue;
     private final Supplier<@Nullable RunningShow> running;
@@ -65,7 +65,7 @@ final class WordsKeeper implements WordsHost {
      * @param pace the speaker's of the moment
      * @param window hands work to the window once there is one
      */
-    WordsKeeper(
+    EditKeeper(
             Supplier<Catalogue> catalogue,
             Supplier<@Nullable RunningShow> running,
             Supplier<@Nullable Path> openFile,
@@ -149,11 +149,11 @@ final class WordsKeeper implements WordsHost {
         edited = new Edited(
                 file, Sha256.of(bytes), reading.document(), loaded, new ActReading(new Spoken(show.sayAs())::expand));
         judged = loaded;
-        WordsOpened opened = new WordsOpened(
+        EditOpened opened = new EditOpened(
                 String.valueOf(file.getFileName()),
                 show,
                 BasisForWords.basis(loaded, () -> Objects.requireNonNullElse(judged, loaded), catalogue.get(), pace));
-        window.accept(frame -> frame.showWords(opened));
+        window.accept(frame -> frame.edit(opened));
         judge(show);
         var facts = ShowFacts.of(loaded);
         window.accept(frame -> frame.showFacts(facts));
@@ -211,7 +211,7 @@ final class WordsKeeper implements WordsHost {
     private void put(Show show, Path file, Edited before) throws ShowFileException, IOException {
         ShowDocument document = shows.write(file, show, before.document());
         edited = new Edited(file, Sha256.of(ShowFile.bytes(file)), document, before.loaded(), before.reading());
-        window.accept(frame -> frame.wordsSaved(show, String.valueOf(file.getFileName())));
+        window.accept(frame -> frame.saved(show, String.valueOf(file.getFileName())));
         say(Form.DISC, Tone.GOOD, "Saved " + file.getFileName());
     }
 
@@ -226,7 +226,7 @@ final class WordsKeeper implements WordsHost {
     }
 
     private void failed(String why) {
-        window.accept(ConsoleFrame::wordsNotSaved);
+        window.accept(ConsoleFrame::notSaved);
         say(Form.STOP, Tone.ALARM, why);
     }
 
