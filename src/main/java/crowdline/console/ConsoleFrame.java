@@ -107,11 +107,10 @@ public final class ConsoleFrame extends JFrame {
         pane.live().insteadOf(incident::page);
         Windows windows = new Windows(this, host, pane::appearance, pane::inIncident);
         serve(windows);
-        TourGuide tour = new TourGuide(this, pane, actions, this::openDemo, this::go);
-        dispatcher = new KeyDispatcher(actions, new FirstKeys(this, front, pane, tour, this::resume));
+        dispatcher = new KeyDispatcher(actions, new FirstKeys(this, front, pane, this::resume));
         pedals = new PedalPresses(actions, dispatcher, pane::showLearned);
         pedals.use(host.pedals().learned());
-        window = new WindowCommands(this, host, pane, windows, pedals, edit, tour);
+        window = new WindowCommands(this, host, pane, windows, pedals, edit);
         commands = window.table(this::go);
         steps = edit.steps(said -> pane.foot().say(host.nowS(), said));
         pane.allowing(commands::possible, steps::possible);
@@ -146,7 +145,12 @@ public final class ConsoleFrame extends JFrame {
     }
 
     private void serve(Windows windows) {
-        pane.prepare().serve(host.passes(), () -> windows.pasteMetar(this::keepAir));
+        pane.prepare()
+                .serve(
+                        host.passes(),
+                        host.prepare(),
+                        () -> windows.pasteMetar(this::keepAir),
+                        mark -> pane.foot().say(host.nowS(), mark));
         pane.words().serve(host.edit());
         edit.serve(host.edit(), host::useAir);
         pane.walk().serve(host::nowS, host::askForWalk);

@@ -57,6 +57,12 @@ public final class ConsoleMenus {
         JMenu edit = menu("Edit", 'E');
         edit.add(undo);
         edit.add(redo);
+        edit.addSeparator();
+        for (Command command : Command.values()) {
+            if (command.scope() == Command.Scope.PREPARE && command != Command.METAR) {
+                edit.add(item(command));
+            }
+        }
         bar.add(edit);
         JMenu show = menu("Show", 'S');
         show.add(item(Command.INTO_LIVE));
@@ -99,9 +105,7 @@ public final class ConsoleMenus {
         view.add(item(Command.FULL_SCREEN));
         bar.add(view);
         JMenu help = menu("Help", 'H');
-        help.add(item(Command.EXPLAIN));
         help.add(item(Command.HELP));
-        help.add(item(Command.TOUR));
         help.add(new JMenuItem(messages));
         bar.add(help);
         bar.add(Box.createHorizontalGlue());

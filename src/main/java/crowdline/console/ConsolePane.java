@@ -31,7 +31,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
 import javax.swing.Action;
-import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
@@ -52,7 +51,6 @@ public final class ConsolePane extends JPanel {
     private final transient Map<Place, PlaceScreen> screens = new EnumMap<>(Place.class);
     private final LazyCard<KeysOverlay.Sheet, KeysOverlay> keys;
     private final FootLine foot;
-    private final JPanel south = new JPanel(new BorderLayout());
     private final transient CommandActions actions;
     private transient Supplier<Set<Command>> ofTheWindow = () -> EnumSet.noneOf(Command.class);
     private transient Supplier<Set<Command>> besideLive = () -> EnumSet.noneOf(Command.class);
@@ -69,7 +67,7 @@ public final class ConsolePane extends JPanel {
         Action open = actions.of(Command.OPEN);
         Runnable keysBack = this::requestFocusInWindow;
         words = new WordsPlace(appearance, editing);
-        prepare = new PreparePlace(appearance, open, demo);
+        prepare = new PreparePlace(appearance, open, demo, editing);
         walk = new WalkPlace(appearance, open, demo, keysBack);
         live = new LivePlace(
                 appearance, open, demo, () -> actions.of(Command.INCIDENT).give());
@@ -83,21 +81,16 @@ public final class ConsolePane extends JPanel {
                 Place.DEBRIEF, debrief,
                 Place.GLOSSARY, glossary));
         words.onChange(this::allow);
+        prepare.onChange(this::allow);
         keys = new LazyCard<>(appearance, KeysOverlay::new, KeysOverlay::show, (k, a) -> k.wear(a, keysScale()));
         foot = new FootLine(appearance, actions.of(Command.INCIDENT), this::inLive, this::inIncident);
         screens.forEach((each, screen) -> stage.add(screen.component(), each.name()));
         stage.add(keys, KEYS);
         add(stage, BorderLayout.CENTER);
-        south.add(foot.row(), BorderLayout.SOUTH);
-        add(south, BorderLayout.SOUTH);
+        add(foot.row(), BorderLayout.SOUTH);
         setFocusable(true);
         getAccessibleContext().setAccessibleName("Crowdline");
         colour(appearance);
-    }
-
-    /** A row between the places and the foot line, which has no room while it is not visible. */
-    void under(JComponent row) {
-        south.add(row, BorderLayout.CENTER);
     }
 
     /**

@@ -9,6 +9,7 @@ import crowdline.console.pace.PaceHost;
 import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.pedals.PedalHost;
+import crowdline.console.prepare.PrepareHost;
 import crowdline.console.receiver.Receivers;
 import crowdline.console.theme.Appearance;
 import crowdline.show.DayAir;
@@ -48,6 +49,11 @@ public interface Host {
     /** What the passes in Prepare ask. */
     default PassesHost passes() {
         return PassesHost.NONE;
+    }
+
+    /** What editing in Prepare asks. */
+    default PrepareHost prepare() {
+        return PrepareHost.NONE;
     }
 
     /** What the choice of a speaker and the timing of one ask. */

@@ -14,6 +14,7 @@ import crowdline.patter.Planner;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
+import crowdline.show.Figure;
 import crowdline.show.LocatedFinding;
 import crowdline.show.Show;
 import crowdline.show.Variant;
@@ -27,6 +28,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
@@ -132,6 +134,36 @@ public final class LoadedShow {
         Spoken words = new Spoken(show.sayAs());
         Map<String, SpokenTime> known = new ConcurrentHashMap<>();
         return text -> known.computeIfAbsent(text, t -> pace.time(words.expand(t)));
+    }
+
+    /** The show edited: an act that is flown as before is not predicted anew. */
+    public LoadedShow edited(Show next) {
+        Show flown = next.withAir(show.air());
+        LoadedShow edited = new LoadedShow(flown, catalogue, pace, workers, flights, shared);
+        if (flown.venue().equals(show.venue()) && flown.figures().equals(show.figures())) {
+            predictions.forEach((key, prediction) -> {
+                if (isFlownAsBefore(flown, key.actId())) {
+                    edited.predictions.put(key, prediction);
+                }
+            });
+        }
+        return edited;
+    }
+
+    private boolean isFlownAsBefore(Show next, String actId) {
+        Act before = show.act(actId).orElse(null);
+        Act after = next.act(actId).orElse(null);
+        return before != null
+                && after != null
+                && before.airframe().equals(after.airframe())
+                && show.aircraft(before.airframe()).equals(next.aircraft(after.airframe()))
+                && Objects.equals(before.entry(), after.entry())
+                && before.variants().equals(after.variants())
+                && withoutWords(before).equals(withoutWords(after));
+    }
+
+    private static List<Figure> withoutWords(Act act) {
+        return act.figures().stream().map(f -> f.withRemarks(List.of())).toList();
     }
 
     /** The same said by another speaker, which flies nothing anew. */

@@ -7,6 +7,7 @@ import crowdline.console.debrief.DebriefPanel;
 import crowdline.console.debrief.DebriefView;
 import crowdline.console.debrief.DebriefView.Line;
 import crowdline.console.debrief.DebriefView.RunView;
+import crowdline.console.edit.Editing;
 import crowdline.console.glossary.GlossaryPanel;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.glossary.GlossaryView.EntryView;
@@ -17,7 +18,7 @@ import crowdline.console.passes.PassesHost;
 import crowdline.console.passes.PassesPanel;
 import crowdline.console.passes.PassesView;
 import crowdline.console.passes.PassesView.PassLine;
-import crowdline.console.prepare.PreparePanel;
+import crowdline.console.prepare.PreparePlace;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.prepare.PrepareView.ActView;
 import crowdline.console.prepare.PrepareView.FigureView;
@@ -29,6 +30,7 @@ import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Tone;
 import crowdline.console.theme.Zoom;
+import crowdline.console.window.NamedAction;
 import crowdline.sight.SideView;
 import java.awt.Component;
 import java.awt.Container;
@@ -38,6 +40,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -69,13 +72,14 @@ class RowSizesTest {
         passes.show(new PassesView("Passes", List.of(), List.of(pass("short"), pass(LONG))));
         GlossaryPanel glossary = new GlossaryPanel(appearance);
         glossary.show(new GlossaryView(List.of(entry("Loop"), entry(LONG))));
-        PreparePanel prepare = new PreparePanel(appearance, () -> NOBODY);
+        Action nothing = new NamedAction("nothing", () -> {});
+        PreparePlace prepare = new PreparePlace(appearance, nothing, nothing, new Editing());
         prepare.show(new PrepareView(
                 "Day", "Field", "calm", List.of(act("Act"), act(LONG)), List.of(finding("Odd"), finding(LONG))));
         DebriefPanel debrief = new DebriefPanel(appearance);
         debrief.show(new DebriefView(
                 "Day", mark("Done"), List.of(run("Act"), run(LONG)), List.of(), List.of(line("Odd"), line(LONG)), ""));
-        return List.of(passes, glossary, prepare, debrief);
+        return List.of(passes, glossary, (JPanel) prepare.component(), debrief);
     }
 
     private static Mark mark(String word) {
@@ -95,7 +99,7 @@ class RowSizesTest {
         RemarkView far = new RemarkView(LONG, LONG, 1, 1, 2, mark(LONG));
         FigureView figure = new FigureView("Loop", "", "0:00", "", "", "", "", "", List.of(near, far));
         VariantView variant = new VariantView("full", null, "any", "1 figure", List.of(figure), SideView.NONE);
-        return new ActView(text, text, text, text, List.of(variant), "full");
+        return new ActView("id of " + text, text, text, text, text, List.of(variant), "full");
     }
 
     private static FindingView finding(String text) {

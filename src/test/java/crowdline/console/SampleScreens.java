@@ -104,6 +104,7 @@ public final class SampleScreens {
         List<SideView.Stretch> path = SampleLiveViews.incident().now().side().stretches();
         return new ActView(
                 title,
+                title,
                 performer,
                 airframe,
                 slot,

@@ -30,7 +30,7 @@ class LoadedShowTest {
 
     @BeforeEach
     void load() throws Exception {
-        byte[] content = Files.readAllBytes(Path.of("src/test/resources/crowdline/shows", "fenmarsh-air-day.json"));
+        byte[] content = Files.readAllBytes(Path.of("demo-shows", "fenmarsh-air-day.json"));
         Show show = ShowFile.soundBefore(content).orElseThrow();
         loaded = new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, Workers.ALONE, LoadedShow.FIRST_FLIGHTS);
         act = show.acts().get(0);
@@ -107,6 +107,29 @@ class LoadedShowTest {
     @Test
     void aVariantIsPredictedOnce() {
         assertThat(prediction()).isSameAs(prediction());
+    }
+
+    @Test
+    void anEditFliesAnewOnlyTheActsThatAreFlownOtherwise() {
+        Prediction before = prediction();
+        Act other = loaded.show().acts().get(1);
+        Prediction beside =
+                loaded.prediction(other.id(), other.variants().get(0).name()).orElseThrow();
+        LoadedShow renamed = loaded.edited(loaded.show().withAct(act.withTitle("Another title")));
+        assertThat(renamed.prediction(act.id(), variant.name())).containsSame(before);
+        assertThat(renamed.show().act(act.id()).orElseThrow().title()).isEqualTo("Another title");
+        List<String> shorter = variant.order().subList(0, 3);
+        LoadedShow edited = loaded.edited(
+                loaded.show().withAct(act.flown(act.entry(), act.figures(), List.of(variant.inOrder(shorter)))));
+        assertThat(edited.prediction(act.id(), variant.name())
+                        .orElseThrow()
+                        .outline()
+                        .figures())
+                .hasSize(3);
+        assertThat(edited.prediction(other.id(), other.variants().get(0).name()))
+                .containsSame(beside);
+        LoadedShow elsewhere = loaded.edited(loaded.show().withAircraft(List.of()));
+        assertThat(elsewhere.prediction(act.id(), variant.name())).isEmpty();
     }
 
     @Test

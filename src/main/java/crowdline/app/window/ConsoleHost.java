@@ -10,6 +10,7 @@ import crowdline.console.pace.PaceHost;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesHost;
+import crowdline.console.prepare.PrepareHost;
 import crowdline.console.receiver.Receivers;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Tone;
@@ -26,6 +27,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.Timer;
@@ -45,6 +47,8 @@ final class ConsoleHost implements Host {
     private final WorkerThreads flights;
     private final ExecutorService io;
     private final EditKeeper edit;
+    private final ExecutorService edits = Executors.newSingleThreadExecutor(work -> new Thread(work, "edit"));
+    private final PrepareKeeper prepare;
     private final PassesKeeper passes;
     private final AircraftSource aircraft;
     private final WalkAndDebrief rehearsal;
@@ -85,6 +89,7 @@ final class ConsoleHost implements Host {
         this.ticker = ticker;
         this.flights = flights;
         this.io = io;
+        prepare = new PrepareKeeper(catalogue, pace, edits);
         edit = new EditKeeper(catalogue, opening::running, opening::openFile, pace, window::send, io);
         this.pace = new PaceKeeper(paces, pace, opening::running, this::retimed, opening::say, io);
         receivers = new ReceiverFinder(aircraft, ports, opening::say, io);
@@ -129,6 +134,11 @@ final class ConsoleHost implements Host {
     @Override
     public EditHost edit() {
         return edit;
+    }
+
+    @Override
+    public PrepareHost prepare() {
+        return prepare;
     }
 
     @Override
@@ -245,6 +255,7 @@ final class ConsoleHost implements Host {
         window.send(ConsoleFrame::dispose);
         aircraft.close();
         pedals.close();
+        edits.shutdownNow();
         io.execute(() -> {
             RunningShow show = opening.running();
             if (show != null) {

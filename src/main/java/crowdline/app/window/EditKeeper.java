@@ -124,6 +124,14 @@ final class EditKeeper implements EditHost {
             }
             // What Live says must still be there if the machine stops a moment later.
             write(show);
+            Show running = live.loaded().show();
+            if (!ShowRemarks.none(show.withAir(running.air())).equals(ShowRemarks.none(running))) {
+                say(
+                        Form.DIAMOND,
+                        Tone.CAUTION,
+                        "Saved. More than the words has changed, so open the show again for Live to run it as it is now");
+                return;
+            }
             live.take(live.loaded().withWords(show));
             window.accept(ConsoleFrame::liveChanged);
             say(Form.DISC, Tone.GOOD, "Saved; Live now uses these words");
@@ -165,19 +173,28 @@ final class EditKeeper implements EditHost {
         if (now == null) {
             return;
         }
-        LoadedShow loaded = inAirOfToday(now).atPace(pace.get()).withWords(show);
+        LoadedShow loaded = lastJudged(inAirOfToday(now)).atPace(pace.get()).edited(show);
+        judged = loaded;
         List<LocatedFinding> findings = new ArrayList<>();
         findings.addAll(now.document().locate(ShowRules.check(show, catalogue.get())));
         findings.addAll(loaded.findings());
         var view = LoadedPredictions.view(loaded, findings);
+        window.accept(frame -> frame.showPrepare(view));
+        if (waiting.get() != null) {
+            // Something newer is to be judged; what takes longest is planned for that.
+            return;
+        }
         WordsPlan plan = new WordsPlan(
                 RemarkStandings.of(
                         ActPlans.of(loaded, show.acts(), act -> act.variants().get(0))),
                 now.reading().all(show));
-        window.accept(frame -> {
-            frame.showPrepare(view);
-            frame.showPlan(plan);
-        });
+        window.accept(frame -> frame.showPlan(plan));
+    }
+
+    /** What was judged last, so that nothing is predicted twice; the show as it was opened if the air is another by now. */
+    private LoadedShow lastJudged(LoadedShow opened) {
+        LoadedShow last = judged;
+        return last != null && last.show().air().equals(opened.show().air()) ? last : opened;
     }
 
     /** What is running may have been predicted again in other air since the words were opened. */

@@ -84,6 +84,14 @@ public enum Command {
     DRILL_4("Fourth name", Scope.GLOSSARY, "In the drill: it is the fourth", "4", "NUMPAD4"),
     DRILL_ON("Next question", Scope.GLOSSARY, "In the drill: another figure", "SPACE", "ENTER"),
 
+    PASTE_LIST("Paste the pilot's list…", Scope.PREPARE, "Add an act from the list the pilot sent", "ctrl I"),
+    MAKE_ACT("Make the act", Scope.PREPARE, "Of the list that was pasted", "ctrl ENTER"),
+    ADD("Add", Scope.PREPARE, "An act; a figure, where the figures are chosen", "INSERT", "ctrl INSERT"),
+    REMOVE("Remove", Scope.PREPARE, "The chosen act or figure; undo brings it back", "DELETE"),
+    EARLIER("Earlier", Scope.PREPARE, "Move the chosen act or figure up", "alt UP"),
+    LATER("Later", Scope.PREPARE, "Move the chosen act or figure down", "alt DOWN"),
+    DUPLICATE("Duplicate the act", Scope.PREPARE, "Put a copy of the act behind it", "ctrl D"),
+    LAY_OUT("Lay the act out", Scope.PREPARE, "Place the figures of an act drawn by hand", "ctrl shift L"),
     METAR("Paste a METAR…", Scope.PREPARE, "Take the day's air from a weather report", "ctrl M"),
 
     UNDO("Undo", Scope.EDIT, "Take the last change of the show back", "ctrl Z"),
@@ -108,9 +116,6 @@ public enum Command {
     SMALLER("Smaller", Scope.WINDOW, "Everything smaller", "ctrl MINUS", "ctrl SUBTRACT"),
     FULL_SCREEN("Full screen", Scope.WINDOW, "Fill the screen, or go back to a window", "F11"),
     HELP("Keys", Scope.WINDOW, "What the keys do", "F1", "'?'"),
-    EXPLAIN("Help…", Scope.WINDOW, "This place explained, and everything else to search in", "ctrl F1", "shift F1"),
-    TOUR("Tour", Scope.WINDOW, "Two minutes on the demo show; the next step of it", "F9"),
-    TOUR_BACK("Back in the tour", Scope.WINDOW, "The step before", "shift F9"),
     QUIT("Quit", Scope.WINDOW, "Close the console", "ctrl Q");
 
     /** Where a command can be given. */

@@ -1,70 +1,39 @@
 package crowdline.console.prepare;
 
-import crowdline.console.paint.PlainText;
-import crowdline.console.passes.PassesHost;
-import crowdline.console.passes.PassesPanel;
-import crowdline.console.passes.PassesView;
 import crowdline.console.prepare.PrepareView.ActView;
 import crowdline.console.prepare.PrepareView.FigureView;
-import crowdline.console.prepare.PrepareView.RemarkView;
 import crowdline.console.prepare.PrepareView.VariantView;
 import crowdline.console.theme.Appearance;
-import crowdline.console.theme.TextRole;
-import crowdline.sight.SideView;
-import java.awt.CardLayout;
-import java.util.OptionalDouble;
-import java.util.function.Supplier;
-import javax.swing.ButtonGroup;
-import javax.swing.DefaultListModel;
-import javax.swing.JLabel;
-import javax.swing.JList;
+import java.util.Map;
+import java.util.Optional;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JTextArea;
-import javax.swing.JTextField;
-import javax.swing.JToggleButton;
-import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
-/** One act: its variants, the figures of the chosen one, and what can be said of the chosen figure. */
+/** One act: its variants, the figures of the chosen one, what can be told of the chosen figure, and what is said of it. */
 final class ActPanel extends JPanel {
-    /** From this zoom on the variants take a line of their own; tuned for a window 1280 wide. */
+    /** From this zoom on there is one column instead of two; tuned for a window 1280 wide. */
     private static final double ROOMY_ZOOM = 1.3;
 
-    private static final String REMARKS = "REMARKS";
-    private static final String PASSES = "PASSES";
-
-    private final JTextArea title = PlainText.wrapped("Act", "");
-    private final JLabel total = PlainText.plain(new JLabel());
-    private final JLabel choice = PlainText.plain(new JLabel(" "));
-    private final JTextField cloudBase = new JTextField(6);
-    private final JPanel variants = new JPanel();
-    private final FigureTable table = new FigureTable(this::chooseFigure);
-    private final DefaultListModel<RemarkView> remarks = new DefaultListModel<>();
-    private final JList<RemarkView> remarkList = new JList<>(remarks);
-    private final JLabel remarksTitle = PlainText.plain(new JLabel(" "));
-    private final PathPicture path;
-    private final JToggleButton passesButton = PlainText.plain(new JToggleButton(PassesView.NONE.summary()));
-    private final PassesPanel passes;
-    private final CardLayout cards = new CardLayout();
-    private final JPanel below = new JPanel(cards);
-    private transient Appearance appearance;
+    private final ActHead head;
+    private final VariantBar variants;
+    private final FigureTable table;
+    private final PinsBar pins;
+    private final FigureDetail detail;
+    private final transient Tools tools;
     private transient @Nullable ActView act;
     private transient @Nullable VariantView variant;
 
-    /** @param host asked when somebody decides about a pass */
-    ActPanel(Appearance appearance, Supplier<PassesHost> host) {
-        this.appearance = appearance;
-        passes = new PassesPanel(appearance, host);
-        passesButton.setMnemonic('P');
-        passesButton.addActionListener(e -> turn());
-        path = new PathPicture(appearance);
-        remarkList.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        remarkList.getAccessibleContext().setAccessibleName("Remarks of the figure");
-        cloudBase.getAccessibleContext().setAccessibleName("Cloud base in feet");
-        cloudBase.addActionListener(e -> chooseByCloudBase());
-        cloudBase.getDocument().addDocumentListener(new Changes(this::sayCloudBase));
+    ActPanel(Appearance appearance, Tools tools) {
+        this.tools = tools;
+        head = new ActHead(tools);
+        variants = new VariantBar(appearance, this::choose);
+        table = new FigureTable(this::chooseFigure, this::typed);
+        pins = new PinsBar(appearance, this::tell);
+        detail = new FigureDetail(appearance, tools);
+        KeyOn.all(table, Map.of("ENTER", this::replace));
+        table.addMouseListener(new Clicked(this::replace));
         wear(appearance);
     }
 
@@ -75,9 +44,9 @@ final class ActPanel extends JPanel {
         ActView before = act;
         VariantView chosen = variant;
         act = next;
-        title.setText(next.title());
-        boolean same = before != null && chosen != null && before.title().equals(next.title());
-        sayCloudBase();
+        head.show(next.head());
+        boolean same = before != null && chosen != null && before.id().equals(next.id());
+        variants.show(next);
         if (!same) {
             table.clearSelection();
         }
@@ -89,16 +58,60 @@ final class ActPanel extends JPanel {
     }
 
     void showPasses() {
-        passesButton.setSelected(true);
-        turn();
+        detail.showPasses();
     }
 
-    private void turn() {
-        cards.show(below, passesButton.isSelected() ? PASSES : REMARKS);
-        sayFigure();
-        if (passesButton.isSelected()) {
-            passes.takeFocus();
+    boolean closeFinder() {
+        boolean closed = detail.closeFinder();
+        if (closed) {
+            table.requestFocusInWindow();
         }
+        return closed;
+    }
+
+    /** Begins to edit what stands at the head of the act. */
+    boolean editHead() {
+        return head.takeFocus();
+    }
+
+    FigureTable table() {
+        return table;
+    }
+
+    /** What can be done from where the choice stands; empty while there is no act. */
+    Optional<FigureCommands> commands() {
+        ActView shown = act;
+        VariantView flown = variant;
+        return shown == null || flown == null || !tools.editor().isOpen()
+                ? Optional.empty()
+                : Optional.of(new FigureCommands(tools, shown, flown, table.getSelectedRow()));
+    }
+
+    /** Asks for a figure to come behind the chosen one. */
+    void add() {
+        commands().ifPresent(c -> {
+            detail.openFinder();
+            c.askToAdd(detail.finder(), this::closeFinder, table::chooseNext);
+        });
+    }
+
+    private void replace() {
+        commands().filter(c -> c.chosen() != null).ifPresent(c -> {
+            FigureView chosen = c.chosen();
+            if (chosen != null && !chosen.edit().isTransit()) {
+                detail.openFinder();
+                c.askToReplace(detail.finder(), this::closeFinder);
+            }
+        });
+    }
+
+    private void tell(PinField field, String typed) {
+        commands().ifPresent(c -> c.pin(field, typed, pins::reset));
+    }
+
+    /** A number was typed into the table. */
+    private void typed(PinField field, String typed) {
+        tell(field, typed);
     }
 
     /** True if everything finds its room side by side, in a window 1280 wide. */
@@ -107,127 +120,57 @@ final class ActPanel extends JPanel {
     }
 
     void wear(Appearance worn) {
-        appearance = worn;
-        boolean roomy = isRoomy(worn);
         removeAll();
         setLayout(new MigLayout(
-                "insets 0, gap " + worn.room(10) + " " + worn.room(6),
-                roomy ? "[0:0:,grow 56,fill][0:0:,grow 44,fill]" : "[0:0:,grow,fill]",
-                "[][][]" + worn.room(4) + "[0:0:,grow 57,fill][][0:0:,grow 43,fill]"));
-        title.setFont(worn.strong(roomy ? TextRole.VALUE : TextRole.BODY));
-        total.setForeground(worn.palette().soft());
-        choice.setForeground(worn.palette().soft());
-        remarksTitle.setFont(worn.strong(TextRole.BODY));
+                "insets 0, gap 0 " + worn.room(6),
+                "[0:0:,grow,fill]",
+                "[][][]" + worn.room(4) + "[0:0:,grow 50,fill][][0:0:,grow 50,fill]"));
+        head.wear(worn);
+        variants.wear(worn);
         table.wear(worn);
-        remarkList.setCellRenderer(PrepareCells.remarks(worn));
-        remarkList.setBackground(worn.palette().stage());
-        path.wear(worn, worn.zoom().factor());
-        add(title, "spanx, wmin 0, wrap");
-        JLabel label = new JLabel("Cloud base, ft");
-        label.setLabelFor(cloudBase);
-        // So that the layout asks for its height again once it knows the width.
-        variants.putClientProperty("migLayout.dynamicAspectRatio", true);
-        add(variants, "spanx, growx, wmin 0, wrap");
-        add(label, "spanx, split 4, growx 0");
-        add(cloudBase, "growx 0, w " + worn.room(80) + "!");
-        add(choice, "wmin 0, growx");
-        add(total, "wmin 0, growx 0, wrap");
+        pins.wear(worn);
+        detail.wear(worn);
+        add(head, "growx, wmin 0, wrap");
+        add(variants.buttons(), "growx, wmin 0, wrap");
+        add(variants, "growx, wmin 0, wrap");
         JScrollPane tableScroll = new JScrollPane(table);
         // Swing does this by itself only in a window on screen; pictures are drawn without one.
         tableScroll.setColumnHeaderView(table.getTableHeader());
-        add(tableScroll, "spanx, grow, wmin 0, hmin 0, wrap");
-        add(remarksTitle, "spanx, split 2, wmin 0, growx");
-        passesButton.setFont(worn.plain(TextRole.BODY));
-        add(passesButton, "growx 0, wrap");
-        JScrollPane scroll = new JScrollPane(remarkList);
-        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        passes.wear(worn);
-        below.removeAll();
-        below.add(scroll, REMARKS);
-        below.add(passes, PASSES);
-        cards.show(below, passesButton.isSelected() ? PASSES : REMARKS);
-        add(below, "grow, wmin 0, hmin 0");
-        if (roomy) {
-            add(path, "grow, wmin 0, hmin 0");
-        }
-        fillVariants();
+        add(tableScroll, "grow, wmin 0, hmin 0, wrap");
+        add(pins, "growx, wmin 0, wrap");
+        add(detail, "grow, wmin 0, hmin 0");
         revalidate();
         repaint();
     }
 
-    private void choose(VariantView next) {
-        variant = next;
-        total.setText(next.total());
-        fillVariants();
-        passesButton.setText(next.passes().summary());
-        passes.show(next.passes());
-        table.show(next.figures(), next.passes());
-        if (next.figures().isEmpty()) {
-            remarks.clear();
-            path.show(SideView.NONE);
+    /** The variants know how many lines they take only once they know their width. */
+    @Override
+    public void doLayout() {
+        super.doLayout();
+        JPanel buttons = variants.buttons();
+        if (buttons.getPreferredSize().height > buttons.getHeight()) {
+            invalidate();
+            super.doLayout();
         }
     }
 
-    private void fillVariants() {
-        variants.removeAll();
-        variants.setLayout(new InRows(appearance.px(4)));
-        ButtonGroup group = new ButtonGroup();
-        ActView shown = act;
-        if (shown != null) {
-            for (VariantView each : shown.variants()) {
-                JToggleButton button = PlainText.plain(new JToggleButton(each.name() + ", " + each.base()));
-                button.setFont(appearance.plain(TextRole.BODY));
-                button.setSelected(each.equals(variant));
-                button.addActionListener(e -> choose(each));
-                group.add(button);
-                button.setToolTipText(button.getText());
-                variants.add(button);
-            }
+    private void choose(VariantView next) {
+        variant = next;
+        variants.choose(next);
+        detail.show(next);
+        table.show(next.figures(), next.passes());
+        if (next.figures().isEmpty()) {
+            pins.show(PrepareView.FigureEdit.NONE);
         }
-        variants.revalidate();
-        variants.repaint();
+        chooseFigure(table.getSelectedRow());
     }
 
     private void chooseFigure(int index) {
         VariantView shown = variant;
-        if (shown == null || index >= shown.figures().size()) {
-            return;
-        }
-        FigureView figure = shown.figures().get(index);
-        remarks.clear();
-        figure.remarks().forEach(remarks::addElement);
-        sayFigure();
-        path.show(
-                new SideView(shown.path().stretches(), index, null, shown.path().crowdM()));
-    }
-
-    /** The line about the chosen figure: what to look for, or what its passes say. */
-    private void sayFigure() {
-        VariantView shown = variant;
-        int index = table.getSelectedRow();
         if (shown == null || index < 0 || index >= shown.figures().size()) {
             return;
         }
-        FigureView figure = shown.figures().get(index);
-        remarksTitle.setText(
-                passesButton.isSelected()
-                        ? shown.passes().detail(index)
-                        : figure.name() + ": " + (figure.remarks().isEmpty() ? "nothing to say yet" : figure.look()));
-    }
-
-    private void chooseByCloudBase() {
-        ActView shown = act;
-        OptionalDouble baseFt = CloudBase.read(cloudBase.getText());
-        if (shown != null && baseFt.isPresent()) {
-            shown.under(baseFt.getAsDouble()).ifPresent(this::choose);
-        } else {
-            choice.setText(CloudBase.HOW);
-        }
-    }
-
-    /** At every letter what the base means, as far as it is typed. */
-    private void sayCloudBase() {
-        ActView shown = act;
-        choice.setText(shown == null ? " " : CloudBase.said(shown, cloudBase.getText()));
+        detail.choose(index);
+        pins.show(shown.figures().get(index).edit());
     }
 }

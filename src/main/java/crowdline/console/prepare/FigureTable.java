@@ -7,6 +7,7 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import java.awt.Component;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.IntConsumer;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
@@ -26,11 +27,21 @@ final class FigureTable extends JTable {
     private static final int PASSES_AT = 5;
     private static final int PASS_WIDTH_PX = 74;
 
-    private final Rows rows = new Rows();
+    private final Rows rows;
+    /** The figure to choose once it is there. */
+    private @Nullable String wanted;
+
     private transient @Nullable Appearance worn;
 
-    FigureTable(IntConsumer chosen) {
+    /**
+     * @param chosen told the row that is chosen
+     * @param typed told what was typed into a cell of the chosen row
+     */
+    FigureTable(IntConsumer chosen, BiConsumer<PinField, String> typed) {
+        rows = new Rows(typed);
         setModel(rows);
+        // A number typed begins to be typed in the cell; only the keys of the cursor move on.
+        putClientProperty("terminateEditOnFocusLost", true);
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         getTableHeader().setReorderingAllowed(false);
         getAccessibleContext().setAccessibleName("Figures in the order flown");
@@ -40,6 +51,7 @@ final class FigureTable extends JTable {
             }
         });
         setDefaultRenderer(Object.class, new Cells());
+        setDefaultEditor(Object.class, new BlankCell());
         setShowHorizontalLines(true);
     }
 
@@ -51,7 +63,15 @@ final class FigureTable extends JTable {
 
     /** Shows figures; the place chosen stays chosen if there is still one. */
     void show(List<FigureView> figures, PassesView passes) {
+        String before = wanted != null
+                ? wanted
+                : getSelectedRow() < 0 || getSelectedRow() >= rows.figures.size()
+                        ? ""
+                        : rows.figures.get(getSelectedRow()).edit().id();
         int chosen = Math.max(0, getSelectedRow());
+        if (isEditing()) {
+            getCellEditor().cancelCellEditing();
+        }
         boolean columns = rows.timed() == passes.passes().isEmpty();
         rows.figures = List.copyOf(figures);
         rows.passes = passes;
@@ -64,9 +84,32 @@ final class FigureTable extends JTable {
             rows.fireTableDataChanged();
         }
         if (!figures.isEmpty()) {
-            int row = Math.min(chosen, figures.size() - 1);
-            setRowSelectionInterval(row, row);
+            boolean found = choose(before);
+            wanted = found ? null : wanted;
+            if (!found) {
+                int row = Math.min(chosen, figures.size() - 1);
+                setRowSelectionInterval(row, row);
+            }
         }
+    }
+
+    /** Chooses a figure as soon as it is shown. */
+    void chooseNext(String figureId) {
+        wanted = figureId;
+        if (choose(figureId)) {
+            wanted = null;
+        }
+    }
+
+    /** Chooses a figure; false if it is not there. */
+    private boolean choose(String figureId) {
+        int row = rows.figures.stream().map(f -> f.edit().id()).toList().indexOf(figureId);
+        if (row < 0 || figureId.isEmpty()) {
+            return false;
+        }
+        setRowSelectionInterval(row, row);
+        scrollRectToVisible(getCellRect(row, 0, true));
+        return true;
     }
 
     void wear(Appearance appearance) {
@@ -91,6 +134,35 @@ final class FigureTable extends JTable {
     private static final class Rows extends AbstractTableModel {
         private transient List<FigureView> figures = List.of();
         private transient PassesView passes = PassesView.NONE;
+        private final transient BiConsumer<PinField, String> typed;
+
+        Rows(BiConsumer<PinField, String> typed) {
+            this.typed = typed;
+        }
+
+        /** What a number typed into a column tells. */
+        private @Nullable PinField field(int column) {
+            return switch (always(column)) {
+                case 3 -> PinField.SECONDS;
+                case 5 -> PinField.SPEED;
+                case 6 -> PinField.HEIGHT;
+                default -> null;
+            };
+        }
+
+        @Override
+        public boolean isCellEditable(int row, int column) {
+            PinField field = field(column);
+            return field != null && figures.get(row).edit().pins().stream().anyMatch(p -> p.field() == field);
+        }
+
+        @Override
+        public void setValueAt(Object value, int row, int column) {
+            PinField field = field(column);
+            if (field != null && !value.equals(getValueAt(row, column))) {
+                typed.accept(field, String.valueOf(value));
+            }
+        }
 
         private boolean timed() {
             return !passes.passes().isEmpty();

@@ -9,7 +9,9 @@ import crowdline.console.prepare.PrepareView.FindingView;
 import crowdline.console.prepare.PrepareView.RemarkView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.show.CatalogueEntry;
 import java.awt.Color;
+import java.util.List;
 
 /** How the lists of the Prepare place paint their cells. */
 final class PrepareCells {
@@ -34,6 +36,67 @@ final class PrepareCells {
                 86,
                 r -> r.kind() + ": " + r.text() + " " + r.verdict().word(),
                 PrepareCells::remark);
+    }
+
+    static CellPainter<ListView.Row> read(Appearance appearance) {
+        return new CellPainter<>(
+                appearance,
+                66,
+                r -> r.mark().word() + ": " + r.figure() + ", " + r.told() + ", " + r.assumed() + ", written "
+                        + r.text() + numbered(r.choices()),
+                PrepareCells::read);
+    }
+
+    static CellPainter<CatalogueEntry> found(Appearance appearance) {
+        return new CellPainter<>(
+                appearance, 48, e -> e.name() + ", " + e.family() + ". " + e.lookFor(), PrepareCells::found);
+    }
+
+    private static void found(Pen pen, CatalogueEntry entry, Box box, boolean chosen) {
+        Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
+        Color soft = chosen ? pen.palette().onChosen() : pen.palette().soft();
+        Box inner = box.inset(pen.sizePx(TextRole.BODY) * 0.8, box.h() * 0.08);
+        Box top = inner.top(inner.h() * 0.52);
+        pen.midway(pen.line(entry.name(), TextRole.BODY, true, top.left(inner.w() * 0.7)), top, text);
+        Box family = top.right(inner.w() * 0.28);
+        pen.atRight(pen.line(entry.family(), TextRole.LABEL, false, family), family, soft);
+        Box bottom = inner.bottom(inner.h() * 0.42);
+        pen.midway(pen.line(entry.lookFor(), TextRole.LABEL, false, bottom), bottom, soft);
+    }
+
+    private static String numbered(List<String> choices) {
+        StringBuilder words = new StringBuilder();
+        for (int i = 0; i < choices.size(); i++) {
+            words.append("   ").append(i + 1).append(" ").append(choices.get(i));
+        }
+        return words.toString();
+    }
+
+    private static void read(Pen pen, ListView.Row row, Box box, boolean chosen) {
+        Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
+        Color soft = chosen ? pen.palette().onChosen() : pen.palette().soft();
+        Box inner = box.inset(pen.sizePx(TextRole.BODY) * 0.8, box.h() * 0.08);
+        Box top = inner.top(inner.h() * 0.5);
+        Box verdict = top.right(inner.w() * 0.3);
+        if (chosen) {
+            pen.markOnChosen(row.mark(), TextRole.LABEL, verdict);
+        } else {
+            pen.mark(row.mark(), TextRole.LABEL, verdict);
+        }
+        String said = row.told().isEmpty() ? row.figure() : row.figure() + ", " + row.told();
+        Box name = top.left(inner.w() * 0.68);
+        pen.midway(pen.line(said, TextRole.BODY, true, name), name, text);
+        Box bottom = inner.bottom(inner.h() * 0.44);
+        String more = row.choices().isEmpty()
+                ? row.assumed()
+                : numbered(row.choices()).strip();
+        Box left = bottom.left(inner.w() * 0.48);
+        pen.midway(pen.line("“" + row.text() + "”", TextRole.LABEL, false, left), left, soft);
+        Box right = bottom.right(inner.w() * 0.5);
+        pen.atRight(
+                pen.line(more, TextRole.LABEL, !row.choices().isEmpty(), right),
+                right,
+                row.choices().isEmpty() ? soft : text);
     }
 
     private static void act(Pen pen, ActView act, Box box, boolean chosen) {

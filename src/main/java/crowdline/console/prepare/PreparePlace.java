@@ -1,13 +1,19 @@
 package crowdline.console.prepare;
 
+import crowdline.console.edit.Editing;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandTable;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.place.EmptyShow;
 import crowdline.console.place.LazyCard;
 import crowdline.console.place.PlaceOrEmpty;
 import crowdline.console.place.PlaceScreen;
 import crowdline.console.theme.Appearance;
+import crowdline.console.theme.Tone;
+import java.util.Objects;
+import java.util.function.Consumer;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
@@ -17,30 +23,103 @@ public final class PreparePlace implements PlaceScreen {
     private final PlaceOrEmpty<PrepareView, PreparePanel> place;
     private final CommandTable commands;
     private Runnable metar = () -> {};
+    private final Editor editor;
     private PassesHost passes = PassesHost.NONE;
+    private PrepareHost host = PrepareHost.NONE;
+    private Consumer<Mark> say = mark -> {};
+    private Runnable changed = () -> {};
+    private @Nullable PreparePanel panel;
 
-    public PreparePlace(Appearance appearance, Action open, Action demo) {
+    /** @param editing the show that is edited */
+    public PreparePlace(Appearance appearance, Action open, Action demo, Editing editing) {
+        editor = new Editor(editing, () -> host, why -> say.accept(new Mark(Form.DIAMOND, Tone.CAUTION, why)));
+        Tools tools = new Tools(editor, () -> host, () -> passes, () -> changed.run());
         commands = CommandTable.of(Command.Scope.PREPARE)
                 .on(Command.METAR, this::hasShow, () -> metar.run())
+                .on(Command.PASTE_LIST, this::canEdit, () -> panel().pasteList())
+                .on(
+                        Command.MAKE_ACT,
+                        () -> canEdit()
+                                && panel().inList()
+                                && panel().listPage().canMake(),
+                        () -> panel().listPage().make())
+                .on(Command.ADD, this::inActs, this::add)
+                .on(Command.REMOVE, this::hasActs, () -> panel().acts().remove())
+                .on(Command.EARLIER, this::hasActs, () -> panel().acts().move(-1))
+                .on(Command.LATER, this::hasActs, () -> panel().acts().move(1))
+                .on(Command.DUPLICATE, this::hasActs, () -> panel().acts().duplicate())
+                .on(
+                        Command.LAY_OUT,
+                        this::hasActs,
+                        () -> panel().acts().act().commands().ifPresent(FigureCommands::layOut))
                 .filled();
         place = new PlaceOrEmpty<>(
                 "Prepare",
                 appearance,
                 new LazyCard<>(
-                        appearance, a -> new PreparePanel(a, () -> passes), PreparePanel::show, PreparePanel::wear),
+                        appearance, a -> made(new PreparePanel(a, tools)), PreparePanel::show, PreparePanel::wear),
                 open,
                 demo);
+    }
+
+    private PreparePanel made(PreparePanel now) {
+        panel = now;
+        return now;
+    }
+
+    private PreparePanel panel() {
+        return Objects.requireNonNull(panel, "the panel is there before anything can be done in it");
+    }
+
+    private boolean inActs() {
+        return canEdit() && panel().inActs();
+    }
+
+    private boolean hasActs() {
+        return inActs() && panel().acts().hasActs();
+    }
+
+    /** A figure where the figures are aimed at, else an act. */
+    private void add() {
+        if (panel().acts().aimsAtFigures() && panel().acts().hasActs()) {
+            panel().acts().act().add();
+        } else {
+            panel().pasteList();
+        }
+    }
+
+    private boolean canEdit() {
+        return hasShow() && panel != null && editor.isOpen();
     }
 
     /**
      * Who serves it.
      *
-     * @param host asked when somebody decides about a pass
+     * @param deciding asked when somebody decides about a pass
+     * @param editing asked for edits that take time
      * @param pasteMetar asks for the air of the day
+     * @param saying told why something cannot be
      */
-    public void serve(PassesHost host, Runnable pasteMetar) {
-        passes = host;
+    public void serve(PassesHost deciding, PrepareHost editing, Runnable pasteMetar, Consumer<Mark> saying) {
+        passes = deciding;
+        host = editing;
         metar = pasteMetar;
+        say = saying;
+    }
+
+    /** Told when what can be done here may have changed. */
+    public void onChange(Runnable told) {
+        changed = told;
+    }
+
+    /** Leaves the page that is open over the acts; false if none is. */
+    public boolean back() {
+        return panel != null && panel.back();
+    }
+
+    @Override
+    public boolean takeFocus() {
+        return hasShow() && panel != null && panel.takeFocus();
     }
 
     @Override

@@ -6,6 +6,8 @@ import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;
 import crowdline.console.passes.PassesView;
 import crowdline.console.prepare.PrepareView.ActView;
+import crowdline.console.prepare.PrepareView.Curves;
+import crowdline.console.prepare.PrepareView.FigureEdit;
 import crowdline.console.prepare.PrepareView.FigureView;
 import crowdline.console.prepare.PrepareView.FindingView;
 import crowdline.console.prepare.PrepareView.RemarkView;
@@ -40,6 +42,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** Puts a show, its prediction, its times and its findings into the words of the Prepare place. */
 public final class PreparePresenter {
@@ -115,10 +118,11 @@ public final class PreparePresenter {
 
     private ActView act(Show show, Catalogue all, Act act) {
         return new ActView(
+                act.id(),
                 act.title(),
                 show.performer(act.performer()).map(p -> p.name()).orElse(act.performer()),
                 show.aircraft(act.airframe()).map(a -> a.name()).orElse(act.airframe()),
-                String.format(Locale.UK, "%s, %.0f min", act.slotStart(), act.slotMinutes()),
+                act.slotStart() + ", " + PinField.number(act.slotMinutes()) + " min",
                 act.variants().stream().map(v -> variant(show, all, act, v)).toList(),
                 act.variantUnder(show.air().cloudBaseFt()).name());
     }
@@ -126,12 +130,15 @@ public final class PreparePresenter {
     private VariantView variant(Show show, Catalogue all, Act act, Variant variant) {
         Optional<Flight> flight = predictions.flight(act, variant);
         Optional<ActTimes> times = predictions.times(act, variant);
+        PassesView passes = predictions.passes(act, variant);
         Map<String, String> unplaced = FigureNames.unplaced(all, act.inOrder(variant));
         List<FigureView> figures = new ArrayList<>();
         for (Figure figure : act.inOrder(variant)) {
             figures.add(figure(
                     all,
                     figure,
+                    FigureEdits.of(act, figure, flight, timed(passes, figures.size(), figure, times)),
+                    FigureEdits.curves(flight, figure.id()),
                     flight.flatMap(f -> f.figure(figure.id()))
                             .map(FigureFlight::name)
                             .orElseGet(() -> unplaced.getOrDefault(figure.id(), all.nameOf(figure))),
@@ -153,15 +160,36 @@ public final class PreparePresenter {
                 flight.map(f -> ActSheet.of(f, show.venue().crowdToLineM()))
                         .orElse(ActSheet.NONE)
                         .path(-1),
-                predictions.passes(act, variant));
+                passes);
+    }
+
+    /** How long passes say that a figure takes, seconds; null if none taught it. */
+    private static @Nullable Double timed(PassesView passes, int index, Figure figure, Optional<ActTimes> times) {
+        boolean taught = index < passes.figures().size()
+                && !passes.figures().get(index).passes().isEmpty();
+        return !taught
+                ? null
+                : times.flatMap(t -> t.figures().stream()
+                                .filter(x -> x.figureId().equals(figure.id()))
+                                .findFirst())
+                        .map(FigureTime::durationS)
+                        .orElse(null);
     }
 
     private FigureView figure(
-            Catalogue all, Figure figure, String name, Optional<FigureFlight> flight, Optional<FigureTime> time) {
+            Catalogue all,
+            Figure figure,
+            FigureEdit edit,
+            Curves curves,
+            String name,
+            Optional<FigureFlight> flight,
+            Optional<FigureTime> time) {
         Optional<CatalogueEntry> entry = all.find(figure.figure());
         String look = figure.look();
         Optional<FigureFlight> flown = flight.filter(FigureFlight::simulated);
         return new FigureView(
+                edit,
+                curves,
                 name,
                 look != null ? look : entry.map(CatalogueEntry::lookFor).orElse(""),
                 time.map(t -> Seconds.clock(t.startS())).orElse(UNKNOWN),

@@ -19,20 +19,39 @@ import org.jspecify.annotations.Nullable;
  */
 public record PrepareView(String title, String where, String air, List<ActView> acts, List<FindingView> findings) {
 
+    /** What stands at the head of an act, as it is typed: its title, who flies it, and its slot. */
+    record ActHeadView(String id, String title, String performer, String begins, String minutes) {
+        static final ActHeadView NONE = new ActHeadView("", "", "", "", "");
+    }
+
     /**
      * An act.
      *
+     * @param id its own in the show
      * @param slot such as "14:30, 12 min"
      * @param variants at least one, the one meant to be flown first
      * @param inLive the name of the variant that Live begins with, by the air of the day
      */
     public record ActView(
-            String title, String performer, String airframe, String slot, List<VariantView> variants, String inLive) {
+            String id,
+            String title,
+            String performer,
+            String airframe,
+            String slot,
+            List<VariantView> variants,
+            String inLive) {
         public ActView {
             variants = List.copyOf(variants);
             if (variants.isEmpty()) {
                 throw new IllegalArgumentException("the act " + title + " has no variant to show");
             }
+        }
+
+        /** Its head; the slot is such as "14:30, 12 min". */
+        ActHeadView head() {
+            String[] parts = slot.split(", ", 2);
+            return new ActHeadView(
+                    id, title, performer, parts[0], parts.length < 2 ? "" : parts[1].replace(" min", ""));
         }
 
         /** The first variant agreed for this cloud base; empty if none is. */
@@ -77,8 +96,58 @@ public record PrepareView(String title, String where, String air, List<ActView> 
         }
     }
 
-    /** A figure with what is predicted of it; a value nobody knows is a dash. */
+    /**
+     * One thing that can be told of a figure.
+     *
+     * @param told as it was told; empty if it was not
+     * @param value what it is, told or not; empty if nobody knows
+     * @param mark whether it was told, timed or assumed
+     */
+    record PinView(PinField field, String told, String value, Mark mark) {}
+
+    /**
+     * How a figure is edited.
+     *
+     * @param id its own in the act
+     * @param isTransit whether it was put between two others, and follows from them
+     * @param pins what can be told of it; none where nothing was laid out
+     */
+    record FigureEdit(String id, boolean isTransit, List<PinView> pins) {
+        static final FigureEdit NONE = new FigureEdit("", false, List.of());
+
+        FigureEdit {
+            pins = List.copyOf(pins);
+        }
+    }
+
+    /**
+     * Speed, height and load over a figure.
+     *
+     * @param seconds from its start, growing
+     * @param kt airspeed in knots at each
+     * @param ft feet above the datum
+     * @param g load felt
+     */
+    record Curves(List<Double> seconds, List<Double> kt, List<Double> ft, List<Double> g) {
+        static final Curves NONE = new Curves(List.of(), List.of(), List.of(), List.of());
+
+        Curves {
+            seconds = List.copyOf(seconds);
+            kt = List.copyOf(kt);
+            ft = List.copyOf(ft);
+            g = List.copyOf(g);
+        }
+    }
+
+    /**
+     * A figure with what is predicted of it; a value nobody knows is a dash.
+     *
+     * @param edit how it is edited
+     * @param curves what is predicted from moment to moment; none of what is only timed
+     */
     public record FigureView(
+            FigureEdit edit,
+            Curves curves,
             String name,
             String look,
             String start,
@@ -90,6 +159,20 @@ public record PrepareView(String title, String where, String air, List<ActView> 
             List<RemarkView> remarks) {
         public FigureView {
             remarks = List.copyOf(remarks);
+        }
+
+        /** A figure that is only looked at. */
+        public FigureView(
+                String name,
+                String look,
+                String start,
+                String duration,
+                String band,
+                String entry,
+                String height,
+                String load,
+                List<RemarkView> remarks) {
+            this(FigureEdit.NONE, Curves.NONE, name, look, start, duration, band, entry, height, load, remarks);
         }
     }
 

@@ -2,6 +2,7 @@ package crowdline.console.words;
 
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
+import crowdline.console.paint.MarkLine;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;

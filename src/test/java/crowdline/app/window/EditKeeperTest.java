@@ -149,10 +149,11 @@ class EditKeeperTest {
         assertThat(shown).hasValue(0);
         assertThat(io).hasSize(1);
         io.remove(0).run();
-        assertThat(shown).hasValue(1);
+        // What is predicted comes first, then what is planned.
+        assertThat(shown).hasValue(2);
         busy.edited(withFact("One more."));
         io.remove(0).run();
-        assertThat(shown).hasValue(2);
+        assertThat(shown).hasValue(4);
     }
 
     @Test

@@ -67,7 +67,8 @@ class KeyDispatcherTest {
                 on,
                 KeyEvent.KEY_PRESSED,
                 whenMs,
-                stroke.getModifiers() & (InputEvent.CTRL_DOWN_MASK | InputEvent.SHIFT_DOWN_MASK),
+                stroke.getModifiers()
+                        & (InputEvent.CTRL_DOWN_MASK | InputEvent.SHIFT_DOWN_MASK | InputEvent.ALT_DOWN_MASK),
                 stroke.getKeyCode(),
                 KeyEvent.CHAR_UNDEFINED));
     }

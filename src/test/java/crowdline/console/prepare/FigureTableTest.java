@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class FigureTableTest {
     @Test
     void aNameThatIsCutIsWholeInTheTooltipAndNeverReadAsHtml() {
-        FigureTable table = new FigureTable(row -> {});
+        FigureTable table = new FigureTable(row -> {}, (field, typed) -> {});
         table.show(
                 List.of(figure("loop"), figure("<b>climbing slope</b> with opposite rolls, right, second")),
                 PassesView.NONE);

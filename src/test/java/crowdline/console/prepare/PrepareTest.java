@@ -67,6 +67,7 @@ class PrepareTest {
         assertThat(CloudBase.meaning(act, 2500)).isEqualTo("\"full\" fits, and Live begins with it");
         assertThat(CloudBase.meaning(act, 1500)).isEqualTo("\"flat\" fits. Live begins with \"full\": press V there");
         ActView onlyFull = new ActView(
+                act.id(),
                 act.title(),
                 act.performer(),
                 act.airframe(),
@@ -79,9 +80,9 @@ class PrepareTest {
 
     @Test
     void everyLetterOfACloudBaseSaysWhatItMeansForLive() {
-        ActPanel panel = new ActPanel(new Appearance(Themes.DAY, new Zoom(100)), () -> null);
+        ActPanel panel = new ActPanel(new Appearance(Themes.DAY, new Zoom(100)), SampleTools.idle());
         panel.show(view().acts().get(0));
-        JTextField base = found(panel, JTextField.class).get(0);
+        JTextField base = ListPageTest.find(panel, JTextField.class, "Cloud base");
         List<String> said = new ArrayList<>();
         for (String typed : List.of("1", "15x", "1500", "2500", "")) {
             base.setText(typed);
@@ -145,7 +146,7 @@ class PrepareTest {
     @Test
     void nothingIsCutOffAtTheRightAtTwiceTheSize() {
         Appearance large = new Appearance(Themes.DAY, new Zoom(200));
-        PreparePanel panel = new PreparePanel(large, () -> null);
+        PreparePanel panel = new PreparePanel(large, SampleTools.idle());
         panel.show(withVariants("full", "rolling", "flat"));
         panel.setSize(1280, 640);
         // Wrapped words know their height only once they have their width.
@@ -170,7 +171,8 @@ class PrepareTest {
                         first.path(),
                         first.passes()))
                 .toList();
-        ActView wide = new ActView(act.title(), act.performer(), act.airframe(), act.slot(), variants, act.inLive());
+        ActView wide =
+                new ActView(act.id(), act.title(), act.performer(), act.airframe(), act.slot(), variants, act.inLive());
         return new PrepareView(view.title(), view.where(), view.air(), List.of(wide), view.findings());
     }
 

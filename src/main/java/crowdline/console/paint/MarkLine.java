@@ -1,23 +1,20 @@
-package crowdline.console.words;
+package crowdline.console.paint;
 
-import crowdline.console.paint.Box;
-import crowdline.console.paint.Mark;
-import crowdline.console.paint.Painted;
-import crowdline.console.paint.Pen;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import java.awt.Dimension;
 
 /** A state, as a shape and a word, on a line of its own. */
-final class MarkLine extends Painted<Mark> {
+public final class MarkLine extends Painted<Mark> {
     private static final double HEIGHT_PX = 24;
 
-    MarkLine(String name, Appearance appearance) {
+    public MarkLine(String name, Appearance appearance) {
         super(name, appearance);
         dress(appearance);
     }
 
-    void dress(Appearance appearance) {
+    /** Takes another look. */
+    public void dress(Appearance appearance) {
         setPreferredSize(new Dimension(10, appearance.px(HEIGHT_PX)));
         wear(appearance, 1);
     }

@@ -1,0 +1,95 @@
+package crowdline.console.prepare;
+
+import crowdline.console.prepare.PrepareView.ActHeadView;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import crowdline.edit.act.Acts;
+import crowdline.edit.act.Edit;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+
+/** How an act is announced, who flies it, and its slot; each is typed where it stands. */
+final class ActHead extends JPanel {
+    private final Fields fields = new Fields();
+    private final JTextField title = fields.line("How the act is announced");
+    private final JTextField performer = fields.line("Who flies");
+    private final JTextField begins = fields.line("When it begins, such as 14:30");
+    private final JTextField minutes = fields.line("How many minutes it is planned for");
+    private final transient Tools tools;
+    private transient ActHeadView shown = ActHeadView.NONE;
+
+    ActHead(Tools tools) {
+        this.tools = tools;
+        Typed.into(title, () -> change(title, shown.title(), text -> Acts.rename(shown.id(), text)));
+        Typed.into(performer, () -> change(performer, shown.performer(), text -> Acts.performer(shown.id(), text)));
+        Typed.into(begins, () -> change(begins, shown.begins(), text -> slot(text, minutes.getText())));
+        Typed.into(minutes, () -> change(minutes, shown.minutes(), text -> slot(begins.getText(), text)));
+        getAccessibleContext().setAccessibleName("The act");
+    }
+
+    /** What a text makes; nothing where it is none of what is wanted, which was said then. */
+    private interface Making {
+        Edit of(String text) throws SlotText.NoSlot;
+    }
+
+    private Edit slot(String from, String lasting) throws SlotText.NoSlot {
+        return Acts.slot(shown.id(), SlotText.time(from), SlotText.minutes(lasting));
+    }
+
+    private void change(JTextField field, String before, Making making) {
+        String typed = field.getText().strip();
+        if (typed.equals(before) || !tools.editor().isOpen()) {
+            return;
+        }
+        try {
+            tools.editor().make(making.of(typed), show -> {}, () -> field.setText(before));
+        } catch (SlotText.NoSlot e) {
+            tools.editor().refuse(String.valueOf(e.getMessage()));
+            field.setText(before);
+        }
+    }
+
+    void show(ActHeadView next) {
+        boolean same = next.id().equals(shown.id());
+        ActHeadView before = shown;
+        shown = next;
+        put(title, next.title(), before.title(), same);
+        put(performer, next.performer(), before.performer(), same);
+        put(begins, next.begins(), before.begins(), same);
+        put(minutes, next.minutes(), before.minutes(), same);
+    }
+
+    /** What is being typed into the same act stays. */
+    private static void put(JTextField field, String next, String before, boolean same) {
+        boolean typing = same && field.isFocusOwner() && !field.getText().equals(before);
+        if (!typing && !field.getText().equals(next)) {
+            field.setText(next);
+            field.setCaretPosition(0);
+        }
+    }
+
+    boolean takeFocus() {
+        title.selectAll();
+        return title.requestFocusInWindow();
+    }
+
+    void wear(Appearance worn) {
+        removeAll();
+        setLayout(new MigLayout(
+                "insets 0, gap " + worn.room(8) + " 0, wrap 4",
+                "[0:0:,grow 48,fill][0:0:,grow 30,fill][0:0:,grow 12,fill][0:0:,grow 10,fill]"));
+        fields.wear(worn);
+        title.setFont(worn.strong(TextRole.BODY));
+        add(fields.over(title, "Act"), "wmin 0");
+        add(fields.over(performer, "Who flies"), "wmin 0");
+        add(fields.over(begins, "Begins"), "wmin 0");
+        add(fields.over(minutes, "Minutes"), "wmin 0");
+        add(title, "wmin 0");
+        add(performer, "wmin 0");
+        add(begins, "wmin 0");
+        add(minutes, "wmin 0");
+        revalidate();
+        repaint();
+    }
+}

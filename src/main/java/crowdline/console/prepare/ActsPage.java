@@ -1,0 +1,216 @@
+package crowdline.console.prepare;
+
+import crowdline.console.paint.PlainText;
+import crowdline.console.prepare.PrepareView.ActView;
+import crowdline.console.prepare.PrepareView.FindingView;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import crowdline.edit.act.Acts;
+import crowdline.show.Act;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.DefaultListModel;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.ListSelectionModel;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/** The acts of a show: the running order and the findings at the left, the chosen act at the right. */
+final class ActsPage extends JPanel {
+    private static final String NO_ACTS = "No acts yet. Paste the pilot's list with Ctrl+I.";
+
+    private final JTextArea title = PlainText.wrapped("Show", "");
+    private final JTextArea where = PlainText.wrapped("Where and when", "");
+    private final JTextArea air = PlainText.wrapped("The air of the day", "");
+    private final JLabel findingsTitle = new JLabel();
+    private final DefaultListModel<ActView> acts = new DefaultListModel<>();
+    private final JList<ActView> actList = new JList<>(acts);
+    private final DefaultListModel<FindingView> findings = new DefaultListModel<>();
+    private final JList<FindingView> findingList = new JList<>(findings);
+    private final ActPanel act;
+    private final transient Tools tools;
+    private boolean inFigures;
+    private final JTextArea empty = PlainText.wrapped("What to do first", NO_ACTS);
+    private transient @Nullable PrepareView view;
+    /** The act to choose once it is there. */
+    private transient @Nullable String wanted;
+
+    ActsPage(Appearance appearance, Tools tools) {
+        this.tools = tools;
+        act = new ActPanel(appearance, tools);
+        Aim.at(actList, () -> aim(false));
+        Aim.at(act.table(), () -> aim(true));
+        KeyOn.all(actList, Map.of("ENTER", act::editHead, "RIGHT", act.table()::requestFocusInWindow));
+        KeyOn.all(act.table(), Map.of("LEFT", this::leftOfFigures));
+        actList.addMouseListener(new Clicked(act::editHead));
+        actList.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        actList.getAccessibleContext().setAccessibleName("Acts in running order");
+        actList.addListSelectionListener(
+                e -> Optional.ofNullable(actList.getSelectedValue()).ifPresent(act::show));
+        findingList.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        findingList.getAccessibleContext().setAccessibleName("Findings of the check");
+        getAccessibleContext().setAccessibleName("Acts");
+        wear(appearance);
+    }
+
+    /** From the first column of the figures to the acts; else a column to the left. */
+    private void leftOfFigures() {
+        FigureTable table = act.table();
+        int column = table.getColumnModel().getSelectionModel().getLeadSelectionIndex();
+        if (column <= 0) {
+            actList.requestFocusInWindow();
+        } else {
+            table.changeSelection(table.getSelectedRow(), column - 1, false, false);
+        }
+    }
+
+    private void aim(boolean figures) {
+        inFigures = figures;
+        tools.changed().run();
+    }
+
+    /** Shows a show; the act that was chosen stays chosen if it is still there. */
+    void show(PrepareView next) {
+        if (next.equals(view)) {
+            return;
+        }
+        view = next;
+        title.setText(next.title());
+        where.setText(next.where());
+        air.setText(next.air());
+        String chosen = wanted != null
+                ? wanted
+                : Optional.ofNullable(actList.getSelectedValue())
+                        .map(ActView::id)
+                        .orElse(null);
+        int before = Math.max(0, actList.getSelectedIndex());
+        acts.clear();
+        next.acts().forEach(acts::addElement);
+        findings.clear();
+        next.findings().forEach(findings::addElement);
+        findingsTitle.setText(
+                next.findings().isEmpty()
+                        ? "The check found nothing wrong"
+                        : "The check found " + next.findings().size());
+        if (!acts.isEmpty()) {
+            int found = next.acts().stream().map(ActView::id).toList().indexOf(chosen);
+            wanted = found < 0 ? wanted : null;
+            actList.setSelectedIndex(found >= 0 ? found : Math.min(before, acts.size() - 1));
+            actList.ensureIndexIsVisible(actList.getSelectedIndex());
+        }
+        empty.setVisible(acts.isEmpty());
+        act.setVisible(!acts.isEmpty());
+    }
+
+    /** Closes the search for a figure; false if it is not open. */
+    boolean back() {
+        return act.closeFinder();
+    }
+
+    boolean hasActs() {
+        return !acts.isEmpty();
+    }
+
+    /** Whether what is done is done to the figures, because the focus was there last, and not to the acts. */
+    boolean aimsAtFigures() {
+        return inFigures;
+    }
+
+    ActPanel act() {
+        return act;
+    }
+
+    void remove() {
+        if (inFigures) {
+            act.commands().ifPresent(FigureCommands::remove);
+        } else {
+            chosen().ifPresent(a -> tools.editor().make(Acts.remove(a.id())));
+        }
+    }
+
+    /** @param by places later, negative for earlier */
+    void move(int by) {
+        if (inFigures) {
+            act.commands().ifPresent(c -> c.move(by));
+        } else {
+            chosen().ifPresent(a -> tools.editor().make(Acts.move(a.id(), by)));
+        }
+    }
+
+    void duplicate() {
+        chosen().ifPresent(a -> tools.editor().make(Acts.duplicate(a.id()), show -> {
+            List<Act> all = show.acts();
+            all.stream()
+                    .filter(copy -> acts.indexOf(a) + 1 == all.indexOf(copy))
+                    .findFirst()
+                    .ifPresent(copy -> chooseNext(copy.id()));
+        }));
+    }
+
+    private Optional<ActView> chosen() {
+        return Optional.ofNullable(actList.getSelectedValue());
+    }
+
+    /** Chooses an act as soon as it is shown. */
+    void chooseNext(String actId) {
+        PrepareView now = view;
+        int there =
+                now == null ? -1 : now.acts().stream().map(ActView::id).toList().indexOf(actId);
+        wanted = there < 0 ? actId : null;
+        if (there >= 0) {
+            actList.setSelectedIndex(there);
+            actList.ensureIndexIsVisible(there);
+        }
+    }
+
+    /** Puts the focus on the acts. */
+    boolean takeFocus() {
+        return actList.requestFocusInWindow();
+    }
+
+    /** Turns from the remarks of the chosen act to its passes. */
+    void showPasses() {
+        act.showPasses();
+    }
+
+    void wear(Appearance appearance) {
+        removeAll();
+        boolean roomy = ActPanel.isRoomy(appearance);
+        String gap = appearance.room(16);
+        setLayout(new MigLayout(
+                "insets 0, gap " + gap + " 0px",
+                (roomy ? "[25%!]" : "[33%!]") + "[0:0:,grow,fill]",
+                "[0:0:,grow,fill]"));
+        String between = appearance.room(8);
+        JPanel left = new JPanel(new MigLayout(
+                "insets 0, gap 0px " + appearance.room(4),
+                "[0:0:,grow,fill]",
+                "[][][]" + between + "[0:0:,grow 55,fill]" + between + "[][0:0:,grow 45,fill]"));
+        title.setFont(appearance.strong(roomy ? TextRole.VALUE : TextRole.BODY));
+        where.setFont(appearance.plain(TextRole.BODY));
+        air.setFont(appearance.plain(TextRole.BODY));
+        air.setForeground(appearance.palette().soft());
+        findingsTitle.setFont(appearance.strong(TextRole.BODY));
+        actList.setCellRenderer(PrepareCells.acts(appearance));
+        actList.setBackground(appearance.palette().stage());
+        findingList.setCellRenderer(PrepareCells.findings(appearance));
+        findingList.setBackground(appearance.palette().stage());
+        act.wear(appearance);
+        left.add(title, "wmin 0, wrap");
+        left.add(where, "wmin 0, wrap");
+        left.add(air, "wmin 0, wrap");
+        left.add(PreparePanel.scroll(actList), "grow, hmin 0, wrap");
+        left.add(findingsTitle, "wmin 0, wrap");
+        left.add(PreparePanel.scroll(findingList), "grow, hmin 0");
+        add(left, "grow, wmin 0, hmin 0");
+        empty.setFont(appearance.plain(TextRole.VALUE));
+        add(act, "grow, wmin 0, hmin 0, hidemode 3");
+        add(empty, "grow, wmin 0, hmin 0, hidemode 3");
+        revalidate();
+        repaint();
+    }
+}

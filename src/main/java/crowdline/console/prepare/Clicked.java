@@ -1,0 +1,20 @@
+package crowdline.console.prepare;
+
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+
+/** Tells of a double click. */
+final class Clicked extends MouseAdapter {
+    private final Runnable told;
+
+    Clicked(Runnable told) {
+        this.told = told;
+    }
+
+    @Override
+    public void mouseClicked(MouseEvent event) {
+        if (event.getClickCount() == 2) {
+            told.run();
+        }
+    }
+}

@@ -1,0 +1,115 @@
+package crowdline.console.prepare;
+
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.prepare.PrepareView.Curves;
+import crowdline.console.prepare.PrepareView.FigureEdit;
+import crowdline.console.prepare.PrepareView.PinView;
+import crowdline.console.theme.Tone;
+import crowdline.flight.FigureFlight;
+import crowdline.flight.Flight;
+import crowdline.flight.Sample;
+import crowdline.measure.Units;
+import crowdline.show.Act;
+import crowdline.show.Asked;
+import crowdline.show.Figure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** What can be told of a figure, what is told and what is assumed, and how its flight goes from moment to moment. */
+final class FigureEdits {
+    private static final Mark TOLD = new Mark(Form.DISC, Tone.GOOD, "told");
+    private static final Mark ASSUMED = new Mark(Form.RING, Tone.CALM, "assumed");
+    private static final Mark TIMED = new Mark(Form.CLOCK, Tone.GOOD, "timed");
+    /** As many as can be told apart in a picture some hundred pixels wide. */
+    private static final int MOST_POINTS = 80;
+
+    private FigureEdits() {}
+
+    /**
+     * How a figure is edited.
+     *
+     * @param timedS how long it took in passes, or null if it was never timed
+     */
+    static FigureEdit of(Act act, Figure figure, Optional<Flight> flight, @Nullable Double timedS) {
+        Asked asked = figure.asked();
+        if (asked == null || figure.transit()) {
+            return new FigureEdit(figure.id(), figure.transit(), List.of());
+        }
+        boolean flown = act.entry() != null;
+        List<PinView> pins = new ArrayList<>();
+        for (PinField field : PinField.values()) {
+            if (!flown && field != PinField.SECONDS) {
+                continue;
+            }
+            String told = field.told(asked);
+            String value = told.isEmpty() ? value(field, figure, flight, timedS) : told;
+            boolean byWatch = field == PinField.SECONDS && told.isEmpty() && timedS != null;
+            pins.add(new PinView(field, told, value, told.isEmpty() ? (byWatch ? TIMED : ASSUMED) : TOLD));
+        }
+        return new FigureEdit(figure.id(), false, pins);
+    }
+
+    private static String value(PinField field, Figure figure, Optional<Flight> flight, @Nullable Double timedS) {
+        if (field == PinField.SECONDS && timedS != null) {
+            return PinField.number((double) Math.round(timedS));
+        }
+        Optional<FigureFlight> flown = flight.flatMap(f -> f.figure(figure.id()));
+        Optional<Sample> first = flight.flatMap(f -> flown.flatMap(
+                g -> f.samples().stream().filter(s -> s.tS() >= g.startS()).findFirst()));
+        return switch (field) {
+            case HEIGHT -> first.map(s -> whole(Units.ftFromM(s.place().z()))).orElse("");
+            case SPEED -> first.map(s -> whole(Units.ktFromMps(s.speedMps()))).orElse("");
+            case SECONDS -> flown.map(f -> whole(f.durationS())).orElse("");
+            case WAY -> first.map(s -> s.nose().x() < 0 ? "left" : "right").orElse("");
+            case PLACE -> middle(flight, flown);
+            case SIDE, TIMES -> "";
+        };
+    }
+
+    private static String middle(Optional<Flight> flight, Optional<FigureFlight> flown) {
+        if (flight.isEmpty() || flown.isEmpty() || !flown.get().simulated()) {
+            return "";
+        }
+        var along = samples(flight.get(), flown.get()).stream()
+                .mapToDouble(s -> s.place().x())
+                .summaryStatistics();
+        double middle = (along.getMin() + along.getMax()) / 2;
+        return Double.isFinite(middle) ? PinField.along(Math.round(middle / 10) * 10.0) : "";
+    }
+
+    private static String whole(double value) {
+        return String.format(Locale.UK, "%.0f", value);
+    }
+
+    private static List<Sample> samples(Flight flight, FigureFlight figure) {
+        return flight.samples().stream()
+                .filter(s -> s.tS() >= figure.startS() && s.tS() <= figure.endS())
+                .toList();
+    }
+
+    /** Speed, height and load over a figure, at so many moments as can be seen. */
+    static Curves curves(Optional<Flight> flight, String figureId) {
+        FigureFlight figure = flight.flatMap(f -> f.figure(figureId)).orElse(null);
+        if (figure == null || !figure.simulated()) {
+            return Curves.NONE;
+        }
+        List<Sample> samples = samples(flight.orElseThrow(), figure);
+        List<Double> seconds = new ArrayList<>();
+        List<Double> kt = new ArrayList<>();
+        List<Double> ft = new ArrayList<>();
+        List<Double> g = new ArrayList<>();
+        int step = Math.max(1, samples.size() / MOST_POINTS);
+        for (int i = 0; i < samples.size(); i += step) {
+            Sample s = samples.get(i);
+            seconds.add(s.tS() - figure.startS());
+            kt.add(Units.ktFromMps(s.speedMps()));
+            ft.add(Units.ftFromM(s.place().z()));
+            g.add(s.g());
+        }
+        return new Curves(seconds, kt, ft, g);
+    }
+}

@@ -1,0 +1,128 @@
+package crowdline.console.prepare;
+
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.theme.Tone;
+import crowdline.list.FigureList;
+import crowdline.list.ListLine;
+import crowdline.show.Finding;
+import crowdline.show.Severity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What was read in a pilot's list.
+ *
+ * @param rows one for each figure, in order
+ * @param head how many were read, and how many are to be asked about
+ * @param wrong why no act can be made of it, or what is doubtful; empty if nothing is
+ * @param isUsable whether an act can be made of it
+ */
+record ListView(List<Row> rows, String head, String wrong, boolean isUsable) {
+    static final String HOW =
+            "Paste the list as the pilot sent it, or type it: one figure a line, or with commas between."
+                    + " What is read of it appears here. Leave it empty to add the figures one by one.";
+
+    /**
+     * One figure of the list.
+     *
+     * @param text as it was written
+     * @param figure what it is taken for
+     * @param told what the list says of it, in words; empty if nothing
+     * @param assumed what it does not say
+     * @param mark whether it is sure
+     * @param choices what may be meant instead, chosen by number
+     */
+    record Row(String text, String figure, String told, String assumed, Mark mark, List<String> choices) {
+        Row {
+            choices = List.copyOf(choices);
+        }
+    }
+
+    ListView {
+        rows = List.copyOf(rows);
+    }
+
+    /** @param timed whether what flies it is only timed, so that any words are a figure */
+    static ListView of(FigureList list, boolean timed) {
+        List<Row> rows = list.lines().stream().map(line -> row(line, timed)).toList();
+        String wrong = list.findings().stream()
+                .filter(f -> f.severity() != Severity.NOTE)
+                .findFirst()
+                .map(Finding::message)
+                .orElse("");
+        boolean isEmpty = list.findings().stream().anyMatch(f -> f.code().equals("list-empty"));
+        boolean isUsable = list.findings().stream().noneMatch(f -> f.severity() == Severity.ERROR);
+        long open = rows.stream().filter(r -> !r.choices().isEmpty()).count();
+        String head = rows.size()
+                + (rows.size() == 1 ? " figure read" : " figures read")
+                + (open == 0 ? "" : "; " + open + (open == 1 ? " is a guess" : " are guesses") + ": choose by number");
+        return isEmpty ? new ListView(List.of(), HOW, "", false) : new ListView(rows, head, wrong, isUsable);
+    }
+
+    private static Row row(ListLine line, boolean timed) {
+        String figure = line.title();
+        List<String> told = new ArrayList<>();
+        List<String> assumed = new ArrayList<>();
+        say(told, null, "", count(line));
+        if (!timed) {
+            say(told, assumed, "place", line.place() == null ? null : words(line.place()));
+            say(told, assumed, "height", line.heightFt() == null ? null : number(line.heightFt()) + " ft");
+            say(told, assumed, "speed", line.entryKt() == null ? null : number(line.entryKt()) + " kt");
+        }
+        say(told, null, "", line.side() == null ? null : "to the " + words(line.side()));
+        say(told, timed ? assumed : null, "time", line.seconds() == null ? null : number(line.seconds()) + " s");
+        say(told, null, "", line.note());
+        return new Row(
+                line.text().strip().replaceAll("\\s+", " "),
+                figure,
+                String.join(", ", told),
+                assumed.isEmpty() ? "" : "assumed: " + String.join(", ", assumed),
+                mark(line, timed),
+                line.sure() ? List.of() : line.choices());
+    }
+
+    private static Mark mark(ListLine line, boolean timed) {
+        if (line.sure()) {
+            return new Mark(Form.DISC, Tone.GOOD, "read");
+        }
+        if (line.figure() == null && (timed || line.choices().isEmpty())) {
+            return new Mark(Form.CLOCK, Tone.CALM, "only a time");
+        }
+        return new Mark(Form.DIAMOND, Tone.CAUTION, line.figure() == null ? "which figure?" : "a guess");
+    }
+
+    private static void say(List<String> told, @Nullable List<String> assumed, String what, @Nullable String said) {
+        if (said != null) {
+            told.add(said);
+        } else if (assumed != null) {
+            assumed.add(what);
+        }
+    }
+
+    private static @Nullable String count(ListLine line) {
+        return line.count() == null ? null : number(line.count()) + " times";
+    }
+
+    private static String number(double value) {
+        return value == Math.rint(value) ? String.format(Locale.UK, "%,.0f", value) : String.valueOf(value);
+    }
+
+    private static String words(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** What the rows were chosen to mean: by the number of the row the name of the catalogue. */
+    static FigureList chosen(FigureList list, Map<Integer, String> names) {
+        FigureList now = list;
+        for (Map.Entry<Integer, String> each : names.entrySet()) {
+            if (each.getKey() < now.lines().size()) {
+                now = crowdline.edit.act.AddAct.chosen(now, each.getKey(), each.getValue());
+            }
+        }
+        return now;
+    }
+}

@@ -1,0 +1,115 @@
+package crowdline.console.prepare;
+
+import crowdline.edit.act.CannotBe;
+import crowdline.edit.act.Pin;
+import crowdline.show.Asked;
+import crowdline.show.Asked.Hand;
+import crowdline.show.Asked.Place;
+import crowdline.show.Placing.Heading;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** One thing that can be told about a figure, as it is typed or chosen. */
+enum PinField {
+    PLACE("Place", "where along the line", "anywhere", "left end", "centre", "right end"),
+    WAY("Flies to the", "which way it begins", "either way", "right", "left"),
+    SIDE("Side", "which way the pilot turns or rolls", "either side", "left", "right"),
+    HEIGHT("Begins at, ft", "feet above the datum, such as 800"),
+    SPEED("Begins at, kt", "knots, such as 120"),
+    TIMES("Number", "how often, or how many turns, such as 2"),
+    SECONDS("Lasts, s", "seconds, such as 12");
+
+    private final String label;
+    private final String how;
+
+    @SuppressWarnings("ImmutableEnumChecker") // filled by List.of, so it never changes
+    private final List<String> options;
+
+    PinField(String label, String how, String... options) {
+        this.label = label;
+        this.how = how;
+        this.options = List.of(options);
+    }
+
+    String label() {
+        return label;
+    }
+
+    /** What is to be typed or chosen, for a tooltip and for screen readers. */
+    String how() {
+        return how;
+    }
+
+    /** What can be chosen, the first for nothing told; empty where it is typed. */
+    List<String> options() {
+        return options;
+    }
+
+    /** What is told of it, as it is typed or chosen; empty if nothing is. */
+    String told(Asked asked) {
+        return switch (this) {
+            case PLACE -> asked.alongM() != null ? along(asked.alongM()) : word(asked.place());
+            case WAY -> asked.heading() == null ? "" : asked.heading() == Heading.LEFT ? "left" : "right";
+            case SIDE -> word(asked.side());
+            case HEIGHT -> number(asked.heightFt());
+            case SPEED -> number(asked.kt());
+            case TIMES -> number(asked.count());
+            case SECONDS -> number(asked.seconds());
+        };
+    }
+
+    /** A place on the line in words. */
+    static String along(double metres) {
+        return Math.abs(metres) < 0.5
+                ? "0 m"
+                : String.format(Locale.UK, "%,.0f m %s", Math.abs(metres), metres < 0 ? "left" : "right");
+    }
+
+    private static String word(@Nullable Enum<?> value) {
+        return value == null ? "" : value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    static String number(@Nullable Double value) {
+        if (value == null) {
+            return "";
+        }
+        return value == Math.rint(value) ? String.format(Locale.UK, "%.0f", value) : String.valueOf(value);
+    }
+
+    /**
+     * What was typed or chosen, to be told; nothing, or the first of the options, takes back what was told.
+     *
+     * @throws CannotBe if it is no number
+     */
+    Pin pin(String typed) throws CannotBe {
+        String text = typed.strip();
+        boolean free = text.isEmpty() || (!options.isEmpty() && text.equals(options.get(0)));
+        return switch (this) {
+            case PLACE -> new Pin.Where(free ? null : place(text));
+            case WAY -> new Pin.Way(free ? null : text.equals("left") ? Heading.LEFT : Heading.RIGHT);
+            case SIDE -> new Pin.Side(free ? null : text.equals("left") ? Hand.LEFT : Hand.RIGHT);
+            case HEIGHT -> new Pin.Height(free ? null : read(text));
+            case SPEED -> new Pin.Speed(free ? null : read(text));
+            case TIMES -> new Pin.Count(free ? null : read(text));
+            case SECONDS -> new Pin.Length(free ? null : read(text));
+        };
+    }
+
+    private static Place place(String text) {
+        return switch (text) {
+            case "left end" -> Place.LEFT_END;
+            case "right end" -> Place.RIGHT_END;
+            default -> Place.CENTRE;
+        };
+    }
+
+    private Double read(String text) throws CannotBe {
+        String digits = text.replace(",", "").replaceFirst("(?i)\\s*(ft|feet|kt|knots|s|seconds|times|turns)$", "");
+        if (!digits.matches("-?\\d{1,6}(\\.\\d{1,3})?")) {
+            String shown = text.length() > 20 ? text.substring(0, 20) + "…" : text;
+            throw new CannotBe("“" + shown + "” is no number; " + label + " takes " + how);
+        }
+        return Double.valueOf(digits);
+    }
+}

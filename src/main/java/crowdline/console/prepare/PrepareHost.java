@@ -1,0 +1,77 @@
+package crowdline.console.prepare;
+
+import crowdline.edit.Change;
+import crowdline.edit.act.AddAct;
+import crowdline.edit.act.Edit;
+import crowdline.edit.act.Figures;
+import crowdline.edit.act.FirstDraft;
+import crowdline.list.FigureList;
+import crowdline.show.Catalogue;
+import crowdline.show.Kinds;
+import crowdline.show.Show;
+import crowdline.speech.pace.Pace;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** What the Prepare place asks of the rest of the program. Each returns at once; what takes time answers on the event thread. */
+public interface PrepareHost {
+    /** Reads nothing, and makes no edit. */
+    PrepareHost NONE = new PrepareHost() {
+        private final Catalogue nothing = new Catalogue(List.of());
+
+        @Override
+        public void read(Show show, String list, Consumer<FigureList> answer) {}
+
+        @Override
+        public void make(Show show, Edit edit, Consumer<Change> made, Consumer<String> refused) {
+            refused.accept("No show is open to be edited; open one first");
+        }
+
+        @Override
+        public Kinds kinds() {
+            return new Kinds(List.of());
+        }
+
+        @Override
+        public Catalogue catalogue() {
+            return nothing;
+        }
+
+        @Override
+        public AddAct adding() {
+            return new AddAct(nothing, new FirstDraft(nothing, Pace.DEFAULT, 0));
+        }
+
+        @Override
+        public Figures figures() {
+            return new Figures(nothing);
+        }
+    };
+
+    /**
+     * Reads a pilot's list; only the newest of several is read.
+     *
+     * @param show whose own figures it may name
+     */
+    void read(Show show, String list, Consumer<FigureList> answer);
+
+    /**
+     * Makes an edit of a show.
+     *
+     * @param made told the change
+     * @param refused told why it cannot be, in a sentence
+     */
+    void make(Show show, Edit edit, Consumer<Change> made, Consumer<String> refused);
+
+    /** The kinds of aircraft. */
+    Kinds kinds();
+
+    /** The shipped figures. */
+    Catalogue catalogue();
+
+    /** Adds acts, with words for the speaker of the moment. */
+    AddAct adding();
+
+    /** Edits figures. */
+    Figures figures();
+}

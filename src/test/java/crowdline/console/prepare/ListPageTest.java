@@ -1,0 +1,189 @@
+package crowdline.console.prepare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.arrange.ShowArranging;
+import crowdline.console.paint.Form;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.Themes;
+import crowdline.console.theme.Zoom;
+import crowdline.list.ListReader;
+import crowdline.show.Act;
+import crowdline.show.Show;
+import java.awt.Component;
+import java.awt.Container;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JList;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import javax.swing.text.JTextComponent;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+class ListPageTest {
+    private static final Show EMPTY = ShowArranging.empty("A day", LocalDate.of(2027, 5, 2), ZoneOffset.UTC, null);
+
+    private final SampleTools sample = new SampleTools(EMPTY);
+    private final PreparePanel panel = new PreparePanel(new Appearance(Themes.DAY, Zoom.NONE), sample.tools);
+
+    private <T extends Component> T named(Class<T> type, String name) {
+        return find(panel.listPage(), type, name);
+    }
+
+    static <T extends Component> T find(Container in, Class<T> type, String name) {
+        T found = search(in, type, name);
+        if (found == null) {
+            throw new AssertionError("there is no " + type.getSimpleName() + " called " + name);
+        }
+        return found;
+    }
+
+    private static <T extends Component> @Nullable T search(Container in, Class<T> type, String name) {
+        for (Component child : in.getComponents()) {
+            String called = child.getAccessibleContext() == null
+                    ? null
+                    : child.getAccessibleContext().getAccessibleName();
+            if (type.isInstance(child) && called != null && called.startsWith(name)) {
+                return type.cast(child);
+            }
+            T deeper = child instanceof Container inner ? search(inner, type, name) : null;
+            if (deeper != null) {
+                return deeper;
+            }
+        }
+        return null;
+    }
+
+    static void press(JComponent on, String key) {
+        Object name = on.getInputMap().get(KeyStroke.getKeyStroke(key));
+        on.getActionMap().get(name).actionPerformed(null);
+    }
+
+    private void paste(String list) {
+        panel.pasteList();
+        named(JTextArea.class, "The pilot's list").setText(list);
+    }
+
+    private String said(String name) {
+        return named(JTextComponent.class, name).getText();
+    }
+
+    @SuppressWarnings("unchecked")
+    private JList<ListView.Row> read() {
+        return named(JList.class, "Figures read");
+    }
+
+    private void choose(String kind) {
+        named(JComboBox.class, "Kind of aircraft").setSelectedItem(kind);
+    }
+
+    @Test
+    void everyLineShowsWhatItIsTakenForAndWhatIsAssumed() {
+        paste("loop at 600 ft\n2 turn spin, centre\nsomething upside downish");
+        ListView.Row loop = read().getModel().getElementAt(0);
+        assertThat(loop.figure()).isEqualTo("loop");
+        assertThat(loop.told()).isEqualTo("600 ft");
+        assertThat(loop.assumed()).isEqualTo("assumed: place, speed");
+        assertThat(loop.mark().form()).isEqualTo(Form.DISC);
+        ListView.Row spin = read().getModel().getElementAt(1);
+        assertThat(spin.told()).isEqualTo("2 times, centre");
+        assertThat(spin.assumed()).isEqualTo("assumed: height, speed");
+    }
+
+    @Test
+    void aGuessOffersItsChoicesByNumberAndIsThenRead() {
+        paste("loop\nupside down pas\nspin");
+        ListView.Row guess = read().getModel().getElementAt(1);
+        assertThat(guess.choices()).isNotEmpty();
+        assertThat(said("What was read")).isEqualTo("3 figures read; 1 is a guess: choose by number");
+        read().setSelectedIndex(1);
+        press(read(), "1");
+        ListView.Row chosen = read().getModel().getElementAt(1);
+        assertThat(chosen.figure()).isEqualTo(guess.choices().get(0));
+        assertThat(chosen.choices()).isEmpty();
+        assertThat(said("What was read")).isEqualTo("3 figures read");
+        named(JTextArea.class, "The pilot's list").append("\nloop");
+        assertThat(read().getModel().getElementAt(1)).isEqualTo(chosen);
+    }
+
+    @Test
+    void anActIsMadeWithItsWordsInOneStepThatCanBeTakenBack() {
+        paste("take-off, loop, stall turn, slow roll, landing");
+        assertThat(panel.listPage().canMake()).isFalse();
+        assertThat(said("What is wrong")).isEqualTo("Choose the kind of aircraft.");
+        choose("light aerobatic biplane");
+        named(JTextField.class, "Who flies").setText("Ada Field");
+        named(JTextField.class, "When it begins").setText("9:05");
+        panel.listPage().make();
+        Act act = sample.editing.now().acts().get(0);
+        assertThat(act.title()).isEqualTo("Ada Field, light aerobatic biplane");
+        assertThat(act.slotStart()).isEqualTo(LocalTime.of(9, 5));
+        assertThat(sample.editing.now().everyRemark()).isNotEmpty();
+        assertThat(panel.inList()).isFalse();
+        assertThat(sample.editing.undo()).contains("Add act “Ada Field, light aerobatic biplane”");
+        assertThat(sample.editing.now()).isEqualTo(EMPTY);
+        assertThat(sample.editing.redo()).isPresent();
+        assertThat(sample.editing.now().acts()).containsExactly(act);
+    }
+
+    @Test
+    void tenThousandLinesAreToldAndMakeNoAct() {
+        paste("loop\n".repeat(10_000));
+        choose("old trainer");
+        assertThat(said("What is wrong")).startsWith("The list has 10,000 lines");
+        assertThat(panel.listPage().canMake()).isFalse();
+        panel.listPage().make();
+        assertThat(sample.editing.now()).isEqualTo(EMPTY);
+    }
+
+    @Test
+    void aSlotThatIsNoTimeIsAskedFor() {
+        paste("loop");
+        choose("old trainer");
+        for (String typed : List.of("", "25:00", "two", "14:3", "-1:00")) {
+            named(JTextField.class, "When it begins").setText(typed);
+            assertThat(said("What is wrong")).as(typed).startsWith("When does it begin?");
+            assertThat(panel.listPage().canMake()).as(typed).isFalse();
+        }
+        named(JTextField.class, "When it begins").setText("14.35");
+        assertThat(panel.listPage().canMake()).isTrue();
+    }
+
+    @Test
+    void anyWordsAreAFigureOfWhatIsOnlyTimed() {
+        paste("smoke heart over the lake\nloop (30 s)\nbreak (0:20)");
+        choose("formation");
+        assertThat(read().getModel().getElementAt(0).mark().word()).isEqualTo("only a time");
+        assertThat(read().getModel().getElementAt(1).told()).isEqualTo("30 s");
+        panel.listPage().make();
+        assertThat(sample.editing.now().acts()).hasSize(1);
+    }
+
+    @Test
+    void formulasAndNamesThatRunTheOtherWayAreJustWords() {
+        paste("=HYPERLINK(\"x\")\nloop\n<html><b>roll</b>");
+        choose("old trainer");
+        named(JTextField.class, "How the act is announced").setText("<html>عرض جوي =1+1");
+        panel.listPage().make();
+        assertThat(sample.editing.now().acts()).extracting(Act::title).containsExactly("<html>عرض جوي =1+1");
+    }
+
+    @Test
+    void whatWasChosenForALineIsForgottenWhenItReadsOtherwise() {
+        var list = new ListReader(SampleTools.CATALOGUE).read("loop\nupside down pas");
+        assertThat(ListView.chosen(list, Map.of(1, "inverted pass", 7, "loop")).lines())
+                .hasSize(2);
+        paste("loop\nupside down pas");
+        read().setSelectedIndex(1);
+        press(read(), "1");
+        named(JTextArea.class, "The pilot's list").setText("loop\nupside down roll pas");
+        assertThat(read().getModel().getElementAt(1).mark().word()).isNotEqualTo("read");
+    }
+}

@@ -1,0 +1,79 @@
+package crowdline.console.prepare;
+
+import crowdline.console.edit.Editing;
+import crowdline.console.passes.PassesHost;
+import crowdline.draft.DraftWords;
+import crowdline.edit.Change;
+import crowdline.edit.act.AddAct;
+import crowdline.edit.act.CannotBe;
+import crowdline.edit.act.Edit;
+import crowdline.edit.act.Figures;
+import crowdline.edit.act.FirstDraft;
+import crowdline.list.FigureList;
+import crowdline.list.ListReader;
+import crowdline.show.Catalogue;
+import crowdline.show.Kinds;
+import crowdline.show.Show;
+import crowdline.speech.pace.Pace;
+import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.KindsFile;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** A host that answers at once, an editing of a show, and what they said. */
+final class SampleTools implements PrepareHost {
+    static final Catalogue CATALOGUE = CatalogueFile.shipped();
+
+    final Editing editing = new Editing();
+    final List<String> refused = new ArrayList<>();
+    final Tools tools =
+            new Tools(new Editor(editing, () -> this, refused::add), () -> this, () -> PassesHost.NONE, () -> {});
+
+    SampleTools(Show show) {
+        editing.open("day.json", show);
+    }
+
+    /** With no show and a host that does nothing. */
+    static Tools idle() {
+        return new Tools(
+                new Editor(new Editing(), () -> PrepareHost.NONE, why -> {}),
+                () -> PrepareHost.NONE,
+                () -> PassesHost.NONE,
+                () -> {});
+    }
+
+    @Override
+    public void read(Show show, String list, Consumer<FigureList> answer) {
+        answer.accept(new ListReader(CATALOGUE).read(list));
+    }
+
+    @Override
+    public void make(Show show, Edit edit, Consumer<Change> made, Consumer<String> no) {
+        try {
+            made.accept(edit.of(show));
+        } catch (CannotBe e) {
+            no.accept(e.why());
+        }
+    }
+
+    @Override
+    public Kinds kinds() {
+        return KindsFile.shipped();
+    }
+
+    @Override
+    public Catalogue catalogue() {
+        return CATALOGUE;
+    }
+
+    @Override
+    public AddAct adding() {
+        return new AddAct(CATALOGUE, new FirstDraft(CATALOGUE, Pace.DEFAULT, DraftWords.SHARE));
+    }
+
+    @Override
+    public Figures figures() {
+        return new Figures(CATALOGUE);
+    }
+}
