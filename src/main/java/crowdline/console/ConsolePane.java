@@ -67,7 +67,7 @@ public final class ConsolePane extends JPanel {
         Action open = actions.of(Command.OPEN);
         Runnable keysBack = this::requestFocusInWindow;
         words = new WordsPlace(appearance, editing);
-        prepare = new PreparePlace(appearance, open, demo, editing);
+        prepare = new PreparePlace(appearance, open, demo, editing, actions::of);
         walk = new WalkPlace(appearance, open, demo, keysBack);
         live = new LivePlace(
                 appearance, open, demo, () -> actions.of(Command.INCIDENT).give());

@@ -245,6 +245,8 @@ class IncidentEverywhereTest {
         Set<String> makers = new TreeSet<>(OwnWindows.of(window()).keySet());
         makers.addAll(Set.of(
                 "crowdline.console.ConsoleMenus",
+                "crowdline.console.prepare.ContextMenu",
+                "crowdline.console.prepare.Fields",
                 "crowdline.console.words.MomentBox",
                 "crowdline.console.words.RemarkFields"));
         assertThat(OwnWindows.makers()).isEqualTo(makers);

@@ -73,7 +73,7 @@ class RowSizesTest {
         GlossaryPanel glossary = new GlossaryPanel(appearance);
         glossary.show(new GlossaryView(List.of(entry("Loop"), entry(LONG))));
         Action nothing = new NamedAction("nothing", () -> {});
-        PreparePlace prepare = new PreparePlace(appearance, nothing, nothing, new Editing());
+        PreparePlace prepare = new PreparePlace(appearance, nothing, nothing, new Editing(), command -> nothing);
         prepare.show(new PrepareView(
                 "Day", "Field", "calm", List.of(act("Act"), act(LONG)), List.of(finding("Odd"), finding(LONG))));
         DebriefPanel debrief = new DebriefPanel(appearance);

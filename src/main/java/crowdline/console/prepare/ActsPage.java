@@ -1,5 +1,6 @@
 package crowdline.console.prepare;
 
+import crowdline.console.keys.Command;
 import crowdline.console.paint.PlainText;
 import crowdline.console.prepare.PrepareView.ActView;
 import crowdline.console.prepare.PrepareView.FindingView;
@@ -42,6 +43,16 @@ final class ActsPage extends JPanel {
     ActsPage(Appearance appearance, Tools tools) {
         this.tools = tools;
         act = new ActPanel(appearance, tools);
+        ContextMenu.on(
+                actList,
+                tools.actions(),
+                List.of(Command.PASTE_LIST, Command.DUPLICATE, Command.EARLIER, Command.LATER, Command.REMOVE),
+                at -> actList.setSelectedIndex(actList.locationToIndex(at)));
+        ContextMenu.on(
+                act.table(),
+                tools.actions(),
+                List.of(Command.ADD, Command.EARLIER, Command.LATER, Command.REMOVE, Command.LAY_OUT),
+                at -> act.table().chooseAt(at));
         Aim.at(actList, () -> aim(false));
         Aim.at(act.table(), () -> aim(true));
         KeyOn.all(actList, Map.of("ENTER", act::editHead, "RIGHT", act.table()::requestFocusInWindow));

@@ -6,6 +6,7 @@ import crowdline.console.prepare.PrepareView.FigureView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import java.awt.Component;
+import java.awt.Point;
 import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.IntConsumer;
@@ -90,6 +91,14 @@ final class FigureTable extends JTable {
                 int row = Math.min(chosen, figures.size() - 1);
                 setRowSelectionInterval(row, row);
             }
+        }
+    }
+
+    /** Chooses the figure at a point, if there is one. */
+    void chooseAt(Point at) {
+        int row = rowAtPoint(at);
+        if (row >= 0) {
+            setRowSelectionInterval(row, row);
         }
     }
 

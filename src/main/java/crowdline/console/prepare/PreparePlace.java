@@ -14,6 +14,7 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Tone;
 import java.util.Objects;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
@@ -30,10 +31,14 @@ public final class PreparePlace implements PlaceScreen {
     private Runnable changed = () -> {};
     private @Nullable PreparePanel panel;
 
-    /** @param editing the show that is edited */
-    public PreparePlace(Appearance appearance, Action open, Action demo, Editing editing) {
+    /**
+     * @param editing the show that is edited
+     * @param actions what each command does, for menus
+     */
+    public PreparePlace(
+            Appearance appearance, Action open, Action demo, Editing editing, Function<Command, Action> actions) {
         editor = new Editor(editing, () -> host, why -> say.accept(new Mark(Form.DIAMOND, Tone.CAUTION, why)));
-        Tools tools = new Tools(editor, () -> host, () -> passes, () -> changed.run());
+        Tools tools = new Tools(editor, () -> host, () -> passes, () -> changed.run(), actions);
         commands = CommandTable.of(Command.Scope.PREPARE)
                 .on(Command.METAR, this::hasShow, () -> metar.run())
                 .on(Command.PASTE_LIST, this::canEdit, () -> panel().pasteList())

@@ -1,7 +1,10 @@
 package crowdline.console.prepare;
 
+import crowdline.console.keys.Command;
 import crowdline.console.passes.PassesHost;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import javax.swing.Action;
 
 /**
  * What the pages of the Prepare place work with.
@@ -10,5 +13,11 @@ import java.util.function.Supplier;
  * @param host asked for what takes time, and for kinds and figures
  * @param passes asked when somebody decides about a pass
  * @param changed told when what can be done here may have changed
+ * @param actions what each command does, for menus
  */
-record Tools(Editor editor, Supplier<PrepareHost> host, Supplier<PassesHost> passes, Runnable changed) {}
+record Tools(
+        Editor editor,
+        Supplier<PrepareHost> host,
+        Supplier<PassesHost> passes,
+        Runnable changed,
+        Function<Command, Action> actions) {}

@@ -2,6 +2,7 @@ package crowdline.console.prepare;
 
 import crowdline.console.edit.Editing;
 import crowdline.console.passes.PassesHost;
+import crowdline.console.window.NamedAction;
 import crowdline.draft.DraftWords;
 import crowdline.edit.Change;
 import crowdline.edit.act.AddAct;
@@ -20,15 +21,22 @@ import crowdline.storage.show.KindsFile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import javax.swing.Action;
 
 /** A host that answers at once, an editing of a show, and what they said. */
 final class SampleTools implements PrepareHost {
     static final Catalogue CATALOGUE = CatalogueFile.shipped();
 
+    private static final Action NOTHING = new NamedAction("nothing", () -> {});
+
     final Editing editing = new Editing();
     final List<String> refused = new ArrayList<>();
-    final Tools tools =
-            new Tools(new Editor(editing, () -> this, refused::add), () -> this, () -> PassesHost.NONE, () -> {});
+    final Tools tools = new Tools(
+            new Editor(editing, () -> this, refused::add),
+            () -> this,
+            () -> PassesHost.NONE,
+            () -> {},
+            command -> NOTHING);
 
     SampleTools(Show show) {
         editing.open("day.json", show);
@@ -40,7 +48,8 @@ final class SampleTools implements PrepareHost {
                 new Editor(new Editing(), () -> PrepareHost.NONE, why -> {}),
                 () -> PrepareHost.NONE,
                 () -> PassesHost.NONE,
-                () -> {});
+                () -> {},
+                command -> NOTHING);
     }
 
     @Override
