@@ -14,6 +14,7 @@ import crowdline.show.Catalogue;
 import crowdline.show.Figure;
 import crowdline.show.Finding;
 import crowdline.show.Kind;
+import crowdline.show.Kinds;
 import crowdline.show.Severity;
 import crowdline.show.Show;
 import crowdline.show.Sliders;
@@ -81,7 +82,7 @@ public final class ArrangeCommand implements Callable<Integer> {
             required = true,
             paramLabel = "KIND",
             description =
-                    "The kind of aircraft, such as \"light aerobatic biplane\", \"jet trainer\" or \"formation\".")
+                    "The kind of aircraft, such as \"light aerobatic biplane\", \"jet trainer\" or \"formation of 4\".")
     private String aircraft = "";
 
     @Option(names = "--title", paramLabel = "T", description = "How the act is announced.")
@@ -151,7 +152,7 @@ public final class ArrangeCommand implements Callable<Integer> {
             throw new Unusable("--talk is " + talk + "; give a share of the act in per cent, from 0 to 100");
         }
         LocalTime start = slotStart();
-        Kind kind = kind();
+        Kinds.Named kind = kind();
         String text = text();
         ShowFile files = new ShowFile();
         @Nullable ShowReading before = into == null ? null : files.read(into);
@@ -199,8 +200,10 @@ public final class ArrangeCommand implements Callable<Integer> {
         return new ShowArranging.Made(drafted, act, made.arranged());
     }
 
-    private String named(Kind kind) {
-        return title != null ? title : (performer != null ? performer + ", " : "") + kind.name();
+    private String named(Kinds.Named kind) {
+        return title != null
+                ? title
+                : (performer != null ? performer + ", " : "") + kind.kind().name();
     }
 
     private Show fresh() {
@@ -212,10 +215,11 @@ public final class ArrangeCommand implements Callable<Integer> {
                 IncidentTemplate.shipped().incident());
     }
 
-    private static ShowArranging.Making making(Kind kind) {
+    private static ShowArranging.Making making(Kinds.Named named) {
+        Kind kind = named.kind();
         return id -> kind.flies()
                 ? kind.airframe(id, kind.name(), Sliders.TYPICAL)
-                : new TimedAircraft(id, kind.name(), kind, null);
+                : new TimedAircraft(id, kind.name(), kind, named.number());
     }
 
     private LocalTime slotStart() throws Unusable {
@@ -226,9 +230,9 @@ public final class ArrangeCommand implements Callable<Integer> {
         }
     }
 
-    private Kind kind() throws Unusable {
+    private Kinds.Named kind() throws Unusable {
         try {
-            return KindsFile.shipped().named(aircraft);
+            return KindsFile.shipped().counted(aircraft);
         } catch (IllegalArgumentException e) {
             throw new Unusable("--aircraft: " + e.getMessage());
         }

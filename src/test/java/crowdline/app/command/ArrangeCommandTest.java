@@ -80,7 +80,7 @@ class ArrangeCommandTest {
                         "arrange",
                         list("join-up, loop (30 s), break"),
                         "--aircraft",
-                        "formation",
+                        "formation of 5",
                         "--title",
                         "The second",
                         "--slot",
@@ -88,7 +88,8 @@ class ArrangeCommandTest {
                         "--into",
                         show.toString()))
                 .isEqualTo(ExitCode.FINE);
-        assertThat(Files.readString(show)).contains("\"The first\"", "\"The second\"", "\"14:20\"");
+        assertThat(Files.readString(show))
+                .contains("\"The first\"", "\"The second\"", "\"14:20\"", "\"formation of 5\"");
         assertThat(run("check", show.toString())).isEqualTo(ExitCode.FINE);
     }
 
