@@ -70,14 +70,28 @@ record Measured(
     }
 
     private static double slowest(double usual, Wish wish, FigureTrial trial, boolean toRight, double heightM) {
-        double[] shares =
-                wish.enters() == EntrySpeed.VERTICAL ? new double[] {0.7, 0.8, 0.9} : new double[] {0.85, 0.92};
+        boolean dives = divesFirst(wish);
+        double[] shares = dives
+                ? new double[] {0.55, 0.6, 0.65, 0.75, 0.85}
+                : wish.enters() == EntrySpeed.VERTICAL ? new double[] {0.7, 0.8, 0.9} : new double[] {0.85, 0.92};
+        double comesOut =
+                dives ? 0.83 * Units.mpsFromKt(trial.airframe().usual().loopKt()) : 0;
         for (double share : shares) {
-            if (at(share * usual, wish, trial, toRight, heightM).lack() == null) {
+            Measured slow = at(share * usual, wish, trial, toRight, heightM);
+            if (slow.lack() == null && slow.end().speedMps() >= comesOut) {
                 return share * usual;
             }
         }
         return 0.97 * usual;
+    }
+
+    /** Whether it gets its speed by going down, and need not have it before; it has to come out fast enough for a loop. */
+    private static boolean divesFirst(Wish wish) {
+        return !wish.elements().isEmpty()
+                && wish.elements().get(0) instanceof Element.Arc arc
+                && arc.way() == Element.Way.PUSH
+                && arc.toPathDeg() != null
+                && arc.toPathDeg() < 0;
     }
 
     /** A spin slows down by itself; other figures take a little more speed than usual. */
