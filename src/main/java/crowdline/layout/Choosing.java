@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 final class Choosing {
     /** How many ways are kept at each figure. */
     private static final int BREADTH = 12;
-    /** Other places to begin a figure that is pinned nowhere, as shares of the half length. */
+    /** Other places to begin a figure that is pinned nowhere, as shares of how far figures are spread. */
     private static final double[] ELSEWHERE = {-0.75, -0.4, 0.4, 0.75};
     /** What a metre away from where it would be best seen is worth, seconds. */
     private static final double OFF_S_PER_M = 0.03;
@@ -151,7 +151,7 @@ final class Choosing {
         entries.add(entry(best, height, m));
         if (wish.alongM() == null && wish.end() == null) {
             for (double share : ELSEWHERE) {
-                entries.add(entry(share * ground.area.halfM() - m.middleM(), height, m));
+                entries.add(entry(share * ground.area.spreadM() - m.middleM(), height, m));
             }
             if (at != null && at.toRight() == toRight) {
                 entries.add(entry(at.place().x(), height, m));
@@ -175,7 +175,7 @@ final class Choosing {
     private double off(Wish wish, Entry entry) {
         Measured m = ground.measured(wish, entry.toRight());
         double from = Math.abs(entry.alongM() - ground.bestM(wish, m));
-        double free = m.turnsRound() ? 0.5 * ground.area.halfM() : 0.15 * ground.area.halfM();
+        double free = m.turnsRound() ? 0.5 * ground.area.spreadM() : 0.15 * ground.area.spreadM();
         double left = entry.alongM() + m.leftM();
         double right = entry.alongM() + m.rightM();
         double outside = Math.max(-left - ground.area.halfM(), 0) + Math.max(right - ground.area.halfM(), 0);

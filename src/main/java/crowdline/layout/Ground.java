@@ -11,13 +11,13 @@ import java.util.Map;
 final class Ground {
     /** Above the base by this much figures are drawn, metres. */
     static final double MARGIN_M = 5;
-    /** How near the end of the line a figure reaches that is wanted there, as a share of the half length. */
+    /** How near the end of the line a figure reaches that is wanted there, as a share of how far figures are spread. */
     private static final double AT_END = 0.9;
     /** After take-off: height, metres, and speed in stalling speeds. */
     private static final double AIRBORNE_M = 20;
 
     private static final double AIRBORNE_STALLS = 1.35;
-    /** Where the wheels leave the ground, as a share of the half length. */
+    /** Where the wheels leave the ground, as a share of how far figures are spread. */
     private static final double RUNWAY = 0.4;
 
     final FigureTrial trial;
@@ -52,28 +52,28 @@ final class Ground {
         End wanted = end != null ? end : !m.turnsRound() ? End.CENTRE : m.toRight() ? End.RIGHT : End.LEFT;
         return switch (wanted) {
             case CENTRE -> -m.middleM();
-            case RIGHT -> AT_END * area.halfM() - m.rightM();
-            case LEFT -> -AT_END * area.halfM() - m.leftM();
+            case RIGHT -> AT_END * area.spreadM() - m.rightM();
+            case LEFT -> -AT_END * area.spreadM() - m.leftM();
         };
     }
 
     /** Standing at the beginning of the runway. */
     FlightState onRunway(boolean toRight) {
-        double start = (toRight ? -1 : 1) * RUNWAY * area.halfM();
+        double start = (toRight ? -1 : 1) * RUNWAY * area.spreadM();
         return FlightState.along(new Vec(start, 0, 0), Units.mpsFromKt(1), toRight);
     }
 
     /** Just after take-off; a glider is let go where its height lasts for the act. */
     FlightState airborne(boolean toRight, double raisedM) {
         double height = joining.sinks() ? area.baseM() + MARGIN_M + raisedM : AIRBORNE_M;
-        double end = (toRight ? 1 : -1) * RUNWAY * area.halfM();
+        double end = (toRight ? 1 : -1) * RUNWAY * area.spreadM();
         return FlightState.along(new Vec(end, 0, height), AIRBORNE_STALLS * trial.stallMps(0), toRight);
     }
 
     /** Coming in from the end of the line. */
     FlightState comingIn(boolean toRight, double raisedM) {
         double pass = Units.mpsFromKt(trial.airframe().usual().passKt());
-        double end = (toRight ? -1 : 1) * area.halfM();
+        double end = (toRight ? -1 : 1) * area.spreadM();
         return FlightState.along(new Vec(end, 0, area.baseM() + MARGIN_M + raisedM), pass, toRight);
     }
 }

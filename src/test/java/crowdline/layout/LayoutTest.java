@@ -249,4 +249,29 @@ class LayoutTest {
     void nothingWantedIsAnActOfNothing() {
         assertThat(laid(BIPLANE).pieces()).isEmpty();
     }
+
+    @Test
+    void aLongLineIsNotFlownToItsEnds() {
+        Wanted[] list = {
+            a("loop"),
+            a("half Cuban").at(End.LEFT),
+            a("slow roll"),
+            a("stall turn").at(End.RIGHT)
+        };
+        LaidOut long3000 = laid(BIPLANE, new Venue.Limits(null, null, 3000.0, null), list);
+
+        assertThat(long3000.pieces()).isEqualTo(laid(BIPLANE, list).pieces());
+        assertThat(middleM(long3000, 4)).isBetween(300.0, 850.0);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {BIPLANE, "strong aerobatic monoplane", "old trainer"})
+    void nobodyDivesForTheSpeedOfADive(String kind) {
+        LaidOut laid = laid(kind, a("take-off"), a("dive"), a("loop"));
+
+        assertThat(laid.findings()).isEmpty();
+        assertThat(laid.pieces().stream().map(Piece::transit))
+                .containsSubsequence(null, Transit.TURNS_BACK, null, null)
+                .doesNotContain(Transit.DIVES, Transit.SLOWS_DOWN);
+    }
 }
