@@ -90,6 +90,14 @@ public final class ListReader {
             }
         }
         assembly.finish();
+        int rest = sentences.isEmpty() ? 0 : sentences.get(sentences.size() - 1).end();
+        if (hasWord(text.written().substring(rest))) {
+            assembly.addNote(rest, text.written().length());
+        }
+    }
+
+    private static boolean hasWord(String written) {
+        return written.chars().anyMatch(Character::isLetterOrDigit);
     }
 
     private static boolean isMailHead(Text text, Sentence sentence) {

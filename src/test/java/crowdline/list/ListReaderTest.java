@@ -118,6 +118,12 @@ class ListReaderTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"1.\t", "2)", "loop\n3. ", "  4.\n5. "})
+    void numberWithNothingBehindItIsKeptAsANote(String text) {
+        assertThat(tokens(kept(READER.read(text)))).isEqualTo(tokens(text));
+    }
+
+    @ParameterizedTest
     @MethodSource("seeds")
     void everyLineCanBeUsed(int seed) {
         FigureList list = READER.read(madeUp(seed));
@@ -158,6 +164,7 @@ class ListReaderTest {
                 "",
                 "",
                 "",
+                null,
                 null,
                 null,
                 List.of())));
