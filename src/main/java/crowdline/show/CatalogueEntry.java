@@ -15,7 +15,9 @@ import org.jspecify.annotations.Nullable;
  * @param handsAndFeet what the pilot's hands and feet do
  * @param pilotFeels what the pilot feels
  * @param mixUps what it is commonly mixed up with, and how to tell
- * @param sayIt how to say the name
+ * @param sayIt how to say the name, where a reader would get it wrong; else empty
+ * @param source where the texts come from: a published handbook with its section, or "common practice"; null for an entry of
+ *     a show that does not say
  * @param minEntryKt slowest usual entry speed for a light aerobatic aeroplane, or null; common practice, no source
  * @param enters how fast it is usually begun, or null if that is not known; each kind of aircraft has its own knots for it
  * @param elements what is flown; empty if it is only timed, as a take-off is
@@ -31,6 +33,7 @@ public record CatalogueEntry(
         String pilotFeels,
         String mixUps,
         String sayIt,
+        @Nullable String source,
         @Nullable Double minEntryKt,
         @Nullable EntrySpeed enters,
         List<Element> elements) {

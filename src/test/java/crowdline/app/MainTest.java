@@ -108,7 +108,7 @@ class MainTest {
         assertThat(ran.code()).isZero();
         assertThat(ran.out())
                 .contains("hint jackanapes-solo/stall-turn/stall-turn-name: \"stall\" is a trade word")
-                .contains("Plain words: the wing stops lifting.")
+                .contains("Plain words: the air breaks away from the wing, and most of its lift is gone.")
                 .contains("reads thistledown-glider: very easy");
         assertThat(run("check", "--words", "--json", show).out()).contains("\"trade-word\"", "\"reads\"");
     }

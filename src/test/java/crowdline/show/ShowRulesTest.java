@@ -26,7 +26,7 @@ class ShowRulesTest {
     private static final Variant FULL = new Variant("full", null, List.of("one"));
 
     static CatalogueEntry entry(String name, List<String> aliases, List<Element> elements) {
-        return new CatalogueEntry(name, aliases, "f", "what", "look", "", "", "", "", "", null, null, elements);
+        return new CatalogueEntry(name, aliases, "f", "what", "look", "", "", "", "", "", null, null, null, elements);
     }
 
     private static Figure figure(String id, String name) {

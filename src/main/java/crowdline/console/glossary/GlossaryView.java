@@ -6,6 +6,7 @@ import crowdline.sight.SideView;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.Stream;
 
 /**
@@ -80,7 +81,8 @@ public record GlossaryView(List<EntryView> entries) {
                         new Section("Hands and feet", entry.handsAndFeet()),
                         new Section("What the pilot feels", entry.pilotFeels()),
                         new Section("Easily mixed up with", entry.mixUps()),
-                        new Section("Say it", entry.sayIt()))
+                        new Section("Say it", entry.sayIt()),
+                        new Section("Where this comes from", Objects.requireNonNullElse(entry.source(), "")))
                 .filter(s -> !s.text().isBlank())
                 .toList();
         return new EntryView(

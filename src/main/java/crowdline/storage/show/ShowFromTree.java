@@ -194,6 +194,7 @@ final class ShowFromTree {
                 f.text("pilotFeels"),
                 f.text("mixUps"),
                 f.text("sayIt"),
+                f.textOrNull("source"),
                 f.numberOrNull("minEntryKt"),
                 f.has("enters") ? f.choice("enters", ShowNames.ENTRY_SPEED) : null,
                 f.list("elements", ElementFromTree::element));

@@ -233,6 +233,7 @@ final class ShowToTree {
                 .text("pilotFeels", entry.pilotFeels())
                 .text("mixUps", entry.mixUps())
                 .text("sayIt", entry.sayIt())
+                .text("source", entry.source())
                 .number("minEntryKt", entry.minEntryKt())
                 .text("enters", entry.enters() == null ? null : ShowNames.ENTRY_SPEED.of(entry.enters()))
                 .list("elements", entry.elements(), false, e -> ElementToTree.node(e, this::keys))

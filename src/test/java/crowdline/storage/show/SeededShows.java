@@ -234,6 +234,7 @@ final class SeededShows {
                 text(),
                 text(),
                 text(),
+                or(() -> text()),
                 or(() -> within(1, 2_000)),
                 or(() -> pick(EntrySpeed.values())),
                 some(i -> element()));

@@ -88,7 +88,7 @@ class ShippedContentTest {
                         entry.handsAndFeet(),
                         entry.pilotFeels(),
                         entry.mixUps(),
-                        entry.sayIt()))
+                        Objects.requireNonNullElse(entry.source(), "")))
                 .allSatisfy(text -> assertThat(text).isNotBlank());
     }
 

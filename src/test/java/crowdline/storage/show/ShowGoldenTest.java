@@ -221,6 +221,7 @@ class ShowGoldenTest {
                     "The seat presses.",
                     "A steep turn is not it.",
                     "HAR-bur",
+                    null,
                     100.0,
                     EntrySpeed.LOOP,
                     List.of(new Turn(Side.LEFT, 90, 45, 0, 0, 1)))),
