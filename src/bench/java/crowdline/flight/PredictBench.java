@@ -58,8 +58,9 @@ public class PredictBench {
 
     @Setup
     public void read() throws ShowFileException, CannotFly {
-        Show show = Objects.requireNonNull(
-                new ShowFile().read(Path.of("demo-shows/fenmarsh-air-day.json")).show());
+        Show show = Objects.requireNonNull(new ShowFile()
+                .read(Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json"))
+                .show());
         Catalogue catalogue = CatalogueFile.shipped();
         Act act = show.acts().get(0);
         Variant variant = act.variants().get(0);

@@ -103,7 +103,7 @@ class MainTest {
 
     @Test
     void wordsThatListenersMayNotFollowAreHintsAndBlockNothing() {
-        String show = "demo-shows/fenmarsh-air-day.json";
+        String show = "src/test/resources/crowdline/shows/fenmarsh-air-day.json";
         Ran ran = run("check", "--words", show);
         assertThat(ran.code()).isZero();
         assertThat(ran.out())

@@ -26,7 +26,7 @@ class RemarkTableTest {
     @BeforeEach
     void open() throws ShowFileException {
         show = Objects.requireNonNull(new ShowFile()
-                .read(Path.of("demo-shows/wrackenholt-evening.json"))
+                .read(Path.of("src/test/resources/crowdline/shows/wrackenholt-evening.json"))
                 .show());
     }
 

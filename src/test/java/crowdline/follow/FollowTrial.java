@@ -112,7 +112,9 @@ public final class FollowTrial {
 
     static Display display(String act) throws ShowFileException {
         Show show = Objects.requireNonNull(new ShowFile()
-                .read(Path.of(System.getProperty("crowdline.home", "."), "demo-shows/fenmarsh-air-day.json"))
+                .read(Path.of(
+                        System.getProperty("crowdline.home", "."),
+                        "src/test/resources/crowdline/shows/fenmarsh-air-day.json"))
                 .show());
         Catalogue catalogue = CatalogueFile.shipped();
         Act found = show.acts().stream()

@@ -22,7 +22,7 @@ import tools.jackson.databind.node.ObjectNode;
 /** Shows as large as no real one. */
 @Timeout(value = 120, unit = TimeUnit.SECONDS, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class LargeShowTest {
-    private static final Path DEMO = Path.of("demo-shows", "fenmarsh-air-day.json");
+    private static final Path DEMO = Path.of("src/test/resources/crowdline/shows", "fenmarsh-air-day.json");
 
     /** So many acts of two hours each, all of one figure that is only timed. */
     private static byte[] twoHourActs(int count) throws IOException {

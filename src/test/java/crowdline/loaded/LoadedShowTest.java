@@ -30,7 +30,7 @@ class LoadedShowTest {
 
     @BeforeEach
     void load() throws Exception {
-        byte[] content = Files.readAllBytes(Path.of("demo-shows", "fenmarsh-air-day.json"));
+        byte[] content = Files.readAllBytes(Path.of("src/test/resources/crowdline/shows", "fenmarsh-air-day.json"));
         Show show = ShowFile.soundBefore(content).orElseThrow();
         loaded = new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, Workers.ALONE, LoadedShow.FIRST_FLIGHTS);
         act = show.acts().get(0);

@@ -112,7 +112,7 @@ class PilotQuestionsTest {
     }
 
     private static Path readDemo(String name) {
-        return Path.of("demo-shows", name);
+        return Path.of("src/test/resources/crowdline/shows", name);
     }
 
     @Test

@@ -28,8 +28,8 @@ class TypingSlipTest {
 
     private final WholeShow whole = new WholeShow();
 
-    private static String demo(String name) throws IOException {
-        return Files.readString(Path.of("demo-shows", name + ".json"));
+    private static String show(String name) throws IOException {
+        return Files.readString(Path.of("src/test/resources/crowdline/shows", name + ".json"));
     }
 
     private static List<String> troubles(List<String> findings) {
@@ -39,7 +39,9 @@ class TypingSlipTest {
     @ParameterizedTest
     @ValueSource(strings = {"wrackenholt-evening", "fenmarsh-air-day"})
     void theDemosAsTheyAreGiveNoWarning(String name) throws IOException {
-        assertThat(troubles(whole.of(demo(name)))).isEmpty();
+        assertThat(troubles(whole.of(Files.readString(Path.of("demo-shows", name + ".json")))))
+                .isEmpty();
+        assertThat(troubles(whole.of(show(name)))).isEmpty();
     }
 
     /** Of every key that a demo has, one place by lot, written wrongly in a way by lot. */
@@ -47,7 +49,7 @@ class TypingSlipTest {
     @CsvSource({"wrackenholt-evening, 11", "fenmarsh-air-day, 12"})
     void noSlipTakesAPlaceDown(String name, long seed) throws IOException {
         Random random = new Random(seed);
-        Slips slips = new Slips(demo(name));
+        Slips slips = new Slips(show(name));
         Map<String, List<Slips.Place>> byKey = new TreeMap<>();
         slips.places()
                 .forEach(p ->
@@ -83,18 +85,18 @@ class TypingSlipTest {
         "heightFt": 2350   | "heightFt": "2,350"  | it must be a number; write 2350, without the comma and without quotes
         """)
     void aSlipIsToldInItsPlaceWithWhatWasProbablyMeant(String from, String to, String sentence) throws IOException {
-        String demo = demo(WRACKENHOLT);
-        assertThat(demo).contains(from.strip());
-        List<String> found = troubles(whole.of(demo.replaceFirst(Pattern.quote(from.strip()), to.strip())));
+        String show = show(WRACKENHOLT);
+        assertThat(show).contains(from.strip());
+        List<String> found = troubles(whole.of(show.replaceFirst(Pattern.quote(from.strip()), to.strip())));
         assertThat(found).anySatisfy(finding -> assertThat(finding).contains(sentence.strip()));
     }
 
     @Test
     void aSlipIsToldWithItsLineAndColumn() throws IOException {
-        String demo = demo(WRACKENHOLT);
-        int at = demo.indexOf("\"heightFt\": 2350");
-        long line = demo.substring(0, at).lines().count();
-        assertThat(troubles(whole.of(demo.replace("\"heightFt\": 2350", "\"heightFt\": 23500"))))
+        String show = show(WRACKENHOLT);
+        int at = show.indexOf("\"heightFt\": 2350");
+        long line = show.substring(0, at).lines().count();
+        assertThat(troubles(whole.of(show.replace("\"heightFt\": 2350", "\"heightFt\": 23500"))))
                 .anySatisfy(finding -> assertThat(finding).startsWith("show.json:" + line + ":"));
     }
 }

@@ -19,7 +19,7 @@ class WhereToLookTest {
                         () -> Pace.DEFAULT,
                         Folders.here().passes(),
                         Workers.ALONE)
-                .load(Path.of("demo-shows/fenmarsh-air-day.json"), 1)
+                .load(Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json"), 1)
                 .loaded());
         Act act = show.show().acts().get(0);
         Prediction prediction =

@@ -46,7 +46,7 @@ class ActPictureTest {
     private static Show demo() {
         try {
             return Objects.requireNonNull(new ShowFile()
-                    .read(Path.of("demo-shows", "fenmarsh-air-day.json"))
+                    .read(Path.of("src/test/resources/crowdline/shows", "fenmarsh-air-day.json"))
                     .show());
         } catch (ShowFileException e) {
             throw new AssertionError(e);

@@ -22,8 +22,9 @@ class ActSheetTest {
     private final Flight flight;
 
     ActSheetTest() throws ShowFileException {
-        Show show = Objects.requireNonNull(
-                new ShowFile().read(Path.of("demo-shows/fenmarsh-air-day.json")).show());
+        Show show = Objects.requireNonNull(new ShowFile()
+                .read(Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json"))
+                .show());
         Act act = show.acts().get(0);
         flight =
                 new Predictor(show, CatalogueFile.shipped(), act, act.variants().get(0)).predict();

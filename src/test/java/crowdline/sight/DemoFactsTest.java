@@ -13,7 +13,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 /**
- * All facts of the demo acts, as they read. After a change of wording or of the prediction, run with
+ * All facts of the acts of a biplane and a glider, as they read. After a change of wording or of the prediction, run with
  * {@code -Dcrowdline.golden=write} and read every changed line aloud.
  */
 class DemoFactsTest {
@@ -22,7 +22,7 @@ class DemoFactsTest {
     @Test
     void factsReadAsReviewed() throws ShowFileException, IOException {
         List<String> lines = new ArrayList<>();
-        for (DemoActs.Told told : DemoActs.all()) {
+        for (ToldActs.Told told : ToldActs.all()) {
             lines.add("# " + told.flight().actId() + ", " + told.flight().variant());
             told.facts().forEach(fact -> lines.add(line(fact)));
         }

@@ -31,7 +31,7 @@ class FactWordsTest {
 
     @BeforeAll
     void computeThem() throws ShowFileException {
-        DemoActs.ofBothShows().forEach(told -> facts.addAll(told.facts()));
+        ToldActs.ofBothShows().forEach(told -> facts.addAll(told.facts()));
         Catalogue catalogue = CatalogueFile.shipped();
         for (CatalogueEntry entry : catalogue.entries()) {
             for (double kt : new double[] {70, 110, 145}) {
@@ -114,7 +114,7 @@ class FactWordsTest {
 
     @Test
     void idsAreTheirOwnWithinAnAct() throws ShowFileException {
-        for (DemoActs.Told told : DemoActs.ofBothShows()) {
+        for (ToldActs.Told told : ToldActs.ofBothShows()) {
             Set<String> ids = new HashSet<>();
             assertThat(told.facts()).allMatch(fact -> ids.add(fact.id()));
         }
@@ -122,7 +122,7 @@ class FactWordsTest {
 
     @Test
     void mostTellingFactsOfAFigureComeFirst() throws ShowFileException {
-        for (DemoActs.Told told : DemoActs.ofBothShows()) {
+        for (ToldActs.Told told : ToldActs.ofBothShows()) {
             for (int i = 1; i < told.facts().size(); i++) {
                 CrowdFact before = told.facts().get(i - 1);
                 CrowdFact here = told.facts().get(i);

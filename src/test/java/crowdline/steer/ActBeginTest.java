@@ -56,8 +56,9 @@ class ActBeginTest {
 
     @BeforeAll
     static void predict() throws ShowFileException {
-        show = Objects.requireNonNull(
-                new ShowFile().read(Path.of("demo-shows/fenmarsh-air-day.json")).show());
+        show = Objects.requireNonNull(new ShowFile()
+                .read(Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json"))
+                .show());
         takeOff = predicted("jackanapes-solo");
         inTheAir = predicted("thistledown-glider");
     }

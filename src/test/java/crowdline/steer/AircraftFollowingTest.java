@@ -53,8 +53,9 @@ class AircraftFollowingTest {
 
     @BeforeAll
     static void predict() throws ShowFileException {
-        show = Objects.requireNonNull(
-                new ShowFile().read(Path.of("demo-shows/fenmarsh-air-day.json")).show());
+        show = Objects.requireNonNull(new ShowFile()
+                .read(Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json"))
+                .show());
         act = show.act("thistledown-glider").orElseThrow();
         flight =
                 new Predictor(show, CatalogueFile.shipped(), act, act.variants().get(0)).predict();

@@ -125,7 +125,9 @@ class StartCorrectionTest {
     void anActThatIsSureOnlyInMidFigureCountsFromWhereItBegan() throws Exception {
         for (long seed = 1; seed <= 3; seed++) {
             state = LiveState.initial();
-            assertThat(startOff(predicted("demo-shows/wrackenholt-evening.json", "quickthorn-solo"), seed))
+            assertThat(startOff(
+                            predicted("src/test/resources/crowdline/shows/wrackenholt-evening.json", "quickthorn-solo"),
+                            seed))
                     .isCloseTo(0, within(0.7));
         }
         isOnTime();
@@ -134,14 +136,15 @@ class StartCorrectionTest {
     /** It was 3.5 s late to the end of the act: the straight way in was taken for the first figure. */
     @Test
     void anActThatIsBelievedTooSoonCountsFromWhereItBegan() throws Exception {
-        assertThat(startOff(predicted("demo-shows/wrackenholt-evening.json", "teasel-solo"), 4))
+        assertThat(startOff(predicted("src/test/resources/crowdline/shows/wrackenholt-evening.json", "teasel-solo"), 4))
                 .isCloseTo(0, within(0.7));
         isOnTime();
     }
 
     @Test
     void aGlidersActCountsFromWhereItBegan() throws Exception {
-        assertThat(startOff(predicted("demo-shows/fenmarsh-air-day.json", "thistledown-glider"), 5))
+        assertThat(startOff(
+                        predicted("src/test/resources/crowdline/shows/fenmarsh-air-day.json", "thistledown-glider"), 5))
                 .isCloseTo(0, within(0.7));
         isOnTime();
     }
@@ -149,7 +152,8 @@ class StartCorrectionTest {
     /** It was 15 s early to the end of the act: a take-off as given is known by its time alone. */
     @Test
     void anActThatBeginsWithAFigureAsGivenIsPutRightByTheFirstThatIsSeen() throws Exception {
-        assertThat(startOff(predicted("demo-shows/fenmarsh-air-day.json", "jackanapes-solo"), 6))
+        assertThat(startOff(
+                        predicted("src/test/resources/crowdline/shows/fenmarsh-air-day.json", "jackanapes-solo"), 6))
                 .isCloseTo(0, within(0.7));
     }
 }

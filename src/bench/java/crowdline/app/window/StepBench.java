@@ -79,8 +79,9 @@ public class StepBench {
 
     @Setup
     public void read() throws ShowFileException {
-        Show show = Objects.requireNonNull(
-                new ShowFile().read(Path.of("demo-shows/fenmarsh-air-day.json")).show());
+        Show show = Objects.requireNonNull(new ShowFile()
+                .read(Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json"))
+                .show());
         LoadedShow loaded =
                 new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, Workers.ALONE, LoadedShow.FLIGHTS);
         Act act = show.acts().get(0);

@@ -45,7 +45,7 @@ class DebriefCommandTest {
     @BeforeEach
     void copyTheDemo() throws Exception {
         file = folder.resolve("day.json");
-        Files.copy(Path.of("demo-shows", "fenmarsh-air-day.json"), file);
+        Files.copy(Path.of("src/test/resources/crowdline/shows", "fenmarsh-air-day.json"), file);
     }
 
     private int run(String... args) {

@@ -18,7 +18,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 class FactsCommandTest {
-    private static final String DEMO = "demo-shows/fenmarsh-air-day.json";
+    private static final String DEMO = "src/test/resources/crowdline/shows/fenmarsh-air-day.json";
     private static final String SOLO = "jackanapes-solo";
 
     @TempDir
@@ -53,7 +53,7 @@ class FactsCommandTest {
     @Test
     void aHeightTypedTenTimesTooSmallCostsTheFactsOfHeightAndNoOthers() throws IOException {
         Path slip = folder.resolve("slip.json");
-        String demo = Files.readString(Path.of("demo-shows/wrackenholt-evening.json"));
+        String demo = Files.readString(Path.of("src/test/resources/crowdline/shows/wrackenholt-evening.json"));
         Files.writeString(slip, demo.replace("\"heightFt\": 2350", "\"heightFt\": 235"));
         run("facts", slip.toString());
         assertThat(caught.err()).isEmpty();

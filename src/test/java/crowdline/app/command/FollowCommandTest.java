@@ -28,7 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 @Tag("slow")
 class FollowCommandTest {
-    private static final String DEMO = "demo-shows/fenmarsh-air-day.json";
+    private static final String DEMO = "src/test/resources/crowdline/shows/fenmarsh-air-day.json";
     private static final String GLIDER = "thistledown-glider";
 
     @TempDir

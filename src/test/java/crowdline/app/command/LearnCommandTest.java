@@ -160,9 +160,11 @@ class LearnCommandTest {
 
     @Test
     void aFlightLogAddsAPass() throws Exception {
-        Show demo = Objects.requireNonNull(
-                new ShowFile().read(Path.of("demo-shows/fenmarsh-air-day.json")).show());
-        Path file = Files.copy(Path.of("demo-shows/fenmarsh-air-day.json"), folder.resolve("fen.json"));
+        Show demo = Objects.requireNonNull(new ShowFile()
+                .read(Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json"))
+                .show());
+        Path file = Files.copy(
+                Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json"), folder.resolve("fen.json"));
         Act act = demo.act("thistledown-glider").orElseThrow();
         Flight flight =
                 new Predictor(demo, CatalogueFile.shipped(), act, act.variants().get(0)).predict();
@@ -184,7 +186,8 @@ class LearnCommandTest {
 
     @Test
     void aLogThatCannotBeReadDoesNotKeepTheOthersOut() throws Exception {
-        Path file = Files.copy(Path.of("demo-shows/fenmarsh-air-day.json"), folder.resolve("fen.json"));
+        Path file = Files.copy(
+                Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json"), folder.resolve("fen.json"));
         Show demo = Objects.requireNonNull(new ShowFile().read(file).show());
         Act act = demo.act("thistledown-glider").orElseThrow();
         Flight flight =

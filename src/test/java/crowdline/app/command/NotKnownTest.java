@@ -20,7 +20,7 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** What nobody gave is not made up: acts that are only timed, and venues that say little of themselves. */
 class NotKnownTest {
-    private static final String DEMO = "demo-shows/fenmarsh-air-day.json";
+    private static final String DEMO = "src/test/resources/crowdline/shows/fenmarsh-air-day.json";
     private static final String GLIDER = "thistledown-glider";
 
     @TempDir

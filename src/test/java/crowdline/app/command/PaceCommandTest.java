@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class PaceCommandTest {
-    private static final String DEMO = "demo-shows/fenmarsh-air-day.json";
+    private static final String DEMO = "src/test/resources/crowdline/shows/fenmarsh-air-day.json";
 
     /**
      * Twelve remarks as a synthesiser says them (espeak-ng 1.51, -v en-gb -s 150, without the silence at the end), so

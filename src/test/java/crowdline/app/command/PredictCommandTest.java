@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class PredictCommandTest {
-    private static final String DEMO = "demo-shows/fenmarsh-air-day.json";
+    private static final String DEMO = "src/test/resources/crowdline/shows/fenmarsh-air-day.json";
 
     @TempDir
     private Path folder;

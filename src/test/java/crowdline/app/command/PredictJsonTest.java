@@ -15,7 +15,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** What {@code predict --json} says, read by a JSON parser as another program would. */
 class PredictJsonTest {
-    private static final String DEMO = "demo-shows/fenmarsh-air-day.json";
+    private static final String DEMO = "src/test/resources/crowdline/shows/fenmarsh-air-day.json";
 
     @TempDir
     private Path folder;

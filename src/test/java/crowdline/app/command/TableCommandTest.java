@@ -21,7 +21,7 @@ class TableCommandTest {
     @BeforeEach
     void copy() throws IOException {
         Path file = folder.resolve("show.json");
-        Files.copy(Path.of("demo-shows/wrackenholt-evening.json"), file);
+        Files.copy(Path.of("src/test/resources/crowdline/shows/wrackenholt-evening.json"), file);
         show = file.toString();
     }
 

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("window")
 @Timeout(300)
 class ActFollowedOnScreenTest {
-    private static final Path FENMARSH = Path.of("demo-shows/fenmarsh-air-day.json");
+    private static final Path FENMARSH = Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json");
     /** A minute before the first act's slot, 14:30 in British summer time. */
     private static final Instant BEFORE_FENMARSH = Instant.parse("2027-06-12T13:29:00Z");
 

@@ -42,7 +42,7 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("window")
 @Timeout(300)
 class KeysInFrontTest {
-    private static final Path FENMARSH = Path.of("demo-shows/fenmarsh-air-day.json");
+    private static final Path FENMARSH = Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json");
     private static final Instant BEFORE = Instant.parse("2027-06-12T13:29:00Z");
     private static final long PATIENCE_NS = 20_000_000_000L;
     /** A screen without a window manager loses keys while windows change, so that some are pressed again. */

@@ -34,7 +34,7 @@ class ShowFactsTest {
                         () -> Pace.DEFAULT,
                         Folders.here().passes(),
                         Workers.ALONE)
-                .load(Path.of("demo-shows/fenmarsh-air-day.json"), 1)
+                .load(Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json"), 1)
                 .loaded();
         facts = ShowFacts.of(Objects.requireNonNull(loaded));
     }

@@ -16,21 +16,21 @@ import java.util.List;
 import java.util.Objects;
 
 /** The acts of the demo show, flown. */
-final class DemoActs {
-    private static final Path DEMO = Path.of("demo-shows", "fenmarsh-air-day.json");
-    private static final Path EVENING = Path.of("demo-shows", "wrackenholt-evening.json");
+final class ToldActs {
+    private static final Path DEMO = Path.of("src/test/resources/crowdline/shows", "fenmarsh-air-day.json");
+    private static final Path EVENING = Path.of("src/test/resources/crowdline/shows", "wrackenholt-evening.json");
 
-    private DemoActs() {}
+    private ToldActs() {}
 
     /** One variant of one act with its facts. */
     record Told(Show show, Airframe airframe, Flight flight, List<CrowdFact> facts) {}
 
-    /** Every variant of every act of the demo show. */
+    /** Every variant of every act of a show of a biplane and a glider. */
     static List<Told> all() throws ShowFileException {
         return of(DEMO);
     }
 
-    /** The same of both demo shows. */
+    /** The same, and of a show of two solos. */
     static List<Told> ofBothShows() throws ShowFileException {
         List<Told> told = new ArrayList<>(of(DEMO));
         told.addAll(of(EVENING));
