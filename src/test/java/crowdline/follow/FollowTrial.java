@@ -29,7 +29,7 @@ public final class FollowTrial {
     private static final String USAGE = """
             trial [--act ID] [--only WORDS] [--save FILE] [--against FILE] [--more] [SEEDS...]
               SEEDS           numbers or ranges such as 5000-5019, which is what is flown unless told
-              --act ID        the act of the demo show, jackanapes-solo unless told
+              --act ID        the act of the show of a biplane and a glider, jackanapes-solo unless told
               --only WORDS    scenarios with these words in their name
               --save FILE     writes down how each flight was followed
               --against FILE  prints what has changed since a run that was saved
