@@ -53,9 +53,8 @@ class AircraftFollowingTest {
 
     @BeforeAll
     static void predict() throws ShowFileException {
-        show = Objects.requireNonNull(new ShowFile()
-                .read(Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json"))
-                .show());
+        Path file = Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json");
+        show = Objects.requireNonNull(new ShowFile().read(file).show());
         act = show.act("thistledown-glider").orElseThrow();
         flight =
                 new Predictor(show, CatalogueFile.shipped(), act, act.variants().get(0)).predict();
