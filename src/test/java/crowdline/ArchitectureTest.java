@@ -69,6 +69,8 @@ class ArchitectureTest {
             new Room("console.keys", "which key gives which command is one table"),
             new Room("console.window", "a window knows nothing of what is in it"),
             new Room("console.place", "what all places share knows none of them"),
+            new Room("console.help", "every place is explained, and none explains itself"),
+            new Room("console.tour", "the tour names places and knows none of them"),
             new Room("console.path", "a path is painted the same in every place"),
             new Room("console.foot", "messages are shown wherever they come from"),
             new Room("console.edit", "one show is edited in the window, whichever place shows it"),

@@ -107,10 +107,11 @@ public final class ConsoleFrame extends JFrame {
         pane.live().insteadOf(incident::page);
         Windows windows = new Windows(this, host, pane::appearance, pane::inIncident);
         serve(windows);
-        dispatcher = new KeyDispatcher(actions, new FirstKeys(this, front, pane, this::resume));
+        TourGuide tour = new TourGuide(this, pane, actions, this::openDemo, this::go);
+        dispatcher = new KeyDispatcher(actions, new FirstKeys(this, front, pane, tour, this::resume));
         pedals = new PedalPresses(actions, dispatcher, pane::showLearned);
         pedals.use(host.pedals().learned());
-        window = new WindowCommands(this, host, pane, windows, pedals, edit);
+        window = new WindowCommands(this, host, pane, windows, pedals, edit, tour);
         commands = window.table(this::go);
         steps = edit.steps(said -> pane.foot().say(host.nowS(), said));
         pane.allowing(commands::possible, steps::possible);

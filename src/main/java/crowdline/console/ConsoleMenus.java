@@ -105,7 +105,9 @@ public final class ConsoleMenus {
         view.add(item(Command.FULL_SCREEN));
         bar.add(view);
         JMenu help = menu("Help", 'H');
+        help.add(item(Command.EXPLAIN));
         help.add(item(Command.HELP));
+        help.add(item(Command.TOUR));
         help.add(new JMenuItem(messages));
         bar.add(help);
         bar.add(Box.createHorizontalGlue());

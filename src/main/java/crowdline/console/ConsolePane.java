@@ -31,6 +31,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
 import javax.swing.Action;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
@@ -51,6 +52,7 @@ public final class ConsolePane extends JPanel {
     private final transient Map<Place, PlaceScreen> screens = new EnumMap<>(Place.class);
     private final LazyCard<KeysOverlay.Sheet, KeysOverlay> keys;
     private final FootLine foot;
+    private final JPanel south = new JPanel(new BorderLayout());
     private final transient CommandActions actions;
     private transient Supplier<Set<Command>> ofTheWindow = () -> EnumSet.noneOf(Command.class);
     private transient Supplier<Set<Command>> besideLive = () -> EnumSet.noneOf(Command.class);
@@ -87,10 +89,16 @@ public final class ConsolePane extends JPanel {
         screens.forEach((each, screen) -> stage.add(screen.component(), each.name()));
         stage.add(keys, KEYS);
         add(stage, BorderLayout.CENTER);
-        add(foot.row(), BorderLayout.SOUTH);
+        south.add(foot.row(), BorderLayout.SOUTH);
+        add(south, BorderLayout.SOUTH);
         setFocusable(true);
         getAccessibleContext().setAccessibleName("Crowdline");
         colour(appearance);
+    }
+
+    /** A row between the places and the foot line, which has no room while it is not visible. */
+    void under(JComponent row) {
+        south.add(row, BorderLayout.CENTER);
     }
 
     /**

@@ -16,13 +16,15 @@ final class FirstKeys implements KeyDispatcher.Room {
     private final Window window;
     private final Front front;
     private final ConsolePane pane;
+    private final TourGuide tour;
     private final Runnable resume;
 
     /** @param resume what the incident page asks for when it is left */
-    FirstKeys(Window window, Front front, ConsolePane pane, Runnable resume) {
+    FirstKeys(Window window, Front front, ConsolePane pane, TourGuide tour, Runnable resume) {
         this.window = window;
         this.front = front;
         this.pane = pane;
+        this.tour = tour;
         this.resume = resume;
     }
 
@@ -58,9 +60,13 @@ final class FirstKeys implements KeyDispatcher.Room {
             pane.showKeys(false);
             return true;
         }
-        return pane.place() == Place.WALK
-                ? pane.walk().closeNote()
-                : pane.place() == Place.PREPARE && pane.prepare().back();
+        if ((pane.place() == Place.WALK && pane.walk().closeNote())
+                || (pane.place() == Place.PREPARE && pane.prepare().back())) {
+            return true;
+        }
+        boolean led = tour.isOn();
+        tour.leave();
+        return led;
     }
 
     /** Nothing but the word leaves the page, and no menu opens over it by its letter; its look may change. */

@@ -21,16 +21,25 @@ final class WindowCommands {
     private final ConsolePane pane;
     private final Windows windows;
     private final PedalPresses pedals;
+    private final TourGuide tour;
     private final FullScreen fullScreen;
     private final EditCommands edit;
 
-    WindowCommands(JFrame frame, Host host, ConsolePane pane, Windows windows, PedalPresses pedals, EditCommands edit) {
+    WindowCommands(
+            JFrame frame,
+            Host host,
+            ConsolePane pane,
+            Windows windows,
+            PedalPresses pedals,
+            EditCommands edit,
+            TourGuide tour) {
         this.edit = edit;
         this.frame = frame;
         this.host = host;
         this.pane = pane;
         this.windows = windows;
         this.pedals = pedals;
+        this.tour = tour;
         fullScreen = new FullScreen(frame);
     }
 
@@ -53,6 +62,9 @@ final class WindowCommands {
                         () -> wear(look().with(look().zoom().smaller())))
                 .on(Command.FULL_SCREEN, always, fullScreen::turn)
                 .on(Command.HELP, outside, () -> pane.showKeys(!pane.keysShown()))
+                .on(Command.EXPLAIN, outside, () -> windows.explain(pane.place()))
+                .on(Command.TOUR, outside, tour::next)
+                .on(Command.TOUR_BACK, () -> outside.getAsBoolean() && tour.isOn(), tour::back)
                 .on(Command.QUIT, always, this::leave);
         for (Place place : Place.values()) {
             table.on(place.command(), outside, () -> go.accept(place));
@@ -68,6 +80,7 @@ final class WindowCommands {
     private void wear(Appearance appearance) {
         LookAndFeel.wear(appearance);
         pane.wear(appearance);
+        tour.wear(appearance);
         host.keep(appearance);
     }
 

@@ -1,6 +1,8 @@
 package crowdline.console;
 
+import crowdline.console.help.HelpWindow;
 import crowdline.console.pace.PaceDialog;
+import crowdline.console.place.Place;
 import crowdline.console.prepare.MetarDialog;
 import crowdline.console.receiver.ReceiverDialog;
 import crowdline.console.theme.Appearance;
@@ -25,6 +27,11 @@ final class Windows {
         this.owner = owner;
         this.host = host;
         this.appearance = appearance;
+    }
+
+    /** Explains a place, and everything else. */
+    void explain(Place place) {
+        HelpWindow.open(owner, appearance.get(), place);
     }
 
     /** Asks for a show file. */

@@ -92,6 +92,7 @@ public final class OwnWindows {
                 Map.of(
                         "messages", own::messages,
                         "METAR", () -> own.in(Place.PREPARE, KeyEvent.VK_M),
+                        "help", () -> own.in(Place.WORDS, KeyEvent.VK_F1),
                         "receiver", () -> own.in(Place.LIVE, KeyEvent.VK_R),
                         "pace", () -> own.in(Place.GLOSSARY, KeyEvent.VK_P),
                         "pace, while a speaker is timed", own::timing));

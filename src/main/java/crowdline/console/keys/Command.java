@@ -116,6 +116,9 @@ public enum Command {
     SMALLER("Smaller", Scope.WINDOW, "Everything smaller", "ctrl MINUS", "ctrl SUBTRACT"),
     FULL_SCREEN("Full screen", Scope.WINDOW, "Fill the screen, or go back to a window", "F11"),
     HELP("Keys", Scope.WINDOW, "What the keys do", "F1", "'?'"),
+    EXPLAIN("Help…", Scope.WINDOW, "This place explained, and everything else to search in", "ctrl F1", "shift F1"),
+    TOUR("Tour", Scope.WINDOW, "Two minutes on the demo show; the next step of it", "F9"),
+    TOUR_BACK("Back in the tour", Scope.WINDOW, "The step before", "shift F9"),
     QUIT("Quit", Scope.WINDOW, "Close the console", "ctrl Q");
 
     /** Where a command can be given. */

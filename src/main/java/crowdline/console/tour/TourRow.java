@@ -1,0 +1,70 @@
+package crowdline.console.tour;
+
+import crowdline.console.keys.Command;
+import crowdline.console.keys.CommandActions;
+import crowdline.console.paint.PlainText;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import crowdline.console.window.NamedAction;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+
+/** The row under the screen that says the step; nothing of it takes a key. */
+public final class TourRow extends JPanel {
+    private final JLabel where = new JLabel();
+    private final JTextArea words = PlainText.wrapped("Tour", "");
+    private final JButton back;
+    private final JButton next;
+    private final JButton leave;
+
+    /** @param left leaves the tour */
+    public TourRow(Appearance appearance, CommandActions actions, Runnable left) {
+        back = new JButton(actions.of(Command.TOUR_BACK));
+        next = new JButton(actions.of(Command.TOUR));
+        leave = new JButton(new NamedAction("Leave  Esc", left));
+        back.setText("Back  " + Command.TOUR_BACK.key());
+        for (JButton button : new JButton[] {back, next, leave}) {
+            button.setFocusable(false);
+        }
+        words.setFocusable(false);
+        getAccessibleContext().setAccessibleName("Tour");
+        setVisible(false);
+        wear(appearance);
+    }
+
+    /** Shows a step. */
+    public void show(Tour tour) {
+        where.setText(tour.where());
+        words.setText(tour.step().words());
+        back.setEnabled(tour.at() > 0);
+        next.setText((tour.isLast() ? "Done  " : "Next  ") + Command.TOUR.key());
+        setVisible(true);
+        revalidate();
+    }
+
+    public void wear(Appearance appearance) {
+        removeAll();
+        setLayout(new MigLayout(
+                "insets " + appearance.room(10) + " " + appearance.room(16) + " " + appearance.room(10) + " "
+                        + appearance.room(16) + ", gap " + appearance.room(12) + " 0px",
+                "[][0:0:,grow,fill][][][]",
+                "[center]"));
+        setBackground(appearance.palette().sunk());
+        setBorder(BorderFactory.createMatteBorder(
+                appearance.px(3), 0, 0, 0, appearance.palette().accent()));
+        where.setFont(appearance.plain(TextRole.BODY));
+        where.setForeground(appearance.palette().soft());
+        words.setFont(appearance.plain(TextRole.SMALL));
+        words.setForeground(appearance.palette().text());
+        add(where, "top");
+        add(words, "wmin 0");
+        add(back);
+        add(next);
+        add(leave);
+        revalidate();
+    }
+}
