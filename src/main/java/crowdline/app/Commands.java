@@ -11,6 +11,7 @@ import crowdline.app.command.LearnCommand;
 import crowdline.app.command.PaceCommand;
 import crowdline.app.command.PlanCommand;
 import crowdline.app.command.PredictCommand;
+import crowdline.app.command.SheetCommand;
 import crowdline.app.command.SpeakCommand;
 import crowdline.app.command.TableCommand;
 import crowdline.app.demo.PicturesCommand;
@@ -113,6 +114,7 @@ final class Commands implements Callable<Integer> {
                 new FactsCommand(terminal),
                 new FollowCommand(terminal),
                 new TableCommand(terminal, System.in),
+                new SheetCommand(terminal, Folders.here(), workers),
                 new SpeakCommand(terminal),
                 new DebriefCommand(terminal, Folders.here()),
                 new PaceCommand(terminal),

@@ -21,6 +21,11 @@ import org.jspecify.annotations.Nullable;
 /** A debrief as text to read and print, and as comma-separated values. */
 public final class DebriefSheet {
     private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
+    /** What a debrief can know. */
+    public static final String KNOWN =
+            "A remark is marked when S was pressed for it; nothing else is known of what was said. Planned times are"
+                    + " predictions, for commentary only.";
+
     private static final String HEAD =
             "act,variant,run,figure,name,fate,plannedStartS,plannedS,startS,flownS,lateS,longerS,heldS,markedBy,measured";
 
@@ -56,8 +61,7 @@ public final class DebriefSheet {
         lines.add(debrief.changes().isEmpty() ? "To change: nothing stands out." : "To change:");
         debrief.changes().forEach(c -> lines.add("  - " + c));
         lines.add("");
-        lines.add(
-                "A remark is marked when S was pressed for it; nothing else is known of what was said. Planned times are predictions, for commentary only.");
+        lines.add(KNOWN);
         return lines;
     }
 
@@ -99,7 +103,8 @@ public final class DebriefSheet {
         return whole == 0 ? "as planned" : amount + (whole > 0 ? " longer" : " shorter");
     }
 
-    private static String said(List<RemarkRun> remarks) {
+    /** "Remarks: 4 of 9 marked, 1 left out, 0 not finished, 4 not marked". */
+    public static String said(List<RemarkRun> remarks) {
         long said = remarks.stream().filter(r -> r.told() == Told.SAID).count();
         long skipped = remarks.stream().filter(r -> r.told() == Told.SKIPPED).count();
         long cut = remarks.stream().filter(r -> r.told() == Told.CUT_SHORT).count();
@@ -168,7 +173,6 @@ public final class DebriefSheet {
 
     private static String row(FigureRun f) {
         String fate = word(f.fate());
-        boolean clock = f.mark() == Source.CLOCK;
         return row(
                 minutes(f.plannedStartS()),
                 minutes(f.startS()),
@@ -176,9 +180,13 @@ public final class DebriefSheet {
                 f.name() + (fate.isEmpty() ? "" : " (" + fate + ")"),
                 tenths(f.plannedS()),
                 tenths(f.flownS()) + (f.measured() || f.flownS() == null ? "" : "*"),
-                (f.measured() ? signed(f.longerS()) : "")
-                        + (clock ? " by clock" : "")
-                        + (f.heldS() > 0 ? String.format(Locale.UK, " held %.0f s", f.heldS()) : ""));
+                (f.measured() ? signed(f.longerS()) : "") + how(f));
+    }
+
+    /** That the clock began it, and how long its clock was held; empty if neither. */
+    public static String how(FigureRun f) {
+        return (f.mark() == Source.CLOCK ? " by clock" : "")
+                + (f.heldS() > 0 ? String.format(Locale.UK, " held %.0f s", f.heldS()) : "");
     }
 
     private static String row(Object... cells) {
@@ -186,11 +194,13 @@ public final class DebriefSheet {
                 .stripTrailing();
     }
 
-    private static String minutes(@Nullable Double seconds) {
+    /** "3:07", or empty if it is not known. */
+    public static String minutes(@Nullable Double seconds) {
         return seconds == null ? "" : RunningSheet.minutes(Math.max(0, seconds));
     }
 
-    private static String tenths(@Nullable Double seconds) {
+    /** "3.1 s", or empty if it is not known. */
+    public static String tenths(@Nullable Double seconds) {
         return seconds == null ? "" : String.format(Locale.UK, "%.1f s", seconds);
     }
 

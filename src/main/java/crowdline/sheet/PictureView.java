@@ -2,8 +2,10 @@ package crowdline.sheet;
 
 import crowdline.flight.Track;
 import crowdline.flight.Vec;
-import crowdline.sheet.Ink.Anchor;
-import crowdline.sheet.Ink.Point;
+import crowdline.sheet.ink.Ink;
+import crowdline.sheet.ink.Ink.Anchor;
+import crowdline.sheet.ink.Ink.Point;
+import crowdline.sheet.ink.Lettering;
 import crowdline.sight.PathExtent;
 import crowdline.sight.PathView;
 import java.util.ArrayList;

@@ -33,4 +33,9 @@ public record Incident(
             throw new IllegalArgumentException("the incident page has no words; it needs the organiser's text");
         }
     }
+
+    /** Who agreed these words, or that nobody has, for a page. */
+    public String agreement() {
+        return agreedWith == null ? "Nobody has agreed these words yet" : "Agreed with " + agreedWith;
+    }
 }

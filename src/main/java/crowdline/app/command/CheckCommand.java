@@ -4,6 +4,7 @@ import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Folders;
 import crowdline.app.shell.Terminal;
 import crowdline.loaded.FlownCheck;
+import crowdline.loaded.PilotLetter;
 import crowdline.show.LocatedFinding;
 import crowdline.show.Severity;
 import crowdline.show.Show;

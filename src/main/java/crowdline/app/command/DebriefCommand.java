@@ -3,33 +3,24 @@ package crowdline.app.command;
 import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Exports;
 import crowdline.app.shell.Folders;
-import crowdline.app.shell.MonotonicTicker;
 import crowdline.app.shell.Terminal;
 import crowdline.flight.Workers;
 import crowdline.live.debrief.Debrief;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
 import crowdline.sheet.DebriefSheet;
-import crowdline.show.Show;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.file.ShowFileException;
-import crowdline.storage.journal.JournalMachine;
 import crowdline.storage.journal.JournalReading;
-import crowdline.storage.journal.JournalShelf;
-import crowdline.storage.journal.JournalShow;
 import crowdline.storage.json.JsonOut;
 import crowdline.storage.settings.SettingsFile;
 import crowdline.storage.show.CatalogueFile;
-import crowdline.storage.show.ShowFile;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalTime;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -72,14 +63,12 @@ public final class DebriefCommand implements Callable<Integer> {
                         file,
                         new ShowLoader(CatalogueFile::shipped, () -> Pace.DEFAULT, folders.passes(), Workers.ALONE),
                         LoadedShow.FIRST_FLIGHTS);
-        JournalShelf shelf = new JournalShelf(folders.journals(), JournalMachine.here(new MonotonicTicker()), 0);
-        Optional<JournalReading> reading = shelf.last(JournalShow.of(file, ShowFile.bytes(file)));
-        if (reading.isEmpty()) {
-            terminal.complain("there is no journal of " + file + " in " + folders.journals()
-                    + "; run the show in Live first, or name the file it was run from");
+        Optional<LastFlown> flown = LastFlown.of(file, loaded, folders);
+        if (flown.isEmpty()) {
+            terminal.complain(LastFlown.none(file, folders));
             return ExitCode.UNUSABLE;
         }
-        print(loaded, reading.get());
+        print(flown.get());
         return ExitCode.FINE;
     }
 
@@ -88,10 +77,9 @@ public final class DebriefCommand implements Callable<Integer> {
                 .read().settings().recentFiles().stream().findFirst().orElse(null);
     }
 
-    private void print(LoadedShow loaded, JournalReading reading) throws ShowFileException {
-        Show read = loaded.show();
-        Debrief debrief =
-                Debrief.of(read, reading.state(), loaded.debriefSources(reading.zero(), (actId, variant) -> List.of()));
+    private void print(LastFlown flown) throws ShowFileException {
+        JournalReading reading = flown.reading();
+        Debrief debrief = flown.debrief();
         Path to = table;
         if (to != null) {
             Exports.write(to, DebriefSheet.table(debrief));
@@ -108,8 +96,6 @@ public final class DebriefCommand implements Callable<Integer> {
         if (reading.damagedLines() > 0) {
             terminal.line("Lines of the journal that could not be read and were left out: " + reading.damagedLines());
         }
-        DoubleFunction<LocalTime> hour = atS -> LocalTime.ofInstant(
-                reading.zero().plusNanos(Math.round(atS * 1e9)), read.venue().timeZone());
-        DebriefSheet.lines(debrief, hour).forEach(terminal::line);
+        DebriefSheet.lines(debrief, flown::hour).forEach(terminal::line);
     }
 }

@@ -2,6 +2,7 @@ package crowdline.console.glossary;
 
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
+import crowdline.sight.FigureAlone;
 import crowdline.sight.SideView;
 import java.util.Comparator;
 import java.util.List;
@@ -54,7 +55,7 @@ public record GlossaryView(List<EntryView> entries) {
 
     /** The glossary of a catalogue with every figure drawn that can be flown; takes a moment, off the event thread. */
     public static GlossaryView drawn(Catalogue catalogue) {
-        FigureDrawing drawing = new FigureDrawing(catalogue);
+        FigureAlone drawing = new FigureAlone(catalogue);
         return new GlossaryView(of(catalogue).entries().stream()
                 .map(e ->
                         e.withDrawing(catalogue.find(e.name()).map(drawing::of).orElse(SideView.NONE)))

@@ -27,9 +27,8 @@ public final class IncidentPresenter {
         if (incident == null) {
             return empty("Nobody has written this page for the show", noted(hour, openS), since(openS));
         }
-        String agreed = incident.agreedWith();
         return new IncidentView(
-                agreed == null ? "Nobody has agreed these words yet" : "Agreed with " + agreed,
+                incident.agreement(),
                 noted(hour, openS),
                 since(openS),
                 incident.firstSteps(),

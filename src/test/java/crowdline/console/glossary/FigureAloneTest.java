@@ -2,18 +2,18 @@ package crowdline.console.glossary;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.console.glossary.GlossaryView.EntryView;
 import crowdline.show.Catalogue;
 import crowdline.show.CatalogueEntry;
+import crowdline.sight.FigureAlone;
 import crowdline.sight.SideView.Spot;
 import crowdline.storage.show.CatalogueFile;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What every figure must look like, from the trade's own words for it; common practice, no source. */
-class FigureDrawingTest {
+class FigureAloneTest {
     private static final Catalogue CATALOGUE = CatalogueFile.shipped();
-    private static final FigureDrawing DRAWING = new FigureDrawing(CATALOGUE);
+    private static final FigureAlone DRAWING = new FigureAlone(CATALOGUE);
 
     private static List<Spot> spots(String name) {
         return DRAWING.of(CATALOGUE.find(name).orElseThrow()).stretches().get(0).spots();
@@ -32,7 +32,7 @@ class FigureDrawingTest {
     void everyFigureThatCanBeFlownIsDrawnAndTheOthersAreNot() {
         assertThat(GlossaryView.drawn(CATALOGUE).entries())
                 .filteredOn(e -> e.drawing().isEmpty())
-                .extracting(EntryView::name)
+                .extracting(GlossaryView.EntryView::name)
                 .contains("landing", "take-off")
                 .containsExactlyInAnyOrderElementsOf(CATALOGUE.entries().stream()
                         .filter(entry -> entry.elements().isEmpty())

@@ -1,4 +1,4 @@
-package crowdline.console.glossary;
+package crowdline.sight;
 
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
@@ -14,7 +14,6 @@ import crowdline.show.Placing;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
-import crowdline.sight.SideView;
 import crowdline.sight.SideView.Craft;
 import crowdline.sight.SideView.Spot;
 import crowdline.sight.SideView.Stretch;
@@ -28,7 +27,7 @@ import java.util.Map;
  * Draws a catalogue's figures by flying each once, alone, in still air, with a strong aeroplane that never was. Only the
  * shape is shown, so heights are counted from the figure's lowest point.
  */
-final class FigureDrawing {
+public final class FigureAlone {
     /** Where a figure begins, feet; tuned: so high that every figure of the catalogue ends above the ground. */
     private static final double START_FT = 2500;
     /** Of figures with no usual entry speed, knots. */
@@ -40,12 +39,12 @@ final class FigureDrawing {
 
     private final Catalogue catalogue;
 
-    FigureDrawing(Catalogue catalogue) {
+    public FigureAlone(Catalogue catalogue) {
         this.catalogue = catalogue;
     }
 
     /** What the figure looks like from the crowd, the aeroplane at its beginning; nothing for one that is only timed. */
-    SideView of(CatalogueEntry entry) {
+    public SideView of(CatalogueEntry entry) {
         if (entry.elements().isEmpty()) {
             return SideView.NONE;
         }

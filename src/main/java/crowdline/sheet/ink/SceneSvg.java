@@ -1,4 +1,4 @@
-package crowdline.sheet;
+package crowdline.sheet.ink;
 
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -10,7 +10,7 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
 /** Writes a scene as SVG 1.1. Texts are escaped, whatever is in them. */
-final class SceneSvg {
+public final class SceneSvg {
     private static final String NAMESPACE = "http://www.w3.org/2000/svg";
 
     private final XMLStreamWriter xml;
@@ -19,7 +19,8 @@ final class SceneSvg {
         this.xml = xml;
     }
 
-    static void write(Scene scene, OutputStream out) throws XMLStreamException {
+    /** Writes it, and leaves the stream open. */
+    public static void write(Scene scene, OutputStream out) throws XMLStreamException {
         XMLStreamWriter xml = XMLOutputFactory.newInstance().createXMLStreamWriter(out, StandardCharsets.UTF_8.name());
         new SceneSvg(xml).scene(scene);
         xml.close();
@@ -35,7 +36,7 @@ final class SceneSvg {
         xml.writeAttribute("viewBox", "0 0 " + scene.widthPx() + " " + scene.heightPx());
         xml.writeAttribute("role", "img");
         xml.writeAttribute("stroke", "none");
-        xml.writeAttribute("font-family", "Inter, Helvetica, Arial, sans-serif");
+        xml.writeAttribute("font-family", "Open Sans, Helvetica, Arial, sans-serif");
         xml.writeCharacters("\n");
         xml.writeStartElement("title");
         xml.writeCharacters(plain(scene.title()));

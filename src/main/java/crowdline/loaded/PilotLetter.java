@@ -1,9 +1,7 @@
-package crowdline.app.command;
+package crowdline.loaded;
 
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
-import crowdline.loaded.ActOrigins;
-import crowdline.loaded.PilotQuestions;
 import crowdline.loaded.PilotQuestions.Question;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
@@ -22,10 +20,13 @@ import java.util.Map;
  * @param to the pilot's name
  * @param questions group by group
  */
-record PilotLetter(Act act, String to, List<Question> questions) {
+public record PilotLetter(Act act, String to, List<Question> questions) {
+    public PilotLetter {
+        questions = List.copyOf(questions);
+    }
 
     /** One for each act that rests on something assumed. */
-    static List<PilotLetter> of(Show show, Catalogue shipped, List<Pass> passes) {
+    public static List<PilotLetter> of(Show show, Catalogue shipped, List<Pass> passes) {
         Catalogue catalogue = shipped.with(show.figures());
         List<PilotLetter> letters = new ArrayList<>();
         for (Act act : show.acts()) {
@@ -43,7 +44,8 @@ record PilotLetter(Act act, String to, List<Question> questions) {
         return letters;
     }
 
-    static List<String> lines(List<PilotLetter> letters) {
+    /** As text to send. */
+    public static List<String> lines(List<PilotLetter> letters) {
         List<String> lines = new ArrayList<>();
         for (PilotLetter letter : letters) {
             lines.add("");
@@ -61,7 +63,7 @@ record PilotLetter(Act act, String to, List<Question> questions) {
     }
 
     /** As JSON, one row for each question. */
-    List<Map<String, Object>> rows() {
+    public List<Map<String, Object>> rows() {
         List<Map<String, Object>> rows = new ArrayList<>();
         for (Question question : questions) {
             Map<String, Object> row = new LinkedHashMap<>();

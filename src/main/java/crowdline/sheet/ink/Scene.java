@@ -1,4 +1,4 @@
-package crowdline.sheet;
+package crowdline.sheet.ink;
 
 import java.util.List;
 
@@ -8,8 +8,8 @@ import java.util.List;
  * @param title what it shows, in words
  * @param inks from the hindmost to the foremost
  */
-record Scene(String title, int widthPx, int heightPx, int groundRgb, List<Ink> inks) {
-    Scene {
+public record Scene(String title, int widthPx, int heightPx, int groundRgb, List<Ink> inks) {
+    public Scene {
         inks = List.copyOf(inks);
     }
 }

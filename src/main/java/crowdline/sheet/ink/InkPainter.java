@@ -1,4 +1,4 @@
-package crowdline.sheet;
+package crowdline.sheet.ink;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -6,44 +6,33 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
-import java.awt.image.BufferedImage;
-import java.io.IOException;
-import java.io.OutputStream;
+import java.text.Bidi;
 import java.util.List;
-import javax.imageio.ImageIO;
 
-/** Draws a scene as a PNG of two dots for each of its pixels, so that it prints well. */
-final class ScenePng {
-    private static final int DOTS_PER_PX = 2;
+/** Paints ink: the same strokes and the same letters on a screen, on a printer, in a PNG and in a PDF. */
+public final class InkPainter {
+    /** Keeps letters in the order they are handed over, and ends that. */
+    private static final char AS_IT_STANDS = '\u202D';
+
+    private static final char NO_MORE = '\u202C';
 
     private final Graphics2D g;
 
-    private ScenePng(Graphics2D g) {
+    /** @param g whose unit is that of the ink */
+    public InkPainter(Graphics2D g) {
         this.g = g;
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     }
 
-    static void write(Scene scene, OutputStream out) throws IOException {
-        BufferedImage image = new BufferedImage(
-                scene.widthPx() * DOTS_PER_PX, scene.heightPx() * DOTS_PER_PX, BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = image.createGraphics();
-        try {
-            g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-            g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-            g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-            g.setColor(new Color(scene.groundRgb()));
-            g.fillRect(0, 0, image.getWidth(), image.getHeight());
-            g.scale(DOTS_PER_PX, DOTS_PER_PX);
-            ScenePng drawing = new ScenePng(g);
-            scene.inks().forEach(drawing::ink);
-        } finally {
-            g.dispose();
-        }
-        if (!ImageIO.write(image, "png", out)) {
-            throw new IOException("this Java writes no PNG");
-        }
+    /** From the hindmost to the foremost. */
+    public void paint(List<Ink> inks) {
+        inks.forEach(this::paint);
     }
 
-    private void ink(Ink ink) {
+    private void paint(Ink ink) {
         if (ink instanceof Ink.Stroke line) {
             float width = (float) line.widthPx();
             float dash = (float) line.dashPx();
@@ -78,15 +67,23 @@ final class ScenePng {
     }
 
     private void words(Ink.Words words) {
-        g.setFont(Lettering.font(words.sizePx(), words.strong()));
         g.setColor(new Color(words.rgb()));
-        double wide = Lettering.widthPx(words.text(), words.sizePx(), words.strong());
-        double x = switch (words.anchor()) {
-            case START -> words.x();
-            case MIDDLE -> words.x() - wide / 2;
-            case END -> words.x() - wide;
-        };
-        g.drawString(words.text(), (float) x, (float) words.y());
+        double x = words.leftX();
+        for (Lettering.Run run : Lettering.runs(words.text(), words.strong())) {
+            g.setFont(run.face().at(words.sizePx()));
+            g.drawString(asItStands(run.text()), (float) x, (float) words.y());
+            x += run.widthPx(words.sizePx());
+        }
+    }
+
+    private static String asItStands(String text) {
+        char[] letters = text.toCharArray();
+        return Bidi.requiresBidi(letters, 0, letters.length) ? AS_IT_STANDS + text + NO_MORE : text;
+    }
+
+    /** A text that was painted, without what kept its letters in order. */
+    public static String letters(String painted) {
+        return painted.replace(Character.toString(AS_IT_STANDS), "").replace(Character.toString(NO_MORE), "");
     }
 
     private static Path2D path(List<Ink.Point> points) {

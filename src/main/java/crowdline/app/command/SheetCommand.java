@@ -1,0 +1,144 @@
+package crowdline.app.command;
+
+import crowdline.app.shell.ExitCode;
+import crowdline.app.shell.Folders;
+import crowdline.app.shell.Terminal;
+import crowdline.flight.Workers;
+import crowdline.loaded.LoadedShow;
+import crowdline.loaded.ShowLoader;
+import crowdline.paper.NothingOnPaper;
+import crowdline.paper.Paper;
+import crowdline.paper.SheetKind;
+import crowdline.paper.Wanted;
+import crowdline.sheet.page.Counting;
+import crowdline.sheet.page.PagePdf;
+import crowdline.sheet.page.Pages;
+import crowdline.show.Act;
+import crowdline.show.Nearest;
+import crowdline.speech.pace.Pace;
+import crowdline.storage.file.AtomicFile;
+import crowdline.storage.file.ShowFileException;
+import crowdline.storage.show.CatalogueFile;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Writes what is taken along on paper as a PDF. */
+@Command(
+        name = "sheet",
+        mixinStandardHelpOptions = true,
+        description = "Writes cue cards, a running sheet and other paper as a PDF.",
+        footer = {
+            "Ends with 0 if it was written, 1 if there is nothing to write, 2 if the show cannot be used or the file",
+            "cannot be written."
+        })
+public final class SheetCommand implements Callable<Integer> {
+    private final Terminal terminal;
+    private final Workers workers;
+    private final Folders folders;
+
+    @Parameters(paramLabel = "SHOW", description = "The show file.")
+    private @Nullable Path show;
+
+    @Option(
+            names = "--kind",
+            required = true,
+            paramLabel = "KIND",
+            description = "cards, running, pilot, questions, glossary, incident or debrief.")
+    private String kind = "";
+
+    @Option(names = "--out", required = true, paramLabel = "FILE.pdf", description = "The file to write.")
+    private @Nullable Path out;
+
+    @Mixin
+    private final ActChoice choice = new ActChoice();
+
+    @Option(names = "--large", description = "Large type throughout.")
+    private boolean large;
+
+    @Mixin
+    private final PaceOption pace = new PaceOption();
+
+    public SheetCommand(Terminal terminal, Folders folders, Workers workers) {
+        this.terminal = terminal;
+        this.folders = folders;
+        this.workers = workers;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        SheetKind known = SheetKind.of(kind).orElse(null);
+        if (known == null) {
+            List<String> words =
+                    Arrays.stream(SheetKind.values()).map(SheetKind::word).toList();
+            terminal.complain("there is no paper of the kind " + kind + "; there are " + String.join(", ", words)
+                    + Nearest.hint(kind, words));
+            return ExitCode.UNUSABLE;
+        }
+        Path to = Objects.requireNonNull(out);
+        String refusal = refusal(to);
+        if (refusal != null) {
+            terminal.complain(refusal);
+            return ExitCode.UNUSABLE;
+        }
+        Path file = Objects.requireNonNull(show);
+        Pace speaker = pace.pace(folders);
+        LoadedShow loaded = new UsableShow(terminal)
+                .load(
+                        file,
+                        new ShowLoader(CatalogueFile::shipped, () -> speaker, folders.passes(), workers),
+                        LoadedShow.FLIGHTS);
+        List<Act> acts = choice.of(loaded.show(), terminal).orElse(null);
+        if (acts == null) {
+            return ExitCode.UNUSABLE;
+        }
+        LastFlown flown =
+                known == SheetKind.DEBRIEF ? LastFlown.of(file, loaded, folders).orElse(null) : null;
+        if (known == SheetKind.DEBRIEF && flown == null) {
+            terminal.complain(LastFlown.none(file, folders));
+            return ExitCode.UNUSABLE;
+        }
+        Pages pages;
+        try {
+            Wanted wanted = new Wanted(
+                    loaded,
+                    acts,
+                    choice::variant,
+                    choice.named(),
+                    large,
+                    flown == null ? null : new Wanted.Flown(flown.debrief(), flown::hour));
+            pages = Paper.of(known, wanted, Counting.UNHEARD);
+        } catch (NothingOnPaper e) {
+            terminal.complain(String.valueOf(e.getMessage()));
+            return ExitCode.BLOCKED;
+        }
+        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+        PagePdf.write(pages, pdf, Counting.UNHEARD);
+        new AtomicFile().write(to, pdf.toByteArray());
+        pages.lacking().ifPresent(lacking -> terminal.line("Warning: " + lacking + "."));
+        int count = pages.pages().size();
+        terminal.line(known.title() + ", " + count + (count == 1 ? " page" : " pages") + ", in " + to);
+        return ExitCode.FINE;
+    }
+
+    private static @Nullable String refusal(Path to) throws ShowFileException {
+        if (!to.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
+            return "--out is " + to + "; its name must end in .pdf";
+        }
+        Path folder = to.toAbsolutePath().getParent();
+        return folder == null || Files.isDirectory(folder)
+                ? null
+                : "--out is " + to + "; there is no folder " + folder + "; make it first or choose another";
+    }
+}

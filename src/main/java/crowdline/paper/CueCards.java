@@ -1,0 +1,166 @@
+package crowdline.paper;
+
+import crowdline.patter.Unplaced;
+import crowdline.sheet.FigurePicture;
+import crowdline.sheet.RunningSheet;
+import crowdline.sheet.page.Area;
+import crowdline.sheet.page.Cell;
+import crowdline.sheet.page.Counting;
+import crowdline.sheet.page.Flow;
+import crowdline.sheet.page.PaperSize;
+import crowdline.sheet.page.Style;
+import crowdline.show.Performer;
+import crowdline.sight.SideView.Spot;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Cards for the pocket: one for the start of an act, one for each figure, one for what found no place. */
+final class CueCards {
+    /** The least size of what is read aloud, points. */
+    static final double WORDS_PT = 15;
+
+    private static final double NAME_PT = 21;
+    private static final double LONG_NAME_PT = 15;
+    private static final int LONG_NAME_LINES = 3;
+    private static final double DRAWING_PT = 84;
+
+    private final PaperAct act;
+    private final Type type;
+    private final List<Card> cards = new ArrayList<>();
+
+    private CueCards(PaperAct act, Type type) {
+        this.act = act;
+        this.type = type;
+    }
+
+    /** The cards of an act, in their order. */
+    static List<Card> of(PaperAct act, Type type, Counting count) {
+        CueCards made = new CueCards(act, type);
+        made.opening();
+        for (int i = 0; i < act.times().size(); i++) {
+            count.is(i, act.times().size());
+            made.figure(i);
+        }
+        made.spare();
+        return made.cards;
+    }
+
+    private void card(String name, String when, String next, String nextWhen, Consumer<Flow> filled) {
+        Flow flow = new Flow(PaperSize.A6, page -> CardFrame.room(type, !next.isEmpty()));
+        filled.accept(flow);
+        cards.add(new Card(act, name, when, next, nextWhen, flow));
+    }
+
+    private void opening() {
+        String first = act.times().isEmpty() ? "" : act.name(0);
+        card(act.act().title(), "slot " + act.slot(), first, "0:00", flow -> {
+            name(flow, act.act().title(), List.of(), "");
+            act.performer().ifPresent(p -> performer(flow, p));
+            flow.gap(type.pt(6));
+            flow.text("about", act.aircraft(), body());
+            flow.text(
+                    "about",
+                    "Variant \"" + act.variant() + "\", " + RunningSheet.minutes(act.totalS()) + " in the air",
+                    small());
+            remarks(flow, act.said(-1).stream().map(p -> Said.of(act, p)).toList());
+        });
+    }
+
+    private void performer(Flow flow, Performer performer) {
+        flow.text("about", performer.name(), new Style(type.pt(WORDS_PT), true, Type.BLACK));
+        String said = performer.sayAs();
+        if (said != null) {
+            flow.text("say", "say: " + said, small());
+        }
+    }
+
+    private void figure(int i) {
+        boolean last = i + 1 == act.times().size();
+        String next = last ? "" : act.name(i + 1);
+        String when = Said.clock(act.times().get(i).startS()) + " · "
+                + Said.seconds(act.times().get(i).durationS());
+        String nextWhen = last ? "" : Said.clock(act.times().get(i + 1).startS());
+        card(act.name(i), when, next, nextWhen, flow -> {
+            name(flow, act.name(i), act.path(i), act.sayIt(i));
+            String look = act.look(i);
+            if (!look.isBlank()) {
+                flow.gap(type.pt(5));
+                flow.keep(body().leadingPt() * 2);
+                flow.text("label", "LOOK FOR", label());
+                flow.text("look", look, body());
+            }
+            remarks(flow, act.said(i).stream().map(p -> Said.of(act, p)).toList());
+        });
+    }
+
+    private void name(Flow flow, String name, List<Spot> path, String sayIt) {
+        Area room = flow.room();
+        boolean drawn = FigurePicture.has(path);
+        double width = room.width() - (drawn ? DRAWING_PT + 8 : 0);
+        double tall = drawn ? FigurePicture.height(path, DRAWING_PT) : 0;
+        double from = flow.at();
+        Style style = CardFrame.nameStyle(name, width, type.pt(NAME_PT), type.pt(LONG_NAME_PT), LONG_NAME_LINES);
+        int page = flow.page();
+        if (drawn) {
+            flow.picture(
+                    "drawing",
+                    width + 8,
+                    DRAWING_PT,
+                    tall,
+                    a -> FigurePicture.inks(path, a.x(), a.y(), a.width(), a.height(), Type.ACCENT));
+            flow.goOnFrom(from);
+        }
+        flow.row(new Cell("name", 0, width, name, style));
+        if (!sayIt.isEmpty()) {
+            flow.row(new Cell("say", 0, width, "say: " + sayIt, small()));
+        }
+        if (drawn && flow.page() == page) {
+            flow.goOnFrom(Math.max(flow.at(), from + tall));
+        }
+    }
+
+    private void remarks(Flow flow, List<Said> remarks) {
+        for (Said said : remarks) {
+            flow.gap(type.pt(8));
+            flow.keep(label().leadingPt() + flow.height(said.words(), body()));
+            double width = flow.room().width();
+            double aside = type.pt(44);
+            String head = said.word()
+                    + (said.when().isEmpty() ? "" : " · " + said.when())
+                    + (said.note().isEmpty() ? "" : " · " + said.note());
+            flow.row(
+                    new Cell("kind " + said.id(), 0, width - aside, head, label()).with(said.sign()),
+                    new Cell("seconds " + said.id(), width - aside, aside, said.seconds(), seconds()).ending());
+            flow.text("remark " + said.id(), said.words(), body());
+        }
+    }
+
+    private void spare() {
+        List<Unplaced> left = act.planned().plan().unplaced();
+        if (left.isEmpty()) {
+            return;
+        }
+        card("In hand", "not in the plan", "", "", flow -> {
+            name(flow, "In hand", List.of(), "");
+            flow.text("about", "What the plan has no room for.", small());
+            remarks(flow, left.stream().map(u -> Said.of(act, u)).toList());
+        });
+    }
+
+    private Style body() {
+        return new Style(type.pt(WORDS_PT), false, Type.BLACK);
+    }
+
+    private Style small() {
+        return new Style(type.pt(11), false, Type.SOFT);
+    }
+
+    private Style label() {
+        return new Style(type.pt(10), true, Type.ACCENT);
+    }
+
+    private Style seconds() {
+        return new Style(type.pt(10), true, Type.BLACK);
+    }
+}

@@ -1,0 +1,186 @@
+package crowdline.paper;
+
+import crowdline.live.debrief.Debrief;
+import crowdline.live.debrief.Debrief.FigureRun;
+import crowdline.live.debrief.Debrief.RemarkRun;
+import crowdline.live.debrief.Debrief.Run;
+import crowdline.live.debrief.Debrief.Told;
+import crowdline.loaded.ShowLookup;
+import crowdline.sheet.DebriefSheet;
+import crowdline.sheet.page.Cell;
+import crowdline.sheet.page.Flow;
+import crowdline.sheet.page.Pages;
+import crowdline.sheet.page.PaperSize;
+import crowdline.sheet.page.Sign;
+import crowdline.sheet.page.Style;
+import crowdline.show.RemarkKind;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+
+/** What was flown and said, against the plan. */
+final class DebriefPages {
+    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
+    /** Where each column of the figures ends, as a share of the width; the name takes what is between the first and these. */
+    private static final double[] ENDS = {0.09, 0.18, 0.27, 0.74, 0.86, 1};
+
+    private final Debrief debrief;
+    private final Wanted.Flown flown;
+    private final Type type;
+    private final Flow flow = new Flow(PaperSize.A4, page -> PageFrame.room());
+
+    private DebriefPages(Wanted.Flown flown, Type type) {
+        this.flown = flown;
+        this.type = type;
+        debrief = flown.debrief();
+    }
+
+    static Pages of(String title, Wanted wanted) throws NothingOnPaper {
+        Wanted.Flown flown = wanted.flown();
+        if (flown == null || flown.debrief().runs().isEmpty()) {
+            throw new NothingOnPaper(
+                    "no act of this show has been flown yet, so there is nothing to debrief; run it in Live"
+                            + " first");
+        }
+        DebriefPages made = new DebriefPages(flown, wanted.type());
+        made.fill();
+        return made.flow.pages(title, new PageFrame(flown.debrief().showTitle(), "Debrief", true));
+    }
+
+    private void fill() {
+        flow.text("title", debrief.showTitle(), type.title());
+        flow.gap(type.pt(4));
+        flow.text("thanks", DebriefSheet.thanks(debrief), type.words());
+        DebriefSheet.incidents(debrief, flown.hour()).forEach(i -> flow.text("incident", i, type.words()));
+        section("To change", 0);
+        if (debrief.changes().isEmpty()) {
+            flow.text("change", "Nothing stands out.", type.words());
+        }
+        for (String change : debrief.changes()) {
+            flow.gap(type.pt(3));
+            flow.row(new Cell("change", 0, flow.room().width(), change, type.words()).with(Sign.BOX));
+        }
+        debrief.runs().forEach(this::run);
+        List<RemarkRun> told = debrief.remarks().stream()
+                .filter(r -> r.told() != Told.NOT_MARKED)
+                .toList();
+        if (!told.isEmpty()) {
+            section("Remarks of the show", 0);
+            told.forEach(this::remark);
+        }
+        if (!debrief.notes().isEmpty()) {
+            section("Notes", 0);
+            debrief.notes().forEach(n -> flow.text("note", hour(n.atS()) + "  " + n.text(), type.words()));
+        }
+        flow.gap(type.pt(12));
+        flow.text("known", DebriefSheet.KNOWN, type.small());
+    }
+
+    private void section(String name, int level) {
+        flow.gap(type.pt(16));
+        flow.keep(type.head().leadingPt() + 4 * type.words().leadingPt());
+        flow.bookmark(name, level);
+        flow.text("head", name, type.head());
+    }
+
+    private String hour(double sessionS) {
+        return HOUR.format(flown.hour().apply(sessionS));
+    }
+
+    private void run(Run run) {
+        Double endS = run.sessionEndS();
+        section(run.title() + (run.run() > 1 ? ", run " + run.run() : ""), 0);
+        flow.text(
+                "when",
+                "Variant \"" + run.variant() + "\", " + hour(run.sessionStartS())
+                        + (endS == null ? ", still in the air. " : " to " + hour(endS) + ". ")
+                        + DebriefSheet.total(run),
+                type.words());
+        flow.gap(type.pt(6));
+        row("head", type.label(), "planned", "began", "late", "figure", "planned", "flown", false);
+        flow.rule(Type.ACCENT, 0.8);
+        for (FigureRun figure : run.figures()) {
+            flow.gap(type.pt(2));
+            figure(figure);
+        }
+        run.offPlan()
+                .forEach(o -> flow.text(
+                        "off",
+                        "Off the plan from " + Said.clock(o.fromS()) + " to " + Said.clock(o.toS()),
+                        type.words()));
+        flow.gap(type.pt(8));
+        flow.keep(4 * type.words().leadingPt());
+        flow.text("said", DebriefSheet.said(run.remarks()), type.strongWords());
+        run.remarks().stream()
+                .filter(r -> r.told() != Told.NOT_MARKED || r.kind() == RemarkKind.DUTY)
+                .forEach(this::remark);
+    }
+
+    private void figure(FigureRun figure) {
+        String fate = DebriefSheet.word(figure.fate());
+        String flownS = DebriefSheet.tenths(figure.flownS())
+                + (figure.measured() ? ", " + DebriefSheet.signed(figure.longerS()) : "")
+                + DebriefSheet.how(figure);
+        row(
+                "figure " + figure.figureId(),
+                type.words(),
+                DebriefSheet.minutes(figure.plannedStartS()),
+                DebriefSheet.minutes(figure.startS()),
+                DebriefSheet.signed(figure.lateS()),
+                figure.name() + (fate.isEmpty() ? "" : " (" + fate + ")"),
+                DebriefSheet.tenths(figure.plannedS()),
+                flownS,
+                true);
+    }
+
+    private void row(
+            String name,
+            Style style,
+            String plannedAt,
+            String began,
+            String late,
+            String figure,
+            String planned,
+            String flownS,
+            boolean strong) {
+        String[] words = {plannedAt, began, late, figure, planned, flownS};
+        Cell[] cells = new Cell[words.length];
+        double width = flow.room().width();
+        for (int i = 0; i < words.length; i++) {
+            double from = i == 0 ? 0 : ENDS[i - 1] * width;
+            boolean isName = i == 3;
+            Style own = isName && strong ? type.strongWords() : style;
+            Cell cell = new Cell(
+                    name, from + (isName ? 12 : 2), (ENDS[i] * width) - from - (isName ? 14 : 4), words[i], own);
+            cells[i] = isName ? cell : cell.ending();
+        }
+        flow.row(cells);
+    }
+
+    private void remark(RemarkRun remark) {
+        Double atS = remark.sessionAtS();
+        double width = flow.room().width();
+        double time = type.pt(56);
+        double fate = type.pt(112);
+        flow.gap(type.pt(2));
+        flow.row(
+                new Cell("at", 0, time - 4, atS == null ? "" : hour(atS), type.small()),
+                new Cell("fate", time, fate - 6, DebriefSheet.word(remark.told()), type.label())
+                        .with(sign(remark.told())),
+                new Cell(
+                        "remark " + remark.remarkId(),
+                        time + fate,
+                        width - time - fate,
+                        ShowLookup.word(remark.kind()) + ": " + remark.text(),
+                        type.words()));
+    }
+
+    private static Sign sign(Told told) {
+        return switch (told) {
+            case SAID -> Sign.DISC;
+            case SKIPPED -> Sign.CROSS;
+            case CUT_SHORT -> Sign.DIAMOND;
+            case SHOWN, NOT_MARKED -> Sign.RING;
+        };
+    }
+}

@@ -1,0 +1,113 @@
+package crowdline.paper;
+
+import crowdline.sheet.FigurePicture;
+import crowdline.sheet.page.Cell;
+import crowdline.sheet.page.Counting;
+import crowdline.sheet.page.Flow;
+import crowdline.sheet.page.Pages;
+import crowdline.sheet.page.PaperSize;
+import crowdline.show.Act;
+import crowdline.show.Catalogue;
+import crowdline.show.CatalogueEntry;
+import crowdline.sight.FigureAlone;
+import crowdline.sight.SideView.Spot;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Figures drawn and explained, by their names. */
+final class GlossaryPages {
+    private static final double DRAWING_PT = 150;
+
+    private final Flow flow = new Flow(PaperSize.A4, page -> PageFrame.room());
+    private final Type type;
+
+    private GlossaryPages(Type type) {
+        this.type = type;
+    }
+
+    static Pages of(String title, Wanted wanted, Counting count) throws NothingOnPaper {
+        Catalogue catalogue =
+                wanted.loaded().catalogue().with(wanted.loaded().show().figures());
+        List<CatalogueEntry> entries = entries(catalogue, wanted);
+        GlossaryPages made = new GlossaryPages(wanted.type());
+        made.flow.text("title", wanted.one() ? wanted.acts().get(0).title() : "Every figure", made.type.title());
+        FigureAlone drawing = new FigureAlone(catalogue);
+        for (CatalogueEntry entry : entries) {
+            count.is(entries.indexOf(entry), entries.size());
+            made.entry(entry, drawing.of(entry).spots(0));
+        }
+        return made.flow.pages(title, new PageFrame(wanted.loaded().show().title(), "Glossary", false));
+    }
+
+    private static List<CatalogueEntry> entries(Catalogue catalogue, Wanted wanted) throws NothingOnPaper {
+        Comparator<CatalogueEntry> byName = Comparator.comparing(e -> e.name().toLowerCase(Locale.ROOT));
+        if (!wanted.one()) {
+            return catalogue.entries().stream().sorted(byName).toList();
+        }
+        Act act = wanted.acts().get(0);
+        Set<CatalogueEntry> used = act.inOrder(wanted.chosen().apply(act)).stream()
+                .flatMap(f -> catalogue.find(f.figure()).stream())
+                .collect(Collectors.toSet());
+        if (used.isEmpty()) {
+            throw new NothingOnPaper("the act " + act.id()
+                    + " has no figures that the glossary knows; leave out --act for" + " every figure");
+        }
+        return used.stream().sorted(byName).toList();
+    }
+
+    private void entry(CatalogueEntry entry, List<Spot> path) {
+        boolean drawn = FigurePicture.has(path);
+        double tall = drawn ? FigurePicture.height(path, DRAWING_PT) : 0;
+        double width = flow.room().width();
+        double beside = drawn ? width - DRAWING_PT - 18 : width;
+        flow.gap(type.pt(16));
+        flow.keep(Math.max(tall, type.pt(150)));
+        flow.bookmark(entry.name(), 0);
+        flow.rule(Type.ACCENT, 1.2);
+        flow.gap(type.pt(6));
+        double from = flow.at();
+        int page = flow.page();
+        if (drawn) {
+            flow.picture(
+                    "drawing",
+                    width - DRAWING_PT,
+                    DRAWING_PT,
+                    tall,
+                    a -> FigurePicture.inks(path, a.x(), a.y(), a.width(), a.height(), Type.ACCENT));
+            flow.goOnFrom(from);
+        }
+        flow.row(new Cell("name", 0, beside, entry.name(), type.head()));
+        String others = String.join(", ", entry.aliases());
+        if (!entry.sayIt().isBlank()) {
+            flow.row(new Cell("say", 0, beside, "say: " + entry.sayIt(), type.small()));
+        }
+        if (!others.isBlank()) {
+            flow.row(new Cell("others", 0, beside, "also: " + others, type.small()));
+        }
+        flow.gap(type.pt(4));
+        flow.row(new Cell("look", 0, beside, entry.lookFor(), type.strongWords()));
+        flow.gap(type.pt(3));
+        flow.row(new Cell("what", 0, beside, entry.whatItIs(), type.words()));
+        if (drawn && flow.page() == page) {
+            flow.goOnFrom(Math.max(flow.at(), from + tall));
+        }
+        section("Why it is hard", entry.whyHard());
+        section("Hands and feet", entry.handsAndFeet());
+        section("The pilot feels", entry.pilotFeels());
+        section("Mixed up with", entry.mixUps());
+    }
+
+    private void section(String label, String words) {
+        if (words.isBlank()) {
+            return;
+        }
+        double x = type.pt(96);
+        flow.gap(type.pt(4));
+        flow.row(
+                new Cell("label", 0, x - 8, label, type.label()),
+                new Cell("words", x, flow.room().width() - x, words, type.words()));
+    }
+}

@@ -1,0 +1,28 @@
+package crowdline.paper;
+
+import crowdline.sheet.page.Counting;
+import crowdline.sheet.page.Pages;
+
+/** Makes pages. */
+public final class Paper {
+    private Paper() {}
+
+    /**
+     * The pages of a kind.
+     *
+     * @param count hears how far it is, and may throw to stop it
+     * @throws NothingOnPaper if there is nothing to be put on such paper
+     */
+    public static Pages of(SheetKind kind, Wanted wanted, Counting count) throws NothingOnPaper {
+        String title = wanted.loaded().show().title() + ": " + kind.title();
+        return switch (kind) {
+            case CARDS -> CardSheets.of(title, PaperAct.of(wanted, count), wanted.type(), count);
+            case RUNNING -> RunningPages.of(title, PaperAct.of(wanted, count), wanted.type(), count);
+            case PILOT -> PilotPages.of(title, PaperAct.of(wanted, count), wanted.type(), count);
+            case QUESTIONS -> QuestionPages.of(title, wanted, count);
+            case GLOSSARY -> GlossaryPages.of(title, wanted, count);
+            case INCIDENT -> IncidentPages.of(title, wanted.loaded().show(), wanted.type());
+            case DEBRIEF -> DebriefPages.of(title, wanted);
+        };
+    }
+}

@@ -1,0 +1,155 @@
+package crowdline.paper;
+
+import crowdline.flight.Flight;
+import crowdline.loaded.ActOrigins;
+import crowdline.loaded.ActPlans;
+import crowdline.loaded.ActPlans.Planned;
+import crowdline.loaded.LoadedShow;
+import crowdline.loaded.Prediction;
+import crowdline.loaded.ShowLookup;
+import crowdline.patter.Placed;
+import crowdline.sheet.page.Counting;
+import crowdline.show.Act;
+import crowdline.show.Aircraft;
+import crowdline.show.Performer;
+import crowdline.show.Show;
+import crowdline.sight.SideView.Spot;
+import crowdline.timing.FigureTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * An act with what is needed of it on paper.
+ *
+ * @param number of the act in the running order, from 1
+ * @param times of its figures, in the order flown
+ */
+record PaperAct(
+        int number, LoadedShow loaded, ShowLookup lookup, Planned planned, Flight flight, List<FigureTime> times) {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
+
+    PaperAct {
+        times = List.copyOf(times);
+    }
+
+    /** The acts asked for that can be put on paper, planned one after the other. */
+    static List<PaperAct> of(Wanted wanted, Counting count) throws NothingOnPaper {
+        LoadedShow loaded = wanted.loaded();
+        List<Act> usable = new ArrayList<>();
+        NothingOnPaper why = NothingOnPaper.noActs();
+        for (Act act : wanted.acts()) {
+            count.is(usable.size(), wanted.acts().size());
+            Optional<String> reason = reason(wanted, act);
+            if (reason.isEmpty()) {
+                usable.add(act);
+            } else {
+                why = new NothingOnPaper(reason.get());
+            }
+        }
+        if (usable.isEmpty()) {
+            throw why;
+        }
+        ShowLookup lookup = loaded.words();
+        List<PaperAct> all = new ArrayList<>();
+        for (Planned planned : ActPlans.of(loaded, usable, wanted.chosen())) {
+            count.is(all.size(), usable.size());
+            Act act = planned.act();
+            Prediction prediction =
+                    loaded.prediction(act.id(), planned.variant().name()).orElseThrow();
+            int number = loaded.show().acts().indexOf(act) + 1;
+            all.add(new PaperAct(
+                    number,
+                    loaded,
+                    lookup,
+                    planned,
+                    prediction.flight(),
+                    prediction.times().figures()));
+        }
+        return all;
+    }
+
+    private static Optional<String> reason(Wanted wanted, Act act) {
+        String variant = wanted.chosen().apply(act).name();
+        if (act.inOrder(wanted.chosen().apply(act)).isEmpty()) {
+            return Optional.of(
+                    "the act " + act.id() + " has no figures in the variant " + variant + "; add figures to it first");
+        }
+        return wanted.loaded().prediction(act.id(), variant).isPresent()
+                ? Optional.empty()
+                : Optional.of("the act " + act.id()
+                        + " cannot be predicted, so nothing is known of its times; crowdline check says why");
+    }
+
+    Show show() {
+        return loaded.show();
+    }
+
+    Act act() {
+        return planned.act();
+    }
+
+    String variant() {
+        return planned.variant().name();
+    }
+
+    String pilot() {
+        return performer().map(Performer::name).orElse(act().performer());
+    }
+
+    Optional<Performer> performer() {
+        return show().performer(act().performer());
+    }
+
+    String aircraft() {
+        return show().aircraft(act().airframe()).map(Aircraft::name).orElse(act().airframe());
+    }
+
+    String slot() {
+        return CLOCK.format(act().slotStart());
+    }
+
+    double totalS() {
+        return times.isEmpty() ? 0 : times.get(times.size() - 1).endS();
+    }
+
+    String name(int figure) {
+        return lookup.name(act(), variant(), times.get(figure).figureId());
+    }
+
+    String look(int figure) {
+        return lookup.look(act(), times.get(figure).figureId());
+    }
+
+    /** How the name of a figure is said, or empty if as it is written or if nobody knows. */
+    String sayIt(int figure) {
+        return act().figure(times.get(figure).figureId())
+                .filter(f -> f.title() == null)
+                .flatMap(f -> loaded.catalogue().with(show().figures()).find(f.figure()))
+                .map(e -> e.sayIt())
+                .filter(said -> !said.equalsIgnoreCase(name(figure)))
+                .orElse("");
+    }
+
+    /** Where the crowd sees it go; empty if it is only timed. */
+    List<Spot> path(int figure) {
+        return flight.figures().get(figure).simulated()
+                ? lookup.sheet(act().id(), variant()).path(figure).spots(figure)
+                : List.of();
+    }
+
+    /** What is planned to be said while a figure is flown; −1 for before the first. */
+    List<Placed> said(int figure) {
+        double from = figure < 0 ? Double.NEGATIVE_INFINITY : times.get(figure).startS();
+        double to = figure + 1 < times.size() ? times.get(figure + 1).startS() : Double.POSITIVE_INFINITY;
+        return planned.plan().placed().stream()
+                .filter(p -> p.startS() >= from && p.startS() < to)
+                .toList();
+    }
+
+    ActOrigins origins() {
+        return ActOrigins.of(show(), act(), flight, loaded.catalogue().with(show().figures()), loaded.passes());
+    }
+}

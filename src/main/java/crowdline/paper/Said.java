@@ -1,0 +1,69 @@
+package crowdline.paper;
+
+import crowdline.loaded.ShowLookup;
+import crowdline.patter.Placed;
+import crowdline.patter.Unplaced;
+import crowdline.sheet.RunningSheet;
+import crowdline.sheet.page.Sign;
+import crowdline.show.Remark;
+import crowdline.show.RemarkForm;
+import crowdline.show.RemarkKind;
+import java.util.Locale;
+
+/**
+ * A remark as it stands on paper.
+ *
+ * @param when it is to be said, or empty if nobody knows
+ * @param seconds what it takes
+ * @param note what else is to be known of it, or empty
+ */
+record Said(String id, RemarkKind kind, String when, String seconds, String note, String words) {
+
+    static Said of(PaperAct act, Placed placed) {
+        Remark remark = act.lookup().remark(placed.remarkId()).orElseThrow();
+        String note = (placed.tight() ? "just fits" : "")
+                + (placed.tight() && remark.draft() ? ", " : "")
+                + (remark.draft() ? "draft" : "");
+        return new Said(
+                placed.remarkId(),
+                placed.kind(),
+                clock(placed.startS()),
+                seconds(placed.endS() - placed.startS()),
+                note,
+                ShowLookup.text(remark, placed.form() == RemarkForm.SHORT));
+    }
+
+    static Said of(PaperAct act, Unplaced unplaced) {
+        Remark remark = act.lookup().remark(unplaced.remarkId()).orElseThrow();
+        return new Said(
+                remark.id(),
+                remark.kind(),
+                "",
+                seconds(act.lookup().time(remark, false).seconds()),
+                remark.draft() ? "draft" : "",
+                remark.text());
+    }
+
+    /** Seconds from the start of the act, such as 1:07, or −0:10 before it. */
+    static String clock(double seconds) {
+        return (Math.round(seconds) < 0 ? "−" : "") + RunningSheet.minutes(Math.abs(seconds));
+    }
+
+    static String seconds(double seconds) {
+        return String.format(Locale.UK, "%d s", Math.max(1, Math.round(seconds)));
+    }
+
+    String word() {
+        return ShowLookup.word(kind);
+    }
+
+    Sign sign() {
+        return switch (kind) {
+            case DUTY -> Sign.SQUARE;
+            case CALL -> Sign.TRIANGLE;
+            case EXPLANATION -> Sign.RING;
+            case FACT -> Sign.DISC;
+            case FILLER -> Sign.DIAMOND;
+        };
+    }
+}

@@ -1,0 +1,103 @@
+package crowdline.paper;
+
+import crowdline.flight.Workers;
+import crowdline.loaded.LoadedShow;
+import crowdline.show.Act;
+import crowdline.show.Figure;
+import crowdline.show.Performer;
+import crowdline.show.Remark;
+import crowdline.show.RemarkKind;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.speech.pace.Pace;
+import crowdline.storage.file.ShowFileException;
+import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.ShowFile;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.IntStream;
+
+/** Shows that are hard to put on paper. */
+final class PaperShows {
+    static final String LONG_WORD = "Wrenfordshire".repeat(400).substring(0, 5000);
+    static final String LONG_NAME =
+            "The Wrenfordshire Aerial Gardeners ".repeat(143).substring(0, 5000);
+    static final String HEBREW = "דנה כהן (מטוס)";
+    static final String ARABIC = "سلمى الطيار";
+
+    private PaperShows() {}
+
+    static Show demo() {
+        try {
+            return Objects.requireNonNull(new ShowFile()
+                    .read(Path.of("demo-shows", "fenmarsh-air-day.json"))
+                    .show());
+        } catch (ShowFileException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** The demo with names as long and as far from the usual as names can be. */
+    static Show named(String name) {
+        Show demo = demo();
+        List<Performer> performers = demo.performers().stream()
+                .map(p -> new Performer(p.id(), name, name, List.of(new Performer.SourcedFact(name, name))))
+                .toList();
+        Show show = demo.withPerformers(performers);
+        Act act = demo.acts().get(0);
+        List<Figure> figures = new ArrayList<>(act.figures());
+        for (int i = 0; i < 3; i++) {
+            figures.set(i, titled(figures.get(i), name));
+        }
+        return show.withActs(
+                List.of(act.withTitle(name).withFigures(figures, List.of(Remark.of("long", RemarkKind.FACT, name)))),
+                List.of());
+    }
+
+    private static Figure titled(Figure f, String title) {
+        return new Figure(
+                f.id(),
+                f.figure(),
+                title,
+                title,
+                f.elements(),
+                f.durationS(),
+                f.exit(),
+                f.minEntryKt(),
+                f.quiets(),
+                f.remarks());
+    }
+
+    /** The demo's first act as nothing but so many passes, each timed and with words of its own. */
+    static Show of(int figures) {
+        Show demo = demo();
+        Act act = demo.acts().get(0);
+        List<Figure> all = IntStream.range(0, figures)
+                .mapToObj(i -> new Figure(
+                        "f" + i,
+                        "low pass",
+                        null,
+                        null,
+                        null,
+                        14.0,
+                        null,
+                        null,
+                        List.of(),
+                        List.of(
+                                Remark.of("call" + i, RemarkKind.CALL, "Here comes pass " + (i + 1) + "."),
+                                Remark.of("fact" + i, RemarkKind.FACT, "That was close, and number " + i + "."))))
+                .toList();
+        Variant variant = new Variant("full", null, all.stream().map(Figure::id).toList());
+        return demo.withActs(List.of(act.flown(act.entry(), all, List.of(variant))), List.of());
+    }
+
+    static LoadedShow loaded(Show show) {
+        return new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, Workers.ALONE, 3);
+    }
+
+    static Wanted wanted(Show show, boolean large) {
+        return new Wanted(loaded(show), show.acts(), act -> act.variants().get(0), false, large, null);
+    }
+}

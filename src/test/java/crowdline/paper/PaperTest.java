@@ -1,0 +1,284 @@
+package crowdline.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import crowdline.loaded.ActPlans;
+import crowdline.loaded.ShowLookup;
+import crowdline.patter.Placed;
+import crowdline.sheet.ink.Ink;
+import crowdline.sheet.ink.Lettering;
+import crowdline.sheet.page.Area;
+import crowdline.sheet.page.Block;
+import crowdline.sheet.page.Counting;
+import crowdline.sheet.page.Page;
+import crowdline.sheet.page.Pages;
+import crowdline.show.Act;
+import crowdline.show.CatalogueEntry;
+import crowdline.show.Remark;
+import crowdline.show.RemarkForm;
+import crowdline.show.Show;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What stands on which page, by the pages as data. */
+@Tag("slow")
+class PaperTest {
+    /** What no printer prints on, points. */
+    private static final double EDGE_PT = 14;
+
+    private static final List<SheetKind> KINDS =
+            List.of(SheetKind.CARDS, SheetKind.RUNNING, SheetKind.PILOT, SheetKind.GLOSSARY, SheetKind.INCIDENT);
+
+    private static Pages pages(SheetKind kind, Wanted wanted) throws NothingOnPaper {
+        return Paper.of(kind, wanted, Counting.UNHEARD);
+    }
+
+    static Stream<Arguments> everySheet() {
+        Show demo = PaperShows.demo();
+        Show longNames = PaperShows.named(PaperShows.LONG_NAME);
+        return Stream.of(
+                Arguments.of("the demo", PaperShows.wanted(demo, false)),
+                Arguments.of("the demo, large", PaperShows.wanted(demo, true)),
+                Arguments.of("long names", PaperShows.wanted(longNames, false)),
+                Arguments.of("long names, large", PaperShows.wanted(longNames, true)),
+                Arguments.of("one long word", PaperShows.wanted(PaperShows.named(PaperShows.LONG_WORD), true)),
+                Arguments.of("names from the right", PaperShows.wanted(PaperShows.named(PaperShows.HEBREW), false)),
+                Arguments.of("joined names", PaperShows.wanted(PaperShows.named(PaperShows.ARABIC), false)),
+                Arguments.of("one figure", PaperShows.wanted(PaperShows.of(1), false)),
+                Arguments.of("150 figures", PaperShows.wanted(PaperShows.of(150), true)));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("everySheet")
+    void nothingCoversAnythingOrRunsOutOfItsPlace(String name, Wanted wanted) throws NothingOnPaper {
+        List<String> wrong = new ArrayList<>();
+        int looked = 0;
+        for (SheetKind kind : KINDS) {
+            for (Page page : pages(kind, wanted).pages()) {
+                Area printable = page.size().area().inset(EDGE_PT);
+                for (int i = 0; i < page.blocks().size(); i++) {
+                    Block block = page.blocks().get(i);
+                    looked++;
+                    if (!printable.holds(block.area())) {
+                        wrong.add(kind + " out of the page: " + block);
+                    }
+                    for (Block other :
+                            page.blocks().subList(i + 1, page.blocks().size())) {
+                        if (block.area().overlaps(other.area())) {
+                            wrong.add(kind + ": " + block + " over " + other);
+                        }
+                    }
+                    // The numbers in the picture of an act are placed by the picture.
+                    if (!block.name().equals("act")) {
+                        words(block).stream()
+                                .filter(w -> !block.area().holds(seen(w)))
+                                .forEach(w -> wrong.add(kind + ": " + w + " out of " + block.area()));
+                    }
+                }
+            }
+        }
+        assertThat(looked).isGreaterThan(100);
+        assertThat(wrong).isEmpty();
+    }
+
+    private static Area seen(Ink.Words words) {
+        double wide = Lettering.widthPx(words.text(), words.sizePx(), words.strong());
+        return new Area(words.leftX(), words.y() - 0.8 * words.sizePx(), wide, words.sizePx());
+    }
+
+    private static List<Ink.Words> words(Block block) {
+        return block.inks().stream()
+                .filter(Ink.Words.class::isInstance)
+                .map(Ink.Words.class::cast)
+                .toList();
+    }
+
+    private static List<Block> blocks(Pages pages) {
+        return pages.pages().stream().flatMap(p -> p.blocks().stream()).toList();
+    }
+
+    /** All that is said in the blocks of a name, without white space, which is lost where a line ends. */
+    private static String said(List<Block> blocks, String name) {
+        return blocks.stream()
+                .filter(b -> b.name().equals(name))
+                .flatMap(b -> words(b).stream())
+                .map(Ink.Words::text)
+                .collect(Collectors.joining())
+                .replaceAll("\\s", "");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("everySheet")
+    void everyRemarkOfThePlanIsOnceAndWholeOnTheCardsAndOnTheSheet(String name, Wanted wanted) throws NothingOnPaper {
+        ShowLookup lookup = wanted.loaded().words();
+        for (SheetKind kind : List.of(SheetKind.CARDS, SheetKind.RUNNING)) {
+            List<Block> blocks = blocks(pages(kind, wanted));
+            List<String> planned = new ArrayList<>();
+            for (ActPlans.Planned act : ActPlans.of(wanted.loaded(), wanted.acts(), wanted.chosen())) {
+                for (Placed placed : act.plan().placed()) {
+                    Remark remark = lookup.remark(placed.remarkId()).orElseThrow();
+                    planned.add(ShowLookup.text(remark, placed.form() == RemarkForm.SHORT));
+                }
+                act.plan()
+                        .unplaced()
+                        .forEach(u -> planned.add(
+                                lookup.remark(u.remarkId()).orElseThrow().text()));
+            }
+            String all = blocks.stream()
+                    .map(Block::name)
+                    .filter(n -> n.startsWith("remark "))
+                    .distinct()
+                    .map(n -> said(blocks, n))
+                    .sorted()
+                    .collect(Collectors.joining());
+            String wished =
+                    planned.stream().map(t -> t.replaceAll("\\s", "")).sorted().collect(Collectors.joining());
+            assertThat(planned).isNotEmpty();
+            assertThat(all.length()).as(kind.word()).isEqualTo(wished.length());
+        }
+    }
+
+    @Test
+    void remarksOfThePlanStandOnTheCardOfTheFigureTheyAreSaidIn() throws NothingOnPaper {
+        Wanted wanted = PaperShows.wanted(PaperShows.demo(), false);
+        for (PaperAct act : PaperAct.of(wanted, Counting.UNHEARD)) {
+            List<Card> cards = CueCards.of(act, wanted.type(), Counting.UNHEARD);
+            for (int i = 0; i < act.times().size(); i++) {
+                Card card = cards.get(i + 1);
+                assertThat(card.name()).isEqualTo(act.name(i));
+                List<Block> own = blocks(card.flow().pages("", (page, of, ground, blocks) -> {}));
+                assertThat(own.stream()
+                                .map(Block::name)
+                                .filter(n -> n.startsWith("remark "))
+                                .distinct())
+                        .containsExactlyElementsOf(act.said(i).stream()
+                                .map(p -> "remark " + p.remarkId())
+                                .toList());
+            }
+        }
+    }
+
+    @Test
+    void aDroppedPackCanBeSorted() throws NothingOnPaper {
+        Pages pages = pages(SheetKind.CARDS, PaperShows.wanted(PaperShows.demo(), false));
+        List<String> numbers = blocks(pages).stream()
+                .filter(b -> b.name().equals("number"))
+                .map(b -> words(b).get(0).text())
+                .toList();
+        assertThat(numbers).doesNotHaveDuplicates().contains("Act 1 · card 1 of 28", "Act 1 · card 2a of 28");
+        assertThat(numbers.stream().filter(n -> n.startsWith("Act 2")).findFirst())
+                .hasValueSatisfying(n -> assertThat(n).startsWith("Act 2 · card 1"));
+        assertThat(pages.pages())
+                .allSatisfy(p -> assertThat(
+                                p.blocks().stream().filter(b -> b.name().equals("number")))
+                        .hasSizeLessThanOrEqualTo(4));
+    }
+
+    @Test
+    void aLongNameIsWholeOnItsCards() throws NothingOnPaper {
+        Wanted wanted = PaperShows.wanted(PaperShows.named(PaperShows.LONG_WORD), false);
+        PaperAct act = PaperAct.of(wanted, Counting.UNHEARD).get(0);
+        Card card = CueCards.of(act, wanted.type(), Counting.UNHEARD).get(1);
+        List<Block> blocks = blocks(card.flow().pages("", (page, of, ground, around) -> {}));
+        assertThat(said(blocks, "name")).isEqualTo(act.name(0).replaceAll("\\s", ""));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("everySheet")
+    void typeIsNeverTooSmall(String name, Wanted wanted) throws NothingOnPaper {
+        double factor = wanted.large() ? Type.LARGE : 1;
+        List<String> wrong = new ArrayList<>();
+        for (SheetKind kind : KINDS) {
+            for (Block block : blocks(pages(kind, wanted))) {
+                boolean said = block.name().startsWith("remark ");
+                double least = said ? factor * (kind == SheetKind.CARDS ? 14 : 11) : 8.5;
+                words(block).stream().filter(w -> w.sizePx() < least).forEach(w -> wrong.add(kind + ": " + w));
+            }
+        }
+        assertThat(wrong).isEmpty();
+    }
+
+    @Test
+    void theIncidentPageIsOnePageWithARedEdge() throws NothingOnPaper {
+        Pages pages = pages(SheetKind.INCIDENT, PaperShows.wanted(PaperShows.demo(), false));
+        assertThat(pages.pages()).hasSize(1);
+        assertThat(pages.pages().get(0).ground())
+                .hasSize(4)
+                .allSatisfy(ink -> assertThat(ink)
+                        .isInstanceOfSatisfying(
+                                Ink.Fill.class, f -> assertThat(f.rgb()).isEqualTo(Type.RED)));
+    }
+
+    @Test
+    void theGlossaryHasEveryFigureWithItsDrawing() throws NothingOnPaper {
+        Wanted wanted = PaperShows.wanted(PaperShows.demo(), false);
+        Pages pages = pages(SheetKind.GLOSSARY, wanted);
+        List<CatalogueEntry> entries = wanted.loaded()
+                .catalogue()
+                .with(wanted.loaded().show().figures())
+                .entries();
+        assertThat(pages.bookmarks()).hasSameSizeAs(entries);
+        assertThat(blocks(pages).stream().filter(b -> b.name().equals("drawing")))
+                .hasSize((int)
+                        entries.stream().filter(e -> !e.elements().isEmpty()).count());
+    }
+
+    @Test
+    void thePilotReadsEveryWordOfTheActAndEveryFactWithItsSource() throws NothingOnPaper {
+        Wanted wanted = PaperShows.wanted(PaperShows.demo(), false);
+        List<Block> blocks = blocks(pages(SheetKind.PILOT, wanted));
+        for (Act act : wanted.acts()) {
+            wanted.loaded()
+                    .show()
+                    .everyRemarkOf(act.id())
+                    .filter(r -> act.remarks().contains(r)
+                            || act.inOrder(act.variants().get(0)).stream()
+                                    .anyMatch(f -> f.remarks().contains(r)))
+                    .forEach(r -> assertThat(said(blocks, "remark " + r.id()))
+                            .isEqualTo(r.text().replaceAll("\\s", "")));
+        }
+        assertThat(said(blocks, "source")).contains("Source:pilot'sownform,3May");
+        assertThat(blocks).anySatisfy(b -> assertThat(b.name()).isEqualTo("signatures"));
+    }
+
+    @Test
+    void whatCannotBeOnPaperIsSaid() {
+        Show demo = PaperShows.demo();
+        assertThatThrownBy(() -> pages(SheetKind.INCIDENT, PaperShows.wanted(demo.withIncident(null), false)))
+                .isInstanceOf(NothingOnPaper.class)
+                .hasMessageContaining("no incident page")
+                .hasMessageContaining("incident-template");
+        assertThatThrownBy(() -> pages(SheetKind.DEBRIEF, PaperShows.wanted(demo, false)))
+                .isInstanceOf(NothingOnPaper.class)
+                .hasMessageContaining("run it in Live");
+        assertThatThrownBy(() -> pages(SheetKind.CARDS, PaperShows.wanted(PaperShows.of(0), false)))
+                .isInstanceOf(NothingOnPaper.class)
+                .hasMessageContaining("has no figures");
+        assertThatThrownBy(() -> pages(SheetKind.CARDS, PaperShows.wanted(demo.withActs(List.of(), List.of()), false)))
+                .isInstanceOf(NothingOnPaper.class)
+                .hasMessageContaining("no acts yet");
+        assertThatThrownBy(() -> pages(SheetKind.QUESTIONS, PaperShows.wanted(demo, false)))
+                .isInstanceOf(NothingOnPaper.class)
+                .hasMessageContaining("nothing is assumed");
+    }
+
+    @Test
+    void longWorkCanBeStopped() {
+        Wanted wanted = PaperShows.wanted(PaperShows.demo(), false);
+        for (SheetKind kind : List.of(SheetKind.CARDS, SheetKind.RUNNING, SheetKind.PILOT, SheetKind.GLOSSARY)) {
+            assertThatThrownBy(() -> Paper.of(kind, wanted, (number, all) -> {
+                        throw new CancellationException();
+                    }))
+                    .isInstanceOf(CancellationException.class);
+        }
+    }
+}
