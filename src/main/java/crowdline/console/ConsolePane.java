@@ -72,7 +72,7 @@ public final class ConsolePane extends JPanel {
         prepare = new PreparePlace(appearance, open, demo, editing, actions::of);
         walk = new WalkPlace(appearance, open, demo, keysBack);
         live = new LivePlace(
-                appearance, open, demo, () -> actions.of(Command.INCIDENT).give());
+                appearance, open, demo, () -> actions.of(Command.INCIDENT).give(), keysBack);
         debrief = new DebriefPlace(appearance, open, demo);
         glossary = new GlossaryPlace(appearance, keysBack);
         screens.putAll(Map.of(

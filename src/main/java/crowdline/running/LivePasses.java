@@ -2,6 +2,7 @@ package crowdline.running;
 
 import crowdline.live.debrief.LivePass;
 import crowdline.live.state.FlownAct;
+import crowdline.live.state.Note;
 import crowdline.loaded.PassIds;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.passes.PassesFile;
@@ -41,15 +42,16 @@ public final class LivePasses {
     /**
      * Keeps what is not kept yet.
      *
+     * @param notes what was written down in the session
      * @param zero when the session began
      * @return what to tell the user, if anything
      */
-    public Optional<String> keep(List<FlownAct> acts, Instant zero) throws ShowFileException {
+    public Optional<String> keep(List<FlownAct> acts, List<Note> notes, Instant zero) throws ShowFileException {
         @Nullable String said = null;
         List<Pass> known = file.read().passes();
         for (FlownAct act : acts) {
             Instant begunAt = zero.plusMillis(Math.round(act.startedAtS() * MS_PER_S));
-            Pass pass = LivePass.of(act, ids.next(), begunAt);
+            Pass pass = LivePass.of(act, ids.next(), begunAt, notes);
             Pass before = kept.get(act.startedAtS());
             if (before != null && before.figures().equals(pass.figures())) {
                 continue;

@@ -8,12 +8,14 @@ import crowdline.live.debrief.Debrief.Run;
 import crowdline.live.debrief.Debrief.Told;
 import crowdline.live.event.Source;
 import crowdline.live.state.IncidentSpan;
+import crowdline.live.state.Note;
 import crowdline.show.RemarkKind;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -56,13 +58,31 @@ public final class DebriefSheet {
         }
         lines.add(thanks(debrief));
         lines.addAll(incidents(debrief, hour));
-        debrief.notes().forEach(n -> lines.add("Note at " + HOUR.format(hour.apply(n.atS())) + ": " + n.text()));
+        lines.addAll(notes(debrief, hour));
         lines.add("");
         lines.add(debrief.changes().isEmpty() ? "To change: nothing stands out." : "To change:");
         debrief.changes().forEach(c -> lines.add("  - " + c));
         lines.add("");
         lines.add(KNOWN);
         return lines;
+    }
+
+    /** What was noted and when, each with the figure that was flown then. */
+    public static List<String> notes(Debrief debrief, DoubleFunction<LocalTime> hour) {
+        return debrief.notes().stream()
+                .map(n -> "Note at " + HOUR.format(hour.apply(n.atS()))
+                        + figure(debrief, n).map(name -> ", " + name).orElse("")
+                        + (n.text().isEmpty() ? "" : ": " + n.text()))
+                .toList();
+    }
+
+    private static Optional<String> figure(Debrief debrief, Note note) {
+        return debrief.runs().stream()
+                .filter(run -> run.actId().equals(note.actId()))
+                .flatMap(run -> run.figures().stream())
+                .filter(figure -> figure.figureId().equals(note.figureId()))
+                .map(FigureRun::name)
+                .findFirst();
     }
 
     private static void act(List<String> lines, Run run, DoubleFunction<LocalTime> hour) {

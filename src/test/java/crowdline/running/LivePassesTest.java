@@ -53,8 +53,8 @@ class LivePassesTest {
         assertThat(live.isNews(List.of())).isFalse();
         assertThat(live.isNews(List.of(act(130, Source.HAND)))).isTrue();
         assertThat(live.isNews(List.of(act(130, Source.HAND)))).isFalse();
-        assertThat(live.keep(List.of(act(130, Source.HAND)), ZERO)).isEmpty();
-        live.keep(List.of(act(130, Source.HAND)), ZERO);
+        assertThat(live.keep(List.of(act(130, Source.HAND)), List.of(), ZERO)).isEmpty();
+        live.keep(List.of(act(130, Source.HAND)), List.of(), ZERO);
         assertThat(passes()).hasSize(1);
         Pass pass = passes().get(0);
         assertThat(pass.how()).isEqualTo(Pass.How.LIVE);
@@ -64,16 +64,16 @@ class LivePassesTest {
 
     @Test
     void showThatGoesOnAfterItWasKilledKeepsItOnce() throws Exception {
-        new LivePasses(file(), ids).keep(List.of(act(130, Source.HAND)), ZERO);
-        new LivePasses(file(), ids).keep(List.of(act(130, Source.HAND)), ZERO.plusMillis(3));
+        new LivePasses(file(), ids).keep(List.of(act(130, Source.HAND)), List.of(), ZERO);
+        new LivePasses(file(), ids).keep(List.of(act(130, Source.HAND)), List.of(), ZERO.plusMillis(3));
         assertThat(passes()).hasSize(1);
     }
 
     @Test
     void endThatWasTakenBackCountsNoMoreAndStaysInTheFile() throws Exception {
         LivePasses live = new LivePasses(file(), ids);
-        live.keep(List.of(act(125, Source.HAND)), ZERO);
-        live.keep(List.of(act(131, Source.HAND)), ZERO);
+        live.keep(List.of(act(125, Source.HAND)), List.of(), ZERO);
+        live.keep(List.of(act(131, Source.HAND)), List.of(), ZERO);
         assertThat(passes()).hasSize(2);
         assertThat(passes().get(0).counts()).isFalse();
         assertThat(passes().get(0).note()).isEqualTo("its end was taken back");
@@ -91,7 +91,7 @@ class LivePassesTest {
                 130,
                 List.of(),
                 List.of(new Flown("a", 100, 0, 112.0, Source.HAND), new Flown("b", 112, 0, 130.0, Source.CLOCK)));
-        new LivePasses(file(), ids).keep(List.of(byClock), ZERO);
+        new LivePasses(file(), ids).keep(List.of(byClock), List.of(), ZERO);
         assertThat(passes()).isEmpty();
     }
 }

@@ -71,7 +71,8 @@ final class PassesKeeper implements PassesHost, Passes {
             if (live.isNews(acts)) {
                 Instant zero = ids.now().minusMillis(Math.round(desk.nowS() * MS_PER_S));
                 onIo(() -> {
-                    live.keep(acts, zero).ifPresent(notice -> say(new Mark(Form.DIAMOND, Tone.CAUTION, notice)));
+                    live.keep(acts, snapshot.state().notes(), zero)
+                            .ifPresent(notice -> say(new Mark(Form.DIAMOND, Tone.CAUTION, notice)));
                     learned(file, loaded);
                 });
             }

@@ -11,6 +11,7 @@ import crowdline.console.live.LiveView;
 import crowdline.console.live.Meaning;
 import crowdline.console.live.OnAir;
 import crowdline.console.live.ToldPresenter;
+import crowdline.live.event.LiveEvent;
 import crowdline.running.RunningShow;
 import crowdline.running.Scene;
 import java.time.Instant;
@@ -66,6 +67,11 @@ final class ShowOnAir implements OnAir {
 
     private void refuse(Command command, String why) {
         show.keys().refuse(command.key(), why);
+    }
+
+    @Override
+    public void write(String words) {
+        show.desk().post(atS -> new LiveEvent.NoteWritten(atS, words));
     }
 
     @Override

@@ -46,6 +46,8 @@ public final class DebriefPresenter {
         if (changes.isEmpty() && !debrief.runs().isEmpty()) {
             changes.add(new Line(new Mark(Form.RING, Tone.CALM, "Nothing"), "Nothing stands out.", ""));
         }
+        DebriefSheet.notes(debrief, hour)
+                .forEach(note -> changes.add(new Line(new Mark(Form.RING, Tone.CALM, "Note"), note, "")));
         return new DebriefView(
                 debrief.showTitle(),
                 all ? new Mark(Form.DISC, Tone.GOOD, thanks) : new Mark(Form.DIAMOND, Tone.CAUTION, thanks),

@@ -36,6 +36,7 @@ public enum Command {
     NEXT_ACT("Next act", Scope.LIVE, "Choose the act that comes next", "N"),
     VARIANT("Next variant", Scope.LIVE, "Change to another variant of this act", "V"),
     END_ACT("Act over", Scope.LIVE, "The act has ended", "E"),
+    JOT("Note", Scope.LIVE, "Note this moment, with a few words if there is time", "J"),
     TAKE_BACK("Take back", Scope.LIVE, "Take back the last key", "Z", "ctrl Z"),
     INCIDENT_IN_LIVE("Incident page", Scope.LIVE, "The same as F12", "I"),
 

@@ -79,6 +79,7 @@ public final class LiveCommands {
             case NEXT_ACT -> nextAct();
             case VARIANT -> nextVariant();
             case END_ACT -> happens(FlightEvent.ActEnded::new);
+            case JOT -> happens(atS -> new LiveEvent.NoteMade(atS, ""));
             case TAKE_BACK -> new Meaning.TakenBack();
             case INCIDENT, INCIDENT_IN_LIVE ->
                 state.incidentOpen()

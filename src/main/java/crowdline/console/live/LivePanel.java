@@ -5,6 +5,7 @@ import crowdline.console.theme.Appearance;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Window;
+import java.util.function.Consumer;
 import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
 
@@ -22,13 +23,24 @@ public final class LivePanel extends JPanel {
     private static final double BARS_PX = 99;
 
     private final ToldLine told;
+    private final NoteRow note;
     private final StripRow strip;
     private final NowRow now;
     private final SayRow say;
     private final NextRow next;
     private transient Appearance appearance;
 
+    /** One in which no note is written. */
     public LivePanel(Appearance appearance) {
+        this(appearance, words -> {});
+    }
+
+    /**
+     * One that is written in.
+     *
+     * @param noted told the words of a note when they are finished; empty if none were wanted
+     */
+    LivePanel(Appearance appearance, Consumer<String> noted) {
         super(null);
         this.appearance = appearance;
         strip = new StripRow(appearance);
@@ -36,7 +48,9 @@ public final class LivePanel extends JPanel {
         say = new SayRow(appearance);
         next = new NextRow(appearance);
         told = new ToldLine(appearance);
+        note = new NoteRow(appearance, noted);
         add(told);
+        add(note);
         add(strip);
         add(now);
         add(say);
@@ -67,13 +81,33 @@ public final class LivePanel extends JPanel {
     /** It lies over the rows while it is shown, so that none of them moves. */
     @Override
     public boolean isOptimizedDrawingEnabled() {
-        return !told.isVisible();
+        return !told.isVisible() && !note.isVisible();
+    }
+
+    /** Opens the field in which a note is written. */
+    void openNote(String moment) {
+        note.open(moment);
+        doLayout();
+        note.validate();
+        note.takeFocus();
+        repaint();
+    }
+
+    /** Closes it without a word. */
+    void closeNote() {
+        note.close();
+    }
+
+    /** Goes on with the note where it was left. */
+    void takeFocus() {
+        note.takeFocus();
     }
 
     /** Changes colours and sizes. */
     public void wear(Appearance worn) {
         appearance = worn;
         setBackground(worn.palette().ground());
+        note.wear(worn);
         doLayout();
     }
 
@@ -96,6 +130,8 @@ public final class LivePanel extends JPanel {
         say.room(room * SAY - 1);
         next.room(room * NEXT - 1);
         placeTold();
+        int noteHeight = Math.min(h, note.getPreferredSize().height);
+        note.setBounds(0, h - noteHeight, w, noteHeight);
         strip.wear(appearance, scale);
         now.wear(appearance, scale);
         say.wear(appearance, scale);

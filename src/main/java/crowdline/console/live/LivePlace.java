@@ -36,17 +36,24 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     private transient Function<@Nullable LiveView, @Nullable IncidentView> instead =
             view -> view == null ? null : view.incident();
     private transient @Nullable IncidentView page;
+    private final transient Runnable keysBack;
+    private boolean writing;
     /** None before the first is turned to. */
     private String card = "";
 
-    /** @param call calls the incident page */
-    public LivePlace(Appearance appearance, Action open, Action demo, Runnable call) {
+    /**
+     * @param call calls the incident page
+     * @param keysBack gives the keys to the window again, when what had them is hidden
+     */
+    public LivePlace(Appearance appearance, Action open, Action demo, Runnable call, Runnable keysBack) {
+        this.keysBack = keysBack;
         commands = CommandTable.of(Command.Scope.LIVE)
                 .on(Command.INCIDENT_IN_LIVE, () -> !inIncident(), call)
+                .on(Command.JOT, () -> !inIncident() && hasShow(), this::jot)
                 .rest(() -> !inIncident() && hasShow(), this::give)
                 .filled();
         setLayout(cards);
-        rows = new LivePanel(appearance);
+        rows = new LivePanel(appearance, this::written);
         incident = new LazyCard<>(
                 appearance, IncidentPanel::new, IncidentPanel::show, (page, a) -> page.wear(a, incidentScale()));
         empty = new LazyCard<>(appearance, a -> new EmptyShow(a, open, demo), EmptyShow::show, EmptyShow::wear);
@@ -61,6 +68,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     public void run(@Nullable OnAir next) {
         show = next;
         shown = null;
+        closeNote();
     }
 
     /** The running show, or null. */
@@ -90,6 +98,45 @@ public final class LivePlace extends JPanel implements PlaceScreen {
             now.carryOut(command, view.handles());
             refresh();
         }
+    }
+
+    private void jot() {
+        LiveView now = shown;
+        if (now != null && !writing) {
+            give(Command.JOT);
+            writing = true;
+            rows.openNote(now.strip().hour());
+        }
+    }
+
+    private void written(String words) {
+        writing = false;
+        OnAir now = show;
+        if (now != null && !words.isEmpty()) {
+            now.write(words);
+        }
+        keysBack.run();
+    }
+
+    /** Leaves the note that is being written with its time alone; false if none is. */
+    public boolean closeNote() {
+        boolean open = writing;
+        writing = false;
+        if (open) {
+            rows.closeNote();
+            keysBack.run();
+        }
+        return open;
+    }
+
+    /** Goes on with a note that was left half written. */
+    @Override
+    public boolean takeFocus() {
+        if (writing && !inIncident()) {
+            rows.takeFocus();
+            return true;
+        }
+        return false;
     }
 
     @Override

@@ -22,6 +22,9 @@ public interface OnAir {
      */
     void carryOut(Command command, Handles handles);
 
+    /** Words for the newest note, not blank. */
+    void write(String words);
+
     /** The commentator has typed the word that leaves the incident page. */
     void resume();
 }

@@ -55,6 +55,7 @@ public final class ToldPresenter {
                 || event instanceof FlightEvent.WentOffPlan
                 || event instanceof FlightEvent.Held
                 || event instanceof FlightEvent.Released
+                || event instanceof LiveEvent.NoteMade
                 || (event instanceof TalkEvent && !(event instanceof TalkEvent.RemarkSkipped));
         return shown
                 ? Optional.empty()
@@ -73,6 +74,8 @@ public final class ToldPresenter {
             if (talk instanceof TalkEvent.RemarkStarted) {
                 return "the fact";
             }
+        } else if (event instanceof LiveEvent.NoteMade) {
+            command = Command.JOT;
         } else if (event instanceof ShowEvent) {
             return "the end of the show";
         }
@@ -129,6 +132,12 @@ public final class ToldPresenter {
         }
         if (event instanceof FlightEvent.NextSwapped) {
             return named(after, next(after, 0), words) + " now comes before " + named(after, next(after, 1), words);
+        }
+        if (event instanceof LiveEvent.NoteMade) {
+            return "the note of that moment";
+        }
+        if (event instanceof LiveEvent.NoteWritten) {
+            return "the note is kept";
         }
         if (event instanceof TalkEvent talk) {
             return talk(talk, words);

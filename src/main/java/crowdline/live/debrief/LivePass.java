@@ -3,10 +3,13 @@ package crowdline.live.debrief;
 import crowdline.live.event.Source;
 import crowdline.live.state.Flown;
 import crowdline.live.state.FlownAct;
+import crowdline.live.state.Note;
 import crowdline.timing.Pass;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** What a run in a show says about how long figures last. */
 public final class LivePass {
@@ -19,8 +22,9 @@ public final class LivePass {
      *
      * @param id the new pass's own name
      * @param begunAt when the act began
+     * @param notes all that were made; those of this run stay with the pass
      */
-    public static Pass of(FlownAct act, String id, Instant begunAt) {
+    public static Pass of(FlownAct act, String id, Instant begunAt, List<Note> notes) {
         List<Pass.TimedFigure> timed = new ArrayList<>();
         for (int i = 0; i < act.flown().size(); i++) {
             Flown figure = act.flown().get(i);
@@ -34,7 +38,21 @@ public final class LivePass {
                         figure.figureId(), figure.startedAtS() - act.startedAtS(), endS - act.startedAtS()));
             }
         }
-        return Pass.of(id, act.actId(), act.variant(), Pass.How.LIVE, begunAt, timed);
+        return Pass.of(id, act.actId(), act.variant(), Pass.How.LIVE, begunAt, timed)
+                .withNote(notes.stream()
+                        .filter(note -> note.atS() >= act.startedAtS() && note.atS() <= act.endedAtS())
+                        .map(note -> inWords(note, act))
+                        .collect(Collectors.joining("; ")));
+    }
+
+    private static String inWords(Note note, FlownAct act) {
+        long seconds = (long) (note.atS() - act.startedAtS());
+        return String.format(
+                Locale.ROOT,
+                "%d:%02d %s",
+                seconds / 60,
+                seconds % 60,
+                note.text().isEmpty() ? "noted" : note.text());
     }
 
     private static boolean endedByHand(FlownAct act, int index, double endS) {

@@ -4,14 +4,31 @@ import crowdline.measure.Must;
 
 /** Something that happened in the running show. Whether it is possible is for {@link crowdline.live.state.Live} to say. */
 public sealed interface LiveEvent
-        permits ShowEvent, FlightEvent, TalkEvent, IncidentEvent, LiveEvent.NoteMade, LiveEvent.Undone {
+        permits ShowEvent,
+                FlightEvent,
+                TalkEvent,
+                IncidentEvent,
+                LiveEvent.NoteMade,
+                LiveEvent.NoteWritten,
+                LiveEvent.Undone {
 
     /** When it happened, in seconds on the session's monotonic scale, 0 or more. */
     double atS();
 
-    /** The commentator wrote something down for later. */
+    /**
+     * The commentator wants to come back to this moment.
+     *
+     * @param text what was written down; empty if only the time was noted
+     */
     record NoteMade(double atS, String text) implements LiveEvent {
         public NoteMade {
+            Must.beTime("atS", atS);
+        }
+    }
+
+    /** The words of the newest note, which were finished only now. */
+    record NoteWritten(double atS, String text) implements LiveEvent {
+        public NoteWritten {
             Must.beTime("atS", atS);
             Must.beSaid("note text", text);
         }

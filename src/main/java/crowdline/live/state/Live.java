@@ -26,7 +26,13 @@ public final class Live {
         if (event instanceof LiveEvent.NoteMade note) {
             List<Note> notes = new ArrayList<>(state.notes());
             notes.add(new Note(note.atS(), note.text(), state.actId(), state.figureId()));
-            return new Step.Moved(state.withNotes(notes));
+            LiveState noted = state.withNotes(notes);
+            // One that was made with its words, as journals of the first version have it, was never taken back.
+            return new Step.Moved(
+                    note.text().isEmpty() ? noted.plusTakeBack(new TakeBack(note, null, null, state.notes())) : noted);
+        }
+        if (event instanceof LiveEvent.NoteWritten written) {
+            return written(state, written.text());
         }
         if (event instanceof IncidentEvent incident) {
             return incident(state, incident);
@@ -44,6 +50,16 @@ public final class Live {
             return TalkSteps.next(state, talk);
         }
         return undone(state, event.atS());
+    }
+
+    private static Step written(LiveState state, String text) {
+        if (state.notes().isEmpty()) {
+            return new Step.Refused("The note was taken back: press J to note this moment.");
+        }
+        List<Note> notes = new ArrayList<>(state.notes());
+        Note newest = notes.remove(notes.size() - 1);
+        notes.add(new Note(newest.atS(), text, newest.actId(), newest.figureId()));
+        return new Step.Moved(state.withNotes(notes));
     }
 
     private static Step flight(LiveState state, FlightEvent event) {
@@ -122,6 +138,9 @@ public final class Live {
                     "The act has moved on by itself since your last key: press Backspace to go back a figure.");
         }
         LiveState back = state.withTakeBacks(state.takeBacks().subList(0, count - 1));
+        if (last.notes() != null) {
+            back = back.withNotes(last.notes());
+        }
         if (last.course() != null) {
             back = back.withCourse(FigureSteps.confirmed(last.course(), atS));
         }

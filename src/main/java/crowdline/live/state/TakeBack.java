@@ -1,6 +1,7 @@
 package crowdline.live.state;
 
 import crowdline.live.event.LiveEvent;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,13 +10,24 @@ import org.jspecify.annotations.Nullable;
  * @param event what was done
  * @param course the course before it, or null if it did not change the course
  * @param talk what was said before it, or null if it did not change that
+ * @param notes the notes before it, or null if it was none
  */
 public record TakeBack(
-        LiveEvent event, @Nullable Course course, @Nullable Talk talk) {
+        LiveEvent event,
+        @Nullable Course course,
+        @Nullable Talk talk,
+        @Nullable List<Note> notes) {
+    public TakeBack {
+        notes = notes == null ? null : List.copyOf(notes);
+    }
+
+    TakeBack(LiveEvent event, @Nullable Course course, @Nullable Talk talk) {
+        this(event, course, talk, null);
+    }
 
     /** False once the clock or the aircraft has moved the act on since: nobody expects to be thrown back that far. */
     boolean isPossible() {
-        return course != null || talk != null;
+        return course != null || talk != null || notes != null;
     }
 
     /** After a step that no hand made. */

@@ -170,6 +170,11 @@ final class JournalEvents {
                 LiveEvent.NoteMade.class,
                 (e, of) -> of.put("text", e.text()),
                 (atS, of) -> new LiveEvent.NoteMade(atS, of.text("text"))));
+        add(EventKind.of(
+                "NoteWritten",
+                LiveEvent.NoteWritten.class,
+                (e, of) -> of.put("text", e.text()),
+                (atS, of) -> new LiveEvent.NoteWritten(atS, of.text("text"))));
         add(EventKind.bare("Undone", LiveEvent.Undone.class, LiveEvent.Undone::new));
     }
 

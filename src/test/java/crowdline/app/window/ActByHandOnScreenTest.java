@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assumptions.assumeThat;
 
 import crowdline.console.live.NextView.FactView;
 import crowdline.console.live.SayView;
+import crowdline.live.state.Note;
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
@@ -152,6 +153,7 @@ class ActByHandOnScreenTest {
         assertThat(screen.strip().drift().word()).isEqualTo("On hold 10 s");
         screen.press("H");
         assertThat(screen.now().left()).isEqualTo(ActOnPaper.left(paper.lastsS(7) - 8));
+        note(screen, paper);
         walked.lateS += 10;
         walked.stepTo(8);
         screen.press("D");
@@ -162,6 +164,24 @@ class ActByHandOnScreenTest {
         screen.press("D");
         walked.lateS -= paper.lastsS(9);
         walked.stepTo(10);
+    }
+
+    /** Noted at once; the keys belong to its words until Enter, and the act goes on. */
+    private static void note(ConsoleOnScreen screen, ActOnPaper paper) throws Exception {
+        screen.press("J");
+        for (String letter : List.of("S", "M", "O", "SPACE", "D", "E")) {
+            screen.press(letter);
+        }
+        assertThat(screen.now().name()).as("Space and D were letters").isEqualTo(paper.name(7));
+        screen.press("ENTER");
+        assertThat(screen.notes()).extracting(Note::text).containsExactly("smo de");
+        assertThat(screen.notes().get(0).figureId()).isEqualTo(paper.id(7));
+        screen.press("J");
+        screen.press("ESCAPE");
+        assertThat(screen.notes()).extracting(Note::text).containsExactly("smo de", "");
+        screen.press("Z");
+        assertThat(screen.notes()).hasSize(1);
+        assertThat(screen.now().name()).as("Z took the note back").isEqualTo(paper.name(7));
     }
 
     private static void swapAndLeaveThePlan(Walked walked) throws Exception {

@@ -57,6 +57,10 @@ final class ActOnPaper {
         return flight.figures().stream().map(FigureFlight::figureId).toList().indexOf(figureId);
     }
 
+    String id(int index) {
+        return flight.figures().get(index).figureId();
+    }
+
     String name(int index) {
         return flight.figures().get(index).name();
     }

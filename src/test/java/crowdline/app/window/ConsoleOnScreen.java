@@ -10,6 +10,7 @@ import crowdline.console.live.NowView;
 import crowdline.console.live.SayView;
 import crowdline.console.live.StripView;
 import crowdline.console.paint.Painted;
+import crowdline.live.state.Note;
 import crowdline.loaded.LoadedShow;
 import crowdline.running.RunningShow;
 import crowdline.running.StoppableStream;
@@ -24,6 +25,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
@@ -171,6 +173,10 @@ final class ConsoleOnScreen implements AutoCloseable {
         move(seconds);
         receiver.send(sentences);
         running().settle();
+    }
+
+    List<Note> notes() {
+        return running().desk().snapshot().state().notes();
     }
 
     NowView now() throws Exception {

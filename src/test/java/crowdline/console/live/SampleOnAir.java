@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 /** A running show that shows what it is told to, and keeps what it was asked for. On the event thread. */
 public final class SampleOnAir implements OnAir {
     public final List<Command> given = new ArrayList<>();
+    public final List<String> written = new ArrayList<>();
     /** What Live shows of it. */
     public volatile LiveView view = SampleLiveViews.flying();
     /** Its incident page, which it has not opened itself yet. */
@@ -31,6 +32,11 @@ public final class SampleOnAir implements OnAir {
     @Override
     public void carryOut(Command command, Handles handles) {
         given.add(command);
+    }
+
+    @Override
+    public void write(String words) {
+        written.add(words);
     }
 
     @Override

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.live.event.Source;
 import crowdline.live.state.Flown;
 import crowdline.live.state.FlownAct;
+import crowdline.live.state.Note;
 import crowdline.timing.Pass;
 import java.time.Instant;
 import java.util.List;
@@ -102,6 +103,21 @@ class LivePassTest {
                 .containsExactly("a", "b");
     }
 
+    @Test
+    void notesOfTheRunStayWithThePass() {
+        FlownAct act = new FlownAct("dawn", "full", PLAN, PLAN, 100, 230, List.of(), List.of());
+        Pass pass = LivePass.of(
+                act,
+                "p",
+                THEN,
+                List.of(
+                        new Note(99, "before", "dawn", null),
+                        new Note(165.9, "smoke late", "dawn", "b"),
+                        new Note(170, "", "dawn", "b"),
+                        new Note(231, "after", "dawn", null)));
+        assertThat(pass.note()).isEqualTo("1:05 smoke late; 1:10 noted");
+    }
+
     private static List<String> ids(List<String> dropped, Flown... flown) {
         List<String> ids =
                 timed(dropped, flown).stream().map(Pass.TimedFigure::figureId).toList();
@@ -114,7 +130,7 @@ class LivePassTest {
 
     private static List<Pass.TimedFigure> timed(List<String> order, List<String> dropped, Flown... flown) {
         FlownAct act = new FlownAct("dawn", "full", PLAN, order, 100, 130, dropped, List.of(flown));
-        Pass pass = LivePass.of(act, "p", THEN);
+        Pass pass = LivePass.of(act, "p", THEN, List.of());
         assertThat(pass.how()).isEqualTo(Pass.How.LIVE);
         return pass.figures();
     }

@@ -54,6 +54,7 @@ class NoSuchEventTest {
                 time("atS", IncidentEvent.IncidentOpened::new),
                 time("atS", s -> new IncidentEvent.IncidentClosed(s, true)),
                 time("atS", s -> new LiveEvent.NoteMade(s, "wet")),
+                time("atS", s -> new LiveEvent.NoteWritten(s, "wet")),
                 time("atS", LiveEvent.Undone::new),
                 time("flying startedAtS", s -> new Phase.Flying(0, s, 0, 0)),
                 time("flying heldS", s -> new Phase.Flying(0, 0, s, 0)),
@@ -94,7 +95,7 @@ class NoSuchEventTest {
                 text("remark id", t -> new TalkEvent.RemarkSkipped(1, t)),
                 text("remark id", t -> new TalkEvent.FillerTaken(1, t, RemarkForm.FULL)),
                 text("show title", t -> new ShowEvent.ShowOpened(1, t, List.of())),
-                text("note text", t -> new LiveEvent.NoteMade(1, t)),
+                text("note text", t -> new LiveEvent.NoteWritten(1, t)),
                 text("figure id", t -> new Flown(t, 0, 0, null, Source.HAND)));
     }
 

@@ -115,7 +115,11 @@ class AnySequenceTest {
     void nothingButLeavingAndNotesMovesAnOpenIncident() {
         everywhere((before, event, step) -> {
             if (before.incidentOpen() && step instanceof Step.Moved) {
-                assertThat(event).isInstanceOfAny(IncidentEvent.IncidentClosed.class, LiveEvent.NoteMade.class);
+                assertThat(event)
+                        .isInstanceOfAny(
+                                IncidentEvent.IncidentClosed.class,
+                                LiveEvent.NoteMade.class,
+                                LiveEvent.NoteWritten.class);
             }
         });
     }

@@ -78,7 +78,11 @@ public final class RandomEvents {
             case 43, 44 -> new TalkEvent.RemarkLeft(atS, "r" + random.nextInt(8), random.nextBoolean());
             case 30 -> new IncidentEvent.IncidentOpened(atS);
             case 31, 32 -> new IncidentEvent.IncidentClosed(atS, random.nextBoolean());
-            case 33 -> new LiveEvent.NoteMade(atS, "wind from the left, \u00fc\n2nd line");
+            case 33 ->
+                random.nextBoolean()
+                        ? new LiveEvent.NoteMade(
+                                atS, random.nextBoolean() ? "" : "wind from the left, \u00fc\n2nd line")
+                        : new LiveEvent.NoteWritten(atS, "late");
             case 34, 35 -> new LiveEvent.Undone(atS);
             case 38, 39 -> new FlightEvent.AircraftLost(atS, Math.max(0, atS - 5 * random.nextDouble()));
             case 41, 42 -> new FlightEvent.AircraftBegan(atS, Math.max(0, atS - 4 * random.nextDouble()));

@@ -25,6 +25,7 @@ import crowdline.live.event.IncidentEvent.IncidentClosed;
 import crowdline.live.event.IncidentEvent.IncidentOpened;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.LiveEvent.NoteMade;
+import crowdline.live.event.LiveEvent.NoteWritten;
 import crowdline.live.event.LiveEvent.Undone;
 import crowdline.live.event.ShowEvent.ShowEnded;
 import crowdline.live.event.ShowEvent.ShowOpened;
@@ -131,6 +132,15 @@ class JournalGoldenTest {
         return lines;
     }
 
+    /** What came with notes on the fly; the journal from before has none of it. */
+    private static List<JournalLine> ofNotes() {
+        return List.of(
+                HEADER,
+                written(new NoteMade(1.25, "")),
+                written(new NoteWritten(2.25, "Ask about the \u201csmoke\u201d")),
+                written(new Undone(3.25)));
+    }
+
     private static List<String> texts(String name) {
         return new String(Golden.bytes(name), StandardCharsets.UTF_8).lines().toList();
     }
@@ -156,6 +166,13 @@ class JournalGoldenTest {
     @Test
     void journalOfVersion1IsReadAsItWasMeant() throws IOException {
         assertThat(read("journal-1.jsonl")).containsExactlyElementsOf(ofVersion1());
+    }
+
+    @Test
+    void journalWithNotesIsReadAndWrittenAsItWasMeant() throws IOException {
+        assertThat(read("journal-1-notes.jsonl")).containsExactlyElementsOf(ofNotes());
+        JournalCodec codec = new JournalCodec();
+        assertThat(ofNotes().stream().map(codec::write)).containsExactlyElementsOf(texts("journal-1-notes.jsonl"));
     }
 
     @Test
@@ -194,9 +211,12 @@ class JournalGoldenTest {
     void everyEventHasANameAndALineWithAllItsValues() {
         Set<Class<?>> named = new HashSet<>();
         JsonMapper mapper = new JsonMapper();
-        List<String> texts = texts("journal-1.jsonl");
+        List<String> texts = new ArrayList<>(texts("journal-1.jsonl"));
+        texts.addAll(texts("journal-1-notes.jsonl"));
+        List<JournalLine> lines = new ArrayList<>(ofVersion1());
+        lines.addAll(ofNotes());
         for (int i = 0; i < texts.size(); i++) {
-            if (ofVersion1().get(i) instanceof JournalLine.Event line) {
+            if (lines.get(i) instanceof JournalLine.Event line) {
                 Class<?> type = line.event().getClass();
                 JsonNode values = mapper.readTree(texts.get(i)).path("of");
                 assertThat(values.propertyNames())

@@ -1,0 +1,59 @@
+package crowdline.console.live;
+
+import crowdline.console.paint.PlainText;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import java.util.function.Consumer;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+
+/** Where a note is written in Live: it lies over the foot of the rows, so that none of them moves. */
+final class NoteRow extends JPanel {
+    private final JLabel label = PlainText.plain(new JLabel());
+    private final JTextField text = new JTextField();
+
+    /** @param written told the words when they are finished; empty if none were wanted */
+    NoteRow(Appearance appearance, Consumer<String> written) {
+        text.getAccessibleContext().setAccessibleName("Words of the note; Enter keeps them, Esc keeps the time alone");
+        text.addActionListener(e -> {
+            String words = text.getText().strip();
+            close();
+            written.accept(words);
+        });
+        getAccessibleContext().setAccessibleName("Note");
+        setVisible(false);
+        wear(appearance);
+    }
+
+    /** Opens it empty. */
+    void open(String moment) {
+        label.setText("Noted at " + moment + ". Words for it, if there is time (Enter keeps them, Esc leaves it so):");
+        text.setText("");
+        setVisible(true);
+    }
+
+    void close() {
+        setVisible(false);
+    }
+
+    void takeFocus() {
+        text.requestFocusInWindow();
+    }
+
+    final void wear(Appearance appearance) {
+        removeAll();
+        setLayout(new MigLayout(
+                "insets " + appearance.room(10) + " " + appearance.room(18) + " " + appearance.room(14) + " "
+                        + appearance.room(18) + ", gap 0px " + appearance.room(6) + ", wrap 1",
+                "[0:0:,grow,fill]"));
+        setBackground(appearance.palette().sunk());
+        label.setFont(appearance.plain(TextRole.BODY));
+        label.setForeground(appearance.palette().text());
+        text.setFont(appearance.plain(TextRole.VALUE));
+        add(label, "wmin 0");
+        add(text);
+        revalidate();
+    }
+}
