@@ -109,6 +109,33 @@ public record Airframe(
                 neverExceedKt);
     }
 
+    /** The same called otherwise. */
+    public Airframe named(String other) {
+        return new Airframe(
+                id,
+                other,
+                typical,
+                engine,
+                massKg,
+                wingAreaM2,
+                spanM,
+                lengthM,
+                zeroLiftDrag,
+                inducedDragFactor,
+                maxLiftUpright,
+                maxLiftInverted,
+                rollRateDegPerS,
+                rollRateKt,
+                flickRateDegPerS,
+                spinRateDegPerS,
+                spinDescentFtPerTurn,
+                pivotS,
+                tumbleRateDegPerS,
+                limitPositiveG,
+                limitNegativeG,
+                neverExceedKt);
+    }
+
     /** Whether it flies without an engine. */
     public boolean glider() {
         return engine instanceof Engine.None;

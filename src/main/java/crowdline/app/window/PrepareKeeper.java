@@ -14,6 +14,7 @@ import crowdline.show.Catalogue;
 import crowdline.show.Kinds;
 import crowdline.show.Show;
 import crowdline.speech.pace.Pace;
+import crowdline.storage.show.IncidentTemplate;
 import crowdline.storage.show.KindsFile;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicReference;
@@ -103,6 +104,11 @@ final class PrepareKeeper implements PrepareHost {
     @Override
     public AddAct adding() {
         return new AddAct(catalogue.get(), new FirstDraft(catalogue.get(), pace.get(), DraftWords.SHARE));
+    }
+
+    @Override
+    public IncidentTemplate incidentTemplate() {
+        return IncidentTemplate.shipped();
     }
 
     @Override

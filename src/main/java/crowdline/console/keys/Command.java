@@ -93,6 +93,11 @@ public enum Command {
     LATER("Later", Scope.PREPARE, "Move the chosen act or figure down", "alt DOWN"),
     DUPLICATE("Duplicate the act", Scope.PREPARE, "Put a copy of the act behind it", "ctrl D"),
     LAY_OUT("Lay the act out", Scope.PREPARE, "Place the figures of an act drawn by hand", "ctrl shift L"),
+    PAGE_ACTS("Acts", Scope.PREPARE, "The acts and their figures", "ctrl 1"),
+    PAGE_SHOW("Show", Scope.PREPARE, "The day, the place, the limits and the air", "ctrl 2"),
+    PAGE_AIRCRAFT("Aircraft", Scope.PREPARE, "What flies", "ctrl 3"),
+    PAGE_PEOPLE("People", Scope.PREPARE, "Who flies, how names are said, facts", "ctrl 4"),
+    PAGE_ANNOUNCEMENTS("Announcements", Scope.PREPARE, "Words for when something goes wrong", "ctrl 5"),
     METAR("Paste a METAR…", Scope.PREPARE, "Take the day's air from a weather report", "ctrl M"),
 
     UNDO("Undo", Scope.EDIT, "Take the last change of the show back", "ctrl Z"),

@@ -57,7 +57,7 @@ final class Fields {
         return label;
     }
 
-    private <C extends JComponent> C named(C field, String name) {
+    <C extends JComponent> C named(C field, String name) {
         field.getAccessibleContext().setAccessibleName(name);
         fields.add(field);
         return field;

@@ -81,7 +81,7 @@ final class FigureFinder {
     /** Whether every word wanted begins one of these. */
     private static boolean hasAll(String words, String wanted) {
         String padded = " " + words;
-        return Stream.of(wanted.split(" ")).filter(Objects::nonNull).allMatch(w -> padded.contains(" " + w));
+        return Stream.of(wanted.split(" ", -1)).filter(Objects::nonNull).allMatch(w -> padded.contains(" " + w));
     }
 
     private static String plain(String text) {

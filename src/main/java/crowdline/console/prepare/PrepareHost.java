@@ -5,11 +5,14 @@ import crowdline.edit.act.AddAct;
 import crowdline.edit.act.Edit;
 import crowdline.edit.act.Figures;
 import crowdline.edit.act.FirstDraft;
+import crowdline.edit.day.Aircrafts;
+import crowdline.edit.day.Days;
 import crowdline.list.FigureList;
 import crowdline.show.Catalogue;
 import crowdline.show.Kinds;
 import crowdline.show.Show;
 import crowdline.speech.pace.Pace;
+import crowdline.storage.show.IncidentTemplate;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -40,6 +43,11 @@ public interface PrepareHost {
         @Override
         public AddAct adding() {
             return new AddAct(nothing, new FirstDraft(nothing, Pace.DEFAULT, 0));
+        }
+
+        @Override
+        public IncidentTemplate incidentTemplate() {
+            return IncidentTemplate.shipped();
         }
 
         @Override
@@ -74,4 +82,17 @@ public interface PrepareHost {
 
     /** Edits figures. */
     Figures figures();
+
+    /** Edits the day and the place. */
+    default Days days() {
+        return new Days(catalogue());
+    }
+
+    /** Edits what flies. */
+    default Aircrafts aircrafts() {
+        return new Aircrafts(catalogue());
+    }
+
+    /** Words to begin an incident page with, agreed with nobody; what must be done before they are used. */
+    IncidentTemplate incidentTemplate();
 }

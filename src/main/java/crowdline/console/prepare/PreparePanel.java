@@ -1,6 +1,8 @@
 package crowdline.console.prepare;
 
+import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
 import crowdline.edit.act.AddAct;
 import crowdline.edit.act.Edit;
 import crowdline.list.FigureList;
@@ -8,57 +10,116 @@ import crowdline.show.Act;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JToggleButton;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
-/** The Prepare place: its pages, of which one is in front. */
+/** The Prepare place: its pages, of which one is in front, and the list of a new act over them. */
 final class PreparePanel extends JPanel {
-    private static final String ACTS = "ACTS";
     private static final String LIST = "LIST";
 
     private final CardLayout cards = new CardLayout();
     private final JPanel stage = new JPanel(cards);
+    private final JPanel switches = new JPanel();
+    private final Map<Page, JToggleButton> buttons = new EnumMap<>(Page.class);
     private final ActsPage acts;
+    private final PeoplePage people;
+    private final transient Map<Page, PrepareCard> pages = new EnumMap<>(Page.class);
     private final ListPage list;
     private final transient Tools tools;
-    private String front = ACTS;
+    private Page page = Page.ACTS;
+    private boolean inList;
 
     PreparePanel(Appearance appearance, Tools tools) {
         this.tools = tools;
         acts = new ActsPage(appearance, tools);
+        people = new PeoplePage(tools);
         list = new ListPage(appearance, tools, this::add, this::back);
-        stage.add(acts, ACTS);
+        stage.add(acts, Page.ACTS.name());
+        put(Page.SHOW, new ShowPage(appearance, tools));
+        put(Page.AIRCRAFT, new AircraftPage(appearance, tools));
+        put(Page.PEOPLE, people);
+        put(Page.ANNOUNCEMENTS, new AnnouncementsPage(appearance, tools));
         stage.add(list, LIST);
+        ButtonGroup group = new ButtonGroup();
+        for (Page each : Page.values()) {
+            JToggleButton button = PlainText.plain(
+                    new JToggleButton(each.word() + "   " + each.command().key()));
+            button.setFocusable(false);
+            button.addActionListener(e -> turn(each));
+            group.add(button);
+            buttons.put(each, button);
+        }
         getAccessibleContext().setAccessibleName("Prepare");
         wear(appearance);
+        turn();
+    }
+
+    private <C extends JComponent & PrepareCard> void put(Page which, C card) {
+        pages.put(which, card);
+        stage.add(card, which.name());
     }
 
     /** Shows a show; the act that was chosen stays chosen if it is still there. */
     void show(PrepareView next) {
         acts.show(next);
+        edited();
+    }
+
+    /** Shows the page in front as the show is edited now. */
+    void edited() {
+        PrepareCard card = pages.get(page);
+        if (card != null && tools.editor().isOpen()) {
+            card.edited(tools.editor().now());
+        }
     }
 
     /** Turns from the remarks of the chosen act to its passes. */
     void showPasses() {
+        turn(Page.ACTS);
         acts.showPasses();
     }
 
     /** Asks for the list of an act. */
     void pasteList() {
         list.begin(tools.editor().now());
-        turn(LIST);
+        inList = true;
+        turn();
     }
 
     boolean inList() {
-        return front.equals(LIST);
+        return inList;
     }
 
     ListPage listPage() {
         return list;
+    }
+
+    ActsPage acts() {
+        return acts;
+    }
+
+    PeoplePage people() {
+        return people;
+    }
+
+    /** The page in front, or behind the list. */
+    Page page() {
+        return page;
+    }
+
+    void turn(Page next) {
+        page = next;
+        inList = false;
+        edited();
+        turn();
     }
 
     private void add(ListPage.Added added) {
@@ -70,30 +131,26 @@ final class PreparePanel extends JPanel {
         tools.editor().make(edit, show -> {
             List<Act> all = show.acts();
             acts.chooseNext(all.get(all.size() - 1).id());
-            back();
+            turn(Page.ACTS);
         });
     }
 
-    ActsPage acts() {
-        return acts;
-    }
-
-    boolean inActs() {
-        return front.equals(ACTS);
-    }
-
-    /** Back to the acts; false if they are in front already and nothing is open over them. */
+    /** Leaves what is open over the page in front; false if nothing is. */
     boolean back() {
-        if (front.equals(ACTS)) {
-            return acts.back();
+        if (!inList) {
+            return page == Page.ACTS && acts.back();
         }
-        turn(ACTS);
+        turn(page);
         return true;
     }
 
-    private void turn(String next) {
-        front = next;
-        cards.show(stage, next);
+    private void turn() {
+        cards.show(stage, inList ? LIST : page.name());
+        switches.setVisible(!inList);
+        JToggleButton button = buttons.get(page);
+        if (button != null) {
+            button.setSelected(true);
+        }
         tools.changed().run();
         SwingUtilities.invokeLater(this::takeFocus);
     }
@@ -104,14 +161,27 @@ final class PreparePanel extends JPanel {
         if (owner != null && owner.isShowing() && SwingUtilities.isDescendingFrom(owner, this)) {
             return true;
         }
-        return inList() ? list.takeFocus() : acts.takeFocus();
+        PrepareCard card = pages.get(page);
+        return inList ? list.takeFocus() : card == null ? acts.takeFocus() : card.takeFocus();
     }
 
     void wear(Appearance appearance) {
         removeAll();
-        setLayout(new MigLayout("insets " + appearance.room(16), "[0:0:,grow,fill]", "[0:0:,grow,fill]"));
+        setLayout(new MigLayout(
+                "insets " + appearance.room(10) + " " + appearance.room(16) + ", hidemode 3, gap 0 "
+                        + appearance.room(10) + ", wrap 1",
+                "[0:0:,grow,fill]",
+                "[][0:0:,grow,fill]"));
+        switches.removeAll();
+        switches.setLayout(new InRows(appearance.px(4)));
+        buttons.values().forEach(button -> {
+            button.setFont(appearance.plain(TextRole.BODY));
+            switches.add(button);
+        });
+        add(switches, "growx, wmin 0");
         add(stage, "grow, wmin 0, hmin 0");
         acts.wear(appearance);
+        pages.values().forEach(card -> card.wear(appearance));
         list.wear(appearance);
         revalidate();
         repaint();

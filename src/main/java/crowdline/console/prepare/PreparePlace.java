@@ -38,6 +38,11 @@ public final class PreparePlace implements PlaceScreen {
     public PreparePlace(
             Appearance appearance, Action open, Action demo, Editing editing, Function<Command, Action> actions) {
         editor = new Editor(editing, () -> host, why -> say.accept(new Mark(Form.DIAMOND, Tone.CAUTION, why)));
+        editing.onChange(() -> {
+            if (panel != null && hasShow()) {
+                panel.edited();
+            }
+        });
         Tools tools = new Tools(editor, () -> host, () -> passes, () -> changed.run(), actions);
         commands = CommandTable.of(Command.Scope.PREPARE)
                 .on(Command.METAR, this::hasShow, () -> metar.run())
@@ -48,8 +53,8 @@ public final class PreparePlace implements PlaceScreen {
                                 && panel().inList()
                                 && panel().listPage().canMake(),
                         () -> panel().listPage().make())
-                .on(Command.ADD, this::inActs, this::add)
-                .on(Command.REMOVE, this::hasActs, () -> panel().acts().remove())
+                .on(Command.ADD, () -> isOn(Page.ACTS) || isOn(Page.PEOPLE), this::add)
+                .on(Command.REMOVE, () -> hasActs() || isOn(Page.PEOPLE), this::remove)
                 .on(Command.EARLIER, this::hasActs, () -> panel().acts().move(-1))
                 .on(Command.LATER, this::hasActs, () -> panel().acts().move(1))
                 .on(Command.DUPLICATE, this::hasActs, () -> panel().acts().duplicate())
@@ -57,6 +62,11 @@ public final class PreparePlace implements PlaceScreen {
                         Command.LAY_OUT,
                         this::hasActs,
                         () -> panel().acts().act().commands().ifPresent(FigureCommands::layOut))
+                .on(Command.PAGE_ACTS, this::canEdit, () -> panel().turn(Page.ACTS))
+                .on(Command.PAGE_SHOW, this::canEdit, () -> panel().turn(Page.SHOW))
+                .on(Command.PAGE_AIRCRAFT, this::canEdit, () -> panel().turn(Page.AIRCRAFT))
+                .on(Command.PAGE_PEOPLE, this::canEdit, () -> panel().turn(Page.PEOPLE))
+                .on(Command.PAGE_ANNOUNCEMENTS, this::canEdit, () -> panel().turn(Page.ANNOUNCEMENTS))
                 .filled();
         place = new PlaceOrEmpty<>(
                 "Prepare",
@@ -76,17 +86,27 @@ public final class PreparePlace implements PlaceScreen {
         return Objects.requireNonNull(panel, "the panel is there before anything can be done in it");
     }
 
-    private boolean inActs() {
-        return canEdit() && panel().inActs();
+    private boolean isOn(Page page) {
+        return canEdit() && !panel().inList() && panel().page() == page;
     }
 
     private boolean hasActs() {
-        return inActs() && panel().acts().hasActs();
+        return isOn(Page.ACTS) && panel().acts().hasActs();
     }
 
-    /** A figure where the figures are aimed at, else an act. */
+    private void remove() {
+        if (isOn(Page.PEOPLE)) {
+            panel().people().remove();
+        } else {
+            panel().acts().remove();
+        }
+    }
+
+    /** A figure where the figures are aimed at, else an act; on the page of the people somebody. */
     private void add() {
-        if (panel().acts().aimsAtFigures() && panel().acts().hasActs()) {
+        if (isOn(Page.PEOPLE)) {
+            panel().people().add();
+        } else if (panel().acts().aimsAtFigures() && panel().acts().hasActs()) {
             panel().acts().act().add();
         } else {
             panel().pasteList();

@@ -43,7 +43,7 @@ class EditingActsTest {
         show();
     }
 
-    private static Show solo() {
+    static Show solo() {
         Show empty = ShowArranging.empty("A day", LocalDate.of(2027, 5, 2), ZoneOffset.UTC, null);
         try {
             return new SampleTools(empty)

@@ -17,6 +17,7 @@ import crowdline.show.Kinds;
 import crowdline.show.Show;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.IncidentTemplate;
 import crowdline.storage.show.KindsFile;
 import java.util.ArrayList;
 import java.util.List;
@@ -79,6 +80,11 @@ final class SampleTools implements PrepareHost {
     @Override
     public AddAct adding() {
         return new AddAct(CATALOGUE, new FirstDraft(CATALOGUE, Pace.DEFAULT, DraftWords.SHARE));
+    }
+
+    @Override
+    public IncidentTemplate incidentTemplate() {
+        return IncidentTemplate.shipped();
     }
 
     @Override

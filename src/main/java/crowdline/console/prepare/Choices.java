@@ -1,0 +1,100 @@
+package crowdline.console.prepare;
+
+import crowdline.console.paint.PlainText;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import java.awt.Component;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.DefaultListModel;
+import javax.swing.JList;
+import javax.swing.ListSelectionModel;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A list of things with names, of which one is chosen and stays chosen while it is there.
+ *
+ * @param <T> the things
+ */
+final class Choices<T> {
+    private final DefaultListModel<T> model = new DefaultListModel<>();
+    private final JList<T> list = new JList<>(model);
+    private final Function<T, String> id;
+    private final Function<T, String> name;
+    private boolean showing;
+    private @Nullable String wanted;
+
+    /**
+     * @param title for screen readers
+     * @param told when another is chosen by hand
+     */
+    Choices(String title, Function<T, String> id, Function<T, String> name, Runnable told) {
+        this.id = id;
+        this.name = name;
+        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        list.getAccessibleContext().setAccessibleName(title);
+        list.addListSelectionListener(e -> {
+            if (!showing && !e.getValueIsAdjusting()) {
+                told.run();
+            }
+        });
+    }
+
+    JList<T> list() {
+        return list;
+    }
+
+    Optional<T> chosen() {
+        return Optional.ofNullable(list.getSelectedValue());
+    }
+
+    void chooseNext(String next) {
+        wanted = next;
+    }
+
+    void show(List<T> things) {
+        String next = wanted != null ? wanted : chosen().map(id).orElse("");
+        int before = Math.max(0, list.getSelectedIndex());
+        showing = true;
+        try {
+            model.clear();
+            model.addAll(things);
+            int found = things.stream().map(id).toList().indexOf(next);
+            wanted = found < 0 ? wanted : null;
+            if (!things.isEmpty()) {
+                list.setSelectedIndex(found >= 0 ? found : Math.min(before, things.size() - 1));
+            }
+        } finally {
+            showing = false;
+        }
+    }
+
+    void wear(Appearance worn) {
+        list.setFont(worn.plain(TextRole.BODY));
+        list.setBackground(worn.palette().stage());
+        list.setFixedCellHeight(worn.px(36));
+        list.setCellRenderer(new Cells(worn.px(10)));
+    }
+
+    private final class Cells extends DefaultListCellRenderer {
+        private final int gapPx;
+
+        Cells(int gapPx) {
+            this.gapPx = gapPx;
+        }
+
+        @Override
+        @SuppressWarnings("unchecked")
+        public Component getListCellRendererComponent(
+                JList<?> of, Object value, int index, boolean isSelected, boolean cellHasFocus) {
+            PlainText.plain(this);
+            Component cell =
+                    super.getListCellRendererComponent(of, name.apply((T) value), index, isSelected, cellHasFocus);
+            setBorder(BorderFactory.createEmptyBorder(0, gapPx, 0, gapPx));
+            return cell;
+        }
+    }
+}
