@@ -26,6 +26,9 @@ final class FindingRules {
     /** How far over the display line towards the crowd counts, m: less is the prediction's own roughness. */
     private static final double OVER_LINE_M = 10;
 
+    /** A climb may begin with a dip of this much, m. */
+    private static final double CLIMB_DIP_M = 3;
+
     private final Body body;
     private final Venue.Limits limits;
     private final @Nullable Double cloudBaseFt;
@@ -60,8 +63,8 @@ final class FindingRules {
         return wanted instanceof Element.Run to ? place(f, to.alongM(), to.heightFt(), to.kt(), end) : List.of();
     }
 
-    private static List<FlightFinding> place(
-            FigureFlight f, double alongM, double heightFt, double kt, FlightState end) {
+    /** A glider is told to stay as high as it can, so it is never too low. */
+    private List<FlightFinding> place(FigureFlight f, double alongM, double heightFt, double kt, FlightState end) {
         List<String> misses = new ArrayList<>();
         double shortM = (alongM - end.place().x()) * Math.signum(end.direction().x());
         double highFt = Units.ftFromM(end.place().z()) - heightFt;
@@ -69,7 +72,7 @@ final class FindingRules {
         if (Math.abs(shortM) > MISS_M) {
             misses.add(miss(shortM, "%.0f m short of it", "%.0f m past it"));
         }
-        if (Math.abs(highFt) > MISS_FT) {
+        if (highFt > MISS_FT || (highFt < -MISS_FT && !(body.drive() instanceof NoDrive))) {
             misses.add(miss(highFt, "%.0f ft too high", "%.0f ft too low"));
         }
         if (Math.abs(fastKt) > MISS_KT) {
@@ -87,12 +90,22 @@ final class FindingRules {
         return String.format(Locale.UK, by > 0 ? more : less, Math.abs(by));
     }
 
-    List<FlightFinding> check(FigureFlight f, Extremes e, double minEntryKt) {
+    /** Whether it only climbs to the base, upright and never lower than it begins, as after a take-off. */
+    boolean climbsOut(FigureFlight f, FlightState from, FlightState to) {
+        Double base = limits.baseFt();
+        return base != null
+                && f.upsideDownS() == 0
+                && f.lowestM() > from.place().z() - CLIMB_DIP_M
+                && Units.ftFromM(to.place().z()) > base - ROUNDING;
+    }
+
+    /** @param climbsOut whether it comes up from below the base, as what follows a take-off must */
+    List<FlightFinding> check(FigureFlight f, Extremes e, double minEntryKt, boolean climbsOut) {
         List<FlightFinding> found = new ArrayList<>();
         speeds(f, minEntryKt, found);
         if (f.completed()) {
             loads(f, e, found);
-            heights(f, found);
+            heights(f, climbsOut, found);
             area(f, e, found);
         }
         return found;
@@ -165,7 +178,7 @@ final class FindingRules {
         }
     }
 
-    private void heights(FigureFlight f, List<FlightFinding> found) {
+    private void heights(FigureFlight f, boolean climbsOut, List<FlightFinding> found) {
         double lowestFt = Units.ftFromM(f.lowestM());
         double highestFt = Units.ftFromM(f.highestM());
         Double base = limits.baseFt();
@@ -177,7 +190,7 @@ final class FindingRules {
                     f,
                     "comes to %.0f ft, below the ground. More height before it usually helps",
                     lowestFt);
-        } else if (base != null && lowestFt < base - ROUNDING) {
+        } else if (base != null && lowestFt < base - ROUNDING && !climbsOut) {
             add(
                     found,
                     FindingKind.BELOW_BASE,

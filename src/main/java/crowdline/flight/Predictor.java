@@ -235,12 +235,14 @@ public final class Predictor {
         List<FigureFlight> figures = new ArrayList<>();
         List<FlightFinding> findings = new ArrayList<>();
         FlightState at = entry(from, Variation.NONE);
+        boolean airborne = false;
         for (PlannedFigure planned : plan) {
             if (planned.elements().isEmpty()) {
                 FlightState to = timed(planned, at);
                 recorder.coast(at, to);
                 figures.add(summary(planned, at, to, restingExtremes(at, to), true, List.of()));
                 at = to;
+                airborne = true;
                 continue;
             }
             List<ElementFlight> elements = new ArrayList<>();
@@ -269,7 +271,9 @@ public final class Predictor {
             Extremes extremes = planned.lack() == null ? recorder.next() : restingExtremes(at, now);
             FigureFlight flown = summary(planned, at, now, extremes, completed, elements);
             figures.add(flown);
-            findings.addAll(rules.check(flown, extremes, planned.minEntryKt()));
+            boolean climbsOut = airborne && rules.climbsOut(flown, at, now);
+            findings.addAll(rules.check(flown, extremes, planned.minEntryKt(), climbsOut));
+            airborne = false;
             if (completed && !planned.figure().transit()) {
                 int last = planned.elements().size() - 1;
                 findings.addAll(rules.place(flown, planned.elements().get(last), now));

@@ -3,6 +3,7 @@ package crowdline.arrange;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.flight.Flight;
+import crowdline.flight.FlightFinding;
 import crowdline.flight.Predictor;
 import crowdline.list.FigureList;
 import crowdline.list.ListReader;
@@ -18,12 +19,14 @@ import crowdline.show.Show;
 import crowdline.show.ShowRules;
 import crowdline.show.Sliders;
 import crowdline.show.TimedAircraft;
+import crowdline.show.Venue;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.KindsFile;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import org.assertj.core.api.Assertions;
 import org.assertj.core.groups.Tuple;
 import org.junit.jupiter.api.Test;
@@ -81,6 +84,40 @@ class ShowArrangingTest {
         Flight flight =
                 new Predictor(made.show(), CATALOGUE, act, act.variants().get(0)).predict();
         assertThat(flight.totalS()).isCloseTo(made.arranged().seconds(), Assertions.within(2.0));
+    }
+
+    private static List<FlightFinding> found(Venue.Limits limits, String kind, String text) {
+        Show bare = empty();
+        Venue venue = new Venue("Here", 52.0, 1.0, 100.0, 90.0, 150.0, ZoneOffset.UTC, limits);
+        Show show = new Show(
+                bare.title(),
+                bare.date(),
+                venue,
+                bare.air(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Map.of(),
+                null);
+        ShowArranging.Made made = made(show, kind, text);
+        Act act = made.act();
+        return new Predictor(made.show(), CATALOGUE, act, act.variants().get(0))
+                .predict()
+                .findings();
+    }
+
+    @Test
+    void climbingOutAfterTheTakeOffIsNoFigureBelowTheBase() {
+        Venue.Limits limits = new Venue.Limits(500.0, 4000.0, 1500.0, 1200.0);
+        assertThat(found(limits, "light aerobatic biplane", MAIL)).isEmpty();
+    }
+
+    @Test
+    void aGliderThatTurnsBackIsNeverTooLow() {
+        assertThat(found(Venue.Limits.NONE, "aerobatic glider", "loop, inverted pass, turn back, low pass"))
+                .isEmpty();
     }
 
     @Test

@@ -66,7 +66,7 @@ class FindingRulesTest {
                     0,
                     List.of());
             return new FindingRules(body(), limits, cloudBaseFt)
-                    .check(flight, seen, NEEDED_KT).stream()
+                    .check(flight, seen, NEEDED_KT, false).stream()
                             .map(f -> f.figureId() + " " + f.severity() + " " + f.code() + ": " + f.message())
                             .toList();
         }
