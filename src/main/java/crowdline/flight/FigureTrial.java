@@ -11,6 +11,7 @@ public final class FigureTrial {
     private static final double LOOK_S = 0.25;
 
     private final Airframe airframe;
+    private final Wind wind;
     private final Forces forces;
     private final Shaper shaper;
 
@@ -63,12 +64,18 @@ public final class FigureTrial {
 
     public FigureTrial(Airframe airframe, Air air) {
         this.airframe = airframe;
+        wind = air.wind();
         forces = new Forces(Body.of(airframe, Variation.NONE), new DensityTable(air.atmosphere()), air.wind());
         shaper = new Shaper(forces, airframe);
     }
 
     public Airframe airframe() {
         return airframe;
+    }
+
+    /** How fast the air moves towards the commentator's right at the ground, m/s. */
+    public double windAlongMps() {
+        return wind.alongMps(0);
     }
 
     /** Speed at which the wing just carries the weight at a height, m/s. */

@@ -92,12 +92,13 @@ final class Choosing {
 
     private List<Branch> beginnings(Wish wish) {
         List<Branch> found = new ArrayList<>();
-        for (boolean toRight : ways(wish, wish.toRight())) {
+        boolean takesOff = wish.role() == Wish.Role.TAKE_OFF;
+        for (boolean toRight : takesOff ? List.of(ground.overGround(wish, true)) : ways(wish, wish.toRight())) {
             if (!ground.isShown(wish) || wish.role() != Wish.Role.FIGURE) {
                 found.add(new Branch(
                         null,
                         new Choice(null),
-                        wish.role() == Wish.Role.TAKE_OFF ? ground.airborne(toRight, 0) : ground.comingIn(toRight, 0),
+                        takesOff ? ground.airborne(toRight, 0) : ground.comingIn(toRight, 0),
                         0,
                         false));
                 continue;

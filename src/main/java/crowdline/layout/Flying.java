@@ -50,7 +50,7 @@ final class Flying {
     }
 
     private void takeOff(Wish wish) {
-        boolean toRight = wish.toRight() == null || wish.toRight();
+        boolean toRight = ground.overGround(wish, true);
         FlightState standing = written(ground.onRunway(toRight));
         FlightState airborne = written(ground.airborne(toRight, raisedM));
         begin(standing);
@@ -60,8 +60,9 @@ final class Flying {
 
     private void land(Wish wish) {
         FlightState from = start(wish);
+        boolean toRight = ground.overGround(wish, from.toRight());
         FlightState stopped =
-                written(FlightState.along(new Vec(0, 0, 0), ROLLING_STALLS * ground.trial.stallMps(0), from.toRight()));
+                written(FlightState.along(new Vec(0, 0, 0), ROLLING_STALLS * ground.trial.stallMps(0), toRight));
         pieces.add(Piece.figure(wish, List.of(), seconds(wish, LANDING_S), from, stopped));
         at = stopped;
     }

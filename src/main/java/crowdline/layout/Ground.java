@@ -17,6 +17,8 @@ final class Ground {
     private static final double AIRBORNE_M = 20;
 
     private static final double AIRBORNE_STALLS = 1.35;
+    /** A wind along the line that decides which way to take off, m/s; about 2 kt. */
+    private static final double FELT_MPS = 1;
     /** Where the wheels leave the ground, as a share of how far figures are spread. */
     private static final double RUNWAY = 0.4;
 
@@ -55,6 +57,13 @@ final class Ground {
             case RIGHT -> AT_END * area.spreadM() - m.rightM();
             case LEFT -> -AT_END * area.spreadM() - m.leftM();
         };
+    }
+
+    /** Which way it takes off or lands: as wanted, else into the wind, else as given. */
+    boolean overGround(Wish wish, boolean otherwise) {
+        Boolean wanted = wish.toRight();
+        double wind = trial.windAlongMps();
+        return wanted != null ? wanted : Math.abs(wind) < FELT_MPS ? otherwise : wind < 0;
     }
 
     /** Standing at the beginning of the runway. */

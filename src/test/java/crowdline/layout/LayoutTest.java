@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import crowdline.flight.Air;
 import crowdline.flight.FigureTrial;
+import crowdline.flight.StandardAtmosphere;
+import crowdline.flight.Wind;
 import crowdline.measure.Units;
 import crowdline.show.Airframe;
 import crowdline.show.CatalogueEntry;
@@ -20,6 +22,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class LayoutTest {
@@ -248,6 +251,26 @@ class LayoutTest {
     @Test
     void nothingWantedIsAnActOfNothing() {
         assertThat(laid(BIPLANE).pieces()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"90, true", "270, false"})
+    void takesOffAndLandsIntoTheWind(double fromDeg, boolean toRight) {
+        Airframe airframe = KindsFile.shipped().named(BIPLANE).airframe("a", "The aircraft", Sliders.TYPICAL);
+        FigureTrial trial = new FigureTrial(airframe, new Air(new StandardAtmosphere(), Wind.steady(fromDeg, 10, 90)));
+        Area area = Area.of(Venue.Limits.NONE, Units.mpsFromKt(airframe.usual().passKt()), trial.stallMps(0));
+        LaidOut laid = new Layout(trial, area)
+                .of(List.of(
+                        a("take-off").made("figure-1"),
+                        a("loop").made("figure-2"),
+                        a("landing").made("figure-3")));
+
+        assertThat(figure(laid, 1).to().toRight()).isEqualTo(toRight);
+        assertThat(figure(laid, 3).to().toRight()).isEqualTo(toRight);
+        assertThat(laid(BIPLANE, a("take-off").toRight(!toRight), a("loop"))
+                        .entry()
+                        .toRight())
+                .isEqualTo(!toRight);
     }
 
     @Test
