@@ -32,6 +32,7 @@ class ArchitectureTest {
     private static final List<Room> ORDER = List.of(
             new Room("measure", "a number is checked and converted the same wherever it comes from"),
             new Room("show", "what a show is must be said without files, flights or screens"),
+            new Room("glossary", "what is explained is found by its words, whoever asks"),
             new Room("speech.say", "how something is said depends on no speaker and no screen"),
             new Room("speech.pace", "seconds follow from words and one speaker"),
             new Room("speech.plain", "what is hard to follow is judged from the text where it stands"),

@@ -6,6 +6,7 @@ import crowdline.app.command.DebriefCommand;
 import crowdline.app.command.DemoCommand;
 import crowdline.app.command.FactsCommand;
 import crowdline.app.command.FollowCommand;
+import crowdline.app.command.GlossaryCommand;
 import crowdline.app.command.IncidentTemplateCommand;
 import crowdline.app.command.LearnCommand;
 import crowdline.app.command.PaceCommand;
@@ -113,6 +114,7 @@ final class Commands implements Callable<Integer> {
                         workers),
                 new FactsCommand(terminal),
                 new FollowCommand(terminal),
+                new GlossaryCommand(terminal),
                 new TableCommand(terminal, System.in),
                 new SheetCommand(terminal, Folders.here(), workers),
                 new SpeakCommand(terminal),

@@ -132,6 +132,7 @@ public final class ShowArranging {
                 acts,
                 show.remarks(),
                 show.figures(),
+                show.terms(),
                 show.sayAs(),
                 show.incident());
     }

@@ -23,6 +23,8 @@ enum Most {
     QUIETS("quiets", 60),
     REMARKS("remarks", 100),
     ALIASES("aliases", 50),
+    TERMS("terms", 2_000),
+    SEE("see", 20),
     SAY_AS("sayAs", 2_000),
     WINDS_ALOFT("windsAloft", 50),
     FIRST_STEPS("firstSteps", 50),

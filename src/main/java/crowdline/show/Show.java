@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param acts in running order
  * @param remarks what can be said at any time of the day
  * @param figures the show's own catalogue entries; one with the name of a shipped entry replaces it
+ * @param terms the show's own words and wording; one with the name of a shipped term replaces it
  * @param sayAs how to say names and words: as written, as spoken
  * @param incident the organiser's words for when something goes wrong, or null if there are none yet
  */
@@ -35,6 +36,7 @@ public record Show(
         List<Act> acts,
         List<Remark> remarks,
         List<CatalogueEntry> figures,
+        List<Term> terms,
         Map<String, String> sayAs,
         @Nullable Incident incident) {
 
@@ -67,18 +69,54 @@ public record Show(
         Most.ACTS.must(acts);
         Most.REMARKS.must(remarks);
         Most.FIGURES.must(figures);
+        Most.TERMS.must(terms);
         Most.SAY_AS.must(sayAs);
         airframes = List.copyOf(airframes);
         performers = List.copyOf(performers);
         acts = List.copyOf(acts);
         remarks = List.copyOf(remarks);
         figures = List.copyOf(figures);
+        terms = List.copyOf(terms);
         sayAs = Map.copyOf(sayAs);
+    }
+
+    /** A show without terms of its own. */
+    public Show(
+            String title,
+            LocalDate date,
+            Venue venue,
+            DayAir air,
+            List<Aircraft> airframes,
+            List<Performer> performers,
+            List<Act> acts,
+            List<Remark> remarks,
+            List<CatalogueEntry> figures,
+            Map<String, String> sayAs,
+            @Nullable Incident incident) {
+        this(title, date, venue, air, airframes, performers, acts, remarks, figures, List.of(), sayAs, incident);
+    }
+
+    /** The same with other entries of its own in the glossary. */
+    public Show withGlossary(List<CatalogueEntry> otherFigures, List<Term> otherTerms) {
+        return new Show(
+                title,
+                date,
+                venue,
+                air,
+                airframes,
+                performers,
+                acts,
+                remarks,
+                otherFigures,
+                otherTerms,
+                sayAs,
+                incident);
     }
 
     /** The same show in other air. */
     public Show withAir(DayAir other) {
-        return new Show(title, date, venue, other, airframes, performers, acts, remarks, figures, sayAs, incident);
+        return new Show(
+                title, date, venue, other, airframes, performers, acts, remarks, figures, terms, sayAs, incident);
     }
 
     /** The remarks of the show, then of each act, its own before those of its figures. */
@@ -133,33 +171,44 @@ public record Show(
 
     /** The same with other performers. */
     public Show withPerformers(List<Performer> other) {
-        return new Show(title, date, venue, air, airframes, other, acts, remarks, figures, sayAs, incident);
+        return new Show(title, date, venue, air, airframes, other, acts, remarks, figures, terms, sayAs, incident);
     }
 
     /** The same with other aircraft. */
     public Show withAircraft(List<Aircraft> other) {
-        return new Show(title, date, venue, air, other, performers, acts, remarks, figures, sayAs, incident);
+        return new Show(title, date, venue, air, other, performers, acts, remarks, figures, terms, sayAs, incident);
     }
 
     /** The same at another place, or with more known of it. */
     public Show withVenue(Venue other) {
-        return new Show(title, date, other, air, airframes, performers, acts, remarks, figures, sayAs, incident);
+        return new Show(title, date, other, air, airframes, performers, acts, remarks, figures, terms, sayAs, incident);
     }
 
     /** The same with names and words said otherwise. */
     public Show withSayAs(Map<String, String> other) {
-        return new Show(title, date, venue, air, airframes, performers, acts, remarks, figures, other, incident);
+        return new Show(title, date, venue, air, airframes, performers, acts, remarks, figures, terms, other, incident);
     }
 
     /** The same with other words for when something goes wrong. */
     public Show withIncident(@Nullable Incident other) {
-        return new Show(title, date, venue, air, airframes, performers, acts, remarks, figures, sayAs, other);
+        return new Show(title, date, venue, air, airframes, performers, acts, remarks, figures, terms, sayAs, other);
     }
 
     /** The same on another day, or called otherwise. */
     public Show called(String otherTitle, LocalDate otherDate) {
         return new Show(
-                otherTitle, otherDate, venue, air, airframes, performers, acts, remarks, figures, sayAs, incident);
+                otherTitle,
+                otherDate,
+                venue,
+                air,
+                airframes,
+                performers,
+                acts,
+                remarks,
+                figures,
+                terms,
+                sayAs,
+                incident);
     }
 
     /** The same with this act in place of the one with its id. */
@@ -170,6 +219,6 @@ public record Show(
 
     /** The same with other acts, and other remarks outside them. */
     public Show withActs(List<Act> acts, List<Remark> remarks) {
-        return new Show(title, date, venue, air, airframes, performers, acts, remarks, figures, sayAs, incident);
+        return new Show(title, date, venue, air, airframes, performers, acts, remarks, figures, terms, sayAs, incident);
     }
 }

@@ -39,6 +39,11 @@ public final class ObjectKeys {
         return this;
     }
 
+    public ObjectKeys text(String key, String value, String otherwise) {
+        node.put(key, value);
+        return impliedIf(key, value.equals(otherwise));
+    }
+
     public ObjectKeys number(String key, @Nullable Double value) {
         if (value != null) {
             node.set(key, numberNode(value));

@@ -14,6 +14,7 @@ import crowdline.show.Placing;
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
 import crowdline.show.Show;
+import crowdline.show.Term;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
 import crowdline.storage.json.Fields;
@@ -49,6 +50,7 @@ final class ShowFromTree {
         List<Act> acts = f.list("acts", ShowFromTree::act);
         List<Remark> remarks = f.list("remarks", ShowFromTree::remark);
         List<CatalogueEntry> figures = f.list("figures", ShowFromTree::entry);
+        List<Term> terms = f.list("terms", ShowFromTree::term);
         Optional<Incident> incident = f.has("incident")
                 ? f.refusals().attempt("incident", () -> incident(f.group("incident")))
                 : Optional.empty();
@@ -62,6 +64,7 @@ final class ShowFromTree {
                 acts,
                 remarks,
                 figures,
+                terms,
                 f.textByKey("sayAs"),
                 incident.orElse(null));
     }
@@ -198,6 +201,18 @@ final class ShowFromTree {
                 f.numberOrNull("minEntryKt"),
                 f.has("enters") ? f.choice("enters", ShowNames.ENTRY_SPEED) : null,
                 f.list("elements", ElementFromTree::element));
+    }
+
+    static Term term(Fields f) {
+        return new Term(
+                f.text("name"),
+                f.texts("aliases"),
+                f.has("group") ? f.text("group") : Term.OWN_GROUP,
+                f.text("whatItIs"),
+                f.text("atTheShow"),
+                f.text("sayIt"),
+                f.texts("see"),
+                f.textOrNull("source"));
     }
 
     /** The incident page, of a show or of the template. */

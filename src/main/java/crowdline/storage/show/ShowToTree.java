@@ -13,6 +13,7 @@ import crowdline.show.Placing;
 import crowdline.show.Quiet;
 import crowdline.show.Remark;
 import crowdline.show.Show;
+import crowdline.show.Term;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
 import crowdline.show.WindAt;
@@ -53,7 +54,8 @@ final class ShowToTree {
                 .list("performers", show.performers(), true, this::performer)
                 .list("acts", show.acts(), true, this::act)
                 .list("remarks", show.remarks(), false, this::remark)
-                .list("figures", show.figures(), false, this::entry);
+                .list("figures", show.figures(), false, this::entry)
+                .list("terms", show.terms(), false, this::term);
         ObjectKeys sayAs = keys();
         new TreeMap<>(show.sayAs()).forEach(sayAs::text);
         keys.group("sayAs", sayAs.node(), show.sayAs().isEmpty());
@@ -222,7 +224,7 @@ final class ShowToTree {
                 .node();
     }
 
-    private JsonNode entry(CatalogueEntry entry) {
+    JsonNode entry(CatalogueEntry entry) {
         return keys().text("name", entry.name())
                 .texts("aliases", entry.aliases(), false)
                 .text("family", entry.family())
@@ -237,6 +239,18 @@ final class ShowToTree {
                 .number("minEntryKt", entry.minEntryKt())
                 .text("enters", entry.enters() == null ? null : ShowNames.ENTRY_SPEED.of(entry.enters()))
                 .list("elements", entry.elements(), false, e -> ElementToTree.node(e, this::keys))
+                .node();
+    }
+
+    JsonNode term(Term term) {
+        return keys().text("name", term.name())
+                .texts("aliases", term.aliases(), false)
+                .text("group", term.group(), Term.OWN_GROUP)
+                .text("whatItIs", term.whatItIs())
+                .text("atTheShow", term.atTheShow(), "")
+                .text("sayIt", term.sayIt(), "")
+                .texts("see", term.see(), false)
+                .text("source", term.source())
                 .node();
     }
 

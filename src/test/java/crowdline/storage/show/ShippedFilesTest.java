@@ -38,11 +38,22 @@ class ShippedFilesTest {
                 s.acts(),
                 s.remarks(),
                 shipped.entries(),
+                TermsFile.shipped(),
                 s.sayAs(),
                 s.incident());
         ShowReading reading = Fixture.read(new ShowFile().bytes(withAll, null));
         assertThat(reading.findings()).isEmpty();
         assertThat(reading.show()).isEqualTo(withAll);
+    }
+
+    @Test
+    void termFaultsAreNamed() {
+        assertThatThrownBy(() -> TermsFile.read("{\"crowdlineTerms\": 1, \"terms\": [{\"name\": \"lift\"}]}"))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("whatItIs of lift");
+        assertThatThrownBy(() -> TermsFile.read("{\"crowdlineTerms\": 2}"))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("cannot be read");
     }
 
     @Test

@@ -1,0 +1,135 @@
+package crowdline.glossary;
+
+import crowdline.show.Catalogue;
+import crowdline.show.CatalogueEntry;
+import crowdline.show.Term;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** The figures and the words that are explained, found by name, by any word in their texts, and where they are mentioned. */
+public final class Glossary {
+    /** Shorter names, "g" or "dz", stand for too much else to be looked for in a text. */
+    private static final int SHORTEST_MENTIONED = 3;
+
+    private final List<Explained> items;
+    private final Map<String, Explained> byName = new LinkedHashMap<>();
+    private final TextSearch search;
+
+    private Glossary(List<Explained> items) {
+        this.items = items;
+        items.forEach(item -> byName.putIfAbsent(key(item.name()), item));
+        items.forEach(item -> item.aliases().forEach(alias -> byName.putIfAbsent(key(alias), item)));
+        search = new TextSearch(items);
+    }
+
+    /**
+     * The glossary of a catalogue and a list of terms. Where both claim a name, the figure has it.
+     *
+     * @param catalogue with the show's own figures in it
+     * @param terms of the program
+     * @param own the show's own; one with the name of another takes its place
+     */
+    public static Glossary of(Catalogue catalogue, List<Term> terms, List<Term> own) {
+        Map<String, Term> known = new LinkedHashMap<>();
+        terms.forEach(term -> known.put(key(term.name()), term));
+        own.forEach(term -> known.put(key(term.name()), term));
+        Stream<Explained> figures = catalogue.entries().stream().map(Explained.OfFigure::new);
+        Stream<Explained> words = known.values().stream().map(Explained.OfTerm::new);
+        return new Glossary(Stream.concat(figures, words)
+                .sorted(Comparator.comparing(item -> key(item.name())))
+                .toList());
+    }
+
+    /** Everything, in the order of the alphabet. */
+    public List<Explained> items() {
+        return items;
+    }
+
+    public List<CatalogueEntry> figures() {
+        return items.stream()
+                .filter(Explained.OfFigure.class::isInstance)
+                .map(item -> ((Explained.OfFigure) item).entry())
+                .toList();
+    }
+
+    public List<Term> terms() {
+        return items.stream()
+                .filter(Explained.OfTerm.class::isInstance)
+                .map(item -> ((Explained.OfTerm) item).term())
+                .toList();
+    }
+
+    /** What has this name or alias, whatever the case of its letters and the hyphens in it. */
+    public Optional<Explained> find(String name) {
+        return Optional.ofNullable(byName.get(key(name)));
+    }
+
+    /** Every name and alias, as keys in lower case. */
+    public List<String> names() {
+        return Collections.unmodifiableList(new ArrayList<>(byName.keySet()));
+    }
+
+    /** What has these words in its names or texts, the best first; see {@link TextSearch}. All of it for no words. */
+    public List<Explained> search(String words) {
+        return search.find(words);
+    }
+
+    /**
+     * What else of the glossary is mentioned in the texts of one thing, or named there to read next: that which is named
+     * first, then in the order of the texts, a longer name before a shorter one inside it.
+     */
+    public List<Explained> mentionedIn(Explained item) {
+        List<Explained> found = new ArrayList<>();
+        if (item instanceof Explained.OfTerm term) {
+            term.term().see().forEach(name -> find(name).ifPresent(found::add));
+        }
+        for (String text : item.texts()) {
+            found.addAll(mentionedIn(text));
+        }
+        return found.stream()
+                .filter(other -> !key(other.name()).equals(key(item.name())))
+                .distinct()
+                .toList();
+    }
+
+    /** What of the glossary is mentioned in a text, in its order. Whole words only, whether or not there are several of it. */
+    public List<Explained> mentionedIn(String text) {
+        String plain = key(text);
+        Map<Integer, Explained> at = new LinkedHashMap<>();
+        boolean[] taken = new boolean[plain.length()];
+        byName.entrySet().stream()
+                .filter(named -> named.getKey().length() >= SHORTEST_MENTIONED)
+                .sorted(Comparator.comparing(named -> -named.getKey().length()))
+                .forEach(named -> {
+                    Matcher word = Pattern.compile(
+                                    "(?<![\\p{L}\\d])" + Pattern.quote(named.getKey()) + "s?(?![\\p{L}\\d])")
+                            .matcher(plain);
+                    while (word.find()) {
+                        if (!taken[word.start()] && !taken[word.end() - 1]) {
+                            at.put(word.start(), named.getValue());
+                            Arrays.fill(taken, word.start(), word.end(), true);
+                        }
+                    }
+                });
+        return at.entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(Map.Entry::getValue)
+                .distinct()
+                .toList();
+    }
+
+    /** Two names with the same key are the same name. */
+    static String key(String name) {
+        return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ");
+    }
+}

@@ -1,0 +1,147 @@
+package crowdline.glossary;
+
+import crowdline.show.Nearest;
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Finds by words, wherever they stand: in a name, in another name, in a text. Every word of the question must be found; the
+ * last may be the beginning of a word. A word that nothing has as it is written is forgiven its spelling: one letter in
+ * three may be wrong, missing, or swapped with its neighbour.
+ */
+final class TextSearch {
+    /** Words too common to look for, unless there is nothing else. */
+    private static final Set<String> COMMON = Set.of(
+            "a", "an", "and", "are", "at", "by", "does", "for", "how", "in", "is", "it", "of", "on", "or", "the", "to",
+            "what", "when", "who", "why", "with");
+
+    private static final Pattern PARTS = Pattern.compile("[^\\p{L}\\d]+");
+    private static final int NOWHERE = Integer.MAX_VALUE;
+    /** Shorter words have nothing to forgive: another letter is another word. */
+    private static final int SHORTEST_FORGIVEN = 3;
+    /** Of a whole name, to have a letter wrong; tuned. */
+    private static final int LONG_ENOUGH = 5;
+
+    private static final Map<String, String> DIGITS =
+            Map.of("1", "one", "2", "two", "3", "three", "4", "four", "8", "eight");
+
+    private final List<Indexed> entries;
+
+    /** The words of one entry, a list for each of its names and texts, the most telling first. */
+    private record Indexed(Explained item, String name, List<String> compact, List<List<String>> fields) {}
+
+    /** @param wrong how many of its letters may be */
+    private record Wanted(String word, int wrong) {}
+
+    private record Hit(Explained item, int rank) {}
+
+    TextSearch(List<Explained> items) {
+        entries = items.stream().map(TextSearch::indexed).toList();
+    }
+
+    private static Indexed indexed(Explained item) {
+        List<List<String>> fields = new ArrayList<>();
+        fields.add(words(item.name()));
+        fields.add(item.aliases().stream().flatMap(a -> words(a).stream()).toList());
+        fields.add(words(item.group()));
+        item.texts().forEach(text -> fields.add(words(text)));
+        return new Indexed(
+                item,
+                String.join(" ", words(item.name())),
+                Stream.concat(Stream.of(item.name()), item.aliases().stream())
+                        .map(name -> String.join("", words(name)))
+                        .toList(),
+                fields);
+    }
+
+    List<Explained> find(String question) {
+        List<String> asked = words(question);
+        List<String> telling =
+                asked.stream().filter(word -> !COMMON.contains(word)).toList();
+        List<Wanted> wanted =
+                (telling.isEmpty() ? asked : telling).stream().map(this::wanted).toList();
+        String whole = String.join("", asked);
+        return entries.stream()
+                .map(entry -> new Hit(entry.item(), rank(entry, wanted, String.join(" ", asked), whole)))
+                .filter(hit -> hit.rank() != NOWHERE)
+                .sorted(Comparator.comparingInt(Hit::rank))
+                .map(Hit::item)
+                .toList();
+    }
+
+    /** 0 for the name itself; the higher the further away it stands. */
+    private static int rank(Indexed entry, List<Wanted> wanted, String asked, String whole) {
+        if (!asked.isEmpty() && entry.name().equals(asked)) {
+            return 0;
+        } else if (!asked.isEmpty() && entry.compact().contains(whole)) {
+            return 1;
+        }
+        int rank = wanted.isEmpty() ? 0 : 2;
+        for (Wanted word : wanted) {
+            int at = placeOf(entry, word);
+            if (at == NOWHERE) {
+                return isNamed(entry, whole) ? 2 : NOWHERE;
+            }
+            rank += at;
+        }
+        return rank;
+    }
+
+    /** "tailwheel" for "tail wheel", "flat sin" for "flat spin": as one word, and with a letter wrong if there are enough. */
+    private static boolean isNamed(Indexed entry, String whole) {
+        return whole.length() >= SHORTEST_FORGIVEN
+                && entry.compact().stream()
+                        .anyMatch(name -> name.startsWith(whole)
+                                || (whole.length() >= LONG_ENOUGH
+                                        && Math.abs(name.length() - whole.length()) <= 1
+                                        && Nearest.distance(name, whole) <= 1));
+    }
+
+    private Wanted wanted(String word) {
+        boolean isWritten = entries.stream().anyMatch(entry -> placeOf(entry, new Wanted(word, 0)) != NOWHERE);
+        return new Wanted(word, isWritten || word.length() < SHORTEST_FORGIVEN ? 0 : Math.max(1, word.length() / 3));
+    }
+
+    /** In which of its names and texts the word stands, a whole word a step before the beginning of one. */
+    private static int placeOf(Indexed entry, Wanted wanted) {
+        String word = wanted.word();
+        int wrong = wanted.wrong();
+        for (int f = 0; f < entry.fields().size(); f++) {
+            int best = NOWHERE;
+            for (String there : entry.fields().get(f)) {
+                if (wrong == 0 && there.equals(word)) {
+                    return 3 * f;
+                } else if (wrong == 0 && there.startsWith(word)) {
+                    best = Math.min(best, 3 * f + 1);
+                } else if (wrong > 0 && isNear(there, word, wrong)) {
+                    best = Math.min(best, 3 * f + 10 * Nearest.distance(word, there));
+                }
+            }
+            if (best != NOWHERE) {
+                return best;
+            }
+        }
+        return NOWHERE;
+    }
+
+    private static boolean isNear(String there, String word, int wrong) {
+        return there.length() >= SHORTEST_FORGIVEN
+                && Math.abs(there.length() - word.length()) <= wrong
+                && Nearest.distance(word, there) <= wrong;
+    }
+
+    private static List<String> words(String text) {
+        String plain = Normalizer.normalize(text, Normalizer.Form.NFD).replaceAll("\\p{M}+|['’]", "");
+        return Stream.of(PARTS.split(plain.toLowerCase(Locale.ROOT)))
+                .filter(word -> !word.isEmpty())
+                .map(word -> DIGITS.getOrDefault(word, word))
+                .toList();
+    }
+}

@@ -1,0 +1,131 @@
+package crowdline.app.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.app.Main;
+import crowdline.app.shell.ExitCode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
+
+class GlossaryCommandTest {
+    private static final Path SHOW = Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json");
+
+    @TempDir
+    private Path folder;
+
+    private final CaughtTerminal caught = new CaughtTerminal();
+
+    private int run(String... args) {
+        caught.clear();
+        return Main.run(args, caught.terminal(), (show, t) -> ExitCode.UNUSABLE);
+    }
+
+    private JsonNode json() {
+        return new ObjectMapper().readTree(caught.out());
+    }
+
+    private static Set<String> keys(JsonNode node) {
+        return new TreeSet<>(node.propertyNames());
+    }
+
+    @Test
+    void everythingIsPrintedWithAllItsKeys() {
+        assertThat(run("glossary", "--json")).isEqualTo(ExitCode.FINE);
+        assertThat(json().path("figures"))
+                .hasSizeGreaterThan(70)
+                .allSatisfy(figure -> assertThat(keys(figure))
+                        .contains(
+                                "name",
+                                "aliases",
+                                "whatItIs",
+                                "lookFor",
+                                "whyHard",
+                                "handsAndFeet",
+                                "pilotFeels",
+                                "mixUps",
+                                "sayIt",
+                                "elements"));
+        assertThat(json().path("terms"))
+                .hasSizeGreaterThan(60)
+                .allSatisfy(term -> assertThat(keys(term)).contains("name", "aliases", "whatItIs", "sayIt", "source"));
+    }
+
+    @Test
+    void elementsAreThoseOfTheShowFile() {
+        run("glossary", "loop", "--json");
+        assertThat(json().path("figures")
+                        .path(0)
+                        .path("elements")
+                        .path(0)
+                        .path("do")
+                        .asString(""))
+                .isEqualTo("arc");
+        assertThat(json().path("terms")).isEmpty();
+    }
+
+    @Test
+    void aTermIsExplainedByAnyOfItsNames() {
+        assertThat(run("glossary", "hammerhead")).isEqualTo(ExitCode.FINE);
+        assertThat(caught.out())
+                .startsWith("stall turn (")
+                .contains("Look for:", "See also:", "Where this comes from:");
+        assertThat(run("glossary", "angle", "of", "attack")).isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).startsWith("angle of attack (");
+    }
+
+    @Test
+    void aMisspeltTermIsNotFoundButGuessed() {
+        assertThat(run("glossary", "ruder")).isEqualTo(ExitCode.BLOCKED);
+        assertThat(caught.err()).contains("nothing in the glossary is called \"ruder\"; did you mean \"rudder\"?");
+        assertThat(caught.out()).isEmpty();
+    }
+
+    @Test
+    void nothingFoundIsStillJson() {
+        assertThat(run("glossary", "--search", "qqqq", "--json")).isEqualTo(ExitCode.BLOCKED);
+        assertThat(json().path("figures").isArray()).isTrue();
+        assertThat(json().path("figures")).isEmpty();
+        assertThat(caught.err()).contains("try fewer words");
+    }
+
+    @Test
+    void searchLooksIntoTheTexts() {
+        assertThat(run("glossary", "--search", "ruder")).isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).startsWith("rudder ");
+        assertThat(run("glossary", "--search", "sycamore seed", "--json")).isEqualTo(ExitCode.FINE);
+        assertThat(json().path("figures").path(0).path("name").asString("")).isEqualTo("spin");
+    }
+
+    @Test
+    void wrongUseIsToldApart() {
+        assertThat(run("glossary", "loop", "--search", "roll")).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run("glossary", "--search", " ")).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run("glossary", "--show", folder.resolve("none.json").toString()))
+                .isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run("glossary", "--nosuch")).isEqualTo(ExitCode.UNUSABLE);
+    }
+
+    @Test
+    void aShowsOwnWordsComeFirst() throws IOException {
+        String own = Files.readString(SHOW)
+                .replaceFirst(
+                        "\\{",
+                        "{\"terms\": [{\"name\": \"the Elm\", \"whatItIs\": \"The tall tree.\"},"
+                                + " {\"name\": \"datum\", \"whatItIs\": \"The flagpole, here.\"}],");
+        Path show = Files.writeString(folder.resolve("own.json"), own);
+        assertThat(run("glossary", "the elm", "--show", show.toString())).isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).contains("The tall tree.");
+        assertThat(run("glossary", "datum", "--show", show.toString(), "--json"))
+                .isEqualTo(ExitCode.FINE);
+        assertThat(List.of(json().path("terms").path(0).path("whatItIs").asString("")))
+                .containsExactly("The flagpole, here.");
+    }
+}
