@@ -24,6 +24,10 @@ public final class Units {
         return kmh * MPS_PER_KMH;
     }
 
+    public static double kmhFromMps(double mps) {
+        return mps / MPS_PER_KMH;
+    }
+
     public static double mFromFt(double ft) {
         return ft * M_PER_FT;
     }

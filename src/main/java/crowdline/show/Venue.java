@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param axisBearingDeg true bearing of the A-axis towards the commentator's right, 0 to 360
  * @param crowdToLineM distance from the crowd line to the display line in metres, as given by the director
  * @param timeZone time zone of the running order
+ * @param crowdUnits what the crowd is told numbers in
  * @param limits what the director and the authority gave; nothing is assumed
  */
 public record Venue(
@@ -26,6 +27,7 @@ public record Venue(
         @Nullable Double axisBearingDeg,
         @Nullable Double crowdToLineM,
         ZoneId timeZone,
+        CrowdUnits crowdUnits,
         Limits limits) {
 
     /**
@@ -80,6 +82,19 @@ public record Venue(
         }
     }
 
+    /** Where the crowd thinks in miles. */
+    public Venue(
+            String name,
+            @Nullable Double latDeg,
+            @Nullable Double lonDeg,
+            @Nullable Double elevationFt,
+            @Nullable Double axisBearingDeg,
+            @Nullable Double crowdToLineM,
+            ZoneId timeZone,
+            Limits limits) {
+        this(name, latDeg, lonDeg, elevationFt, axisBearingDeg, crowdToLineM, timeZone, CrowdUnits.MILES, limits);
+    }
+
     /** With everything given. */
     public Venue(
             String name,
@@ -99,6 +114,11 @@ public record Venue(
                 Double.valueOf(crowdToLineM),
                 timeZone,
                 limits);
+    }
+
+    /** The same with a crowd that measures otherwise. */
+    public Venue withCrowdUnits(CrowdUnits units) {
+        return new Venue(name, latDeg, lonDeg, elevationFt, axisBearingDeg, crowdToLineM, timeZone, units, limits);
     }
 
     /** The keys, as in the show file, of what was not given. */

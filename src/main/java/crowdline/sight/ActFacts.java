@@ -4,6 +4,7 @@ import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.measure.Units;
+import crowdline.show.CrowdUnits;
 import crowdline.sight.CrowdFact.Kind;
 import java.util.Comparator;
 import java.util.List;
@@ -16,8 +17,10 @@ final class ActFacts {
     private final Flight flight;
     private final List<FigureScene> scenes;
     private final String craft;
+    private final CrowdUnits units;
 
-    ActFacts(Flight flight, List<FigureScene> scenes, boolean glider) {
+    ActFacts(Flight flight, List<FigureScene> scenes, boolean glider, CrowdUnits units) {
+        this.units = units;
         this.flight = flight;
         this.scenes = scenes;
         this.craft = glider ? "the glider" : "the aeroplane";
@@ -57,7 +60,7 @@ final class ActFacts {
 
     private Optional<CrowdFact> highest() {
         double m = most(Comparator.comparingDouble(FigureFlight::highestM)).highestM();
-        Said said = Said.feet(m);
+        Said said = Said.height(m, units);
         return fact(
                 Kind.HIGHEST,
                 said,
@@ -71,13 +74,13 @@ final class ActFacts {
         double mps = most(Comparator.comparingDouble(FigureFlight::greatestMps)).greatestMps();
         double mph = Said.mphOf(mps);
         if (mph >= 85) {
-            Said said = Said.mph(mps);
+            Said said = Said.speed(mps, units);
             return fact(
                     Kind.FASTEST,
                     said,
                     1,
-                    "At its fastest " + craft + " does about " + said.words() + ". That is " + MotionFacts.motorway(mph)
-                            + ".",
+                    "At its fastest " + craft + " does about " + said.words() + ". That is "
+                            + MotionFacts.motorway(mps, units) + ".",
                     "Up to about " + said.words() + ".");
         }
         return Optional.empty();
@@ -118,7 +121,7 @@ final class ActFacts {
     private Optional<CrowdFact> totalClimb() {
         double m = scenes.stream().mapToDouble(s -> s.path().totalClimbM()).sum();
         if (Units.milesFromM(m) >= 0.625) {
-            Said said = Said.distance(m);
+            Said said = Said.distance(m, units);
             return fact(
                     Kind.TOTAL_CLIMB,
                     said,
@@ -132,7 +135,7 @@ final class ActFacts {
     private Optional<CrowdFact> flown() {
         double m = scenes.stream().mapToDouble(s -> s.path().lengthM()).sum();
         if (Units.milesFromM(m) >= 2) {
-            Said said = Said.distance(m);
+            Said said = Said.distance(m, units);
             return fact(
                     Kind.DISTANCE_FLOWN,
                     said,

@@ -1,6 +1,7 @@
 package crowdline.sight;
 
 import crowdline.show.Airframe;
+import crowdline.show.CrowdUnits;
 import crowdline.show.Engine;
 import crowdline.sight.CrowdFact.Kind;
 import java.util.Optional;
@@ -12,8 +13,10 @@ final class AirframeFacts {
 
     private final String actId;
     private final Airframe airframe;
+    private final CrowdUnits units;
 
-    AirframeFacts(String actId, Airframe airframe) {
+    AirframeFacts(String actId, Airframe airframe, CrowdUnits units) {
+        this.units = units;
         this.actId = actId;
         this.airframe = airframe;
     }
@@ -61,17 +64,15 @@ final class AirframeFacts {
         if (mph < 0.7 * airliner) {
             return Optional.empty();
         }
-        Said said = Said.mph(mps);
+        Said said = Said.speed(mps, units);
         return fact(
                 Kind.TIP_SPEED,
                 said,
                 1,
                 "At full power its propeller tips do about " + said.words() + ", "
-                        + (said.rounded() > 1.05 * airliner
+                        + (mph > 1.05 * airliner
                                 ? "faster than an airliner."
-                                : said.rounded() < 0.95 * airliner
-                                        ? "nearly an airliner's speed."
-                                        : "as fast as an airliner."),
+                                : mph < 0.95 * airliner ? "nearly an airliner's speed." : "as fast as an airliner."),
                 "The propeller tips do about " + said.words() + ".");
     }
 

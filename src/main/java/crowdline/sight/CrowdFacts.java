@@ -3,6 +3,7 @@ package crowdline.sight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.show.Airframe;
+import crowdline.show.CrowdUnits;
 import crowdline.show.Show;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,6 +37,7 @@ public record CrowdFacts(List<CrowdFact> facts, List<UnmadeFact> unmade) {
         List<FigureFlight> flown = flight.figures().stream()
                 .filter(f -> f.simulated() && f.completed())
                 .toList();
+        CrowdUnits units = show.venue().crowdUnits();
         FlownPath path = new FlownPath(flight.samples());
         Records records = Records.of(flown);
         List<FigureScene> scenes = new ArrayList<>();
@@ -47,13 +49,14 @@ public record CrowdFacts(List<CrowdFact> facts, List<UnmadeFact> unmade) {
                     show.venue().crowdToLineM(),
                     show.air().temperatureC(),
                     records,
+                    units,
                     scenes.size()));
         }
         List<CrowdFact> facts = new ArrayList<>();
         List<UnmadeFact> unmade = new ArrayList<>();
         FactMaking whole = new FactMaking(null);
-        new ActFacts(flight, scenes, airframe.glider()).addTo(whole);
-        new AirframeFacts(flight.actId(), airframe).addTo(whole);
+        new ActFacts(flight, scenes, airframe.glider(), units).addTo(whole);
+        new AirframeFacts(flight.actId(), airframe, units).addTo(whole);
         whole.addTo(facts, unmade);
         for (FigureScene scene : scenes) {
             FactMaking making = new FactMaking(scene.figure().figureId());

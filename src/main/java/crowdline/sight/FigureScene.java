@@ -5,6 +5,7 @@ import crowdline.flight.FigureFlight;
 import crowdline.flight.Sample;
 import crowdline.measure.Units;
 import crowdline.show.Airframe;
+import crowdline.show.CrowdUnits;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -28,6 +29,7 @@ record FigureScene(
         @Nullable Double crowdToLineM,
         double temperatureC,
         Records records,
+        CrowdUnits units,
         int place) {
 
     /** Elements that roll about the nose, by their names in the flight. */

@@ -35,7 +35,7 @@ final class HeightFacts {
         if (!record && scene.path().greatestClimb().heightM() < LEAST_RISE_M) {
             return Optional.empty();
         }
-        Said said = Said.feet(f.highestM());
+        Said said = Said.height(f.highestM(), scene.units());
         String words = said.words();
         String start = record
                 ? "This is the highest point of the act: about " + words + "."
@@ -81,7 +81,7 @@ final class HeightFacts {
         if (climb.heightM() < LEAST_CLIMB_M || climb.lastsS() < 1) {
             return Optional.empty();
         }
-        Said said = Said.feet(climb.heightM());
+        Said said = Said.height(climb.heightM(), scene.units());
         Said buses =
                 Said.many(climb.heightM() / Everyday.BUS_HEIGHT.value(), "double-decker bus", "double-decker buses");
         return Optional.of(scene.fact(
@@ -99,7 +99,7 @@ final class HeightFacts {
         if (drop.heightM() < LEAST_CLIMB_M || drop.heightM() / drop.lastsS() < LEAST_DROP_MPS) {
             return Optional.empty();
         }
-        Said said = Said.feet(drop.heightM());
+        Said said = Said.height(drop.heightM(), scene.units());
         double storeys = drop.heightM() / drop.lastsS() / Everyday.STOREY.value();
         return Optional.of(scene.fact(
                 Kind.DROP,
@@ -132,7 +132,7 @@ final class HeightFacts {
 
     private static Optional<CrowdFact> farthest(FigureScene scene) {
         return scene.farthest().filter(s -> s.slantM() >= LEAST_FAR_M).map(s -> {
-            Said said = Said.distance(s.slantM());
+            Said said = Said.distance(s.slantM(), scene.units());
             String like = ApparentSize.of(scene.airframe().spanM(), s.slantM()).like();
             return scene.fact(
                     Kind.FARTHEST,

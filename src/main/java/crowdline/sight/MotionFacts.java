@@ -2,6 +2,8 @@ package crowdline.sight;
 
 import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
+import crowdline.measure.Units;
+import crowdline.show.CrowdUnits;
 import crowdline.sight.CrowdFact.Kind;
 import java.util.Optional;
 import java.util.Set;
@@ -29,14 +31,14 @@ final class MotionFacts {
         if (mph < LEAST_FAST_MPH) {
             return Optional.empty();
         }
-        Said said = Said.mph(f.greatestMps());
+        Said said = Said.speed(f.greatestMps(), scene.units());
         return Optional.of(scene.fact(
                 Kind.FASTEST,
                 said,
                 record ? 1 : 0.5,
                 record
-                        ? "This is the fastest moment of the act: about " + said.words() + ". That is " + motorway(mph)
-                                + "."
+                        ? "This is the fastest moment of the act: about " + said.words() + ". That is "
+                                + motorway(f.greatestMps(), scene.units()) + "."
                         : "At its fastest it does about " + said.words() + ". In every second it passes "
                                 + field(f.greatestMps()) + ".",
                 (record ? "The fastest moment: about " : "About ") + said.words() + "."));
@@ -49,9 +51,15 @@ final class MotionFacts {
                 : part.rounded() == 1 ? "about a whole football field" : "more than a whole football field";
     }
 
-    /** A speed of 85 mph or more against the motorway limit, such as "about twice the motorway limit". */
-    static String motorway(double mph) {
-        double ratio = mph / Everyday.MOTORWAY_LIMIT.value();
+    /** A speed of 85 mph or more against what cars may do, such as "about twice the motorway limit". */
+    static String motorway(double mps, CrowdUnits units) {
+        if (units == CrowdUnits.METRIC) {
+            double ratio = Units.kmhFromMps(mps) / Everyday.MOTORWAY_CAR.value();
+            return ratio < 1.25
+                    ? "faster than cars on a motorway"
+                    : "about " + Said.times(ratio, "cars").words() + " as fast as a car on a motorway";
+        }
+        double ratio = Said.mphOf(mps) / Everyday.MOTORWAY_LIMIT.value();
         return ratio < 1.25
                 ? "faster than a car may go on a motorway"
                 : "about " + Said.times(ratio, "limits").words() + " the motorway limit";
@@ -71,12 +79,13 @@ final class MotionFacts {
                     "For a moment it stands quite still, hanging in the sky.",
                     "For a moment it stands quite still."));
         }
-        Said said = Said.mph(f.leastMps());
+        Said said = Said.speed(f.leastMps(), scene.units());
         return Optional.of(scene.fact(
                 Kind.SLOWEST,
                 said,
                 1 - mph / 120,
-                "At its slowest it does only about " + said.words() + ". That is " + slowAs(said.rounded()) + ".",
+                "At its slowest it does only about " + said.words() + ". That is "
+                        + slowAs(Said.mph(f.leastMps()).rounded()) + ".",
                 "At its slowest, only about " + said.words() + "."));
     }
 

@@ -1,6 +1,7 @@
 package crowdline.sight;
 
 import crowdline.measure.Units;
+import crowdline.show.CrowdUnits;
 
 /**
  * A number as it is said: rounded as people round, with its unit.
@@ -28,7 +29,21 @@ record Said(double value, String unit, double rounded, double step, String words
         return new Said(value, unit, rounded, step, words);
     }
 
-    /** A height or a change of height. */
+    /** A height or a change of height, as this crowd measures. */
+    static Said height(double m, CrowdUnits units) {
+        return units == CrowdUnits.MILES ? feet(m) : metres(m);
+    }
+
+    /** A speed, as this crowd measures. */
+    static Said speed(double mps, CrowdUnits units) {
+        if (units == CrowdUnits.MILES) {
+            return mph(mps);
+        }
+        double kmh = Units.kmhFromMps(mps);
+        return of(kmh, "km/h", kmh < 12 ? 1 : kmh < 97.5 ? 5 : 10, "kilometre an hour", "kilometres an hour");
+    }
+
+    /** A height or a change of height in feet. */
     static Said feet(double m) {
         double ft = Units.ftFromM(m);
         return of(ft, "ft", ft < 975 ? 50 : ft < 4950 ? 100 : 500, "foot", "feet");
@@ -103,11 +118,14 @@ record Said(double value, String unit, double rounded, double step, String words
         return of(m, "m", m < 20.5 ? 1 : m < 97.5 ? 5 : 50, "metre", "metres");
     }
 
-    /** A distance over the field: metres when near, miles when far. */
-    static Said distance(double m) {
+    /** A distance over the field: metres when near, miles or kilometres when far. */
+    static Said distance(double m, CrowdUnits units) {
         double miles = Units.milesFromM(m);
         if (miles < 0.45) {
             return metres(m);
+        }
+        if (units == CrowdUnits.METRIC) {
+            return kilometres(m / 1000);
         }
         double step = miles < 1.125 ? 0.25 : miles < 4.75 ? 0.5 : 1;
         double rounded = Math.rint(miles / step) * step;
@@ -119,5 +137,16 @@ record Said(double value, String unit, double rounded, double step, String words
                                 ? "a mile"
                                 : rounded == 1.5 ? "a mile and a half" : words(rounded, miles, "miles") + " miles";
         return new Said(miles, "miles", rounded, step, words);
+    }
+
+    private static Said kilometres(double km) {
+        double step = km < 4.75 ? 0.5 : 1;
+        double rounded = Math.rint(km / step) * step;
+        String words = rounded == 0.5
+                ? "half a kilometre"
+                : rounded == 1
+                        ? "a kilometre"
+                        : rounded == 1.5 ? "a kilometre and a half" : words(rounded, km, "kilometres") + " kilometres";
+        return new Said(km, "km", rounded, step, words);
     }
 }

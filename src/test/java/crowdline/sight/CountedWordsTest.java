@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import com.ibm.icu.text.RuleBasedNumberFormat;
+import crowdline.show.CrowdUnits;
 import java.util.Locale;
 import java.util.SplittableRandom;
 import java.util.function.DoubleFunction;
@@ -66,7 +67,10 @@ class CountedWordsTest {
                 x -> Said.many(x, "floor", "floors"),
                 Said::kilograms,
                 Said::metres,
-                Said::distance);
+                m -> Said.distance(m, CrowdUnits.MILES),
+                m -> Said.distance(m, CrowdUnits.METRIC),
+                x -> Said.speed(x, CrowdUnits.METRIC),
+                m -> Said.height(m, CrowdUnits.METRIC));
     }
 
     /** The words are read back by a reader of their own. */
@@ -89,7 +93,7 @@ class CountedWordsTest {
         for (int i = 0; i < 3000; i++) {
             String words = way.apply(Math.pow(10, random.nextDouble(-1, 3.5))).words();
             assertThat(words).doesNotMatch("one \\w+s( an hour)?").doesNotContain("  ");
-            if (words.matches(".*\\b(second|minute|mile|metre|foot|floor|kilogram)( an hour)?")) {
+            if (words.matches(".*\\b(second|minute|mile|metre|kilometre|foot|floor|kilogram)( an hour)?")) {
                 assertThat(words).matches("(one|a|half a|a quarter of a|three quarters of a) \\w+( an hour)?");
             }
         }

@@ -10,6 +10,7 @@ import crowdline.flight.Vec;
 import crowdline.show.Act;
 import crowdline.show.Airframe;
 import crowdline.show.Catalogue;
+import crowdline.show.CrowdUnits;
 import crowdline.show.DayAir;
 import crowdline.show.Element;
 import crowdline.show.Engine;
@@ -135,8 +136,15 @@ final class Flown {
 
     /** The facts of a catalogue's figure as the prediction flies it; none of its own if it cannot be flown from here. */
     static List<CrowdFact> catalogued(Catalogue catalogue, String name, Airframe airframe, double heightFt, double kt) {
+        return catalogued(catalogue, name, airframe, heightFt, kt, CrowdUnits.MILES);
+    }
+
+    /** The same for a crowd that may measure otherwise. */
+    static List<CrowdFact> catalogued(
+            Catalogue catalogue, String name, Airframe airframe, double heightFt, double kt, CrowdUnits units) {
         Act act = act(airframe, heightFt, kt, List.of(Figure.of("it", name)));
-        Show show = show(airframe, act);
+        Show miles = show(airframe, act);
+        Show show = miles.withVenue(miles.venue().withCrowdUnits(units));
         Flight flight = new Predictor(show, catalogue, act, act.variants().get(0)).predict();
         return CrowdFacts.of(show, airframe, flight).facts();
     }

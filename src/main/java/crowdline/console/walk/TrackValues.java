@@ -2,6 +2,8 @@ package crowdline.console.walk;
 
 import crowdline.console.walk.WalkView.Value;
 import crowdline.measure.Units;
+import crowdline.show.CrowdUnits;
+import crowdline.sight.InCrowdUnits;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -12,8 +14,8 @@ final class TrackValues {
 
     private TrackValues() {}
 
-    /** Speed, height, load and place; dashes where nothing was predicted. */
-    static List<Value> of(@Nullable FlownTrack track) {
+    /** Speed, height, load and place, with what the crowd would say in the label; dashes where nothing was predicted. */
+    static List<Value> of(@Nullable FlownTrack track, CrowdUnits units) {
         return track == null
                 ? List.of(
                         new Value("Speed", UNKNOWN),
@@ -21,13 +23,22 @@ final class TrackValues {
                         new Value("Load", UNKNOWN),
                         new Value("Where", UNKNOWN))
                 : List.of(
-                        new Value("Speed", String.format(Locale.UK, "%.0f kt", Units.ktFromMps(track.speedMps()))),
                         new Value(
-                                "Height",
+                                beside("Speed", InCrowdUnits.speed(track.speedMps(), units)),
+                                String.format(Locale.UK, "%.0f kt", Units.ktFromMps(track.speedMps()))),
+                        new Value(
+                                units == CrowdUnits.MILES
+                                        ? "Height"
+                                        : beside("Height", InCrowdUnits.height(track.heightM(), units)),
                                 String.format(
                                         Locale.UK, "%,d ft", Math.round(Units.ftFromM(track.heightM()) / 10) * 10)),
                         new Value("Load", load(track.g())),
                         new Value("Where", where(track)));
+    }
+
+    /** What the crowd would say, where that is another number. */
+    private static String beside(String label, String crowds) {
+        return label + ": " + crowds;
     }
 
     private static String load(double g) {

@@ -13,6 +13,7 @@ import crowdline.flight.FigureFlight;
 import crowdline.loaded.ShowLookup;
 import crowdline.patter.Placed;
 import crowdline.show.Act;
+import crowdline.show.CrowdUnits;
 import crowdline.show.RemarkForm;
 import crowdline.sight.SideView;
 import crowdline.timing.FigureTime;
@@ -38,6 +39,10 @@ final class WalkPresenter {
         this.act = route.act();
         this.nowS = nowS;
         this.atS = walk.player().positionS(nowS);
+    }
+
+    private CrowdUnits units() {
+        return words.show().venue().crowdUnits();
     }
 
     WalkView view() {
@@ -105,7 +110,7 @@ final class WalkPresenter {
                     "",
                     "",
                     "Add figures to this variant in the show file.",
-                    TrackValues.of(null),
+                    TrackValues.of(null, units()),
                     SideView.NONE);
         }
         if (index < 0) {
@@ -115,7 +120,7 @@ final class WalkPresenter {
                     "before the first of " + figures.size(),
                     timer != null ? "Space when it begins" : "",
                     words.look(act, first.figureId()),
-                    TrackValues.of(null),
+                    TrackValues.of(null, units()),
                     route.tour().sheet().path(-1));
         }
         FigureTime figure = figures.get(index);
@@ -131,7 +136,7 @@ final class WalkPresenter {
                 track.map(t -> t.element() + (t.upsideDown() ? ", upside down" : ""))
                         .orElse("timed, not predicted"),
                 words.look(act, figure.figureId()),
-                TrackValues.of(track.orElse(null)),
+                TrackValues.of(track.orElse(null), units()),
                 route.tour().sheet().at(place, share, null));
     }
 

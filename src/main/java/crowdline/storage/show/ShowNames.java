@@ -1,6 +1,7 @@
 package crowdline.storage.show;
 
 import crowdline.show.Asked;
+import crowdline.show.CrowdUnits;
 import crowdline.show.Element.FlickKind;
 import crowdline.show.Element.RollStyle;
 import crowdline.show.Element.Side;
@@ -45,6 +46,11 @@ final class ShowNames {
     static final DiskNames<Asked.Hand> HAND = new DiskNames<>(Asked.Hand.class, hand -> switch (hand) {
         case LEFT -> "left";
         case RIGHT -> "right";
+    });
+
+    static final DiskNames<CrowdUnits> CROWD_UNITS = new DiskNames<>(CrowdUnits.class, units -> switch (units) {
+        case MILES -> "miles";
+        case METRIC -> "metric";
     });
 
     static final DiskNames<EntrySpeed> ENTRY_SPEED = new DiskNames<>(EntrySpeed.class, speed -> switch (speed) {

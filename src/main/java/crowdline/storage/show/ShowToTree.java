@@ -3,6 +3,7 @@ package crowdline.storage.show;
 import crowdline.show.Act;
 import crowdline.show.Asked;
 import crowdline.show.CatalogueEntry;
+import crowdline.show.CrowdUnits;
 import crowdline.show.DayAir;
 import crowdline.show.Element;
 import crowdline.show.Figure;
@@ -80,6 +81,7 @@ final class ShowToTree {
                 .number("axisBearingDeg", venue.axisBearingDeg())
                 .number("crowdToLineM", venue.crowdToLineM())
                 .text("timeZone", venue.timeZone().getId())
+                .choice("crowdUnits", ShowNames.CROWD_UNITS, venue.crowdUnits(), CrowdUnits.MILES)
                 .group("limits", given, limits.equals(Venue.Limits.NONE))
                 .node();
     }

@@ -1,5 +1,6 @@
 package crowdline.storage.show;
 
+import crowdline.show.CrowdUnits;
 import crowdline.show.DayAir;
 import crowdline.show.Nearest;
 import crowdline.show.Venue;
@@ -36,6 +37,7 @@ final class VenueFromTree {
                 f.numberOrNull("axisBearingDeg"),
                 f.numberOrNull("crowdToLineM"),
                 timeZone.orElseThrow(Refusals.Noted::new),
+                f.choice("crowdUnits", ShowNames.CROWD_UNITS, CrowdUnits.MILES),
                 given.orElseThrow(Refusals.Noted::new));
     }
 

@@ -61,8 +61,9 @@ class WalkTest {
         assertThat(view.flying().name()).isEqualTo("Stall turn");
         assertThat(view.flying().place()).isEqualTo("2 of 3");
         assertThat(view.flying().element()).isEqualTo("pull");
-        // 50 m/s in knots and 120 m in feet: 1 kt = 0.514444 m/s, 1 ft = 0.3048 m.
-        assertThat(value(view, "Speed")).isEqualTo("97 kt");
+        // 50 m/s in knots and miles an hour (111.8, said to five), and 120 m in feet: 1 kt = 0.514444 m/s, 1 ft =
+        // 0.3048 m.
+        assertThat(value(view, "Speed: 110 mph")).isEqualTo("97 kt");
         assertThat(value(view, "Height")).isEqualTo("390 ft");
         assertThat(value(view, "Load")).isEqualTo("+1.0 g");
         assertThat(value(view, "Where")).isEqualTo("100 m right, 100 m out");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.show.Act;
 import crowdline.show.Airframe;
 import crowdline.show.CatalogueEntry;
+import crowdline.show.CrowdUnits;
 import crowdline.show.DayAir;
 import crowdline.show.Element;
 import crowdline.show.Element.Arc;
@@ -264,6 +265,15 @@ class ShowGoldenTest {
                         new Reposition(0, 1000, 120, 45, 1));
         assertThat(show.acts().get(0).remarks())
                 .containsExactly(new Remark("fact", RemarkKind.FACT, "It is small.", null, null, null, 1, false));
+    }
+
+    @Test
+    void crowdThatMeasuresOtherwiseIsReadAndWritten() throws Exception {
+        Show show = read("show-1-units.json");
+        assertThat(show.venue().crowdUnits()).isEqualTo(CrowdUnits.METRIC);
+        assertThat(read("show-1-least.json").venue().crowdUnits()).isEqualTo(CrowdUnits.MILES);
+        JsonNode written = new JsonMapper().readTree(new ShowFile().bytes(show, null));
+        assertThat(written.path("venue").path("crowdUnits").asString()).isEqualTo("metric");
     }
 
     /** Kinds, engines, timed acts, and venues that say little. */
