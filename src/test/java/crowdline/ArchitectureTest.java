@@ -83,6 +83,7 @@ class ArchitectureTest {
             new Room("console.receiver", "a window of its own"),
             new Room("console.pedals", "a window of its own"),
             new Room("console.pace", "a window of its own"),
+            new Room("console.preview", "a window of its own"),
             new Room("console.passes", "passes are called the same in every place"),
             new Room("console.prepare", "a place"),
             new Room("console.words", "a place"),

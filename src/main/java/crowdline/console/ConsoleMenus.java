@@ -52,6 +52,8 @@ public final class ConsoleMenus {
         file.add(item(Command.SAVE));
         file.add(item(Command.SAVE_AS));
         file.addSeparator();
+        file.add(item(Command.PRINT));
+        file.addSeparator();
         file.add(item(Command.QUIT));
         bar.add(file);
         JMenu edit = menu("Edit", 'E');

@@ -10,6 +10,7 @@ import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.pedals.PedalHost;
 import crowdline.console.prepare.PrepareHost;
+import crowdline.console.preview.PaperHost;
 import crowdline.console.receiver.Receivers;
 import crowdline.console.theme.Appearance;
 import crowdline.show.DayAir;
@@ -39,6 +40,11 @@ public interface Host {
     /** What was flown and said in the running show, or null if no show is open. */
     @Nullable
     DebriefHost debrief();
+
+    /** What the preview of paper asks. */
+    default PaperHost paper() {
+        return PaperHost.NONE;
+    }
 
     /** Seconds on a clock that never goes back, for what plays on the screen. */
     double nowS();

@@ -52,6 +52,10 @@ final class WindowCommands {
                 .on(Command.OPEN, outside, this::chooseShow)
                 .on(Command.RECEIVER, outside, windows::chooseReceiver)
                 .on(Command.PEDALS, outside, () -> pedals.ask(frame, look(), host.pedals()))
+                .on(
+                        Command.PRINT,
+                        () -> outside.getAsBoolean() && edit.now().isPresent(),
+                        () -> edit.now().ifPresent(show -> windows.print(show, pane.place())))
                 .on(Command.PACE, outside, windows::askPace)
                 .on(Command.NEXT_SPEAKER, outside, () -> host.pace().useNext())
                 .on(Command.THEME, always, () -> wear(look().with(Themes.after(look().theme()))))

@@ -4,9 +4,12 @@ import crowdline.console.help.HelpWindow;
 import crowdline.console.pace.PaceDialog;
 import crowdline.console.place.Place;
 import crowdline.console.prepare.MetarDialog;
+import crowdline.console.preview.PreviewWindow;
 import crowdline.console.receiver.ReceiverDialog;
 import crowdline.console.theme.Appearance;
+import crowdline.paper.SheetKind;
 import crowdline.show.DayAir;
+import crowdline.show.Show;
 import java.awt.Frame;
 import java.nio.file.Path;
 import java.util.function.BooleanSupplier;
@@ -32,6 +35,20 @@ final class Windows {
     /** Explains a place, and everything else. */
     void explain(Place place) {
         HelpWindow.open(owner, appearance.get(), place);
+    }
+
+    /** Shows what can be printed of a show, first what belongs to a place. */
+    void print(Show show, Place place) {
+        PreviewWindow.open(owner, appearance.get(), host.paper(), show, first(place));
+    }
+
+    private static SheetKind first(Place place) {
+        return switch (place) {
+            case PREPARE, LIVE -> SheetKind.RUNNING;
+            case WORDS, WALK -> SheetKind.CARDS;
+            case DEBRIEF -> SheetKind.DEBRIEF;
+            case GLOSSARY -> SheetKind.GLOSSARY;
+        };
     }
 
     /** Asks for a show file. */

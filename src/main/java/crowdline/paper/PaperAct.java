@@ -41,10 +41,12 @@ record PaperAct(
         List<Act> usable = new ArrayList<>();
         NothingOnPaper why = NothingOnPaper.noActs();
         for (Act act : wanted.acts()) {
-            count.is(usable.size(), wanted.acts().size());
+            count.is(wanted.acts().indexOf(act), wanted.acts().size());
             Optional<String> reason = reason(wanted, act);
             if (reason.isEmpty()) {
                 usable.add(act);
+                // What takes long is done here, an act at a time, so that it can be stopped between two.
+                loaded.prediction(act.id(), wanted.chosen().apply(act).name()).ifPresent(Prediction::times);
             } else {
                 why = new NothingOnPaper(reason.get());
             }

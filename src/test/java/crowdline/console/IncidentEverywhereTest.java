@@ -247,6 +247,7 @@ class IncidentEverywhereTest {
                 "crowdline.console.ConsoleMenus",
                 "crowdline.console.prepare.ContextMenu",
                 "crowdline.console.prepare.Fields",
+                "crowdline.console.preview.PreviewChoice",
                 "crowdline.console.words.MomentBox",
                 "crowdline.console.words.RemarkFields"));
         assertThat(OwnWindows.makers()).isEqualTo(makers);

@@ -93,8 +93,9 @@ public final class OwnWindows {
                         "messages", own::messages,
                         "METAR", () -> own.in(Place.PREPARE, KeyEvent.VK_M),
                         "help", () -> own.in(Place.WORDS, KeyEvent.VK_F1),
+                        "print", own::preview,
                         "receiver", () -> own.in(Place.LIVE, KeyEvent.VK_R),
-                        "pace", () -> own.in(Place.GLOSSARY, KeyEvent.VK_P),
+                        "pace", () -> own.in(Place.GLOSSARY, KeyEvent.VK_U),
                         "pace, while a speaker is timed", own::timing));
         all.put("crowdline.console.pedals.PortPart", Map.of("pedals", () -> own.in(Place.DEBRIEF, KeyEvent.VK_B)));
         all.put("crowdline.console.receiver.ReceiverDialog", Map.of("a flight log", own::flightLog));
@@ -111,7 +112,10 @@ public final class OwnWindows {
                         own::saveDebrief,
                         "replace the debrief",
                         () -> own.replace(own::saveDebrief)));
-        all.put("crowdline.app.window.ShowDebrief", Map.of("print", own::print));
+        all.put(
+                "crowdline.console.preview.PreviewWindow",
+                Map.of("save a PDF", own::savePdf, "replace a PDF", () -> own.replace(own::savePdf)));
+        all.put("crowdline.app.window.PaperKeeper", Map.of("a printer", own::print));
         return all;
     }
 
@@ -131,7 +135,7 @@ public final class OwnWindows {
     }
 
     private void timing() {
-        in(Place.PREPARE, KeyEvent.VK_P);
+        in(Place.PREPARE, KeyEvent.VK_U);
         RealWindow.onEventThread(() -> {
             find(window.inFrontNow(), PacePanel.class).begin();
             return 0;
@@ -202,7 +206,7 @@ public final class OwnWindows {
         choosing.run();
         File there;
         try {
-            there = Files.createTempFile("there", ".json").toFile();
+            there = Files.createTempFile("there", ".pdf").toFile();
             there.deleteOnExit();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -218,6 +222,20 @@ public final class OwnWindows {
                         .anyMatch(w -> RealWindow.all(w).stream().anyMatch(JOptionPane.class::isInstance)));
     }
 
+    private void preview() {
+        words();
+        in(Place.DEBRIEF, KeyEvent.VK_P);
+    }
+
+    private void savePdf() {
+        preview();
+        window.pressUntil(
+                "a file can be chosen",
+                () -> window.otherWindows().anyMatch(OwnWindows::choosesFile),
+                KeyEvent.VK_S,
+                KeyEvent.VK_CONTROL);
+    }
+
     /** The toolkit's own dialog needs a printer; it is a modal dialog as this one. */
     private void print() {
         window.host.printing = () -> {
@@ -225,9 +243,9 @@ public final class OwnWindows {
             dialog.setSize(300, 200);
             dialog.setVisible(true);
         };
-        go(Place.DEBRIEF);
+        preview();
         window.pressUntil(
-                "it asks how to print", () -> window.otherWindows().findAny().isPresent(), KeyEvent.VK_P);
+                "it asks how to print", () -> window.otherWindows().count() > 1, KeyEvent.VK_P, KeyEvent.VK_CONTROL);
         window.inFront();
     }
 

@@ -13,12 +13,16 @@ import crowdline.console.pace.RemarksToTime;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.pedals.PedalHost;
+import crowdline.console.preview.PaperHost;
 import crowdline.console.receiver.Receivers;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Tone;
 import crowdline.console.walk.SmallTour;
 import crowdline.console.walk.Walk;
 import crowdline.console.words.SampleWords;
+import crowdline.sheet.page.Page;
+import crowdline.sheet.page.Pages;
+import crowdline.sheet.page.PaperSize;
 import crowdline.show.DayAir;
 import crowdline.show.Show;
 import crowdline.speech.pace.Pace;
@@ -34,7 +38,7 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /** Everything a window can ask, answered at once with a made-up show; what was asked is kept. On the event thread. */
-final class StageHost implements Host, EditHost, PedalHost, PaceHost, DebriefHost {
+final class StageHost implements Host, EditHost, PedalHost, PaceHost, DebriefHost, PaperHost {
     final SampleOnAir onAir = new SampleOnAir();
     final List<Show> edited = new ArrayList<>();
     final Walk walk = new SmallTour().walk();
@@ -103,9 +107,25 @@ final class StageHost implements Host, EditHost, PedalHost, PaceHost, DebriefHos
     public void saveTable(Path file) {}
 
     @Override
-    public void print() {
+    public PaperHost paper() {
+        return this;
+    }
+
+    @Override
+    public void make(Show show, Asked asked, Answer answer) {
+        answer.made(new Pages(asked.kind().title(), List.of(new Page(PaperSize.A4, List.of(), List.of())), List.of()));
+    }
+
+    @Override
+    public void save(Pages pages, Path file, Answer answer) {}
+
+    @Override
+    public void print(Pages pages, Answer answer) {
         printing.run();
     }
+
+    @Override
+    public void stop() {}
 
     @Override
     public double nowS() {

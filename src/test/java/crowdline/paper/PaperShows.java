@@ -32,7 +32,7 @@ final class PaperShows {
     static Show demo() {
         try {
             return Objects.requireNonNull(new ShowFile()
-                    .read(Path.of("demo-shows", "fenmarsh-air-day.json"))
+                    .read(Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json"))
                     .show());
         } catch (ShowFileException e) {
             throw new IllegalStateException(e);

@@ -11,6 +11,7 @@ import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.prepare.PrepareHost;
+import crowdline.console.preview.PaperHost;
 import crowdline.console.receiver.Receivers;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Tone;
@@ -49,6 +50,8 @@ final class ConsoleHost implements Host {
     private final EditKeeper edit;
     private final ExecutorService edits = Executors.newSingleThreadExecutor(work -> new Thread(work, "edit"));
     private final PrepareKeeper prepare;
+    private final ExecutorService papers = Executors.newSingleThreadExecutor(work -> new Thread(work, "paper"));
+    private final PaperKeeper paper;
     private final PassesKeeper passes;
     private final AircraftSource aircraft;
     private final WalkAndDebrief rehearsal;
@@ -90,6 +93,7 @@ final class ConsoleHost implements Host {
         this.flights = flights;
         this.io = io;
         prepare = new PrepareKeeper(catalogue, pace, edits);
+        paper = new PaperKeeper(catalogue, opening::running, pace, rehearsal::flown, flights, papers);
         edit = new EditKeeper(catalogue, opening::running, opening::openFile, pace, window::send, io);
         this.pace = new PaceKeeper(paces, pace, opening::running, this::retimed, opening::say, io);
         receivers = new ReceiverFinder(aircraft, ports, opening::say, io);
@@ -134,6 +138,11 @@ final class ConsoleHost implements Host {
     @Override
     public EditHost edit() {
         return edit;
+    }
+
+    @Override
+    public PaperHost paper() {
+        return paper;
     }
 
     @Override
@@ -256,6 +265,8 @@ final class ConsoleHost implements Host {
         aircraft.close();
         pedals.close();
         edits.shutdownNow();
+        paper.stop();
+        papers.shutdownNow();
         io.execute(() -> {
             RunningShow show = opening.running();
             if (show != null) {

@@ -63,7 +63,7 @@ public final class PaceKeeper implements PaceHost {
         return speaker == null || first.name().equals(speaker)
                 ? Optional.empty()
                 : Optional.of("The pace of " + speaker
-                        + " cannot be read, so the default pace is used; press Ctrl+P to time it again");
+                        + " cannot be read, so the default pace is used; press Ctrl+U to time it again");
     }
 
     /** Whose pace it is; empty for the default's. */
@@ -128,7 +128,7 @@ public final class PaceKeeper implements PaceHost {
                 say.accept(new Mark(
                         Form.DIAMOND,
                         Tone.CAUTION,
-                        "No speaker has been timed yet; press Ctrl+P to time one with ten remarks"));
+                        "No speaker has been timed yet; press Ctrl+U to time one with ten remarks"));
                 return;
             }
             List<String> names = all.stream().map(Pace::name).toList();

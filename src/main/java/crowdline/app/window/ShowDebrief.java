@@ -10,12 +10,10 @@ import crowdline.console.theme.Tone;
 import crowdline.console.walk.Passes;
 import crowdline.live.debrief.Debrief;
 import crowdline.loaded.LoadedShow;
+import crowdline.paper.Wanted;
 import crowdline.running.LiveDesk;
 import crowdline.sheet.DebriefSheet;
-import crowdline.sheet.LinesOnPaper;
 import crowdline.storage.file.ShowFileException;
-import java.awt.print.PrinterException;
-import java.awt.print.PrinterJob;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -25,13 +23,9 @@ import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import javax.print.attribute.HashPrintRequestAttributeSet;
-import javax.print.attribute.PrintRequestAttributeSet;
 
 /** The debrief of a running show. */
 final class ShowDebrief implements DebriefHost {
-    private static final System.Logger LOG = System.getLogger(ShowDebrief.class.getName());
-
     private final Supplier<LoadedShow> loaded;
     private final LiveDesk desk;
     private final Passes passes;
@@ -89,27 +83,8 @@ final class ShowDebrief implements DebriefHost {
         });
     }
 
-    @Override
-    public void print() {
-        PrinterJob job = PrinterJob.getPrinterJob();
-        job.setJobName("Debrief");
-        job.setPrintable(new LinesOnPaper(DebriefSheet.lines(debrief(), this::hour)));
-        if (job.getPrintService() == null) {
-            say.accept(new Mark(Form.DIAMOND, Tone.CAUTION, "There is no printer here; S saves the text instead"));
-            return;
-        }
-        // Asked for in the toolkit's own dialog, which the incident page can close; the system's would stay in front.
-        PrintRequestAttributeSet wanted = new HashPrintRequestAttributeSet();
-        if (job.printDialog(wanted)) {
-            io.execute(() -> {
-                try {
-                    job.print(wanted);
-                } catch (PrinterException e) {
-                    LOG.log(System.Logger.Level.WARNING, "Printing the debrief", e);
-                    say.accept(new Mark(
-                            Form.STOP, Tone.ALARM, "The printer refused the debrief; S saves the text instead"));
-                }
-            });
-        }
+    /** What was flown so far. */
+    Wanted.Flown flown() {
+        return new Wanted.Flown(debrief(), this::hour);
     }
 }

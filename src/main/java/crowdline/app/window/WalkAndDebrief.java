@@ -8,6 +8,7 @@ import crowdline.console.walk.Passes;
 import crowdline.console.walk.Tour;
 import crowdline.console.walk.Walk;
 import crowdline.loaded.LoadedShow;
+import crowdline.paper.Wanted;
 import crowdline.running.RunningShow;
 import crowdline.storage.settings.FigureNotesFile;
 import crowdline.timing.Pass;
@@ -97,6 +98,11 @@ final class WalkAndDebrief {
         ShowNotes own = new ShowNotes(
                 new FigureNotesFile(notes, open), io, why -> opening.say(new Mark(Form.DIAMOND, Tone.CAUTION, why)));
         return new Walk(tours, loaded.words(), loaded::plan, passes, own, clock::instant);
+    }
+
+    /** What was flown of the running show, or null if there is none. */
+    Wanted.@Nullable Flown flown() {
+        return debrief() instanceof ShowDebrief now ? now.flown() : null;
     }
 
     /** The debrief of the running show, or null if there is none. */

@@ -13,7 +13,4 @@ public interface DebriefHost {
 
     /** Writes the figures as comma-separated values. */
     void saveTable(Path file);
-
-    /** Prints the whole debrief. */
-    void print();
 }

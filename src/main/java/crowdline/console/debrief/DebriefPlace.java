@@ -25,7 +25,6 @@ public final class DebriefPlace implements PlaceScreen {
             .on(Command.EARLIER_RUN, this::hasShow, () -> step(-1))
             .on(Command.SAVE_TEXT, this::hasShow, () -> save("debrief.txt", DebriefHost::saveText))
             .on(Command.SAVE_TABLE, this::hasShow, () -> save("debrief.csv", DebriefHost::saveTable))
-            .on(Command.PRINT, this::hasShow, () -> ifServed(DebriefHost::print))
             .filled();
     private Supplier<@Nullable DebriefHost> host = () -> null;
 

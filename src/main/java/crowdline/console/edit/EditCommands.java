@@ -60,6 +60,11 @@ public final class EditCommands {
                 .on(Command.INTO_LIVE, open, () -> host.intoLive(editing.now()));
     }
 
+    /** The show as it is edited; empty if none is open. */
+    public Optional<Show> now() {
+        return editing.isOpen() ? Optional.of(editing.now()) : Optional.empty();
+    }
+
     /**
      * The steps back and forth.
      *

@@ -20,7 +20,7 @@ import picocli.CommandLine;
 
 class SheetCommandTest {
     private static final String DEMO =
-            Path.of("demo-shows", "fenmarsh-air-day.json").toString();
+            Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json").toString();
 
     @TempDir
     private Path folder;

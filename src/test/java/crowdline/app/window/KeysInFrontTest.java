@@ -73,7 +73,7 @@ class KeysInFrontTest {
                 dialog.pack();
                 dialog.setVisible(true);
             });
-            for (int ctrl : new int[] {KeyEvent.VK_M, KeyEvent.VK_R, KeyEvent.VK_B, KeyEvent.VK_P}) {
+            for (int ctrl : new int[] {KeyEvent.VK_M, KeyEvent.VK_R, KeyEvent.VK_B, KeyEvent.VK_U}) {
                 String name = "Ctrl+" + KeyEvent.getKeyText(ctrl);
                 if (ctrl == KeyEvent.VK_M) {
                     screen.press("F2");

@@ -48,7 +48,7 @@ class PaceKeeperTest {
     void nobodyTimedIsSaid() {
         desk(shelf()).useNext();
         assertThat(told).isEmpty();
-        assertThat(said).singleElement().asString().contains("Ctrl+P");
+        assertThat(said).singleElement().asString().contains("Ctrl+U");
     }
 
     @Test

@@ -16,28 +16,27 @@ class CommandTableTest {
         CommandTable.Filling table = CommandTable.of(Command.Scope.DEBRIEF)
                 .on(Command.LATER_RUN, () -> {})
                 .on(Command.EARLIER_RUN, () -> {})
-                .on(Command.SAVE_TEXT, () -> {})
-                .on(Command.SAVE_TABLE, () -> {});
+                .on(Command.SAVE_TEXT, () -> {});
         assertThatThrownBy(table::filled)
                 .isInstanceOf(IllegalStateException.class)
-                .hasMessageContaining("nobody carries out [PRINT]");
+                .hasMessageContaining("nobody carries out [SAVE_TABLE]");
     }
 
     @Test
     void aCommandOfAnotherScopeOrSaidTwiceIsRefused() {
-        CommandTable.Filling table = CommandTable.of(Command.Scope.DEBRIEF).on(Command.PRINT, () -> {});
+        CommandTable.Filling table = CommandTable.of(Command.Scope.DEBRIEF).on(Command.SAVE_TABLE, () -> {});
         assertThatThrownBy(() -> table.on(Command.NEXT, () -> {})).hasMessageContaining("NEXT is a command of LIVE");
-        assertThatThrownBy(() -> table.on(Command.PRINT, () -> {})).hasMessageContaining("said once");
+        assertThatThrownBy(() -> table.on(Command.SAVE_TABLE, () -> {})).hasMessageContaining("said once");
     }
 
     @Test
     void eachCommandDoesWhatTheTableSaysAndTheRestGoesToWhoeverKnows() {
         CommandTable table = CommandTable.of(Command.Scope.DEBRIEF)
-                .on(Command.PRINT, () -> done.add(Command.QUIT))
+                .on(Command.SAVE_TABLE, () -> done.add(Command.QUIT))
                 .rest(() -> true, done::add)
                 .filled();
         table.carryOut(Command.SAVE_TEXT);
-        table.carryOut(Command.PRINT);
+        table.carryOut(Command.SAVE_TABLE);
         assertThat(done).containsExactly(Command.SAVE_TEXT, Command.QUIT);
         assertThatThrownBy(() -> table.carryOut(Command.NEXT)).hasMessageContaining("belongs to LIVE");
     }
