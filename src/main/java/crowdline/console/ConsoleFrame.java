@@ -290,6 +290,22 @@ public final class ConsoleFrame extends JFrame {
         SwingUtilities.invokeLater(this::retimed);
     }
 
+    /** Says that the edited show can be told more of; from any thread. */
+    public void judgeAgain() {
+        SwingUtilities.invokeLater(edit::retimed);
+    }
+
+    /** Shows the show that runs at a glance, unless it is edited, and then what became of it; from any thread. */
+    public void showRunning(PrepareView view) {
+        SwingUtilities.invokeLater(() -> {
+            if (pane.editing().isOpen()) {
+                edit.retimed();
+            } else {
+                showPrepare(view);
+            }
+        });
+    }
+
     private void retimed() {
         edit.retimed();
         words.retimed();

@@ -26,6 +26,16 @@ public final class ActPlans {
 
     /** The plans of those acts that can be predicted. */
     public static List<Planned> of(LoadedShow loaded, List<Act> acts, Function<Act, Variant> chosen) {
+        return of(loaded, acts, chosen, new Planner()::plan);
+    }
+
+    /**
+     * The same.
+     *
+     * @param planner answers a question as a planner would, such as one who remembers what was answered before
+     */
+    public static List<Planned> of(
+            LoadedShow loaded, List<Act> acts, Function<Act, Variant> chosen, Function<PlanRequest, Plan> planner) {
         List<Planned> all = new ArrayList<>();
         Set<String> saidOnce = new HashSet<>();
         for (Act act : acts) {
@@ -40,7 +50,7 @@ public final class ActPlans {
                         whole.previous(),
                         null,
                         whole.rules());
-                Plan plan = new Planner().plan(request);
+                Plan plan = planner.apply(request);
                 all.add(new Planned(act, variant, request, plan));
                 loaded.show().remarks().stream()
                         .filter(Remark::once)

@@ -14,7 +14,6 @@ import crowdline.patter.Planner;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
-import crowdline.show.Figure;
 import crowdline.show.LocatedFinding;
 import crowdline.show.Show;
 import crowdline.show.Variant;
@@ -28,7 +27,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
@@ -54,8 +52,9 @@ public final class LoadedShow {
     private final Function<String, SpokenTime> spoken;
     private final Known shared;
 
-    /** The passes, shared with the same show in other words and other air. */
+    /** What is shared with what becomes of the show. */
     private static final class Known {
+        private final FlownContents flown = new FlownContents();
         private volatile List<Pass> passes = List.of();
     }
 
@@ -67,17 +66,13 @@ public final class LoadedShow {
      * @param flights how many of them are behind the first bands, 1 or more
      */
     public LoadedShow(Show show, Catalogue catalogue, Pace pace, Workers workers, int flights) {
-        this(show, catalogue, pace, workers, flights, new Known());
-    }
-
-    private LoadedShow(Show show, Catalogue catalogue, Pace pace, Workers workers, int flights, Known shared) {
         this.show = show;
         this.catalogue = catalogue;
         this.pace = pace;
         this.workers = workers;
         this.flights = flights;
         predictions = new ConcurrentHashMap<>();
-        this.shared = shared;
+        shared = new Known();
         spoken = times(show, pace);
     }
 
@@ -108,15 +103,15 @@ public final class LoadedShow {
         }
     }
 
-    private LoadedShow(LoadedShow same, Show words) {
-        show = words.withAir(same.show.air());
-        catalogue = same.catalogue;
-        pace = same.pace;
-        workers = same.workers;
-        flights = same.flights;
-        predictions = same.predictions;
-        shared = same.shared;
-        spoken = same.spoken;
+    private LoadedShow(LoadedShow before, Show edited) {
+        show = edited;
+        catalogue = before.catalogue;
+        pace = before.pace;
+        workers = before.workers;
+        flights = before.flights;
+        predictions = new ConcurrentHashMap<>();
+        shared = before.shared;
+        spoken = edited.sayAs().equals(before.show.sayAs()) ? before.spoken : times(edited, before.pace);
     }
 
     private LoadedShow(LoadedShow same, Pace speaker) {
@@ -136,44 +131,19 @@ public final class LoadedShow {
         return text -> known.computeIfAbsent(text, t -> pace.time(words.expand(t)));
     }
 
-    /** The show edited: an act that is flown as before is not predicted anew. */
-    public LoadedShow edited(Show next) {
-        Show flown = next.withAir(show.air());
-        LoadedShow edited = new LoadedShow(flown, catalogue, pace, workers, flights, shared);
-        if (flown.venue().equals(show.venue()) && flown.figures().equals(show.figures())) {
-            predictions.forEach((key, prediction) -> {
-                if (isFlownAsBefore(flown, key.actId())) {
-                    edited.predictions.put(key, prediction);
-                }
-            });
-        }
-        return edited;
-    }
-
-    private boolean isFlownAsBefore(Show next, String actId) {
-        Act before = show.act(actId).orElse(null);
-        Act after = next.act(actId).orElse(null);
-        return before != null
-                && after != null
-                && before.airframe().equals(after.airframe())
-                && show.aircraft(before.airframe()).equals(next.aircraft(after.airframe()))
-                && Objects.equals(before.entry(), after.entry())
-                && before.variants().equals(after.variants())
-                && withoutWords(before).equals(withoutWords(after));
-    }
-
-    private static List<Figure> withoutWords(Act act) {
-        return act.figures().stream().map(f -> f.withRemarks(List.of())).toList();
-    }
-
     /** The same said by another speaker, which flies nothing anew. */
     public LoadedShow atPace(Pace speaker) {
         return new LoadedShow(this, speaker);
     }
 
-    /** The same with other remarks, which fly nothing anew and say names as before. */
+    /** What became of the show. Only variants whose flight the edit changes are predicted anew, when they are asked for. */
+    public LoadedShow with(Show edited) {
+        return new LoadedShow(this, edited);
+    }
+
+    /** The same with other remarks, which fly nothing anew, in the air it is in. */
     public LoadedShow withWords(Show words) {
-        return new LoadedShow(this, words);
+        return with(words.withAir(show.air()));
     }
 
     /** Goes by these passes from now on, wherever it is asked, with whatever words. */
@@ -186,9 +156,9 @@ public final class LoadedShow {
         return shared.passes;
     }
 
-    /** The same show in other air, in which nothing is predicted yet. */
+    /** The same show in other air, in which nothing is predicted unless it was flown in it before. */
     public LoadedShow inAir(DayAir air) {
-        return new LoadedShow(show.withAir(air), catalogue, pace, workers, flights, shared);
+        return with(show.withAir(air));
     }
 
     public Pace pace() {
@@ -219,14 +189,17 @@ public final class LoadedShow {
         }
         return act.variant(variant)
                 .map(v -> predictions.computeIfAbsent(
-                        flown,
-                        key -> new Prediction(
-                                new Predictor(show, catalogue, act, v),
-                                workers,
-                                flights,
-                                this::passes,
-                                flight -> WhereToLook.of(show, act, flight),
-                                show.venue().crowdToLineM())));
+                        flown, key -> shared.flown.of(FlownContents.Content.of(show, act, v), () -> predict(act, v))));
+    }
+
+    private Prediction predict(Act act, Variant variant) {
+        return new Prediction(
+                new Predictor(show, catalogue, act, variant),
+                workers,
+                flights,
+                this::passes,
+                flight -> WhereToLook.of(show, act, flight),
+                show.venue().crowdToLineM());
     }
 
     /** How far the day's wind carries a flight of an act. */

@@ -111,6 +111,23 @@ public final class RunningShow implements AutoCloseable {
         replanSoon();
     }
 
+    /** Chooses the act that is next once more, as the show has it now; the first if there is no such act any more. */
+    public void chooseAnew() {
+        LiveState state = desk.snapshot().state();
+        Show show = loaded.show();
+        Optional<Act> known = Optional.ofNullable(state.actId()).flatMap(show::act);
+        if (known.isEmpty()) {
+            show.acts().stream().findFirst().ifPresent(act -> desk.post(ChosenAct.of(show, act)));
+        } else if (state.course().isWaiting()) {
+            Act act = known.get();
+            desk.post(ChosenAct.of(show, act));
+            String variant = state.variant();
+            if (variant != null) {
+                act.variant(variant).ifPresent(v -> desk.post(ChosenAct.inVariant(act, v)));
+            }
+        }
+    }
+
     public LiveDesk desk() {
         return desk;
     }

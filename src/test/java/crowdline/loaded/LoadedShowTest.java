@@ -115,11 +115,11 @@ class LoadedShowTest {
         Act other = loaded.show().acts().get(1);
         Prediction beside =
                 loaded.prediction(other.id(), other.variants().get(0).name()).orElseThrow();
-        LoadedShow renamed = loaded.edited(loaded.show().withAct(act.withTitle("Another title")));
+        LoadedShow renamed = loaded.with(loaded.show().withAct(act.withTitle("Another title")));
         assertThat(renamed.prediction(act.id(), variant.name())).containsSame(before);
         assertThat(renamed.show().act(act.id()).orElseThrow().title()).isEqualTo("Another title");
         List<String> shorter = variant.order().subList(0, 3);
-        LoadedShow edited = loaded.edited(
+        LoadedShow edited = loaded.with(
                 loaded.show().withAct(act.flown(act.entry(), act.figures(), List.of(variant.inOrder(shorter)))));
         assertThat(edited.prediction(act.id(), variant.name())
                         .orElseThrow()
@@ -128,7 +128,7 @@ class LoadedShowTest {
                 .hasSize(3);
         assertThat(edited.prediction(other.id(), other.variants().get(0).name()))
                 .containsSame(beside);
-        LoadedShow elsewhere = loaded.edited(loaded.show().withAircraft(List.of()));
+        LoadedShow elsewhere = loaded.with(loaded.show().withAircraft(List.of()));
         assertThat(elsewhere.prediction(act.id(), variant.name())).isEmpty();
     }
 

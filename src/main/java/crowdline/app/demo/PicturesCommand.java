@@ -62,7 +62,7 @@ public final class PicturesCommand implements Callable<Integer> {
         Show show = loaded.show();
         Editing editing = new Editing();
         editing.open("the demo show", show);
-        WordsModel model = new WordsModel(editing, BasisForWords.basis(loaded, () -> loaded, catalogue, loaded::pace));
+        WordsModel model = new WordsModel(editing, BasisForWords.basis(() -> loaded, catalogue, loaded::pace));
         model.planned(new WordsPlan(
                 RemarkStandings.of(
                         ActPlans.of(loaded, show.acts(), act -> act.variants().get(0))),

@@ -8,6 +8,7 @@ import crowdline.speech.plain.RemarkHints;
 import crowdline.speech.say.Spoken;
 import crowdline.timing.FigureTime;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /** What the words of a show are judged by: its catalogue, its predicted times, and the speaker's pace. */
@@ -15,22 +16,46 @@ public final class BasisForWords {
     private BasisForWords() {}
 
     /**
-     * All of it, for one show.
+     * All of it, for a show that may be edited.
      *
-     * @param flown the show by whose times they are judged at the moment
+     * @param now the show by which they are judged at the moment
      * @param pace the speaker's of the moment
      */
-    public static WordsBasis basis(
-            LoadedShow loaded, Supplier<LoadedShow> flown, Catalogue known, Supplier<Pace> pace) {
-        Catalogue all = known.with(loaded.show().figures());
-        Spoken spoken = new Spoken(loaded.show().sayAs());
+    public static WordsBasis basis(Supplier<LoadedShow> now, Catalogue known, Supplier<Pace> pace) {
+        Supplier<Catalogue> all = new Made<>(() -> now.get().show().figures(), known::with);
+        Supplier<Spoken> spoken = new Made<>(() -> now.get().show().sayAs(), Spoken::new);
         return new WordsBasis(
-                RemarkHints.tradeWords(all.entries()),
-                figure -> RemarkHints.namesOf(figure, all),
-                spoken::expand,
-                text -> pace.get().time(spoken.expand(text)),
-                (act, figure) -> lasts(flown.get(), act, figure),
-                all::nameOf);
+                RemarkHints.tradeWords(all.get().entries()),
+                figure -> RemarkHints.namesOf(figure, all.get()),
+                text -> spoken.get().expand(text),
+                text -> pace.get().time(spoken.get().expand(text)),
+                (act, figure) -> lasts(now.get(), act, figure),
+                figure -> all.get().nameOf(figure));
+    }
+
+    /** Made anew only where what it is made of has changed. On the event thread. */
+    private static final class Made<F, T> implements Supplier<T> {
+        private final Supplier<F> from;
+        private final Function<F, T> making;
+        private F last;
+        private T made;
+
+        Made(Supplier<F> from, Function<F, T> making) {
+            this.from = from;
+            this.making = making;
+            last = from.get();
+            made = making.apply(last);
+        }
+
+        @Override
+        public T get() {
+            F now = from.get();
+            if (!now.equals(last)) {
+                last = now;
+                made = making.apply(now);
+            }
+            return made;
+        }
     }
 
     private static Optional<FigureTime> lasts(LoadedShow loaded, String actId, String figureId) {

@@ -29,6 +29,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.Timer;
@@ -36,6 +37,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Answers the window. What takes time runs on the {@code io} thread. */
 final class ConsoleHost implements Host {
+    private static final System.Logger LOG = System.getLogger(ConsoleHost.class.getName());
     private static final double NANOS_PER_S = 1e9;
     private static final int WATCH_MS = 250;
     /** Asked to close again within this time in mid-act, the window closes. Tuned: long enough to read why it did not. */
@@ -94,7 +96,7 @@ final class ConsoleHost implements Host {
         this.io = io;
         prepare = new PrepareKeeper(catalogue, pace, edits);
         paper = new PaperKeeper(catalogue, opening::running, pace, rehearsal::flown, flights, papers);
-        edit = new EditKeeper(catalogue, opening::running, opening::openFile, pace, window::send, io);
+        edit = new EditKeeper(catalogue, opening, pace, window::send, this::unlessClosed);
         this.pace = new PaceKeeper(paces, pace, opening::running, this::retimed, opening::say, io);
         receivers = new ReceiverFinder(aircraft, ports, opening::say, io);
         pedals = new PedalListener(
@@ -173,6 +175,15 @@ final class ConsoleHost implements Host {
     @Override
     public PedalListener pedals() {
         return pedals;
+    }
+
+    /** Does something on the io thread, unless the window was closed meanwhile and nobody waits for it. */
+    private void unlessClosed(Runnable work) {
+        try {
+            io.execute(work);
+        } catch (RejectedExecutionException e) {
+            LOG.log(System.Logger.Level.DEBUG, "Not done, since the window is closed", e);
+        }
     }
 
     private void retimed(Pace next) {

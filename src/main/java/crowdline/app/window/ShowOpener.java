@@ -12,6 +12,8 @@ import crowdline.running.AircraftSource;
 import crowdline.running.RunningShow;
 import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
+import crowdline.show.LocatedFinding;
+import crowdline.show.Severity;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.journal.JournalMachine;
@@ -35,7 +37,7 @@ import org.jspecify.annotations.Nullable;
  * Opens show files on the {@code io} thread. A show whose very content was run before goes on first and is checked
  * afterwards; any other is checked first.
  */
-final class ShowOpener {
+final class ShowOpener implements EditKeeper.LiveShow {
     /** A show left this long ago is begun afresh: longer than any show day's pause. */
     private static final double FORGET_AFTER_S = 12 * 3600.0;
 
@@ -76,15 +78,14 @@ final class ShowOpener {
         glossary = new GlossaryFill(catalogue, window, io);
     }
 
-    @Nullable
-    RunningShow running() {
+    @Override
+    public @Nullable RunningShow running() {
         OpenShow now = open;
         return now == null ? null : now.running();
     }
 
-    /** The file of the running show. */
-    @Nullable
-    Path openFile() {
+    @Override
+    public @Nullable Path openFile() {
         OpenShow now = open;
         return now == null ? null : now.file();
     }
@@ -209,7 +210,8 @@ final class ShowOpener {
         LoadedShow loaded = result.loaded();
         if (loaded == null) {
             String name = String.valueOf(file.getFileName());
-            showPrepare(PreparePresenter.unusable(name, result.findings()));
+            PrepareView unusable = PreparePresenter.unusable(name, result.findings());
+            window.send(w -> w.showPrepare(unusable));
             say(OpeningMessages.UNUSABLE);
             progress.end(open != null);
             return;
@@ -288,9 +290,41 @@ final class ShowOpener {
                 throw new ShowFileException(Departure.refusal(before.running(), String.valueOf(file.getFileName()))
                         .orElse("An act has just ended; open " + file.getFileName() + " again"));
             }
+            window.send(ConsoleFrame::forgetEdit);
+        }
+        return run(file, loaded, identity);
+    }
+
+    @Override
+    public boolean run(Path file, byte[] content, LoadedShow edited) throws ShowFileException {
+        ShowLoader.Result result = loader.check(file, content, edited);
+        if (result.loaded() == null) {
+            throw new ShowFileException("Live cannot run this: "
+                    + result.findings().stream()
+                            .filter(f -> f.severity() == Severity.ERROR)
+                            .findFirst()
+                            .map(LocatedFinding::message)
+                            .orElse("it has errors"));
+        }
+        OpenShow before = open;
+        if (before != null && !before.running().leave()) {
+            return false;
+        }
+        run(file, edited, JournalShow.of(file, content));
+        RunningShow now = running();
+        if (now != null) {
+            now.chooseAnew();
+        }
+        known = result;
+        passes.opened(result);
+        return true;
+    }
+
+    /** Runs a show; whatever ran before has been left. */
+    private boolean run(Path file, LoadedShow loaded, JournalShow identity) {
+        if (open != null) {
             open = null;
             window.send(frame -> frame.onAir(null));
-            window.send(ConsoleFrame::forgetEdit);
         }
         known = null;
         JournalOpening opening = shelf.open(identity);
@@ -319,7 +353,7 @@ final class ShowOpener {
     }
 
     private void showPrepare(PrepareView view) {
-        window.send(w -> w.showPrepare(view));
+        window.send(w -> w.showRunning(view));
     }
 
     void say(Mark mark) {

@@ -134,6 +134,11 @@ public record Course(
                 .orElse(Double.NEGATIVE_INFINITY);
     }
 
+    /** True before the act has begun. */
+    public boolean isWaiting() {
+        return phase instanceof Phase.Waiting;
+    }
+
     /** True from the start of the act to its end. */
     public boolean inTheAir() {
         return phase instanceof Phase.Flying || phase instanceof Phase.Held || phase instanceof Phase.OffPlan;

@@ -5,20 +5,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.app.shell.Folders;
 import crowdline.app.shell.WindowOpener;
 import crowdline.console.ConsoleFrame;
+import crowdline.console.ConsolePane;
+import crowdline.console.edit.Editing;
 import crowdline.console.live.NextView;
 import crowdline.console.live.NowView;
 import crowdline.console.live.SayView;
 import crowdline.console.live.StripView;
 import crowdline.console.paint.Painted;
+import crowdline.edit.Change;
 import crowdline.live.state.Note;
 import crowdline.loaded.LoadedShow;
 import crowdline.running.RunningShow;
 import crowdline.running.StoppableStream;
+import crowdline.show.Show;
 import crowdline.storage.journal.JournalMachine;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Frame;
 import java.awt.Toolkit;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Files;
@@ -30,6 +35,7 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
@@ -97,7 +103,41 @@ final class ConsoleOnScreen implements AutoCloseable {
         return running().loaded();
     }
 
-    private RunningShow running() {
+    /** Changes the edited show, once it is there. */
+    void edit(String name, UnaryOperator<Show> change) throws Exception {
+        await("the show can be edited", () -> onScreen(() -> editing().isOpen()));
+        onScreen(() -> {
+            editing().change(Change.of(name, change.apply(editing().now())));
+            return null;
+        });
+    }
+
+    private Editing editing() {
+        return ((ConsolePane) frame.getContentPane()).editing();
+    }
+
+    /** The show as edited. */
+    Show edited() throws Exception {
+        return onScreen(() -> editing().now());
+    }
+
+    /** Waits until something is so. */
+    void await(String what, Callable<Boolean> isSo) throws Exception {
+        long untilNanos = System.nanoTime() + (long) (OPENS_WITHIN_S * NANOS_PER_S);
+        while (!isSo.call()) {
+            assertThat(System.nanoTime()).as(what).isLessThan(untilNanos);
+            Thread.onSpinWait();
+        }
+    }
+
+    /** Whether Live runs this. */
+    boolean runs(Show show) {
+        RunningShow now = wiring.opening().running();
+        return now != null && now.loaded().show().equals(show);
+    }
+
+    /** What is running. */
+    RunningShow running() {
         return Objects.requireNonNull(wiring.opening().running());
     }
 
@@ -127,28 +167,35 @@ final class ConsoleOnScreen implements AutoCloseable {
         nanos.set(beganNanos + Math.round(seconds * NANOS_PER_S));
     }
 
-    /** Presses a key and lets it go. */
+    /** Presses a key and lets it go; everything in the program has seen it. */
     void press(String key) throws Exception {
+        give(key);
+        settle();
+    }
+
+    /** Presses a key and lets it go, as one that may leave the running show and so is not waited for. */
+    void give(String key) throws Exception {
         KeyStroke stroke = Objects.requireNonNull(KeyStroke.getKeyStroke(key), key);
         char typed = key.length() == 1
                 ? Character.toLowerCase(key.charAt(0))
                 : key.equals("SPACE") ? ' ' : KeyEvent.CHAR_UNDEFINED;
+        int held = stroke.getModifiers() & (InputEvent.CTRL_DOWN_MASK | InputEvent.SHIFT_DOWN_MASK);
         pressed += 200;
         onScreen(() -> {
             Component focus = frame.getFocusOwner();
             Component on = focus == null ? frame : focus;
-            post(on, KeyEvent.KEY_PRESSED, stroke.getKeyCode(), typed);
+            post(on, KeyEvent.KEY_PRESSED, stroke.getKeyCode(), typed, held);
             if (typed != KeyEvent.CHAR_UNDEFINED) {
-                post(on, KeyEvent.KEY_TYPED, KeyEvent.VK_UNDEFINED, typed);
+                post(on, KeyEvent.KEY_TYPED, KeyEvent.VK_UNDEFINED, typed, held);
             }
-            post(on, KeyEvent.KEY_RELEASED, stroke.getKeyCode(), typed);
+            post(on, KeyEvent.KEY_RELEASED, stroke.getKeyCode(), typed, held);
             return null;
         });
-        settle();
+        onScreen(() -> null);
     }
 
-    private void post(Component on, int id, int code, char typed) {
-        Toolkit.getDefaultToolkit().getSystemEventQueue().postEvent(new KeyEvent(on, id, pressed, 0, code, typed));
+    private void post(Component on, int id, int code, char typed, int held) {
+        Toolkit.getDefaultToolkit().getSystemEventQueue().postEvent(new KeyEvent(on, id, pressed, held, code, typed));
     }
 
     private void settle() throws Exception {

@@ -50,6 +50,7 @@ class EditKeeperTest {
     private @Nullable Path file;
     private @Nullable RunningShow running;
     private @Nullable EditKeeper desk;
+    private @Nullable FakeLive live;
 
     @BeforeEach
     void run() throws IOException, ShowFileException {
@@ -73,8 +74,8 @@ class EditKeeperTest {
                         .open(JournalShow.of(file(), Files.readAllBytes(file()))),
                 new AircraftSource(nanos::get, new SerialPorts(folder)),
                 () -> Instant.parse("2026-05-02T13:00:00Z"));
-        desk = new EditKeeper(
-                CatalogueFile::shipped, () -> running, () -> file, () -> Pace.DEFAULT, work -> {}, Runnable::run);
+        live = new FakeLive(running, file);
+        desk = new EditKeeper(CatalogueFile::shipped, live(), () -> Pace.DEFAULT, work -> {}, Runnable::run);
         desk().open();
     }
 
@@ -115,6 +116,71 @@ class EditKeeperTest {
                 s.incident());
     }
 
+    private FakeLive live() {
+        return Objects.requireNonNull(live);
+    }
+
+    /** Live, which takes what it is given unless an act is in the air. */
+    private static final class FakeLive implements EditKeeper.LiveShow {
+        private final RunningShow running;
+        private final Path file;
+        private final List<Show> ran = new ArrayList<>();
+        private boolean inTheAir;
+
+        private FakeLive(@Nullable RunningShow running, @Nullable Path file) {
+            this.running = Objects.requireNonNull(running);
+            this.file = Objects.requireNonNull(file);
+        }
+
+        @Override
+        public RunningShow running() {
+            return running;
+        }
+
+        @Override
+        public Path openFile() {
+            return file;
+        }
+
+        @Override
+        public boolean run(Path of, byte[] content, LoadedShow edited) {
+            if (inTheAir) {
+                return false;
+            }
+            ran.add(Objects.requireNonNull(new ShowFile().read(of, content).show()));
+            assertThat(edited.show()).isEqualTo(ran.get(ran.size() - 1));
+            return true;
+        }
+    }
+
+    private Show withLongerSlot() throws ShowFileException {
+        Show show = inFile(file());
+        Act act = show.acts().get(0);
+        List<Act> acts = new ArrayList<>(show.acts());
+        acts.set(0, act.withSlot(act.slotStart(), act.slotMinutes() + 1));
+        return show.withActs(acts, show.remarks());
+    }
+
+    @Test
+    void moreThanWordsAreSavedAndRunByLiveAnew() throws Exception {
+        Show longer = withLongerSlot();
+        desk().intoLive(longer);
+        assertThat(live().ran).containsExactly(longer);
+        assertThat(inFile(file())).isEqualTo(longer);
+    }
+
+    @Test
+    void moreThanWordsDoNotReachAnActInTheAirButAreSaved() throws Exception {
+        live().inTheAir = true;
+        Show longer = withLongerSlot();
+        desk().intoLive(longer);
+        assertThat(live().ran).isEmpty();
+        assertThat(inFile(file())).isEqualTo(longer);
+        Show words = withFact("New.");
+        desk().intoLive(words.withActs(running().loaded().show().acts(), words.remarks()));
+        assertThat(facts(running().loaded().show())).containsExactly("New.");
+    }
+
     private static List<String> facts(Show show) {
         return show.remarks().stream().map(Remark::text).toList();
     }
@@ -134,12 +200,7 @@ class EditKeeperTest {
         List<Runnable> io = new ArrayList<>();
         AtomicInteger shown = new AtomicInteger();
         EditKeeper busy = new EditKeeper(
-                CatalogueFile::shipped,
-                () -> running,
-                () -> file,
-                () -> Pace.DEFAULT,
-                work -> shown.incrementAndGet(),
-                io::add);
+                CatalogueFile::shipped, live(), () -> Pace.DEFAULT, work -> shown.incrementAndGet(), io::add);
         busy.open();
         io.remove(0).run();
         shown.set(0);
@@ -149,7 +210,7 @@ class EditKeeperTest {
         assertThat(shown).hasValue(0);
         assertThat(io).hasSize(1);
         io.remove(0).run();
-        // What is predicted comes first, then what is planned.
+        // What it is at a glance, and then the plan.
         assertThat(shown).hasValue(2);
         busy.edited(withFact("One more."));
         io.remove(0).run();
