@@ -19,18 +19,22 @@ import crowdline.show.Remark;
 import crowdline.show.RemarkForm;
 import crowdline.show.Show;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What stands on which page, by the pages as data. */
 @Tag("slow")
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PaperTest {
     /** What no printer prints on, points. */
     private static final double EDGE_PT = 14;
@@ -42,28 +46,56 @@ class PaperTest {
         return Paper.of(kind, wanted, Counting.UNHEARD);
     }
 
-    static Stream<Arguments> everySheet() {
-        Show demo = PaperShows.demo();
-        Show longNames = PaperShows.named(PaperShows.LONG_NAME);
-        return Stream.of(
-                Arguments.of("the demo", PaperShows.wanted(demo, false)),
-                Arguments.of("the demo, large", PaperShows.wanted(demo, true)),
-                Arguments.of("long names", PaperShows.wanted(longNames, false)),
-                Arguments.of("long names, large", PaperShows.wanted(longNames, true)),
-                Arguments.of("one long word", PaperShows.wanted(PaperShows.named(PaperShows.LONG_WORD), true)),
-                Arguments.of("names from the right", PaperShows.wanted(PaperShows.named(PaperShows.HEBREW), false)),
-                Arguments.of("joined names", PaperShows.wanted(PaperShows.named(PaperShows.ARABIC), false)),
-                Arguments.of("one figure", PaperShows.wanted(PaperShows.of(1), false)),
-                Arguments.of("150 figures", PaperShows.wanted(PaperShows.of(150), true)));
+    /** A show on paper of every kind. */
+    private record Sheets(String name, Wanted wanted, Map<SheetKind, Pages> pages) {
+        static Sheets of(String name, Show show, boolean large) {
+            Wanted wanted = PaperShows.wanted(show, large);
+            Map<SheetKind, Pages> pages = new EnumMap<>(SheetKind.class);
+            for (SheetKind kind : KINDS) {
+                try {
+                    pages.put(kind, PaperTest.pages(kind, wanted));
+                } catch (NothingOnPaper e) {
+                    throw new IllegalStateException(e);
+                }
+            }
+            return new Sheets(name, wanted, pages);
+        }
+
+        Pages pages(SheetKind kind) {
+            return Objects.requireNonNull(pages.get(kind));
+        }
+
+        @Override
+        public String toString() {
+            return name;
+        }
     }
 
-    @ParameterizedTest(name = "{0}")
+    private final List<Sheets> sheets = new ArrayList<>();
+
+    @BeforeAll
+    void makeThem() {
+        sheets.add(Sheets.of("the demo", PaperShows.demo(), false));
+        sheets.add(Sheets.of("the demo, large", PaperShows.demo(), true));
+        sheets.add(Sheets.of("long names", PaperShows.named(PaperShows.LONG_NAME), true));
+        sheets.add(Sheets.of("one long word", PaperShows.named(PaperShows.LONG_WORD), false));
+        sheets.add(Sheets.of("names from the right", PaperShows.named(PaperShows.HEBREW), false));
+        sheets.add(Sheets.of("joined names", PaperShows.named(PaperShows.ARABIC), false));
+        sheets.add(Sheets.of("one figure", PaperShows.of(1), false));
+        sheets.add(Sheets.of("150 figures", PaperShows.of(150), true));
+    }
+
+    List<Sheets> everySheet() {
+        return List.copyOf(sheets);
+    }
+
+    @ParameterizedTest
     @MethodSource("everySheet")
-    void nothingCoversAnythingOrRunsOutOfItsPlace(String name, Wanted wanted) throws NothingOnPaper {
+    void nothingCoversAnythingOrRunsOutOfItsPlace(Sheets made) {
         List<String> wrong = new ArrayList<>();
         int looked = 0;
         for (SheetKind kind : KINDS) {
-            for (Page page : pages(kind, wanted).pages()) {
+            for (Page page : made.pages(kind).pages()) {
                 Area printable = page.size().area().inset(EDGE_PT);
                 for (int i = 0; i < page.blocks().size(); i++) {
                     Block block = page.blocks().get(i);
@@ -116,12 +148,13 @@ class PaperTest {
                 .replaceAll("\\s", "");
     }
 
-    @ParameterizedTest(name = "{0}")
+    @ParameterizedTest
     @MethodSource("everySheet")
-    void everyRemarkOfThePlanIsOnceAndWholeOnTheCardsAndOnTheSheet(String name, Wanted wanted) throws NothingOnPaper {
+    void everyRemarkOfThePlanIsOnceAndWholeOnTheCardsAndOnTheSheet(Sheets made) {
+        Wanted wanted = made.wanted();
         ShowLookup lookup = wanted.loaded().words();
         for (SheetKind kind : List.of(SheetKind.CARDS, SheetKind.RUNNING)) {
-            List<Block> blocks = blocks(pages(kind, wanted));
+            List<Block> blocks = blocks(made.pages(kind));
             List<String> planned = new ArrayList<>();
             for (ActPlans.Planned act : ActPlans.of(wanted.loaded(), wanted.acts(), wanted.chosen())) {
                 for (Placed placed : act.plan().placed()) {
@@ -192,13 +225,13 @@ class PaperTest {
         assertThat(said(blocks, "name")).isEqualTo(act.name(0).replaceAll("\\s", ""));
     }
 
-    @ParameterizedTest(name = "{0}")
+    @ParameterizedTest
     @MethodSource("everySheet")
-    void typeIsNeverTooSmall(String name, Wanted wanted) throws NothingOnPaper {
-        double factor = wanted.large() ? Type.LARGE : 1;
+    void typeIsNeverTooSmall(Sheets made) {
+        double factor = made.wanted().large() ? Type.LARGE : 1;
         List<String> wrong = new ArrayList<>();
         for (SheetKind kind : KINDS) {
-            for (Block block : blocks(pages(kind, wanted))) {
+            for (Block block : blocks(made.pages(kind))) {
                 boolean said = block.name().startsWith("remark ");
                 double least = said ? factor * (kind == SheetKind.CARDS ? 14 : 11) : 8.5;
                 words(block).stream().filter(w -> w.sizePx() < least).forEach(w -> wrong.add(kind + ": " + w));

@@ -2,6 +2,8 @@ package crowdline.sheet.ink;
 
 import java.awt.Font;
 import java.awt.FontFormatException;
+import java.awt.font.FontRenderContext;
+import java.awt.font.GlyphVector;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -18,8 +20,16 @@ public enum Face {
 
     private final String path;
 
+    /** Letters up to that one are looked up, as nearly all are; beyond it each text is measured. */
+    private static final int LOOKED_UP = 0x180;
+
+    private static final float MEASURED_PX = 1000;
+
     @SuppressWarnings("ImmutableEnumChecker") // a font never changes
     private final Font font;
+
+    @SuppressWarnings("ImmutableEnumChecker") // filled once, below
+    private final double[] widths;
 
     Face(String path) {
         this.path = path;
@@ -30,6 +40,28 @@ public enum Face {
         } catch (FontFormatException e) {
             throw new IllegalStateException(path + " is no font", e);
         }
+        widths = new double[LOOKED_UP];
+        for (int c = 0; c < LOOKED_UP; c++) {
+            widths[c] = measured(Character.toString(c), MEASURED_PX) / MEASURED_PX;
+        }
+    }
+
+    /** How wide letters are, beside each other from the left. */
+    double widthPx(String letters, double sizePx) {
+        double wide = 0;
+        for (int i = 0; i < letters.length(); i++) {
+            char c = letters.charAt(i);
+            if (c >= LOOKED_UP) {
+                return measured(letters, sizePx);
+            }
+            wide += widths[c];
+        }
+        return wide * sizePx;
+    }
+
+    private double measured(String letters, double sizePx) {
+        GlyphVector glyphs = at(sizePx).createGlyphVector(new FontRenderContext(null, true, true), letters);
+        return glyphs.getGlyphPosition(glyphs.getNumGlyphs()).getX();
     }
 
     static Face of(boolean strong) {

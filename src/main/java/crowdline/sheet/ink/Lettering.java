@@ -1,7 +1,5 @@
 package crowdline.sheet.ink;
 
-import java.awt.font.FontRenderContext;
-import java.awt.font.GlyphVector;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -9,8 +7,6 @@ import java.util.List;
 public final class Lettering {
     /** Stands where a letter is in no font. */
     public static final String LACKING = "\u25A1";
-
-    private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
 
     private Lettering() {}
 
@@ -21,13 +17,15 @@ public final class Lettering {
      */
     public record Run(Face face, String text) {
         double widthPx(double sizePx) {
-            GlyphVector glyphs = face.at(sizePx).createGlyphVector(CONTEXT, text);
-            return glyphs.getGlyphPosition(glyphs.getNumGlyphs()).getX();
+            return face.widthPx(text, sizePx);
         }
     }
 
     /** A line of text as its letters stand from the left. */
     public static List<Run> runs(String line, boolean strong) {
+        if (!line.isEmpty() && line.chars().allMatch(c -> c >= ' ' && c < 0x7F)) {
+            return List.of(new Run(Face.of(strong), line));
+        }
         List<Run> runs = new ArrayList<>();
         StringBuilder letters = new StringBuilder();
         Face now = Face.of(strong);
