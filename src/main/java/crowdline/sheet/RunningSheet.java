@@ -28,6 +28,8 @@ public final class RunningSheet {
     /** What heights are counted from. */
     public static final String HEIGHTS = "Heights are above the display datum.";
 
+    private static final int NAME_WIDE = 23;
+
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
 
     private RunningSheet() {}
@@ -51,42 +53,47 @@ public final class RunningSheet {
         List<String> lines = new ArrayList<>();
         String pilot = show.performer(act.performer()).map(Performer::name).orElse(act.performer());
         String aircraft = show.aircraft(act.airframe()).map(Aircraft::name).orElse(act.airframe());
-        lines.add(act.title());
-        lines.add(pilot + ", " + aircraft + ". Slot " + CLOCK.format(act.slotStart()) + ", " + trim(act.slotMinutes())
-                + " min. Variant \"" + flight.variant() + "\", " + lasts(flight, learned) + ".");
+        lines.addAll(Columns.wrapped(act.title(), Columns.MOST));
+        lines.addAll(Columns.wrapped(
+                pilot + ", " + aircraft + ". Slot " + CLOCK.format(act.slotStart()) + ", " + trim(act.slotMinutes())
+                        + " min. Variant \"" + flight.variant() + "\", " + lasts(flight, learned) + ".",
+                Columns.MOST));
         lines.add("");
-        lines.add(row(
-                "starts",
-                "figure",
-                "lasts",
-                "most often",
-                "kt in/out",
-                "kt min-max",
-                "ft low-high",
-                "g felt",
-                "ends",
-                "wind carried"));
+        lines.addAll(
+                row("starts", "figure", "lasts", "most often", "kt in/out", "kt min-max", "ft low-high", "g felt"));
         for (int i = 0; i < flight.figures().size(); i++) {
-            lines.add(row(
-                    flight.figures().get(i),
-                    bands.get(i),
-                    drifts.get(i),
-                    learned.figures().get(i)));
+            lines.addAll(
+                    row(flight.figures().get(i), bands.get(i), learned.figures().get(i)));
             if (i < notes.size()) {
                 lines.addAll(notes.get(i));
+            }
+        }
+        if (flight.figures().stream().anyMatch(FigureFlight::isPlaced)) {
+            lines.add("");
+            lines.addAll(ends("starts", "figure", "ends", "wind carried"));
+            for (int i = 0; i < flight.figures().size(); i++) {
+                FigureFlight f = flight.figures().get(i);
+                Drift drift = drifts.get(i);
+                lines.addAll(ends(
+                        minutes(learned.figures().get(i).learned().startS()),
+                        f.name(),
+                        f.isPlaced() ? place(f.exitAlongM(), f.exitAwayM()) : "",
+                        f.simulated() && drift.isKnown() ? place(drift.alongM(), drift.awayM()) : ""));
             }
         }
         if (!flight.findings().isEmpty()) {
             lines.add("");
             for (FlightFinding finding : flight.findings()) {
-                lines.add(finding.severity().name().toLowerCase(Locale.ROOT) + ": " + finding.message());
+                String severity = finding.severity().name().toLowerCase(Locale.ROOT);
+                lines.addAll(Columns.hanging(severity + ": ", 2, finding.message()));
             }
         }
         lines.add("");
-        lines.add(
+        lines.addAll(Columns.wrapped(
                 HEIGHTS + " Ends: metres to the right (R) or left (L) of the datum, and away from the crowd (A) or over"
-                        + " the display line towards it (C). Wind carried: from where the figure would end in still air.");
-        lines.add(CAUTION);
+                        + " the display line towards it (C). Wind carried: from where the figure would end in still air.",
+                Columns.MOST));
+        lines.addAll(Columns.wrapped(CAUTION, Columns.MOST));
         return lines;
     }
 
@@ -104,7 +111,7 @@ public final class RunningSheet {
                 + ", " + predicted;
     }
 
-    private static String row(FigureFlight f, Spread.Band band, Drift drift, LearnedFigure learned) {
+    private static List<String> row(FigureFlight f, Spread.Band band, LearnedFigure learned) {
         FigureTime time = learned.learned();
         boolean timed = learned.passes() > 0;
         double lastsS = timed ? time.durationS() : f.durationS();
@@ -118,8 +125,6 @@ public final class RunningSheet {
                     "",
                     "",
                     "",
-                    "",
-                    f.isPlaced() ? place(f.exitAlongM(), f.exitAwayM()) : "",
                     "");
         }
         return row(
@@ -130,9 +135,7 @@ public final class RunningSheet {
                 kt(f.entryMps()) + "/" + kt(f.exitMps()),
                 kt(f.leastMps()) + "-" + kt(f.greatestMps()),
                 ft(f.lowestM()) + "-" + ft(f.highestM()),
-                String.format(Locale.UK, "%+.1f to %+.1f", f.leastG() + 0.0, f.greatestG()),
-                place(f.exitAlongM(), f.exitAwayM()),
-                drift.isKnown() ? place(drift.alongM(), drift.awayM()) : "");
+                String.format(Locale.UK, "%+.1f/%+.1f", f.leastG() + 0.0, f.greatestG()));
     }
 
     /** Metres along and across the display line, such as "120 R 45 A". */
@@ -156,9 +159,25 @@ public final class RunningSheet {
         return Double.isFinite(band.lowS()) ? String.format(Locale.UK, "%.1f-%.1f s", band.lowS(), band.highS()) : "";
     }
 
-    private static String row(Object... cells) {
-        return String.format(Locale.UK, "%6s  %-30s %7s  %-11s  %9s  %-11s  %-12s  %-12s  %-13s  %s", cells)
-                .stripTrailing();
+    private static List<String> row(String starts, String name, Object... cells) {
+        String rest = String.format(Locale.UK, "%7s  %-11s  %9s  %-10s  %-11s  %s", cells);
+        return named(starts, name, "  " + rest);
+    }
+
+    private static List<String> ends(String starts, String name, String ends, String carried) {
+        return named(starts, name, String.format(Locale.UK, "  %-13s  %s", ends, carried));
+    }
+
+    /** A row whose name goes on under itself if it is long. */
+    private static List<String> named(String starts, String name, String rest) {
+        List<String> lines = new ArrayList<>();
+        for (String part : Columns.wrapped(name, NAME_WIDE)) {
+            String line = lines.isEmpty()
+                    ? String.format(Locale.UK, "%6s  %-" + NAME_WIDE + "s%s", starts, part, rest)
+                    : " ".repeat(8) + part;
+            lines.add(line.stripTrailing());
+        }
+        return lines;
     }
 
     private static String kt(double mps) {

@@ -1,5 +1,6 @@
 package crowdline.app.command;
 
+import crowdline.sheet.Columns;
 import crowdline.show.DayAir;
 import crowdline.show.MetarAir;
 import crowdline.show.WindAt;
@@ -22,8 +23,8 @@ final class AirLines {
         }
         Double cloud = air.cloudBaseFt();
         words.append(cloud == null ? ", no cloud base" : String.format(Locale.UK, ", cloud base %.0f ft", cloud));
-        lines.add(words.append('.').toString());
-        given.notes().forEach(note -> lines.add("  " + note + "."));
+        lines.addAll(Columns.hanging("", 2, words.append('.').toString()));
+        given.notes().forEach(note -> lines.addAll(Columns.hanging("  ", note + ".")));
         return lines;
     }
 

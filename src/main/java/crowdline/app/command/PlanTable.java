@@ -5,6 +5,7 @@ import crowdline.loaded.ShowRemarks;
 import crowdline.patter.Margins;
 import crowdline.patter.Placed;
 import crowdline.patter.Unplaced;
+import crowdline.sheet.Columns;
 import crowdline.sheet.RunningSheet;
 import crowdline.show.Remark;
 import crowdline.show.RemarkForm;
@@ -17,13 +18,17 @@ import java.util.Objects;
 
 /** What is planned to be said in an act, as lines a person can read. */
 final class PlanTable {
+    private static final int NOTE_IN = 16;
+    /** With a longer head there is too little room for words behind it. */
+    private static final int HEAD_MOST = 60;
+
     private PlanTable() {}
 
     static List<String> lines(Show show, ActPlans.Planned planned) {
         Map<String, Remark> remarks = ShowRemarks.byId(show);
         Margins margins = planned.margins();
         List<String> lines = new ArrayList<>();
-        lines.add(planned.act().title());
+        lines.addAll(Columns.wrapped(planned.act().title(), Columns.MOST));
         lines.add(String.format(
                 Locale.UK,
                 "Variant \"%s\". Talk %s, silence %s.",
@@ -35,22 +40,23 @@ final class PlanTable {
         String row = "%6s  %6s"
                 + column(all.stream().map(p -> kind(p, remarks)).toList(), "kind")
                 + column(all.stream().map(PlanTable::figure).toList(), "figure")
-                + column(all.stream().map(Placed::remarkId).toList(), "remark") + "  %s";
-        lines.add(String.format(row, "starts", "lasts", "kind", "figure", "remark", "what is said"));
+                + column(all.stream().map(Placed::remarkId).toList(), "remark") + "  ";
+        lines.addAll(row(String.format(row, "starts", "lasts", "kind", "figure", "remark"), "what is said"));
         for (Placed placed : planned.plan().placed()) {
             Remark remark = Objects.requireNonNull(remarks.get(placed.remarkId()));
             String shorter = remark.shortText();
-            lines.add(String.format(
+            String head = String.format(
                     row,
                     (placed.startS() < 0 ? "-" : "") + RunningSheet.minutes(Math.abs(placed.startS())),
                     String.format(Locale.UK, "%.1f s", placed.endS() - placed.startS()),
                     kind(placed, remarks),
                     figure(placed),
-                    placed.remarkId(),
-                    placed.form() == RemarkForm.SHORT && shorter != null ? shorter : remark.text()));
-            margins.whyShort(placed).ifPresent(why -> lines.add(note(why)));
+                    placed.remarkId());
+            String said = placed.form() == RemarkForm.SHORT && shorter != null ? shorter : remark.text();
+            lines.addAll(row(head, said));
+            margins.whyShort(placed).ifPresent(why -> lines.addAll(note(why)));
             if (placed.tight()) {
-                lines.add(note("just fits: it runs over if the figure is a short one"));
+                lines.addAll(note("just fits: it runs over if the figure is a short one"));
             }
         }
         if (!planned.plan().unplaced().isEmpty()) {
@@ -59,8 +65,10 @@ final class PlanTable {
         }
         for (Unplaced unplaced : planned.plan().unplaced()) {
             Remark remark = Objects.requireNonNull(remarks.get(unplaced.remarkId()));
-            lines.add("  " + remark.kind().name().toLowerCase(Locale.ROOT) + " " + unplaced.remarkId() + ": "
-                    + unplaced.reason() + (margins.fitsOnAGoodDay(unplaced) ? "; it would fit on a good day" : ""));
+            lines.addAll(Columns.hanging(
+                    "  " + remark.kind().name().toLowerCase(Locale.ROOT) + " " + unplaced.remarkId() + ": ",
+                    4,
+                    unplaced.reason() + (margins.fitsOnAGoodDay(unplaced) ? "; it would fit on a good day" : "")));
         }
         lines.add("");
         return lines;
@@ -81,7 +89,18 @@ final class PlanTable {
         return "  %-" + Math.max(widest, head.length()) + "s";
     }
 
-    private static String note(String words) {
-        return " ".repeat(16) + words;
+    private static List<String> note(String words) {
+        return Columns.hanging(" ".repeat(NOTE_IN), words);
+    }
+
+    /** What is said stands behind the head, or under it where the names in the head leave no room. */
+    private static List<String> row(String head, String said) {
+        if (head.length() <= HEAD_MOST) {
+            return Columns.hanging(head, said);
+        }
+        List<String> lines = new ArrayList<>();
+        lines.add(head.stripTrailing());
+        lines.addAll(note(said));
+        return lines;
     }
 }

@@ -11,6 +11,7 @@ import crowdline.flight.Predictor;
 import crowdline.flight.Spread;
 import crowdline.flight.Workers;
 import crowdline.loaded.ActOrigins;
+import crowdline.sheet.Columns;
 import crowdline.sheet.RunningSheet;
 import crowdline.sheet.TraceTable;
 import crowdline.show.Act;
@@ -131,7 +132,7 @@ public final class PredictCommand implements Callable<Integer> {
         boolean blocked = false;
         if (!json) {
             AirLines.of(air).forEach(terminal::line);
-            show.leftOut().ifPresent(said -> terminal.line("Note: " + said + "."));
+            show.leftOut().ifPresent(said -> say("Note: " + said + "."));
             terminal.line("");
         }
         for (Act act : acts) {
@@ -161,7 +162,7 @@ public final class PredictCommand implements Callable<Integer> {
             } else {
                 RunningSheet.lines(show, act, flight, bands, drifts, learned, List.of())
                         .forEach(terminal::line);
-                origins.sentence().ifPresent(terminal::line);
+                origins.sentence().ifPresent(this::say);
                 terminal.line("");
             }
         }
@@ -184,6 +185,10 @@ public final class PredictCommand implements Callable<Integer> {
         } catch (IllegalArgumentException e) {
             throw new ShowFileException(e.getMessage() + "; crowdline check says where");
         }
+    }
+
+    private void say(String sentence) {
+        Columns.wrapped(sentence, Columns.MOST).forEach(terminal::line);
     }
 
     private void write(Flight flight) throws ShowFileException {

@@ -10,6 +10,7 @@ import crowdline.loaded.ShowRemarks;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.patter.Planner;
+import crowdline.sheet.Columns;
 import crowdline.sheet.RunningSheet;
 import crowdline.show.Act;
 import crowdline.show.Remark;
@@ -62,7 +63,7 @@ final class SheetPrinter {
                         .forEach(terminal::line);
                 ActOrigins.of(show, act, p.flight(), loaded.catalogue().with(show.figures()), loaded.passes())
                         .sentence()
-                        .ifPresent(terminal::line);
+                        .ifPresent(said -> Columns.wrapped(said, Columns.MOST).forEach(terminal::line));
                 terminal.line("");
                 unplaced(plan).forEach(terminal::line);
             });
@@ -81,7 +82,7 @@ final class SheetPrinter {
             for (Placed placed : plan.placed()) {
                 Remark remark = remarks.get(placed.remarkId());
                 if (remark != null && placed.startS() >= from && placed.startS() < to) {
-                    own.add(note(placed, remark));
+                    own.addAll(note(placed, remark));
                 }
             }
             notes.add(own);
@@ -94,24 +95,24 @@ final class SheetPrinter {
         List<String> lines = new ArrayList<>();
         if (!plan.unplaced().isEmpty()) {
             lines.add("Not placed:");
-            plan.unplaced().forEach(u -> lines.add("  " + u.remarkId() + ": " + u.reason()));
+            plan.unplaced().forEach(u -> lines.addAll(Columns.hanging("  " + u.remarkId() + ": ", 4, u.reason())));
             lines.add("");
         }
         return lines;
     }
 
-    private static String note(Placed placed, Remark remark) {
+    private static List<String> note(Placed placed, Remark remark) {
         String shorter = remark.shortText();
         String text = placed.form() == RemarkForm.SHORT && shorter != null ? shorter : remark.text();
         String start = (placed.startS() < 0 ? "-" : "") + RunningSheet.minutes(Math.abs(placed.startS()));
-        return String.format(
+        String head = String.format(
                 Locale.UK,
-                "%6s    %s%s, %.0f s%s: %s",
+                "%6s    %s%s, %.0f s%s: ",
                 start,
                 placed.kind().name().toLowerCase(Locale.ROOT),
                 remark.isTied() ? " " + remark.tie() : "",
                 placed.endS() - placed.startS(),
-                (placed.tight() ? ", just fits" : "") + (remark.draft() ? ", draft" : ""),
-                text);
+                (placed.tight() ? ", just fits" : "") + (remark.draft() ? ", draft" : ""));
+        return Columns.hanging(head, 12, text);
     }
 }
