@@ -136,8 +136,10 @@ final class RemarkPanel extends JPanel {
         page.add(fields.once, "spanx, wmin 0, wrap");
         page.add(label("What to say", fields.text, worn), "spanx, wrap");
         page.add(new JScrollPane(fields.text), "spanx, grow, wmin 0, wrap");
-        page.add(firstDraft, "spanx, split 2, flowy, growx, wmin 0, hidemode 3");
-        page.add(verdict, "growx, wmin 0, wrap");
+        JPanel marks = new JPanel(new BorderLayout());
+        marks.add(firstDraft, BorderLayout.NORTH);
+        marks.add(verdict, BorderLayout.CENTER);
+        page.add(marks, "spanx, growx, wmin 0, wrap");
         page.add(spoken, "spanx, growx, wmin 0, wrap");
         page.add(room, "spanx, growx, wmin 0, wrap");
         page.add(problems, "spanx, growx, wmin 0, hidemode 3, wrap");
