@@ -78,7 +78,7 @@ public final class Predictor {
         Aircraft aircraft = show.aircraft(act.airframe())
                 .orElseThrow(() -> new IllegalArgumentException("act " + act.id() + " names the airframe "
                         + act.airframe() + ", which the show does not have"));
-        this.entry = act.entry();
+        this.entry = act.entry(variant);
         boolean flown = act.figures().stream().anyMatch(figure -> figure.durationS() == null);
         if (entry == null && flown && aircraft instanceof Airframe) {
             throw new IllegalArgumentException("act " + act.id() + " does not say where it begins");

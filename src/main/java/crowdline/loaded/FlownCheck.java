@@ -174,7 +174,7 @@ public final class FlownCheck {
     /** The height of entry, if ten times it would keep the act above the ground. */
     private void entry(Act act, Variant variant, Flight flight, String path) {
         Placing is = act.entry();
-        if (is == null) {
+        if (is == null || variant.entry() != null) {
             return;
         }
         double meantFt = is.heightFt() * TEN;

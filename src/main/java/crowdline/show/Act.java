@@ -60,6 +60,11 @@ public record Act(
         return variant.order().stream().flatMap(id -> figure(id).stream()).toList();
     }
 
+    /** Where the aircraft is when a variant begins; null if that is not known. */
+    public @Nullable Placing entry(Variant variant) {
+        return variant.entry() == null ? entry : variant.entry();
+    }
+
     /** The first variant agreed for a cloud base in feet, or null if none was measured; the last if none is agreed. */
     public Variant variantUnder(@Nullable Double cloudBaseFt) {
         return variants.stream()

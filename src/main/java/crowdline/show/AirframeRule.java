@@ -42,6 +42,12 @@ final class AirframeRule implements ShowRule {
         if (entry != null) {
             placing(entry, At.act(a) + ".entry", airframe, findings);
         }
+        for (int v = 0; v < act.variants().size(); v++) {
+            Placing own = act.variants().get(v).entry();
+            if (own != null) {
+                placing(own, At.variant(a, v) + ".entry", airframe, findings);
+            }
+        }
         for (int f = 0; f < act.figures().size(); f++) {
             Figure figure = act.figures().get(f);
             Placing exit = figure.exit();

@@ -105,6 +105,10 @@ final class ShowNumbers {
         }
         for (int v = 0; v < act.variants().size(); v++) {
             see(Quantity.MIN_CLOUD_BASE_FT, act.variants().get(v).minCloudBaseFt(), At.variant(a, v));
+            Placing own = act.variants().get(v).entry();
+            if (own != null) {
+                placing(own, At.variant(a, v) + ".entry");
+            }
         }
         for (int f = 0; f < act.figures().size(); f++) {
             figure(act.figures().get(f), At.figure(a, f));

@@ -8,9 +8,14 @@ import org.jspecify.annotations.Nullable;
  *
  * @param name such as "full", "rolling", "flat"
  * @param minCloudBaseFt lowest cloud base in feet for which this variant was agreed, or null if it was not given
+ * @param entry where the aircraft is when its first figure begins; null for where the act begins
  * @param order ids of the act's figures in the order flown, each at most once
  */
-public record Variant(String name, @Nullable Double minCloudBaseFt, List<String> order) {
+public record Variant(
+        String name,
+        @Nullable Double minCloudBaseFt,
+        @Nullable Placing entry,
+        List<String> order) {
     public Variant {
         Most.mustBeText("variant name", name);
         if (minCloudBaseFt != null) {
@@ -20,9 +25,24 @@ public record Variant(String name, @Nullable Double minCloudBaseFt, List<String>
         order = List.copyOf(order);
     }
 
+    /** A variant that begins where its act does. */
+    public Variant(String name, @Nullable Double minCloudBaseFt, List<String> order) {
+        this(name, minCloudBaseFt, null, order);
+    }
+
     /** The same with its figures in another order. */
     public Variant inOrder(List<String> ids) {
-        return new Variant(name, minCloudBaseFt, ids);
+        return new Variant(name, minCloudBaseFt, entry, ids);
+    }
+
+    /** The same begun elsewhere; null for where the act begins. */
+    public Variant from(@Nullable Placing other) {
+        return new Variant(name, minCloudBaseFt, other, order);
+    }
+
+    /** The same under another name, agreed for another cloud base. */
+    public Variant agreed(String other, @Nullable Double baseFt) {
+        return new Variant(other, baseFt, entry, order);
     }
 
     /**

@@ -76,19 +76,21 @@ final class ActHead extends JPanel {
 
     void wear(Appearance worn) {
         removeAll();
-        setLayout(new MigLayout(
-                "insets 0, gap " + worn.room(8) + " 0, wrap 4",
-                "[0:0:,grow 48,fill][0:0:,grow 30,fill][0:0:,grow 12,fill][0:0:,grow 10,fill]"));
         fields.wear(worn);
+        boolean roomy = ActPanel.isRoomy(worn);
+        setLayout(new MigLayout(
+                "insets 0, gap " + worn.room(8) + " 0",
+                roomy
+                        ? "[0:0:,grow 48,fill][0:0:,grow 30,fill][0:0:,grow 12,fill][0:0:,grow 10,fill]"
+                        : "[0:0:,grow 60,fill][0:0:,grow 40,fill]"));
+        Labelled.add(
+                this,
+                fields,
+                worn,
+                new String[] {"Act", "Who flies", "Begins", "Minutes"},
+                new JTextField[] {title, performer, begins, minutes},
+                roomy ? 4 : 2);
         title.setFont(worn.strong(TextRole.BODY));
-        add(fields.over(title, "Act"), "wmin 0");
-        add(fields.over(performer, "Who flies"), "wmin 0");
-        add(fields.over(begins, "Begins"), "wmin 0");
-        add(fields.over(minutes, "Minutes"), "wmin 0");
-        add(title, "wmin 0");
-        add(performer, "wmin 0");
-        add(begins, "wmin 0");
-        add(minutes, "wmin 0");
         revalidate();
         repaint();
     }

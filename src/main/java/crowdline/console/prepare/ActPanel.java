@@ -4,6 +4,7 @@ import crowdline.console.prepare.PrepareView.ActView;
 import crowdline.console.prepare.PrepareView.FigureView;
 import crowdline.console.prepare.PrepareView.VariantView;
 import crowdline.console.theme.Appearance;
+import java.awt.BorderLayout;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JPanel;
@@ -12,7 +13,7 @@ import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
 /** One act: its variants, the figures of the chosen one, what can be told of the chosen figure, and what is said of it. */
-final class ActPanel extends JPanel {
+final class ActPanel extends Tall {
     /** From this zoom on there is one column instead of two; tuned for a window 1280 wide. */
     private static final double ROOMY_ZOOM = 1.3;
 
@@ -26,9 +27,10 @@ final class ActPanel extends JPanel {
     private transient @Nullable VariantView variant;
 
     ActPanel(Appearance appearance, Tools tools) {
+        super(new BorderLayout());
         this.tools = tools;
         head = new ActHead(tools);
-        variants = new VariantBar(appearance, this::choose);
+        variants = new VariantBar(appearance, tools, this::choose);
         table = new FigureTable(this::chooseFigure, this::typed);
         pins = new PinsBar(appearance, this::tell);
         detail = new FigureDetail(appearance, tools);
@@ -124,7 +126,11 @@ final class ActPanel extends JPanel {
         setLayout(new MigLayout(
                 "insets 0, gap 0 " + worn.room(6),
                 "[0:0:,grow,fill]",
-                "[][][]" + worn.room(4) + "[0:0:,grow 50,fill][][0:0:,grow 50,fill]"));
+                "[][][]" + worn.room(4)
+                        + (isRoomy(worn)
+                                ? "[0:0:,grow 50,fill][][0:0:,grow 50,fill]"
+                                // Too large to be seen at once: it scrolls.
+                                : "[" + worn.room(150) + "!,fill][][" + worn.room(200) + "!,fill]")));
         head.wear(worn);
         variants.wear(worn);
         table.wear(worn);

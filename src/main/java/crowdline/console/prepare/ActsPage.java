@@ -12,9 +12,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.DefaultListModel;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
@@ -35,6 +37,7 @@ final class ActsPage extends JPanel {
     private final ActPanel act;
     private final transient Tools tools;
     private boolean inFigures;
+    private JComponent shownAct = new JPanel();
     private final JTextArea empty = PlainText.wrapped("What to do first", NO_ACTS);
     private transient @Nullable PrepareView view;
     /** The act to choose once it is there. */
@@ -114,7 +117,7 @@ final class ActsPage extends JPanel {
             actList.ensureIndexIsVisible(actList.getSelectedIndex());
         }
         empty.setVisible(acts.isEmpty());
-        act.setVisible(!acts.isEmpty());
+        shownAct.setVisible(!acts.isEmpty());
     }
 
     /** Closes the search for a figure; false if it is not open. */
@@ -200,7 +203,7 @@ final class ActsPage extends JPanel {
         JPanel left = new JPanel(new MigLayout(
                 "insets 0, gap 0px " + appearance.room(4),
                 "[0:0:,grow,fill]",
-                "[][][]" + between + "[0:0:,grow 55,fill]" + between + "[][0:0:,grow 45,fill]"));
+                (roomy ? "[][][]" : "[]") + between + "[0:0:,grow 55,fill]" + between + "[][0:0:,grow 45,fill]"));
         title.setFont(appearance.strong(roomy ? TextRole.VALUE : TextRole.BODY));
         where.setFont(appearance.plain(TextRole.BODY));
         air.setFont(appearance.plain(TextRole.BODY));
@@ -212,14 +215,21 @@ final class ActsPage extends JPanel {
         findingList.setBackground(appearance.palette().stage());
         act.wear(appearance);
         left.add(title, "wmin 0, wrap");
-        left.add(where, "wmin 0, wrap");
-        left.add(air, "wmin 0, wrap");
+        if (roomy) {
+            left.add(where, "wmin 0, wrap");
+            left.add(air, "wmin 0, wrap");
+        }
         left.add(PreparePanel.scroll(actList), "grow, hmin 0, wrap");
         left.add(findingsTitle, "wmin 0, wrap");
         left.add(PreparePanel.scroll(findingList), "grow, hmin 0");
         add(left, "grow, wmin 0, hmin 0");
         empty.setFont(appearance.plain(TextRole.VALUE));
-        add(act, "grow, wmin 0, hmin 0, hidemode 3");
+        JScrollPane scroll = PreparePanel.scroll(act);
+        scroll.setBorder(null);
+        shownAct = scroll;
+        add(scroll, "grow, wmin 0, hmin 0, hidemode 3");
+        shownAct.setVisible(!acts.isEmpty());
+        empty.setVisible(acts.isEmpty());
         add(empty, "grow, wmin 0, hmin 0, hidemode 3");
         revalidate();
         repaint();

@@ -167,7 +167,7 @@ final class PinsBar extends JPanel {
         fields.wear(appearance);
         none.setFont(appearance.plain(TextRole.BODY));
         none.setForeground(appearance.palette().soft());
-        int across = ActPanel.isRoomy(appearance) ? PinField.values().length : 4;
+        int across = ActPanel.isRoomy(appearance) ? PinField.values().length : 3;
         setLayout(new MigLayout(
                 "insets 0, gap " + appearance.room(8) + " 0, wrap " + across, "[0:0:,grow,fill]".repeat(across)));
         if (figure.pins().isEmpty()) {

@@ -5,6 +5,7 @@ import crowdline.edit.act.AddAct;
 import crowdline.edit.act.Edit;
 import crowdline.edit.act.Figures;
 import crowdline.edit.act.FirstDraft;
+import crowdline.edit.act.Variants;
 import crowdline.edit.day.Aircrafts;
 import crowdline.edit.day.Days;
 import crowdline.list.FigureList;
@@ -82,6 +83,11 @@ public interface PrepareHost {
 
     /** Edits figures. */
     Figures figures();
+
+    /** Edits the ways an act can be flown. */
+    default Variants variants() {
+        return new Variants(catalogue());
+    }
 
     /** Edits the day and the place. */
     default Days days() {

@@ -174,8 +174,11 @@ final class PreparePanel extends JPanel {
                 "[][0:0:,grow,fill]"));
         switches.removeAll();
         switches.setLayout(new InRows(appearance.px(4)));
-        buttons.values().forEach(button -> {
-            button.setFont(appearance.plain(TextRole.BODY));
+        boolean roomy = ActPanel.isRoomy(appearance);
+        buttons.forEach((each, button) -> {
+            // At the largest zoom there is room for the words alone, in one line.
+            button.setText(roomy ? each.word() + "   " + each.command().key() : each.word());
+            button.setFont(appearance.plain(roomy ? TextRole.BODY : TextRole.LABEL));
             switches.add(button);
         });
         add(switches, "growx, wmin 0");

@@ -1,17 +1,45 @@
 package crowdline.console.prepare;
 
 import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
 import java.awt.LayoutManager;
 import java.awt.Rectangle;
+import java.beans.PropertyChangeListener;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
+import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
 
 /** As wide as the window it scrolls in, and as tall as it has to be, or as the window if that is taller. */
-final class Tall extends JPanel implements Scrollable {
+class Tall extends JPanel implements Scrollable {
     private static final int LINE_PX = 24;
+    private static final String OWNER = "permanentFocusOwner";
+
+    private final transient PropertyChangeListener focus = event -> follow(event.getNewValue());
 
     Tall(LayoutManager layout) {
         super(layout);
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().addPropertyChangeListener(OWNER, focus);
+    }
+
+    @Override
+    public void removeNotify() {
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().removePropertyChangeListener(OWNER, focus);
+        super.removeNotify();
+    }
+
+    /** What has the focus is seen. */
+    private void follow(@Nullable Object owner) {
+        if (owner instanceof JComponent inside && SwingUtilities.isDescendingFrom(inside, this)) {
+            scrollRectToVisible(SwingUtilities.convertRectangle(
+                    inside, new Rectangle(0, 0, inside.getWidth(), Math.min(inside.getHeight(), LINE_PX)), this));
+        }
     }
 
     @Override

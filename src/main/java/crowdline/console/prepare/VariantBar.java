@@ -5,9 +5,14 @@ import crowdline.console.prepare.PrepareView.ActView;
 import crowdline.console.prepare.PrepareView.VariantView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.edit.act.CannotBe;
+import crowdline.edit.act.Edit;
+import crowdline.edit.act.Variants;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import javax.swing.ButtonGroup;
+import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -20,14 +25,25 @@ final class VariantBar extends JPanel {
     private final JLabel total = PlainText.plain(new JLabel());
     private final JLabel choice = PlainText.plain(new JLabel(" "));
     private final JTextField cloudBase = new JTextField(6);
+    private final Fields fields = new Fields();
+    private final JTextField name = fields.line("Name of the variant");
+    private final JTextField base = fields.line("Lowest cloud base it was agreed for, feet; empty for any");
+    private final JButton add = fields.button("New variant");
+    private final JButton remove = fields.button("Remove it");
     private final JPanel variants = new JPanel();
+    private final transient Tools tools;
     private final transient Consumer<VariantView> chosen;
     private transient Appearance appearance;
     private transient @Nullable ActView act;
     private transient @Nullable VariantView variant;
 
-    VariantBar(Appearance appearance, Consumer<VariantView> chosen) {
+    VariantBar(Appearance appearance, Tools tools, Consumer<VariantView> chosen) {
         this.appearance = appearance;
+        this.tools = tools;
+        Typed.into(name, this::agree);
+        Typed.into(base, this::agree);
+        add.addActionListener(e -> make((a, v) -> variants().add(a.id(), v.name(), fresh(a), null)));
+        remove.addActionListener(e -> make((a, v) -> variants().remove(a.id(), v.name())));
         this.chosen = chosen;
         cloudBase.getAccessibleContext().setAccessibleName("Cloud base in feet");
         cloudBase.addActionListener(e -> chooseByCloudBase());
@@ -47,7 +63,54 @@ final class VariantBar extends JPanel {
     void choose(VariantView next) {
         variant = next;
         total.setText(next.total());
+        name.setText(next.name());
+        base.setText(Numbers.text(next.minCloudBaseFt()));
+        remove.setEnabled(act != null && act.variants().size() > 1);
         fill();
+    }
+
+    /** What a press makes of the chosen variant. */
+    private interface Making {
+        Edit of(ActView act, VariantView variant) throws CannotBe;
+    }
+
+    private Variants variants() {
+        return tools.host().get().variants();
+    }
+
+    private void make(Making making) {
+        ActView shown = act;
+        VariantView of = variant;
+        if (shown == null || of == null || !tools.editor().isOpen()) {
+            return;
+        }
+        try {
+            tools.editor().make(making.of(shown, of), show -> {}, () -> choose(of));
+        } catch (CannotBe e) {
+            tools.editor().refuse(e.why());
+            choose(of);
+        }
+    }
+
+    /** A name that no variant of the act has. */
+    private static String fresh(ActView act) {
+        List<String> names = act.variants().stream().map(VariantView::name).toList();
+        String name = "low";
+        for (int i = 2; names.contains(name); i++) {
+            name = "low " + i;
+        }
+        return name;
+    }
+
+    private void agree() {
+        VariantView of = variant;
+        boolean same = of != null
+                && name.getText().strip().equals(of.name())
+                && base.getText().strip().equals(Numbers.text(of.minCloudBaseFt()));
+        if (!same) {
+            make((a, v) -> variants()
+                    .agree(a.id(), v.name(), name.getText(), Numbers.read("The cloud base in feet", base.getText())));
+        }
     }
 
     void wear(Appearance worn) {
@@ -56,14 +119,25 @@ final class VariantBar extends JPanel {
         setLayout(new MigLayout("insets 0, gap " + worn.room(10) + " 0", "[0:0:,grow,fill]"));
         total.setForeground(worn.palette().soft());
         choice.setForeground(worn.palette().soft());
-        JLabel label = new JLabel("Cloud base, ft");
+        JLabel label = new JLabel("Cloud base today, ft");
         label.setLabelFor(cloudBase);
         // So that the layout asks for its height again once it knows the width.
         variants.putClientProperty("migLayout.dynamicAspectRatio", true);
-        add(label, "split 4, growx 0");
-        add(cloudBase, "growx 0, w " + worn.room(80) + "!");
+        fields.wear(worn);
+        boolean roomy = ActPanel.isRoomy(worn);
+        add(fields.over(name, "Variant"), roomy ? "split 8, growx 0" : "split 5, growx 0");
+        add(name, "growx 0, w " + worn.room(96) + "!");
+        add(fields.over(base, "from, ft"), "growx 0");
+        add(base, "growx 0, w " + worn.room(70) + "!" + (roomy ? "" : ", pushx"));
+        if (!roomy) {
+            add(total, "wmin 0, growx 0, wrap");
+        }
+        add(label, (roomy ? "gapleft " + worn.room(16) : "split 3") + ", growx 0");
+        add(cloudBase, "growx 0, w " + worn.room(70) + "!");
         add(choice, "wmin 0, growx");
-        add(total, "wmin 0, growx 0");
+        if (roomy) {
+            add(total, "wmin 0, growx 0");
+        }
         fill();
     }
 
@@ -83,6 +157,8 @@ final class VariantBar extends JPanel {
                 variants.add(button);
             }
         }
+        variants.add(add);
+        variants.add(remove);
         variants.revalidate();
         variants.repaint();
     }

@@ -156,10 +156,12 @@ final class Relaying {
                     airframe,
                     show.venue().limits(),
                     Air.of(show.air(), show.venue()));
-            if (variants.isEmpty()) {
+            boolean isFirst = variants.isEmpty();
+            if (isFirst) {
                 entry = arranged.entry();
             }
-            variants.add(variant.inOrder(order(variant.name(), arranged.figures())));
+            variants.add(variant.inOrder(order(variant.name(), arranged.figures()))
+                    .from(isFirst || Objects.equals(arranged.entry(), entry) ? null : arranged.entry()));
             for (LaidOut.Finding finding : arranged.findings()) {
                 if (!findings.contains(finding)) {
                     findings.add(finding);
@@ -171,14 +173,15 @@ final class Relaying {
             List<String> order = new ArrayList<>();
             for (int i = 0; i < laid.size(); i++) {
                 Figure figure = laid.get(i);
-                Figure kept = figure.transit() ? transit(variant, laid, i) : figure;
+                Figure kept = figure.transit() ? transit(variant, laid, i, order) : figure;
                 done.putIfAbsent(kept.id(), kept);
                 order.add(kept.id());
             }
             return order;
         }
 
-        private Figure transit(String variant, List<Figure> laid, int at) {
+        /** @param order what the variant flies before it */
+        private Figure transit(String variant, List<Figure> laid, int at, List<String> order) {
             int next = at + 1;
             while (next < laid.size() && laid.get(next).transit()) {
                 next++;
@@ -186,7 +189,13 @@ final class Relaying {
             Figure figure = laid.get(at);
             Figure before = old.on(variant, next < laid.size() ? laid.get(next).id() : null, next - at - 1);
             if (before == null) {
-                return figure.withId(FreshId.of(figure.id(), taken));
+                return done.values().stream()
+                        .filter(other -> other.transit()
+                                && Objects.equals(other.elements(), figure.elements())
+                                && Objects.equals(other.title(), figure.title())
+                                && !order.contains(other.id()))
+                        .findFirst()
+                        .orElseGet(() -> figure.withId(FreshId.of(figure.id(), taken)));
             }
             // A draft says what was seen on the way before; what a person wrote stays whatever is seen.
             boolean same = Objects.equals(figure.title(), before.title());

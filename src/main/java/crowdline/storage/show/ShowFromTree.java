@@ -114,7 +114,11 @@ final class ShowFromTree {
     }
 
     private static Variant variant(Fields f) {
-        return new Variant(f.text("name"), f.numberOrNull("minCloudBaseFt"), f.texts("order"));
+        return new Variant(
+                f.text("name"),
+                f.numberOrNull("minCloudBaseFt"),
+                f.has("entry") ? placing(f.group("entry")) : null,
+                f.texts("order"));
     }
 
     private static Figure figure(Fields f) {

@@ -135,10 +135,12 @@ final class ShowToTree {
     }
 
     private JsonNode variant(Variant variant) {
-        return keys().text("name", variant.name())
-                .number("minCloudBaseFt", variant.minCloudBaseFt())
-                .texts("order", variant.order(), true)
-                .node();
+        ObjectKeys keys = keys().text("name", variant.name()).number("minCloudBaseFt", variant.minCloudBaseFt());
+        Placing entry = variant.entry();
+        if (entry != null) {
+            keys.group("entry", placing(entry), false);
+        }
+        return keys.texts("order", variant.order(), true).node();
     }
 
     private JsonNode figure(Figure figure) {

@@ -27,6 +27,7 @@ import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JList;
 import javax.swing.JTable;
@@ -269,6 +270,25 @@ class EditingActsTest {
         begins.postActionEvent();
         assertThat(sample.refused).containsExactly("“noon” is no time; type hours and minutes, such as 14:30");
         assertThat(begins.getText()).isEqualTo("09:30");
+    }
+
+    @Test
+    void aVariantIsAddedAgreedAndRemoved() {
+        button("New variant").doClick();
+        assertThat(act().variants()).extracting(Variant::name).containsExactly("full", "low");
+        JTextField base = ListPageTest.find(panel, JTextField.class, "Lowest cloud base");
+        base.setText("2,000 ft");
+        base.postActionEvent();
+        assertThat(act().variants().get(0).minCloudBaseFt()).isEqualTo(2_000);
+        button("Remove it").doClick();
+        assertThat(act().variants()).extracting(Variant::name).containsExactly("low");
+        assertThat(button("Remove it").isEnabled()).isFalse();
+        assertThat(sample.editing.undo()).contains("Remove variant “full”");
+        assertThat(act().variants()).hasSize(2);
+    }
+
+    private JButton button(String words) {
+        return ListPageTest.find(panel, JButton.class, words);
     }
 
     @Test

@@ -148,7 +148,9 @@ class PagesTest {
         panel.turn(Page.PEOPLE);
         panel.people().add();
         assertThat(now().performers()).hasSize(2);
-        type("Name", "Bo Marsh");
+        JTextField name = ListPageTest.find(panel.people(), JTextField.class, "Name");
+        name.setText("Bo Marsh");
+        name.postActionEvent();
         assertThat(now().performers().get(1).name()).isEqualTo("Bo Marsh");
         panel.people().remove();
         assertThat(now().performers()).hasSize(1);

@@ -276,6 +276,16 @@ class ShowGoldenTest {
         assertThat(written.path("venue").path("crowdUnits").asString()).isEqualTo("metric");
     }
 
+    @Test
+    void variantMayBeginWhereItsActDoesNot() {
+        Act act = read("show-1-variant-entry.json").acts().get(0);
+        assertThat(act.variants())
+                .containsExactly(
+                        new Variant("full", 2_000.0, null, List.of("mine")),
+                        new Variant("flat", 800.0, new Placing(-600, 40, 900, 150, Heading.LEFT), List.of("mine")));
+        assertThat(act.entry(act.variants().get(0))).isEqualTo(act.entry());
+    }
+
     /** Kinds, engines, timed acts, and venues that say little. */
     @Test
     void showOfKindsIsReadAsItAlwaysWas() {
