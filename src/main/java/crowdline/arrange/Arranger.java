@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -79,21 +80,49 @@ public final class Arranger {
         Area area = Area.of(limits, Units.mpsFromKt(airframe.usual().passKt()), trial.stallMps(0));
         Map<String, Figure> byId = new HashMap<>();
         List<Wish> wishes = new ArrayList<>();
+        Stretching stretching = new Stretching(trial, area.baseM());
+        List<LaidOut.Finding> findings = new ArrayList<>();
         for (Figure figure : asked) {
             if (!figure.transit()) {
                 byId.put(figure.id(), figure);
                 Asked told = figure.asked();
-                wishes.add(Wishes.of(
-                        figure,
-                        told == null ? typed(figure) : told,
-                        told == null || drawn.contains(figure.id()) ? own(figure) : null,
-                        catalogue));
+                boolean own = told == null || drawn.contains(figure.id());
+                Wish wish = Wishes.of(figure, told == null ? typed(figure) : told, own ? own(figure) : null, catalogue);
+                Double seconds = wish.seconds();
+                wishes.add(
+                        own || told == null || seconds == null || !wish.isFlown()
+                                ? wish
+                                : lasting(seconds, wish, figure, told, stretching, findings));
             }
         }
         LaidOut laid = new Layout(trial, area).of(wishes);
         Written written = new Written(byId, !(airframe.engine() instanceof Engine.None));
         written.write(laid.pieces());
-        return new Arranged(placing(laid.entry()), written.figures, written.times, laid.findings());
+        findings.addAll(laid.findings());
+        return new Arranged(placing(laid.entry()), written.figures, written.times, findings);
+    }
+
+    /** The figure drawn so that it takes the time told; as usual where it cannot, which is found. */
+    private Wish lasting(
+            double seconds,
+            Wish wish,
+            Figure figure,
+            Asked told,
+            Stretching stretching,
+            List<LaidOut.Finding> findings) {
+        List<Element> drawn = stretching.of(wish.elements(), seconds, told.kt(), wish.enters());
+        if (drawn == null) {
+            findings.add(new LaidOut.Finding(
+                    wish.id(),
+                    String.format(
+                            Locale.UK,
+                            "%s cannot be flown in %.0f s: only its straight lines and its slow rolls can be longer or"
+                                    + " shorter, so it takes its usual time",
+                            wish.name(),
+                            seconds)));
+            return wish;
+        }
+        return Wishes.of(figure, told, drawn, catalogue);
     }
 
     /** What is asked of a figure that somebody typed: nothing but its time, if it has one. */

@@ -146,8 +146,27 @@ final class Flying {
         room(wish, out);
     }
 
+    /** Says where a place that somebody pinned is none in the display area that was given. */
+    private void along(Wish wish, FigureTrial.Outcome out) {
+        double left = -ground.area.halfM() - out.box().leftM();
+        double right = out.box().rightM() - ground.area.halfM();
+        double beyond = Math.max(left, right);
+        if (wish.alongM() != null && ground.area.halfGiven() && beyond > 1) {
+            findings.add(new LaidOut.Finding(
+                    wish.id(),
+                    String.format(
+                            Locale.UK,
+                            "%s reaches %.0f m beyond the %s end of the display area; it needs to be %.0f m further in",
+                            wish.name(),
+                            tens(beyond),
+                            left > right ? "left" : "right",
+                            tens(beyond))));
+        }
+    }
+
     /** Says where the room does not do. */
     private void room(Wish wish, FigureTrial.Outcome out) {
+        along(wish, out);
         Double ceiling = ground.area.ceilingM();
         double low = ground.area.baseM() - out.box().lowestM();
         if (low > 3 && !ground.joining.sinks()) {

@@ -9,6 +9,7 @@ import crowdline.sight.PathExtent;
 import crowdline.sight.PathView;
 import crowdline.sight.SideView;
 import crowdline.sight.SideView.Craft;
+import java.util.Optional;
 
 /**
  * Paints a path from the crowd and from above under it: to one scale, so that what is above each other is the same place,
@@ -50,21 +51,42 @@ public final class ActPainter {
             SidePainter.paint(pen, view, box);
             return;
         }
-        PathExtent side = view.extent(PathView.SIDE);
-        PathExtent plan = view.extent(PathView.PLAN);
-        Box paths = box.inset(pen.px(6), 0).belowTop(head.h()).aboveBottom(pen.px(FOOT_PX));
-        double between = pen.px(BETWEEN_PX) + head.h();
-        double room = paths.h() - between;
-        double alone = Math.min(paths.w() / side.wideM(), paths.h() / side.tallM());
-        double both = Math.min(paths.w() / Math.max(side.wideM(), plan.wideM()), room / (side.tallM() + plan.tallM()));
-        boolean oneScale = both >= LEAST_SHARE * alone;
-        double slack = oneScale ? Math.max(0, room - both * (side.tallM() + plan.tallM())) / 2 : 0;
-        double sideTall = oneScale ? both * side.tallM() : room / 2;
-        double planTall = oneScale ? both * plan.tallM() : room / 2;
-        Box upper = paths.belowTop(slack).top(sideTall);
-        Box lower = paths.belowTop(slack + sideTall + between).top(planTall);
-        side(pen, view, frame(side, upper), new Box(box.x(), head.maxY(), box.w(), upper.maxY() - head.maxY()), head);
-        plan(pen, view, frame(plan, lower), new Box(box.x(), lower.y(), box.w(), lower.h()), head.h(), whole);
+        Places places = Places.of(pen, view, box);
+        side(pen, view, places.side(), places.sideBox(), head);
+        plan(pen, view, places.plan(), places.planBox(), head.h(), whole);
+    }
+
+    /** From metres to the picture seen from the crowd, where both views are painted; empty where only one is. */
+    public static Optional<PathFrame> sideFrame(Pen pen, SideView view, Box box) {
+        return view.isEmpty() || !view.hasDepth()
+                ? Optional.empty()
+                : Optional.of(Places.of(pen, view, box).side());
+    }
+
+    /** Where both views are painted, and to which scale. */
+    private record Places(PathFrame side, Box sideBox, PathFrame plan, Box planBox) {
+        static Places of(Pen pen, SideView view, Box box) {
+            Box head = box.top(pen.px(HEAD_PX));
+            PathExtent side = view.extent(PathView.SIDE);
+            PathExtent plan = view.extent(PathView.PLAN);
+            Box paths = box.inset(pen.px(6), 0).belowTop(head.h()).aboveBottom(pen.px(FOOT_PX));
+            double between = pen.px(BETWEEN_PX) + head.h();
+            double room = paths.h() - between;
+            double alone = Math.min(paths.w() / side.wideM(), paths.h() / side.tallM());
+            double both =
+                    Math.min(paths.w() / Math.max(side.wideM(), plan.wideM()), room / (side.tallM() + plan.tallM()));
+            boolean oneScale = both >= LEAST_SHARE * alone;
+            double slack = oneScale ? Math.max(0, room - both * (side.tallM() + plan.tallM())) / 2 : 0;
+            double sideTall = oneScale ? both * side.tallM() : room / 2;
+            double planTall = oneScale ? both * plan.tallM() : room / 2;
+            Box upper = paths.belowTop(slack).top(sideTall);
+            Box lower = paths.belowTop(slack + sideTall + between).top(planTall);
+            return new Places(
+                    frame(side, upper),
+                    new Box(box.x(), head.maxY(), box.w(), upper.maxY() - head.maxY()),
+                    frame(plan, lower),
+                    new Box(box.x(), lower.y(), box.w(), lower.h()));
+        }
     }
 
     private static void side(Pen pen, SideView view, PathFrame frame, Box box, Box head) {

@@ -33,7 +33,7 @@ final class ActPanel extends Tall {
         variants = new VariantBar(appearance, tools, this::choose);
         table = new FigureTable(this::chooseFigure, this::typed);
         pins = new PinsBar(appearance, this::tell);
-        detail = new FigureDetail(appearance, tools);
+        detail = new FigureDetail(appearance, tools, drag -> commands().ifPresent(c -> c.drag(drag)));
         KeyOn.all(table, Map.of("ENTER", this::replace));
         table.addMouseListener(new Clicked(this::replace));
         wear(appearance);

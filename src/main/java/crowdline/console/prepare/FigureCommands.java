@@ -2,11 +2,15 @@ package crowdline.console.prepare;
 
 import crowdline.console.prepare.PrepareView.ActView;
 import crowdline.console.prepare.PrepareView.FigureView;
+import crowdline.console.prepare.PrepareView.PlaceNow;
 import crowdline.console.prepare.PrepareView.VariantView;
+import crowdline.edit.Change;
 import crowdline.edit.act.CannotBe;
 import crowdline.edit.act.Edit;
 import crowdline.edit.act.Figures;
+import crowdline.measure.Units;
 import crowdline.show.Act;
+import crowdline.show.Asked;
 import crowdline.show.Figure;
 import crowdline.show.Show;
 import crowdline.show.TimedAircraft;
@@ -136,6 +140,42 @@ final class FigureCommands {
             tools.editor().refuse(e.why());
             otherwise.run();
         }
+    }
+
+    /** Moves the chosen figure as far as it was dragged. */
+    void drag(Drag drag) {
+        if (drag.upM() == 0) {
+            nudge(Nudge.ALONG, Math.rint(drag.alongM() / 10) * 10);
+        } else {
+            nudge(Nudge.HEIGHT, Math.rint(Units.ftFromM(drag.upM()) / 10) * 10);
+        }
+    }
+
+    /** Moves the chosen figure along the line or up, or makes it longer; presses that follow each other are one step. */
+    void nudge(Nudge what, double by) {
+        FigureView chosen = chosen();
+        PlaceNow now = chosen == null ? null : chosen.edit().place();
+        if (chosen == null) {
+            return;
+        }
+        if (chosen.edit().isTransit() || now == null) {
+            tools.editor()
+                    .refuse(
+                            chosen.edit().isTransit()
+                                    ? "What is flown between two figures follows from them; move one of them"
+                                    : "Where this figure is flown is not known, so it cannot be moved");
+            return;
+        }
+        String id = chosen.edit().id();
+        tools.editor().make(show -> {
+            Asked asked = show.act(act.id())
+                    .flatMap(a -> a.figure(id))
+                    .map(Figure::asked)
+                    .orElse(null);
+            Change change =
+                    figures().pin(act.id(), id, what.pin(asked, now, by)).of(show);
+            return new Change(change.name(), change.show(), what + " of " + id);
+        });
     }
 
     void layOut() {

@@ -10,6 +10,7 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.sight.SideView;
 import java.awt.CardLayout;
+import java.util.function.Consumer;
 import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -39,10 +40,11 @@ final class FigureDetail extends JPanel {
     private transient @Nullable VariantView variant;
     private int index = -1;
 
-    FigureDetail(Appearance appearance, Tools tools) {
+    /** @param dragged told when the chosen figure was dragged on its picture */
+    FigureDetail(Appearance appearance, Tools tools, Consumer<Drag> dragged) {
         passes = new PassesPanel(appearance, tools.passes());
         finder = new FinderPanel(tools.host());
-        path = new PathPicture(appearance);
+        path = new PathPicture(appearance, dragged);
         curves = new CurvePicture(appearance);
         passesButton.setMnemonic('P');
         passesButton.addActionListener(e -> turn(passesButton.isSelected() ? PASSES : REMARKS));

@@ -5,6 +5,7 @@ import crowdline.console.paint.Mark;
 import crowdline.console.prepare.PrepareView.Curves;
 import crowdline.console.prepare.PrepareView.FigureEdit;
 import crowdline.console.prepare.PrepareView.PinView;
+import crowdline.console.prepare.PrepareView.PlaceNow;
 import crowdline.console.theme.Tone;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
@@ -37,7 +38,7 @@ final class FigureEdits {
     static FigureEdit of(Act act, Figure figure, Optional<Flight> flight, @Nullable Double timedS) {
         Asked asked = figure.asked();
         if (asked == null || figure.transit()) {
-            return new FigureEdit(figure.id(), figure.transit(), List.of());
+            return new FigureEdit(figure.id(), figure.transit(), List.of(), null);
         }
         boolean flown = act.entry() != null;
         List<PinView> pins = new ArrayList<>();
@@ -50,7 +51,7 @@ final class FigureEdits {
             boolean byWatch = field == PinField.SECONDS && told.isEmpty() && timedS != null;
             pins.add(new PinView(field, told, value, told.isEmpty() ? (byWatch ? TIMED : ASSUMED) : TOLD));
         }
-        return new FigureEdit(figure.id(), false, pins);
+        return new FigureEdit(figure.id(), false, pins, flown ? place(flight, figure.id()) : null);
     }
 
     private static String value(PinField field, Figure figure, Optional<Flight> flight, @Nullable Double timedS) {
@@ -65,20 +66,25 @@ final class FigureEdits {
             case SPEED -> first.map(s -> whole(Units.ktFromMps(s.speedMps()))).orElse("");
             case SECONDS -> flown.map(f -> whole(f.durationS())).orElse("");
             case WAY -> first.map(s -> s.nose().x() < 0 ? "left" : "right").orElse("");
-            case PLACE -> middle(flight, flown);
+            case PLACE -> {
+                PlaceNow now = place(flight, figure.id());
+                yield now == null ? "" : PinField.along(Math.round(now.alongM() / 10) * 10.0);
+            }
             case SIDE, TIMES -> "";
         };
     }
 
-    private static String middle(Optional<Flight> flight, Optional<FigureFlight> flown) {
-        if (flight.isEmpty() || flown.isEmpty() || !flown.get().simulated()) {
-            return "";
+    private static @Nullable PlaceNow place(Optional<Flight> flight, String figureId) {
+        FigureFlight flown = flight.flatMap(f -> f.figure(figureId)).orElse(null);
+        List<Sample> samples = flown == null || !flown.simulated() ? List.of() : samples(flight.orElseThrow(), flown);
+        if (flown == null || samples.isEmpty()) {
+            return null;
         }
-        var along = samples(flight.get(), flown.get()).stream()
-                .mapToDouble(s -> s.place().x())
-                .summaryStatistics();
-        double middle = (along.getMin() + along.getMax()) / 2;
-        return Double.isFinite(middle) ? PinField.along(Math.round(middle / 10) * 10.0) : "";
+        var along = samples.stream().mapToDouble(s -> s.place().x()).summaryStatistics();
+        return new PlaceNow(
+                (along.getMin() + along.getMax()) / 2,
+                Units.ftFromM(samples.get(0).place().z()),
+                flown.durationS());
     }
 
     private static String whole(double value) {

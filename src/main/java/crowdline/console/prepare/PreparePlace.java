@@ -58,6 +58,12 @@ public final class PreparePlace implements PlaceScreen {
                 .on(Command.EARLIER, this::hasActs, () -> panel().acts().move(-1))
                 .on(Command.LATER, this::hasActs, () -> panel().acts().move(1))
                 .on(Command.DUPLICATE, this::hasActs, () -> panel().acts().duplicate())
+                .on(Command.TO_THE_LEFT, this::hasActs, () -> nudge(Nudge.ALONG, -50))
+                .on(Command.TO_THE_RIGHT, this::hasActs, () -> nudge(Nudge.ALONG, 50))
+                .on(Command.HIGHER, this::hasActs, () -> nudge(Nudge.HEIGHT, 50))
+                .on(Command.LOWER, this::hasActs, () -> nudge(Nudge.HEIGHT, -50))
+                .on(Command.LONGER, this::hasActs, () -> nudge(Nudge.LENGTH, 1))
+                .on(Command.SHORTER, this::hasActs, () -> nudge(Nudge.LENGTH, -1))
                 .on(
                         Command.LAY_OUT,
                         this::hasActs,
@@ -92,6 +98,10 @@ public final class PreparePlace implements PlaceScreen {
 
     private boolean hasActs() {
         return isOn(Page.ACTS) && panel().acts().hasActs();
+    }
+
+    private void nudge(Nudge what, double by) {
+        panel().acts().act().commands().ifPresent(c -> c.nudge(what, by));
     }
 
     private void remove() {

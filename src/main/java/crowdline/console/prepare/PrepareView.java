@@ -106,14 +106,28 @@ public record PrepareView(String title, String where, String air, List<ActView> 
     record PinView(PinField field, String told, String value, Mark mark) {}
 
     /**
+     * Where a figure is flown now.
+     *
+     * @param alongM its middle, metres along the display line to the right
+     * @param beginsFt feet above the datum at which it begins
+     * @param seconds how long it takes
+     */
+    record PlaceNow(double alongM, double beginsFt, double seconds) {}
+
+    /**
      * How a figure is edited.
      *
      * @param id its own in the act
      * @param isTransit whether it was put between two others, and follows from them
      * @param pins what can be told of it; none where nothing was laid out
+     * @param place where it is flown, or null if that is not known
      */
-    record FigureEdit(String id, boolean isTransit, List<PinView> pins) {
-        static final FigureEdit NONE = new FigureEdit("", false, List.of());
+    record FigureEdit(
+            String id,
+            boolean isTransit,
+            List<PinView> pins,
+            @Nullable PlaceNow place) {
+        static final FigureEdit NONE = new FigureEdit("", false, List.of(), null);
 
         FigureEdit {
             pins = List.copyOf(pins);
