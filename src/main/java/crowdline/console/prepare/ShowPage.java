@@ -8,6 +8,7 @@ import crowdline.edit.act.Edit;
 import crowdline.edit.day.AirNumber;
 import crowdline.edit.day.Days;
 import crowdline.edit.day.VenueNumber;
+import crowdline.show.CrowdUnits;
 import crowdline.show.Show;
 import crowdline.show.Venue;
 import java.awt.BorderLayout;
@@ -35,7 +36,8 @@ final class ShowPage extends JPanel implements PrepareCard {
         "Elevation, ft",
         "Bearing of the crowd line to its right, °",
         "Crowd to display line, m",
-        "Time zone"
+        "Time zone",
+        "The crowd is told"
     };
     private static final String[] LIMIT = {
         "Lowest height, ft", "Greatest height, ft", "To each side, m", "Beyond the line, m"
@@ -43,6 +45,8 @@ final class ShowPage extends JPanel implements PrepareCard {
     private static final String[] AIR = {
         "Pressure, hPa", "Temperature, °C", "Wind from, °", "Wind, kt", "Cloud base, ft"
     };
+
+    private static final List<String> UNITS = List.of("miles and feet", "kilometres and metres");
 
     private final ShowForm form;
     private final transient Tools tools;
@@ -70,7 +74,12 @@ final class ShowPage extends JPanel implements PrepareCard {
             number(DAY[4], VenueNumber.ELEVATION_FT),
             number(DAY[5], VenueNumber.BEARING_DEG),
             number(DAY[6], VenueNumber.CROWD_M),
-            form.line(DAY[7], show -> show.venue().timeZone().getId(), ShowPage::zone)
+            form.line(DAY[7], show -> show.venue().timeZone().getId(), ShowPage::zone),
+            form.choice(
+                    DAY[8],
+                    UNITS,
+                    ShowPage::units,
+                    typed -> Days.units(typed.equals(UNITS.get(0)) ? CrowdUnits.MILES : CrowdUnits.METRIC))
         };
         limitFields = new JComponent[] {
             number(LIMIT[0], VenueNumber.BASE_FT),
@@ -95,6 +104,10 @@ final class ShowPage extends JPanel implements PrepareCard {
                 name,
                 show -> Numbers.text(number.of(show.venue())),
                 typed -> tools.host().get().days().number(number, Numbers.read(name, typed)));
+    }
+
+    private static String units(Show show) {
+        return UNITS.get(show.venue().crowdUnits() == CrowdUnits.MILES ? 0 : 1);
     }
 
     private static Edit date(String typed) throws CannotBe {

@@ -4,6 +4,7 @@ import crowdline.edit.Change;
 import crowdline.edit.act.Edit;
 import crowdline.edit.act.LaidOutActs;
 import crowdline.show.Catalogue;
+import crowdline.show.CrowdUnits;
 import crowdline.show.Show;
 import crowdline.show.Venue;
 import java.time.LocalDate;
@@ -43,6 +44,7 @@ public final class Days {
                                     v.axisBearingDeg(),
                                     v.crowdToLineM(),
                                     v.timeZone(),
+                                    v.crowdUnits(),
                                     v.limits())),
                             "place name");
                 })
@@ -63,6 +65,7 @@ public final class Days {
                                     v.axisBearingDeg(),
                                     v.crowdToLineM(),
                                     v.timeZone(),
+                                    v.crowdUnits(),
                                     v.limits())));
                 })
                 .refusing();
@@ -82,6 +85,26 @@ public final class Days {
                             v.axisBearingDeg(),
                             v.crowdToLineM(),
                             zone,
+                            v.crowdUnits(),
+                            v.limits())));
+        };
+    }
+
+    /** Has what is said to the crowd measured so. */
+    public static Edit units(CrowdUnits units) {
+        return show -> {
+            Venue v = show.venue();
+            return Change.of(
+                    "Change the crowd's units",
+                    show.withVenue(new Venue(
+                            v.name(),
+                            v.latDeg(),
+                            v.lonDeg(),
+                            v.elevationFt(),
+                            v.axisBearingDeg(),
+                            v.crowdToLineM(),
+                            v.timeZone(),
+                            units,
                             v.limits())));
         };
     }

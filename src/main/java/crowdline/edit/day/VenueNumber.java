@@ -58,6 +58,7 @@ public enum VenueNumber {
                 this == BEARING_DEG ? told : v.axisBearingDeg(),
                 this == CROWD_M ? told : v.crowdToLineM(),
                 v.timeZone(),
+                v.crowdUnits(),
                 limits);
     }
 }

@@ -13,6 +13,7 @@ import crowdline.list.ListReader;
 import crowdline.show.Act;
 import crowdline.show.Airframe;
 import crowdline.show.Catalogue;
+import crowdline.show.CrowdUnits;
 import crowdline.show.Figure;
 import crowdline.show.Incident;
 import crowdline.show.Kinds;
@@ -144,6 +145,13 @@ class DayEditsTest {
         assertThatThrownBy(() -> AIRCRAFT.number(PLANE, "massKg", value).of(show))
                 .isInstanceOf(CannotBe.class)
                 .hasMessageContaining("massKg");
+    }
+
+    @ParameterizedTest
+    @MethodSource("edits")
+    void noEditChangesHowTheCrowdMeasures(Edit edit) throws CannotBe {
+        Show metric = Days.units(CrowdUnits.METRIC).of(show).show();
+        assertThat(edit.of(metric).show().venue().crowdUnits()).isEqualTo(CrowdUnits.METRIC);
     }
 
     @Test
