@@ -23,7 +23,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class PagesTest {
-    private final SampleTools sample = new SampleTools(EditingActsTest.solo());
+    private final SampleTools sample = new SampleTools(ActsFixture.solo());
     private final PreparePanel panel = new PreparePanel(new Appearance(Themes.DAY, Zoom.NONE), sample.tools);
 
     PagesTest() {
