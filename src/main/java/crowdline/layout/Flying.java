@@ -83,10 +83,11 @@ final class Flying {
         }
         FlightState from = at;
         if (from == null) {
-            from = written(FlightState.along(
-                    new Vec(to.alongM() - to.way() * RUN_IN_S * to.mps(), to.awayM(), to.heightM()),
-                    to.mps(),
-                    to.toRight()));
+            double runInM = to.alongM() - to.way() * RUN_IN_S * to.mps();
+            double within = ground.area.halfGiven()
+                    ? Math.max(-ground.area.halfM(), Math.min(runInM, ground.area.halfM()))
+                    : runInM;
+            from = written(FlightState.along(new Vec(within, to.awayM(), to.heightM()), to.mps(), to.toRight()));
             begin(from);
         }
         int before = pieces.size();

@@ -274,6 +274,16 @@ class LayoutTest {
     }
 
     @Test
+    void runsInFromWithinTheAreaThatWasGiven() {
+        LaidOut laid = laid(
+                "strong aerobatic monoplane",
+                new Venue.Limits(null, null, 900.0, null),
+                a("dive").toRight(false));
+
+        assertThat(laid.entry().place().x()).isBetween(500.0, 900.0);
+    }
+
+    @Test
     void aLongLineIsNotFlownToItsEnds() {
         Wanted[] list = {
             a("loop"),
