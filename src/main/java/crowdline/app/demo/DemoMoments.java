@@ -21,6 +21,7 @@ import crowdline.patter.Plan;
 import crowdline.patter.Planner;
 import crowdline.show.Act;
 import crowdline.show.Figure;
+import crowdline.show.Quiet;
 import crowdline.show.Variant;
 import crowdline.sight.SideView.Craft;
 import crowdline.sight.SideView.Spot;
@@ -79,13 +80,18 @@ final class DemoMoments {
         Map<String, LiveView> views = new LinkedHashMap<>();
         views.put("live-before", view(BEFORE_S - 95));
         happens(new FlightEvent.ActStarted(BEFORE_S));
-        int figures = Math.min(6, prediction.times().figures().size());
-        for (int i = 1; i < figures; i++) {
-            happens(new FlightEvent.Stepped(at(i)));
-            if (i == 3) {
+        int flying = secondFlown();
+        int figures = Math.min(flying + 3, prediction.times().figures().size());
+        for (int i = 0; i < figures; i++) {
+            if (i > 0) {
+                happens(new FlightEvent.Stepped(at(i)));
+            }
+            if (i == flying) {
                 views.put("live-flying", view(at(i) + 4));
-            } else if (i == 2) {
-                views.put("live-quiet", view(at(i) + 1));
+            }
+            List<Quiet> quiets = figure(i).quiets();
+            if (!quiets.isEmpty() && !views.containsKey("live-quiet")) {
+                views.put("live-quiet", view(at(i) + quiets.get(0).fromS() + 1));
             }
         }
         double last = at(figures - 1);
@@ -133,6 +139,23 @@ final class DemoMoments {
                 trail,
                 2);
         return run.view(BEFORE_S + furthest.tS(), new Tracking(0.94, 2.0, null, craft, false));
+    }
+
+    private Figure figure(int index) {
+        return act.figure(prediction.times().figures().get(index).figureId()).orElseThrow();
+    }
+
+    /** The second of what the list has, beside the take-off: by then the act is well under way. */
+    private int secondFlown() {
+        int flown = 0;
+        List<FigureFlight> figures = prediction.flight().figures();
+        for (int i = 0; i < figures.size(); i++) {
+            flown += figures.get(i).simulated() && !figure(i).transit() ? 1 : 0;
+            if (flown == 2) {
+                return i;
+            }
+        }
+        return Math.min(3, figures.size() - 1);
     }
 
     private double at(int index) {

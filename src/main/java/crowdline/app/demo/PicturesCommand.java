@@ -23,7 +23,9 @@ import crowdline.flight.Workers;
 import crowdline.loaded.ActPlans;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
+import crowdline.show.Act;
 import crowdline.show.Catalogue;
+import crowdline.show.Figure;
 import crowdline.show.Show;
 import crowdline.speech.pace.Pace;
 import crowdline.speech.plain.ActReading;
@@ -32,6 +34,8 @@ import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -68,8 +72,10 @@ public final class PicturesCommand implements Callable<Integer> {
                         ActPlans.of(loaded, show.acts(), act -> act.variants().get(0))),
                 new ActReading(new Spoken(show.sayAs())::expand).all(show)));
         model.computed(ShowFacts.of(loaded));
-        model.choosePlace(
-                show.acts().get(0).id(), show.acts().get(0).figures().get(2).id());
+        Act act = show.acts().get(0);
+        Figure told = Collections.max(
+                act.figures(), Comparator.comparingInt(f -> f.remarks().size()));
+        model.choosePlace(act.id(), told.id());
         model.choose(1);
         model.view()
                 .page()

@@ -21,16 +21,18 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
-/** The plan of the second demo show, whose acts are short. */
+/** That what must be said has its place. */
 class DemoDutiesTest {
-    private static LoadedShow evening() throws ShowFileException {
+    private static LoadedShow loaded(String file) throws ShowFileException {
         return Objects.requireNonNull(new ShowLoader(
                         CatalogueFile::shipped,
                         () -> Pace.DEFAULT,
                         Folders.here().passes(),
                         Workers.ALONE)
-                .load(Path.of("demo-shows/wrackenholt-evening.json"), LoadedShow.FLIGHTS)
+                .load(Path.of(file), LoadedShow.FLIGHTS)
                 .loaded());
     }
 
@@ -46,9 +48,10 @@ class DemoDutiesTest {
                 .toList();
     }
 
-    @Test
-    void everyDutyAndEveryCallHasItsPlaceInEveryVariant() throws ShowFileException {
-        LoadedShow loaded = evening();
+    @ParameterizedTest
+    @ValueSource(strings = {"fenmarsh-air-day", "wrackenholt-evening"})
+    void everyDutyAndEveryCallHasItsPlaceInEveryVariant(String name) throws ShowFileException {
+        LoadedShow loaded = loaded("demo-shows/" + name + ".json");
         for (Act act : loaded.show().acts()) {
             for (Variant variant : act.variants()) {
                 Plan plan =
@@ -67,7 +70,7 @@ class DemoDutiesTest {
 
     @Test
     void theDutyOfTheShowIsSaidInTheFirstAct() throws ShowFileException {
-        LoadedShow loaded = evening();
+        LoadedShow loaded = loaded("src/test/resources/crowdline/shows/wrackenholt-evening.json");
         List<ActPlans.Planned> plans =
                 ActPlans.of(loaded, loaded.show().acts(), act -> act.variants().get(0));
         assertThat(plans.get(0).plan().find("show-rope")).isPresent();
