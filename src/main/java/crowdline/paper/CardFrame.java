@@ -17,6 +17,7 @@ final class CardFrame implements Flow.Frame {
     private static final double HEAD_PT = 20;
     private static final double FOOT_PT = 44;
     private static final double NEXT_PT = 19;
+    private static final double TOP_PT = 10.5;
 
     private final Card card;
     private final int number;
@@ -50,24 +51,24 @@ final class CardFrame implements Flow.Frame {
         String which = "Act " + card.act().number() + " · card " + number + letter + " of " + of;
         double y = all.y() + 9;
         ground.add(Ink.rectangle(all.x(), all.y() + 13.5, all.width(), 1.6, Type.ACCENT));
-        double aside = Lettering.widthPx(card.when(), 9.5, true) + 6;
-        double wide = Lettering.widthPx(which, 9.5, true);
+        double aside = Lettering.widthPx(card.when(), TOP_PT, true) + 6;
+        double wide = Lettering.widthPx(which, TOP_PT, true);
         blocks.add(new Block(
                 "number",
                 new Area(all.x(), all.y(), wide, 13),
-                List.of(new Ink.Words(which, all.x(), y, 9.5, true, Anchor.START, Type.ACCENT))));
+                List.of(new Ink.Words(which, all.x(), y, TOP_PT, true, Anchor.START, Type.ACCENT))));
         double middle = all.width() - wide - aside - 16;
         if (page > 0 && middle > 20) {
-            String again = Lettering.fitted(card.name(), 9.5, false, middle);
+            String again = Lettering.fitted(card.name(), TOP_PT, false, middle);
             blocks.add(new Block(
                     "again",
                     new Area(all.x() + wide + 8, all.y(), middle, 13),
-                    List.of(new Ink.Words(again, all.x() + wide + 8, y, 9.5, false, Anchor.START, Type.SOFT))));
+                    List.of(new Ink.Words(again, all.x() + wide + 8, y, TOP_PT, false, Anchor.START, Type.SOFT))));
         }
         blocks.add(new Block(
                 "when",
                 new Area(all.right() - aside, all.y(), aside, 13),
-                List.of(new Ink.Words(card.when(), all.right(), y, 9.5, true, Anchor.END, Type.BLACK))));
+                List.of(new Ink.Words(card.when(), all.right(), y, TOP_PT, true, Anchor.END, Type.BLACK))));
         foot(page + 1 < pages, letters(page + 1), all, ground, blocks);
     }
 
@@ -78,7 +79,7 @@ final class CardFrame implements Flow.Frame {
         double height = type.pt(FOOT_PT);
         double top = all.bottom() - height;
         ground.add(Ink.rectangle(all.x(), top, all.width(), 0.8, Type.ACCENT));
-        String label = goesOn ? "GOES ON ON " + number + letter + ", THEN" : "NEXT";
+        String label = goesOn ? "MORE ON " + number + letter + ", THEN" : "NEXT";
         double labelY = top + type.pt(12);
         blocks.add(new Block(
                 "next label",

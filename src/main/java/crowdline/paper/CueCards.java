@@ -9,6 +9,7 @@ import crowdline.sheet.page.Counting;
 import crowdline.sheet.page.Flow;
 import crowdline.sheet.page.PaperSize;
 import crowdline.sheet.page.Style;
+import crowdline.show.Caution;
 import crowdline.show.Performer;
 import crowdline.sight.SideView.Spot;
 import java.util.ArrayList;
@@ -64,7 +65,14 @@ final class CueCards {
                     "Variant \"" + act.variant() + "\", " + RunningSheet.minutes(act.totalS()) + " in the air",
                     small());
             remarks(flow, act.said(-1).stream().map(p -> Said.of(act, p)).toList());
+            flow.gap(type.pt(6));
+            flow.keep(flow.height(Caution.ON_SCREEN, caution()));
+            flow.text("caution", Caution.ON_SCREEN, caution());
         });
+    }
+
+    private static Style caution() {
+        return new Style(9, false, Type.SOFT);
     }
 
     private void performer(Flow flow, Performer performer) {

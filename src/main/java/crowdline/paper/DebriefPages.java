@@ -22,7 +22,7 @@ import java.util.Locale;
 final class DebriefPages {
     private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
     /** Where each column of the figures ends, as a share of the width; the name takes what is between the first and these. */
-    private static final double[] ENDS = {0.09, 0.18, 0.27, 0.74, 0.86, 1};
+    private static final double[] ENDS = {0.09, 0.18, 0.28, 0.63, 0.73, 0.83, 1};
 
     private final Debrief debrief;
     private final Wanted.Flown flown;
@@ -97,7 +97,7 @@ final class DebriefPages {
                         + DebriefSheet.total(run),
                 type.words());
         flow.gap(type.pt(6));
-        row("head", type.label(), "planned", "began", "late", "figure", "planned", "flown", false);
+        row("head", type.label(), "planned", "began", "late", "figure", "planned", "flown", "differs", false);
         flow.rule(Type.ACCENT, 0.8);
         for (FigureRun figure : run.figures()) {
             flow.gap(type.pt(2));
@@ -118,9 +118,7 @@ final class DebriefPages {
 
     private void figure(FigureRun figure) {
         String fate = DebriefSheet.word(figure.fate());
-        String flownS = DebriefSheet.tenths(figure.flownS())
-                + (figure.measured() ? ", " + DebriefSheet.signed(figure.longerS()) : "")
-                + DebriefSheet.how(figure);
+        String differs = (figure.measured() ? DebriefSheet.signed(figure.longerS()) : "") + DebriefSheet.how(figure);
         row(
                 "figure " + figure.figureId(),
                 type.words(),
@@ -129,7 +127,8 @@ final class DebriefPages {
                 DebriefSheet.signed(figure.lateS()),
                 figure.name() + (fate.isEmpty() ? "" : " (" + fate + ")"),
                 DebriefSheet.tenths(figure.plannedS()),
-                flownS,
+                DebriefSheet.tenths(figure.flownS()),
+                differs.strip(),
                 true);
     }
 
@@ -142,8 +141,9 @@ final class DebriefPages {
             String figure,
             String planned,
             String flownS,
+            String differs,
             boolean strong) {
-        String[] words = {plannedAt, began, late, figure, planned, flownS};
+        String[] words = {plannedAt, began, late, figure, planned, flownS, differs};
         Cell[] cells = new Cell[words.length];
         double width = flow.room().width();
         for (int i = 0; i < words.length; i++) {

@@ -41,7 +41,14 @@ public final class ActSketch {
     }
 
     public List<Ink> inks(double x, double y) {
-        PictureView side = new PictureView(PathView.SIDE, extent, x + LEFT_PT, y, pxPerM);
+        PictureView side = new PictureView(
+                PathView.SIDE,
+                extent,
+                x + LEFT_PT,
+                y,
+                pxPerM,
+                i -> i % 2 == 0 ? PictureStyle.ACCENT : PictureStyle.TEXT,
+                i -> 0);
         double stepFt = extent.high() > 1300 ? 1000 : 500;
         for (double ft = 0; Units.mFromFt(ft) <= extent.high(); ft += stepFt) {
             side.tickUp(Units.mFromFt(ft), String.format(Locale.UK, "%,.0f ft", ft));

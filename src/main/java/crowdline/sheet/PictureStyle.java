@@ -9,6 +9,9 @@ final class PictureStyle {
     static final int GRID = 0xDCE2E8;
     static final int GROUND = 0x6B5B43;
     static final int LIMIT = 0x9A3412;
+    /** The one colour of pages, as dark as black where there is none. */
+    static final int ACCENT = 0x0A4A87;
+
     static final int CLOUD = 0x3F6C8F;
 
     /** Dark enough for lines on paper and apart from each other also where red and green look alike; tuned by eye. */

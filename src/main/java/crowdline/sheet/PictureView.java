@@ -10,6 +10,8 @@ import crowdline.sight.PathExtent;
 import crowdline.sight.PathView;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
+import java.util.function.IntUnaryOperator;
 
 /** One view of an act: its box with a scale, its lines, its paths and their numbers. */
 final class PictureView {
@@ -17,6 +19,8 @@ final class PictureView {
     private static final double LINE_PX = 2;
     private static final double LABEL_PX = 12;
 
+    private final IntUnaryOperator colours;
+    private final IntToDoubleFunction dashes;
     private final PathView view;
     private final PathExtent extent;
     private final double x;
@@ -27,7 +31,27 @@ final class PictureView {
     private final List<Ink> inks = new ArrayList<>();
     private final List<NumberPlaces.Bounds> taken = new ArrayList<>();
 
+    /** In the colours of pictures. */
     PictureView(PathView view, PathExtent extent, double x, double y, double pxPerM) {
+        this(view, extent, x, y, pxPerM, PictureStyle::lineRgb, PictureStyle::dashPx);
+    }
+
+    /**
+     * In colours of the caller's.
+     *
+     * @param colours of the stretches
+     * @param dashes of the stretches, 0 for a line without
+     */
+    PictureView(
+            PathView view,
+            PathExtent extent,
+            double x,
+            double y,
+            double pxPerM,
+            IntUnaryOperator colours,
+            IntToDoubleFunction dashes) {
+        this.colours = colours;
+        this.dashes = dashes;
         this.view = view;
         this.extent = extent;
         this.x = x;
@@ -136,8 +160,8 @@ final class PictureView {
         if (places.size() < 2) {
             return;
         }
-        int rgb = PictureStyle.lineRgb(index);
-        inks.add(new Ink.Stroke(places.stream().map(this::point).toList(), rgb, LINE_PX, PictureStyle.dashPx(index)));
+        int rgb = colours.applyAsInt(index);
+        inks.add(new Ink.Stroke(places.stream().map(this::point).toList(), rgb, LINE_PX, dashes.applyAsDouble(index)));
         arrow(places, places.size() / 3, rgb);
         arrow(places, places.size() * 5 / 6, rgb);
     }
@@ -168,7 +192,7 @@ final class PictureView {
     }
 
     private void number(NumberPlaces.Place place) {
-        int rgb = PictureStyle.lineRgb(place.index());
+        int rgb = colours.applyAsInt(place.index());
         inks.add(new Ink.Stroke(
                 List.of(new Point(place.ofX(), place.ofY()), new Point(place.x(), place.y())), rgb, 1, 0));
         inks.add(new Ink.Disc(place.x(), place.y(), NUMBER_PX - 1, PictureStyle.PAPER, rgb));

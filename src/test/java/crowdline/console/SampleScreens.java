@@ -13,6 +13,7 @@ import crowdline.console.passes.PassesView;
 import crowdline.console.passes.PassesView.FigureLine;
 import crowdline.console.passes.PassesView.PassLine;
 import crowdline.console.pictures.Pictures;
+import crowdline.console.pictures.PrintPicture;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.prepare.PrepareView.ActView;
 import crowdline.console.prepare.PrepareView.FigureView;
@@ -22,6 +23,9 @@ import crowdline.console.prepare.PrepareView.VariantView;
 import crowdline.console.theme.Tone;
 import crowdline.console.words.SampleWords;
 import crowdline.console.words.WordsModel;
+import crowdline.sheet.page.Page;
+import crowdline.sheet.page.Pages;
+import crowdline.sheet.page.PaperSize;
 import crowdline.sight.SideView;
 import crowdline.speech.say.Spoken;
 import java.io.IOException;
@@ -53,7 +57,10 @@ public final class SampleScreens {
                 prepare(),
                 SampleScreens::words,
                 glossary(),
-                RemarksToTime.of(List.of(), new Spoken(Map.of())));
+                RemarksToTime.of(List.of(), new Spoken(Map.of())),
+                new PrintPicture(
+                        SmallShow.show(),
+                        new Pages("cards", List.of(new Page(PaperSize.A4, List.of(), List.of())), List.of())));
     }
 
     static WordsModel words() {

@@ -14,6 +14,7 @@ import crowdline.console.edit.Editing;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.pace.RemarksToTime;
 import crowdline.console.pictures.Pictures;
+import crowdline.console.pictures.PrintPicture;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.words.RemarkDraft;
 import crowdline.console.words.WordsModel;
@@ -23,6 +24,12 @@ import crowdline.flight.Workers;
 import crowdline.loaded.ActPlans;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
+import crowdline.paper.NothingOnPaper;
+import crowdline.paper.Paper;
+import crowdline.paper.SheetKind;
+import crowdline.paper.Wanted;
+import crowdline.sheet.page.Counting;
+import crowdline.sheet.page.Pages;
 import crowdline.show.Act;
 import crowdline.show.Catalogue;
 import crowdline.show.Figure;
@@ -93,6 +100,16 @@ public final class PicturesCommand implements Callable<Integer> {
         return model;
     }
 
+    private static Pages cards(LoadedShow loaded) {
+        try {
+            Wanted wanted = new Wanted(
+                    loaded, loaded.show().acts(), act -> act.variants().get(0), false, false, null);
+            return Paper.of(SheetKind.CARDS, wanted, Counting.UNHEARD);
+        } catch (NothingOnPaper e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
     @Override
     public Integer call() throws ShowFileException {
         Path to = out;
@@ -119,7 +136,8 @@ public final class PicturesCommand implements Callable<Integer> {
                 GlossaryView.drawn(catalogue),
                 RemarksToTime.of(
                         PaceKeeper.texts(loaded.show()),
-                        new Spoken(loaded.show().sayAs())));
+                        new Spoken(loaded.show().sayAs())),
+                new PrintPicture(loaded.show(), cards(loaded)));
         try {
             List<Path> files = Pictures.renderAll(to, screens);
             terminal.line(files.size() + " pictures in " + to);

@@ -58,6 +58,7 @@ public final class Pictures {
      * @param words the words of a show being written
      * @param glossary the glossary
      * @param remarks what a speaker is timed with
+     * @param print what the preview of paper shows
      */
     public record Screens(
             Map<String, LiveView> moments,
@@ -66,7 +67,8 @@ public final class Pictures {
             PrepareView prepare,
             Supplier<WordsModel> words,
             GlossaryView glossary,
-            List<SpokenText> remarks) {
+            List<SpokenText> remarks,
+            PrintPicture print) {
         public Screens {
             remarks = List.copyOf(remarks);
             walks = Collections.unmodifiableMap(new LinkedHashMap<>(walks));
@@ -100,6 +102,7 @@ public final class Pictures {
                     BufferedImage image = pace.draw(appearance, setting, screens.remarks());
                     written.add(write(image, out, pace.title(), theme, setting));
                 }
+                written.add(write(screens.print().draw(appearance, setting), out, PrintPicture.TITLE, theme, setting));
             }
         }
         return List.copyOf(written);
@@ -117,7 +120,8 @@ public final class Pictures {
     static List<String> names(Screens screens) {
         return Stream.concat(
                         screens(screens).keySet().stream(),
-                        Stream.of(PacePicture.values()).map(PacePicture::title))
+                        Stream.concat(
+                                Stream.of(PacePicture.values()).map(PacePicture::title), Stream.of(PrintPicture.TITLE)))
                 .toList();
     }
 

@@ -24,8 +24,8 @@ import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
 /** Paper to look at: what is chosen at the left, its pages at the right, printed or saved by a key. */
-final class PreviewPanel extends JPanel {
-    private static final String KEYS = "Page Up, Page Down pages   + − zoom   0 whole page   Esc close";
+public final class PreviewPanel extends JPanel {
+    private static final String KEYS = "Page Up, Page Down: pages\n+ and −: zoom\n0: the whole page";
 
     private final transient PaperHost host;
     private final transient Show show;
@@ -42,8 +42,12 @@ final class PreviewPanel extends JPanel {
     /** Whose answers are still heard. */
     private int asked;
 
-    /** @param chooser asks for a file, given the name it may have */
-    PreviewPanel(
+    /**
+     * Begins with the first kind of paper.
+     *
+     * @param chooser asks for a file, given the name it may have
+     */
+    public PreviewPanel(
             Appearance appearance,
             PaperHost host,
             Show show,
@@ -68,25 +72,29 @@ final class PreviewPanel extends JPanel {
         progress.setVisible(false);
         said.setFont(appearance.plain(TextRole.SMALL));
         where.setFont(appearance.strong(TextRole.SMALL));
-        JPanel left = new JPanel(new MigLayout("insets 0, gap 0px " + appearance.room(8), "[0:0:,grow,fill]"));
+        JPanel left = new JPanel(new MigLayout("insets 0, fill, gap 0px " + appearance.room(8), "[0:0:,grow,fill]"));
         left.setOpaque(false);
         left.add(choice, "wmin 0, wrap " + appearance.room(12));
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gap " + appearance.room(8) + " 0px", "[]push[][][]"));
+        buttons.setOpaque(false);
+        buttons.add(where);
         for (JButton button : List.of(print, save, done)) {
             button.setFont(appearance.plain(TextRole.SMALL));
-            left.add(button, "wmin 0, wrap");
+            buttons.add(button);
         }
+        JTextArea keys = PlainText.wrapped("Keys", KEYS);
+        keys.setFont(appearance.plain(TextRole.LABEL));
+        keys.setForeground(appearance.palette().soft());
         left.add(said, "wmin 0, wrap");
         left.add(progress, "wmin 0, hidemode 3, wrap");
         stop.setFont(appearance.plain(TextRole.SMALL));
         left.add(stop, "wmin 0, hidemode 3");
         stop.setVisible(false);
+        left.add(keys, "newline push, wmin 0");
         JScrollPane scroll = new JScrollPane(canvas);
         scroll.getVerticalScrollBar().setUnitIncrement(appearance.px(40));
         scroll.getAccessibleContext().setAccessibleName("Pages");
         PreviewChoice.leavePageKeys(scroll, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
-        JLabel keys = PlainText.plain(new JLabel(KEYS));
-        keys.setFont(appearance.plain(TextRole.LABEL));
-        keys.setForeground(appearance.palette().soft());
         JScrollPane choices = new JScrollPane(left);
         choices.setBorder(null);
         choices.setOpaque(false);
@@ -95,8 +103,7 @@ final class PreviewPanel extends JPanel {
         PreviewChoice.leavePageKeys(choices, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
         add(choices, "grow, hmin 0");
         add(scroll, "grow, hmin 0, wmin 0, wrap");
-        add(where, "wmin 0");
-        add(keys, "wmin 0, alignx right, growx 0");
+        add(buttons, "spanx, growx, wmin 0");
         getAccessibleContext().setAccessibleName("Print preview");
         keys();
         make();

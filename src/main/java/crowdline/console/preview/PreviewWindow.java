@@ -5,6 +5,7 @@ import crowdline.console.window.OwnWindow;
 import crowdline.paper.SheetKind;
 import crowdline.show.Show;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.Frame;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
@@ -42,7 +43,12 @@ public final class PreviewWindow {
                 host.stop();
             }
         });
-        OwnWindow.show(dialog, panel, OwnWindow.size(appearance, 1440, 980, owner.getSize()));
+        OwnWindow.show(dialog, panel, size(appearance, owner.getSize()));
+    }
+
+    /** How large it is over a window of that size. */
+    public static Dimension size(Appearance appearance, Dimension owner) {
+        return OwnWindow.size(appearance, 1440, 980, owner);
     }
 
     private static Optional<Path> file(Component over, String name) {
