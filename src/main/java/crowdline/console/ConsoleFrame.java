@@ -26,7 +26,6 @@ import crowdline.console.words.WordsPlan;
 import crowdline.edit.Change;
 import crowdline.show.DayAir;
 import crowdline.show.RemarkPlace;
-import crowdline.show.Show;
 import crowdline.telemetry.serial.HeardSignal;
 import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
@@ -37,6 +36,7 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import javax.swing.Action;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
@@ -84,7 +84,7 @@ public final class ConsoleFrame extends JFrame {
                 file -> open(file));
         pane = new ConsolePane(appearance, actions, demo);
         words = pane.words();
-        edit = new EditCommands(pane.editing(), this);
+        edit = new EditCommands(pane.editing(), this, pane::inIncident, mark -> host.say(mark));
         pane.editing().onEdit(show -> pane.foot().forgetGoodNews());
         pane.editing().onChange(this::edited);
         prepareCourier = new Courier<>(view -> {
@@ -129,6 +129,7 @@ public final class ConsoleFrame extends JFrame {
 
             @Override
             public void windowActivated(WindowEvent event) {
+                edit.lookOutside();
                 if (pane.inIncident()) {
                     // The window that was in front before is gone, and the word has to be heard.
                     pane.keepFocus();
@@ -232,7 +233,11 @@ public final class ConsoleFrame extends JFrame {
         SwingUtilities.invokeLater(() -> {
             // Asked for twice it is the same show, in which something may have been done since.
             if (!pane.editing().isOpen()) {
-                pane.editing().open(opened.file(), opened.show());
+                if (opened.hasFile()) {
+                    pane.editing().open(opened.called(), opened.show());
+                } else {
+                    pane.editing().openWithoutFile(opened.called(), opened.show());
+                }
                 words.opened(opened.basis());
             }
         });
@@ -290,11 +295,6 @@ public final class ConsoleFrame extends JFrame {
         SwingUtilities.invokeLater(this::retimed);
     }
 
-    /** Says that the edited show can be told more of; from any thread. */
-    public void judgeAgain() {
-        SwingUtilities.invokeLater(edit::retimed);
-    }
-
     /** Shows the show that runs at a glance, unless it is edited, and then what became of it; from any thread. */
     public void showRunning(PrepareView view) {
         SwingUtilities.invokeLater(() -> {
@@ -311,14 +311,15 @@ public final class ConsoleFrame extends JFrame {
         words.retimed();
     }
 
-    /** Says that the show was saved into a file of this name; from any thread. */
-    public void saved(Show written, String file) {
-        SwingUtilities.invokeLater(() -> edit.saved(written, file));
+    /** Tells the editing of the show something; from any thread. */
+    public void tellEdit(Consumer<EditCommands> told) {
+        SwingUtilities.invokeLater(() -> told.accept(edit));
     }
 
-    /** Says that the show could not be saved; a banner says why; from any thread. */
-    public void notSaved() {
-        SwingUtilities.invokeLater(edit::notSaved);
+    /** Shows the show that was begun; from any thread. */
+    public void showNew() {
+        showEmpty(new EmptyShow.Shown("This show is not saved yet", "Save it with Ctrl+S; then it stands here."));
+        SwingUtilities.invokeLater(() -> go(Place.PREPARE));
     }
 
     /** Goes to a place; on the event thread. */

@@ -45,6 +45,7 @@ public final class ConsoleMenus {
         undo = item(Command.UNDO);
         redo = item(Command.REDO);
         JMenu file = menu("File", 'F');
+        file.add(item(Command.NEW_SHOW));
         file.add(item(Command.OPEN));
         file.add(recent(recent, open));
         file.add(new JMenuItem(demo));

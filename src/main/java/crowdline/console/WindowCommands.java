@@ -49,6 +49,7 @@ final class WindowCommands {
         // What changes the look of the incident page, or closes the console, does not take it from the front.
         BooleanSupplier always = () -> true;
         CommandTable.Filling table = CommandTable.of(Command.Scope.WINDOW)
+                .on(Command.NEW_SHOW, outside, this::begin)
                 .on(Command.OPEN, outside, this::chooseShow)
                 .on(Command.RECEIVER, outside, windows::chooseReceiver)
                 .on(Command.PEDALS, outside, () -> pedals.ask(frame, look(), host.pedals()))
@@ -86,6 +87,13 @@ final class WindowCommands {
         pane.wear(appearance);
         tour.wear(appearance);
         host.keep(appearance);
+    }
+
+    /** Begins an empty show, once nothing unsaved is lost by it. */
+    private void begin() {
+        if (host.mayOpen(null)) {
+            edit.leaving(() -> host.edit().begin());
+        }
     }
 
     private void chooseShow() {

@@ -75,6 +75,11 @@ public final class ShowLoader {
         return loaded;
     }
 
+    /** A show that has no file yet, with nothing computed. */
+    public LoadedShow fresh(Show show) {
+        return new LoadedShow(show, catalogue.get(), pace.get(), workers, LoadedShow.FIRST_FLIGHTS);
+    }
+
     /** Has a show learn from the passes of its file; what was found in them. */
     private List<LocatedFinding> learn(Path file, LoadedShow loaded) {
         try {

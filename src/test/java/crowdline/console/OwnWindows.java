@@ -100,7 +100,7 @@ public final class OwnWindows {
         all.put("crowdline.console.pedals.PortPart", Map.of("pedals", () -> own.in(Place.DEBRIEF, KeyEvent.VK_B)));
         all.put("crowdline.console.receiver.ReceiverDialog", Map.of("a flight log", own::flightLog));
         all.put(
-                "crowdline.console.edit.EditCommands",
+                "crowdline.console.edit.EditQuestions",
                 Map.of(
                         "save as", own::saveAs,
                         "replace a file", () -> own.replace(own::saveAs),

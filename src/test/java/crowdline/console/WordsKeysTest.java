@@ -363,7 +363,7 @@ class WordsKeysTest {
             saved.add(show);
             ConsoleFrame window = frame;
             if (window != null) {
-                window.saved(show, "day.json");
+                window.tellEdit(edit -> edit.saved(show, "day.json"));
             }
         }
 

@@ -19,6 +19,11 @@ public record Folders(Path settings, Path journals, Path demoShow) {
         return journals.resolveSibling("notes");
     }
 
+    /** Where edits are kept that are in no file of the user's yet, beside the journals. */
+    public Path unsaved() {
+        return journals.resolveSibling("unsaved");
+    }
+
     /** The folders for this user: XDG base directories, or the system's own places where there are none. */
     public static Folders here() {
         return of(System.getenv(), Path.of(System.getProperty("user.home", ".")), home());

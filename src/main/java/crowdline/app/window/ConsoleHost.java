@@ -23,8 +23,10 @@ import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.settings.PaceShelf;
+import crowdline.storage.unsaved.UnsavedShelf;
 import crowdline.telemetry.serial.SerialPorts;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
@@ -81,7 +83,9 @@ final class ConsoleHost implements Host {
             WalkAndDebrief rehearsal,
             PaceShelf paces,
             PaceInUse pace,
+            UnsavedShelf unsaved,
             Ticker ticker,
+            Clock wall,
             WorkerThreads flights,
             ExecutorService io) {
         this.demoShow = demoShow.toAbsolutePath();
@@ -96,7 +100,15 @@ final class ConsoleHost implements Host {
         this.io = io;
         prepare = new PrepareKeeper(catalogue, pace, edits);
         paper = new PaperKeeper(catalogue, opening::running, pace, rehearsal::flown, flights, papers);
-        edit = new EditKeeper(catalogue, opening, pace, window::send, this::unlessClosed);
+        edit = new EditKeeper(
+                catalogue,
+                opening,
+                unsaved,
+                pace,
+                wall,
+                saved -> settings.change(s -> s.withRecent(saved)),
+                window::send,
+                this::unlessClosed);
         this.pace = new PaceKeeper(paces, pace, opening::running, this::retimed, opening::say, io);
         receivers = new ReceiverFinder(aircraft, ports, opening::say, io);
         pedals = new PedalListener(

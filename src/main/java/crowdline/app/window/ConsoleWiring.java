@@ -20,11 +20,13 @@ import crowdline.storage.settings.PaceShelf;
 import crowdline.storage.settings.Settings;
 import crowdline.storage.settings.SettingsFile;
 import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.unsaved.UnsavedShelf;
 import crowdline.telemetry.serial.SerialPorts;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -84,7 +86,9 @@ final class ConsoleWiring {
                 rehearsal,
                 paces,
                 pace,
+                new UnsavedShelf(folders.unsaved()),
                 machine.ticker(),
+                machine.wall().withZone(ZoneId.systemDefault()),
                 flights,
                 io);
     }

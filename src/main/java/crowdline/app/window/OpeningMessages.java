@@ -6,8 +6,11 @@ import crowdline.console.paint.Seconds;
 import crowdline.console.theme.Tone;
 import crowdline.live.state.LiveState;
 import crowdline.running.RunningShow;
+import crowdline.show.LocatedFinding;
+import crowdline.show.Severity;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /** What is said while a show is opened and predicted again. */
@@ -22,6 +25,16 @@ final class OpeningMessages {
 
     static Mark refused(String why) {
         return new Mark(Form.DIAMOND, Tone.CAUTION, why);
+    }
+
+    /** Why Live does not run a show that was edited. */
+    static String cannotRun(List<LocatedFinding> findings) {
+        return "Live cannot run this: "
+                + findings.stream()
+                        .filter(f -> f.severity() == Severity.ERROR)
+                        .findFirst()
+                        .map(LocatedFinding::message)
+                        .orElse("it has errors");
     }
 
     /** What is said of a show that goes on in the middle of an act. */

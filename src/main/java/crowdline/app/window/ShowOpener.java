@@ -1,5 +1,6 @@
 package crowdline.app.window;
 
+import crowdline.arrange.ShowArranging;
 import crowdline.console.ConsoleFrame;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.live.IncidentPresenter;
@@ -12,17 +13,17 @@ import crowdline.running.AircraftSource;
 import crowdline.running.RunningShow;
 import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
-import crowdline.show.LocatedFinding;
-import crowdline.show.Severity;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.journal.JournalMachine;
 import crowdline.storage.journal.JournalOpening;
 import crowdline.storage.journal.JournalShelf;
 import crowdline.storage.journal.JournalShow;
+import crowdline.storage.show.IncidentTemplate;
 import crowdline.storage.show.ShowFile;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
@@ -37,9 +38,11 @@ import org.jspecify.annotations.Nullable;
  * Opens show files on the {@code io} thread. A show whose very content was run before goes on first and is checked
  * afterwards; any other is checked first.
  */
-final class ShowOpener implements EditKeeper.LiveShow {
+final class ShowOpener implements LiveShow {
     /** A show left this long ago is begun afresh: longer than any show day's pause. */
     private static final double FORGET_AFTER_S = 12 * 3600.0;
+
+    private static final String NEW_SHOW = "New show";
 
     private final JournalShelf shelf;
     private final ShowLoader loader;
@@ -105,6 +108,7 @@ final class ShowOpener implements EditKeeper.LiveShow {
     /** Shows the window without a show. */
     void openNothing() {
         window.present(false, () -> io.execute(glossary::fill));
+        window.send(ConsoleFrame::openEdit);
     }
 
     /**
@@ -299,12 +303,7 @@ final class ShowOpener implements EditKeeper.LiveShow {
     public boolean run(Path file, byte[] content, LoadedShow edited) throws ShowFileException {
         ShowLoader.Result result = loader.check(file, content, edited);
         if (result.loaded() == null) {
-            throw new ShowFileException("Live cannot run this: "
-                    + result.findings().stream()
-                            .filter(f -> f.severity() == Severity.ERROR)
-                            .findFirst()
-                            .map(LocatedFinding::message)
-                            .orElse("it has errors"));
+            throw new ShowFileException(OpeningMessages.cannotRun(result.findings()));
         }
         OpenShow before = open;
         if (before != null && !before.running().leave()) {
@@ -318,6 +317,36 @@ final class ShowOpener implements EditKeeper.LiveShow {
         known = result;
         passes.opened(result);
         return true;
+    }
+
+    @Override
+    public void leave() throws ShowFileException {
+        OpenShow before = open;
+        if (before != null && !before.running().leave()) {
+            throw new ShowFileException(Departure.refusal(before.running(), "a new show")
+                    .orElse("An act has just ended; ask for the new show again"));
+        }
+        // What is still to be opened must not come in its place.
+        asked.incrementAndGet();
+        known = null;
+        open = null;
+        window.send(frame -> frame.onAir(null));
+        window.send(ConsoleFrame::forgetEdit);
+    }
+
+    @Override
+    public LoadedShow empty() {
+        LocalDate today = LocalDate.now(machine.wall().withZone(ZoneId.systemDefault()));
+        return loader.fresh(ShowArranging.empty(
+                NEW_SHOW,
+                today,
+                ZoneId.systemDefault(),
+                IncidentTemplate.shipped().incident()));
+    }
+
+    @Override
+    public void openAgain(Path file) {
+        open(file, opened -> {});
     }
 
     /** Runs a show; whatever ran before has been left. */

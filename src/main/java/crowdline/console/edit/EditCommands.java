@@ -5,35 +5,40 @@ import crowdline.console.keys.CommandTable;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
+import crowdline.edit.Change;
 import crowdline.show.DayAir;
 import crowdline.show.Show;
 import java.awt.Component;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
-import javax.swing.JFileChooser;
-import javax.swing.JOptionPane;
 import org.jspecify.annotations.Nullable;
 
 /** What is done with the edited show as a whole; it asks before anything unsaved is left. On the event thread. */
 public final class EditCommands {
-    private static final Object[] LEAVING = {"Save", "Leave without saving", "Cancel"};
-
     private final Editing editing;
-    private final Component owner;
+    private final EditQuestions questions;
     private EditHost host = EditHost.NONE;
     private BiConsumer<DayAir, Boolean> fly = (air, unsaved) -> {};
     private @Nullable DayAir flown;
     /** What was asked for while something was unsaved, to be done once it is saved. */
     private @Nullable Runnable afterSaving;
 
-    /** @param owner what its questions are asked over */
-    public EditCommands(Editing editing, Component owner) {
+    private final BooleanSupplier inIncident;
+    private final Consumer<Mark> say;
+
+    /**
+     * @param owner what its questions are asked over
+     * @param inIncident whether the incident page is in front, over which nothing is asked
+     * @param say says what cannot be asked
+     */
+    public EditCommands(Editing editing, Component owner, BooleanSupplier inIncident, Consumer<Mark> say) {
         this.editing = editing;
-        this.owner = owner;
+        this.inIncident = inIncident;
+        this.say = say;
+        questions = new EditQuestions(owner);
         editing.onEdit(this::edited);
         editing.onChange(() -> flown = editing.isOpen() ? editing.now().air() : null);
     }
@@ -55,14 +60,104 @@ public final class EditCommands {
      */
     public void fill(CommandTable.Filling table, BooleanSupplier outside) {
         BooleanSupplier open = () -> outside.getAsBoolean() && editing.isOpen();
-        table.on(Command.SAVE, open, () -> host.save(editing.now()))
-                .on(Command.SAVE_AS, open, () -> chooseFile().ifPresent(file -> host.saveAs(editing.now(), file)))
-                .on(Command.INTO_LIVE, open, () -> host.intoLive(editing.now()));
+        table.on(Command.SAVE, open, this::save)
+                .on(Command.SAVE_AS, open, this::saveAs)
+                .on(Command.INTO_LIVE, open, () -> {
+                    if (editing.hasFile()) {
+                        host.intoLive(editing.now());
+                    } else {
+                        saveAs();
+                    }
+                });
     }
 
-    /** The show as it is edited; empty if none is open. */
+    /** The show as edited, if one is open. */
     public Optional<Show> now() {
         return editing.isOpen() ? Optional.of(editing.now()) : Optional.empty();
+    }
+
+    private void save() {
+        if (editing.hasFile()) {
+            host.save(editing.now());
+        } else {
+            saveAs();
+        }
+    }
+
+    private void saveAs() {
+        questions.fileToSaveIn(editing.now().title()).ifPresent(file -> host.saveAs(editing.now(), file));
+    }
+
+    /** Whether something may be asked now; where not, a sentence says it. */
+    private boolean mayAsk() {
+        return host.isCalm() && !inIncident.getAsBoolean();
+    }
+
+    /** Looks whether somebody else has changed the file. */
+    public void lookOutside() {
+        if (editing.isOpen() && editing.hasFile()) {
+            host.lookOutside(editing.now());
+        }
+    }
+
+    /**
+     * Asks what becomes of a file that was changed outside.
+     *
+     * @param differences what it has against the show as edited, a line each
+     * @param atSave whether it was to be saved
+     */
+    public void changedOutside(String file, List<String> differences, boolean atSave) {
+        if (!mayAsk()) {
+            say.accept(new Mark(
+                    Form.DIAMOND,
+                    Tone.CAUTION,
+                    file + " was changed by another program"
+                            + (atSave
+                                    ? " and was not saved over; Ctrl+Shift+S saves your version as another file"
+                                    : "")));
+            return;
+        }
+        switch (questions.changedOutside(file, differences, editing.isUnsaved())) {
+            case RELOAD -> host.reload();
+            case MINE -> {
+                host.keepMine();
+                if (atSave && editing.isOpen()) {
+                    host.save(editing.now());
+                }
+            }
+            case LATER -> afterSaving = null;
+        }
+    }
+
+    /** Asks what becomes of changes that were not saved when the program ended. */
+    public void offer(UnsavedOffer offer) {
+        if (!mayAsk()) {
+            say.accept(new Mark(
+                    Form.DIAMOND,
+                    Tone.CAUTION,
+                    "There are unsaved changes in " + offer.of() + " from " + offer.since()
+                            + "; open the show again after the act to bring them back"));
+            return;
+        }
+        switch (questions.bringBack(offer)) {
+            case BRING_BACK -> {
+                if (offer.neverSaved()) {
+                    leaving(() -> host.broughtBack(offer));
+                } else {
+                    bringBack(offer.show());
+                    host.broughtBack(offer);
+                }
+            }
+            case LEAVE -> host.leave(offer);
+            case LATER -> {}
+        }
+    }
+
+    /** Puts changes into the show that were not saved when the program ended, as one step. */
+    public void bringBack(Show show) {
+        if (editing.isOpen()) {
+            editing.change(Change.of("Bring back unsaved changes", show));
+        }
     }
 
     /**
@@ -111,9 +206,12 @@ public final class EditCommands {
         }
     }
 
-    /** The show could not be saved. */
-    public void notSaved() {
+    /** The show could not be saved; it is offered to be saved elsewhere. */
+    public void notSaved(String why) {
         afterSaving = null;
+        if (mayAsk() && editing.isOpen() && questions.saveElsewhere(why)) {
+            saveAs();
+        }
     }
 
     /** Does something that leaves the edited show, once nothing unsaved is lost by it. */
@@ -122,37 +220,16 @@ public final class EditCommands {
             next.run();
             return;
         }
-        int answer = JOptionPane.showOptionDialog(
-                owner,
-                "The show is not saved yet.",
-                "Crowdline",
-                JOptionPane.DEFAULT_OPTION,
-                JOptionPane.QUESTION_MESSAGE,
-                null,
-                LEAVING,
-                LEAVING[0]);
-        if (answer == 0) {
-            afterSaving = next;
-            host.save(editing.now());
-        } else if (answer == 1) {
-            next.run();
+        switch (questions.leaving()) {
+            case SAVE -> {
+                afterSaving = next;
+                save();
+            }
+            case LEAVE -> {
+                host.giveUp();
+                next.run();
+            }
+            case CANCEL -> {}
         }
-    }
-
-    private Optional<Path> chooseFile() {
-        JFileChooser chooser = new JFileChooser();
-        chooser.setDialogTitle("Save the show as");
-        if (chooser.showSaveDialog(owner) != JFileChooser.APPROVE_OPTION) {
-            return Optional.empty();
-        }
-        Path file = chooser.getSelectedFile().toPath();
-        boolean may = !Files.exists(file)
-                || JOptionPane.showConfirmDialog(
-                                owner,
-                                "There is already a file with that name. Replace it? The old one is kept beside it as .previous.",
-                                "Crowdline",
-                                JOptionPane.YES_NO_OPTION)
-                        == JOptionPane.YES_OPTION;
-        return may ? Optional.of(file) : Optional.empty();
     }
 }

@@ -37,4 +37,30 @@ public interface EditHost {
 
     /** Saves, and then lets Live run the show as it is now. */
     void intoLive(Show show);
+
+    /** Begins an empty show, in place of the one that is open. */
+    default void begin() {}
+
+    /** What was done since the last save is given up. */
+    default void giveUp() {}
+
+    /** Whether nothing is flown and the incident page is closed, so that something may be asked. */
+    default boolean isCalm() {
+        return true;
+    }
+
+    /** Unsaved changes that were kept are in the edited show now, if there is a file for them; else they become a show. */
+    default void broughtBack(UnsavedOffer offer) {}
+
+    /** Unsaved changes that were kept are not wanted. */
+    default void leave(UnsavedOffer offer) {}
+
+    /** Looks whether the file was changed by somebody else; answers through the window if it was. */
+    default void lookOutside(Show show) {}
+
+    /** The file may be written over as it stands now, whoever changed it. */
+    default void keepMine() {}
+
+    /** Takes the show as its file has it now. */
+    default void reload() {}
 }

@@ -14,7 +14,8 @@ public final class Editing {
     private final List<Consumer<Show>> edited = new ArrayList<>();
     private final List<Runnable> changed = new ArrayList<>();
     private @Nullable EditedShow open;
-    private String file = "";
+    private String called = "";
+    private boolean hasFile;
 
     /**
      * Begins to edit a show, in place of any other.
@@ -22,7 +23,17 @@ public final class Editing {
      * @param name what its file is called, for the title
      */
     public void open(String name, Show show) {
-        file = name;
+        open(name, show, true);
+    }
+
+    /** Begins to edit a show that is saved in no file yet, in place of any other. */
+    public void openWithoutFile(String name, Show show) {
+        open(name, show, false);
+    }
+
+    private void open(String name, Show show, boolean fromFile) {
+        called = name;
+        hasFile = fromFile;
         open = EditedShow.opened(show);
         tell();
     }
@@ -100,9 +111,15 @@ public final class Editing {
         return now != null && !now.now().air().equals(now.saved().air());
     }
 
+    /** Whether it has a file to be saved in. */
+    public boolean hasFile() {
+        return hasFile;
+    }
+
     /** The name of the file and whether something is not saved; empty if no show is open. */
     public Optional<String> title() {
-        return Optional.ofNullable(open).map(now -> file + (now.isUnsaved() ? ", not saved" : ""));
+        return Optional.ofNullable(open)
+                .map(now -> called + (!hasFile ? ", not saved yet" : now.isUnsaved() ? ", not saved" : ""));
     }
 
     /**
@@ -113,7 +130,8 @@ public final class Editing {
     public void saved(Show written, String into) {
         EditedShow now = open;
         if (now != null) {
-            file = into;
+            called = into;
+            hasFile = true;
             open = now.saved(written);
             tell();
         }

@@ -108,6 +108,7 @@ public enum Command {
     UNDO("Undo", Scope.EDIT, "Take the last change of the show back", "ctrl Z"),
     REDO("Redo", Scope.EDIT, "Make the change again", "ctrl Y", "ctrl shift Z"),
 
+    NEW_SHOW("New show", Scope.WINDOW, "Begin an empty show, in Prepare", "ctrl N"),
     OPEN("Open a show…", Scope.WINDOW, "Choose a show file", "ctrl O"),
     SAVE("Save", Scope.WINDOW, "Save the show in its file", "ctrl S"),
     SAVE_AS("Save as…", Scope.WINDOW, "Save the show in another file", "ctrl shift S"),

@@ -11,6 +11,7 @@ import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -19,6 +20,10 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
     private static final double LEARNED_PX = 46;
     /** Keys take no more of a column than this share, and keys and names together no more than that. */
     private static final double MOST_KEYS = 0.4;
+
+    /** What stands in the row of another, or is told there. */
+    private static final Set<Command> BESIDE_ANOTHER =
+            Set.of(Command.FACT_2, Command.FACT_3, Command.SMALLER, Command.TOUR_BACK);
 
     private static final double MOST_WORDS = 0.56;
 
@@ -84,7 +89,12 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
         for (Command command : Command.values()) {
             if (command == Command.FACT_1 && scope == command.scope()) {
                 entries.add(new Entry(List.of("1", "2", "3"), "Fact", "Take the fact with that number"));
-            } else if (command.scope() == scope && command != Command.FACT_2 && command != Command.FACT_3) {
+            } else if (command == Command.LARGER && scope == command.scope()) {
+                List<String> keys = Stream.of(command, Command.SMALLER)
+                        .flatMap(each -> shown(each, taken).stream().limit(1))
+                        .toList();
+                entries.add(new Entry(keys, "Larger, smaller", "Everything on the screen"));
+            } else if (command.scope() == scope && !BESIDE_ANOTHER.contains(command)) {
                 entries.add(new Entry(shown(command, taken), command.label(), command.help()));
             }
         }

@@ -1,5 +1,6 @@
 package crowdline.storage.journal;
 
+import crowdline.storage.file.NameLocks;
 import crowdline.storage.file.OwnerOnly;
 import java.io.IOException;
 import java.math.BigInteger;
@@ -90,7 +91,7 @@ final class JournalFolder {
     }
 
     private JournalPlace placed(Path path, boolean fresh) throws IOException {
-        JournalLocks.Held held = locks.take(path);
+        NameLocks.Held held = locks.take(path);
         try {
             return new JournalPlace(path, fresh ? opener.create(path) : opener.open(path), held);
         } catch (IOException e) {

@@ -1,139 +1,37 @@
 package crowdline.storage.journal;
 
-import crowdline.storage.file.OwnerOnly;
-import java.io.IOException;
-import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
-import java.nio.file.NoSuchFileException;
+import crowdline.storage.file.NameLocks;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.BasicFileAttributes;
-import java.util.Set;
-import java.util.zip.CRC32;
-import org.jspecify.annotations.Nullable;
 
 /**
- * Which journals of a folder are being written, by this process or another. The locks are on one file of their own, a byte
- * for each journal, and this one channel to it is never closed: a system of the POSIX kind drops every lock a process has on
- * a file as soon as the process closes any channel to it, so that nobody could read a journal that held its own lock. The
- * locks die with the process.
+ * Which journals of a folder are being written, by this process or another. Nobody could read a journal that held its own
+ * lock, so the locks are in a file beside them.
  */
 final class JournalLocks {
     static final String NAME = "journals.lock";
-    private static final System.Logger LOG = System.getLogger(JournalLocks.class.getName());
 
-    private final Path file;
-    private @Nullable FileChannel channel;
-    /** What the channel's file is to the system: another one of the same name is not it. */
-    private @Nullable Object key;
+    private final NameLocks locks;
 
     JournalLocks(Path folder) {
-        file = folder.resolve(NAME);
-    }
-
-    /** A journal kept from other writers. */
-    interface Held extends AutoCloseable {
-        /** False if the file with the locks is gone, so that others no longer see this one. */
-        boolean seen();
-
-        @Override
-        void close();
+        locks = new NameLocks(folder.resolve(NAME));
     }
 
     /**
-     * Keeps a journal from every other writer. Where the system knows no locks, or none may be put here, nobody is kept out.
+     * Keeps a journal from every other writer.
      *
      * @throws JournalInUseException if somebody writes it, in this process or in another
      */
-    synchronized Held take(Path journal) throws JournalInUseException {
-        FileLock lock;
-        try {
-            lock = opened().tryLock(place(journal), 1, false);
-        } catch (OverlappingFileLockException byThisProcess) {
-            lock = null;
-        } catch (IOException e) {
-            LOG.log(System.Logger.Level.DEBUG, "Without locks in " + file, e);
-            return new Unlocked();
-        }
-        if (lock == null) {
-            throw new JournalInUseException("another Crowdline is writing " + journal);
-        }
-        return new Locked(this, lock);
+    NameLocks.Held take(Path journal) throws JournalInUseException {
+        return locks.take(name(journal))
+                .orElseThrow(() -> new JournalInUseException("another Crowdline is writing " + journal));
     }
 
     /** True if somebody is writing it, in this process or another. */
     boolean taken(Path journal) {
-        try {
-            take(journal).close();
-            return false;
-        } catch (JournalInUseException e) {
-            return true;
-        }
+        return locks.taken(name(journal));
     }
 
-    private FileChannel opened() throws IOException {
-        FileChannel now = channel;
-        if (now != null && now.isOpen() && isThere()) {
-            return now;
-        }
-        OwnerOnly.folderOf(file);
-        FileChannel opened = OwnerOnly.open(
-                file, Set.of(StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE));
-        channel = opened;
-        key = attributes().fileKey();
-        return opened;
-    }
-
-    private BasicFileAttributes attributes() throws IOException {
-        return Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
-    }
-
-    private synchronized boolean isThere() {
-        try {
-            Object now = attributes().fileKey();
-            return now == null || now.equals(key);
-        } catch (NoSuchFileException gone) {
-            return false;
-        } catch (IOException e) {
-            // It cannot be looked at, as when the folder may not be used any more; the lock holds on.
-            return true;
-        }
-    }
-
-    /** A byte for each name; two journals that share one would only keep each other out. */
-    private static long place(Path journal) {
-        CRC32 crc = new CRC32();
-        crc.update(String.valueOf(journal.getFileName()).getBytes(StandardCharsets.UTF_8));
-        return crc.getValue();
-    }
-
-    private record Locked(JournalLocks locks, FileLock lock) implements Held {
-        @Override
-        public boolean seen() {
-            return lock.isValid() && locks.channel == lock.acquiredBy() && locks.isThere();
-        }
-
-        @Override
-        public void close() {
-            try {
-                lock.release();
-            } catch (IOException e) {
-                LOG.log(System.Logger.Level.DEBUG, "Letting go of a lock in " + locks.file, e);
-            }
-        }
-    }
-
-    private record Unlocked() implements Held {
-        @Override
-        public boolean seen() {
-            return true;
-        }
-
-        @Override
-        public void close() {}
+    private static String name(Path journal) {
+        return String.valueOf(journal.getFileName());
     }
 }

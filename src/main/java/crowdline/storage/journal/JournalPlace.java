@@ -1,5 +1,6 @@
 package crowdline.storage.journal;
 
+import crowdline.storage.file.NameLocks;
 import java.io.IOException;
 import java.nio.file.Path;
 
@@ -8,7 +9,7 @@ import java.nio.file.Path;
  *
  * @param path where it is
  */
-record JournalPlace(Path path, JournalFile file, JournalLocks.Held lock) implements AutoCloseable {
+record JournalPlace(Path path, JournalFile file, NameLocks.Held lock) implements AutoCloseable {
     private static final System.Logger LOG = System.getLogger(JournalPlace.class.getName());
 
     /** True if what is written here would be found by the next start, and nobody else writes it. */

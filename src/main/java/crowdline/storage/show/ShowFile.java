@@ -129,6 +129,11 @@ public final class ShowFile {
         return read(file, bytes).document();
     }
 
+    /** A show as a new file has it. */
+    public byte[] bytes(Show show) {
+        return bytes(show, null);
+    }
+
     byte[] bytes(Show show, @Nullable ShowDocument document) {
         @Nullable JsonNode original = document == null ? null : document.root();
         Set<String> unknown = document == null ? Set.of() : document.unknownKeys();

@@ -3,6 +3,7 @@ package crowdline.app.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.app.shell.Folders;
+import crowdline.console.ConsoleFrame;
 import crowdline.flight.Workers;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
@@ -21,18 +22,23 @@ import crowdline.storage.journal.JournalShelf;
 import crowdline.storage.journal.JournalShow;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.ShowFile;
+import crowdline.storage.unsaved.UnsavedShelf;
 import crowdline.telemetry.serial.SerialPorts;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -75,7 +81,7 @@ class EditKeeperTest {
                 new AircraftSource(nanos::get, new SerialPorts(folder)),
                 () -> Instant.parse("2026-05-02T13:00:00Z"));
         live = new FakeLive(running, file);
-        desk = new EditKeeper(CatalogueFile::shipped, live(), () -> Pace.DEFAULT, work -> {}, Runnable::run);
+        desk = keeper(work -> {}, Runnable::run);
         desk().open();
     }
 
@@ -116,12 +122,24 @@ class EditKeeperTest {
                 s.incident());
     }
 
+    private EditKeeper keeper(Consumer<Consumer<ConsoleFrame>> window, Executor io) {
+        return new EditKeeper(
+                CatalogueFile::shipped,
+                live(),
+                new UnsavedShelf(folder.resolve("unsaved")),
+                () -> Pace.DEFAULT,
+                Clock.fixed(Instant.parse("2026-05-02T12:00:00Z"), ZoneOffset.UTC),
+                saved -> {},
+                window,
+                io);
+    }
+
     private FakeLive live() {
         return Objects.requireNonNull(live);
     }
 
     /** Live, which takes what it is given unless an act is in the air. */
-    private static final class FakeLive implements EditKeeper.LiveShow {
+    private static final class FakeLive implements LiveShow {
         private final RunningShow running;
         private final Path file;
         private final List<Show> ran = new ArrayList<>();
@@ -141,6 +159,17 @@ class EditKeeperTest {
         public Path openFile() {
             return file;
         }
+
+        @Override
+        public void leave() {}
+
+        @Override
+        public LoadedShow empty() {
+            return running.loaded();
+        }
+
+        @Override
+        public void openAgain(Path again) {}
 
         @Override
         public boolean run(Path of, byte[] content, LoadedShow edited) {
@@ -199,8 +228,7 @@ class EditKeeperTest {
     void wordsTypedWhileTheDeskIsBusyAreJudgedOnce() throws Exception {
         List<Runnable> io = new ArrayList<>();
         AtomicInteger shown = new AtomicInteger();
-        EditKeeper busy = new EditKeeper(
-                CatalogueFile::shipped, live(), () -> Pace.DEFAULT, work -> shown.incrementAndGet(), io::add);
+        EditKeeper busy = keeper(work -> shown.incrementAndGet(), io::add);
         busy.open();
         io.remove(0).run();
         shown.set(0);
