@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /** Puts the pieces of a text together into lines and notes, in order. */
 final class Assembly {
     private final Text text;
-    private final Names names;
+    private final GoingOn goingOn;
     private final boolean figuresFromTelling;
     private final List<Draft> lines = new ArrayList<>();
     private final Asides asides;
@@ -22,13 +22,14 @@ final class Assembly {
     private boolean isBeforeGap;
     private boolean lastWasNote;
     private boolean isNumberedList;
+    private boolean isTimed;
     private int told;
     private int figures;
 
     /** @param figuresFromTelling whether figures are taken from sentences that tell something */
     Assembly(Text text, Names names, boolean figuresFromTelling) {
         this.text = text;
-        this.names = names;
+        this.goingOn = new GoingOn(names);
         this.asides = new Asides(text);
         this.figuresFromTelling = figuresFromTelling;
     }
@@ -84,7 +85,8 @@ final class Assembly {
         if (rest.isEmpty()) {
             return;
         }
-        if (isAside(sentence, rest)) {
+        isTimed = Tone.isTimed(sentence, rest, text);
+        if (!isTimed && isAside(sentence, rest)) {
             addAside(rest);
             return;
         }
@@ -118,7 +120,8 @@ final class Assembly {
     private boolean isAside(Sentence sentence, List<Heard> pieces) {
         boolean figure = pieces.stream().anyMatch(Heard::isFigure);
         if (Tone.isTableHead(pieces) || Tone.isHeading(pieces, text, sentence)) {
-            boolean details = pieces.stream().allMatch(p -> p.isDetail() || p.isSilent());
+            boolean details = pieces.stream().anyMatch(Heard::isDetail)
+                    && pieces.stream().allMatch(p -> p.isDetail() || p.isSilent());
             return !details;
         }
         if (Tone.tells(sentence, pieces)) {
@@ -164,13 +167,13 @@ final class Assembly {
     private @Nullable Draft add(Heard heard, Sentence sentence, @Nullable Draft previous) {
         Piece piece = heard.piece();
         if (heard.isFigure()) {
-            if (previous != null && isRestOf(previous, heard)) {
+            if (previous != null && goingOn.isRestOf(previous, heard)) {
                 return previous;
             }
-            return addFigures(heard);
+            return addFigures(heard, piece.parting() == Parting.LINE ? null : previous);
         }
         Draft draft = heard.drafts().get(0);
-        if (previous != null && isRestOf(previous, heard)) {
+        if (previous != null && goingOn.isRestOf(previous, heard)) {
             return previous;
         }
         if (heard.isSilent()) {
@@ -179,7 +182,7 @@ final class Assembly {
         if (heard.isDetail()) {
             return addDetail(draft, piece, previous);
         }
-        if (Tone.isAside(heard, sentence)) {
+        if (!isTimed && Tone.isAside(heard, sentence)) {
             addNote(piece.start(), piece.end());
             parted |= heard.beginsWith(Manner.PARTING);
             return previous;
@@ -204,21 +207,25 @@ final class Assembly {
         return line;
     }
 
-    private Draft addFigures(Heard heard) {
+    private Draft addFigures(Heard heard, @Nullable Draft previous) {
         Piece piece = heard.piece();
         List<Draft> drafts = heard.drafts();
+        Draft last = previous;
         for (int i = 0; i < drafts.size(); i++) {
             Draft draft = drafts.get(i);
             if (i == 0) {
                 draft.beginAt(piece.start());
                 takeAhead(draft);
             }
-            lines.add(draft);
-            figures++;
+            if (last == null || !goingOn.isBeginningOf(last, draft)) {
+                lines.add(draft);
+                figures++;
+                last = draft;
+            }
         }
-        Draft last = drafts.get(drafts.size() - 1);
-        last.takeIn(last.end(), piece.end());
-        return last;
+        Draft end = lines.get(lines.size() - 1);
+        end.takeIn(end.end(), piece.end());
+        return end;
     }
 
     private void takeAhead(Draft draft) {
@@ -282,26 +289,6 @@ final class Assembly {
             draft.takeInBefore(ahead);
         }
         ahead = draft;
-    }
-
-    /** "tail slide, wheels up" is one name. */
-    private boolean isRestOf(Draft previous, Heard heard) {
-        Names.Sense before = previous.sense();
-        if (before == null
-                || heard.drafts().size() > 1
-                || heard.piece().parting() == Parting.LINE
-                || (heard.isFigure() && before.choices().isEmpty() && !heard.isWeak())) {
-            return false;
-        }
-        List<Word> both = new ArrayList<>(Words.of(Words.folded(before.title())));
-        both.addAll(heard.words());
-        Names.Sense sense = names.all(both);
-        if (sense == null) {
-            return false;
-        }
-        previous.mean(sense);
-        previous.takeIn(heard.piece().start(), heard.piece().end());
-        return true;
     }
 
     /** Takes what was said ahead of a figure that never came. */

@@ -23,6 +23,23 @@ final class LeftOver {
         return left;
     }
 
+    /** From the first word that nobody understood to the last, with what stands between them: a name, as it was written. */
+    static List<String> whole(Text text, List<Word> words, boolean[] taken) {
+        int first = 0;
+        int last = words.size();
+        while (first < last && (taken[first] || (isSilent(words.get(first)) && !isMeant(words.get(first))))) {
+            first++;
+        }
+        while (last > first && taken[last - 1]) {
+            last--;
+        }
+        List<String> left = new ArrayList<>();
+        if (first < last) {
+            stretch(words.subList(first, last), text, left);
+        }
+        return left;
+    }
+
     private static void stretch(List<Word> words, Text text, List<String> left) {
         int from = 0;
         int to = words.size();
@@ -35,8 +52,14 @@ final class LeftOver {
         while (isSilent(words.get(from)) && !isMeant(words.get(from))) {
             from++;
         }
-        left.add(text.written()
-                .substring(words.get(from).start(), words.get(to - 1).end()));
+        int start = words.get(from).start();
+        int end = words.get(to - 1).end();
+        String written = text.written();
+        boolean isOpen = written.indexOf('(', start) >= 0
+                && written.lastIndexOf('(', end) > written.lastIndexOf(')', end - 1)
+                && written.lastIndexOf('(', end) >= start;
+        left.add(written.substring(
+                start, isOpen && end < written.length() && written.charAt(end) == ')' ? end + 1 : end));
     }
 
     /** Whether a word says nothing by itself. */

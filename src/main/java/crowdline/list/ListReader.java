@@ -106,8 +106,7 @@ public final class ListReader {
     }
 
     private Heard heard(Text text, Piece piece) {
-        return new Heard(
-                piece, pieces.read(text, piece.from(), piece.to()), Words.of(text.folded(), piece.from(), piece.to()));
+        return new Heard(piece, pieces.read(text, piece.from(), piece.to()), text.words(piece.from(), piece.to()));
     }
 
     private static FigureList refused(String why) {

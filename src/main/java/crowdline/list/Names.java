@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,10 +28,20 @@ final class Names {
     record Named(Sense sense, int words) {}
 
     private static final String WEAK = "~";
+    /** Stands behind a number, so that "2 of 2" is not "22". */
+    private static final String NUMBER = "#";
+    /** More are degrees. */
+    private static final double MOST_ROLLS = 12;
+
+    /** A quarter of what begins with these is a quarter roll; a quarter of anything else is no such figure. */
+    private static final Set<String> LINES = Set.of("vertical", "45");
+
+    private static final Set<String> PARTS = Set.of("half", "quarter", "three-quarter");
 
     private final Map<String, Sense> byKey = new HashMap<>();
     private final List<String> figures;
     private final List<String> written = new ArrayList<>();
+    private final Joined joined;
     private int longest;
 
     Names(Catalogue catalogue) {
@@ -43,6 +54,12 @@ final class Names {
             put(entry.name(), new Sense(entry.name(), entry.name(), isWeak(entry.name()), List.of()));
         }
         written.forEach(this::putInOneWord);
+        joined = new Joined(catalogue);
+    }
+
+    /** Which figures are one if they follow each other. */
+    Joined joined() {
+        return joined;
     }
 
     private boolean isWeak(String name) {
@@ -123,7 +140,7 @@ final class Names {
     @Nullable
     Named at(List<Word> words, int from, boolean weakToo) {
         boolean isPart = from > 0 && words.get(from - 1).plain().equals("quarter");
-        if (isPart || isSilent(words.get(from).plain())) {
+        if (isSilent(words.get(from).plain())) {
             return null;
         }
         Named found = null;
@@ -134,15 +151,43 @@ final class Names {
                 key.append(keyed(words, i));
             }
             Sense sense = byKey.get(isSilent(plain) ? key + plain : key.toString());
-            if (sense != null && (weakToo || !sense.weak())) {
+            if (sense != null
+                    && (weakToo || !sense.weak())
+                    && (!isPart || LINES.contains(words.get(from).plain()))) {
                 found = new Named(sense, i + 1 - from);
             }
         }
         return found;
     }
 
+    /** "vertical 1/2 roll up": the count stands within the name. Its own place is {@code from + at}. */
+    record Counted(Sense sense, int words, int at) {}
+
+    /** The longest name that begins with this word and has a count in it; null if there is none. */
+    @Nullable
+    Counted aroundACount(List<Word> words, int from) {
+        for (int at = from + 1; at < Math.min(words.size() - 1, from + longest); at++) {
+            Word count = words.get(at);
+            Double number = count.number();
+            if (number == null ? !PARTS.contains(count.plain()) : number > MOST_ROLLS) {
+                continue;
+            }
+            List<Word> without = new ArrayList<>(words.subList(from, Math.min(words.size(), from + longest)));
+            without.remove(at - from);
+            Named named = at(without, 0, false);
+            if (named != null
+                    && named.words() > at - from
+                    && Sided.hasRollsOnALine(named.sense().figure())) {
+                return new Counted(named.sense(), named.words() + 1, at - from);
+            }
+        }
+        return null;
+    }
+
     private static String keyed(List<Word> words, int i) {
-        return onTop(words, i) ? "on" : words.get(i).plain();
+        String plain = words.get(i).plain();
+        boolean isNumber = Character.isDigit(plain.charAt(0));
+        return onTop(words, i) ? "on" : isNumber ? plain + NUMBER : plain;
     }
 
     /** "at the top" and "over the top" are "on top". */

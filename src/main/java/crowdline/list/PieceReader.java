@@ -1,6 +1,8 @@
 package crowdline.list;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +24,9 @@ final class PieceReader {
             "without",
             "no",
             "not");
+
+    private static final Set<String> AFTER_SMOKE = Set.of("on", "off", "out", "stop", "end", "system", "go", "running");
+    private static final Set<String> BEFORE_SMOKE = Set.of("no", "without", "minus", "with", "trailing");
 
     /** Where on a figure an addition is flown. */
     private static final Set<String> ON_A_FIGURE =
@@ -50,8 +55,8 @@ final class PieceReader {
      * @param to where it ends, exclusive
      */
     List<Draft> read(Text text, int from, int to) {
-        List<Word> words = Words.of(text.folded(), from, to);
-        List<Word> spelt = words.stream().map(this::surelySpelt).toList();
+        List<Word> words = text.words(from, to);
+        List<Word> spelt = countsAhead(words.stream().map(this::surelySpelt).toList());
         List<Found> found = named(spelt);
         if (found.size() < 2) {
             Draft draft = draft(text, spelt, found, from, to);
@@ -64,7 +69,8 @@ final class PieceReader {
         List<Found> own = new ArrayList<>();
         for (Found next : found) {
             if (!own.isEmpty()
-                    && !isAddition(spelt, first, own.get(own.size() - 1).to(), next)) {
+                    && !isAddition(spelt, first, own.get(own.size() - 1).to(), next)
+                    && !isInBrackets(text, spelt.get(own.get(0).from()), spelt.get(next.from()))) {
                 int cut = cut(spelt, own.get(own.size() - 1).to(), next.from());
                 int cutAt = spelt.get(cut).start();
                 drafts.add(draft(text, spelt.subList(first, cut), moved(own, first), begin, cutAt));
@@ -76,6 +82,20 @@ final class PieceReader {
         }
         drafts.add(draft(text, spelt.subList(first, spelt.size()), moved(own, first), begin, to));
         return drafts;
+    }
+
+    /** "vertical 1/2 roll up" as "1/2 vertical roll up". */
+    private List<Word> countsAhead(List<Word> words) {
+        List<Word> moved = new ArrayList<>(words);
+        for (int i = 0; i < moved.size(); i++) {
+            Names.Counted counted = names.aroundACount(moved, i);
+            if (counted != null) {
+                Word count = moved.remove(i + counted.at());
+                moved.add(i, count.standingAt(moved.get(i).start()));
+                i += counted.words() - 1;
+            }
+        }
+        return moved;
     }
 
     private Word surelySpelt(Word word) {
@@ -112,11 +132,15 @@ final class PieceReader {
         int i = 0;
         while (i < words.size()) {
             boolean isLast = !found.isEmpty() && words.get(i - 1).plain().equals("and");
-            Names.Named named = names.at(words, i, weakToo || isLast);
+            Names.Named named = names.at(words, i, weakToo || isLast || isPullingUp(words, i));
             if (named != null && weakToo && isCountOfTurns(words, i)) {
                 named = null;
             }
-            if (named != null && named.sense().weak() && !weakToo && i + named.words() < words.size()) {
+            if (named != null
+                    && named.sense().weak()
+                    && !weakToo
+                    && i + named.words() < words.size()
+                    && !isPullingUp(words, i)) {
                 named = null;
             }
             if (named != null) {
@@ -127,6 +151,15 @@ final class PieceReader {
             }
         }
         return found;
+    }
+
+    /** "Pull up and stall turn": both are figures, though to pull up begins many a one. */
+    private static boolean isPullingUp(List<Word> words, int at) {
+        return at == 0
+                && words.size() > 3
+                && words.get(0).plain().startsWith("pull")
+                && words.get(1).plain().equals("up")
+                && words.get(2).plain().equals("and");
     }
 
     /** Words of everyday English are taken for misspelt figures only where nothing else is left of the piece. */
@@ -164,6 +197,16 @@ final class PieceReader {
                 .toList();
     }
 
+    /** "Immelmann (roll off the top)": what a bracket after a figure names belongs to it. */
+    private static boolean isInBrackets(Text text, Word main, Word other) {
+        int depth = 0;
+        for (int i = main.start(); i < other.start(); i++) {
+            char c = text.folded().charAt(i);
+            depth += c == '(' || c == '[' ? 1 : c == ')' || c == ']' ? -1 : 0;
+        }
+        return depth > 0;
+    }
+
     private static boolean isAddition(List<Word> words, int first, int after, Found next) {
         for (int i = after; i < next.from(); i++) {
             boolean isFrom = words.get(i).plain().equals("from")
@@ -171,6 +214,12 @@ final class PieceReader {
             if (isFrom || ADDING.contains(words.get(i).plain())) {
                 return true;
             }
+        }
+        boolean isPurpose = next.from() > after
+                && next.sense().figure().equals("reposition")
+                && Set.of("to", "for").contains(words.get(next.from() - 1).plain());
+        if (isPurpose) {
+            return true;
         }
         for (int i = next.to(); i < Math.min(words.size(), next.to() + 5); i++) {
             String plain = words.get(i).plain();
@@ -218,18 +267,44 @@ final class PieceReader {
                 taken[i] = true;
                 plain.set(i, i == main.from() ? Sayings.FIGURE : "·");
             }
+            for (Found again : found.subList(1, found.size())) {
+                if (again.sense().figure().equals(main.sense().figure())
+                        && isInBrackets(text, words.get(main.from()), words.get(again.from()))) {
+                    Arrays.fill(taken, again.from(), again.to(), true);
+                }
+            }
             if (found.size() > 1) {
                 extras = additionsFrom(words, main.to(), found.get(1).from());
                 alternatives(draft, words, found, main);
             }
         }
+        if (found.isEmpty()) {
+            keepSmokeInNames(plain);
+        }
         boolean[] said = sayings.take(draft, plain, extras);
         for (int i = 0; i < said.length; i++) {
             taken[i] |= said[i] || (isTurn(draft) && words.get(i).plain().equals("turn"));
         }
-        LeftOver.of(text, words, taken).forEach(draft::note);
+        if (found.isEmpty()) {
+            LeftOver.whole(text, words, taken).forEach(draft::note);
+        } else {
+            LeftOver.of(text, words, taken).forEach(draft::note);
+        }
         completeName(draft);
         return draft;
+    }
+
+    /** "Smoke heart" is what somebody calls a thing; nothing is switched on. */
+    private static void keepSmokeInNames(List<String> plain) {
+        for (int i = 0; i + 1 < plain.size(); i++) {
+            boolean isSwitch = !plain.get(i + 1).chars().allMatch(Character::isLetter)
+                    || Manner.FILLER.has(plain.get(i + 1))
+                    || AFTER_SMOKE.contains(plain.get(i + 1))
+                    || (i > 0 && BEFORE_SMOKE.contains(plain.get(i - 1)));
+            if (plain.get(i).equals("smoke") && !isSwitch) {
+                plain.set(i, "smoke's");
+            }
+        }
     }
 
     private static boolean isTurn(Draft draft) {
@@ -245,9 +320,18 @@ final class PieceReader {
                     Words.of(Words.folded(begun.title() + " " + draft.notes().get(0))));
             if (whole != null) {
                 draft.mean(whole);
+            }
+            if (whole != null || isInTheName(begun.figure(), draft.notes().get(0))) {
                 draft.forgetNotes();
             }
         }
+    }
+
+    /** "Steep 360" is a steep turn, whatever else it may be called. */
+    private static boolean isInTheName(String figure, String note) {
+        Set<String> name = new HashSet<>();
+        Words.of(Words.folded(figure)).forEach(word -> name.add(word.plain()));
+        return Words.of(Words.folded(note)).stream().allMatch(word -> name.contains(word.plain()));
     }
 
     private static int additionsFrom(List<Word> words, int after, int next) {

@@ -14,6 +14,11 @@ import java.util.regex.Pattern;
 final class Sayings {
     static final String FIGURE = "¤";
 
+    /** A number without a unit from here on is a speed in knots; one below may count anything. */
+    private static final double LEAST_BARE_KT = 50;
+    /** A number without a unit from here on is a height in feet: nothing in a list is as fast. */
+    private static final double LEAST_BARE_FT = 500;
+
     private static final String NUM = "(\\d+(?:\\.\\d+)?)";
     private static final String RANGE = "(?:" + NUM + " (?:to |or |and )?)?" + NUM;
     private static final String ABOUT =
@@ -176,6 +181,40 @@ final class Sayings {
         add(" min ", FOR + "half (?:a |an )?min", said(Detail.SECONDS, 30.0));
         add(" min ", FOR + "a min", said(Detail.SECONDS, 60.0));
         add(" s ", FOR + RANGE + " s(?: or so)?", measured(Detail.SECONDS, v -> v));
+        bareNumbers();
+    }
+
+    /** Numbers without a unit, which the word before them or after them says enough of. */
+    private void bareNumbers() {
+        String end = "(?= $| ·| and | then | left| right| from )";
+        add(
+                "speed|entry|enter",
+                "(?:at )?(?:entry speed|entry at|enter at|speed of|speed|entry) " + NUM + end,
+                bareSpeed());
+        add(" entry", NUM + " (?:entry|on entry|at entry)", bareSpeed());
+        add("height|base|alt|floor", "(?:height|base|altitude|alt|floor) (?:of |at )?" + NUM + end, bareHeight());
+        add(" at | to | from ", "(?:at|to|from|up to|down to) " + NUM + end, bareHeight());
+        addOfFigure(
+                " at ",
+                "at " + NUM + end,
+                (draft, found) -> !isPass(draft) && bareSpeed().say(draft, found));
+    }
+
+    /** "At 200" says of a pass how high it is, or how fast. */
+    private static boolean isPass(Draft draft) {
+        Names.Sense sense = draft.sense();
+        return sense == null || sense.figure().endsWith("pass");
+    }
+
+    private static Meaning bareSpeed() {
+        return (draft, found) -> {
+            double kt = group(found, 1);
+            return kt >= LEAST_BARE_KT && kt < LEAST_BARE_FT && number(draft, Detail.ENTRY_KT, kt);
+        };
+    }
+
+    private static Meaning bareHeight() {
+        return (draft, found) -> group(found, 1) >= LEAST_BARE_FT && number(draft, Detail.HEIGHT_FT, group(found, 1));
     }
 
     /** Of "40 to 50" the middle. */
@@ -231,8 +270,21 @@ final class Sayings {
         addOfFigure(" x | time ", "(?:x |time )" + NUM, count(1));
         addOfFigure(" x | time | in a row| off ", NUM + "(?: x| time| in a row| off)", count(1));
         addOfFigure("¤", "(?<=¤ (?:· ){0,8})" + NUM + "(?= $| left| right| to | ·)", count(1));
+        addOfFigure(
+                "half|quarter|three-quarter",
+                "(half|quarter|three-quarter) (?=¤)",
+                (draft, found) -> hasRolls(draft) && number(draft, Detail.COUNT, share(found.group(1))));
         addOfFigure("twice", "twice", said(Detail.COUNT, 2.0));
         addOfFigure("thrice", "thrice", said(Detail.COUNT, 3.0));
+    }
+
+    private static boolean hasRolls(Draft draft) {
+        Names.Sense sense = draft.sense();
+        return sense != null && Sided.hasRollsOnALine(sense.figure());
+    }
+
+    private static double share(String fraction) {
+        return fraction.equals("half") ? 0.5 : fraction.equals("quarter") ? 0.25 : 0.75;
     }
 
     private static Meaning count(int group) {

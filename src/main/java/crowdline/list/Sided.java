@@ -22,6 +22,9 @@ final class Sided {
     private static final Set<String> ALONG =
             Set.of("pass", "dive", "climb", "run-in", "take-off", "landing", "flight", "level out");
 
+    private static final Set<String> ROLLS_ON_A_LINE =
+            Set.of("vertical roll up", "vertical roll down", "45 degree up-line with roll");
+
     private static final Set<String> AT_AN_END =
             Set.of("half loop with roll out on top", "Cuban eight", "half Cuban", "split S");
 
@@ -31,6 +34,11 @@ final class Sided {
     static boolean turns(String figure) {
         return !AT_AN_END.contains(figure)
                 && List.of(figure.split(" ")).stream().anyMatch(TURNS::contains);
+    }
+
+    /** Whether it is a straight line up or down with as many rolls, or parts of one, as one likes. */
+    static boolean hasRollsOnALine(String figure) {
+        return ROLLS_ON_A_LINE.contains(figure);
     }
 
     /** Whether it is flown along the line. */

@@ -24,7 +24,7 @@ final class Splitter {
             + "|(?<word>\\b(?:and then|then|and finally|followed(?: immediately| directly)? (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
             + "after (?:that|this|which)|afterwards|before (?:a|an|the|my|another|pulling|going|doing)\\b(?! crowd)|onto|"
             + "(?:(?:to|and|then|i|we) ){0,3}(?:finish|finishing|end|ending|close|closing|start|starting|begin|beginning|open|opening)(?:es|s)?(?: off| up)? with)\\b)"
-            + "|(?<dash>\\t+|\\|+|\\s[-–—]+\\s|:(?=\\s|$))");
+            + "|(?<dash>\\t+|\\|+| {3,}(?=\\S)|\\s[-–—]+\\s|:(?=\\s|$))");
 
     private static final Pattern SHORTENED = Pattern.compile(
             ".*\\b(?:approx|sec|secs|min|mins|max|ft|kt|kts|pt|rev|inv|neg|no|deg|e\\.?g|i\\.?e|incl|alt|approx|ca|hes|fig|mr|mrs|dr)",

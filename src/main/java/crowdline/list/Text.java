@@ -1,14 +1,23 @@
 package crowdline.list;
 
+import java.util.List;
+
 /**
  * A text as it was written, and the same in small letters without accents; both are equally long.
  *
  * @param written as it was written
  * @param folded as it is compared
+ * @param columns what stands above its cells, if it is a table
  */
-record Text(String written, String folded) {
+record Text(String written, String folded, Columns columns) {
     static Text of(String written) {
-        return new Text(written, Words.folded(written));
+        String folded = Words.folded(written);
+        return new Text(written, folded, Columns.of(folded));
+    }
+
+    /** The words of a stretch, with the units that the heads of columns give. */
+    List<Word> words(int from, int to) {
+        return columns.with(Words.of(folded, from, to));
     }
 
     /** A stretch as it was written, without spaces and commas around it. */

@@ -1,6 +1,7 @@
 package crowdline.list;
 
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -74,6 +75,27 @@ final class Tone {
         return (doubts >= 1 && doubts + told >= 2 && open >= 2 && (told >= 1 || !leads))
                 || (told >= 1 && open >= 4 && open + told > understood)
                 || open > 2 * understood + 4;
+    }
+
+    private static final Pattern OWN_TIME =
+            Pattern.compile("(?s).*(?:[(\\[,:;=\\t|]|\\s[-–—])\\s*(?:for |about |approx\\.? |ca\\.? |~ ?)?"
+                    + "(?:\\d{1,2}:\\d{2}|\\d{1,3}(?:\\.\\d)? ?(?:s|secs?|seconds?|m|mins?|minutes?))[.)\\]\\s]*");
+
+    private static final Set<String> WHOSE = Set.of("my", "our", "your", "his", "her", "their", "the");
+
+    /** Whether a line that is no figure has a time set apart at its end, as something that is flown has. */
+    static boolean isTimed(Sentence sentence, List<Heard> pieces, Text text) {
+        List<Word> words = pieces.stream().flatMap(p -> p.words().stream()).toList();
+        long told = words.stream()
+                .filter(word -> Manner.SENTENCE.has(word) && !WHOSE.contains(word.plain()))
+                .count();
+        return words.size() <= 14
+                && (told == 0 || sentence.numbered())
+                && pieces.stream().noneMatch(p -> Manner.HEADING.hasAny(p.words()) || Manner.DOUBT.hasAny(p.words()))
+                && !pieces.get(0).beginsWith(Manner.GREETING)
+                && !pieces.get(0).beginsWith(Manner.PARTING)
+                && OWN_TIME.matcher(text.folded().substring(sentence.start(), sentence.end()))
+                        .matches();
     }
 
     private static final Pattern PARTING_PHRASE = Pattern.compile(

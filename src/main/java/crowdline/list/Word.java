@@ -12,6 +12,11 @@ import org.jspecify.annotations.Nullable;
  */
 record Word(String plain, int start, int end, @Nullable Double number) {
 
+    /** The same, as if it began earlier. */
+    Word standingAt(int earlier) {
+        return new Word(plain, earlier, end, number);
+    }
+
     /** The same in another spelling. */
     Word spelt(String other) {
         return new Word(other, start, end, number);

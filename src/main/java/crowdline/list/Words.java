@@ -16,7 +16,7 @@ final class Words {
             + "|(?<fraction>1/2|1/4|3/4|[½¼¾])(?!\\d)"
             + "|(?<thousands>\\d{1,3}(?:,\\d{3}){1,3})(?!\\d)"
             + "|(?<number>\\d{1,9}(?:\\.\\d{1,6})?)"
-            + "|(?<!\\p{L})(?:w/|c/l(?!\\p{L}))"
+            + "|(?<!\\p{L})(?:w/|(?:c/l|k/e)(?!\\p{L}))"
             + "|\\p{L}+(?:'\\p{L}+){0,3}"
             + "|[^\\s\\p{L}]");
 
@@ -36,21 +36,23 @@ final class Words {
             "inverted inv",
             "negative neg",
             "degree deg °",
-            "left lh lhs l",
+            "left lh lhs l lft",
             "to too",
             "through thru",
             "cuban cub",
             "vertical vert vertically",
             "low lo",
             "double dbl",
-            "knifeedge ke",
+            "knifeedge ke k/e",
+            "square sq",
+            "reposition repo repos",
             "with w/",
             "turn trn",
             "landing ldg lndg",
             "inverted upsidedown",
-            "right rh rhs r",
+            "right rh rhs r rt rgt",
             "aileron ail",
-            "hesitation hes",
+            "hesitation hes hesi",
             "half halves",
             "quarter qtr",
             "and & +",

@@ -7,6 +7,8 @@ import crowdline.show.CatalogueEntry;
 import crowdline.show.Finding;
 import crowdline.show.Severity;
 import crowdline.storage.show.CatalogueFile;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -297,9 +299,11 @@ class ListReaderTest {
     @ParameterizedTest
     @MethodSource("longTexts")
     void theLongestTextsAreReadInSeconds(String text) {
-        long start = System.nanoTime();
+        // Of the processor, as other tests keep the machine busy.
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+        long start = threads.getCurrentThreadCpuTime();
         FigureList list = READER.read(text);
-        Duration took = Duration.ofNanos(System.nanoTime() - start);
+        Duration took = Duration.ofNanos(threads.getCurrentThreadCpuTime() - start);
 
         assertThat(list.findings()).isNotEmpty();
         assertThat(took).isLessThan(Duration.ofSeconds(5));

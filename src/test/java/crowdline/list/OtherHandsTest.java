@@ -14,7 +14,9 @@ class OtherHandsTest {
     static Stream<Spelt> spellings() {
         return Stream.concat(
                 Spelt.rows("other-hands.txt"),
-                Stream.concat(Spelt.rows("later-hands.txt"), Spelt.rows("last-hands.txt")));
+                Stream.concat(
+                        Stream.concat(Spelt.rows("later-hands.txt"), Spelt.rows("last-hands.txt")),
+                        Stream.concat(Spelt.rows("plain-hands.txt"), Spelt.rows("tables.txt"))));
     }
 
     @ParameterizedTest

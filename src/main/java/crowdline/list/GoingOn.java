@@ -1,0 +1,99 @@
+package crowdline.list;
+
+import crowdline.list.Piece.Parting;
+import crowdline.list.Tone.Heard;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Tells whether a piece goes on with the figure before it, and lets that figure take it in. */
+final class GoingOn {
+    /** More turns or rolls need a word beside their number. */
+    private static final double MOST_BARE_COUNT = 12;
+    /** No figure is flown as often. */
+    private static final double LEAST_ANGLE = 90;
+
+    private final Names names;
+
+    GoingOn(Names names) {
+        this.names = names;
+    }
+
+    /** "tail slide, wheels up" is one name. */
+    boolean isRestOf(Draft previous, Heard heard) {
+        Names.Sense before = previous.sense();
+        if (before == null
+                || heard.words().isEmpty()
+                || heard.drafts().size() > 1
+                || heard.piece().parting() == Parting.LINE) {
+            return false;
+        }
+        if (isAngleOf(before, heard)) {
+            previous.take(heard.drafts().get(0));
+            return takenIn(previous, heard);
+        }
+        Double number = heard.words().get(0).number();
+        if (number != null
+                && number <= MOST_BARE_COUNT
+                && heard.words().size() == 1
+                && Sided.turns(before.figure())
+                && !previous.says(Detail.COUNT)) {
+            previous.say(Detail.COUNT, number);
+            return takenIn(previous, heard);
+        }
+        List<Word> both = new ArrayList<>(Words.of(Words.folded(before.title())));
+        both.addAll(heard.words());
+        Names.Sense sense = names.all(both);
+        if (sense == null) {
+            both.removeIf(Manner.DESCRIBING::has);
+            sense = names.all(both);
+        }
+        if (sense == null
+                || (heard.isFigure() && before.choices().isEmpty() && !heard.isWeak() && !isNamedAgain(heard, sense))) {
+            return false;
+        }
+        previous.mean(sense);
+        return takenIn(previous, heard);
+    }
+
+    private static boolean takenIn(Draft previous, Heard heard) {
+        previous.takeIn(heard.piece().start(), heard.piece().end());
+        return true;
+    }
+
+    /** "Tight turn, 360 degrees": how far it turns is no second one. */
+    private static boolean isAngleOf(Names.Sense before, Heard heard) {
+        Names.Sense again = heard.drafts().get(0).sense();
+        Double number = heard.words().get(0).number();
+        return again != null && again.figure().equals(before.figure()) && number != null && number >= LEAST_ANGLE;
+    }
+
+    /** "Hesitation roll - 8 points": what stands behind the dash is the same figure by its exact name. */
+    private static boolean isNamedAgain(Heard heard, Names.Sense both) {
+        Names.Sense again = heard.drafts().get(0).sense();
+        return heard.piece().parting() == Parting.DASH
+                && again != null
+                && again.figure().equals(both.figure());
+    }
+
+    /** "Pull up, stall turn": one becomes the other. */
+    boolean isBeginningOf(Draft begun, Draft next) {
+        Names.Sense first = begun.sense();
+        Names.Sense second = next.sense();
+        if (first == null || second == null || !begun.hasRoomFor(next)) {
+            return false;
+        }
+        Joined.Whole whole = names.joined().of(first.figure(), second.figure());
+        if (whole == null) {
+            return false;
+        }
+        boolean isSame = whole.figure().equals(second.figure());
+        begun.mean(isSame ? second : new Names.Sense(whole.figure(), whole.figure(), false, List.of()));
+        begun.take(next);
+        Double rolls = whole.rolls();
+        if (rolls != null && !begun.says(Detail.COUNT)) {
+            begun.say(Detail.COUNT, rolls);
+        }
+        next.eachSpan(begun::takeIn);
+        return true;
+    }
+}
