@@ -6,6 +6,7 @@ import crowdline.console.theme.Tone;
 import crowdline.list.FigureList;
 import crowdline.list.ListLine;
 import crowdline.show.Finding;
+import crowdline.show.Placing.Heading;
 import crowdline.show.Severity;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,6 +74,7 @@ record ListView(List<Row> rows, String head, String wrong, boolean isUsable) {
             say(told, assumed, "height", line.heightFt() == null ? null : number(line.heightFt()) + " ft");
             say(told, assumed, "speed", line.entryKt() == null ? null : number(line.entryKt()) + " kt");
         }
+        say(told, null, "", line.heading() == null ? null : from(line.heading()));
         say(told, null, "", line.side() == null ? null : "to the " + words(line.side()));
         say(told, timed ? assumed : null, "time", line.seconds() == null ? null : number(line.seconds()) + " s");
         say(told, null, "", line.note());
@@ -103,8 +105,23 @@ record ListView(List<Row> rows, String head, String wrong, boolean isUsable) {
         }
     }
 
+    /** Where it comes from, as a commentator sees it. */
+    private static String from(Heading heading) {
+        return switch (heading) {
+            case RIGHT -> "from the left";
+            case LEFT -> "from the right";
+            case AWAY -> "away from the crowd";
+            case CROWD -> "towards the crowd";
+        };
+    }
+
     private static @Nullable String count(ListLine line) {
-        return line.count() == null ? null : number(line.count()) + " times";
+        Double count = line.count();
+        if (count == null) {
+            return null;
+        }
+        boolean turns = line.title().contains("spin") || line.title().contains("tumble");
+        return number(count) + (turns ? " turn" : " time") + (count == 1 ? "" : "s");
     }
 
     private static String number(double value) {

@@ -181,8 +181,8 @@ final class PreparePanel extends JPanel {
             button.setFont(appearance.plain(roomy ? TextRole.BODY : TextRole.LABEL));
             switches.add(button);
         });
-        add(switches, "growx, wmin 0");
-        add(stage, "grow, wmin 0, hmin 0");
+        add(switches, "cell 0 0, growx, wmin 0");
+        add(stage, "cell 0 1, grow, wmin 0, hmin 0");
         acts.wear(appearance);
         pages.values().forEach(card -> card.wear(appearance));
         list.wear(appearance);

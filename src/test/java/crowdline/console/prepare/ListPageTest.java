@@ -93,8 +93,33 @@ class ListPageTest {
         assertThat(loop.assumed()).isEqualTo("assumed: place, speed");
         assertThat(loop.mark().form()).isEqualTo(Form.DISC);
         ListView.Row spin = read().getModel().getElementAt(1);
-        assertThat(spin.told()).isEqualTo("2 times, centre");
+        assertThat(spin.told()).isEqualTo("2 turns, centre");
         assertThat(spin.assumed()).isEqualTo("assumed: height, speed");
+    }
+
+    @Test
+    void whereItComesFromIsReadInEachLine() {
+        paste("run in from the left\nloop");
+        assertThat(read().getModel().getElementAt(0).told()).isEqualTo("from the left");
+    }
+
+    @Test
+    void theListFillsTheHeightOfTheWindow() {
+        paste("loop");
+        panel.setSize(1280, 700);
+        layOut(panel);
+        layOut(panel);
+        JTextArea box = named(JTextArea.class, "The pilot's list");
+        assertThat(box.getParent().getHeight()).isGreaterThan(450);
+    }
+
+    private static void layOut(Container parent) {
+        parent.doLayout();
+        for (Component child : parent.getComponents()) {
+            if (child instanceof Container inner) {
+                layOut(inner);
+            }
+        }
     }
 
     @Test
