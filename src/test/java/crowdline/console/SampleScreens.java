@@ -12,6 +12,7 @@ import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesView;
 import crowdline.console.passes.PassesView.FigureLine;
 import crowdline.console.passes.PassesView.PassLine;
+import crowdline.console.pictures.EditedPicture;
 import crowdline.console.pictures.Pictures;
 import crowdline.console.pictures.PrintPicture;
 import crowdline.console.prepare.PrepareView;
@@ -55,6 +56,7 @@ public final class SampleScreens {
                 Map.of(),
                 Map.of(),
                 prepare(),
+                new EditedPicture(SmallShow.show(), prepare(), ""),
                 SampleScreens::words,
                 glossary(),
                 RemarksToTime.of(List.of(), new Spoken(Map.of())),

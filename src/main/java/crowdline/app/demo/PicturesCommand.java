@@ -132,6 +132,7 @@ public final class PicturesCommand implements Callable<Integer> {
                 new DemoWalks(loaded).views(),
                 new DemoDebrief(loaded).views(),
                 LoadedPredictions.view(loaded, result.findings()),
+                DemoEdited.of(loaded, result.findings()),
                 () -> words(loaded, catalogue),
                 GlossaryView.drawn(catalogue),
                 RemarksToTime.of(

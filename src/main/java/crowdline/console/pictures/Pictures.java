@@ -55,6 +55,7 @@ public final class Pictures {
      * @param walks moments of Walk through, likewise
      * @param debriefs debriefs, likewise
      * @param prepare the show at a glance
+     * @param edited the same with an act being edited
      * @param words the words of a show being written
      * @param glossary the glossary
      * @param remarks what a speaker is timed with
@@ -65,6 +66,7 @@ public final class Pictures {
             Map<String, WalkView> walks,
             Map<String, DebriefView> debriefs,
             PrepareView prepare,
+            EditedPicture edited,
             Supplier<WordsModel> words,
             GlossaryView glossary,
             List<SpokenText> remarks,
@@ -152,6 +154,7 @@ public final class Pictures {
             pane.showPrepare(screens.prepare());
             pane.prepare().showPasses();
         });
+        all.putAll(screens.edited().screens());
         all.put("words", pane -> {
             pane.go(Place.WORDS);
             pane.words().show(screens.words().get());

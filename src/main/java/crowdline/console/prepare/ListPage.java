@@ -93,6 +93,10 @@ final class ListPage extends JPanel {
         list.requestFocusInWindow();
     }
 
+    void put(String text) {
+        list.setText(text);
+    }
+
     boolean takeFocus() {
         return list.requestFocusInWindow();
     }

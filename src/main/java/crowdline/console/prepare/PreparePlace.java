@@ -185,6 +185,17 @@ public final class PreparePlace implements PlaceScreen {
         place.show(view);
     }
 
+    /** Asks for the list of an act, with this in the box already. */
+    public void pasteList(String text) {
+        panel().pasteList();
+        panel().listPage().put(text);
+    }
+
+    /** Chooses an act, as soon as it is shown. */
+    public void chooseAct(String actId) {
+        place.ifShown(shown -> shown.acts().chooseNext(actId));
+    }
+
     /** Turns from the remarks to the passes. */
     public void showPasses() {
         place.ifShown(PreparePanel::showPasses);
