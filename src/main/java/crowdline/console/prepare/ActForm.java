@@ -103,7 +103,7 @@ final class ActForm extends JPanel {
         add(fields.over(kind, "What flies it"), "wmin 0");
         add(fields.over(performer, "Who flies"), "wmin 0");
         add(fields.over(title, "Announced as"), "wmin 0");
-        add(fields.over(slot, "Begins at"), "wmin 0");
+        add(fields.over(slot, "Begins"), "wmin 0");
         add(fields.over(minutes, "Minutes"), "wmin 0");
         add(kind, "wmin 0");
         add(performer, "wmin 0");

@@ -108,13 +108,13 @@ final class AnnouncementsPage extends JPanel implements PrepareCard {
                 "insets 0, gap " + worn.room(16) + " " + worn.room(4),
                 "[0:0:,grow 60,fill][0:0:,grow 40,fill]",
                 "[][0:0:,grow 55,fill][][0:0:,grow 45,fill][][]"));
-        page.add(form.over(words, "What to say, with an empty line between paragraphs"), "wmin 0");
-        page.add(form.over(steps, "What to do first, a line for each step"), "wmin 0, wrap");
+        page.add(form.over(words, "What to say; an empty line parts"), "wmin 0");
+        page.add(form.over(steps, "What to do first, line by line"), "wmin 0, wrap");
         page.add(PreparePanel.scroll(words), "grow, wmin 0, hmin 0, spany 3");
         page.add(PreparePanel.scroll(steps), "grow, wmin 0, hmin 0, wrap");
-        page.add(form.over(contacts, "Whom to reach, such as Display director: channel 4"), "wmin 0, wrap");
+        page.add(form.over(contacts, "Whom to reach: who, a colon, how"), "wmin 0, wrap");
         page.add(PreparePanel.scroll(contacts), "grow, wmin 0, hmin 0, wrap");
-        page.add(form.over(agreed, "Agreed with whom, and when, such as the display director, 2 May"), "wmin 0, wrap");
+        page.add(form.over(agreed, "Agreed with whom, and when"), "wmin 0, wrap");
         page.add(agreed, "wmin 0");
         page.add(mark, "wmin 0, h " + worn.room(24) + "!");
         form.wear(worn);

@@ -11,6 +11,7 @@ import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JList;
+import javax.swing.ListModel;
 import javax.swing.ListSelectionModel;
 import org.jspecify.annotations.Nullable;
 
@@ -21,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Choices<T> {
     private final DefaultListModel<T> model = new DefaultListModel<>();
-    private final JList<T> list = new JList<>(model);
+    private final JList<T> list = new Narrow<>(model);
     private final Function<T, String> id;
     private final Function<T, String> name;
     private boolean showing;
@@ -77,6 +78,18 @@ final class Choices<T> {
         list.setBackground(worn.palette().stage());
         list.setFixedCellHeight(worn.px(36));
         list.setCellRenderer(new Cells(worn.px(10)));
+    }
+
+    /** As wide as its window: a name that is too long ends in dots. */
+    private static final class Narrow<E> extends JList<E> {
+        Narrow(ListModel<E> model) {
+            super(model);
+        }
+
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+            return true;
+        }
     }
 
     private final class Cells extends DefaultListCellRenderer {

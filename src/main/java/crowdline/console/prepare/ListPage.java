@@ -172,11 +172,10 @@ final class ListPage extends JPanel {
         boolean isUsable = view.isUsable() || !isListed;
         String missing = !isUsable ? "" : form.missing(isListed);
         head.setText(view.head());
-        wrong.setText(view.wrong().isEmpty() ? missing : view.wrong());
+        boolean isMissing = !missing.isEmpty() && isUsable;
+        wrong.setText(isMissing ? missing : view.wrong());
         wrong.setForeground(
-                view.wrong().isEmpty()
-                        ? appearance.palette().text()
-                        : appearance.palette().caution());
+                isMissing ? appearance.palette().text() : appearance.palette().caution());
         make.setEnabled(isUsable && missing.isEmpty());
         form.allow(isListed);
         changed.run();

@@ -23,6 +23,8 @@ import org.jspecify.annotations.Nullable;
  * @param isUsable whether an act can be made of it
  */
 record ListView(List<Row> rows, String head, String wrong, boolean isUsable) {
+    private static final int LONGEST_NOTE = 60;
+
     static final String HOW =
             "Paste the list as the pilot sent it, or type it: one figure a line, or with commas between."
                     + " What is read of it appears here. Leave it empty to add the figures one by one.";
@@ -54,7 +56,7 @@ record ListView(List<Row> rows, String head, String wrong, boolean isUsable) {
                 .filter(f -> f.severity() != Severity.NOTE)
                 .findFirst()
                 .map(Finding::message)
-                .orElse("");
+                .orElseGet(() -> leftOut(list.notes()));
         boolean isEmpty = list.findings().stream().anyMatch(f -> f.code().equals("list-empty"));
         boolean isUsable = list.findings().stream().noneMatch(f -> f.severity() == Severity.ERROR);
         long open = rows.stream().filter(r -> !r.choices().isEmpty()).count();
@@ -62,6 +64,17 @@ record ListView(List<Row> rows, String head, String wrong, boolean isUsable) {
                 + (rows.size() == 1 ? " figure read" : " figures read")
                 + (open == 0 ? "" : "; " + open + (open == 1 ? " is a guess" : " are guesses") + ": choose by number");
         return isEmpty ? new ListView(List.of(), HOW, "", false) : new ListView(rows, head, wrong, isUsable);
+    }
+
+    /** What names no figure stays out of the act, and is said. */
+    private static String leftOut(List<String> notes) {
+        if (notes.isEmpty()) {
+            return "";
+        }
+        String first = notes.get(0).strip().replaceAll("\\s+", " ");
+        String shown = first.length() <= LONGEST_NOTE ? first : first.substring(0, LONGEST_NOTE - 1) + "…";
+        return "Names no figure, so it is left out: “" + shown + "”"
+                + (notes.size() == 1 ? "" : ", and " + (notes.size() - 1) + " more");
     }
 
     private static Row row(ListLine line, boolean timed) {

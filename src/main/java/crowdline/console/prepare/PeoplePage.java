@@ -142,12 +142,7 @@ final class PeoplePage extends JPanel implements PrepareCard {
                 "[0:0:,grow,fill][0:0:,grow,fill]",
                 "[][][0:0:,grow,fill]"));
         Labelled.add(
-                person,
-                form.fields(),
-                worn,
-                new String[] {"Name", "How to say it, where it is not as written"},
-                new JTextField[] {name, sayAs},
-                2);
+                person, form.fields(), worn, new String[] {"Name", "How to say it"}, new JTextField[] {name, sayAs}, 2);
         person.add(factsTitle, "spanx, wmin 0, wrap");
         person.add(PreparePanel.scroll(facts), "spanx, grow, wmin 0, hmin 0");
         JPanel said = new JPanel(new MigLayout(

@@ -104,6 +104,14 @@ class ListPageTest {
     }
 
     @Test
+    void whatNamesNoFigureIsSaidToBeLeftOut() {
+        paste("Hi Bob, see you on Sunday\nloop\nslow roll\nAll the best, Ada");
+        choose("old trainer");
+        assertThat(said("What is wrong")).startsWith("Names no figure, so it is left out: “");
+        assertThat(panel.listPage().canMake()).isTrue();
+    }
+
+    @Test
     void theListFillsTheHeightOfTheWindow() {
         paste("loop");
         panel.setSize(1280, 700);
