@@ -60,10 +60,13 @@ final class ListPage extends JPanel {
         list.getDocument().addDocumentListener(new Changes(this::look));
         form = new ActForm(host, this::say);
         read.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        read.getAccessibleContext().setAccessibleName("Figures read; 1, 2 or 3 chooses what a guess means");
+        read.getAccessibleContext()
+                .setAccessibleName("Figures read; 1, 2 or 3 chooses what a guess means, Delete leaves a line out");
         KeyOn.all(
                 read,
                 Map.of(
+                        "DELETE",
+                        this::leaveOut,
                         "1",
                         () -> choose(0),
                         "2",
@@ -114,7 +117,7 @@ final class ListPage extends JPanel {
         boolean isListed = from != null && !list.getText().isBlank();
         form.wanted()
                 .ifPresent(wanted -> made.accept(new Added(
-                        from == null || !isListed ? null : ListView.chosen(from, chosen), wanted, form.minutes())));
+                        from == null || !isListed ? null : ListView.taken(from, chosen), wanted, form.minutes())));
     }
 
     private void look() {
@@ -151,12 +154,21 @@ final class ListPage extends JPanel {
         }
     }
 
+    /** Leaves a line out of the act, or takes it in again. */
+    private void leaveOut() {
+        int index = read.getSelectedIndex();
+        if (index >= 0 && !chosen.remove(index, ListView.LEFT_OUT)) {
+            chosen.put(index, ListView.LEFT_OUT);
+        }
+        say();
+    }
+
     private void say() {
         FigureList found = last;
         if (found == null) {
             return;
         }
-        view = ListView.of(ListView.chosen(found, chosen), form.isTimed());
+        view = ListView.of(found, chosen, form.isTimed());
         int at = Math.max(0, read.getSelectedIndex());
         rows.clear();
         rows.addAll(view.rows());

@@ -3,6 +3,7 @@ package crowdline.console.prepare;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
+import crowdline.edit.act.AddAct;
 import crowdline.list.FigureList;
 import crowdline.list.ListLine;
 import crowdline.show.Finding;
@@ -23,6 +24,9 @@ import org.jspecify.annotations.Nullable;
  * @param isUsable whether an act can be made of it
  */
 record ListView(List<Row> rows, String head, String wrong, boolean isUsable) {
+    /** Chosen for a line that is none of the act. */
+    static final String LEFT_OUT = "";
+
     private static final int LONGEST_NOTE = 60;
 
     static final String HOW =
@@ -43,15 +47,29 @@ record ListView(List<Row> rows, String head, String wrong, boolean isUsable) {
         Row {
             choices = List.copyOf(choices);
         }
+
+        Row leftOut() {
+            return new Row(text, figure, told, "", new Mark(Form.CROSS, Tone.CALM, "left out"), List.of());
+        }
     }
 
     ListView {
         rows = List.copyOf(rows);
     }
 
-    /** @param timed whether what flies it is only timed, so that any words are a figure */
-    static ListView of(FigureList list, boolean timed) {
-        List<Row> rows = list.lines().stream().map(line -> row(line, timed)).toList();
+    /**
+     * What was read.
+     *
+     * @param chosen by the number of a line what it was chosen to mean; {@link #LEFT_OUT} if it is none
+     * @param timed whether what flies it is only timed, so that any words are a figure
+     */
+    static ListView of(FigureList found, Map<Integer, String> chosen, boolean timed) {
+        FigureList list = chosen(found, chosen);
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < list.lines().size(); i++) {
+            Row row = row(list.lines().get(i), timed);
+            rows.add(LEFT_OUT.equals(chosen.get(i)) ? row.leftOut() : row);
+        }
         String wrong = list.findings().stream()
                 .filter(f -> f.severity() != Severity.NOTE)
                 .findFirst()
@@ -62,7 +80,7 @@ record ListView(List<Row> rows, String head, String wrong, boolean isUsable) {
         long open = rows.stream().filter(r -> !r.choices().isEmpty()).count();
         String head = rows.size()
                 + (rows.size() == 1 ? " figure read" : " figures read")
-                + (open == 0 ? "" : "; " + open + (open == 1 ? " is a guess" : " are guesses") + ": choose by number");
+                + (open == 0 ? "" : "; " + open + (open == 1 ? " is a guess" : " are guesses") + ": press its number");
         return isEmpty ? new ListView(List.of(), HOW, "", false) : new ListView(rows, head, wrong, isUsable);
     }
 
@@ -145,14 +163,26 @@ record ListView(List<Row> rows, String head, String wrong, boolean isUsable) {
         return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    /** What the rows were chosen to mean: by the number of the row the name of the catalogue. */
-    static FigureList chosen(FigureList list, Map<Integer, String> names) {
+    /** The list as it was chosen, with what was left out. */
+    private static FigureList chosen(FigureList list, Map<Integer, String> names) {
         FigureList now = list;
         for (Map.Entry<Integer, String> each : names.entrySet()) {
-            if (each.getKey() < now.lines().size()) {
-                now = crowdline.edit.act.AddAct.chosen(now, each.getKey(), each.getValue());
+            if (each.getKey() < now.lines().size() && !each.getValue().equals(LEFT_OUT)) {
+                now = AddAct.chosen(now, each.getKey(), each.getValue());
             }
         }
         return now;
+    }
+
+    /** The list as it was chosen, without what was left out. */
+    static FigureList taken(FigureList list, Map<Integer, String> names) {
+        FigureList all = chosen(list, names);
+        List<ListLine> lines = new ArrayList<>();
+        for (int i = 0; i < all.lines().size(); i++) {
+            if (!LEFT_OUT.equals(names.get(i))) {
+                lines.add(all.lines().get(i));
+            }
+        }
+        return new FigureList(lines, all.notes(), all.findings());
     }
 }

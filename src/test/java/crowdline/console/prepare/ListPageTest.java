@@ -105,10 +105,27 @@ class ListPageTest {
 
     @Test
     void whatNamesNoFigureIsSaidToBeLeftOut() {
-        paste("Hi Bob, see you on Sunday\nloop\nslow roll\nAll the best, Ada");
+        paste("Hi Bob, see you on Sunday\nloop\nslow roll");
         choose("old trainer");
         assertThat(said("What is wrong")).startsWith("Names no figure, so it is left out: “");
         assertThat(panel.listPage().canMake()).isTrue();
+    }
+
+    @Test
+    void aLineThatIsNoneIsLeftOutByAKeyAndTakenInAgain() {
+        paste("loop\nslow roll\nAll the best, Ada");
+        choose("old trainer");
+        read().setSelectedIndex(2);
+        press(read(), "DELETE");
+        assertThat(read().getModel().getElementAt(2).mark().word()).isEqualTo("left out");
+        press(read(), "DELETE");
+        assertThat(read().getModel().getElementAt(2).mark().word()).isNotEqualTo("left out");
+        press(read(), "DELETE");
+        panel.listPage().make();
+        assertThat(sample.editing.now().acts().get(0).figures().stream()
+                        .filter(f -> !f.transit())
+                        .map(f -> f.figure()))
+                .containsExactly("loop", "slow roll");
     }
 
     @Test
@@ -135,7 +152,7 @@ class ListPageTest {
         paste("loop\nupside down pas\nspin");
         ListView.Row guess = read().getModel().getElementAt(1);
         assertThat(guess.choices()).isNotEmpty();
-        assertThat(said("What was read")).isEqualTo("3 figures read; 1 is a guess: choose by number");
+        assertThat(said("What was read")).isEqualTo("3 figures read; 1 is a guess: press its number");
         read().setSelectedIndex(1);
         press(read(), "1");
         ListView.Row chosen = read().getModel().getElementAt(1);
@@ -211,7 +228,7 @@ class ListPageTest {
     @Test
     void whatWasChosenForALineIsForgottenWhenItReadsOtherwise() {
         var list = new ListReader(SampleTools.CATALOGUE).read("loop\nupside down pas");
-        assertThat(ListView.chosen(list, Map.of(1, "inverted pass", 7, "loop")).lines())
+        assertThat(ListView.taken(list, Map.of(1, "inverted pass", 7, "loop")).lines())
                 .hasSize(2);
         paste("loop\nupside down pas");
         read().setSelectedIndex(1);
