@@ -12,7 +12,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How the figures of one flight are called, so that no two have the same name. A name that only one figure has stays as it
+ * How the figures of one flight are called, so that no two have the same name, what is flown between them apart. A name that only one figure has stays as it
  * is. The others add where the crowd sees them ("loop, left"), and, where that tells nothing apart, which one it is in the
  * order flown ("loop, centre, second").
  */
@@ -54,8 +54,13 @@ public final class FigureNames {
      * A figure and the name that it would have if it were the only one.
      *
      * @param id unique among the figures of the flight
+     * @param transit whether it is only the way to the next; such a name may come again
      */
-    record Named(String id, String name, Side side) {}
+    record Named(String id, String name, Side side, boolean transit) {
+        Named(String id, String name, Side side) {
+            this(id, name, side, false);
+        }
+    }
 
     private FigureNames() {}
 
@@ -67,7 +72,7 @@ public final class FigureNames {
      */
     public static Map<String, String> unplaced(Catalogue catalogue, List<Figure> figures) {
         return of(figures.stream()
-                .map(f -> new Named(f.id(), catalogue.nameOf(f), Side.UNKNOWN))
+                .map(f -> new Named(f.id(), catalogue.nameOf(f), Side.UNKNOWN, f.transit()))
                 .toList());
     }
 
@@ -78,10 +83,11 @@ public final class FigureNames {
      */
     static Map<String, String> of(List<Named> figures) {
         Map<String, List<Named>> same = new LinkedHashMap<>();
-        figures.forEach(f ->
+        Map<String, String> names = new LinkedHashMap<>();
+        figures.stream().filter(Named::transit).forEach(f -> names.put(f.id(), f.name()));
+        figures.stream().filter(f -> !f.transit()).forEach(f ->
                 same.computeIfAbsent(key(f.name()), key -> new ArrayList<>()).add(f));
         Set<String> taken = new HashSet<>(same.keySet());
-        Map<String, String> names = new LinkedHashMap<>();
         for (List<Named> group : same.values()) {
             if (group.size() == 1) {
                 names.put(group.get(0).id(), group.get(0).name());
@@ -93,7 +99,8 @@ public final class FigureNames {
     }
 
     /** Puts the names into a flight that has its samples; without the crowd's distance there are no sides to tell. */
-    static List<FigureFlight> told(List<FigureFlight> figures, List<Sample> samples, @Nullable Double crowdToLineM) {
+    static List<FigureFlight> told(
+            List<FigureFlight> figures, Set<String> transits, List<Sample> samples, @Nullable Double crowdToLineM) {
         List<Named> named = new ArrayList<>();
         int from = 0;
         for (FigureFlight figure : figures) {
@@ -107,7 +114,7 @@ public final class FigureNames {
             Side side = figure.simulated() && crowdToLineM != null
                     ? side(samples.subList(from, to), crowdToLineM)
                     : Side.UNKNOWN;
-            named.add(new Named(figure.figureId(), figure.name(), side));
+            named.add(new Named(figure.figureId(), figure.name(), side, transits.contains(figure.figureId())));
         }
         Map<String, String> names = of(named);
         return figures.stream()

@@ -1,5 +1,7 @@
 package crowdline.flight;
 
+import java.util.stream.Collectors;
+import java.util.Set;
 import crowdline.measure.Units;
 import crowdline.show.Act;
 import crowdline.show.Aircraft;
@@ -282,7 +284,15 @@ public final class Predictor {
         }
         List<Sample> samples = recorder.samples();
         return new Flight(
-                act.id(), variant.name(), FigureNames.told(figures, samples, crowdToLineM), samples, findings);
+                act.id(), variant.name(), FigureNames.told(figures, transits(), samples, crowdToLineM), samples, findings);
+    }
+
+    private Set<String> transits() {
+        return plan.stream()
+                .map(PlannedFigure::figure)
+                .filter(Figure::transit)
+                .map(Figure::id)
+                .collect(Collectors.toSet());
     }
 
     private static Extremes restingExtremes(FlightState from, FlightState to) {

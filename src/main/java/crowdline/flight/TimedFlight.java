@@ -5,6 +5,7 @@ import crowdline.show.Figure;
 import crowdline.show.Variant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** The flight of an act of which nothing is known but its times: no path, and no number that would need one. */
 final class TimedFlight {
@@ -48,6 +49,6 @@ final class TimedFlight {
                     List.of()));
             tS = endS;
         }
-        return new Flight(act.id(), variant.name(), FigureNames.told(figures, List.of(), null), List.of(), List.of());
+        return new Flight(act.id(), variant.name(), FigureNames.told(figures, Set.of(), List.of(), null), List.of(), List.of());
     }
 }

@@ -39,6 +39,15 @@ class FigureNamesTest {
     }
 
     @Test
+    void theWayToTheNextFigureKeepsItsNameHoweverOftenItIsFlown() {
+        assertThat(names(
+                        new Named("f1", "turning back", Side.LEFT, true),
+                        at(2, "turning back", Side.LEFT),
+                        new Named("f3", "turning back", Side.LEFT, true)))
+                .containsExactly("turning back", "turning back", "turning back");
+    }
+
+    @Test
     void whereThePlaceTellsNothingApartTheyAreCounted() {
         assertThat(names(at(1, "loop", Side.CENTRE), at(2, "loop", Side.RIGHT), at(3, "loop", Side.CENTRE)))
                 .containsExactly("loop, centre, first", "loop, right", "loop, centre, second");
