@@ -85,8 +85,10 @@ public final class FigureNames {
         Map<String, List<Named>> same = new LinkedHashMap<>();
         Map<String, String> names = new LinkedHashMap<>();
         figures.stream().filter(Named::transit).forEach(f -> names.put(f.id(), f.name()));
-        figures.stream().filter(f -> !f.transit()).forEach(f ->
-                same.computeIfAbsent(key(f.name()), key -> new ArrayList<>()).add(f));
+        figures.stream()
+                .filter(f -> !f.transit())
+                .forEach(f -> same.computeIfAbsent(key(f.name()), key -> new ArrayList<>())
+                        .add(f));
         Set<String> taken = new HashSet<>(same.keySet());
         for (List<Named> group : same.values()) {
             if (group.size() == 1) {

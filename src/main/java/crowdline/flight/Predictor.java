@@ -1,7 +1,5 @@
 package crowdline.flight;
 
-import java.util.stream.Collectors;
-import java.util.Set;
 import crowdline.measure.Units;
 import crowdline.show.Act;
 import crowdline.show.Aircraft;
@@ -16,6 +14,8 @@ import crowdline.show.Variant;
 import crowdline.show.Venue;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -284,7 +284,11 @@ public final class Predictor {
         }
         List<Sample> samples = recorder.samples();
         return new Flight(
-                act.id(), variant.name(), FigureNames.told(figures, transits(), samples, crowdToLineM), samples, findings);
+                act.id(),
+                variant.name(),
+                FigureNames.told(figures, transits(), samples, crowdToLineM),
+                samples,
+                findings);
     }
 
     private Set<String> transits() {

@@ -49,6 +49,7 @@ final class TimedFlight {
                     List.of()));
             tS = endS;
         }
-        return new Flight(act.id(), variant.name(), FigureNames.told(figures, Set.of(), List.of(), null), List.of(), List.of());
+        return new Flight(
+                act.id(), variant.name(), FigureNames.told(figures, Set.of(), List.of(), null), List.of(), List.of());
     }
 }

@@ -12,6 +12,7 @@ import crowdline.live.state.Course;
 import crowdline.live.state.Talk;
 import crowdline.loaded.ShowLookup;
 import crowdline.show.Act;
+import crowdline.show.Figure;
 import crowdline.show.Remark;
 import crowdline.show.RemarkKind;
 import java.util.List;
@@ -106,7 +107,7 @@ public final class LivePresenter {
                         ? words.where(moment.state().actId(), moment.state().variant(), first.figureId())
                         : "",
                 words.name(act, moment.state().variant(), first.figureId()),
-                call(act, first.figureId()),
+                call(act, upcoming),
                 later,
                 factViews);
     }
@@ -149,6 +150,16 @@ public final class LivePresenter {
 
     private static String in(@Nullable Double inS) {
         return inS == null ? "" : "in " + Seconds.left(inS);
+    }
+
+    /** The call of what is next; on the way to a figure, that figure's. */
+    private String call(@Nullable Act act, List<Upcoming> upcoming) {
+        String first = upcoming.get(0).figureId();
+        String call = call(act, first);
+        boolean onTheWay = words.figure(act, first).filter(Figure::transit).isPresent();
+        return call.isEmpty() && onTheWay && upcoming.size() > 1
+                ? call(act, upcoming.get(1).figureId())
+                : call;
     }
 
     private String call(@Nullable Act act, String figureId) {

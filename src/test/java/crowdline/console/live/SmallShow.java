@@ -206,6 +206,16 @@ public final class SmallShow {
                         new Moment(MomentName.first(MomentKind.FLIES_OUT), 10, false))));
     }
 
+    /** The same with a first figure that is only the way to the second. */
+    static ShowLookup wordsWithATransit() {
+        Act act = show().acts().get(0);
+        Figure way = new Figure(
+                "f1", "reposition", "flying on", null, null, 10.0, null, null, null, true, List.of(), List.of());
+        List<Figure> figures =
+                act.figures().stream().map(f -> f.id().equals("f1") ? way : f).toList();
+        return words(show().withAct(act.withFigures(figures, act.remarks())));
+    }
+
     private static ShowLookup words(Show show) {
         return new ShowLookup(
                 show, new Catalogue(List.of()), text -> new SpokenTime(4, 3.5, 4.5), (act, variant) -> ActSheet.NONE);
