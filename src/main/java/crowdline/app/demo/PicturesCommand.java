@@ -81,7 +81,8 @@ public final class PicturesCommand implements Callable<Integer> {
         model.computed(ShowFacts.of(loaded));
         Act act = show.acts().get(0);
         Figure told = Collections.max(
-                act.figures(), Comparator.comparingInt(f -> f.remarks().size()));
+                act.figures().stream().filter(f -> f.elements() != null).toList(),
+                Comparator.comparingInt(f -> f.remarks().size()));
         model.choosePlace(act.id(), told.id());
         model.choose(1);
         model.view()

@@ -44,19 +44,6 @@ class LivePresenterTest {
     }
 
     @Test
-    void theWayToAFigureIsShownWithTheCallOfThatFigure() {
-        String call = presenter
-                .view(SmallShow.moment(104, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100))))
-                .next()
-                .call();
-        NextView next = new LivePresenter(SmallShow.wordsWithATransit())
-                .view(SmallShow.moment(40, Plan.EMPTY, SmallShow.after()))
-                .next();
-        assertThat(next.name()).isEqualTo("flying on");
-        assertThat(next.call()).isEqualTo(call).isNotEmpty();
-    }
-
-    @Test
     void aSlotHoursAheadIsToldInHours() {
         assertThat(Seconds.left(59.4)).isEqualTo("59 s");
         assertThat(Seconds.left(3599)).isEqualTo("59:59");

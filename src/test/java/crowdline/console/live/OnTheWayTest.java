@@ -1,0 +1,22 @@
+package crowdline.console.live;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.live.event.FlightEvent;
+import crowdline.patter.Plan;
+import org.junit.jupiter.api.Test;
+
+class OnTheWayTest {
+    @Test
+    void theWayToAFigureIsShownWithTheCallOfThatFigure() {
+        String call = new LivePresenter(SmallShow.words())
+                .view(SmallShow.moment(104, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100))))
+                .next()
+                .call();
+        NextView next = new LivePresenter(SmallShow.wordsWithATransit())
+                .view(SmallShow.moment(40, Plan.EMPTY, SmallShow.after()))
+                .next();
+        assertThat(next.name()).isEqualTo("flying on");
+        assertThat(next.call()).isEqualTo(call).isNotEmpty();
+    }
+}
