@@ -8,6 +8,7 @@ import crowdline.telemetry.Reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class BoundariesTest {
@@ -99,6 +100,66 @@ class BoundariesTest {
         says(2, 9);
         assertThat(found().figures()).extracting(Boundaries.Span::figureIndex).containsExactly(0, 2);
         assertThat(found().figures().get(1).startS()).isCloseTo(13.8, within(0.11));
+    }
+
+    private void saysBetween(int figure, double fromS, double toS) {
+        nowS = fromS;
+        says(figure, toS - fromS);
+    }
+
+    /** Level for 20 s, then a climb of 30 m/s, as the first two figures are planned. */
+    private static List<Reading> climbsAt(double tS) {
+        return IntStream.range(0, 200)
+                .mapToObj(i -> 0.2 * i)
+                .map(t -> new Reading(t, 60 * t, 0, 300 + 30 * Math.max(0, t - tS), null, null))
+                .toList();
+    }
+
+    private double secondBegins(double climbS) {
+        List<Boundaries.Span> spans =
+                Boundaries.said(plan, said, climbsAt(climbS)).figures();
+        assertThat(spans).hasSize(2);
+        return spans.get(1).startS();
+    }
+
+    /** A pull is begun a little before the path has it. */
+    @Test
+    void changeFromOneFigureToTheNextIsTimedByTheBend() {
+        saysBetween(0, 10, 20.6);
+        saysBetween(1, 20.6, 30);
+        List<Boundaries.Span> spans = Boundaries.said(plan, said, climbsAt(20)).figures();
+        assertThat(spans.get(1).startS()).isCloseTo(19.8, within(0.11));
+        assertThat(spans.get(0).endS()).isEqualTo(spans.get(1).startS());
+        assertThat(spans.get(0).startS()).isEqualTo(10);
+    }
+
+    /** The bend at 20 s is near, but between the two figures nobody knows what was flown. */
+    @Test
+    void afterAPauseTheFigureBeginsWhenItWasSaid() {
+        saysBetween(0, 10, 19.1);
+        saysBetween(1, 20.9, 30);
+        assertThat(secondBegins(20)).isEqualTo(20.9);
+    }
+
+    @Test
+    void bendLeavesNeitherFigureLessThanASecond() {
+        saysBetween(0, 19.2, 20.6);
+        saysBetween(1, 20.6, 30);
+        assertThat(secondBegins(20)).as("0.6 s would be left of the first").isCloseTo(20.55, within(0.06));
+        said.clear();
+        saysBetween(0, 10, 19.6);
+        saysBetween(1, 19.6, 21);
+        assertThat(secondBegins(20.4)).as("0.7 s would be left of the second").isCloseTo(19.6, within(0.06));
+    }
+
+    /** Two receivers may tell of the same moment. */
+    @Test
+    void figureSaidTwiceAtOneMomentIsAsSureAsAfterwards() {
+        for (double t : new double[] {100, 100, 104, 110}) {
+            double confidence = t < 105 ? 0.8 : 0.4;
+            said.add(new FollowNow(t, FollowNow.State.ON_PLAN, 0, 0, 0.5, confidence, List.of(), 0));
+        }
+        assertThat(found().figures().get(0).confidence()).isCloseTo((4 * 0.8 + 6 * 0.4) / 10, within(1e-9));
     }
 
     @Test

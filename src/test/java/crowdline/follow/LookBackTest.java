@@ -3,6 +3,7 @@ package crowdline.follow;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import crowdline.flight.Vec;
 import crowdline.storage.file.ShowFileException;
 import crowdline.telemetry.Reading;
 import java.util.List;
@@ -59,6 +60,75 @@ class LookBackTest {
         assertThat(new LookBack(plan).begin(0, 0, 6, straight)).isCloseTo(6, within(0.1));
     }
 
+    /** Flown as planned but for size, way round, place and time; the figure begins at 110 s. */
+    private static List<Reading> flown(Vec beforeMps, Vec afterMps, double mirror, double hertz) {
+        return IntStream.rangeClosed((int) (-6 * hertz), (int) (6 * hertz))
+                .mapToObj(i -> {
+                    Vec place = (i < 0 ? beforeMps : afterMps).times(0.9 * i / hertz);
+                    return new Reading(
+                            110 + i / hertz, 70 + mirror * place.x(), place.y() - 40, place.z() + 25, null, null);
+                })
+                .toList();
+    }
+
+    /** A change of speed, of course and of climb; only a pull is begun 0.2 s before the path has it. */
+    @Test
+    void changeOfVelocityOnAnyAxisSaysWhenItCame() {
+        Vec before = new Vec(60, 0, 0);
+        for (Vec after : List.of(new Vec(90, 0, 0), new Vec(60, 30, 0), new Vec(60, 0, -30))) {
+            LookBack back = new LookBack(Small.kink(before, after));
+            double began = 110 - (after.z() == 0 ? 0 : 0.2);
+            for (double mirror : new double[] {-1, 1}) {
+                for (double wrong : new double[] {-0.7, 0, 0.7}) {
+                    assertThat(back.begin(0, 1, 110 + wrong, flown(before, after, mirror, 5)))
+                            .as("%s, %s, said %s s late", after, mirror, wrong)
+                            .isCloseTo(began, within(0.101));
+                }
+            }
+        }
+    }
+
+    /** Within 2 s of what was said there are four readings, within 4 s eight; with one fewer nothing is compared. */
+    @Test
+    void whereReadingsAreFewItLooksTwiceAsFarAndNeedsEight() {
+        Vec before = new Vec(60, 0, 0);
+        Vec after = new Vec(60, 30, 0);
+        LookBack back = new LookBack(Small.kink(before, after));
+        List<Reading> log = flown(before, after, 1, 1);
+        assertThat(back.begin(0, 1, 110.4, log)).isCloseTo(110, within(0.11));
+        assertThat(back.begin(0, 1, 110.4, log.subList(0, 10))).isEqualTo(110.4);
+    }
+
+    /** The bend came 2.5 s after it was said; further than a second and a half from that it is not looked for. */
+    @Test
+    void searchGoesNoFurtherThanASecondAndAHalf() {
+        Vec before = new Vec(60, 0, 0);
+        Vec after = new Vec(60, 30, 0);
+        double began = new LookBack(Small.kink(before, after)).begin(0, 1, 107.9, flown(before, after, 1, 10));
+        assertThat(began).isBetween(107.9, 107.9 + 1.5 + 1e-9);
+    }
+
+    /** Planned level, then a climb: whichever way the bend goes, one half its size says as well when it came. */
+    @Test
+    void smallerBendThanPlannedIsFoundToo() {
+        Vec before = new Vec(60, 0, 0);
+        LookBack back = new LookBack(Small.kink(before, new Vec(60, 30, 0)));
+        assertThat(back.begin(0, 1, 110.5, flown(before, new Vec(60, 18, 0), 1, 5)))
+                .isCloseTo(110, within(0.11));
+    }
+
+    @Test
+    void placeAroundTheJoinIsMeasuredFromIt() {
+        Bins bins = Small.plan(50, 40).bins;
+        Join planned = new Join(bins, 0, 1);
+        assertThat(planned.alongM(0)).isZero();
+        assertThat(planned.alongM(1)).isCloseTo(60, within(1e-9));
+        assertThat(planned.alongM(-1)).isCloseTo(-60, within(1e-9));
+        Join lastThenFirst = new Join(bins, 1, 0);
+        assertThat(lastThenFirst.alongM(-1)).isCloseTo(-60, within(1e-9));
+        assertThat(lastThenFirst.alongM(1)).isCloseTo(60, within(1e-9));
+    }
+
     /**
      * Half of what the follower says live is off by more than a quarter of a second. Over many flights nine of ten are within
      * 0.6 s; a few have a looser floor.
@@ -92,5 +162,8 @@ class LookBackTest {
         assertThat(Join.withoutItsLine(t, new double[] {5, 7, 9, 11, 13})).containsOnly(0);
         double[] bent = Join.withoutItsLine(t, new double[] {0, 1, 4, 9, 16});
         assertThat(bent).containsExactly(new double[] {2, -1, -2, -1, 2}, within(1e-12));
+        double[] later = Join.withoutItsLine(new double[] {100, 101, 102, 103, 104}, new double[] {50, 51, 54, 59, 66});
+        assertThat(later).as("whenever and wherever it was").containsExactly(bent, within(1e-9));
+        assertThat(Join.withoutItsLine(new double[] {7}, new double[] {3})).containsExactly(0);
     }
 }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import crowdline.storage.file.ShowFileException;
+import java.util.Arrays;
+import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -84,6 +86,142 @@ class MotionTest {
         assertThat(past).isBetween(0.3, 0.45);
         assertThat(before).isLessThan(0.02);
         assertThat(almost).as("by the time it is seen it has ended").isCloseTo(past / 2, within(0.02));
+    }
+
+    /** An aircraft so many metres past the goal of a line, as far as that shows, one step later. */
+    private static Belief pastTheGoal(FollowPlan plan, int bin, double pastM) {
+        Bins bins = plan.bins;
+        boolean height = bins.toHeight[bin];
+        double offM = bins.goalM[bin] + pastM - (height ? bins.zM[bin] : bins.xM[bin]);
+        Moments m = new Moments();
+        m.moved(Moments.of(1, SURE_OF_THE_PLACE_M2, SURE_OF_THE_PLACE_M2), height ? 0 : offM, height ? offM : 0);
+        Belief belief = new Belief(bins);
+        belief.add(1, bin, m, 1);
+        return after(plan, belief, 1, false);
+    }
+
+    /**
+     * The share of the normal distribution below some standard deviations, from any table of it; what stands for it is within
+     * a hundredth. Four ends a second are 0.4 in a step; a pilot comes within 15.6 m of a place and 9.6 m of a height; a bend
+     * shows 0.3 s after it began. What is believed of the place has wandered by 6.4 m², of the height by 12 m².
+     */
+    @Test
+    void lineEndsAsLikelyAsTheAircraftIsAtItsPlaceOrHeight() {
+        FollowPlan plan = Small.lines(50, 40);
+        double[][] table = {
+            {-2, 0.0228}, {-1, 0.1587}, {-0.5, 0.3085}, {0, 0.5}, {0.5, 0.6915}, {1, 0.8413}, {2, 0.9772}
+        };
+        for (double[] row : table) {
+            double toPlaceM = row[0] * Math.sqrt(1 + 6.4 + 15.6 * 15.6) - 0.3 * 60;
+            assertThat(in(pastTheGoal(plan, 10, toPlaceM), 40))
+                    .as("place, %s standard deviations past it", row[0])
+                    .isCloseTo(0.4 * row[1], within(0.005));
+            double toHeightM = row[0] * Math.sqrt(1 + 12 + 9.6 * 9.6) - 0.3 * 30;
+            assertThat(in(pastTheGoal(plan, 60, toHeightM), 80))
+                    .as("height, %s standard deviations past it", row[0])
+                    .isCloseTo(0.4 * row[1], within(0.005));
+        }
+    }
+
+    /** However much of the line was left, the aircraft is where it was and has flown on for a tenth of a second. */
+    @Test
+    void whereALineEndsTheAircraftHasNotLeapt() {
+        FollowPlan plan = Small.lines(50, 40);
+        Bins bins = plan.bins;
+        Belief place = pastTheGoal(plan, 10, 30);
+        int atPlace = place.state(1, 40);
+        assertThat(bins.xM[40] + place.moment(atPlace, Moments.ALONG) / place.chance[atPlace])
+                .isCloseTo(bins.goalM[10] + 30 + 6, within(1e-6));
+        Belief height = pastTheGoal(plan, 60, 20);
+        int atHeight = height.state(1, 80);
+        assertThat(bins.zM[80] + height.moment(atHeight, Moments.HEIGHT) / height.chance[atHeight])
+                .isCloseTo(bins.goalM[60] + 20 + 3, within(1e-6));
+        assertThat(bins.xM[80] + height.moment(atHeight, Moments.ALONG) / height.chance[atHeight])
+                .isCloseTo(bins.xM[60] + 6, within(1e-6));
+    }
+
+    /** Phase runs on along a line, but only the place itself ends it. */
+    @Test
+    void clockAloneDoesNotEndALine() {
+        FollowPlan plan = Small.lines(50, 40);
+        Belief flown = pastTheGoal(plan, 38, -200);
+        assertThat(in(flown, 38) + in(flown, 39)).isGreaterThan(0.999);
+        assertThat(in(flown, 39)).as("half a bin is gained").isGreaterThan(0.2);
+        assertThat(IntStream.range(40, 50).mapToDouble(bin -> in(flown, bin)).sum())
+                .isLessThan(1e-6);
+    }
+
+    /** Eight metres in a second, see what drifts; the chances of one bin all come from the bin before. */
+    @Test
+    void placeWandersInAStep() {
+        FollowPlan plan = Small.plan(60, 40);
+        Belief flown = after(plan, at(plan, 10, 0), 1, false);
+        assertThat(Math.pow(spreadM(flown, flown.state(0, 11), Moments.ALONG), 2))
+                .isCloseTo(SURE_OF_THE_PLACE_M2 + 6.4, within(0.1));
+    }
+
+    private static double all(Belief belief) {
+        return Arrays.stream(belief.chance).sum() + belief.before + belief.unplanned() + belief.after;
+    }
+
+    /** Of what leaves a figure for one hardly likely some is forgotten, a few millionths. */
+    @Test
+    void noChanceIsLostAndNoneIsMade() {
+        for (FollowPlan plan : List.of(Small.lines(50, 40, 40), Small.betweenTimed(100, 50, 100))) {
+            Motion motion = new Motion(plan.bins, plan.rate, plan.variance, new Order(plan.bins));
+            for (int bin = 0; bin < plan.bins.size; bin++) {
+                Belief from = new Belief(plan.bins);
+                from.before = 0.1;
+                from.off = 0.1;
+                from.offGently = 0.1;
+                from.after = 0.1;
+                from.addInAnyLane(bin, Moments.of(1, 400, 400), 0.6);
+                Belief to = new Belief(plan.bins);
+                motion.step(from, to, NONE, true);
+                assertThat(all(to)).as("from bin %d", bin).isCloseTo(1, within(1e-5));
+            }
+        }
+    }
+
+    @Test
+    void afterTheLastFigureTheActIsOver() {
+        FollowPlan plan = Small.plan(20, 40);
+        Belief last = after(plan, at(plan, 59, 0), 1, false);
+        double left = 1 - last.in(1);
+        assertThat(last.after / left)
+                .as("0.7 against 0.05 for the figure again, one passed over, off the plan")
+                .isBetween(0.75, 0.95);
+        assertThat(last.unplanned() / left).as("0.03 against 0.7").isBetween(0.03, 0.05);
+        assertThat(last.in(0)).as("one passed over").isPositive();
+    }
+
+    @Test
+    void actBeginsOnlyAtItsPlace() {
+        FollowPlan plan = Small.plan(20, 40);
+        Motion motion = new Motion(plan.bins, plan.rate, plan.variance, new Order(plan.bins));
+        Belief before = new Belief(plan.bins);
+        before.before = 1;
+        Belief far = new Belief(plan.bins);
+        motion.isAtStart(0);
+        motion.step(before, far, NONE, false);
+        assertThat(far.before).isEqualTo(1);
+        Belief there = new Belief(plan.bins);
+        motion.isAtStart(1);
+        motion.step(before, there, NONE, false);
+        assertThat(there.before).isLessThan(1);
+    }
+
+    @Test
+    void figureFlownTheOtherWayRoundIsFollowedByOneTheOtherWayRound() {
+        FollowPlan plan = Small.plan(20, 40);
+        Belief mirrored = new Belief(plan.bins);
+        mirrored.add(Lanes.of(1, 0), 18, Moments.of(1, 400, 400), 1);
+        Belief next = after(plan, mirrored, 10, false);
+        assertThat(next.in(3, 1)).isGreaterThan(0.1);
+        assertThat(next.in(4, 1) / next.in(3, 1))
+                .as("0.6 of all figures against 0.2")
+                .isGreaterThan(2.5);
+        assertThat(next.in(0, 1) + next.in(1, 1) + next.in(2, 1)).isLessThan(0.01);
     }
 
     @Test

@@ -1,9 +1,13 @@
 package crowdline.follow;
 
+import crowdline.flight.Attitude;
+import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.Sample;
 import crowdline.flight.Vec;
+import crowdline.measure.Units;
+import crowdline.show.Element;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,15 +19,36 @@ final class Small {
 
     /** Figures of so many bins: the first straight on at 300 m, and by turns up and down from there. */
     static FollowPlan plan(int... bins) {
-        return plan(false, bins);
+        return plan(false, false, bins);
+    }
+
+    /**
+     * The same, each with one line that ends ten bins before the figure does: level flight to a place, a climb or a descent to
+     * a height.
+     */
+    static FollowPlan lines(int... bins) {
+        return plan(false, true, bins);
     }
 
     /** The same, but of the first and the last figure only the time is known, as of a take-off and a landing. */
     static FollowPlan betweenTimed(int... bins) {
-        return plan(true, bins);
+        return plan(true, false, bins);
     }
 
-    private static FollowPlan plan(boolean timedEnds, int... bins) {
+    /** One figure of 10 s that leads into another, each at a velocity of its own; they meet at the datum. */
+    static FollowPlan kink(Vec beforeMps, Vec afterMps) {
+        List<Sample> samples = new ArrayList<>();
+        for (int i = -100; i <= 100; i++) {
+            Vec velocity = i < 0 ? beforeMps : afterMps;
+            Vec place = velocity.times(i * 0.1);
+            samples.add(new Sample(10 + i * 0.1, place, MPS, new Vec(1, 0, 0), new Vec(0, 0, 1), 1, 1, 1));
+        }
+        List<FigureFlight> figures =
+                List.of(figure("before", true, 0, 10, List.of()), figure("after", true, 10, 20, List.of()));
+        return FollowPlan.of(new Flight("act", "full", figures, samples, List.of()));
+    }
+
+    private static FollowPlan plan(boolean timedEnds, boolean lines, int... bins) {
         List<FigureFlight> figures = new ArrayList<>();
         List<Sample> samples = new ArrayList<>();
         double start = 0;
@@ -38,15 +63,27 @@ final class Small {
                 z += climb * 0.1;
             }
             boolean known = !timedEnds || (f > 0 && f < bins.length - 1);
-            figures.add(figure("f" + f, known, start, end));
+            double lastS = 10 * Bins.WIDTH_S;
+            List<ElementFlight> elements = lines
+                    ? List.of(line(climb == 0, climb == 0 ? x - lastS * MPS : z - lastS * climb, start, end - lastS))
+                    : List.of();
+            figures.add(figure("f" + f, known, start, end, elements));
             start = end;
         }
         samples.add(new Sample(start, new Vec(x, 0, z), MPS, new Vec(1, 0, 0), new Vec(0, 0, 1), 1, 1, 1));
         return FollowPlan.of(new Flight("act", "full", figures, samples, List.of()));
     }
 
-    private static FigureFlight figure(String id, boolean simulated, double start, double end) {
+    private static ElementFlight line(boolean toPlace, double goalM, double start, double end) {
+        Element.Line line = toPlace
+                ? new Element.Line(Element.Until.ALONG_M, goalM, 1)
+                : new Element.Line(Element.Until.FEET, goalM / Units.mFromFt(1), 1);
+        return new ElementFlight(0, line, start, start, end, new Attitude(0, 0), new Attitude(0, 0));
+    }
+
+    private static FigureFlight figure(
+            String id, boolean simulated, double start, double end, List<ElementFlight> elements) {
         return new FigureFlight(
-                id, id, simulated, true, start, end, MPS, MPS, MPS, MPS, 0, 500, 1, 1, 400, 400, 0, 0, 0, List.of());
+                id, id, simulated, true, start, end, MPS, MPS, MPS, MPS, 0, 500, 1, 1, 400, 400, 0, 0, 0, elements);
     }
 }
