@@ -17,19 +17,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** A debrief as text to read and print, and as comma-separated values. */
+/** A debrief as text, and what pages and screens say of it in the same words. */
 public final class DebriefSheet {
     private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
     /** What a debrief can know. */
     public static final String KNOWN =
             "A remark is marked when S was pressed for it; nothing else is known of what was said. Planned times are"
                     + " predictions, for commentary only.";
-
-    private static final String HEAD =
-            "act,variant,run,figure,name,fate,plannedStartS,plannedS,startS,flownS,lateS,longerS,heldS,markedBy,measured";
 
     private DebriefSheet() {}
 
@@ -227,39 +223,5 @@ public final class DebriefSheet {
     /** "+1.2 s". */
     public static String signed(@Nullable Double seconds) {
         return seconds == null ? "" : String.format(Locale.UK, "%+.1f s", seconds + 0.0);
-    }
-
-    /** The figures of every run as comma-separated values; texts are quoted. */
-    public static List<String> table(Debrief debrief) {
-        return Stream.concat(
-                        Stream.of(HEAD),
-                        debrief.runs().stream()
-                                .flatMap(r -> r.figures().stream().map(f -> cells(r, f))))
-                .toList();
-    }
-
-    private static String cells(Run run, FigureRun f) {
-        Source mark = f.mark();
-        return String.join(
-                ",",
-                CsvCell.quoted(run.title()),
-                CsvCell.quoted(run.variant()),
-                Integer.toString(run.run()),
-                CsvCell.quoted(f.figureId()),
-                CsvCell.quoted(f.name()),
-                f.fate().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                number(f.plannedStartS()),
-                number(f.plannedS()),
-                number(f.startS()),
-                number(f.flownS()),
-                number(f.lateS()),
-                number(f.longerS()),
-                number(f.heldS()),
-                mark == null ? "" : mark.name().toLowerCase(Locale.ROOT),
-                Boolean.toString(f.measured()));
-    }
-
-    private static String number(@Nullable Double value) {
-        return value == null ? "" : String.format(Locale.ROOT, "%.2f", value + 0.0);
     }
 }

@@ -70,6 +70,30 @@ final class PaperShows {
                 f.remarks());
     }
 
+    /** The demo with one piece that the layout put between two figures, so that something is assumed. */
+    static Show withATransit() {
+        Show demo = demo();
+        Act act = demo.acts().get(0);
+        List<Figure> figures = new ArrayList<>(act.figures());
+        Figure f = figures.get(1);
+        figures.set(
+                1,
+                new Figure(
+                        f.id(),
+                        f.figure(),
+                        f.title(),
+                        f.look(),
+                        f.elements(),
+                        f.durationS(),
+                        f.exit(),
+                        f.minEntryKt(),
+                        null,
+                        true,
+                        f.quiets(),
+                        f.remarks()));
+        return demo.withAct(act.withFigures(figures, act.remarks()));
+    }
+
     /** The demo's first act as nothing but so many passes, each timed and with words of its own. */
     static Show of(int figures) {
         Show demo = demo();

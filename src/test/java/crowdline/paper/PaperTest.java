@@ -3,6 +3,8 @@ package crowdline.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import crowdline.live.debrief.Debrief;
+import crowdline.live.event.Source;
 import crowdline.loaded.ActPlans;
 import crowdline.loaded.ShowLookup;
 import crowdline.patter.Placed;
@@ -17,12 +19,15 @@ import crowdline.show.Act;
 import crowdline.show.CatalogueEntry;
 import crowdline.show.Remark;
 import crowdline.show.RemarkForm;
+import crowdline.show.RemarkKind;
 import crowdline.show.Show;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
@@ -92,34 +97,35 @@ class PaperTest {
     @ParameterizedTest
     @MethodSource("everySheet")
     void nothingCoversAnythingOrRunsOutOfItsPlace(Sheets made) {
-        List<String> wrong = new ArrayList<>();
-        int looked = 0;
         for (SheetKind kind : KINDS) {
-            for (Page page : made.pages(kind).pages()) {
-                Area printable = page.size().area().inset(EDGE_PT);
-                for (int i = 0; i < page.blocks().size(); i++) {
-                    Block block = page.blocks().get(i);
-                    looked++;
-                    if (!printable.holds(block.area())) {
-                        wrong.add(kind + " out of the page: " + block);
+            assertThat(made.pages(kind).pages()).isNotEmpty();
+            assertThat(wrongOn(kind, made.pages(kind))).isEmpty();
+        }
+    }
+
+    private static List<String> wrongOn(SheetKind kind, Pages pages) {
+        List<String> wrong = new ArrayList<>();
+        for (Page page : pages.pages()) {
+            Area printable = page.size().area().inset(EDGE_PT);
+            for (int i = 0; i < page.blocks().size(); i++) {
+                Block block = page.blocks().get(i);
+                if (!printable.holds(block.area())) {
+                    wrong.add(kind + " out of the page: " + block);
+                }
+                for (Block other : page.blocks().subList(i + 1, page.blocks().size())) {
+                    if (block.area().overlaps(other.area())) {
+                        wrong.add(kind + ": " + block + " over " + other);
                     }
-                    for (Block other :
-                            page.blocks().subList(i + 1, page.blocks().size())) {
-                        if (block.area().overlaps(other.area())) {
-                            wrong.add(kind + ": " + block + " over " + other);
-                        }
-                    }
-                    // The numbers in the picture of an act are placed by the picture.
-                    if (!block.name().equals("act")) {
-                        words(block).stream()
-                                .filter(w -> !block.area().holds(seen(w)))
-                                .forEach(w -> wrong.add(kind + ": " + w + " out of " + block.area()));
-                    }
+                }
+                // The numbers in the picture of an act are placed by the picture.
+                if (!block.name().equals("act")) {
+                    words(block).stream()
+                            .filter(w -> !block.area().holds(seen(w)))
+                            .forEach(w -> wrong.add(kind + ": " + w + " out of " + block.area()));
                 }
             }
         }
-        assertThat(looked).isGreaterThan(100);
-        assertThat(wrong).isEmpty();
+        return wrong;
     }
 
     private static Area seen(Ink.Words words) {
@@ -155,29 +161,80 @@ class PaperTest {
         ShowLookup lookup = wanted.loaded().words();
         for (SheetKind kind : List.of(SheetKind.CARDS, SheetKind.RUNNING)) {
             List<Block> blocks = blocks(made.pages(kind));
-            List<String> planned = new ArrayList<>();
+            Map<String, String> wished = new TreeMap<>();
             for (ActPlans.Planned act : ActPlans.of(wanted.loaded(), wanted.acts(), wanted.chosen())) {
                 for (Placed placed : act.plan().placed()) {
                     Remark remark = lookup.remark(placed.remarkId()).orElseThrow();
-                    planned.add(ShowLookup.text(remark, placed.form() == RemarkForm.SHORT));
+                    wish(wished, placed.remarkId(), ShowLookup.text(remark, placed.form() == RemarkForm.SHORT));
                 }
                 act.plan()
                         .unplaced()
-                        .forEach(u -> planned.add(
+                        .forEach(u -> wish(
+                                wished,
+                                u.remarkId(),
                                 lookup.remark(u.remarkId()).orElseThrow().text()));
             }
-            String all = blocks.stream()
+            Map<String, String> there = new TreeMap<>();
+            blocks.stream()
                     .map(Block::name)
                     .filter(n -> n.startsWith("remark "))
                     .distinct()
-                    .map(n -> said(blocks, n))
-                    .sorted()
-                    .collect(Collectors.joining());
-            String wished =
-                    planned.stream().map(t -> t.replaceAll("\\s", "")).sorted().collect(Collectors.joining());
-            assertThat(planned).isNotEmpty();
-            assertThat(all.length()).as(kind.word()).isEqualTo(wished.length());
+                    .forEach(n -> there.put(n, said(blocks, n)));
+            assertThat(wished).isNotEmpty();
+            assertThat(there).as(kind.word()).isEqualTo(wished);
         }
+    }
+
+    /** A remark that two acts have no room for is on the paper of both. */
+    private static void wish(Map<String, String> wished, String remarkId, String words) {
+        wished.merge("remark " + remarkId, words.replaceAll("\\s", ""), String::concat);
+    }
+
+    /** A debrief with every fate there is, and names of any length. */
+    @Test
+    void aDebriefAndQuestionsAreLaidOutAsWell() throws NothingOnPaper {
+        List<Debrief.FigureRun> figures = new ArrayList<>();
+        List<Debrief.RemarkRun> remarks = new ArrayList<>();
+        for (Debrief.Fate fate : Debrief.Fate.values()) {
+            figures.add(new Debrief.FigureRun(
+                    fate.name(),
+                    PaperShows.LONG_NAME.substring(0, 400),
+                    fate,
+                    1.0,
+                    1234.5,
+                    1.0,
+                    999.9,
+                    77,
+                    Source.CLOCK,
+                    true));
+            figures.add(new Debrief.FigureRun("n" + fate, "loop", fate, null, null, null, null, 0, null, false));
+        }
+        for (Debrief.Told told : Debrief.Told.values()) {
+            remarks.add(
+                    new Debrief.RemarkRun(told.name(), RemarkKind.DUTY, PaperShows.LONG_WORD, null, told, false, 12.0));
+        }
+        Debrief debrief = new Debrief(
+                PaperShows.HEBREW,
+                List.of(new Debrief.Run(
+                        "a", PaperShows.LONG_WORD, "full", 2, 0, null, 600.0, figures, List.of(), remarks)),
+                remarks,
+                List.of(),
+                List.of(),
+                List.of("Change this. " + PaperShows.LONG_NAME));
+        Show show = PaperShows.withATransit();
+        Wanted wanted = new Wanted(
+                PaperShows.loaded(show),
+                show.acts(),
+                act -> act.variants().get(0),
+                false,
+                true,
+                new Wanted.Flown(debrief, second -> LocalTime.NOON));
+        Pages told = pages(SheetKind.DEBRIEF, wanted);
+        Pages asked = pages(SheetKind.QUESTIONS, wanted);
+        assertThat(wrongOn(SheetKind.DEBRIEF, told)).isEmpty();
+        assertThat(wrongOn(SheetKind.QUESTIONS, asked)).isEmpty();
+        assertThat(said(blocks(told), "figure SWAPPED")).contains("(swapped)", "byclockheld77s");
+        assertThat(said(blocks(asked), "question")).contains("betweenthefigures");
     }
 
     @Test

@@ -9,6 +9,7 @@ import crowdline.live.debrief.Debrief;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
 import crowdline.sheet.DebriefSheet;
+import crowdline.sheet.DebriefTable;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.journal.JournalReading;
@@ -82,7 +83,7 @@ public final class DebriefCommand implements Callable<Integer> {
         Debrief debrief = flown.debrief();
         Path to = table;
         if (to != null) {
-            Exports.write(to, DebriefSheet.table(debrief));
+            Exports.write(to, DebriefTable.lines(debrief));
         }
         if (json) {
             Map<String, Object> all = new LinkedHashMap<>();

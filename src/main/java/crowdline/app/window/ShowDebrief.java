@@ -13,6 +13,7 @@ import crowdline.loaded.LoadedShow;
 import crowdline.paper.Wanted;
 import crowdline.running.LiveDesk;
 import crowdline.sheet.DebriefSheet;
+import crowdline.sheet.DebriefTable;
 import crowdline.storage.file.ShowFileException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -69,7 +70,7 @@ final class ShowDebrief implements DebriefHost {
 
     @Override
     public void saveTable(Path file) {
-        save(file, DebriefSheet.table(debrief()));
+        save(file, DebriefTable.lines(debrief()));
     }
 
     private void save(Path file, List<String> lines) {
