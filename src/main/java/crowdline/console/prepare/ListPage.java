@@ -115,6 +115,8 @@ final class ListPage extends JPanel {
             return;
         }
         boolean isListed = from != null && !list.getText().isBlank();
+        // Pressed twice it is one act.
+        make.setEnabled(false);
         form.wanted()
                 .ifPresent(wanted -> made.accept(new Added(
                         from == null || !isListed ? null : ListView.taken(from, chosen), wanted, form.minutes())));
@@ -175,6 +177,11 @@ final class ListPage extends JPanel {
         if (!rows.isEmpty()) {
             read.setSelectedIndex(Math.min(at, rows.size() - 1));
         }
+        allow();
+    }
+
+    /** What was to be made an act cannot be: it can be tried again. */
+    void refused() {
         allow();
     }
 

@@ -128,11 +128,15 @@ final class PreparePanel extends JPanel {
         Edit edit = from == null
                 ? adding.fromNothing(added.wanted(), added.minutes())
                 : adding.fromList(from, added.wanted());
-        tools.editor().make(edit, show -> {
-            List<Act> all = show.acts();
-            acts.chooseNext(all.get(all.size() - 1).id());
-            turn(Page.ACTS);
-        });
+        tools.editor()
+                .make(
+                        edit,
+                        show -> {
+                            List<Act> all = show.acts();
+                            acts.chooseNext(all.get(all.size() - 1).id());
+                            turn(Page.ACTS);
+                        },
+                        list::refused);
     }
 
     /** Leaves what is open over the page in front; false if nothing is. */

@@ -37,6 +37,8 @@ import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import javax.swing.JButton;
+import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
@@ -179,7 +181,8 @@ final class ConsoleOnScreen implements AutoCloseable {
         char typed = key.length() == 1
                 ? Character.toLowerCase(key.charAt(0))
                 : key.equals("SPACE") ? ' ' : KeyEvent.CHAR_UNDEFINED;
-        int held = stroke.getModifiers() & (InputEvent.CTRL_DOWN_MASK | InputEvent.SHIFT_DOWN_MASK);
+        int held = stroke.getModifiers()
+                & (InputEvent.CTRL_DOWN_MASK | InputEvent.SHIFT_DOWN_MASK | InputEvent.ALT_DOWN_MASK);
         pressed += 200;
         onScreen(() -> {
             Component focus = frame.getFocusOwner();
@@ -192,6 +195,57 @@ final class ConsoleOnScreen implements AutoCloseable {
             return null;
         });
         onScreen(() -> null);
+    }
+
+    /** Types words into what has the focus. */
+    void type(String words) throws Exception {
+        onScreen(() -> {
+            Component on = Objects.requireNonNull(frame.getFocusOwner());
+            for (int i = 0; i < words.length(); i++) {
+                char letter = words.charAt(i);
+                int code = KeyEvent.getExtendedKeyCodeForChar(letter);
+                pressed += 200;
+                post(on, KeyEvent.KEY_PRESSED, code, letter, 0);
+                post(on, KeyEvent.KEY_TYPED, KeyEvent.VK_UNDEFINED, letter, 0);
+                post(on, KeyEvent.KEY_RELEASED, code, letter, 0);
+            }
+            return null;
+        });
+        onScreen(() -> null);
+    }
+
+    /** Whether a button on the screen that begins so can be pressed. */
+    boolean canPress(String words) throws Exception {
+        return onScreen(() -> shown(frame.getContentPane(), JButton.class)
+                .anyMatch(b -> b.isEnabled() && b.getText().startsWith(words)));
+    }
+
+    /** Whether this stands in a field on the screen. */
+    boolean stands(String words) throws Exception {
+        return onScreen(() -> shown(frame.getContentPane(), JTextField.class)
+                .anyMatch(f -> f.getText().equals(words)));
+    }
+
+    private static <C extends Component> Stream<C> shown(Container in, Class<C> type) {
+        return Stream.of(in.getComponents())
+                .filter(Component::isShowing)
+                .flatMap(child -> type.isInstance(child)
+                        ? Stream.of(type.cast(child))
+                        : child instanceof Container inner ? shown(inner, type) : Stream.empty());
+    }
+
+    /** Whether what has the focus is called so, or begins so. */
+    boolean focusIs(String name) throws Exception {
+        return onScreen(() -> {
+            Component focus = frame.getFocusOwner();
+            String called = focus == null ? null : focus.getAccessibleContext().getAccessibleName();
+            return called != null && called.startsWith(name);
+        });
+    }
+
+    /** How many acts the edited show has; −1 if none is edited. */
+    int acts() throws Exception {
+        return onScreen(() -> editing().isOpen() ? editing().now().acts().size() : -1);
     }
 
     private void post(Component on, int id, int code, char typed, int held) {

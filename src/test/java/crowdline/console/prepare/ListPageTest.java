@@ -172,6 +172,8 @@ class ListPageTest {
         named(JTextField.class, "Who flies").setText("Ada Field");
         named(JTextField.class, "When it begins").setText("9:05");
         panel.listPage().make();
+        panel.listPage().make();
+        assertThat(sample.editing.now().acts()).hasSize(1);
         Act act = sample.editing.now().acts().get(0);
         assertThat(act.title()).isEqualTo("Ada Field, light aerobatic biplane");
         assertThat(act.slotStart()).isEqualTo(LocalTime.of(9, 5));

@@ -1,0 +1,92 @@
+package crowdline.app.window;
+
+import crowdline.arrange.ShowArranging;
+import crowdline.console.prepare.PrepareView;
+import crowdline.edit.act.AddAct;
+import crowdline.edit.act.CannotBe;
+import crowdline.edit.act.Figures;
+import crowdline.edit.act.FirstDraft;
+import crowdline.edit.act.Pin;
+import crowdline.flight.Workers;
+import crowdline.list.ListReader;
+import crowdline.loaded.LoadedShow;
+import crowdline.show.Act;
+import crowdline.show.Catalogue;
+import crowdline.show.Figure;
+import crowdline.show.Show;
+import crowdline.speech.pace.Pace;
+import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.KindsFile;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** From a number typed about a figure of a 12-figure act to what Prepare shows of it: the edit, and the edit with its prediction. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(1)
+@SuppressWarnings("NullAway.Init") // JMH calls the set-up before anything else
+public class EditBench {
+    private static final String LIST = "run in, loop, stall turn, slow roll, half Cuban, four point roll, humpty bump,"
+            + " spin 2 turns, barrel roll, inverted pass, Cuban eight, low pass";
+
+    @Param({"strong aerobatic monoplane", "light aerobatic biplane", "jet trainer"})
+    public String kind = "";
+
+    private final Catalogue catalogue = CatalogueFile.shipped();
+    private final Figures figures = new Figures(catalogue);
+    private Show show;
+    private LoadedShow loaded;
+    private String roll;
+    private int edits;
+
+    @Setup
+    public void make() throws CannotBe {
+        Show empty = ShowArranging.empty("A day", LocalDate.of(2027, 5, 2), ZoneOffset.UTC, null);
+        show = new AddAct(catalogue, new FirstDraft(catalogue, Pace.DEFAULT, 0.5))
+                .fromList(
+                        new ListReader(catalogue).read(LIST),
+                        new AddAct.Wanted(KindsFile.shipped().named(kind), null, "Solo", "", LocalTime.NOON))
+                .of(empty)
+                .show();
+        Act act = show.acts().get(0);
+        roll = act.figures().stream()
+                .filter(f -> f.figure().equals("slow roll"))
+                .map(Figure::id)
+                .findFirst()
+                .orElseThrow();
+        loaded = new LoadedShow(show, catalogue, Pace.DEFAULT, Workers.ALONE, LoadedShow.FIRST_FLIGHTS);
+        loaded.predictAll((n, all) -> {});
+    }
+
+    /** The edit alone, with the act laid out again. */
+    @Benchmark
+    public Show edited() throws CannotBe {
+        double ft = 900 + 10 * (edits++ % 40);
+        return figures.pin(show.acts().get(0).id(), roll, new Pin.Height(ft))
+                .of(show)
+                .show();
+    }
+
+    /** The edit and all that Prepare shows of it. */
+    @Benchmark
+    public PrepareView shown() throws CannotBe {
+        return LoadedPredictions.view(loaded.with(edited()), List.of());
+    }
+}
