@@ -87,7 +87,7 @@ final class AirframeRule implements ShowRule {
                     Severity.WARNING,
                     "slower-than-the-stall",
                     "the kt is " + Quantity.written(kt) + " at " + Quantity.written(heightFt) + " ft; "
-                            + At.quoted(airframe.id()) + " stalls at about " + Math.round(stallKt)
+                            + Written.quoted(airframe.id()) + " stalls at about " + Math.round(stallKt)
                             + " kt by its massKg, wingAreaM2 and maxLiftUpright"
                             + hint(Quantity.PLACE_KT, kt, stallKt, airframe.neverExceedKt()),
                     path + ".kt"));
@@ -102,7 +102,7 @@ final class AirframeRule implements ShowRule {
                 Severity.WARNING,
                 "faster-than-never-exceed",
                 "the " + quantity.key() + " is " + Quantity.written(kt) + "; the neverExceedKt of "
-                        + At.quoted(airframe.id()) + " is " + Quantity.written(airframe.neverExceedKt())
+                        + Written.quoted(airframe.id()) + " is " + Quantity.written(airframe.neverExceedKt())
                         + hint(quantity, kt, airframe.stallKt(), airframe.neverExceedKt()),
                 path + "." + quantity.key()));
     }

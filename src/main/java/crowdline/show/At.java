@@ -1,9 +1,7 @@
 package crowdline.show;
 
-/** Paths into a show file and short forms of what stands there, as findings name them. */
+/** Paths into a show file, as findings name them. */
 final class At {
-    private static final int LONGEST = 40;
-
     private At() {}
 
     static String act(int act) {
@@ -16,10 +14,5 @@ final class At {
 
     static String variant(int act, int variant) {
         return act(act) + ".variants[" + variant + "]";
-    }
-
-    /** A value in quotes, shortened if long. */
-    static String quoted(String text) {
-        return '"' + (text.length() <= LONGEST ? text : text.substring(0, LONGEST - 1) + "…") + '"';
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -30,7 +29,7 @@ public final class Catalogue {
     }
 
     private void claim(String name, CatalogueEntry entry) {
-        CatalogueEntry other = byName.putIfAbsent(key(name), entry);
+        CatalogueEntry other = byName.putIfAbsent(Written.key(name), entry);
         if (other != null && !other.equals(entry)) {
             throw new IllegalArgumentException(
                     "the catalogue name " + name + " is claimed by " + other.name() + " and by " + entry.name());
@@ -44,21 +43,21 @@ public final class Catalogue {
      */
     public Catalogue with(List<CatalogueEntry> additions) {
         Map<String, CatalogueEntry> names = new LinkedHashMap<>();
-        additions.forEach(entry -> names.putIfAbsent(key(entry.name()), entry));
+        additions.forEach(entry -> names.putIfAbsent(Written.key(entry.name()), entry));
         Map<String, CatalogueEntry> newNames = Map.copyOf(names);
-        additions.forEach(entry -> entry.aliases().forEach(alias -> names.putIfAbsent(key(alias), entry)));
+        additions.forEach(entry -> entry.aliases().forEach(alias -> names.putIfAbsent(Written.key(alias), entry)));
         List<CatalogueEntry> merged = new ArrayList<>(newNames.size() + entries.size());
         additions.stream()
-                .filter(entry -> entry.equals(newNames.get(key(entry.name()))))
+                .filter(entry -> entry.equals(newNames.get(Written.key(entry.name()))))
                 .forEach(merged::add);
         for (CatalogueEntry entry : entries) {
-            CatalogueEntry replacement = newNames.get(key(entry.name()));
+            CatalogueEntry replacement = newNames.get(Written.key(entry.name()));
             if (replacement == null) {
                 merged.add(entry);
             }
             CatalogueEntry meant = replacement == null ? entry : replacement;
-            names.putIfAbsent(key(entry.name()), meant);
-            entry.aliases().forEach(alias -> names.putIfAbsent(key(alias), meant));
+            names.putIfAbsent(Written.key(entry.name()), meant);
+            entry.aliases().forEach(alias -> names.putIfAbsent(Written.key(alias), meant));
         }
         return new Catalogue(List.copyOf(merged), names);
     }
@@ -68,7 +67,7 @@ public final class Catalogue {
     }
 
     public Optional<CatalogueEntry> find(String name) {
-        return Optional.ofNullable(byName.get(key(name)));
+        return Optional.ofNullable(byName.get(Written.key(name)));
     }
 
     /** How a figure is called: by its own title, else as the catalogue has it, else as the show file does. */
@@ -82,10 +81,5 @@ public final class Catalogue {
     /** Every name and alias, as keys in lower case. */
     public List<String> names() {
         return Collections.unmodifiableList(new ArrayList<>(byName.keySet()));
-    }
-
-    /** Two names with the same key are the same name. */
-    static String key(String name) {
-        return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ");
     }
 }

@@ -14,7 +14,7 @@ final class FigureRule implements ShowRule {
                 findings.accept(new Finding(
                         Severity.ERROR,
                         "no-figures",
-                        "the act " + At.quoted(show.acts().get(a).id()) + " has no figure; it needs at least one",
+                        "the act " + Written.quoted(show.acts().get(a).id()) + " has no figure; it needs at least one",
                         At.act(a) + ".figures"));
             }
             for (int f = 0; f < figures.size(); f++) {
@@ -42,7 +42,7 @@ final class FigureRule implements ShowRule {
             findings.accept(new Finding(
                     Severity.ERROR,
                     "unknown-figure",
-                    "the figure " + At.quoted(figure.figure()) + " is not in the catalogue" + remedy,
+                    "the figure " + Written.quoted(figure.figure()) + " is not in the catalogue" + remedy,
                     path + ".figure"));
             return;
         }
@@ -51,7 +51,7 @@ final class FigureRule implements ShowRule {
             findings.accept(new Finding(
                     Severity.ERROR,
                     "figure-without-length",
-                    "the figure " + At.quoted(figure.id())
+                    "the figure " + Written.quoted(figure.id())
                             + " has neither elements to predict it from nor a durationS; give it one of them",
                     path));
         }

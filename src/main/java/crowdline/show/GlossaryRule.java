@@ -16,13 +16,13 @@ final class GlossaryRule implements ShowRule {
             List<String> names = new ArrayList<>(List.of(entry.name()));
             names.addAll(entry.aliases());
             for (String name : names) {
-                Integer other = claimed.putIfAbsent(Catalogue.key(name), e);
+                Integer other = claimed.putIfAbsent(Written.key(name), e);
                 if (other != null && other != e) {
                     findings.accept(new Finding(
                             Severity.ERROR,
                             "name-claimed-twice",
-                            "the figure name " + At.quoted(name) + " is claimed by "
-                                    + At.quoted(show.figures().get(other).name()) + " and by " + At.quoted(entry.name())
+                            "the figure name " + Written.quoted(name) + " is claimed by "
+                                    + Written.quoted(show.figures().get(other).name()) + " and by " + Written.quoted(entry.name())
                                     + "; only one of them can have it",
                             "figures[" + e + "]"));
                 }

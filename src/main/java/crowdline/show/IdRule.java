@@ -54,7 +54,7 @@ final class IdRule implements ShowRule {
                 findings.accept(new Finding(
                         Severity.ERROR,
                         "duplicate-id",
-                        "the " + what + " " + At.quoted(id) + " is already at " + first + "; each " + what
+                        "the " + what + " " + Written.quoted(id) + " is already at " + first + "; each " + what
                                 + " needs a name of its own " + where,
                         path));
             }

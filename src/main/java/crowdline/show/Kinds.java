@@ -38,7 +38,7 @@ public final class Kinds {
         this.all = List.copyOf(all);
         for (Kind kind : this.all) {
             for (String name : kind.names()) {
-                Kind other = byName.putIfAbsent(Catalogue.key(name), kind);
+                Kind other = byName.putIfAbsent(Written.key(name), kind);
                 if (other != null) {
                     throw new IllegalArgumentException(
                             "the kind name " + name + " is claimed by " + other.name() + " and by " + kind.name());
@@ -54,7 +54,7 @@ public final class Kinds {
 
     /** The kind of a name or alias. */
     public Optional<Kind> find(String name) {
-        return Optional.ofNullable(byName.get(Catalogue.key(name)));
+        return Optional.ofNullable(byName.get(Written.key(name)));
     }
 
     /**
@@ -80,20 +80,20 @@ public final class Kinds {
         Kind kind = named(of.group(1));
         if (kind.flies()) {
             throw new IllegalArgumentException(
-                    "a kind of " + At.quoted(name) + " is more than one " + kind.name() + "; name a formation instead");
+                    "a kind of " + Written.quoted(name) + " is more than one " + kind.name() + "; name a formation instead");
         }
         String number = of.group(2).toLowerCase(Locale.ROOT);
         int word = NUMBERS.indexOf(number);
         if (word < 0 && !Character.isDigit(number.charAt(0))) {
             throw new IllegalArgumentException(
-                    "how many is in " + At.quoted(name) + "? Write a number, such as " + kind.name() + " of 4");
+                    "how many is in " + Written.quoted(name) + "? Write a number, such as " + kind.name() + " of 4");
         }
         return new Named(kind, word >= 0 ? word + 2 : Integer.parseInt(number));
     }
 
     private String unknown(String name) {
         List<String> nearest = nearest(name);
-        return "there is no kind " + At.quoted(name)
+        return "there is no kind " + Written.quoted(name)
                 + (nearest.isEmpty()
                         ? "; the kinds are " + all.stream().map(Kind::name).collect(Collectors.joining(", "))
                         : "; nearest: " + String.join(", ", nearest));
@@ -101,11 +101,11 @@ public final class Kinds {
 
     /** At most three kinds with words in common or nearly so, the nearest first; none if no word is like any of theirs. */
     public List<String> nearest(String given) {
-        List<String> words = List.of(Catalogue.key(given).split(" "));
+        List<String> words = List.of(Written.key(given).split(" "));
         Map<Kind, Likeness> likeness = new LinkedHashMap<>();
         for (Kind kind : all) {
             Likeness like = kind.names().stream()
-                    .map(name -> Likeness.of(words, List.of(Catalogue.key(name).split(" "))))
+                    .map(name -> Likeness.of(words, List.of(Written.key(name).split(" "))))
                     .max(Likeness.ORDER)
                     .orElse(Likeness.NONE);
             if (like.shared() > 0) {

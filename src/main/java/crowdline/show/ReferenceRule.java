@@ -33,7 +33,7 @@ final class ReferenceRule implements ShowRule {
         findings.accept(new Finding(
                 Severity.ERROR,
                 "unknown-" + what,
-                "the " + what + " " + At.quoted(id) + " is not among the show's " + what + "s" + remedy,
+                "the " + what + " " + Written.quoted(id) + " is not among the show's " + what + "s" + remedy,
                 path));
     }
 
@@ -45,7 +45,7 @@ final class ReferenceRule implements ShowRule {
                 findings.accept(new Finding(
                         Severity.NOTE,
                         "unused-" + what,
-                        "no act uses the " + what + " " + At.quoted(ids.get(i)),
+                        "no act uses the " + what + " " + Written.quoted(ids.get(i)),
                         list + "[" + i + "]"));
             }
         }

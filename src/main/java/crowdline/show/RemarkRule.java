@@ -19,7 +19,7 @@ final class RemarkRule implements ShowRule {
                 findings.accept(new Finding(
                         Severity.WARNING,
                         "act-without-remarks",
-                        At.quoted(act.title()) + " has no remarks at all, so there is nothing to say in it",
+                        Written.quoted(act.title()) + " has no remarks at all, so there is nothing to say in it",
                         At.act(a)));
             }
             timed(act.remarks(), At.act(a) + ".remarks", findings);
@@ -41,7 +41,7 @@ final class RemarkRule implements ShowRule {
                 findings.accept(new Finding(
                         Severity.NOTE,
                         "call-with-moment",
-                        "the remark " + At.quoted(remark.id())
+                        "the remark " + Written.quoted(remark.id())
                                 + " is a call, which comes before its figure, so its at and until mean nothing",
                         path + ".remarks[" + r + "]"));
             }
@@ -63,7 +63,7 @@ final class RemarkRule implements ShowRule {
 
     /** In quotes, as it begins a sentence. */
     private static String begun(String name) {
-        return At.quoted(name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1));
+        return Written.quoted(name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1));
     }
 
     private static void timed(List<Remark> remarks, String path, Consumer<Finding> findings) {
@@ -76,7 +76,7 @@ final class RemarkRule implements ShowRule {
                 findings.accept(new Finding(
                         Severity.NOTE,
                         "time-without-figure",
-                        "the remark " + At.quoted(remark.id())
+                        "the remark " + Written.quoted(remark.id())
                                 + " belongs to no figure, so its at, until, earliestS and latestS mean nothing",
                         path + "[" + r + "]"));
             }

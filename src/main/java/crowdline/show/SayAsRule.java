@@ -18,7 +18,7 @@ final class SayAsRule implements ShowRule {
                 findings.accept(new Finding(
                         Severity.NOTE,
                         "unused-say-as",
-                        At.quoted(word) + " has a way to say it but occurs nowhere in the show",
+                        Written.quoted(word) + " has a way to say it but occurs nowhere in the show",
                         "sayAs"));
             }
         });

@@ -166,7 +166,7 @@ public record Show(
 
     /** What the venue does not say and what is left out for it, in a sentence; empty if it says everything. */
     public Optional<String> leftOut() {
-        return UnknownPlaceRule.sentence(this);
+        return LeftOut.sentence(this);
     }
 
     /** The same with other performers. */

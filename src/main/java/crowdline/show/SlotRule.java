@@ -24,8 +24,8 @@ final class SlotRule implements ShowRule {
                 findings.accept(new Finding(
                         Severity.WARNING,
                         "slots-overlap",
-                        "the slot of " + At.quoted(act.id()) + " begins at " + act.slotStart() + ", before that of "
-                                + At.quoted(other.id()) + " ends (" + other.slotStart() + " and "
+                        "the slot of " + Written.quoted(act.id()) + " begins at " + act.slotStart() + ", before that of "
+                                + Written.quoted(other.id()) + " ends (" + other.slotStart() + " and "
                                 + Math.round(other.slotMinutes() * 10) / 10.0 + " minutes); move one of them",
                         At.act(a) + ".slotStart"));
             }
@@ -38,7 +38,7 @@ final class SlotRule implements ShowRule {
                 findings.accept(new Finding(
                         Severity.WARNING,
                         "acts-out-of-order",
-                        "the act " + At.quoted(acts.get(a).id())
+                        "the act " + Written.quoted(acts.get(a).id())
                                 + " begins before the one listed ahead of it; list acts" + " in running order",
                         At.act(a) + ".slotStart"));
             }

@@ -26,7 +26,7 @@ final class TimedRule implements ShowRule {
                 findings.accept(new Finding(
                         Severity.ERROR,
                         "figure-without-length",
-                        "the figure " + At.quoted(figure.id()) + " has no durationS, and nothing is computed for "
+                        "the figure " + Written.quoted(figure.id()) + " has no durationS, and nothing is computed for "
                                 + article(aircraft.what()) + "; say how many seconds it lasts",
                         At.figure(a, f)));
             }
@@ -39,7 +39,7 @@ final class TimedRule implements ShowRule {
             findings.accept(new Finding(
                     Severity.ERROR,
                     "no-entry",
-                    "the act " + At.quoted(act.id())
+                    "the act " + Written.quoted(act.id())
                             + " has no entry, so its figures cannot be computed; say where it begins, or time them all",
                     At.act(a)));
         }

@@ -27,7 +27,7 @@ final class VariantRule implements ShowRule {
             findings.accept(new Finding(
                     Severity.ERROR,
                     "empty-variant",
-                    "the variant " + At.quoted(variant.name()) + " flies nothing; list the figures it flies",
+                    "the variant " + Written.quoted(variant.name()) + " flies nothing; list the figures it flies",
                     path + ".order"));
         }
         Set<String> seen = new HashSet<>();
@@ -40,13 +40,13 @@ final class VariantRule implements ShowRule {
                 findings.accept(new Finding(
                         Severity.ERROR,
                         "unknown-figure-id",
-                        "the figure id " + At.quoted(id) + " is not in this act" + remedy,
+                        "the figure id " + Written.quoted(id) + " is not in this act" + remedy,
                         here));
             } else if (!seen.add(id)) {
                 findings.accept(new Finding(
                         Severity.ERROR,
                         "figure-twice",
-                        "the variant " + At.quoted(variant.name()) + " flies " + At.quoted(id)
+                        "the variant " + Written.quoted(variant.name()) + " flies " + Written.quoted(id)
                                 + " twice; give the second time a figure with an id of its own",
                         here));
             }
@@ -66,7 +66,7 @@ final class VariantRule implements ShowRule {
                 findings.accept(new Finding(
                         Severity.WARNING,
                         "variant-without-cloud-base",
-                        "the variant " + At.quoted(variant.name())
+                        "the variant " + Written.quoted(variant.name())
                                 + " has no minCloudBaseFt, so the cloud base cannot choose between it and the others",
                         At.variant(a, v)));
                 continue;
@@ -77,7 +77,7 @@ final class VariantRule implements ShowRule {
                 findings.accept(new Finding(
                         Severity.WARNING,
                         "variants-alike",
-                        "the variants " + At.quoted(same) + " and " + At.quoted(variant.name())
+                        "the variants " + Written.quoted(same) + " and " + Written.quoted(variant.name())
                                 + " have the same minCloudBaseFt, " + baseFt
                                 + ", so the cloud base cannot choose between them",
                         path));
@@ -85,7 +85,7 @@ final class VariantRule implements ShowRule {
                 findings.accept(new Finding(
                         Severity.WARNING,
                         "variants-out-of-order",
-                        "the variant " + At.quoted(variant.name()) + " needs a higher cloud base, " + baseFt
+                        "the variant " + Written.quoted(variant.name()) + " needs a higher cloud base, " + baseFt
                                 + ", than the one before it, " + above + "; put the highest first",
                         path));
             }
@@ -102,7 +102,7 @@ final class VariantRule implements ShowRule {
                 findings.accept(new Finding(
                         Severity.NOTE,
                         "unused-figure",
-                        "no variant flies the figure " + At.quoted(id),
+                        "no variant flies the figure " + Written.quoted(id),
                         At.figure(a, f)));
             }
         }
