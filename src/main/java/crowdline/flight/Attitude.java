@@ -8,7 +8,7 @@ package crowdline.flight;
  *     inverted; 0 where the path is so steep that it means nothing
  */
 public record Attitude(double pathDeg, double bankDeg) {
-    static Attitude of(Vec nose, Vec up) {
+    public static Attitude of(Vec nose, Vec up) {
         double path = Math.toDegrees(Math.asin(Math.min(Math.max(nose.z(), -1), 1)));
         Vec level = Vec.UP.across(nose);
         if (level.length() < 1e-3) {
@@ -19,7 +19,7 @@ public record Attitude(double pathDeg, double bankDeg) {
         return new Attitude(path, Math.toDegrees(Math.atan2(up.dot(wing), up.dot(upright))));
     }
 
-    static Attitude of(FlightState state) {
+    public static Attitude of(FlightState state) {
         return of(state.direction(), state.up());
     }
 }

@@ -88,7 +88,7 @@ final class Drawing {
         all.see(tS, y, look);
         part.see(tS, y, look);
         Fault fault = limits.broken(part, flyingOver);
-        if (fault == null && look.keptAnyway && look.speedMps < STOPPED_MPS) {
+        if (fault == null && look.keptAnyway() && look.speedMps() < STOPPED_MPS) {
             fault = new Fault(Fault.Kind.ENERGY, "has no speed left on its way up");
         }
         if (fault == null && tS - at.tS() > LONGEST_S) {
@@ -98,7 +98,7 @@ final class Drawing {
                             Locale.UK,
                             "takes too long: after %.0f s in one piece it still has %.0f kt",
                             LONGEST_S,
-                            Units.ktFromMps(look.speedMps)));
+                            Units.ktFromMps(look.speedMps())));
         }
         if (fault != null) {
             throw new Stop(fault);
@@ -368,14 +368,14 @@ final class Drawing {
     }
 
     private void mustBePressedIn(Element.Arc loop) throws Failed {
-        boolean pressed = loop.way() == Element.Way.PULL ? part.leastG >= LIGHTEST_G : part.greatestG <= -LIGHTEST_G;
+        boolean pressed = loop.way() == Element.Way.PULL ? part.leastG() >= LIGHTEST_G : part.greatestG() <= -LIGHTEST_G;
         if (!pressed) {
             throw failed(
                     Fault.Kind.ENERGY,
                     String.format(
                             Locale.UK,
                             "is down to %.0f kt over its top, too slow to bend on",
-                            Units.ktFromMps(part.leastMps)));
+                            Units.ktFromMps(part.leastMps())));
         }
     }
 

@@ -1,7 +1,7 @@
 package crowdline.flight;
 
 /** The least and the greatest of what was seen while a figure was flown, and where the wing fell short. */
-final class Extremes {
+public final class Extremes {
     double leastMps = Double.POSITIVE_INFINITY;
     double greatestMps = Double.NEGATIVE_INFINITY;
     double lowestM = Double.POSITIVE_INFINITY;
@@ -13,23 +13,31 @@ final class Extremes {
     double nearestM = Double.POSITIVE_INFINITY;
     double farthestM = Double.NEGATIVE_INFINITY;
     double upsideDownS;
-    /** How long the pilot hung in the straps, seconds. */
     double hangingS;
-    /** Greatest load asked for beyond what the wing gave, g. */
     double shortG;
-
     double shortAskedG;
     double shortGaveG;
     double shortMps;
-    /** How far below the speed at which the wing holds a path that is kept, at most, m/s. */
     double slowByMps;
-
     double slowMps;
     private double lastS = Double.NaN;
     private boolean lastUpsideDown;
     private boolean lastHanging;
 
-    void see(double tS, double[] y, Look look) {
+    /** Those of something that is not simulated, from where it begins and ends. */
+    public static Extremes between(FlightState from, FlightState to) {
+        Extremes e = new Extremes();
+        e.leastMps = Math.min(from.speedMps(), to.speedMps());
+        e.greatestMps = Math.max(from.speedMps(), to.speedMps());
+        e.lowestM = Math.min(from.place().z(), to.place().z());
+        e.highestM = Math.max(from.place().z(), to.place().z());
+        e.leastG = 1;
+        e.greatestG = 1;
+        return e;
+    }
+
+    /** Takes in what is seen of an instant. */
+    public void see(double tS, double[] y, Look look) {
         leastMps = Math.min(leastMps, Math.abs(look.speedMps));
         greatestMps = Math.max(greatestMps, Math.abs(look.speedMps));
         lowestM = Math.min(lowestM, y[2]);
@@ -63,5 +71,95 @@ final class Extremes {
             shortGaveG = look.g;
             shortMps = look.speedMps;
         }
+    }
+
+    /** Least speed, m/s. */
+    public double leastMps() {
+        return leastMps;
+    }
+
+    /** Greatest speed, m/s. */
+    public double greatestMps() {
+        return greatestMps;
+    }
+
+    /** Lowest height above the datum, metres. */
+    public double lowestM() {
+        return lowestM;
+    }
+
+    /** Greatest height above the datum, metres. */
+    public double highestM() {
+        return highestM;
+    }
+
+    /** Least load felt, g. */
+    public double leastG() {
+        return leastG;
+    }
+
+    /** Greatest load felt, g. */
+    public double greatestG() {
+        return greatestG;
+    }
+
+    /** Farthest to the left along the line, metres; right is positive. */
+    public double leastAlongM() {
+        return leastAlongM;
+    }
+
+    /** Farthest to the right along the line, metres. */
+    public double greatestAlongM() {
+        return greatestAlongM;
+    }
+
+    /** Nearest to the crowd, metres beyond the line. */
+    public double nearestM() {
+        return nearestM;
+    }
+
+    /** Farthest from the crowd, metres beyond the line. */
+    public double farthestM() {
+        return farthestM;
+    }
+
+    /** How long it flew upside down, seconds. */
+    public double upsideDownS() {
+        return upsideDownS;
+    }
+
+    /** How long the pilot hung in the straps, seconds. */
+    public double hangingS() {
+        return hangingS;
+    }
+
+    /** Greatest load asked for beyond what the wing gave, g. */
+    public double shortG() {
+        return shortG;
+    }
+
+    /** The load asked for there, g. */
+    public double shortAskedG() {
+        return shortAskedG;
+    }
+
+    /** What the wing gave there, g. */
+    public double shortGaveG() {
+        return shortGaveG;
+    }
+
+    /** The speed there, m/s. */
+    public double shortMps() {
+        return shortMps;
+    }
+
+    /** How far below the speed at which the wing holds a path that is kept, at most, m/s. */
+    public double slowByMps() {
+        return slowByMps;
+    }
+
+    /** The speed there, m/s. */
+    public double slowMps() {
+        return slowMps;
     }
 }

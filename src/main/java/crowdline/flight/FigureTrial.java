@@ -117,14 +117,14 @@ public final class FigureTrial {
 
     private static Outcome outcome(List<Element> elements, FlightState from, FlightState end, Extremes e) {
         Box box = new Box(
-                Math.min(e.leastAlongM, from.place().x()),
-                Math.max(e.greatestAlongM, from.place().x()),
-                Math.min(e.nearestM, from.place().y()),
-                Math.max(e.farthestM, from.place().y()),
-                Math.min(e.lowestM, from.place().z()),
-                Math.max(e.highestM, from.place().z()),
-                Math.min(e.leastMps, from.speedMps()),
-                Math.max(e.greatestMps, from.speedMps()));
+                Math.min(e.leastAlongM(), from.place().x()),
+                Math.max(e.greatestAlongM(), from.place().x()),
+                Math.min(e.nearestM(), from.place().y()),
+                Math.max(e.farthestM(), from.place().y()),
+                Math.min(e.lowestM(), from.place().z()),
+                Math.max(e.highestM(), from.place().z()),
+                Math.min(e.leastMps(), from.speedMps()),
+                Math.max(e.greatestMps(), from.speedMps()));
         return new Outcome(elements, end, end.tS() - from.tS(), box, null);
     }
 

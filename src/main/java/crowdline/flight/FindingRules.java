@@ -137,26 +137,26 @@ final class FindingRules {
     }
 
     private void loads(FigureFlight f, Extremes e, List<FlightFinding> found) {
-        if (e.shortG > SHORT_G) {
+        if (e.shortG() > SHORT_G) {
             add(
                     found,
                     FindingKind.WOULD_STALL,
                     f,
                     "asks for %.1f g at %.0f kt, where the wing gives %.1f g; it is flown at that. More speed or a"
                             + " gentler pull usually helps",
-                    e.shortAskedG,
-                    Units.ktFromMps(e.shortMps),
-                    e.shortGaveG);
+                    e.shortAskedG(),
+                    Units.ktFromMps(e.shortMps()),
+                    e.shortGaveG());
         }
-        if (e.slowByMps > SLOW_MPS) {
+        if (e.slowByMps() > SLOW_MPS) {
             add(
                     found,
                     FindingKind.TOO_SLOW_TO_HOLD,
                     f,
                     "slows to %.0f kt, where the wing cannot hold it on its path; that takes %.0f kt. More speed at its"
                             + " start usually helps",
-                    Units.ktFromMps(e.slowMps),
-                    Units.ktFromMps(e.slowMps + e.slowByMps));
+                    Units.ktFromMps(e.slowMps()),
+                    Units.ktFromMps(e.slowMps() + e.slowByMps()));
         }
         if (f.greatestG() > body.limitPositiveG() + ROUNDING_G) {
             add(
@@ -227,8 +227,8 @@ final class FindingRules {
     private void area(FigureFlight f, Extremes e, List<FlightFinding> found) {
         Double half = limits.halfLengthM();
         Double depth = limits.depthM();
-        boolean right = e.greatestAlongM > -e.leastAlongM;
-        double farAlongM = right ? e.greatestAlongM : -e.leastAlongM;
+        boolean right = e.greatestAlongM() > -e.leastAlongM();
+        double farAlongM = right ? e.greatestAlongM() : -e.leastAlongM();
         if (half != null && farAlongM > half + ROUNDING) {
             add(
                     found,
@@ -239,23 +239,23 @@ final class FindingRules {
                     right ? "right" : "left",
                     farAlongM - half);
         }
-        if (depth != null && e.farthestM > depth + ROUNDING) {
+        if (depth != null && e.farthestM() > depth + ROUNDING) {
             add(
                     found,
                     FindingKind.LEAVES_DISPLAY_AREA,
                     f,
                     "goes %.0f m beyond the display line, %.0f m further than the area given. A tighter turn usually"
                             + " helps",
-                    e.farthestM,
-                    e.farthestM - depth);
+                    e.farthestM(),
+                    e.farthestM() - depth);
         }
-        if (e.nearestM < -OVER_LINE_M) {
+        if (e.nearestM() < -OVER_LINE_M) {
             add(
                     found,
                     FindingKind.CROSSES_DISPLAY_LINE,
                     f,
                     "comes %.0f m over the display line towards the crowd. Turning away from the crowd usually helps",
-                    -e.nearestM);
+                    -e.nearestM());
         }
     }
 

@@ -31,24 +31,24 @@ final class Limits {
     @Nullable
     Fault broken(Extremes seen, boolean over) {
         Fault.Kind energy = over ? Fault.Kind.OVER : Fault.Kind.ENERGY;
-        if (seen.shortG > SHORT_G) {
+        if (seen.shortG() > SHORT_G) {
             return fault(
                     energy,
                     "is down to %.0f kt on its way, too slow for the %.1f g it needs there",
-                    Units.ktFromMps(seen.shortMps),
-                    seen.shortAskedG);
+                    Units.ktFromMps(seen.shortMps()),
+                    seen.shortAskedG());
         }
-        if (seen.slowByMps > SLOW_MPS) {
+        if (seen.slowByMps() > SLOW_MPS) {
             return fault(
-                    energy, "is down to %.0f kt on its way, too slow to hold its line", Units.ktFromMps(seen.slowMps));
+                    energy, "is down to %.0f kt on its way, too slow to hold its line", Units.ktFromMps(seen.slowMps()));
         }
-        if (seen.greatestG > mostG) {
+        if (seen.greatestG() > mostG) {
             return fault(Fault.Kind.LOAD, "takes more than the %.1f g this aircraft is flown with at most", mostG);
         }
-        if (seen.leastG < leastG) {
+        if (seen.leastG() < leastG) {
             return fault(Fault.Kind.LOAD, "takes more than the %.1f g this aircraft is flown with at most", leastG);
         }
-        if (seen.greatestMps > mostMps) {
+        if (seen.greatestMps() > mostMps) {
             return fault(
                     Fault.Kind.NEVER_EXCEED,
                     "goes beyond %.0f kt, as near its never-exceed speed as this aircraft is flown",

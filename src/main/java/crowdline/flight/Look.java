@@ -1,7 +1,7 @@
 package crowdline.flight;
 
 /** One instant of a leg, written over and over; it never leaves the integration. */
-final class Look {
+public final class Look {
     double tx;
     double ty;
     double tz;
@@ -42,5 +42,15 @@ final class Look {
     void load(double felt, double asked) {
         g = felt;
         askedG = asked;
+    }
+
+    /** The speed, m/s. */
+    public double speedMps() {
+        return speedMps;
+    }
+
+    /** Whether the path is kept even if the wing does not give what it asks for. */
+    public boolean keptAnyway() {
+        return keptAnyway;
     }
 }

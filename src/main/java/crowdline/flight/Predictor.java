@@ -242,7 +242,7 @@ public final class Predictor {
             if (planned.elements().isEmpty()) {
                 FlightState to = timed(planned, at);
                 recorder.coast(at, to);
-                figures.add(summary(planned, at, to, restingExtremes(at, to), true, List.of()));
+                figures.add(summary(planned, at, to, Extremes.between(at, to), true, List.of()));
                 at = to;
                 airborne = true;
                 continue;
@@ -270,7 +270,7 @@ public final class Predictor {
                                 ? rules.cannotFly(planned.figure().id(), planned.name(), e.why())
                                 : rules.lacks(planned.figure().id(), planned.name(), e.why()));
             }
-            Extremes extremes = planned.lack() == null ? recorder.next() : restingExtremes(at, now);
+            Extremes extremes = planned.lack() == null ? recorder.next() : Extremes.between(at, now);
             FigureFlight flown = summary(planned, at, now, extremes, completed, elements);
             figures.add(flown);
             boolean climbsOut = airborne && rules.climbsOut(flown, at, now);
@@ -299,17 +299,6 @@ public final class Predictor {
                 .collect(Collectors.toSet());
     }
 
-    private static Extremes restingExtremes(FlightState from, FlightState to) {
-        Extremes e = new Extremes();
-        e.leastMps = Math.min(from.speedMps(), to.speedMps());
-        e.greatestMps = Math.max(from.speedMps(), to.speedMps());
-        e.lowestM = Math.min(from.place().z(), to.place().z());
-        e.highestM = Math.max(from.place().z(), to.place().z());
-        e.leastG = 1;
-        e.greatestG = 1;
-        return e;
-    }
-
     private static FigureFlight summary(
             PlannedFigure planned,
             FlightState from,
@@ -326,17 +315,17 @@ public final class Predictor {
                 to.tS(),
                 from.speedMps(),
                 to.speedMps(),
-                e.leastMps,
-                e.greatestMps,
-                e.lowestM,
-                e.highestM,
-                e.greatestG,
-                e.leastG,
+                e.leastMps(),
+                e.greatestMps(),
+                e.lowestM(),
+                e.highestM(),
+                e.greatestG(),
+                e.leastG(),
                 from.energyHeightM(),
                 to.energyHeightM(),
                 to.place().x(),
                 to.place().y(),
-                e.upsideDownS,
+                e.upsideDownS(),
                 elements);
     }
 }

@@ -76,7 +76,7 @@ final class Shaper {
         }
         Tries tries = tried(elements, from);
         Shaped shaped = tries.shaped;
-        if (shaped != null && usual.pushG() == null && shaped.extremes().hangingS > LONGEST_HANGING_S) {
+        if (shaped != null && usual.pushG() == null && shaped.extremes().hangingS() > LONGEST_HANGING_S) {
             throw new CannotFly("hangs upside down for longer than such an aircraft is flown", from);
         }
         if (shaped != null) {

@@ -66,12 +66,12 @@ enum Most {
     }
 
     /** @throws IllegalArgumentException if there are more, with how many and what is allowed */
-    void must(Collection<?> list) {
+    public void must(Collection<?> list) {
         must(list.size());
     }
 
     /** See {@link #must(Collection)}. */
-    void must(Map<?, ?> map) {
+    public void must(Map<?, ?> map) {
         must(map.size());
     }
 

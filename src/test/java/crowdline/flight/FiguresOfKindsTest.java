@@ -132,15 +132,15 @@ class FiguresOfKindsTest {
         Extremes e = shaped.extremes();
         Body body = pair.forces().body;
         check(shaped.elements().stream().noneMatch(Element::isOpen), pair, "is still open", wrong);
-        check(e.greatestG <= body.limitPositiveG(), pair, "takes " + e.greatestG, wrong);
-        check(e.leastG >= body.limitNegativeG(), pair, "takes " + e.leastG, wrong);
-        check(e.greatestMps <= body.neverExceedMps(), pair, "reaches " + e.greatestMps, wrong);
-        check(e.shortG < 0.16 && e.slowByMps < 1.1, pair, "asks for more than the wing gives", wrong);
+        check(e.greatestG() <= body.limitPositiveG(), pair, "takes " + e.greatestG(), wrong);
+        check(e.leastG() >= body.limitNegativeG(), pair, "takes " + e.leastG(), wrong);
+        check(e.greatestMps() <= body.neverExceedMps(), pair, "reaches " + e.greatestMps(), wrong);
+        check(e.shortG() < 0.16 && e.slowByMps() < 1.1, pair, "asks for more than the wing gives", wrong);
     }
 
     private static void closed(Pair pair, Shaped shaped, Set<String> wrong) {
         Extremes e = shaped.extremes();
-        double height = e.highestM - e.lowestM;
+        double height = e.highestM() - e.lowestM();
         double higher = shaped.end().place().z() - HEIGHT_M;
         if (BACK_AT_ITS_HEIGHT.contains(pair.entry().name())) {
             check(

@@ -25,7 +25,7 @@ class FindingRulesTest {
 
     /** A figure that gives no finding at all, until something of it is changed. */
     private static final class Flown {
-        private final Extremes seen = new Extremes();
+        private final ExtremesMade seen = new ExtremesMade();
         private double entryKt = 120;
         private double greatestKt = 140;
         private double lowestFt = 500;
@@ -66,7 +66,7 @@ class FindingRulesTest {
                     0,
                     List.of());
             return new FindingRules(body(), limits, cloudBaseFt)
-                    .check(flight, seen, NEEDED_KT, false).stream()
+                    .check(flight, seen.made(), NEEDED_KT, false).stream()
                             .map(f -> f.figureId() + " " + f.severity() + " " + f.code() + ": " + f.message())
                             .toList();
         }
