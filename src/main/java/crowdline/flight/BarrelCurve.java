@@ -7,11 +7,11 @@ package crowdline.flight;
  * <p>With the point 15° off and six seconds the load felt is about 2.7 at the bottom and 0.7 at the top at 120 kt;
  * published handbooks ask for at most 2.5 to 3 and at least 0.5.
  */
-final class BarrelCurve implements SteeredLeg.Curve {
+public final class BarrelCurve implements SteeredLeg.Curve {
     static final double USUAL_S = 6;
     private static final double OFF_RAD = Math.toRadians(15);
     /** Sine of how far the point lies off. */
-    static final double SIN_OFF = Math.sin(OFF_RAD);
+    public static final double SIN_OFF = Math.sin(OFF_RAD);
 
     private final Vec middle;
     private final Vec out;

@@ -4,7 +4,7 @@ import crowdline.measure.Units;
 import crowdline.show.Airframe;
 
 /** An airframe in SI units, as one flight of the prediction has it. */
-record Body(
+public record Body(
         double massKg,
         double areaM2,
         double spanM,
@@ -25,7 +25,7 @@ record Body(
         double limitNegativeG,
         double neverExceedMps) {
 
-    static Body of(Airframe a, Variation v) {
+    public static Body of(Airframe a, Variation v) {
         double spinRate = Math.toRadians(a.spinRateDegPerS());
         return new Body(
                 a.massKg() * v.mass(),
@@ -49,32 +49,32 @@ record Body(
                 Units.mpsFromKt(a.neverExceedKt()));
     }
 
-    double weightN() {
+    public double weightN() {
         return massKg * Units.G_MPS2;
     }
 
     /** Load factor the wing can give at a dynamic pressure in pascals, upright. */
-    double mostG(double qPa) {
+    public double mostG(double qPa) {
         return qPa * areaM2 * clMaxUpright / weightN();
     }
 
     /** Load factor the wing can give upside down: a negative number. */
-    double leastG(double qPa) {
+    public double leastG(double qPa) {
         return -qPa * areaM2 * clMaxInverted / weightN();
     }
 
     /** Speed at which the wing just carries its weight upright, m/s. */
-    double stallMps(double rhoKgM3) {
+    public double stallMps(double rhoKgM3) {
         return Math.sqrt(2 * weightN() / (rhoKgM3 * areaM2 * clMaxUpright));
     }
 
     /** Aileron roll rate at a speed, rad/s: in proportion to speed up to the speed it was given for. */
-    double rollRateAt(double speedMps) {
+    public double rollRateAt(double speedMps) {
         return rollRateRadPerS * Math.min(1, Math.max(speedMps, 1) / rollRateMps);
     }
 
     /** Drag, newtons, for a lift in newtons; lift is capped at what the wing can give. */
-    double dragN(double qPa, double liftN) {
+    public double dragN(double qPa, double liftN) {
         double qs = qPa * areaM2;
         double most = qs * Math.max(clMaxUpright, clMaxInverted);
         double lift = Math.min(Math.abs(liftN), most);

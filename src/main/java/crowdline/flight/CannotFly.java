@@ -1,22 +1,22 @@
 package crowdline.flight;
 
 /** Thrown inside the prediction when an element cannot be flown; carries what to tell the user. */
-final class CannotFly extends Exception {
+public final class CannotFly extends Exception {
     private static final long serialVersionUID = 1;
     private final String why;
     private final transient FlightState where;
 
-    CannotFly(String why, FlightState where) {
+    public CannotFly(String why, FlightState where) {
         super(why);
         this.why = why;
         this.where = where;
     }
 
-    String why() {
+    public String why() {
         return why;
     }
 
-    FlightState where() {
+    public FlightState where() {
         return where;
     }
 }

@@ -4,14 +4,14 @@ package crowdline.flight;
  * An atmosphere read off at every 10 m and joined by straight lines: fast enough for the innermost loop. Error against
  * the original below 2e-7 of the density.
  */
-final class DensityTable implements Atmosphere {
+public final class DensityTable implements Atmosphere {
     private static final double LOWEST_M = -500;
     private static final double STEP_M = 10;
     private static final int ROWS = 650;
 
     private final double[] densityKgM3 = new double[ROWS];
 
-    DensityTable(Atmosphere original) {
+    public DensityTable(Atmosphere original) {
         for (int i = 0; i < ROWS; i++) {
             densityKgM3[i] = original.densityKgM3(LOWEST_M + i * STEP_M);
         }

@@ -368,7 +368,8 @@ final class Drawing {
     }
 
     private void mustBePressedIn(Element.Arc loop) throws Failed {
-        boolean pressed = loop.way() == Element.Way.PULL ? part.leastG() >= LIGHTEST_G : part.greatestG() <= -LIGHTEST_G;
+        boolean pressed =
+                loop.way() == Element.Way.PULL ? part.leastG() >= LIGHTEST_G : part.greatestG() <= -LIGHTEST_G;
         if (!pressed) {
             throw failed(
                     Fault.Kind.ENERGY,

@@ -3,7 +3,7 @@ package crowdline.flight;
 import crowdline.show.Engine;
 
 /** What drives a body, with all its engines together. */
-sealed interface Drive permits Propeller, Jet, NoDrive {
+public sealed interface Drive permits Propeller, Jet, NoDrive {
     /** That of an airframe's engine with a share of the power it is said to have. */
     static Drive of(Engine engine, double ofPower) {
         if (engine instanceof Engine.Propeller propeller) {

@@ -5,7 +5,7 @@ import crowdline.show.Element;
 import java.util.Objects;
 
 /** Flies one element after another: turns each into legs, and says when one cannot be flown. */
-final class ElementFlyer {
+public final class ElementFlyer {
     /** An act of a display lasts minutes; beyond this its samples would fill the memory. */
     static final double LONGEST_FLIGHT_S = 7200;
 
@@ -14,7 +14,7 @@ final class ElementFlyer {
     private final Variation variation;
     private double lastLegS;
 
-    ElementFlyer(Forces forces, Integrator integrator, Variation variation) {
+    public ElementFlyer(Forces forces, Integrator integrator, Variation variation) {
         this.forces = forces;
         this.integrator = integrator;
         this.variation = variation;
@@ -25,7 +25,7 @@ final class ElementFlyer {
      *
      * @throws CannotFly when it has no way of being flown from there
      */
-    FlightState fly(Element element, FlightState from) throws CannotFly {
+    public FlightState fly(Element element, FlightState from) throws CannotFly {
         lastLegS = from.tS();
         if (element instanceof Element.Line line) {
             return line(line, from);
@@ -55,7 +55,7 @@ final class ElementFlyer {
     }
 
     /** When the last leg of what was flown last began, seconds since the act began. */
-    double lastLegS() {
+    public double lastLegS() {
         return lastLegS;
     }
 

@@ -27,16 +27,16 @@ public record FlightState(double tS, Vec place, double speedMps, Vec direction, 
         return up.z() < 0;
     }
 
-    Vec rightWing() {
+    public Vec rightWing() {
         return direction.cross(up);
     }
 
     /** The pilot's up after a roll about the direction, right wing down for a positive angle. */
-    Vec rolledUp(double rollRad) {
+    public Vec rolledUp(double rollRad) {
         return up.times(Math.cos(rollRad)).plus(rightWing().times(Math.sin(rollRad)));
     }
 
-    FlightState facing(Vec newDirection, Vec newUp) {
+    public FlightState facing(Vec newDirection, Vec newUp) {
         Vec t = newDirection.unit();
         return new FlightState(tS, place, speedMps, t, newUp.across(t).unit());
     }

@@ -3,20 +3,20 @@ package crowdline.flight;
 import crowdline.measure.Units;
 
 /** Everything that pulls and pushes in one flight: body, air and this flight's wind. */
-final class Forces {
-    final Body body;
+public final class Forces {
+    public final Body body;
     private final Atmosphere atmosphere;
     private final Wind wind;
     private final boolean calm;
 
-    Forces(Body body, Atmosphere atmosphere, Wind wind) {
+    public Forces(Body body, Atmosphere atmosphere, Wind wind) {
         this.body = body;
         this.atmosphere = atmosphere;
         this.wind = wind;
         calm = wind.isCalm();
     }
 
-    double rho(double zM) {
+    public double rho(double zM) {
         return atmosphere.densityKgM3(zM);
     }
 
@@ -32,7 +32,7 @@ final class Forces {
      * Speed over the ground along a track that the pilot holds by leaning into the wind, m/s. Where the airspeed is
      * hardly more than the wind across, as at the top of an up-line, less and less of it can be held.
      */
-    double overGroundMps(double zM, double speedMps, double tx, double ty) {
+    public double overGroundMps(double zM, double speedMps, double tx, double ty) {
         if (calm) {
             return speedMps;
         }
@@ -90,7 +90,7 @@ final class Forces {
      * @param power share of full power
      * @param extraCd drag coefficient of what is stalled or broadside
      */
-    double alongMps2(
+    public double alongMps2(
             double zM,
             double speedMps,
             double tx,
@@ -117,7 +117,7 @@ final class Forces {
     }
 
     /** The load factor the wing gives when asked for one, at this speed. */
-    double capG(double rho, double speedMps, double askedG) {
+    public double capG(double rho, double speedMps, double askedG) {
         double q = 0.5 * rho * speedMps * speedMps;
         return Math.min(Math.max(askedG, body.leastG(q)), body.mostG(q));
     }

@@ -4,14 +4,14 @@ package crowdline.flight;
  * Flies legs: Dormand–Prince steps as long as a tolerance allows, values in between where somebody watches, and an end
  * found where the leg's end function is zero.
  */
-final class Integrator {
+public final class Integrator {
     /** Told of the first and the last point of a leg, and of those in between that lie on the grid. */
-    interface Watcher {
+    public interface Watcher {
         void at(Leg leg, double tS, double legS, double[] y);
     }
 
     /** How a leg ended. */
-    enum Outcome {
+    public enum Outcome {
         FLOWN,
         OUT_OF_SPEED,
         NEVER_ENDS,
@@ -20,14 +20,14 @@ final class Integrator {
     }
 
     /** What is left after a leg. */
-    record Result(Outcome outcome, FlightState moment) {}
+    public record Result(Outcome outcome, FlightState moment) {}
 
     /** Error of a step, in proportion, where the result is looked at: heights within a tenth of a millimetre. */
-    static final double FINE = 3e-7;
+    public static final double FINE = 3e-7;
     /** Error of a step where only durations are wanted: those of the catalogue's figures stay within 2 ms. */
-    static final double COARSE = 5e-6;
+    public static final double COARSE = 5e-6;
     /** For {@code gridS}: nobody watches in between. */
-    static final double NO_GRID = 0;
+    public static final double NO_GRID = 0;
 
     private static final double FIRST_STEP_S = 0.4;
     private static final double LONGEST_STEP_S = 2;
@@ -56,14 +56,14 @@ final class Integrator {
      *     it; or {@link #NO_GRID}
      * @param tolerance largest error of a step in proportion to the coordinates, or as it is for those below 1
      */
-    Integrator(double gridS, double tolerance, Watcher watcher) {
+    public Integrator(double gridS, double tolerance, Watcher watcher) {
         this.gridS = gridS;
         this.tolerance = tolerance;
         this.watcher = watcher;
     }
 
     /** Flies a leg to its end. */
-    Result fly(Leg leg, double startS) {
+    public Result fly(Leg leg, double startS) {
         double[] y = leg.start();
         watcher.at(leg, startS, 0, y);
         if (leg.end(0, y) >= 0) {

@@ -4,7 +4,7 @@ package crowdline.flight;
  * One way of moving, as a small set of differential equations with coordinates of its own. The first three are always
  * the place x, y, z in metres; {@code t} is seconds since the leg began.
  */
-interface Leg {
+public interface Leg {
     /** The coordinates at the start; the caller may change the array. */
     double[] start();
 

@@ -40,7 +40,9 @@ final class Limits {
         }
         if (seen.slowByMps() > SLOW_MPS) {
             return fault(
-                    energy, "is down to %.0f kt on its way, too slow to hold its line", Units.ktFromMps(seen.slowMps()));
+                    energy,
+                    "is down to %.0f kt on its way, too slow to hold its line",
+                    Units.ktFromMps(seen.slowMps()));
         }
         if (seen.greatestG() > mostG) {
             return fault(Fault.Kind.LOAD, "takes more than the %.1f g this aircraft is flown with at most", mostG);

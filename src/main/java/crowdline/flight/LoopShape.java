@@ -10,16 +10,16 @@ package crowdline.flight;
  *
  * <p>Everything is asked by the cosine of φ, the part upwards of the way to the centre.
  */
-record LoopShape(double a, double c) {
+public record LoopShape(double a, double c) {
     /** Down to this a loop is tightened without moving on. */
-    static final double CLOSES_DOWN_TO = 0.8;
+    public static final double CLOSES_DOWN_TO = 0.8;
 
     private static final double MOST_C = (1 - CLOSES_DOWN_TO) / (1 + CLOSES_DOWN_TO);
     /** Where nothing of it is left. */
     private static final double ALL_EGG = 0.3;
 
     /** @param topShare s, how wide at the top as a share of how wide at the bottom, above 0 to 1 */
-    static LoopShape ofTop(double topShare) {
+    public static LoopShape ofTop(double topShare) {
         double both = (1 - topShare) / (1 + topShare);
         double fading = MOST_C * (topShare - ALL_EGG) / (CLOSES_DOWN_TO - ALL_EGG);
         double c = Math.max(Math.min(both, fading), 0);
@@ -33,7 +33,7 @@ record LoopShape(double a, double c) {
     }
 
     /** How far the path falls from there to the bottom, as a share of the radius at the bottom. */
-    double fall(double upwards) {
+    public double fall(double upwards) {
         return height(1) - height(upwards);
     }
 

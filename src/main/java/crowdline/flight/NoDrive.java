@@ -1,7 +1,7 @@
 package crowdline.flight;
 
 /** No engine: a glider's. */
-enum NoDrive implements Drive {
+public enum NoDrive implements Drive {
     NONE;
 
     @Override

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Watches a flight: keeps samples on the grid and the extremes of the figure being flown. */
-final class Recorder implements Integrator.Watcher {
+public final class Recorder implements Integrator.Watcher {
     private final double gridS;
     private final List<Sample> samples = new ArrayList<>();
     private final Look look = new Look();
     private Extremes extremes = new Extremes();
 
-    Recorder(double gridS) {
+    public Recorder(double gridS) {
         this.gridS = gridS;
     }
 
@@ -42,7 +42,7 @@ final class Recorder implements Integrator.Watcher {
     }
 
     /** Fills the time of a figure that is not simulated with a straight run from one place to the next. */
-    void coast(FlightState from, FlightState to) {
+    public void coast(FlightState from, FlightState to) {
         double first = Math.ceil(from.tS() / gridS - 1e-6) * gridS;
         double until = Math.min(to.tS() - 1e-6, ElementFlyer.LONGEST_FLIGHT_S);
         for (int i = 0; first + i * gridS < until; i++) {
@@ -57,13 +57,13 @@ final class Recorder implements Integrator.Watcher {
     }
 
     /** Starts a new figure and gives the extremes of the one before. */
-    Extremes next() {
+    public Extremes next() {
         Extremes done = extremes;
         extremes = new Extremes();
         return done;
     }
 
-    List<Sample> samples() {
+    public List<Sample> samples() {
         return samples;
     }
 }

@@ -11,8 +11,8 @@ import java.util.List;
  * @param extremes the least and the greatest of the whole figure
  * @param topShare how wide its loops are at the top as a share of the bottom; 1 is a circle
  */
-record Shaped(List<Element> elements, FlightState end, Extremes extremes, double topShare) {
-    Shaped {
+public record Shaped(List<Element> elements, FlightState end, Extremes extremes, double topShare) {
+    public Shaped {
         elements = List.copyOf(elements);
     }
 }

@@ -14,7 +14,7 @@ import java.util.Objects;
  *
  * <p>As round as it can be with a load near the usual one; where the speed does not last for that, tighter over the top.
  */
-final class Shaper {
+public final class Shaper {
     private static final double[] ROUND = {1, 0.95, 0.9};
     private static final double[] NEARLY_ROUND = {0.85, LoopShape.CLOSES_DOWN_TO};
     private static final double[] LESS_ROUND = {0.7, 0.6, 0.5, 0.4, 0.3};
@@ -59,7 +59,7 @@ final class Shaper {
     /** Share of the power that counts as all of it from where a figure is tried. */
     private double full = 1;
 
-    Shaper(Forces forces, Airframe airframe) {
+    public Shaper(Forces forces, Airframe airframe) {
         this.forces = forces;
         this.airframe = airframe;
         usual = airframe.usual();
@@ -70,7 +70,7 @@ final class Shaper {
      *
      * @throws CannotFly when this aircraft cannot fly it from there; it says what is missing
      */
-    Shaped shape(List<Element> elements, FlightState from) throws CannotFly {
+    public Shaped shape(List<Element> elements, FlightState from) throws CannotFly {
         if (!elements.stream().allMatch(airframe::shows)) {
             throw new CannotFly("is not flown at displays by such an aircraft", from);
         }

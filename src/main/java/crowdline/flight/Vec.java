@@ -2,8 +2,8 @@ package crowdline.flight;
 
 /** A direction or a place in the display frame: X to the commentator's right, Y away from the crowd, Z up. */
 public record Vec(double x, double y, double z) {
-    static final Vec UP = new Vec(0, 0, 1);
-    static final Vec DOWN = new Vec(0, 0, -1);
+    public static final Vec UP = new Vec(0, 0, 1);
+    public static final Vec DOWN = new Vec(0, 0, -1);
 
     /** Component by component. */
     public Vec plus(Vec other) {
@@ -25,7 +25,7 @@ public record Vec(double x, double y, double z) {
         return x * other.x + y * other.y + z * other.z;
     }
 
-    Vec cross(Vec other) {
+    public Vec cross(Vec other) {
         return new Vec(y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
     }
 
@@ -34,19 +34,19 @@ public record Vec(double x, double y, double z) {
         return Math.sqrt(dot(this));
     }
 
-    Vec unit() {
+    public Vec unit() {
         return times(1 / length());
     }
 
     /** This vector turned about a unit axis by an angle in radians, right-handed. */
-    Vec turnedAbout(Vec axis, double angleRad) {
+    public Vec turnedAbout(Vec axis, double angleRad) {
         double c = Math.cos(angleRad);
         double s = Math.sin(angleRad);
         return times(c).plus(axis.cross(this).times(s)).plus(axis.times(axis.dot(this) * (1 - c)));
     }
 
     /** The part of this vector at a right angle to a unit direction. */
-    Vec across(Vec direction) {
+    public Vec across(Vec direction) {
         return plus(direction.times(-dot(direction)));
     }
 }

@@ -101,7 +101,7 @@ public final class Wind {
     }
 
     /** This wind with another added to it at every height given, m/s. */
-    Wind plus(double moreAlongMps, double moreAwayMps) {
+    public Wind plus(double moreAlongMps, double moreAwayMps) {
         return new Wind(
                 heightM,
                 Arrays.stream(alongMps).map(v -> v + moreAlongMps).toArray(),
@@ -109,7 +109,7 @@ public final class Wind {
     }
 
     /** True if the air stands still at every height. */
-    boolean isCalm() {
+    public boolean isCalm() {
         return calm;
     }
 
@@ -126,7 +126,7 @@ public final class Wind {
     }
 
     /** Growth with height of the wind along a level direction, 1/s: the direction's parts are not made a unit first. */
-    double growthPerS(double zM, double tx, double ty) {
+    public double growthPerS(double zM, double tx, double ty) {
         int i = layer(zM);
         if (i >= 0) {
             return alongPerS[i] * tx + awayPerS[i] * ty;

@@ -49,7 +49,7 @@ public sealed interface Element {
 
         /** What its value is, or null if it has none. */
         @Nullable
-        Quantity quantity() {
+        public Quantity quantity() {
             return quantity;
         }
 
@@ -90,7 +90,7 @@ public sealed interface Element {
 
         /** What its value is, or null if it has none. */
         @Nullable
-        Quantity quantity() {
+        public Quantity quantity() {
             return quantity;
         }
 

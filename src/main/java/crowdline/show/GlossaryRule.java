@@ -22,7 +22,8 @@ final class GlossaryRule implements ShowRule {
                             Severity.ERROR,
                             "name-claimed-twice",
                             "the figure name " + Written.quoted(name) + " is claimed by "
-                                    + Written.quoted(show.figures().get(other).name()) + " and by " + Written.quoted(entry.name())
+                                    + Written.quoted(show.figures().get(other).name()) + " and by "
+                                    + Written.quoted(entry.name())
                                     + "; only one of them can have it",
                             "figures[" + e + "]"));
                 }

@@ -79,8 +79,8 @@ public final class Kinds {
         }
         Kind kind = named(of.group(1));
         if (kind.flies()) {
-            throw new IllegalArgumentException(
-                    "a kind of " + Written.quoted(name) + " is more than one " + kind.name() + "; name a formation instead");
+            throw new IllegalArgumentException("a kind of " + Written.quoted(name) + " is more than one " + kind.name()
+                    + "; name a formation instead");
         }
         String number = of.group(2).toLowerCase(Locale.ROOT);
         int word = NUMBERS.indexOf(number);

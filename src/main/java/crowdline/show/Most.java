@@ -9,7 +9,7 @@ import java.util.Map;
  * How many entries a list of a show file may have: several times what any show has, and few enough that a file full of
  * them is still told from a show in a moment. The schema refuses the same.
  */
-enum Most {
+public enum Most {
     AIRFRAMES("airframes", 200),
     PERFORMERS("performers", 300),
     FACTS("facts", 100),
@@ -52,7 +52,7 @@ enum Most {
     }
 
     /** @throws IllegalArgumentException if the text is blank, or has more than {@link #LETTERS} letters */
-    static void mustBeText(String what, String text) {
+    public static void mustBeText(String what, String text) {
         Must.beSaid(what, text);
         int letters = text.codePointCount(0, text.length());
         if (letters > LETTERS) {

@@ -8,7 +8,7 @@ import java.util.Locale;
  * refused; beyond the second it is asked about. What is plausible is common practice and memory, no source, where none is
  * named; it says what a slip of the hand looks like, and nothing about what may be flown.
  */
-enum Quantity {
+public enum Quantity {
     MASS_KG("massKg", 20, 700_000, 150, 30_000, "from an ultralight to a wartime bomber"),
     WING_AREA_M2("wingAreaM2", 1, 2_000, 4, 150, "from a racer to a wartime bomber"),
     SPAN_M("spanM", 1, 150, 4, 40, "from a racer to a wartime bomber"),
@@ -118,7 +118,7 @@ enum Quantity {
     }
 
     /** Its key in the show file. */
-    String key() {
+    public String key() {
         return key;
     }
 
@@ -132,21 +132,21 @@ enum Quantity {
         return most;
     }
 
-    String why() {
+    public String why() {
         return why;
     }
 
-    boolean isPlausible(double value) {
+    public boolean isPlausible(double value) {
         return value >= low && value <= high;
     }
 
     /** Such as "150 to 30,000". */
-    String plausible() {
+    public String plausible() {
         return written(low) + " to " + written(high);
     }
 
     /** @throws IllegalArgumentException if nothing can be computed with it, which names it and what is allowed */
-    void must(double value) {
+    public void must(double value) {
         Must.beFinite(key, value);
         if (value < least || value > most) {
             throw new IllegalArgumentException(
@@ -155,7 +155,7 @@ enum Quantity {
     }
 
     /** A number as a sentence writes it: no more digits than it has, thousands apart. */
-    static String written(double value) {
+    public static String written(double value) {
         if (Math.abs(value) >= 1e15 || (value != 0 && Math.abs(value) < 1e-4)) {
             return String.valueOf(value);
         }

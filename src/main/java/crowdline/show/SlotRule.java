@@ -24,7 +24,8 @@ final class SlotRule implements ShowRule {
                 findings.accept(new Finding(
                         Severity.WARNING,
                         "slots-overlap",
-                        "the slot of " + Written.quoted(act.id()) + " begins at " + act.slotStart() + ", before that of "
+                        "the slot of " + Written.quoted(act.id()) + " begins at " + act.slotStart()
+                                + ", before that of "
                                 + Written.quoted(other.id()) + " ends (" + other.slotStart() + " and "
                                 + Math.round(other.slotMinutes() * 10) / 10.0 + " minutes); move one of them",
                         At.act(a) + ".slotStart"));

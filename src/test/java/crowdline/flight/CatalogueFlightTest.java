@@ -15,8 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every figure of the shipped catalogue that is simulated can be flown by a strong aeroplane from its usual speed. */
-class CatalogueFlightTest {
-    static Stream<CatalogueEntry> simulated() {
+public class CatalogueFlightTest {
+    public static Stream<CatalogueEntry> simulated() {
         return CatalogueFile.shipped().entries().stream()
                 .filter(e -> !e.elements().isEmpty());
     }
@@ -37,7 +37,7 @@ class CatalogueFlightTest {
         assertThat(predictor.durations(Variation.NONE)[0]).isCloseTo(fine, within(0.005));
     }
 
-    static Flight fly(CatalogueEntry entry) {
+    public static Flight fly(CatalogueEntry entry) {
         return predictor(entry).predict();
     }
 

@@ -22,18 +22,18 @@ import java.util.Map;
 import java.util.Objects;
 
 /** Flies single elements and legs for tests, in air and with bodies made for the purpose. */
-final class Rig {
-    static final Atmosphere SEA_LEVEL = z -> 1.225;
-    static final Atmosphere VACUUM = z -> 1e-12;
+public final class Rig {
+    public static final Atmosphere SEA_LEVEL = z -> 1.225;
+    public static final Atmosphere VACUUM = z -> 1e-12;
 
     private Rig() {}
 
     /** A body without power whose wing never stalls. */
-    static Body body(double massKg, double areaM2, double cd0, double k) {
+    public static Body body(double massKg, double areaM2, double cd0, double k) {
         return body(massKg, areaM2, cd0, k, NoDrive.NONE);
     }
 
-    static Body body(double massKg, double areaM2, double cd0, double k, Drive drive) {
+    public static Body body(double massKg, double areaM2, double cd0, double k, Drive drive) {
         return new Body(
                 massKg,
                 areaM2,
@@ -57,29 +57,29 @@ final class Rig {
     }
 
     /** A body in no air at all: only gravity and the force across the path are left, as when thrust equals drag. */
-    static Forces dragFree() {
+    public static Forces dragFree() {
         return new Forces(body(500, 9, 0, 0), VACUUM, Wind.CALM);
     }
 
-    static FlightState level(double speedMps, double heightM) {
+    public static FlightState level(double speedMps, double heightM) {
         return new FlightState(0, new Vec(0, 0, heightM), speedMps, new Vec(1, 0, 0), Vec.UP);
     }
 
-    static FlightState fly(Forces forces, FlightState from, Element... elements) {
+    public static FlightState fly(Forces forces, FlightState from, Element... elements) {
         return fly(forces, unwatched(), from, elements);
     }
 
     /** As the prediction flies, with nobody looking on the way. */
-    static Integrator unwatched() {
+    public static Integrator unwatched() {
         return new Integrator(Integrator.NO_GRID, Integrator.FINE, (leg, tS, legS, y) -> {});
     }
 
     /** As the prediction flies, looked at every hundredth of a second. */
-    static Integrator watched(Integrator.Watcher watcher) {
+    public static Integrator watched(Integrator.Watcher watcher) {
         return new Integrator(0.01, Integrator.FINE, watcher);
     }
 
-    static FlightState fly(Forces forces, Integrator integrator, FlightState from, Element... elements) {
+    public static FlightState fly(Forces forces, Integrator integrator, FlightState from, Element... elements) {
         ElementFlyer flyer = new ElementFlyer(forces, integrator, Variation.NONE);
         FlightState at = from;
         try {
@@ -92,20 +92,20 @@ final class Rig {
         return at;
     }
 
-    static Element pullG(double degrees, double g) {
+    public static Element pullG(double degrees, double g) {
         return new Element.Arc(Element.Way.PULL, degrees, null, Element.Size.LOAD_G, g, 1);
     }
 
-    static Element pullRound(double degrees, double radiusM) {
+    public static Element pullRound(double degrees, double radiusM) {
         return new Element.Arc(Element.Way.PULL, degrees, null, Element.Size.RADIUS_M, radiusM, 1);
     }
 
-    static Element line(Element.Until until, double value) {
+    public static Element line(Element.Until until, double value) {
         return new Element.Line(until, value, 1);
     }
 
     /** An invented light biplane of 180 hp; plausible numbers for its class. */
-    static Airframe biplane() {
+    public static Airframe biplane() {
         return new Airframe(
                 "biplane",
                 "Invented biplane",
@@ -132,7 +132,7 @@ final class Rig {
     }
 
     /** An invented 300 hp monoplane; plausible numbers for its class. */
-    static Airframe monoplane() {
+    public static Airframe monoplane() {
         return new Airframe(
                 "monoplane",
                 "Invented monoplane",
@@ -159,7 +159,7 @@ final class Rig {
     }
 
     /** An invented vintage trainer of 145 hp; plausible numbers for its class, spin as the handbook has it. */
-    static Airframe trainer() {
+    public static Airframe trainer() {
         return new Airframe(
                 "trainer",
                 "Invented trainer",
@@ -186,7 +186,7 @@ final class Rig {
     }
 
     /** An aircraft with the shipped numbers of a kind. */
-    static Airframe kind(String name) {
+    public static Airframe kind(String name) {
         return KindsFile.shipped().all().stream()
                 .filter(kind -> kind.name().equals(name))
                 .findFirst()
@@ -195,27 +195,27 @@ final class Rig {
     }
 
     /** The speed at which an aircraft usually begins a figure, knots. */
-    static double entersKt(CatalogueEntry entry, Airframe airframe) {
+    public static double entersKt(CatalogueEntry entry, Airframe airframe) {
         Double kt = Objects.requireNonNull(entry.enters()).kt(airframe.usual(), airframe.stallKt());
         return Objects.requireNonNull(kt);
     }
 
-    static Forces seaLevel(Airframe airframe) {
+    public static Forces seaLevel(Airframe airframe) {
         return new Forces(Body.of(airframe, Variation.NONE), SEA_LEVEL, Wind.CALM);
     }
 
     /** The light biplane flying these figures one after another, level and to the right at first. */
-    static Predictor predictor(Catalogue catalogue, double heightFt, double kt, Figure... figures) {
+    public static Predictor predictor(Catalogue catalogue, double heightFt, double kt, Figure... figures) {
         return predictor(catalogue, heightFt, kt, DayAir.STANDARD, figures);
     }
 
     /** The same in other air; the A-axis points east. */
-    static Predictor predictor(Catalogue catalogue, double heightFt, double kt, DayAir air, Figure... figures) {
+    public static Predictor predictor(Catalogue catalogue, double heightFt, double kt, DayAir air, Figure... figures) {
         return predictor(biplane(), catalogue, heightFt, kt, air, figures);
     }
 
     /** Another airframe flying these figures one after another in any air, level and to the right at first. */
-    static Predictor predictor(
+    public static Predictor predictor(
             Airframe airframe, Catalogue catalogue, double heightFt, double kt, DayAir air, Figure... figures) {
         List<Figure> order = List.of(figures);
         Act act = new Act(

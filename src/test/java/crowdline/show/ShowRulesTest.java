@@ -10,7 +10,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
-class ShowRulesTest {
+public class ShowRulesTest {
     private static final Catalogue CATALOGUE = new Catalogue(List.of(
             entry("loop", List.of(), List.of(new Element.Pivot(Element.Side.LEFT, 1))),
             entry("stall turn", List.of("hammerhead"), List.of(new Element.Pivot(Element.Side.LEFT, 1))),
@@ -25,7 +25,7 @@ class ShowRulesTest {
     private static final Remark DUTY = Remark.of("thanks", RemarkKind.DUTY, "Thank the stewards.");
     private static final Variant FULL = new Variant("full", null, List.of("one"));
 
-    static CatalogueEntry entry(String name, List<String> aliases, List<Element> elements) {
+    public static CatalogueEntry entry(String name, List<String> aliases, List<Element> elements) {
         return new CatalogueEntry(name, aliases, "f", "what", "look", "", "", "", "", "", null, null, null, elements);
     }
 
