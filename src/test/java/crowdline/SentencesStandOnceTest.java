@@ -2,7 +2,7 @@ package crowdline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.show.Catalogue;
+import crowdline.show.catalogue.Catalogue;
 import crowdline.storage.show.CatalogueFile;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,6 +1,6 @@
 package crowdline.layout;
 
-import crowdline.show.Kind;
+import crowdline.show.aircraft.Kind;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.TimeUnit;

@@ -1,12 +1,12 @@
 package crowdline.patter;
 
-import crowdline.flight.FigureMoments;
-import crowdline.flight.Moment;
-import crowdline.show.MomentKind;
-import crowdline.show.MomentName;
-import crowdline.show.Quiet;
-import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
+import crowdline.flight.moment.FigureMoments;
+import crowdline.flight.moment.Moment;
+import crowdline.show.figure.MomentKind;
+import crowdline.show.figure.MomentName;
+import crowdline.show.figure.Quiet;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

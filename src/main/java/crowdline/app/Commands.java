@@ -25,7 +25,7 @@ import crowdline.app.shell.WindowOpener;
 import crowdline.flight.Workers;
 import crowdline.loaded.PassIds;
 import crowdline.running.WorkerThreads;
-import crowdline.show.Nearest;
+import crowdline.show.bounds.Nearest;
 import crowdline.storage.file.ShowFileException;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;

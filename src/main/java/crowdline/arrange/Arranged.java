@@ -1,8 +1,8 @@
 package crowdline.arrange;
 
 import crowdline.layout.LaidOut;
-import crowdline.show.Figure;
-import crowdline.show.Placing;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.Placing;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

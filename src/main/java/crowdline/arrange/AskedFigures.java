@@ -2,9 +2,9 @@ package crowdline.arrange;
 
 import crowdline.list.FigureList;
 import crowdline.list.ListLine;
-import crowdline.show.Asked;
-import crowdline.show.Catalogue;
-import crowdline.show.Figure;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.figure.Asked;
+import crowdline.show.figure.Figure;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

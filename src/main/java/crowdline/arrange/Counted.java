@@ -1,7 +1,7 @@
 package crowdline.arrange;
 
-import crowdline.show.Asked.Hand;
-import crowdline.show.Element;
+import crowdline.show.figure.Asked.Hand;
+import crowdline.show.figure.Element;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

@@ -1,18 +1,18 @@
 package crowdline.arrange;
 
-import crowdline.flight.Air;
+import crowdline.flight.air.Air;
 import crowdline.list.FigureList;
 import crowdline.show.Act;
-import crowdline.show.Aircraft;
-import crowdline.show.Airframe;
-import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
-import crowdline.show.Figure;
 import crowdline.show.Incident;
 import crowdline.show.Performer;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
+import crowdline.show.aircraft.Aircraft;
+import crowdline.show.aircraft.Airframe;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.figure.Figure;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;

@@ -1,11 +1,11 @@
 package crowdline.arrange;
 
 import crowdline.flight.FigureTrial;
-import crowdline.flight.FlightState;
-import crowdline.flight.Vec;
+import crowdline.flight.body.FlightState;
+import crowdline.flight.body.Vec;
 import crowdline.measure.Units;
-import crowdline.show.Element;
-import crowdline.show.EntrySpeed;
+import crowdline.show.catalogue.EntrySpeed;
+import crowdline.show.figure.Element;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

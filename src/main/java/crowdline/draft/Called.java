@@ -1,9 +1,9 @@
 package crowdline.draft;
 
-import crowdline.show.Asked;
-import crowdline.show.CatalogueEntry;
-import crowdline.show.Element;
-import crowdline.show.Figure;
+import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.show.figure.Asked;
+import crowdline.show.figure.Element;
+import crowdline.show.figure.Figure;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;

@@ -1,6 +1,6 @@
 package crowdline.draft;
 
-import crowdline.show.Asked;
+import crowdline.show.figure.Asked;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;

@@ -1,15 +1,15 @@
 package crowdline.draft;
 
 import crowdline.flight.FigureFlight;
-import crowdline.flight.FigureMoments;
 import crowdline.flight.Flight;
+import crowdline.flight.moment.FigureMoments;
 import crowdline.measure.Must;
 import crowdline.show.Act;
-import crowdline.show.Catalogue;
-import crowdline.show.CatalogueEntry;
-import crowdline.show.Figure;
-import crowdline.show.Remark;
 import crowdline.show.Show;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.Remark;
 import crowdline.speech.pace.Pace;
 import java.util.ArrayList;
 import java.util.HashMap;

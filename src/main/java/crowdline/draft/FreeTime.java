@@ -1,7 +1,7 @@
 package crowdline.draft;
 
-import crowdline.flight.FigureMoments;
-import crowdline.flight.Moment;
+import crowdline.flight.moment.FigureMoments;
+import crowdline.flight.moment.Moment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;

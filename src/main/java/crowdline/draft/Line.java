@@ -1,6 +1,6 @@
 package crowdline.draft;
 
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.RemarkKind;
 
 /**
  * Something that could be said in a figure.

@@ -1,12 +1,12 @@
 package crowdline.draft;
 
 import crowdline.show.Act;
-import crowdline.show.Aircraft;
-import crowdline.show.Airframe;
 import crowdline.show.Performer;
 import crowdline.show.Show;
-import crowdline.show.TimedAircraft;
-import crowdline.show.Typical;
+import crowdline.show.aircraft.Aircraft;
+import crowdline.show.aircraft.Airframe;
+import crowdline.show.aircraft.TimedAircraft;
+import crowdline.show.aircraft.Typical;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

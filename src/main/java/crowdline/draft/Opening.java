@@ -1,9 +1,9 @@
 package crowdline.draft;
 
-import crowdline.show.Aircraft;
-import crowdline.show.Airframe;
-import crowdline.show.CatalogueEntry;
-import crowdline.show.TimedAircraft;
+import crowdline.show.aircraft.Aircraft;
+import crowdline.show.aircraft.Airframe;
+import crowdline.show.aircraft.TimedAircraft;
+import crowdline.show.catalogue.CatalogueEntry;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;

@@ -1,8 +1,8 @@
 package crowdline.draft;
 
-import crowdline.flight.Moment;
-import crowdline.show.MomentKind;
-import crowdline.show.MomentName;
+import crowdline.flight.moment.Moment;
+import crowdline.show.figure.MomentKind;
+import crowdline.show.figure.MomentName;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;

@@ -1,13 +1,13 @@
 package crowdline.draft;
 
 import crowdline.flight.FigureFlight;
-import crowdline.flight.FigureMoments;
-import crowdline.flight.Moment;
-import crowdline.show.Asked;
-import crowdline.show.CatalogueEntry;
-import crowdline.show.Figure;
-import crowdline.show.MomentKind;
-import crowdline.show.MomentName;
+import crowdline.flight.moment.FigureMoments;
+import crowdline.flight.moment.Moment;
+import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.show.figure.Asked;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.MomentKind;
+import crowdline.show.figure.MomentName;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

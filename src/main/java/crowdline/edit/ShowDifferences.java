@@ -1,8 +1,8 @@
 package crowdline.edit;
 
 import crowdline.show.Act;
-import crowdline.show.Figure;
-import crowdline.show.Remark;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.Remark;
 import crowdline.show.Show;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,6 +1,6 @@
 package crowdline.exchange;
 
-import crowdline.show.Kinds;
+import crowdline.show.aircraft.Kinds;
 import java.time.LocalTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

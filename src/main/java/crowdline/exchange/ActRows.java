@@ -2,9 +2,9 @@ package crowdline.exchange;
 
 import crowdline.edit.act.AddAct;
 import crowdline.show.Act;
-import crowdline.show.Kind;
-import crowdline.show.Kinds;
 import crowdline.show.Show;
+import crowdline.show.aircraft.Kind;
+import crowdline.show.aircraft.Kinds;
 import crowdline.storage.file.ShowFileException;
 import java.nio.file.Path;
 import java.time.Duration;

@@ -1,7 +1,7 @@
 package crowdline.exchange;
 
-import crowdline.show.Remark;
 import crowdline.show.RemarkPlace;
+import crowdline.show.figure.Remark;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

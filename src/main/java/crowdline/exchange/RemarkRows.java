@@ -1,13 +1,13 @@
 package crowdline.exchange;
 
 import crowdline.show.Act;
-import crowdline.show.Figure;
-import crowdline.show.MomentName;
-import crowdline.show.Nearest;
-import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
 import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
+import crowdline.show.bounds.Nearest;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.MomentName;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import crowdline.storage.file.ShowFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;

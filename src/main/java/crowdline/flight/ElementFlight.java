@@ -1,7 +1,8 @@
 package crowdline.flight;
 
+import crowdline.flight.body.Attitude;
 import crowdline.measure.Units;
-import crowdline.show.Element;
+import crowdline.show.figure.Element;
 
 /**
  * When and how one element of a figure is flown.

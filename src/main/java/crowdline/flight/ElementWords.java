@@ -1,6 +1,6 @@
 package crowdline.flight;
 
-import crowdline.show.Element;
+import crowdline.show.figure.Element;
 
 /** What an element is called, in words. */
 public final class ElementWords {

@@ -1,7 +1,8 @@
 package crowdline.flight;
 
-import crowdline.show.Catalogue;
-import crowdline.show.Figure;
+import crowdline.flight.leg.Sample;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.figure.Figure;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;

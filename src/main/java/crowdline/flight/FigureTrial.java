@@ -1,8 +1,23 @@
 package crowdline.flight;
 
+import crowdline.flight.air.Air;
+import crowdline.flight.air.DensityTable;
+import crowdline.flight.air.Wind;
+import crowdline.flight.body.Body;
+import crowdline.flight.body.FlightState;
+import crowdline.flight.body.Variation;
+import crowdline.flight.body.Vec;
+import crowdline.flight.leg.CannotFly;
+import crowdline.flight.leg.ElementFlyer;
+import crowdline.flight.leg.Extremes;
+import crowdline.flight.leg.Forces;
+import crowdline.flight.leg.Integrator;
+import crowdline.flight.leg.Look;
+import crowdline.flight.shape.Shaped;
+import crowdline.flight.shape.Shaper;
 import crowdline.measure.Units;
-import crowdline.show.Airframe;
-import crowdline.show.Element;
+import crowdline.show.aircraft.Airframe;
+import crowdline.show.figure.Element;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

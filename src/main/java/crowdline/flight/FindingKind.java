@@ -1,6 +1,6 @@
 package crowdline.flight;
 
-import crowdline.show.Severity;
+import crowdline.show.check.Severity;
 
 /** What can be noticed about a predicted figure: how bad it is, and its stable short name. */
 enum FindingKind {

@@ -1,8 +1,12 @@
 package crowdline.flight;
 
+import crowdline.flight.body.Body;
+import crowdline.flight.body.FlightState;
+import crowdline.flight.body.NoDrive;
+import crowdline.flight.leg.Extremes;
 import crowdline.measure.Units;
-import crowdline.show.Element;
 import crowdline.show.Venue;
+import crowdline.show.figure.Element;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

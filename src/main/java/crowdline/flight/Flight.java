@@ -1,5 +1,6 @@
 package crowdline.flight;
 
+import crowdline.flight.leg.Sample;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,6 +1,6 @@
 package crowdline.flight;
 
-import crowdline.show.Severity;
+import crowdline.show.check.Severity;
 
 /**
  * Something the prediction noticed about a figure. Never a statement that anything is all right.

@@ -1,5 +1,6 @@
 package crowdline.flight;
 
+import crowdline.flight.body.Variation;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

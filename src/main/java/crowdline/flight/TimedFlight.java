@@ -1,8 +1,8 @@
 package crowdline.flight;
 
 import crowdline.show.Act;
-import crowdline.show.Figure;
 import crowdline.show.Variant;
+import crowdline.show.figure.Figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

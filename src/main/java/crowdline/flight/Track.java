@@ -1,5 +1,7 @@
 package crowdline.flight;
 
+import crowdline.flight.body.Vec;
+import crowdline.flight.leg.Sample;
 import java.util.ArrayList;
 import java.util.List;
 

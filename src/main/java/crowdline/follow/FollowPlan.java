@@ -2,7 +2,7 @@ package crowdline.follow;
 
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
-import crowdline.flight.Sample;
+import crowdline.flight.leg.Sample;
 import crowdline.measure.EightInTen;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;

@@ -1,6 +1,6 @@
 package crowdline.follow;
 
-import crowdline.flight.Sample;
+import crowdline.flight.leg.Sample;
 import java.util.Arrays;
 import java.util.List;
 

@@ -1,7 +1,7 @@
 package crowdline.glossary;
 
-import crowdline.show.CatalogueEntry;
 import crowdline.show.Term;
+import crowdline.show.catalogue.CatalogueEntry;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;

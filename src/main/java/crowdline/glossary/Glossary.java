@@ -1,8 +1,8 @@
 package crowdline.glossary;
 
-import crowdline.show.Catalogue;
-import crowdline.show.CatalogueEntry;
 import crowdline.show.Term;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;

@@ -1,6 +1,6 @@
 package crowdline.glossary;
 
-import crowdline.show.Nearest;
+import crowdline.show.bounds.Nearest;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Comparator;

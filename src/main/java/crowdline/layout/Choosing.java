@@ -1,7 +1,7 @@
 package crowdline.layout;
 
-import crowdline.flight.FlightState;
-import crowdline.flight.Vec;
+import crowdline.flight.body.FlightState;
+import crowdline.flight.body.Vec;
 import crowdline.measure.Units;
 import java.util.ArrayList;
 import java.util.Comparator;

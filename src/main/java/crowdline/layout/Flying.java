@@ -1,8 +1,8 @@
 package crowdline.layout;
 
 import crowdline.flight.FigureTrial;
-import crowdline.flight.FlightState;
-import crowdline.flight.Vec;
+import crowdline.flight.body.FlightState;
+import crowdline.flight.body.Vec;
 import crowdline.measure.Units;
 import java.util.ArrayList;
 import java.util.List;

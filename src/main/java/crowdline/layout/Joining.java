@@ -1,9 +1,9 @@
 package crowdline.layout;
 
 import crowdline.flight.FigureTrial;
-import crowdline.flight.FlightState;
+import crowdline.flight.body.FlightState;
 import crowdline.measure.Units;
-import crowdline.show.Element;
+import crowdline.show.figure.Element;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

@@ -1,6 +1,6 @@
 package crowdline.layout;
 
-import crowdline.flight.FlightState;
+import crowdline.flight.body.FlightState;
 import java.util.List;
 
 /**

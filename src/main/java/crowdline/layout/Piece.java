@@ -1,7 +1,7 @@
 package crowdline.layout;
 
-import crowdline.flight.FlightState;
-import crowdline.show.Element;
+import crowdline.flight.body.FlightState;
+import crowdline.show.figure.Element;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

@@ -1,8 +1,8 @@
 package crowdline.layout;
 
 import crowdline.measure.Must;
-import crowdline.show.Element;
-import crowdline.show.EntrySpeed;
+import crowdline.show.catalogue.EntrySpeed;
+import crowdline.show.figure.Element;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

@@ -1,6 +1,6 @@
 package crowdline.list;
 
-import crowdline.show.Placing.Heading;
+import crowdline.show.figure.Placing.Heading;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;

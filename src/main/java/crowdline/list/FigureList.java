@@ -1,6 +1,6 @@
 package crowdline.list;
 
-import crowdline.show.Finding;
+import crowdline.show.check.Finding;
 import java.util.List;
 
 /**

@@ -1,7 +1,7 @@
 package crowdline.list;
 
-import crowdline.show.Finding;
-import crowdline.show.Severity;
+import crowdline.show.check.Finding;
+import crowdline.show.check.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,7 +1,7 @@
 package crowdline.list;
 
-import crowdline.show.Catalogue;
-import crowdline.show.CatalogueEntry;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
 import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;

@@ -1,7 +1,7 @@
 package crowdline.list;
 
 import crowdline.measure.Must;
-import crowdline.show.Placing.Heading;
+import crowdline.show.figure.Placing.Heading;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

@@ -1,9 +1,9 @@
 package crowdline.list;
 
 import crowdline.list.Tone.Heard;
-import crowdline.show.Catalogue;
-import crowdline.show.Finding;
-import crowdline.show.Severity;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.check.Finding;
+import crowdline.show.check.Severity;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;

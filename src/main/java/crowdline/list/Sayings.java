@@ -1,7 +1,7 @@
 package crowdline.list;
 
 import crowdline.measure.Units;
-import crowdline.show.Placing.Heading;
+import crowdline.show.figure.Placing.Heading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;

@@ -1,6 +1,6 @@
 package crowdline.list;
 
-import crowdline.show.Nearest;
+import crowdline.show.bounds.Nearest;
 import crowdline.speech.plain.CommonVocabulary;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -1,13 +1,13 @@
 package crowdline.loaded;
 
 import crowdline.show.Act;
-import crowdline.show.Aircraft;
-import crowdline.show.CatalogueEntry;
 import crowdline.show.DayAir;
-import crowdline.show.Figure;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
+import crowdline.show.aircraft.Aircraft;
+import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.show.figure.Figure;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;

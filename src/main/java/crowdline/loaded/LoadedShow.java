@@ -1,22 +1,22 @@
 package crowdline.loaded;
 
-import crowdline.flight.Air;
 import crowdline.flight.Drift;
-import crowdline.flight.FigureMoments;
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
 import crowdline.flight.Workers;
+import crowdline.flight.air.Air;
+import crowdline.flight.moment.FigureMoments;
 import crowdline.live.debrief.DebriefSources;
 import crowdline.live.now.PlanAhead;
 import crowdline.live.state.ActDurations;
 import crowdline.patter.Plan;
 import crowdline.patter.Planner;
 import crowdline.show.Act;
-import crowdline.show.Catalogue;
 import crowdline.show.DayAir;
-import crowdline.show.LocatedFinding;
 import crowdline.show.Show;
 import crowdline.show.Variant;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.check.LocatedFinding;
 import crowdline.sight.ActSheet;
 import crowdline.speech.pace.Pace;
 import crowdline.speech.pace.SpokenTime;

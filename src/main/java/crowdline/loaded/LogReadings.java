@@ -1,7 +1,7 @@
 package crowdline.loaded;
 
-import crowdline.flight.Air;
-import crowdline.flight.StandardAtmosphere;
+import crowdline.flight.air.Air;
+import crowdline.flight.air.StandardAtmosphere;
 import crowdline.measure.Units;
 import crowdline.show.Show;
 import crowdline.storage.file.ShowFileException;

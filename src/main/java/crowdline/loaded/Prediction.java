@@ -1,11 +1,11 @@
 package crowdline.loaded;
 
 import crowdline.flight.FigureFlight;
-import crowdline.flight.FigureMoments;
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
 import crowdline.flight.Spread;
 import crowdline.flight.Workers;
+import crowdline.flight.moment.FigureMoments;
 import crowdline.sight.ActSheet;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;

@@ -1,12 +1,12 @@
 package crowdline.loaded;
 
 import crowdline.flight.Workers;
-import crowdline.show.Catalogue;
-import crowdline.show.Finding;
-import crowdline.show.LocatedFinding;
-import crowdline.show.Severity;
 import crowdline.show.Show;
-import crowdline.show.ShowRules;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.check.Finding;
+import crowdline.show.check.LocatedFinding;
+import crowdline.show.check.Severity;
+import crowdline.show.check.ShowRules;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.passes.PassesFile;

@@ -1,18 +1,18 @@
 package crowdline.loaded;
 
-import crowdline.flight.FigureMoments;
 import crowdline.flight.FigureNames;
+import crowdline.flight.moment.FigureMoments;
 import crowdline.live.now.Afterwards;
 import crowdline.show.Act;
-import crowdline.show.Catalogue;
-import crowdline.show.CatalogueEntry;
-import crowdline.show.Figure;
 import crowdline.show.Performer;
-import crowdline.show.Remark;
-import crowdline.show.RemarkForm;
-import crowdline.show.RemarkKind;
 import crowdline.show.Show;
 import crowdline.show.Variant;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkForm;
+import crowdline.show.figure.RemarkKind;
 import crowdline.sight.ActSheet;
 import crowdline.speech.pace.SpokenTime;
 import java.time.ZoneId;

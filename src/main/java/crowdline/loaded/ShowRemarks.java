@@ -1,8 +1,8 @@
 package crowdline.loaded;
 
 import crowdline.show.Act;
-import crowdline.show.Remark;
 import crowdline.show.Show;
+import crowdline.show.figure.Remark;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,15 +1,15 @@
 package crowdline.loaded;
 
 import crowdline.flight.FigureFlight;
-import crowdline.flight.FigureMoments;
-import crowdline.flight.Moment;
-import crowdline.flight.Sample;
-import crowdline.show.Figure;
-import crowdline.show.Finding;
-import crowdline.show.MomentName;
-import crowdline.show.Nearest;
-import crowdline.show.Remark;
-import crowdline.show.Severity;
+import crowdline.flight.leg.Sample;
+import crowdline.flight.moment.FigureMoments;
+import crowdline.flight.moment.Moment;
+import crowdline.show.bounds.Nearest;
+import crowdline.show.check.Finding;
+import crowdline.show.check.Severity;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.MomentName;
+import crowdline.show.figure.Remark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -2,8 +2,8 @@ package crowdline.loaded;
 
 import crowdline.flight.Flight;
 import crowdline.show.Act;
-import crowdline.show.Airframe;
 import crowdline.show.Show;
+import crowdline.show.aircraft.Airframe;
 import crowdline.sight.FigureSight;
 import crowdline.sight.Glare;
 import java.time.Instant;

@@ -13,7 +13,7 @@ import crowdline.sheet.page.Pages;
 import crowdline.sheet.page.PaperSize;
 import crowdline.sheet.page.Sign;
 import crowdline.sheet.page.Style;
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.RemarkKind;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;

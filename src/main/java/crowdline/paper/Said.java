@@ -5,9 +5,9 @@ import crowdline.patter.Placed;
 import crowdline.patter.Unplaced;
 import crowdline.sheet.RunningSheet;
 import crowdline.sheet.page.Sign;
-import crowdline.show.Remark;
-import crowdline.show.RemarkForm;
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkForm;
+import crowdline.show.figure.RemarkKind;
 import java.util.Locale;
 
 /**

@@ -1,7 +1,7 @@
 package crowdline.patter;
 
-import crowdline.show.Remark;
-import crowdline.show.RemarkForm;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkForm;
 import org.jspecify.annotations.Nullable;
 
 /**

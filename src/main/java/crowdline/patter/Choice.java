@@ -1,6 +1,6 @@
 package crowdline.patter;
 
-import crowdline.show.RemarkForm;
+import crowdline.show.figure.RemarkForm;
 
 /**
  * One form of one remark with the starts it may have.

@@ -1,8 +1,8 @@
 package crowdline.patter;
 
-import crowdline.flight.Moment;
-import crowdline.show.Quiet;
-import crowdline.show.Remark;
+import crowdline.flight.moment.Moment;
+import crowdline.show.figure.Quiet;
+import crowdline.show.figure.Remark;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

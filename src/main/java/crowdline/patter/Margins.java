@@ -1,7 +1,7 @@
 package crowdline.patter;
 
-import crowdline.show.RemarkForm;
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.RemarkForm;
+import crowdline.show.figure.RemarkKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

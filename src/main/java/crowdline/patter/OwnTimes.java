@@ -1,9 +1,9 @@
 package crowdline.patter;
 
-import crowdline.flight.FigureMoments;
-import crowdline.flight.Moment;
-import crowdline.show.MomentName;
-import crowdline.show.Remark;
+import crowdline.flight.moment.FigureMoments;
+import crowdline.flight.moment.Moment;
+import crowdline.show.figure.MomentName;
+import crowdline.show.figure.Remark;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -1,7 +1,7 @@
 package crowdline.patter;
 
-import crowdline.show.Quiet;
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.Quiet;
+import crowdline.show.figure.RemarkKind;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,6 +1,6 @@
 package crowdline.patter;
 
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.RemarkKind;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;

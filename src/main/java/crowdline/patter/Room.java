@@ -1,8 +1,8 @@
 package crowdline.patter;
 
 import crowdline.measure.Must;
-import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import crowdline.timing.FigureTime;
 import org.jspecify.annotations.Nullable;
 

@@ -1,6 +1,6 @@
 package crowdline.patter;
 
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.RemarkKind;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

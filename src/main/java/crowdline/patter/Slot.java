@@ -1,7 +1,7 @@
 package crowdline.patter;
 
-import crowdline.flight.FigureMoments;
-import crowdline.show.Quiet;
+import crowdline.flight.moment.FigureMoments;
+import crowdline.show.figure.Quiet;
 import crowdline.timing.FigureTime;
 import java.util.List;
 

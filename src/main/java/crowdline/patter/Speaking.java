@@ -1,7 +1,7 @@
 package crowdline.patter;
 
 import crowdline.measure.Must;
-import crowdline.show.RemarkForm;
+import crowdline.show.figure.RemarkForm;
 
 /**
  * A remark being said at this moment.

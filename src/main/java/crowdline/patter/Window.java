@@ -1,7 +1,7 @@
 package crowdline.patter;
 
-import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

@@ -1,7 +1,7 @@
 package crowdline.patter;
 
-import crowdline.show.RemarkForm;
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.RemarkForm;
+import crowdline.show.figure.RemarkKind;
 
 /**
  * What a remark is worth to a plan, in whole numbers so that sums are exact.

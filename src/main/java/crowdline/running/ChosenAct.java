@@ -4,9 +4,9 @@ import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.SlotTime;
 import crowdline.show.Act;
-import crowdline.show.Figure;
 import crowdline.show.Show;
 import crowdline.show.Variant;
+import crowdline.show.figure.Figure;
 import java.util.List;
 import java.util.function.DoubleFunction;
 

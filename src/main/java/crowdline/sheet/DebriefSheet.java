@@ -9,7 +9,7 @@ import crowdline.live.debrief.Debrief.Told;
 import crowdline.live.event.Source;
 import crowdline.live.state.IncidentSpan;
 import crowdline.live.state.Note;
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.RemarkKind;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;

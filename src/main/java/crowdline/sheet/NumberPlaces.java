@@ -1,6 +1,6 @@
 package crowdline.sheet;
 
-import crowdline.flight.Vec;
+import crowdline.flight.body.Vec;
 import crowdline.sight.PathView;
 import java.util.ArrayList;
 import java.util.List;

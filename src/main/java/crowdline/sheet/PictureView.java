@@ -1,7 +1,7 @@
 package crowdline.sheet;
 
 import crowdline.flight.Track;
-import crowdline.flight.Vec;
+import crowdline.flight.body.Vec;
 import crowdline.sheet.ink.Ink;
 import crowdline.sheet.ink.Ink.Anchor;
 import crowdline.sheet.ink.Ink.Point;

@@ -1,6 +1,6 @@
 package crowdline.sheet;
 
-import crowdline.flight.Sample;
+import crowdline.flight.leg.Sample;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;

@@ -1,5 +1,10 @@
 package crowdline.show;
 
+import crowdline.show.bounds.Most;
+import crowdline.show.bounds.Quantity;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.Placing;
+import crowdline.show.figure.Remark;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;

@@ -1,5 +1,7 @@
 package crowdline.show;
 
+import crowdline.show.bounds.Most;
+import crowdline.show.bounds.Quantity;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

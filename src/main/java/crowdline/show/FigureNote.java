@@ -1,5 +1,7 @@
 package crowdline.show;
 
+import crowdline.show.bounds.Most;
+
 /**
  * Something to remember about a figure, written down while walking an act through.
  *

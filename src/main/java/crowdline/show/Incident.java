@@ -1,5 +1,6 @@
 package crowdline.show;
 
+import crowdline.show.bounds.Most;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

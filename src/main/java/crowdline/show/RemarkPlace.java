@@ -1,5 +1,8 @@
 package crowdline.show;
 
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

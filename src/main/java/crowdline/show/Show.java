@@ -1,5 +1,11 @@
 package crowdline.show;
 
+import crowdline.show.aircraft.Aircraft;
+import crowdline.show.aircraft.Airframe;
+import crowdline.show.aircraft.TimedAircraft;
+import crowdline.show.bounds.Most;
+import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.show.figure.Remark;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;

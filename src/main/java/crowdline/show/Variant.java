@@ -1,5 +1,8 @@
 package crowdline.show;
 
+import crowdline.show.bounds.Most;
+import crowdline.show.bounds.Quantity;
+import crowdline.show.figure.Placing;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

@@ -1,5 +1,7 @@
 package crowdline.show;
 
+import crowdline.show.bounds.Quantity;
+
 /**
  * The wind at one height.
  *

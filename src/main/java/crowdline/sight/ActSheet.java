@@ -2,9 +2,9 @@ package crowdline.sight;
 
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
-import crowdline.flight.Sample;
 import crowdline.flight.Track;
-import crowdline.flight.Vec;
+import crowdline.flight.body.Vec;
+import crowdline.flight.leg.Sample;
 import crowdline.sight.SideView.Craft;
 import crowdline.sight.SideView.Spot;
 import crowdline.sight.SideView.Stretch;

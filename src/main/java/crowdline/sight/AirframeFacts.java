@@ -1,8 +1,8 @@
 package crowdline.sight;
 
-import crowdline.show.Airframe;
 import crowdline.show.CrowdUnits;
-import crowdline.show.Engine;
+import crowdline.show.aircraft.Airframe;
+import crowdline.show.aircraft.Engine;
 import crowdline.sight.CrowdFact.Kind;
 import java.util.Optional;
 

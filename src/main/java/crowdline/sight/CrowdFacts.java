@@ -2,9 +2,9 @@ package crowdline.sight;
 
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
-import crowdline.show.Airframe;
 import crowdline.show.CrowdUnits;
 import crowdline.show.Show;
+import crowdline.show.aircraft.Airframe;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -2,10 +2,10 @@ package crowdline.sight;
 
 import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
-import crowdline.flight.Sample;
+import crowdline.flight.leg.Sample;
 import crowdline.measure.Units;
-import crowdline.show.Airframe;
 import crowdline.show.CrowdUnits;
+import crowdline.show.aircraft.Airframe;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;

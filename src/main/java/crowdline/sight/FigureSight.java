@@ -2,9 +2,9 @@ package crowdline.sight;
 
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
-import crowdline.flight.Sample;
-import crowdline.show.Airframe;
+import crowdline.flight.leg.Sample;
 import crowdline.show.Show;
+import crowdline.show.aircraft.Airframe;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;

@@ -1,7 +1,7 @@
 package crowdline.sight;
 
-import crowdline.flight.Sample;
-import crowdline.flight.Vec;
+import crowdline.flight.body.Vec;
+import crowdline.flight.leg.Sample;
 import crowdline.measure.Units;
 import java.util.List;
 

@@ -1,7 +1,7 @@
 package crowdline.sight;
 
 import crowdline.flight.FigureFlight;
-import crowdline.flight.Sample;
+import crowdline.flight.leg.Sample;
 import crowdline.sight.CrowdFact.Kind;
 import java.util.Comparator;
 import java.util.Optional;

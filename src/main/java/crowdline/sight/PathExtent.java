@@ -1,6 +1,6 @@
 package crowdline.sight;
 
-import crowdline.flight.Vec;
+import crowdline.flight.body.Vec;
 import java.util.List;
 
 /**

@@ -1,6 +1,6 @@
 package crowdline.sight;
 
-import crowdline.flight.Vec;
+import crowdline.flight.body.Vec;
 
 /** The two ways a path is looked at; along the A-axis runs to the right in both. */
 public enum PathView {

@@ -1,7 +1,7 @@
 package crowdline.sight;
 
-import crowdline.flight.Sample;
-import crowdline.flight.Vec;
+import crowdline.flight.body.Vec;
+import crowdline.flight.leg.Sample;
 
 /** How the aircraft can turn from one sample to the next, in degrees, either way counted as positive. */
 enum Turning {

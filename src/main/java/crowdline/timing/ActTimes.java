@@ -1,6 +1,6 @@
 package crowdline.timing;
 
-import crowdline.flight.FigureMoments;
+import crowdline.flight.moment.FigureMoments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,6 @@
 package crowdline.timing;
 
-import crowdline.flight.FigureMoments;
+import crowdline.flight.moment.FigureMoments;
 
 /**
  * When one figure is flown.

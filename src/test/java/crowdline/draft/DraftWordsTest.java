@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.patter.Plan;
 import crowdline.show.Act;
-import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

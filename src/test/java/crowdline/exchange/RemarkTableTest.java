@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import crowdline.edit.act.CannotBe;
-import crowdline.show.MomentKind;
-import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
 import crowdline.show.Show;
+import crowdline.show.figure.MomentKind;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.ShowFile;
 import java.nio.file.Path;

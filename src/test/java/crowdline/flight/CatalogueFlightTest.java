@@ -3,11 +3,13 @@ package crowdline.flight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import crowdline.show.Airframe;
-import crowdline.show.Catalogue;
-import crowdline.show.CatalogueEntry;
+import crowdline.flight.body.Rig;
+import crowdline.flight.body.Variation;
 import crowdline.show.DayAir;
-import crowdline.show.Figure;
+import crowdline.show.aircraft.Airframe;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.show.figure.Figure;
 import crowdline.storage.show.CatalogueFile;
 import java.util.List;
 import java.util.stream.Stream;

@@ -2,10 +2,11 @@ package crowdline.flight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.flight.body.Rig;
 import crowdline.measure.Units;
 import crowdline.show.DayAir;
-import crowdline.show.Figure;
-import crowdline.show.Severity;
+import crowdline.show.check.Severity;
+import crowdline.show.figure.Figure;
 import crowdline.storage.show.CatalogueFile;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

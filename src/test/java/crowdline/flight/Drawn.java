@@ -1,6 +1,6 @@
 package crowdline.flight;
 
-import crowdline.show.Element;
+import crowdline.show.figure.Element;
 import java.util.List;
 
 /** What a prediction has drawn, for tests elsewhere that fly it with something else. */

@@ -3,9 +3,10 @@ package crowdline.flight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import crowdline.flight.body.Rig;
 import crowdline.show.DayAir;
-import crowdline.show.Element;
-import crowdline.show.Figure;
+import crowdline.show.figure.Element;
+import crowdline.show.figure.Figure;
 import crowdline.storage.show.CatalogueFile;
 import java.util.List;
 import org.junit.jupiter.api.Test;

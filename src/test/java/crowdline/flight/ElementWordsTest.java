@@ -2,15 +2,15 @@ package crowdline.flight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.show.Element;
-import crowdline.show.Element.FlickKind;
-import crowdline.show.Element.RollStyle;
-import crowdline.show.Element.Side;
-import crowdline.show.Element.Size;
-import crowdline.show.Element.SlideKind;
-import crowdline.show.Element.SpinKind;
-import crowdline.show.Element.Until;
-import crowdline.show.Element.Way;
+import crowdline.show.figure.Element;
+import crowdline.show.figure.Element.FlickKind;
+import crowdline.show.figure.Element.RollStyle;
+import crowdline.show.figure.Element.Side;
+import crowdline.show.figure.Element.Size;
+import crowdline.show.figure.Element.SlideKind;
+import crowdline.show.figure.Element.SpinKind;
+import crowdline.show.figure.Element.Until;
+import crowdline.show.figure.Element.Way;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;

@@ -4,10 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.flight.FigureNames.Named;
 import crowdline.flight.FigureNames.Side;
-import crowdline.show.Catalogue;
-import crowdline.show.Element;
-import crowdline.show.Figure;
-import crowdline.show.Placing;
+import crowdline.flight.body.Rig;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.figure.Element;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.Placing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

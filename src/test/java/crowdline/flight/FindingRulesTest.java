@@ -2,6 +2,10 @@ package crowdline.flight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.flight.body.Body;
+import crowdline.flight.body.Rig;
+import crowdline.flight.body.Variation;
+import crowdline.flight.leg.ExtremesMade;
 import crowdline.measure.Units;
 import crowdline.show.Venue;
 import java.util.EnumSet;

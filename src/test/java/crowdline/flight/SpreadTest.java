@@ -3,7 +3,8 @@ package crowdline.flight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import crowdline.show.Figure;
+import crowdline.flight.body.Rig;
+import crowdline.show.figure.Figure;
 import crowdline.storage.show.CatalogueFile;
 import java.util.List;
 import java.util.concurrent.ConcurrentLinkedQueue;

@@ -1,7 +1,7 @@
 package crowdline.follow;
 
-import crowdline.show.Airframe;
-import crowdline.show.Engine;
+import crowdline.show.aircraft.Airframe;
+import crowdline.show.aircraft.Engine;
 import java.util.SplittableRandom;
 
 /**

@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
-import crowdline.flight.Attitude;
 import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
-import crowdline.flight.Sample;
-import crowdline.flight.Vec;
-import crowdline.show.Element;
+import crowdline.flight.body.Attitude;
+import crowdline.flight.body.Vec;
+import crowdline.flight.leg.Sample;
+import crowdline.show.figure.Element;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
 import java.util.ArrayList;

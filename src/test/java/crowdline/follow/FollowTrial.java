@@ -1,8 +1,8 @@
 package crowdline.follow;
 
 import crowdline.show.Act;
-import crowdline.show.Catalogue;
 import crowdline.show.Show;
+import crowdline.show.catalogue.Catalogue;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.ShowFile;

@@ -3,7 +3,7 @@ package crowdline.follow;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import crowdline.flight.Vec;
+import crowdline.flight.body.Vec;
 import crowdline.storage.file.ShowFileException;
 import crowdline.telemetry.Reading;
 import java.util.List;

@@ -1,6 +1,6 @@
 package crowdline.follow;
 
-import crowdline.show.Element;
+import crowdline.show.figure.Element;
 import java.util.Objects;
 import java.util.SplittableRandom;
 

@@ -3,8 +3,8 @@ package crowdline.follow;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import crowdline.flight.Sample;
-import crowdline.flight.Vec;
+import crowdline.flight.body.Vec;
+import crowdline.flight.leg.Sample;
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;

@@ -1,13 +1,13 @@
 package crowdline.follow;
 
-import crowdline.flight.Attitude;
+import crowdline.flight.body.Attitude;
 import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
-import crowdline.flight.Sample;
-import crowdline.flight.Vec;
+import crowdline.flight.leg.Sample;
+import crowdline.flight.body.Vec;
 import crowdline.measure.Units;
-import crowdline.show.Element;
+import crowdline.show.figure.Element;
 import java.util.ArrayList;
 import java.util.List;
 

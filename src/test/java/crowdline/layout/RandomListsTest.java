@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.flight.FigureTrial;
 import crowdline.measure.Units;
-import crowdline.show.Kind;
+import crowdline.show.aircraft.Kind;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;

@@ -2,10 +2,10 @@ package crowdline.list;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.show.Catalogue;
-import crowdline.show.CatalogueEntry;
-import crowdline.show.Finding;
-import crowdline.show.Severity;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.show.check.Finding;
+import crowdline.show.check.Severity;
 import crowdline.storage.show.CatalogueFile;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;

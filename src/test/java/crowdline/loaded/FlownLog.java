@@ -1,8 +1,8 @@
 package crowdline.loaded;
 
 import crowdline.flight.Flight;
-import crowdline.flight.Sample;
-import crowdline.flight.Vec;
+import crowdline.flight.body.Vec;
+import crowdline.flight.leg.Sample;
 import crowdline.show.Venue;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.app.shell.Folders;
 import crowdline.flight.Workers;
-import crowdline.show.LocatedFinding;
-import crowdline.show.Severity;
+import crowdline.show.check.LocatedFinding;
+import crowdline.show.check.Severity;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.show.CatalogueFile;
 import java.io.IOException;

@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
-import crowdline.show.Figure;
-import crowdline.show.Finding;
-import crowdline.show.MomentKind;
-import crowdline.show.MomentName;
-import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
+import crowdline.show.check.Finding;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.MomentKind;
+import crowdline.show.figure.MomentName;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;

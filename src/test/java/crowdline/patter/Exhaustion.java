@@ -1,10 +1,10 @@
 package crowdline.patter;
 
-import crowdline.flight.Moment;
-import crowdline.show.Quiet;
-import crowdline.show.Remark;
-import crowdline.show.RemarkForm;
-import crowdline.show.RemarkKind;
+import crowdline.flight.moment.Moment;
+import crowdline.show.figure.Quiet;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkForm;
+import crowdline.show.figure.RemarkKind;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;

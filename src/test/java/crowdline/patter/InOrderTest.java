@@ -5,8 +5,8 @@ import static crowdline.patter.Acts.request;
 import static crowdline.patter.Acts.slot;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.show.RemarkForm;
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.RemarkForm;
+import crowdline.show.figure.RemarkKind;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;

@@ -3,10 +3,10 @@ package crowdline.patter;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import crowdline.flight.Moment;
-import crowdline.show.Quiet;
-import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
+import crowdline.flight.moment.Moment;
+import crowdline.show.figure.Quiet;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

@@ -4,7 +4,7 @@ import static crowdline.patter.Acts.candidate;
 import static crowdline.patter.Acts.slot;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.RemarkKind;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;

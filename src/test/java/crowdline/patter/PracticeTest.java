@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import crowdline.patter.Practice.Said;
 import crowdline.patter.Practice.Timing;
-import crowdline.show.Quiet;
-import crowdline.show.RemarkForm;
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.Quiet;
+import crowdline.show.figure.RemarkForm;
+import crowdline.show.figure.RemarkKind;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;

@@ -2,7 +2,7 @@ package crowdline.patter;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.RemarkKind;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

@@ -6,10 +6,10 @@ import static crowdline.patter.Acts.slot;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.patter.Starts.Stretch;
-import crowdline.show.Quiet;
-import crowdline.show.Remark;
-import crowdline.show.RemarkForm;
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.Quiet;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkForm;
+import crowdline.show.figure.RemarkKind;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.TreeSet;

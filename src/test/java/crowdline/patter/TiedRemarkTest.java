@@ -3,12 +3,12 @@ package crowdline.patter;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import crowdline.flight.FigureMoments;
-import crowdline.flight.Moment;
-import crowdline.show.MomentKind;
-import crowdline.show.MomentName;
-import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
+import crowdline.flight.moment.FigureMoments;
+import crowdline.flight.moment.Moment;
+import crowdline.show.figure.MomentKind;
+import crowdline.show.figure.MomentName;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import crowdline.timing.FigureTime;
 import java.util.List;
 import java.util.Optional;

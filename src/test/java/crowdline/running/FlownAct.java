@@ -2,8 +2,8 @@ package crowdline.running;
 
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
-import crowdline.flight.Sample;
-import crowdline.flight.Vec;
+import crowdline.flight.body.Vec;
+import crowdline.flight.leg.Sample;
 import crowdline.loaded.FlownLog;
 import crowdline.show.Venue;
 import java.util.ArrayList;

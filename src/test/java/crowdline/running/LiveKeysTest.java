@@ -18,7 +18,7 @@ import crowdline.live.state.Live;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.Step;
 import crowdline.loaded.ShowLookup;
-import crowdline.show.Catalogue;
+import crowdline.show.catalogue.Catalogue;
 import crowdline.sight.ActSheet;
 import crowdline.speech.pace.SpokenTime;
 import java.time.Instant;

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
-import crowdline.flight.Sample;
-import crowdline.flight.Vec;
+import crowdline.flight.body.Vec;
+import crowdline.flight.leg.Sample;
 import crowdline.measure.Units;
-import crowdline.show.Element;
+import crowdline.show.figure.Element;
 import crowdline.sight.CrowdFact.Kind;
 import java.util.List;
 import java.util.Objects;

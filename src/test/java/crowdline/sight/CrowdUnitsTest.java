@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import crowdline.measure.Units;
-import crowdline.show.Catalogue;
-import crowdline.show.CatalogueEntry;
 import crowdline.show.CrowdUnits;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.storage.show.CatalogueFile;
 import java.util.ArrayList;
 import java.util.List;

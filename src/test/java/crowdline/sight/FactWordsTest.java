@@ -3,8 +3,8 @@ package crowdline.sight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import crowdline.show.Catalogue;
-import crowdline.show.CatalogueEntry;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.speech.plain.PlainLanguage;
 import crowdline.speech.plain.SpeechFinding;
 import crowdline.storage.file.ShowFileException;

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
-import crowdline.flight.Sample;
-import crowdline.flight.Vec;
+import crowdline.flight.body.Vec;
+import crowdline.flight.leg.Sample;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;

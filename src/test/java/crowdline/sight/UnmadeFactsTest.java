@@ -3,7 +3,7 @@ package crowdline.sight;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.flight.Flight;
-import crowdline.flight.Vec;
+import crowdline.flight.body.Vec;
 import crowdline.measure.Units;
 import crowdline.sight.CrowdFact.Kind;
 import org.junit.jupiter.api.Test;

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
-import crowdline.flight.Sample;
+import crowdline.flight.leg.Sample;
 import crowdline.follow.FollowPlan;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;

@@ -3,10 +3,10 @@ package crowdline.timing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import crowdline.flight.FigureMoments;
-import crowdline.flight.Moment;
-import crowdline.show.MomentKind;
-import crowdline.show.MomentName;
+import crowdline.flight.moment.FigureMoments;
+import crowdline.flight.moment.Moment;
+import crowdline.show.figure.MomentKind;
+import crowdline.show.figure.MomentName;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;

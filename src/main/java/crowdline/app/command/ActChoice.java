@@ -2,9 +2,9 @@ package crowdline.app.command;
 
 import crowdline.app.shell.Terminal;
 import crowdline.show.Act;
-import crowdline.show.Nearest;
 import crowdline.show.Show;
 import crowdline.show.Variant;
+import crowdline.show.bounds.Nearest;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;

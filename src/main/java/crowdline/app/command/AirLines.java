@@ -2,8 +2,8 @@ package crowdline.app.command;
 
 import crowdline.sheet.Columns;
 import crowdline.show.DayAir;
-import crowdline.show.MetarAir;
 import crowdline.show.WindAt;
+import crowdline.show.weather.MetarAir;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

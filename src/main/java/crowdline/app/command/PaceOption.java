@@ -1,7 +1,7 @@
 package crowdline.app.command;
 
 import crowdline.app.shell.Folders;
-import crowdline.show.Nearest;
+import crowdline.show.bounds.Nearest;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.settings.PaceFile;

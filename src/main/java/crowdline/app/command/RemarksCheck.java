@@ -1,9 +1,9 @@
 package crowdline.app.command;
 
-import crowdline.show.Catalogue;
-import crowdline.show.Remark;
 import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.figure.Remark;
 import crowdline.speech.plain.ActReading;
 import crowdline.speech.plain.Readability;
 import crowdline.speech.plain.RemarkHints;

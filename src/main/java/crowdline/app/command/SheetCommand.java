@@ -14,7 +14,7 @@ import crowdline.sheet.page.Counting;
 import crowdline.sheet.page.PagePdf;
 import crowdline.sheet.page.Pages;
 import crowdline.show.Act;
-import crowdline.show.Nearest;
+import crowdline.show.bounds.Nearest;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.file.AtomicFile;
 import crowdline.storage.file.ShowFileException;

@@ -2,7 +2,7 @@ package crowdline.app.window;
 
 import crowdline.console.words.WordsBasis;
 import crowdline.loaded.LoadedShow;
-import crowdline.show.Catalogue;
+import crowdline.show.catalogue.Catalogue;
 import crowdline.speech.pace.Pace;
 import crowdline.speech.plain.RemarkHints;
 import crowdline.speech.say.Spoken;

@@ -14,7 +14,7 @@ import crowdline.loaded.PassIds;
 import crowdline.loaded.ShowLoader;
 import crowdline.running.AircraftSource;
 import crowdline.running.WorkerThreads;
-import crowdline.show.Catalogue;
+import crowdline.show.catalogue.Catalogue;
 import crowdline.storage.journal.JournalMachine;
 import crowdline.storage.settings.PaceShelf;
 import crowdline.storage.settings.Settings;

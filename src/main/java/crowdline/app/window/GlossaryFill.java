@@ -1,7 +1,7 @@
 package crowdline.app.window;
 
 import crowdline.console.glossary.GlossaryView;
-import crowdline.show.Catalogue;
+import crowdline.show.catalogue.Catalogue;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 

@@ -7,7 +7,7 @@ import crowdline.patter.Margins;
 import crowdline.patter.Placed;
 import crowdline.patter.Unplaced;
 import crowdline.sheet.RunningSheet;
-import crowdline.show.RemarkForm;
+import crowdline.show.figure.RemarkForm;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

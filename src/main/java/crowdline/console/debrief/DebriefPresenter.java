@@ -16,7 +16,7 @@ import crowdline.live.debrief.Debrief.Told;
 import crowdline.live.event.Source;
 import crowdline.loaded.ShowLookup;
 import crowdline.sheet.DebriefSheet;
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.RemarkKind;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;

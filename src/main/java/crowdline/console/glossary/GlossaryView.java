@@ -1,7 +1,7 @@
 package crowdline.console.glossary;
 
-import crowdline.show.Catalogue;
-import crowdline.show.CatalogueEntry;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.sight.FigureAlone;
 import crowdline.sight.SideView;
 import java.util.Comparator;

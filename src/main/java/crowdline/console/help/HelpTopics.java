@@ -1,7 +1,7 @@
 package crowdline.console.help;
 
 import crowdline.console.place.Place;
-import crowdline.show.Nearest;
+import crowdline.show.bounds.Nearest;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;

@@ -4,8 +4,8 @@ import crowdline.live.now.FigureNow;
 import crowdline.live.now.LiveNow;
 import crowdline.loaded.ShowLookup;
 import crowdline.show.Act;
-import crowdline.show.Figure;
-import crowdline.show.Quiet;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.Quiet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

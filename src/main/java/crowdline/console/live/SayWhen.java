@@ -6,8 +6,8 @@ import crowdline.live.now.LiveNow;
 import crowdline.live.now.Upcoming;
 import crowdline.loaded.ShowLookup;
 import crowdline.show.Act;
-import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 
 /** When a remark ahead is due: no seconds are told towards a figure that may begin at any time, nor to what comes after it. */
 enum SayWhen {

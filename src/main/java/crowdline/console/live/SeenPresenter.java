@@ -1,10 +1,10 @@
 package crowdline.console.live;
 
-import crowdline.flight.FigureMoments;
-import crowdline.flight.Moment;
+import crowdline.flight.moment.FigureMoments;
+import crowdline.flight.moment.Moment;
 import crowdline.live.now.FigureNow;
 import crowdline.loaded.ShowLookup;
-import crowdline.show.MomentKind;
+import crowdline.show.figure.MomentKind;
 import java.util.Locale;
 import java.util.OptionalDouble;
 

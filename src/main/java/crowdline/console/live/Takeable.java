@@ -1,6 +1,6 @@
 package crowdline.console.live;
 
-import crowdline.flight.FigureMoments;
+import crowdline.flight.moment.FigureMoments;
 import crowdline.live.now.FigureNow;
 import crowdline.live.now.LiveNow;
 import crowdline.live.now.Upcoming;
@@ -9,9 +9,9 @@ import crowdline.loaded.ShowLookup;
 import crowdline.patter.OwnTimes;
 import crowdline.patter.PatterRules;
 import crowdline.show.Act;
-import crowdline.show.Figure;
-import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

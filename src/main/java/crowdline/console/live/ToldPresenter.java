@@ -13,7 +13,7 @@ import crowdline.live.state.LiveState;
 import crowdline.loaded.ShowLookup;
 import crowdline.running.Told;
 import crowdline.show.Act;
-import crowdline.show.RemarkForm;
+import crowdline.show.figure.RemarkForm;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;

@@ -2,8 +2,8 @@ package crowdline.console.prepare;
 
 import crowdline.console.theme.Appearance;
 import crowdline.edit.act.AddAct;
-import crowdline.show.Kind;
 import crowdline.show.Show;
+import crowdline.show.aircraft.Kind;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;

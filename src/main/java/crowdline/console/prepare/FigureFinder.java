@@ -1,7 +1,7 @@
 package crowdline.console.prepare;
 
-import crowdline.show.Catalogue;
-import crowdline.show.CatalogueEntry;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -3,7 +3,7 @@ package crowdline.console.prepare;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
-import crowdline.show.CatalogueEntry;
+import crowdline.show.catalogue.CatalogueEntry;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;

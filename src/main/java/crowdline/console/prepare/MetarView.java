@@ -1,8 +1,8 @@
 package crowdline.console.prepare;
 
 import crowdline.show.DayAir;
-import crowdline.show.Metar;
-import crowdline.show.MetarAir;
+import crowdline.show.weather.Metar;
+import crowdline.show.weather.MetarAir;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

@@ -2,7 +2,7 @@ package crowdline.console.prepare;
 
 import crowdline.console.prepare.PrepareView.PlaceNow;
 import crowdline.edit.act.Pin;
-import crowdline.show.Asked;
+import crowdline.show.figure.Asked;
 import org.jspecify.annotations.Nullable;
 
 /** What a figure is moved in: from where it was pinned, or else from where it is flown now. */

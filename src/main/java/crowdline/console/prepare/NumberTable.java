@@ -3,7 +3,7 @@ package crowdline.console.prepare;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.edit.day.AirframeNumbers;
-import crowdline.show.Airframe;
+import crowdline.show.aircraft.Airframe;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

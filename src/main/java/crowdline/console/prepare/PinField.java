@@ -2,10 +2,10 @@ package crowdline.console.prepare;
 
 import crowdline.edit.act.CannotBe;
 import crowdline.edit.act.Pin;
-import crowdline.show.Asked;
-import crowdline.show.Asked.Hand;
-import crowdline.show.Asked.Place;
-import crowdline.show.Placing.Heading;
+import crowdline.show.figure.Asked;
+import crowdline.show.figure.Asked.Hand;
+import crowdline.show.figure.Asked.Place;
+import crowdline.show.figure.Placing.Heading;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;

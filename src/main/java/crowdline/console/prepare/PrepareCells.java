@@ -9,7 +9,7 @@ import crowdline.console.prepare.PrepareView.FindingView;
 import crowdline.console.prepare.PrepareView.RemarkView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
-import crowdline.show.CatalogueEntry;
+import crowdline.show.catalogue.CatalogueEntry;
 import java.awt.Color;
 import java.util.List;
 

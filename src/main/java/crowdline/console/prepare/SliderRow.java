@@ -1,7 +1,7 @@
 package crowdline.console.prepare;
 
 import crowdline.console.theme.Appearance;
-import crowdline.show.Sliders;
+import crowdline.show.aircraft.Sliders;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JPanel;

@@ -3,7 +3,7 @@ package crowdline.console.walk;
 import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
-import crowdline.flight.Sample;
+import crowdline.flight.leg.Sample;
 import java.util.List;
 import java.util.Optional;
 

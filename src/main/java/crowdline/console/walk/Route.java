@@ -4,7 +4,7 @@ import crowdline.patter.PatterRules;
 import crowdline.patter.Plan;
 import crowdline.patter.Slot;
 import crowdline.show.Act;
-import crowdline.show.Figure;
+import crowdline.show.figure.Figure;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
 import crowdline.timing.Pass;

@@ -8,7 +8,7 @@ import crowdline.loaded.ShowLookup;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.patter.Practice;
-import crowdline.show.Remark;
+import crowdline.show.figure.Remark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

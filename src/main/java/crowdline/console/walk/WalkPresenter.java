@@ -14,7 +14,7 @@ import crowdline.loaded.ShowLookup;
 import crowdline.patter.Placed;
 import crowdline.show.Act;
 import crowdline.show.CrowdUnits;
-import crowdline.show.RemarkForm;
+import crowdline.show.figure.RemarkForm;
 import crowdline.sight.SideView;
 import crowdline.timing.FigureTime;
 import java.util.List;

@@ -1,8 +1,8 @@
 package crowdline.console.words;
 
-import crowdline.show.MomentName;
-import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.MomentName;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

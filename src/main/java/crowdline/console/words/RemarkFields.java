@@ -5,7 +5,7 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.console.words.WordsView.RemarkPage;
 import crowdline.loaded.ShowLookup;
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.RemarkKind;
 import crowdline.speech.plain.SpeechFinding;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;

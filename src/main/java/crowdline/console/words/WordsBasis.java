@@ -1,6 +1,6 @@
 package crowdline.console.words;
 
-import crowdline.show.Figure;
+import crowdline.show.figure.Figure;
 import crowdline.speech.pace.SpokenTime;
 import crowdline.speech.say.SpokenText;
 import crowdline.timing.FigureTime;

@@ -2,10 +2,10 @@ package crowdline.console.words;
 
 import crowdline.console.edit.Editing;
 import crowdline.edit.Change;
-import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
 import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import crowdline.speech.plain.SpeechFinding;
 import java.util.ArrayList;
 import java.util.List;

@@ -4,8 +4,8 @@ import crowdline.draft.DraftWords;
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
 import crowdline.show.Act;
-import crowdline.show.Catalogue;
 import crowdline.show.Show;
+import crowdline.show.catalogue.Catalogue;
 import crowdline.speech.pace.Pace;
 
 /** A first draft of what is said in an act, for whoever made one. */

@@ -1,9 +1,9 @@
 package crowdline.edit.act;
 
 import crowdline.show.Act;
-import crowdline.show.Figure;
 import crowdline.show.Show;
 import crowdline.show.Variant;
+import crowdline.show.figure.Figure;
 
 /** What an edit is about, found in the show as it is by then. */
 final class Found {

@@ -1,8 +1,8 @@
 package crowdline.edit.act;
 
 import crowdline.show.Act;
-import crowdline.show.Catalogue;
 import crowdline.show.Show;
+import crowdline.show.catalogue.Catalogue;
 import java.util.List;
 import java.util.function.Predicate;
 

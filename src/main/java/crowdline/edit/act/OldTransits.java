@@ -1,9 +1,9 @@
 package crowdline.edit.act;
 
 import crowdline.show.Act;
-import crowdline.show.Figure;
-import crowdline.show.Remark;
 import crowdline.show.Variant;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.Remark;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;

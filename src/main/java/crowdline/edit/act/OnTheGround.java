@@ -1,8 +1,8 @@
 package crowdline.edit.act;
 
 import crowdline.show.Act;
-import crowdline.show.Figure;
 import crowdline.show.Variant;
+import crowdline.show.figure.Figure;
 import java.util.List;
 
 /** Where the aircraft stands on the ground nothing can be flown: a take-off comes first, a landing last. */

@@ -1,9 +1,9 @@
 package crowdline.edit.act;
 
-import crowdline.show.Asked;
-import crowdline.show.Asked.Hand;
-import crowdline.show.Asked.Place;
-import crowdline.show.Placing.Heading;
+import crowdline.show.figure.Asked;
+import crowdline.show.figure.Asked.Hand;
+import crowdline.show.figure.Asked.Place;
+import crowdline.show.figure.Placing.Heading;
 import org.jspecify.annotations.Nullable;
 
 /** One thing told about a figure. Null takes it back: it is assumed again. */

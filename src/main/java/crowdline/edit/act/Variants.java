@@ -2,9 +2,9 @@ package crowdline.edit.act;
 
 import crowdline.edit.Change;
 import crowdline.show.Act;
-import crowdline.show.Catalogue;
 import crowdline.show.Show;
 import crowdline.show.Variant;
+import crowdline.show.catalogue.Catalogue;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,7 +1,7 @@
 package crowdline.edit.day;
 
-import crowdline.show.Airframe;
-import crowdline.show.Engine;
+import crowdline.show.aircraft.Airframe;
+import crowdline.show.aircraft.Engine;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;

@@ -1,7 +1,7 @@
 package crowdline.live.event;
 
 import crowdline.measure.Must;
-import crowdline.show.RemarkForm;
+import crowdline.show.figure.RemarkForm;
 
 /** What is said, and what is left out. */
 public sealed interface TalkEvent extends LiveEvent {

@@ -1,6 +1,6 @@
 package crowdline.live.now;
 
-import crowdline.flight.FigureMoments;
+import crowdline.flight.moment.FigureMoments;
 import crowdline.live.state.Course;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.RemarkEntry;
@@ -11,11 +11,11 @@ import crowdline.patter.PlanRequest;
 import crowdline.patter.Slot;
 import crowdline.patter.SpokenLength;
 import crowdline.show.Act;
-import crowdline.show.Figure;
-import crowdline.show.Quiet;
-import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
 import crowdline.show.Show;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.Quiet;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import crowdline.speech.pace.SpokenTime;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;

@@ -1,6 +1,6 @@
 package crowdline.live.state;
 
-import crowdline.show.RemarkForm;
+import crowdline.show.figure.RemarkForm;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -3,7 +3,7 @@ package crowdline.live.state;
 import crowdline.live.event.TalkEvent;
 import crowdline.live.state.RemarkEntry.Outcome;
 import crowdline.patter.Speaking;
-import crowdline.show.RemarkForm;
+import crowdline.show.figure.RemarkForm;
 
 /** How remarks are begun, said and skipped. */
 final class TalkSteps {

@@ -1,8 +1,8 @@
 package crowdline.speech.plain;
 
-import crowdline.show.Remark;
 import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
+import crowdline.show.figure.Remark;
 import crowdline.speech.say.SpokenText;
 import java.util.HashMap;
 import java.util.Locale;

@@ -1,13 +1,13 @@
 package crowdline.speech.plain;
 
 import crowdline.show.Act;
-import crowdline.show.Catalogue;
-import crowdline.show.CatalogueEntry;
-import crowdline.show.Figure;
-import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
 import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;

@@ -9,7 +9,7 @@ import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
 import crowdline.live.event.Source;
 import crowdline.live.event.TalkEvent;
-import crowdline.show.RemarkForm;
+import crowdline.show.figure.RemarkForm;
 import crowdline.storage.json.DiskNames;
 import java.util.LinkedHashMap;
 import java.util.Map;

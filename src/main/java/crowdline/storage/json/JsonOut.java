@@ -1,6 +1,6 @@
 package crowdline.storage.json;
 
-import crowdline.show.LocatedFinding;
+import crowdline.show.check.LocatedFinding;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.List;

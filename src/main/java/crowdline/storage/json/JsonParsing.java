@@ -1,7 +1,7 @@
 package crowdline.storage.json;
 
-import crowdline.show.Finding;
-import crowdline.show.Severity;
+import crowdline.show.check.Finding;
+import crowdline.show.check.Severity;
 import crowdline.storage.file.Where;
 import java.math.BigDecimal;
 import java.util.ArrayList;

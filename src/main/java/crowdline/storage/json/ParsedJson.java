@@ -1,6 +1,6 @@
 package crowdline.storage.json;
 
-import crowdline.show.Finding;
+import crowdline.show.check.Finding;
 import crowdline.storage.file.Where;
 import java.util.List;
 import java.util.Map;

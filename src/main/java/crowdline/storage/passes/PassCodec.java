@@ -1,6 +1,6 @@
 package crowdline.storage.passes;
 
-import crowdline.show.Nearest;
+import crowdline.show.bounds.Nearest;
 import crowdline.storage.json.DiskNames;
 import crowdline.storage.json.JsonParsing;
 import crowdline.storage.json.ObjectKeys;

@@ -1,6 +1,6 @@
 package crowdline.storage.settings;
 
-import crowdline.show.Nearest;
+import crowdline.show.bounds.Nearest;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.file.AtomicFile;
 import crowdline.storage.file.ShowFileException;

@@ -1,11 +1,11 @@
 package crowdline.storage.show;
 
-import crowdline.show.Aircraft;
-import crowdline.show.AirframeMaker;
-import crowdline.show.AirframeMaker.Told;
-import crowdline.show.Kinds;
-import crowdline.show.Sliders;
-import crowdline.show.TimedAircraft;
+import crowdline.show.aircraft.Aircraft;
+import crowdline.show.aircraft.AirframeMaker;
+import crowdline.show.aircraft.AirframeMaker.Told;
+import crowdline.show.aircraft.Kinds;
+import crowdline.show.aircraft.Sliders;
+import crowdline.show.aircraft.TimedAircraft;
 import crowdline.storage.json.Fields;
 import crowdline.storage.json.Quoted;
 import java.util.HashMap;

@@ -1,13 +1,13 @@
 package crowdline.storage.show;
 
-import crowdline.show.Aircraft;
-import crowdline.show.Airframe;
-import crowdline.show.Engine;
-import crowdline.show.Engine.PropellerType;
-import crowdline.show.Engine.Turns;
-import crowdline.show.Sliders;
-import crowdline.show.TimedAircraft;
-import crowdline.show.Typical;
+import crowdline.show.aircraft.Aircraft;
+import crowdline.show.aircraft.Airframe;
+import crowdline.show.aircraft.Engine;
+import crowdline.show.aircraft.Engine.PropellerType;
+import crowdline.show.aircraft.Engine.Turns;
+import crowdline.show.aircraft.Sliders;
+import crowdline.show.aircraft.TimedAircraft;
+import crowdline.show.aircraft.Typical;
 import crowdline.storage.json.ObjectKeys;
 import java.util.Set;
 import tools.jackson.databind.JsonNode;

@@ -1,7 +1,7 @@
 package crowdline.storage.show;
 
-import crowdline.show.Catalogue;
-import crowdline.show.CatalogueEntry;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.storage.json.Fields;
 import crowdline.storage.json.JsonParsing;
 import crowdline.storage.json.ParsedJson;

@@ -1,9 +1,9 @@
 package crowdline.storage.show;
 
-import crowdline.show.Element;
-import crowdline.show.Element.Side;
-import crowdline.show.Element.Size;
-import crowdline.show.Element.Until;
+import crowdline.show.figure.Element;
+import crowdline.show.figure.Element.Side;
+import crowdline.show.figure.Element.Size;
+import crowdline.show.figure.Element.Until;
 import crowdline.storage.json.Fields;
 import crowdline.storage.json.Quoted;
 import java.util.List;

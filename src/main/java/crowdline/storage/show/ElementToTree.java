@@ -1,7 +1,7 @@
 package crowdline.storage.show;
 
-import crowdline.show.Element;
-import crowdline.show.Element.Side;
+import crowdline.show.figure.Element;
+import crowdline.show.figure.Element.Side;
 import crowdline.storage.json.ObjectKeys;
 import java.util.function.Supplier;
 import tools.jackson.databind.JsonNode;

@@ -1,7 +1,7 @@
 package crowdline.storage.show;
 
-import crowdline.show.CatalogueEntry;
 import crowdline.show.Term;
+import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.storage.json.JsonLayout;
 import crowdline.storage.json.ObjectKeys;
 import java.util.IdentityHashMap;

@@ -1,10 +1,10 @@
 package crowdline.storage.show;
 
-import crowdline.show.Engine.PropellerType;
-import crowdline.show.Kind;
-import crowdline.show.KindNumber;
-import crowdline.show.KindNumber.Trust;
-import crowdline.show.Kinds;
+import crowdline.show.aircraft.Engine.PropellerType;
+import crowdline.show.aircraft.Kind;
+import crowdline.show.aircraft.KindNumber;
+import crowdline.show.aircraft.KindNumber.Trust;
+import crowdline.show.aircraft.Kinds;
 import crowdline.storage.json.DiskNames;
 import crowdline.storage.json.Fields;
 import crowdline.storage.json.JsonParsing;

@@ -1,9 +1,9 @@
 package crowdline.storage.show;
 
 import com.networknt.schema.Error;
-import crowdline.show.Finding;
-import crowdline.show.Nearest;
-import crowdline.show.Severity;
+import crowdline.show.bounds.Nearest;
+import crowdline.show.check.Finding;
+import crowdline.show.check.Severity;
 import crowdline.storage.json.NumberSlip;
 import crowdline.storage.json.Quoted;
 import crowdline.storage.json.TreePath;

@@ -1,7 +1,7 @@
 package crowdline.storage.show;
 
-import crowdline.show.Finding;
-import crowdline.show.LocatedFinding;
+import crowdline.show.check.Finding;
+import crowdline.show.check.LocatedFinding;
 import crowdline.storage.file.Where;
 import crowdline.storage.json.ParsedJson;
 import java.nio.file.Path;

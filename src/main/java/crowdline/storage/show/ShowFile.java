@@ -1,9 +1,9 @@
 package crowdline.storage.show;
 
-import crowdline.show.Finding;
-import crowdline.show.LocatedFinding;
-import crowdline.show.Severity;
 import crowdline.show.Show;
+import crowdline.show.check.Finding;
+import crowdline.show.check.LocatedFinding;
+import crowdline.show.check.Severity;
 import crowdline.storage.file.AtomicFile;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.file.ShowText;

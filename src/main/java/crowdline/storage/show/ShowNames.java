@@ -1,18 +1,18 @@
 package crowdline.storage.show;
 
-import crowdline.show.Asked;
 import crowdline.show.CrowdUnits;
-import crowdline.show.Element.FlickKind;
-import crowdline.show.Element.RollStyle;
-import crowdline.show.Element.Side;
-import crowdline.show.Element.SlideKind;
-import crowdline.show.Element.SpinKind;
-import crowdline.show.Element.Way;
-import crowdline.show.Engine.PropellerType;
-import crowdline.show.Engine.Turns;
-import crowdline.show.EntrySpeed;
-import crowdline.show.Placing.Heading;
-import crowdline.show.RemarkKind;
+import crowdline.show.aircraft.Engine.PropellerType;
+import crowdline.show.aircraft.Engine.Turns;
+import crowdline.show.catalogue.EntrySpeed;
+import crowdline.show.figure.Asked;
+import crowdline.show.figure.Element.FlickKind;
+import crowdline.show.figure.Element.RollStyle;
+import crowdline.show.figure.Element.Side;
+import crowdline.show.figure.Element.SlideKind;
+import crowdline.show.figure.Element.SpinKind;
+import crowdline.show.figure.Element.Way;
+import crowdline.show.figure.Placing.Heading;
+import crowdline.show.figure.RemarkKind;
 import crowdline.storage.json.DiskNames;
 import java.util.Set;
 

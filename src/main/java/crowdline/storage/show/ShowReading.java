@@ -1,9 +1,9 @@
 package crowdline.storage.show;
 
-import crowdline.show.Finding;
-import crowdline.show.LocatedFinding;
-import crowdline.show.Severity;
 import crowdline.show.Show;
+import crowdline.show.check.Finding;
+import crowdline.show.check.LocatedFinding;
+import crowdline.show.check.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -20,7 +20,7 @@ public record ShowReading(@Nullable Show show, ShowDocument document, List<Locat
         findings = List.copyOf(findings);
     }
 
-    /** This reading with more findings, such as those of {@link crowdline.show.ShowRules}. */
+    /** This reading with more findings, such as those of {@link crowdline.show.check.ShowRules}. */
     public ShowReading with(List<Finding> more) {
         List<LocatedFinding> all = new ArrayList<>(findings);
         all.addAll(document.locate(more));

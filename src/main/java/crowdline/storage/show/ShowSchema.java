@@ -7,7 +7,7 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import com.networknt.schema.path.NodePath;
-import crowdline.show.Finding;
+import crowdline.show.check.Finding;
 import crowdline.storage.json.TreePath;
 import java.io.IOException;
 import java.io.InputStream;

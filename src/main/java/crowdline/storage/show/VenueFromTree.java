@@ -2,9 +2,9 @@ package crowdline.storage.show;
 
 import crowdline.show.CrowdUnits;
 import crowdline.show.DayAir;
-import crowdline.show.Nearest;
 import crowdline.show.Venue;
 import crowdline.show.WindAt;
+import crowdline.show.bounds.Nearest;
 import crowdline.storage.json.Fields;
 import crowdline.storage.json.Quoted;
 import crowdline.storage.json.Refusals;

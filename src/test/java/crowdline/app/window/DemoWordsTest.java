@@ -9,7 +9,7 @@ import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
 import crowdline.patter.Placed;
 import crowdline.show.Performer;
-import crowdline.show.Remark;
+import crowdline.show.figure.Remark;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;

@@ -9,7 +9,7 @@ import crowdline.live.event.TalkEvent;
 import crowdline.live.state.Phase;
 import crowdline.live.state.Step;
 import crowdline.running.LiveDesk;
-import crowdline.show.RemarkForm;
+import crowdline.show.figure.RemarkForm;
 import crowdline.storage.journal.JournalMachine;
 import crowdline.storage.journal.JournalOpening;
 import crowdline.storage.journal.JournalShelf;

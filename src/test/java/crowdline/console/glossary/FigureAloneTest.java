@@ -2,8 +2,8 @@ package crowdline.console.glossary;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.show.Catalogue;
-import crowdline.show.CatalogueEntry;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.sight.FigureAlone;
 import crowdline.sight.SideView.Spot;
 import crowdline.storage.show.CatalogueFile;

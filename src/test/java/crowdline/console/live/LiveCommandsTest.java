@@ -8,7 +8,7 @@ import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.TalkEvent;
 import crowdline.live.state.LiveState;
-import crowdline.show.RemarkForm;
+import crowdline.show.figure.RemarkForm;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;

@@ -6,8 +6,8 @@ import crowdline.live.event.FlightEvent;
 import crowdline.live.event.TalkEvent;
 import crowdline.live.state.LiveState;
 import crowdline.patter.Plan;
-import crowdline.show.RemarkForm;
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.RemarkForm;
+import crowdline.show.figure.RemarkKind;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -12,7 +12,7 @@ import crowdline.live.state.Live;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.Step;
 import crowdline.running.Told;
-import crowdline.show.RemarkForm;
+import crowdline.show.figure.RemarkForm;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -3,9 +3,9 @@ package crowdline.console.prepare;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.prepare.PrepareView.PinView;
-import crowdline.show.Asked;
 import crowdline.show.Show;
 import crowdline.show.Variant;
+import crowdline.show.figure.Asked;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;

@@ -2,7 +2,7 @@ package crowdline.console.prepare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.show.CatalogueEntry;
+import crowdline.show.catalogue.CatalogueEntry;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import crowdline.edit.Change;
-import crowdline.show.Asked;
 import crowdline.show.Show;
 import crowdline.show.Venue;
+import crowdline.show.figure.Asked;
 import java.awt.event.MouseEvent;
 import java.awt.image.BufferedImage;
 import java.util.Objects;

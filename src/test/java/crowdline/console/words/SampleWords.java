@@ -1,9 +1,9 @@
 package crowdline.console.words;
 
 import crowdline.console.edit.Editing;
-import crowdline.show.Figure;
 import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
+import crowdline.show.figure.Figure;
 import crowdline.sight.CrowdFact;
 import crowdline.speech.pace.Pace;
 import crowdline.speech.plain.TradeTerms;

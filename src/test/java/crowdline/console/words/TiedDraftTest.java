@@ -2,10 +2,10 @@ package crowdline.console.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.show.MomentKind;
-import crowdline.show.MomentName;
-import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
+import crowdline.show.figure.MomentKind;
+import crowdline.show.figure.MomentName;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.edit.Editing;
 import crowdline.console.live.SmallShow;
-import crowdline.show.Remark;
 import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
+import crowdline.show.figure.Remark;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -8,12 +8,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import crowdline.list.ListReader;
 import crowdline.show.Act;
-import crowdline.show.Figure;
 import crowdline.show.Performer;
-import crowdline.show.Remark;
-import crowdline.show.Severity;
 import crowdline.show.Show;
-import crowdline.show.ShowRules;
+import crowdline.show.check.Severity;
+import crowdline.show.check.ShowRules;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.Remark;
 import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;

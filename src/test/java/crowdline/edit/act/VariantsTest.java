@@ -11,11 +11,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import crowdline.flight.Predictor;
 import crowdline.show.Act;
-import crowdline.show.Figure;
-import crowdline.show.Severity;
 import crowdline.show.Show;
-import crowdline.show.ShowRules;
 import crowdline.show.Variant;
+import crowdline.show.check.Severity;
+import crowdline.show.check.ShowRules;
+import crowdline.show.figure.Figure;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import crowdline.live.state.Flown;
 import crowdline.live.state.Phase;
-import crowdline.show.RemarkForm;
+import crowdline.show.figure.RemarkForm;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;

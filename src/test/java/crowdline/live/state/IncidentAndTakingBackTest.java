@@ -16,7 +16,7 @@ import crowdline.live.event.TalkEvent.RemarkSaid;
 import crowdline.live.event.TalkEvent.RemarkStarted;
 import crowdline.live.state.RemarkEntry.Outcome;
 import crowdline.patter.Speaking;
-import crowdline.show.RemarkForm;
+import crowdline.show.figure.RemarkForm;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -7,7 +7,7 @@ import crowdline.live.event.ShowEvent;
 import crowdline.live.event.SlotTime;
 import crowdline.live.event.Source;
 import crowdline.live.event.TalkEvent;
-import crowdline.show.RemarkForm;
+import crowdline.show.figure.RemarkForm;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;

@@ -3,12 +3,12 @@ package crowdline.speech.plain;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.live.SmallShow;
-import crowdline.show.Catalogue;
-import crowdline.show.Figure;
-import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
 import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import crowdline.storage.show.CatalogueFile;
 import java.util.List;
 import java.util.Map;

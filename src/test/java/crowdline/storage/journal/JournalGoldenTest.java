@@ -37,7 +37,7 @@ import crowdline.live.event.TalkEvent.RemarkSaid;
 import crowdline.live.event.TalkEvent.RemarkSkipped;
 import crowdline.live.event.TalkEvent.RemarkStarted;
 import crowdline.live.state.Note;
-import crowdline.show.RemarkForm;
+import crowdline.show.figure.RemarkForm;
 import crowdline.storage.Golden;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;

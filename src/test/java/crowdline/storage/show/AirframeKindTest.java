@@ -3,11 +3,11 @@ package crowdline.storage.show;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import crowdline.show.Airframe;
-import crowdline.show.Engine;
-import crowdline.show.LocatedFinding;
 import crowdline.show.Show;
-import crowdline.show.ShowRules;
+import crowdline.show.aircraft.Airframe;
+import crowdline.show.aircraft.Engine;
+import crowdline.show.check.LocatedFinding;
+import crowdline.show.check.ShowRules;
 import crowdline.storage.Golden;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;

@@ -3,7 +3,7 @@ package crowdline.storage.show;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
-import crowdline.show.LocatedFinding;
+import crowdline.show.check.LocatedFinding;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -2,8 +2,8 @@ package crowdline.storage.show;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.show.Catalogue;
-import crowdline.show.CatalogueEntry;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
-import crowdline.show.LocatedFinding;
+import crowdline.show.check.LocatedFinding;
 import crowdline.storage.file.ShowFileException;
 import java.io.IOException;
 import java.io.OutputStream;

@@ -3,10 +3,10 @@ package crowdline.storage.show;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import crowdline.show.Airframe;
-import crowdline.show.Engine;
-import crowdline.show.Kind;
-import crowdline.show.Kinds;
+import crowdline.show.aircraft.Airframe;
+import crowdline.show.aircraft.Engine;
+import crowdline.show.aircraft.Kind;
+import crowdline.show.aircraft.Kinds;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;

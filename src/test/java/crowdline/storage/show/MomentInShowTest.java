@@ -2,12 +2,12 @@ package crowdline.storage.show;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.show.Finding;
-import crowdline.show.MomentKind;
-import crowdline.show.MomentName;
-import crowdline.show.Severity;
 import crowdline.show.Show;
-import crowdline.show.ShowRules;
+import crowdline.show.check.Finding;
+import crowdline.show.check.Severity;
+import crowdline.show.check.ShowRules;
+import crowdline.show.figure.MomentKind;
+import crowdline.show.figure.MomentName;
 import crowdline.storage.Golden;
 import java.io.IOException;
 import java.io.InputStream;

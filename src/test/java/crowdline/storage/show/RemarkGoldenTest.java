@@ -2,11 +2,11 @@ package crowdline.storage.show;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.show.MomentKind;
-import crowdline.show.MomentName;
-import crowdline.show.Remark;
-import crowdline.show.RemarkKind;
 import crowdline.show.Show;
+import crowdline.show.figure.MomentKind;
+import crowdline.show.figure.MomentName;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import crowdline.storage.Golden;
 import java.nio.file.Path;
 import java.util.Objects;

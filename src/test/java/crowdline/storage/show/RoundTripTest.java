@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import crowdline.show.Act;
-import crowdline.show.Element;
-import crowdline.show.Figure;
-import crowdline.show.LocatedFinding;
 import crowdline.show.Show;
+import crowdline.show.check.LocatedFinding;
+import crowdline.show.figure.Element;
+import crowdline.show.figure.Figure;
 import crowdline.storage.file.ShowFileException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -3,9 +3,9 @@ package crowdline.storage.show;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import crowdline.show.Catalogue;
-import crowdline.show.Element;
 import crowdline.show.Show;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.figure.Element;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.json.JsonOut;

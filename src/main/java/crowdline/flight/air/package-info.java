@@ -1,0 +1,5 @@
+/** The air an aircraft flies in: its density by height, and the wind. */
+@NullMarked
+package crowdline.flight.air;
+
+import org.jspecify.annotations.NullMarked;

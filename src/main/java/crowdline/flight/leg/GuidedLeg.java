@@ -1,0 +1,212 @@
+package crowdline.flight.leg;
+
+import crowdline.flight.body.FlightState;
+import crowdline.flight.body.NoDrive;
+import crowdline.flight.body.Vec;
+import crowdline.measure.Units;
+
+/**
+ * Flown as a pilot comes round for the next run: a bank or wings level, a gentle climb or descent towards a
+ * height, the throttle set for a speed.
+ *
+ * <p>The path angle follows the height still to go with a time constant; the throttle gives what the wanted speed change
+ * needs, between idle and full. Coordinates: x, y, z, airspeed, heading (counter-clockwise from the A-axis), path angle.
+ */
+final class GuidedLeg implements Leg {
+    /** Where to and how; {@code awayM} is the line that {@code alongLine} keeps. Bank is signed: positive turns the heading counter-clockwise, that is to the left. */
+    record Aim(double heightM, double speedMps, double bankRad, double mostPower, boolean alongLine, double awayM) {
+        Aim(double heightM, double speedMps, double bankRad, double mostPower) {
+            this(heightM, speedMps, bankRad, mostPower, false, 0);
+        }
+    }
+
+    private static final double STEEPEST_RAD = Math.toRadians(20);
+    private static final double HEIGHT_S = 5;
+    private static final double PATH_S = 1.2;
+    private static final double SPEED_S = 3;
+    /** Share of the wing's lift that a turn uses at most. */
+    private static final double SHARE_OF_WING = 0.75;
+    /** The least load of a turn, g: a gentle bank is always carried. */
+    private static final double LEAST_G = 1.05;
+    /** Sine of the path for each part of the wanted speed there is to spare. */
+    private static final double SPEED_FOR_HEIGHT = 0.4;
+
+    private static final double SPEED_FOR_HEIGHT_GLIDING = 1.2;
+
+    /** How soon it is back on the display line, seconds. */
+    private static final double LINE_S = 5;
+
+    private static final double HEADING_S = 1.5;
+    private static final double MOST_OFF_RAD = Math.toRadians(20);
+    private static final double GENTLE_TAN = Math.tan(Math.toRadians(40));
+
+    private final Forces forces;
+    private final FlightState from;
+    private final Aim aim;
+    private final StraightLeg.EndLaw end;
+    private final boolean levelAtEnd;
+    private final double steepestTan;
+
+    GuidedLeg(Forces forces, FlightState from, Aim aim, StraightLeg.EndLaw end, boolean levelAtEnd) {
+        this.forces = forces;
+        this.from = from;
+        this.aim = aim;
+        this.end = end;
+        this.levelAtEnd = levelAtEnd;
+        steepestTan = Math.tan(aim.bankRad());
+    }
+
+    @Override
+    public double[] start() {
+        Vec p = from.place();
+        return new double[] {
+            p.x(),
+            p.y(),
+            p.z(),
+            from.speedMps(),
+            from.headingRad(),
+            Math.asin(from.direction().z())
+        };
+    }
+
+    @Override
+    public void rates(double t, double[] y, double[] dy) {
+        double cg = Math.cos(y[5]);
+        double tz = Math.sin(y[5]);
+        double tx = cg * Math.cos(y[4]);
+        double ty = cg * Math.sin(y[4]);
+        double v = Math.max(y[3], 1);
+        double over = forces.overGroundMps(y[2], v, tx, ty);
+        forces.hold(y, v, over, tx, ty, tz, dy);
+        dy[3] = alongMps2(y, v, tx, ty, tz * Forces.share(over, v));
+        dy[4] = Units.G_MPS2 * tanBank(y, v) * over / (v * v);
+        dy[5] = pathRate(y, v);
+    }
+
+    private double pathRate(double[] y, double v) {
+        double wanted = (aim.heightM() - y[2]) / (HEIGHT_S * v);
+        double steepest = Math.sin(STEEPEST_RAD);
+        double path = Math.asin(Math.min(Math.max(wanted, -steepest), steepestUp(y, v)));
+        double most = mostG(forces, y[2], v);
+        double tan = tanBank(y, v);
+        double room = Math.sqrt(Math.max(most * most - tan * tan, LEAST_G * LEAST_G)) - 1;
+        double fastest = Units.G_MPS2 * room / v;
+        return Math.min((path - y[5]) / PATH_S, fastest);
+    }
+
+    /**
+     * Sine of the steepest climb that keeps the speed, with more of it while there is speed to spare; a glider sinks, and
+     * dives for speed it does not have.
+     */
+    private double steepestUp(double[] y, double v) {
+        double steepest = Math.sin(STEEPEST_RAD);
+        double across = Units.G_MPS2 * Math.hypot(1, tanBank(y, v));
+        double excess =
+                forces.alongMps2(y[2], v, Math.cos(y[4]), Math.sin(y[4]), 0, across, aim.mostPower(), 0) / Units.G_MPS2;
+        boolean gliding = aim.mostPower() == 0 || forces.body.drive() instanceof NoDrive;
+        double forSpeed = gliding ? SPEED_FOR_HEIGHT_GLIDING : SPEED_FOR_HEIGHT;
+        double spare = forSpeed * (v - aim.speedMps()) / aim.speedMps();
+        double least = gliding ? -steepest : 0;
+        return Math.min(Math.max(excess + spare, least), steepest);
+    }
+
+    /** What holds the weight and bends the path upward, g; negative where it is pushed over. */
+    private double liftingG(double[] y, double v) {
+        return Math.cos(y[5]) + v * pathRate(y, v) / Units.G_MPS2;
+    }
+
+    /** What turns the heading, g, towards the inside of the bank. */
+    private double turningG(double[] y, double v) {
+        return Math.cos(y[5]) * tanBank(y, v);
+    }
+
+    /** Tangent of the bank: the one wanted, as far as the wing carries it with something in hand. */
+    private double tanBank(double[] y, double v) {
+        double wanted = aim.alongLine() ? towardsLine(y, v) : steepestTan;
+        if (wanted == 0) {
+            return 0;
+        }
+        return carriedTan(forces, y[2], v, wanted);
+    }
+
+    /** Tangent of a bank as far as the wing carries it with something in hand, at a height and speed. */
+    static double carriedTan(Forces forces, double zM, double v, double wanted) {
+        double most = mostG(forces, zM, v);
+        double carried = Math.sqrt(most * most - 1);
+        return Math.abs(wanted) <= carried ? wanted : Math.copySign(carried, wanted);
+    }
+
+    /** The most load that is used, g. */
+    private static double mostG(Forces forces, double zM, double v) {
+        return Math.max(SHARE_OF_WING * forces.capG(forces.rho(zM), v, 99), LEAST_G);
+    }
+
+    /** A gentle bank that leads back on to the display line, and along it. */
+    private double towardsLine(double[] y, double v) {
+        double way = from.direction().x() >= 0 ? 1 : -1;
+        double line = way > 0 ? 0 : Math.PI;
+        double off = Math.atan2(Math.sin(y[4] - line), Math.cos(y[4] - line));
+        double wantedOff = -way * Math.atan((y[1] - aim.awayM()) / (v * LINE_S));
+        double capped = Math.min(Math.max(wantedOff, -MOST_OFF_RAD), MOST_OFF_RAD);
+        double rate = (capped - off) / HEADING_S;
+        double tan = rate * v / Units.G_MPS2;
+        return Math.min(Math.max(tan, -GENTLE_TAN), GENTLE_TAN);
+    }
+
+    private double acrossMps2(double[] y, double v) {
+        return Units.G_MPS2 * Math.hypot(liftingG(y, v), turningG(y, v));
+    }
+
+    private double alongMps2(double[] y, double v, double tx, double ty, double tz) {
+        double across = acrossMps2(y, v);
+        double idle = forces.alongMps2(y[2], v, tx, ty, tz, across, 0, 0);
+        double full = forces.alongMps2(y[2], v, tx, ty, tz, across, aim.mostPower(), 0);
+        double wanted = (aim.speedMps() - v) / SPEED_S;
+        return Math.min(Math.max(wanted, idle), full);
+    }
+
+    @Override
+    public double end(double t, double[] y) {
+        return end.beyond(t, y);
+    }
+
+    @Override
+    public boolean outOfSpeed(double t, double[] y) {
+        return y[3] < 5;
+    }
+
+    @Override
+    public void look(double t, double[] y, Look look) {
+        double cg = Math.cos(y[5]);
+        double v = Math.max(y[3], 1);
+        Vec d = new Vec(cg * Math.cos(y[4]), cg * Math.sin(y[4]), Math.sin(y[5]));
+        Vec level = Vec.UP.across(d).unit();
+        // Banked towards the inside of the turn: left is counter-clockwise, and the left wing is −S.
+        double bank = Math.atan(tanBank(y, v));
+        Vec up = level.turnedAbout(d, -bank);
+        look.direction(d.x(), d.y(), d.z());
+        look.up(up.x(), up.y(), up.z());
+        forces.see(y[2], v, acrossMps2(y, v), 0, 0, look);
+        double along = alongMps2(y, v, d.x(), d.y(), d.z());
+        look.thrustN = Math.max(look.thrustN, forces.body.massKg() * (along + Units.G_MPS2 * d.z()) + look.dragN);
+        double asked = liftingG(y, v) * Math.cos(bank) + turningG(y, v) * Math.sin(bank);
+        look.load(forces.capG(look.rhoKgM3, v, asked), asked);
+        look.keptAnyway = true;
+    }
+
+    @Override
+    public FlightState after(double tS, double t, double[] y) {
+        double cg = levelAtEnd ? 1 : Math.cos(y[5]);
+        double tz = levelAtEnd ? 0 : Math.sin(y[5]);
+        Vec d = aim.alongLine()
+                ? new Vec(from.direction().x() >= 0 ? 1 : -1, 0, 0)
+                : new Vec(cg * Math.cos(y[4]), cg * Math.sin(y[4]), tz);
+        return new FlightState(
+                tS, new Vec(y[0], y[1], y[2]), y[3], d, Vec.UP.across(d).unit());
+    }
+
+    @Override
+    public double longestS() {
+        return 120;
+    }
+}

@@ -1,0 +1,224 @@
+package crowdline.flight.shape;
+
+import crowdline.flight.body.FlightState;
+import crowdline.flight.leg.BarrelCurve;
+import crowdline.flight.leg.Forces;
+import crowdline.flight.leg.LoopShape;
+import crowdline.measure.Units;
+import crowdline.show.figure.Element;
+import java.util.List;
+
+/**
+ * How wide the bends of one figure are drawn. What begins at the bottom of a loop sets the width for the whole figure, so
+ * that it closes; elsewhere the width follows from the speed there will be at the bottom.
+ */
+final class Bends {
+    /** Share of the wing's lift used in what is drawn: the rest is for gusts and hands. */
+    private static final double SHARE_OF_WING = 0.85;
+    /** Share of a drop that becomes speed: drag takes the rest. */
+    private static final double KEPT = 0.9;
+    /** Load over a push-over, g: lightly out of the seat. */
+    private static final double PUSHED_OVER_G = -0.2;
+    /** The hardest a line up is turned over, g. */
+    private static final double OVER_G = 2.5;
+    /** Bending at the later corners of a figure, g. */
+    private static final double LATER_CORNER_G = 1;
+    /** Through more than this an arc is a part of a loop; degrees. */
+    private static final double LOOP_DEG = 100;
+    /** Load at the bottom of a barrel roll, g; published handbooks ask for 2.5 to 3 at most. */
+    private static final double BARREL_G = 2.7;
+
+    private final Forces forces;
+    private final Attempt attempt;
+    private final LoopShape shape;
+    private double figureM = Double.NaN;
+    private double cornerM = Double.NaN;
+
+    Bends(Forces forces, Attempt attempt) {
+        this.forces = forces;
+        this.attempt = attempt;
+        shape = LoopShape.ofTop(attempt.topShare());
+    }
+
+    /** Radius at the bottom for an open arc from here, metres; NaN if there is none. */
+    double radiusM(Element.Arc arc, FlightState at) {
+        return tenths(
+                switch (arc.size()) {
+                    case CORNER -> corner(at);
+                    case OVER -> over(at);
+                    default -> usual(arc, at);
+                });
+    }
+
+    private double usual(Element.Arc arc, FlightState at) {
+        int sign = sign(arc);
+        double upwards = sign * at.up().z();
+        if (sign < 0 && upwards < -0.3 && !isLoop(arc)) {
+            return square(at) / (Units.G_MPS2 * (at.up().z() - PUSHED_OVER_G));
+        }
+        if (!Double.isNaN(figureM)) {
+            return figureM;
+        }
+        double radius = fromHere(sign, upwards, at);
+        if (upwards > 0.7) {
+            figureM = tenths(radius);
+        }
+        return radius;
+    }
+
+    /** So that the load at the bottom is the one tried, whatever height is lost on the way to it. */
+    private double fromHere(int sign, double upwards, FlightState at) {
+        double asked = sign > 0 ? attempt.pullG() : -attempt.pushG();
+        double square = square(at);
+        double gained = 2 * Units.G_MPS2 * shape.fall(upwards) * KEPT;
+        double bend = Units.G_MPS2 * (asked - 1) - gained;
+        if (bend < 0.2 * Units.G_MPS2) {
+            return Double.NaN;
+        }
+        return Math.max(square / bend, asWingGives(sign, square, gained, at));
+    }
+
+    /**
+     * The least radius whose load at the bottom the wing gives at the speed there: with v² = square + gained r, the load
+     * 1 + v² / (g r) is w v².
+     */
+    private double asWingGives(int sign, double square, double gained, FlightState at) {
+        double perSquare = wingG(sign, at) / (at.speedMps() * at.speedMps());
+        double g = Units.G_MPS2;
+        double a = perSquare * gained * g;
+        double b = perSquare * square * g - g - gained;
+        double root = Math.sqrt(b * b + 4 * a * square);
+        if (a < 1e-9) {
+            return b > 0 ? square / b : Double.NaN;
+        }
+        return (root - b) / (2 * a);
+    }
+
+    private double corner(FlightState at) {
+        if (Double.isNaN(cornerM)) {
+            cornerM = square(at) / (Units.G_MPS2 * Math.max(Math.min(attempt.pullG() + 1, wingG(at)) - 1, 0.3));
+            figureM = Double.isNaN(figureM) ? cornerM : figureM;
+            return cornerM;
+        }
+        return Math.min(cornerM, square(at) / (Units.G_MPS2 * LATER_CORNER_G));
+    }
+
+    private double over(FlightState at) {
+        double g = Math.min(wingG(at), OVER_G);
+        return g > 0.5 ? square(at) / (Units.G_MPS2 * g) : Double.NaN;
+    }
+
+    /** Load of a pull out of a line down that nothing before it has set the width for: as usual, as the wing gives, g. */
+    double pullOutG(FlightState at) {
+        return Math.min(attempt.pullG(), wingG(at));
+    }
+
+    /** Whether an arc is a pull out of a line down in a figure that did not begin at the bottom of a loop. */
+    boolean isPullOut(Element.Arc arc, FlightState at) {
+        return arc.size() == Element.Size.USUAL
+                && arc.way() == Element.Way.PULL
+                && Double.isNaN(figureM)
+                && at.direction().z() < -0.3
+                && !isLoop(arc);
+    }
+
+    /**
+     * Height from the end of a line to the lowest point of the arc that follows, metres, at least 0.
+     *
+     * @param upright where the line begins, the way up it ends
+     * @param bottomM height the arc is to bottom out at
+     */
+    double dropM(Element.Arc next, FlightState upright, double bottomM) {
+        int sign = sign(next);
+        double upwards = sign * upright.up().z();
+        if (next.size() == Element.Size.CORNER) {
+            return Double.isNaN(cornerM) ? 0 : (1 - upwards) * cornerM;
+        }
+        double radius = figureM;
+        if (Double.isNaN(radius)) {
+            double drop = Math.max(upright.place().z() - bottomM, 0);
+            double square = square(upright) + 2 * Units.G_MPS2 * drop * KEPT;
+            double wing = wingG(sign, upright) * square / square(upright);
+            double asked = Math.min(sign > 0 ? attempt.pullG() : -attempt.pushG(), wing);
+            radius = square / (Units.G_MPS2 * Math.max(asked - 1, 0.2));
+            figureM = tenths(radius);
+        }
+        return radius * shape.fall(upwards);
+    }
+
+    /** The radius the figure is drawn with, metres. */
+    double figureRadiusM(FlightState at) {
+        return Double.isNaN(figureM) ? fromHere(1, 1, at) : figureM;
+    }
+
+    /** Degrees from here to the top of the loop an arc is part of; negative or large where it does not pass it. */
+    double degreesToTop(Element.Arc arc, FlightState at) {
+        double angle = Math.toDegrees(
+                Math.atan2(at.direction().z(), sign(arc) * at.up().z()));
+        return 180 - (angle < 0 ? angle + 360 : angle);
+    }
+
+    boolean isAtTop(Element.Arc arc, FlightState at) {
+        return sign(arc) * at.up().z() < -0.99;
+    }
+
+    boolean isLoop(Element.Arc arc) {
+        Double degrees = arc.degrees();
+        return degrees != null && degrees > LOOP_DEG;
+    }
+
+    /** Seconds of a barrel roll that keep its load as usual. */
+    double barrelS(FlightState at, double degrees) {
+        double bend = Math.max(Math.min(BARREL_G, Math.min(attempt.pullG(), wingG(at))) - 1, 0.5);
+        double rate = bend * Units.G_MPS2 / (Math.max(at.speedMps(), 1) * BarrelCurve.SIN_OFF);
+        return tenths(Math.toRadians(degrees) / rate);
+    }
+
+    /** Bank of a level turn: as usual, as far as the wing carries it. */
+    double bankDeg(FlightState at, double usualDeg) {
+        double most = wingG(at) > 1.1 ? Math.toDegrees(Math.acos(1 / wingG(at))) : 20;
+        return Math.rint(Math.min(usualDeg, most));
+    }
+
+    private double wingG(FlightState at) {
+        return wingG(1, at);
+    }
+
+    /** What the wing comfortably gives here, g; as a size, upside down too. */
+    private double wingG(int sign, FlightState at) {
+        return SHARE_OF_WING * Math.abs(forces.capG(forces.rho(at.place().z()), at.speedMps(), sign * 99));
+    }
+
+    /** Square of the speed over the ground, m²/s². */
+    private double square(FlightState at) {
+        double over = forces.overGroundMps(
+                at.place().z(),
+                at.speedMps(),
+                at.direction().x(),
+                at.direction().y());
+        return over * over;
+    }
+
+    private static int sign(Element.Arc arc) {
+        return arc.way() == Element.Way.PULL ? 1 : -1;
+    }
+
+    static double tenths(double value) {
+        return Math.rint(value * 10) / 10;
+    }
+
+    /** A loop whose power comes off on its way down is flown in two pieces, up and down. */
+    List<Element.Arc> pieces(Element.Arc arc, FlightState at) {
+        Double degrees = arc.degrees();
+        double toTop = degreesToTop(arc, at);
+        if (attempt.throttle().down() == attempt.throttle().up()
+                || degrees == null
+                || !(toTop > 1)
+                || toTop > degrees - 1) {
+            return List.of(arc);
+        }
+        return List.of(
+                new Element.Arc(arc.way(), toTop, null, arc.size(), 0, arc.power()),
+                new Element.Arc(arc.way(), degrees - toTop, null, arc.size(), 0, arc.power()));
+    }
+}

@@ -1,0 +1,253 @@
+package crowdline.flight.shape;
+
+import crowdline.flight.body.FlightState;
+import crowdline.flight.leg.CannotFly;
+import crowdline.flight.leg.Forces;
+import crowdline.flight.leg.LoopShape;
+import crowdline.flight.shape.Attempt.Throttle;
+import crowdline.measure.Units;
+import crowdline.show.aircraft.Airframe;
+import crowdline.show.aircraft.Usual;
+import crowdline.show.figure.Element;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Draws figures for one aircraft: finds the pull, the roundness, the speed over the top and the power with which what
+ * the catalogue says can be flown from where the aircraft is.
+ *
+ * <p>As round as it can be with a load near the usual one; where the speed does not last for that, tighter over the top.
+ */
+public final class Shaper {
+    private static final double[] ROUND = {1, 0.95, 0.9};
+    private static final double[] NEARLY_ROUND = {0.85, LoopShape.CLOSES_DOWN_TO};
+    private static final double[] LESS_ROUND = {0.7, 0.6, 0.5, 0.4, 0.3};
+    private static final double[] HARDER_G = {0, 0.5};
+    private static final double[] MUCH_HARDER_G = {0, 0.5, 1};
+    private static final double[] HARDEST_G = {1, 1.5};
+    /** Enough to see whether more speed would do. */
+    private static final double[] FEW = {1, LoopShape.CLOSES_DOWN_TO, 0.5};
+
+    private static final double[] FEW_HARDER_G = {0, 1};
+    private static final double[] OVER_STALLS = {1.4, 1.6, 1.8, 2.1, 2.5};
+    /** How hard a loop is pulled beyond what is usual so that it closes, if the airframe has plenty of strength, g. */
+    private static final double[] CLOSING_G = {2, 2.5};
+
+    private static final List<Throttle> THROTTLES = List.of(
+            new Throttle(1, 1),
+            new Throttle(1, 0.4),
+            new Throttle(1, 0),
+            new Throttle(0.7, 0.7),
+            new Throttle(0.5, 0.5),
+            new Throttle(0.35, 0.35),
+            new Throttle(0.25, 0.25),
+            new Throttle(0.15, 0.15));
+    /** A figure that ends this much faster than it began at the same height was flown with too much power. */
+    private static final double TOO_FAST = 1.1;
+    /** Heights are the same within this, metres. */
+    private static final double SAME_M = 30;
+    /** What is never pushed is not flown upside down for longer, seconds. */
+    private static final double LONGEST_HANGING_S = 6;
+    /** More thrust than this for its weight no figure is flown with: it would not slow down on the way up. */
+    private static final double MOST_THRUST = 0.8;
+
+    private static final double SHARE_OF_LIMIT = 0.85;
+    private static final double SHARE_OF_PLENTY = 0.75;
+    private static final double MORE_KT = 5;
+    /** With more than this asked for it is another figure of another aircraft. */
+    private static final double MOST_MORE_KT = 40;
+
+    private final Forces forces;
+    private final Airframe airframe;
+    private final Usual usual;
+    /** Share of the power that counts as all of it from where a figure is tried. */
+    private double full = 1;
+
+    public Shaper(Forces forces, Airframe airframe) {
+        this.forces = forces;
+        this.airframe = airframe;
+        usual = airframe.usual();
+    }
+
+    /**
+     * Draws a figure.
+     *
+     * @throws CannotFly when this aircraft cannot fly it from there; it says what is missing
+     */
+    public Shaped shape(List<Element> elements, FlightState from) throws CannotFly {
+        if (!elements.stream().allMatch(airframe::shows)) {
+            throw new CannotFly("is not flown at displays by such an aircraft", from);
+        }
+        Tries tries = tried(elements, from);
+        Shaped shaped = tries.shaped;
+        if (shaped != null && usual.pushG() == null && shaped.extremes().hangingS() > LONGEST_HANGING_S) {
+            throw new CannotFly("hangs upside down for longer than such an aircraft is flown", from);
+        }
+        if (shaped != null) {
+            return shaped;
+        }
+        throw new CannotFly(lack(elements, from, tries), from);
+    }
+
+    /** What came of all tries from one place. */
+    private static final class Tries {
+        @org.jspecify.annotations.Nullable
+        Shaped shaped;
+
+        @org.jspecify.annotations.Nullable
+        Fault fault;
+
+        int furthest = -1;
+
+        void failed(Fault why, int flown) {
+            if (flown > furthest) {
+                furthest = flown;
+                fault = why;
+            }
+        }
+    }
+
+    private Tries tried(List<Element> elements, FlightState from) {
+        double thrust = forces.body
+                .drive()
+                .thrustN(from.speedMps(), forces.rho(from.place().z()), 1);
+        full = Math.min(1, MOST_THRUST * forces.body.weightN() / Math.max(thrust, 1));
+        Tries tries = new Tries();
+        if (elements.stream().noneMatch(Element::isOpen)) {
+            attempt(elements, from, attempt(0, 1), tries);
+            return tries;
+        }
+        if (closes(elements)) {
+            tried(elements, from, ROUND, HARDER_G, tries);
+            tried(elements, from, NEARLY_ROUND, HARDER_G, tries);
+            tried(elements, from, NEARLY_ROUND, HARDEST_G, tries);
+            if (SHARE_OF_PLENTY * forces.body.limitPositiveG() > usual.pullG() + 2) {
+                tried(elements, from, NEARLY_ROUND, CLOSING_G, tries);
+            }
+            tried(elements, from, LESS_ROUND, MUCH_HARDER_G, tries);
+        } else {
+            tried(elements, from, ROUND, HARDER_G, tries);
+            tried(elements, from, NEARLY_ROUND, HARDER_G, tries);
+            tried(elements, from, LESS_ROUND, HARDER_G, tries);
+            tried(elements, from, LESS_ROUND, HARDEST_G, tries);
+        }
+        return tries;
+    }
+
+    private void tried(List<Element> elements, FlightState from, double[] topShares, double[] harderG, Tries tries) {
+        for (double topShare : topShares) {
+            for (double harder : harderG) {
+                if (tries.shaped == null) {
+                    attempt(elements, from, attempt(harder, topShare), tries);
+                }
+            }
+        }
+    }
+
+    private Throttle throttle(int i) {
+        Throttle share = THROTTLES.get(i);
+        return new Throttle(full * share.up(), full * share.down());
+    }
+
+    /** Whether it is all one loop, which is to end where it began. */
+    private static boolean closes(List<Element> elements) {
+        double degrees = 0;
+        for (Element element : elements) {
+            if (element instanceof Element.Line line && line.isOpen()) {
+                return false;
+            }
+            if (element instanceof Element.Arc arc && arc.size() == Element.Size.USUAL && arc.degrees() != null) {
+                degrees += arc.degrees();
+            }
+        }
+        return degrees >= 359;
+    }
+
+    private Attempt attempt(double harderG, double topShare) {
+        double pull = Math.min(usual.pullG() + harderG, SHARE_OF_LIMIT * forces.body.limitPositiveG());
+        Double push = usual.pushG();
+        double pushed =
+                push == null ? Double.NaN : Math.max(push - harderG, SHARE_OF_LIMIT * forces.body.limitNegativeG());
+        return new Attempt(Math.max(pull, usual.pullG()), pushed, topShare, OVER_STALLS[0], throttle(0));
+    }
+
+    /** Tries one pull and roundness with what speed over the top and what power it needs. */
+    private void attempt(List<Element> elements, FlightState from, Attempt first, Tries tries) {
+        Attempt now = first;
+        int over = 0;
+        int throttle = 0;
+        while (true) {
+            try {
+                Shaped shaped = new Drawing(forces, usual, now, from).draw(elements);
+                tries.shaped = shaped;
+                throttle = isTooFast(shaped, from) ? throttle + 1 : THROTTLES.size();
+                if (throttle >= THROTTLES.size()) {
+                    return;
+                }
+                now = now.with(throttle(throttle));
+            } catch (Drawing.Failed e) {
+                if (tries.shaped != null) {
+                    return;
+                }
+                tries.failed(e.fault, e.flown);
+                if (e.fault.kind() == Fault.Kind.OVER && over + 1 < OVER_STALLS.length) {
+                    over++;
+                    now = now.withOver(OVER_STALLS[over]);
+                } else if (e.fault.kind() == Fault.Kind.NEVER_EXCEED && throttle + 1 < THROTTLES.size()) {
+                    throttle++;
+                    now = now.with(throttle(throttle));
+                } else {
+                    return;
+                }
+            }
+        }
+    }
+
+    /** Ends with more speed and height together than it had, though no higher. */
+    private static boolean isTooFast(Shaped shaped, FlightState from) {
+        double higher = shaped.end().place().z() - from.place().z();
+        double speed = shaped.end().speedMps();
+        double square = speed * speed + 2 * Units.G_MPS2 * higher;
+        double most = TOO_FAST * from.speedMps();
+        return higher < SAME_M && square > most * most;
+    }
+
+    private String lack(List<Element> elements, FlightState from, Tries tries) {
+        Fault fault = Objects.requireNonNull(tries.fault, "nothing was tried");
+        if (fault.kind() == Fault.Kind.NEVER) {
+            return fault.why();
+        }
+        double spareKt = Units.ktFromMps(0.95 * forces.body.neverExceedMps() - from.speedMps());
+        int most = (int) Math.floor(Math.min(MOST_MORE_KT, spareKt) / MORE_KT);
+        if (most < 1) {
+            return fault.why();
+        }
+        if (!helps(most, elements, from)) {
+            boolean slow = fault.kind() == Fault.Kind.ENERGY || fault.kind() == Fault.Kind.OVER;
+            return slow ? fault.why() + ", and more speed at its start would not help" : fault.why();
+        }
+        int least = 0;
+        while (most - least > 1) {
+            int middle = (least + most) / 2;
+            if (helps(middle, elements, from)) {
+                most = middle;
+            } else {
+                least = middle;
+            }
+        }
+        return "needs " + Math.round(most * MORE_KT) + " kt more than it has here: as it is, it " + fault.why();
+    }
+
+    /** Whether so many steps of more speed would do. */
+    private boolean helps(int steps, List<Element> elements, FlightState from) {
+        double speed = from.speedMps() + Units.mpsFromKt(steps * MORE_KT);
+        FlightState faster = new FlightState(from.tS(), from.place(), speed, from.direction(), from.up());
+        Tries tries = new Tries();
+        if (elements.stream().noneMatch(Element::isOpen)) {
+            attempt(elements, faster, attempt(0, 1), tries);
+        } else {
+            tried(elements, faster, FEW, FEW_HARDER_G, tries);
+        }
+        return tries.shaped != null;
+    }
+}

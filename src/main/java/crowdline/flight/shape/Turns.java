@@ -1,0 +1,130 @@
+package crowdline.flight.shape;
+
+import crowdline.flight.body.FlightState;
+import crowdline.flight.leg.CannotFly;
+import crowdline.flight.leg.ElementFlyer;
+import crowdline.measure.Units;
+import crowdline.show.aircraft.Usual;
+import crowdline.show.figure.Element;
+import java.util.Objects;
+
+/** How turns are drawn: how steeply, with how much power, and where the last one begins. */
+final class Turns {
+    /** How long a climbing turn through half a circle takes as people see it, seconds; common practice, no source. */
+    private static final double CLIMBING_S = 20;
+    /** The same of a wing-over. */
+    private static final double WING_OVER_S = 14;
+    /** Share of its speed that is left at the end of a climbing turn, at most; common practice, no source. */
+    private static final double LEFT_AT_THE_TOP = 0.8;
+    /** From here on a turn is a circle that people see close. */
+    private static final double CIRCLE_DEG = 300;
+
+    private static final double STEADY = 0.997;
+    private static final double LEAST_BANK_DEG = 25;
+    private static final int HALVINGS = 10;
+    private static final int CORRECTIONS = 4;
+
+    private final Bends bends;
+    private final Usual usual;
+    private final ElementFlyer quiet;
+
+    /** @param quiet flies what is only thought of */
+    Turns(Bends bends, Usual usual, ElementFlyer quiet) {
+        this.bends = bends;
+        this.usual = usual;
+        this.quiet = quiet;
+    }
+
+    /** What is too much at the end of a turn: the more power, the more of it. */
+    private interface Excess {
+        double of(FlightState end);
+    }
+
+    /** @param power share of the power it asks for, 0 to 1 */
+    Element.Turn drawn(Element.Turn turn, FlightState at, double power) throws CannotFly {
+        Element.Turn banked = banked(turn, bends.bankDeg(at, usualBankDeg(turn, at)), turn.power() * power);
+        if (turn.climbs()) {
+            return powered(banked, at, end -> end.speedMps() - LEFT_AT_THE_TOP * at.speedMps());
+        } else if (turn.peakPathDeg() > 0) {
+            // With more power it comes down steeper than it went up.
+            return powered(banked, at, end -> at.place().z() - end.place().z());
+        }
+        return turn.degrees() < CIRCLE_DEG ? banked : steady(banked, at);
+    }
+
+    /** A circle closes at one speed: no steeper than the power carries it, if there is any. */
+    private Element.Turn steady(Element.Turn turn, FlightState at) throws CannotFly {
+        double usualDeg = bank(turn);
+        for (double bankDeg = usualDeg; bankDeg > LEAST_BANK_DEG; bankDeg -= 2) {
+            Element.Turn tried = banked(turn, bankDeg, turn.power());
+            if (quiet.fly(tried, at).speedMps() > STEADY * at.speedMps()) {
+                return powered(tried, at, end -> end.speedMps() - at.speedMps());
+            }
+        }
+        return turn;
+    }
+
+    private static double bank(Element.Turn turn) {
+        return Objects.requireNonNull(turn.bankDeg());
+    }
+
+    private double usualBankDeg(Element.Turn turn, FlightState at) {
+        Double given = turn.bankDeg();
+        if (given != null) {
+            return given;
+        }
+        if (turn.peakPathDeg() == 0) {
+            return usual.turnBankDeg();
+        }
+        double seconds = (turn.climbs() ? CLIMBING_S : WING_OVER_S) * turn.degrees() / 180;
+        double across = Math.toRadians(turn.degrees()) * at.speedMps() / seconds;
+        return Math.min(Math.toDegrees(Math.atan(across / Units.G_MPS2)), usual.turnBankDeg());
+    }
+
+    private static Element.Turn banked(Element.Turn turn, double bankDeg, double power) {
+        return new Element.Turn(
+                turn.toward(), turn.degrees(), bankDeg, turn.peakPathDeg(), turn.climbs(), turn.rolls(), power);
+    }
+
+    /** With the most power that is not too much. */
+    private Element.Turn powered(Element.Turn turn, FlightState at, Excess excess) throws CannotFly {
+        if (excess.of(quiet.fly(turn, at)) <= 0) {
+            return turn;
+        }
+        double least = 0;
+        double most = turn.power();
+        for (int i = 0; i < HALVINGS; i++) {
+            double power = (least + most) / 2;
+            if (excess.of(quiet.fly(banked(turn, bank(turn), power), at)) > 0) {
+                most = power;
+            } else {
+                least = power;
+            }
+        }
+        return banked(turn, bank(turn), least);
+    }
+
+    /**
+     * How long a line is after which a turn ends as far from the crowd as the figure began, metres.
+     *
+     * @param turn the turn that follows the line
+     * @param awayM how far the figure began beyond the display line
+     * @param power of the line, 0 to 1
+     * @param turnPower share of the power the turn asks for
+     */
+    double backToTheLineM(Element.Turn turn, FlightState at, double awayM, double power, double turnPower)
+            throws CannotFly {
+        double towards = at.direction().y();
+        if ((at.place().y() - awayM) * towards >= 0) {
+            return 0;
+        }
+        Element.Turn last = banked(turn, bends.bankDeg(at, usualBankDeg(turn, at)), turn.power() * turnPower);
+        double metres = 0;
+        for (int i = 0; i < CORRECTIONS; i++) {
+            FlightState on = metres == 0 ? at : quiet.fly(new Element.Line(Element.Until.METRES, metres, power), at);
+            double over = awayM - quiet.fly(last, on).place().y();
+            metres = Math.min(Math.max(metres + over / towards, 0), Drawing.WIDEST_M);
+        }
+        return metres;
+    }
+}

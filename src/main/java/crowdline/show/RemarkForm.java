@@ -1,9 +1,0 @@
-package crowdline.show;
-
-/** In which words a remark is said. */
-public enum RemarkForm {
-    /** As written. */
-    FULL,
-    /** In the shorter words written for when time is short. */
-    SHORT
-}

@@ -1,8 +1,0 @@
-package crowdline.show;
-
-import java.util.function.Consumer;
-
-/** One thing to check in a show whose parts are each sound by themselves. */
-interface ShowRule {
-    void check(Show show, Catalogue catalogue, Consumer<Finding> findings);
-}

@@ -1,0 +1,101 @@
+package crowdline.show.figure;
+
+import crowdline.show.bounds.Most;
+import crowdline.show.bounds.Quantity;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Something to say. It belongs to a figure, an act or the show, by where it stands in the show file.
+ *
+ * @param id stable, unique within the show
+ * @param kind what sort of remark it is
+ * @param text what to say, as written
+ * @param shortText a shorter form for when time is short, or null
+ * @param at the moment of its figure that it is tied to, or null for the start. Without meaning outside a figure, and for a
+ *     call, which comes before its figure
+ * @param until the moment by which it must be over, or null
+ * @param earliestS earliest start against {@code at} in seconds, negative for before it; null for the kind's own rule.
+ *     Without meaning outside a figure
+ * @param latestS latest end in seconds against {@code until}, or else against {@code at}; null for the kind's own rule
+ * @param weight how much it is wanted against others, above 0; 1 is ordinary
+ * @param once true if it is to be said once in the whole show at most
+ * @param draft true while the program's own words stand in it and nobody has read and accepted them
+ */
+public record Remark(
+        String id,
+        RemarkKind kind,
+        String text,
+        @Nullable String shortText,
+        @Nullable MomentName at,
+        @Nullable MomentName until,
+        @Nullable Double earliestS,
+        @Nullable Double latestS,
+        double weight,
+        boolean once,
+        boolean draft) {
+
+    public Remark {
+        Most.mustBeText("remark id", id);
+        Most.mustBeText("remark text", text);
+        if (shortText != null) {
+            Most.mustBeText("remark short text", shortText);
+        }
+        if (earliestS != null) {
+            Quantity.EARLIEST_S.must(earliestS);
+        }
+        if (latestS != null) {
+            Quantity.LATEST_S.must(latestS);
+        }
+        if (until == null && earliestS != null && latestS != null && latestS <= earliestS) {
+            throw new IllegalArgumentException("latestS is " + latestS + "; it must be after earliestS, " + earliestS);
+        }
+        Quantity.WEIGHT.must(weight);
+    }
+
+    /** A remark that a person wrote, and no moment has to do with. */
+    public Remark(
+            String id,
+            RemarkKind kind,
+            String text,
+            @Nullable String shortText,
+            @Nullable Double earliestS,
+            @Nullable Double latestS,
+            double weight,
+            boolean once) {
+        this(id, kind, text, shortText, null, null, earliestS, latestS, weight, once, false);
+    }
+
+    /** The same, tied to moments of its figure. */
+    public Remark tied(@Nullable MomentName at, @Nullable MomentName until) {
+        return new Remark(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft);
+    }
+
+    /** The same as a first draft, or as a person's own words. */
+    public Remark withDraft(boolean isDraft) {
+        return new Remark(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, isDraft);
+    }
+
+    /** True if a moment of its figure says when it is said: of a call none does. */
+    public boolean isTied() {
+        return kind != RemarkKind.CALL && (at != null || until != null);
+    }
+
+    /** What it is tied to, such as {@code at "pivots"} or {@code before "pulls out"}; empty if to nothing. */
+    public String tie() {
+        MomentName from = at;
+        MomentName to = until;
+        if (!isTied() || (from == null && to == null)) {
+            return "";
+        }
+        if (from == null) {
+            return "before \"" + Objects.requireNonNull(to).words() + '"';
+        }
+        return to == null ? "at \"" + from.words() + '"' : "from \"" + from.words() + "\" to \"" + to.words() + '"';
+    }
+
+    /** A plain remark with no short form and no times of its own. */
+    public static Remark of(String id, RemarkKind kind, String text) {
+        return new Remark(id, kind, text, null, null, null, 1, false);
+    }
+}

@@ -1,0 +1,180 @@
+package crowdline.flight.body;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import crowdline.show.aircraft.Engine.PropellerType;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class PropellerTest {
+    private final Propeller light = propeller(134, 1.93, PropellerType.CONSTANT_SPEED);
+
+    private static Propeller propeller(double kw, double diameterM, PropellerType type) {
+        double radius = diameterM / 2;
+        return new Propeller(kw * 1000, Math.PI * radius * radius, 2700 * 2 * Math.PI / 60, true, Blades.of(type));
+    }
+
+    /** T = (2 ρ A P²)^⅓: 134 kW on 1.93 m is 5049 N, 224 kW on 2.0 m is 7282 N at sea level. */
+    private static double idealAtRestN(double kw, double diameterM) {
+        return Math.cbrt(2 * 1.225 * Math.PI * diameterM * diameterM / 4 * kw * kw * 1e6);
+    }
+
+    /**
+     * Momentum theory solved apart from this code for an ideal disc at sea level: T = 2ρA(V+v)v, P = T(V+v). The power
+     * is divided by what is useful of it so that the ideal values come out, beyond the speeds where the pull at rest bounds.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "134, 1.93, 50, 2394",
+        "134, 1.93, 70, 1824",
+        "224, 2.0, 50, 3829",
+        "224, 2.0, 70, 2981",
+        "224, 2.0, 100, 2180"
+    })
+    void thrustInFlightMatchesMomentumTheory(double kw, double diameter, double speed, double newtons) {
+        Propeller propeller = propeller(kw / Propeller.IN_FLIGHT, diameter, PropellerType.GEARED);
+        assertThat(propeller.thrustN(speed, 1.225, 1)).isCloseTo(newtons, within(0.005 * newtons));
+    }
+
+    /**
+     * One point of flight of a three-blade propeller of 2.70 m: 36.0111 m/s, 134,225.98 W, 2736.84 N
+     * (JSBSim-Team/jsbsim, note in the propeller's data file).
+     */
+    @ParameterizedTest
+    @EnumSource(
+            value = PropellerType.class,
+            names = {"CONSTANT_SPEED", "GEARED"})
+    void aPointOfFlightIsAsComputedElsewhere(PropellerType type) {
+        assertThat(propeller(134.22598, 2.70, type).thrustN(36.0111, 1.225, 1))
+                .isCloseTo(2736.84, within(0.03 * 2736.84));
+    }
+
+    /** Measured and computed shares of the ideal pull at rest: 0.35 to 0.60 with fixed blades, 0.55 to 0.75 with variable. */
+    @ParameterizedTest
+    @CsvSource({
+        "FIXED_CRUISE, 0.35, 0.45",
+        "FIXED_CLIMB, 0.45, 0.60",
+        "CONSTANT_SPEED, 0.55, 0.75",
+        "TURBINE, 0.55, 0.75",
+        "GEARED, 0.70, 0.85"
+    })
+    void pullAtRestIsAShareOfTheIdeal(PropellerType type, double least, double most) {
+        double share = propeller(134, 1.93, type).thrustN(0, 1.225, 1) / idealAtRestN(134, 1.93);
+
+        assertThat(share).isBetween(least, most);
+        assertThat(share).isCloseTo(Blades.of(type).atRest, within(1e-9));
+    }
+
+    /** eta / ideal eta is 0.80 and more at J = 0.6 in the tables of fixed propellers (0.74 to 0.79 of 0.92 to 0.93). */
+    @ParameterizedTest
+    @EnumSource(PropellerType.class)
+    void byAdvanceRatioOfSixTenthsItIsNearlyAsInFlight(PropellerType type) {
+        double speed = 0.6 * 2700 / 60 * 1.93;
+        double bound = propeller(134, 1.93, type).thrustN(speed, 1.225, 1);
+        double free = propeller(134, 1.93, PropellerType.GEARED).thrustN(speed, 1.225, 1);
+
+        assertThat(bound / free).isBetween(0.90, 1.0);
+    }
+
+    @ParameterizedTest
+    @EnumSource(PropellerType.class)
+    void thrustIsFiniteAndFallsWithSpeedWithoutAJump(PropellerType type) {
+        Propeller propeller = propeller(134, 1.93, type);
+        for (double share : List.of(0.0, 0.3, 1.0)) {
+            double before = propeller.thrustN(-5, 1.225, share);
+            for (double speed = -4.9; speed < 150; speed += 0.1) {
+                double now = propeller.thrustN(speed, 1.225, share);
+                assertThat(before - now).as("%s at %s", share, speed).isBetween(-1e-9, 25.0);
+                before = now;
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(PropellerType.class)
+    void thrustGrowsWithPowerAtAnySpeed(PropellerType type) {
+        Propeller propeller = propeller(134, 1.93, type);
+        for (double speed = 0; speed < 120; speed += 10) {
+            for (double share = 0; share < 0.95; share += 0.1) {
+                assertThat(propeller.thrustN(speed, 1.225, share + 0.1))
+                        .as("%s at %s", share, speed)
+                        .isGreaterThan(propeller.thrustN(speed, 1.225, share));
+            }
+        }
+    }
+
+    /** Rankine–Froude with power and density both halved: T = 2ρA(V+v)v at the same v is half as much. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 20, 60, 110})
+    void thrustFallsInProportionToDensity(double speed) {
+        assertThat(light.thrustN(speed, 0.6125, 1)).isCloseTo(light.thrustN(speed, 1.225, 1) / 2, within(1e-9));
+    }
+
+    /** At rest T³ goes with P², so a quarter of the power gives 4^(−2/3) of the thrust. */
+    @Test
+    void thrustAtRestGrowsWithTheTwoThirdsPowerOfPower() {
+        double whole = light.thrustN(0, 1.225, 1);
+
+        assertThat(light.thrustN(0, 1.225, 0.25)).isCloseTo(whole * Math.pow(4, -2.0 / 3), within(1e-6));
+    }
+
+    @Test
+    void slidingBackItPullsAsAtRest() {
+        assertThat(light.thrustN(-15, 1.225, 1)).isEqualTo(light.thrustN(0, 1.225, 1));
+    }
+
+    /**
+     * Tables of CT and CP against J (JSBSim-Team/jsbsim, engine data files, a generator's output): the air turns the propeller
+     * freely where CP is 0, and its drag on the disc is −8 CT / (π J²) there.
+     */
+    @Test
+    void withoutPowerItDragsAsTablesHaveIt() {
+        double fineLarge = freelyTurning(0.8, -0.0262, 0.0129, 1.0, -0.0569, -0.0387);
+        double fineSmall = freelyTurning(0.8, -0.0204, 0.0100, 1.0, -0.0443, -0.0301);
+        double coarse = freelyTurning(1.4, 0.0024, 0.0408, 1.6, -0.0277, -0.0036);
+
+        assertThat(List.of(fineLarge, fineSmall))
+                .allSatisfy(cd -> assertThat(cd).isBetween(0.09, 0.12));
+        assertThat(dragOnDisc(PropellerType.CONSTANT_SPEED)).isBetween(fineSmall, fineLarge * 1.02);
+        assertThat(dragOnDisc(PropellerType.FIXED_CLIMB)).isBetween(fineSmall, fineLarge);
+        assertThat(dragOnDisc(PropellerType.FIXED_CRUISE)).isBetween(coarse, 0.05 + 1e-9);
+        for (PropellerType type : PropellerType.values()) {
+            assertThat(dragOnDisc(type)).isLessThanOrEqualTo(0.4);
+        }
+    }
+
+    private static double freelyTurning(double j0, double ct0, double cp0, double j1, double ct1, double cp1) {
+        double part = cp0 / (cp0 - cp1);
+        double j = j0 + part * (j1 - j0);
+        return -(ct0 + part * (ct1 - ct0)) * 8 / (Math.PI * j * j);
+    }
+
+    private static double dragOnDisc(PropellerType type) {
+        Propeller propeller = propeller(134, 1.93, type);
+        return -propeller.thrustN(50, 1.225, 0) / (0.5 * 1.225 * 50 * 50 * propeller.discM2());
+    }
+
+    @Test
+    void idlingBackwardsItDragsTheOtherWay() {
+        assertThat(light.thrustN(-20, 1.225, 0)).isEqualTo(-light.thrustN(20, 1.225, 0));
+    }
+
+    @Test
+    void aGlidersGivesNothing() {
+        assertThat(NoDrive.NONE.thrustN(40, 1.225, 1)).isZero();
+        assertThat(NoDrive.NONE.torqueNm(1.225, 1)).isZero();
+    }
+
+    /** Power is torque times rotation: 134 kW at 2,700 a minute turn with 473.9 N m. */
+    @Test
+    void torqueIsPowerOverRotation() {
+        assertThat(-light.torqueNm(1.225, 1)).isCloseTo(473.9, within(0.1));
+        assertThat(-light.torqueNm(1.225, 0.5)).isCloseTo(473.9 / 2, within(0.1));
+        assertThat(-light.torqueNm(0.6125, 1)).isCloseTo(473.9 / 2, within(0.1));
+    }
+}

@@ -1,0 +1,227 @@
+package crowdline.flight.leg;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.flight.air.Wind;
+import crowdline.flight.body.Body;
+import crowdline.flight.body.FlightState;
+import crowdline.flight.body.Rig;
+import crowdline.flight.body.Variation;
+import crowdline.flight.shape.Shaped;
+import crowdline.flight.shape.Shaper;
+import crowdline.measure.Units;
+import crowdline.show.aircraft.Airframe;
+import crowdline.show.aircraft.Kind;
+import crowdline.show.aircraft.Sliders;
+import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.show.figure.Element;
+import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.KindsFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Every figure of the catalogue with every kind that flies, from its usual entry speed, in calm air and in wind. */
+class FiguresOfKindsTest {
+    private static final Path LACKS = Path.of("src/test/resources/crowdline/flight/figures-that-kinds-lack.txt");
+    private static final double HEIGHT_M = 300;
+    /** Of the height or the width of what should close. */
+    private static final double CLOSE = 0.05;
+
+    /** The same in wind. */
+    private static final double CLOSE_IN_WIND = 0.1;
+    /** The same of kinds that have no power to give back what drag takes on the way round, or hardly any. */
+    private static final double CLOSE_WITHOUT_POWER = 0.3;
+
+    private static final Set<String> WITHOUT_POWER = Set.of("aerobatic glider", "large biplane");
+    private static final double SAME_M = 3;
+    private static final Set<String> BACK_AT_ITS_HEIGHT =
+            Set.of("loop", "avalanche", "half Cuban", "Cuban eight", "reverse half Cuban", "wing-over", "lazy eight");
+    private static final Set<String> BACK_AT_ITS_PLACE = Set.of("loop", "steep turn");
+
+    /** One figure with one kind, and how it was drawn; null if it cannot be flown. */
+    private record Pair(
+            CatalogueEntry entry,
+            Airframe airframe,
+            Forces forces,
+            FlightState from,
+            @Nullable Shaped shaped,
+            String lack,
+            boolean calm) {
+        String name() {
+            return entry.name() + ", " + airframe.name();
+        }
+    }
+
+    private static List<Airframe> kinds() {
+        return KindsFile.shipped().all().stream()
+                .filter(Kind::flies)
+                .map(kind -> kind.airframe("it", kind.name(), Sliders.TYPICAL))
+                .toList();
+    }
+
+    private static List<Pair> drawn(Wind wind) {
+        List<Pair> pairs = new ArrayList<>();
+        for (CatalogueEntry entry : CatalogueFile.shipped().entries()) {
+            for (Airframe airframe : entry.elements().isEmpty() ? List.<Airframe>of() : kinds()) {
+                Double kt = entry.enters() == null ? null : entry.enters().kt(airframe.usual(), airframe.stallKt());
+                if (kt != null) {
+                    pairs.add(drawn(entry, airframe, wind, kt));
+                }
+            }
+        }
+        assertThat(pairs).hasSizeGreaterThan(400);
+        return pairs;
+    }
+
+    private static Pair drawn(CatalogueEntry entry, Airframe airframe, Wind wind, double kt) {
+        Forces forces = new Forces(Body.of(airframe, Variation.NONE), Rig.SEA_LEVEL, wind);
+        FlightState from = Rig.level(Units.mpsFromKt(kt), HEIGHT_M);
+        try {
+            Shaped shaped = new Shaper(forces, airframe).shape(entry.elements(), from);
+            return new Pair(entry, airframe, forces, from, shaped, "", wind.isCalm());
+        } catch (CannotFly e) {
+            return new Pair(entry, airframe, forces, from, null, e.why(), wind.isCalm());
+        }
+    }
+
+    /** The list is read by people: it is what the program says to somebody who asks for such a figure. */
+    @Test
+    void whatAKindCannotFlyIsToldAsReviewed() throws IOException {
+        StringBuilder told = new StringBuilder();
+        for (Pair pair : drawn(Wind.CALM)) {
+            if (pair.shaped() == null) {
+                told.append(pair.name()).append(": ").append(pair.lack()).append('\n');
+            }
+        }
+        if ("write".equals(System.getProperty("crowdline.golden"))) {
+            Files.writeString(LACKS, told);
+        }
+        assertThat(told.toString())
+                .as("lines nobody has read yet; -Dcrowdline.golden=write keeps them")
+                .isEqualTo(Files.readString(LACKS));
+    }
+
+    @Test
+    void theSamePairIsDrawnTheSameTwice() {
+        assertThat(drawn(Wind.CALM).stream()
+                        .map(p -> p.shaped() == null ? p.lack() : p.shaped().elements())
+                        .toList())
+                .isEqualTo(drawn(Wind.CALM).stream()
+                        .map(p -> p.shaped() == null ? p.lack() : p.shaped().elements())
+                        .toList());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 0", "15, 0", "15, 180", "15, 90", "15, 270"})
+    void whatIsDrawnIsWhatWasMeant(double windKt, double fromDeg) {
+        Set<String> wrong = new TreeSet<>();
+        for (Pair pair : drawn(Wind.steady(fromDeg, windKt, 90))) {
+            Shaped shaped = pair.shaped();
+            if (shaped != null) {
+                withinLimits(pair, shaped, wrong);
+                closed(pair, shaped, wrong);
+                clearOfTheCrowd(pair, shaped, wrong);
+            }
+        }
+        assertThat(wrong).isEmpty();
+    }
+
+    private static void withinLimits(Pair pair, Shaped shaped, Set<String> wrong) {
+        Extremes e = shaped.extremes();
+        Body body = pair.forces().body;
+        check(shaped.elements().stream().noneMatch(Element::isOpen), pair, "is still open", wrong);
+        check(e.greatestG() <= body.limitPositiveG(), pair, "takes " + e.greatestG(), wrong);
+        check(e.leastG() >= body.limitNegativeG(), pair, "takes " + e.leastG(), wrong);
+        check(e.greatestMps() <= body.neverExceedMps(), pair, "reaches " + e.greatestMps(), wrong);
+        check(e.shortG() < 0.16 && e.slowByMps() < 1.1, pair, "asks for more than the wing gives", wrong);
+    }
+
+    private static void closed(Pair pair, Shaped shaped, Set<String> wrong) {
+        Extremes e = shaped.extremes();
+        double height = e.highestM() - e.lowestM();
+        double higher = shaped.end().place().z() - HEIGHT_M;
+        if (BACK_AT_ITS_HEIGHT.contains(pair.entry().name())) {
+            check(
+                    Math.abs(higher) < close(pair) * height + SAME_M,
+                    pair,
+                    "ends higher by " + higher + " of " + height,
+                    wrong);
+        }
+        if (BACK_AT_ITS_PLACE.contains(pair.entry().name()) && shaped.topShare() >= LoopShape.CLOSES_DOWN_TO) {
+            double width = Math.max(e.greatestAlongM - e.leastAlongM, 1);
+            double off =
+                    Math.hypot(shaped.end().place().x(), shaped.end().place().y());
+            check(off < close(pair) * width, pair, "ends " + off + " m from where it began, of " + width, wrong);
+        }
+        if (pair.entry().name().equals("loop") && shaped.topShare() >= 0.9) {
+            check(unround(pair, shaped) < 0.1, pair, "is not round by " + unround(pair, shaped), wrong);
+        }
+        if (pair.entry().name().equals("chandelle")) {
+            check(higher > 0 && shaped.end().speedMps() < pair.from().speedMps(), pair, "gains " + higher, wrong);
+        }
+    }
+
+    private static double close(Pair pair) {
+        if (WITHOUT_POWER.contains(pair.airframe().name())) {
+            return CLOSE_WITHOUT_POWER;
+        }
+        return pair.calm() ? CLOSE : CLOSE_IN_WIND;
+    }
+
+    /** The greatest share by which a loop is nearer to its middle or farther than it is on average. */
+    private static double unround(Pair pair, Shaped shaped) {
+        List<double[]> seen = new ArrayList<>();
+        Rig.fly(
+                pair.forces(),
+                Rig.watched((leg, tS, legS, y) -> seen.add(new double[] {y[0], y[2]})),
+                pair.from(),
+                shaped.elements().toArray(new Element[0]));
+        double x = (seen.stream().mapToDouble(s -> s[0]).max().orElseThrow()
+                        + seen.stream().mapToDouble(s -> s[0]).min().orElseThrow())
+                / 2;
+        double z = (shaped.extremes().highestM + shaped.extremes().lowestM) / 2;
+        List<Double> radii =
+                seen.stream().map(s -> Math.hypot(s[0] - x, s[1] - z)).toList();
+        double usual = radii.stream().mapToDouble(r -> r).average().orElseThrow();
+        return radii.stream().mapToDouble(r -> Math.abs(r / usual - 1)).max().orElseThrow();
+    }
+
+    /** A turn back begins and ends on its line, and points at most some 40° towards the crowd on its way. */
+    private static void clearOfTheCrowd(Pair pair, Shaped shaped, Set<String> wrong) {
+        if (!pair.entry().name().equals("reposition")) {
+            return;
+        }
+        double[] towards = {0};
+        Look look = new Look();
+        Rig.fly(
+                pair.forces(),
+                Rig.watched((leg, tS, legS, y) -> {
+                    leg.look(legS, y, look);
+                    towards[0] = Math.max(towards[0], -look.ty);
+                }),
+                pair.from(),
+                shaped.elements().toArray(new Element[0]));
+        check(towards[0] < Math.sin(Math.toRadians(41)), pair, "points " + towards[0] + " towards the crowd", wrong);
+        check(shaped.extremes().nearestM > -5, pair, "comes to " + shaped.extremes().nearestM + " m", wrong);
+        check(
+                Math.abs(shaped.end().place().y()) < 5,
+                pair,
+                "ends off its line by " + shaped.end().place().y(),
+                wrong);
+    }
+
+    private static void check(boolean fine, Pair pair, String what, Set<String> wrong) {
+        if (!fine) {
+            wrong.add(pair.name() + " " + what);
+        }
+    }
+}
