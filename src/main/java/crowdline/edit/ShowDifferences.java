@@ -1,9 +1,9 @@
 package crowdline.edit;
 
 import crowdline.show.Act;
+import crowdline.show.Show;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
-import crowdline.show.Show;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -8,9 +8,9 @@ import crowdline.edit.act.FirstDraft;
 import crowdline.list.ListReader;
 import crowdline.loaded.LoadedShow;
 import crowdline.show.Act;
+import crowdline.show.Show;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.check.LocatedFinding;
-import crowdline.show.Show;
 import crowdline.storage.show.KindsFile;
 import java.util.List;
 

@@ -18,7 +18,11 @@ public record LoopShape(double a, double c) {
     /** Where nothing of it is left. */
     private static final double ALL_EGG = 0.3;
 
-    /** @param topShare s, how wide at the top as a share of how wide at the bottom, above 0 to 1 */
+    /**
+     * A loop of another width at its top.
+     *
+     * @param topShare s, how wide at the top as a share of how wide at the bottom, above 0 to 1
+     */
     public static LoopShape ofTop(double topShare) {
         double both = (1 - topShare) / (1 + topShare);
         double fading = MOST_C * (topShare - ALL_EGG) / (CLOSES_DOWN_TO - ALL_EGG);

@@ -51,7 +51,11 @@ public enum Most {
         return entries;
     }
 
-    /** @throws IllegalArgumentException if the text is blank, or has more than {@link #LETTERS} letters */
+    /**
+     * Refuses a text that says nothing or too much.
+     *
+     * @throws IllegalArgumentException if the text is blank, or has more than {@link #LETTERS} letters
+     */
     public static void mustBeText(String what, String text) {
         Must.beSaid(what, text);
         int letters = text.codePointCount(0, text.length());
@@ -65,7 +69,11 @@ public enum Most {
         }
     }
 
-    /** @throws IllegalArgumentException if there are more, with how many and what is allowed */
+    /**
+     * Refuses a list that is too long.
+     *
+     * @throws IllegalArgumentException if there are more, with how many and what is allowed
+     */
     public void must(Collection<?> list) {
         must(list.size());
     }

@@ -145,7 +145,11 @@ public enum Quantity {
         return written(low) + " to " + written(high);
     }
 
-    /** @throws IllegalArgumentException if nothing can be computed with it, which names it and what is allowed */
+    /**
+     * Refuses a value that nothing can be computed with.
+     *
+     * @throws IllegalArgumentException if nothing can be computed with it, which names it and what is allowed
+     */
     public void must(double value) {
         Must.beFinite(key, value);
         if (value < least || value > most) {
