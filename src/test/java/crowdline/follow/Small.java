@@ -1,11 +1,11 @@
 package crowdline.follow;
 
-import crowdline.flight.body.Attitude;
 import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
-import crowdline.flight.leg.Sample;
+import crowdline.flight.body.Attitude;
 import crowdline.flight.body.Vec;
+import crowdline.flight.leg.Sample;
 import crowdline.measure.Units;
 import crowdline.show.figure.Element;
 import java.util.ArrayList;

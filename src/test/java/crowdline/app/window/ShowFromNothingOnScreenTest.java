@@ -3,9 +3,9 @@ package crowdline.app.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.show.Act;
-import crowdline.show.Figure;
-import crowdline.show.Remark;
 import crowdline.show.Show;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.Remark;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
