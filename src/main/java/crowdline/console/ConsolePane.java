@@ -15,6 +15,7 @@ import crowdline.console.place.EmptyShow;
 import crowdline.console.place.LazyCard;
 import crowdline.console.place.Place;
 import crowdline.console.place.PlaceScreen;
+import crowdline.console.place.Ways;
 import crowdline.console.prepare.PreparePlace;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Appearance;
@@ -66,14 +67,14 @@ public final class ConsolePane extends JPanel {
         super(new BorderLayout());
         this.appearance = appearance;
         this.actions = actions;
-        Action open = actions.of(Command.OPEN);
+        Ways ways = new Ways(actions.of(Command.NEW_SHOW), actions.of(Command.OPEN), demo);
         Runnable keysBack = this::requestFocusInWindow;
         words = new WordsPlace(appearance, editing);
-        prepare = new PreparePlace(appearance, open, demo, editing, actions::of);
-        walk = new WalkPlace(appearance, open, demo, keysBack);
+        prepare = new PreparePlace(appearance, ways, editing, actions::of);
+        walk = new WalkPlace(appearance, ways, keysBack);
         live = new LivePlace(
-                appearance, open, demo, () -> actions.of(Command.INCIDENT).give(), keysBack);
-        debrief = new DebriefPlace(appearance, open, demo);
+                appearance, ways, () -> actions.of(Command.INCIDENT).give(), keysBack);
+        debrief = new DebriefPlace(appearance, ways);
         glossary = new GlossaryPlace(appearance, keysBack);
         screens.putAll(Map.of(
                 Place.PREPARE, prepare,

@@ -18,6 +18,7 @@ import crowdline.console.passes.PassesHost;
 import crowdline.console.passes.PassesPanel;
 import crowdline.console.passes.PassesView;
 import crowdline.console.passes.PassesView.PassLine;
+import crowdline.console.place.Ways;
 import crowdline.console.prepare.PreparePlace;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.prepare.PrepareView.ActView;
@@ -73,7 +74,8 @@ class RowSizesTest {
         GlossaryPanel glossary = new GlossaryPanel(appearance);
         glossary.show(new GlossaryView(List.of(entry("Loop"), entry(LONG))));
         Action nothing = new NamedAction("nothing", () -> {});
-        PreparePlace prepare = new PreparePlace(appearance, nothing, nothing, new Editing(), command -> nothing);
+        PreparePlace prepare =
+                new PreparePlace(appearance, new Ways(nothing, nothing, nothing), new Editing(), command -> nothing);
         prepare.show(new PrepareView(
                 "Day", "Field", "calm", List.of(act("Act"), act(LONG)), List.of(finding("Odd"), finding(LONG))));
         DebriefPanel debrief = new DebriefPanel(appearance);

@@ -8,6 +8,8 @@ import crowdline.live.state.LiveState;
 import crowdline.running.RunningShow;
 import crowdline.show.check.LocatedFinding;
 import crowdline.show.check.Severity;
+import crowdline.storage.file.OtherKind;
+import crowdline.storage.file.ShowFileException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -25,6 +27,16 @@ final class OpeningMessages {
 
     static Mark refused(String why) {
         return new Mark(Form.DIAMOND, Tone.CAUTION, why);
+    }
+
+    /** @throws ShowFileException if it is a picture or whatever else no show can be */
+    static void mustBeText(Path file, byte[] content) throws ShowFileException {
+        Optional<String> other = OtherKind.of(content);
+        if (other.isPresent()) {
+            throw new ShowFileException(file.getFileName() + " is " + other.get()
+                    + " and not a show, so nothing was opened; open a show file, or paste a pilot's list with Ctrl+I in"
+                    + " Prepare");
+        }
     }
 
     /** Why Live does not run a show that was edited. */

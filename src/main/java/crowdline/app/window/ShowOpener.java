@@ -142,6 +142,7 @@ final class ShowOpener implements LiveShow {
 
     private void read(Path file, int number, Consumer<Path> opened) throws IOException {
         byte[] content = ShowFile.bytes(file);
+        OpeningMessages.mustBeText(file, content);
         JournalShow identity = JournalShow.of(file, content);
         OpenShow now = open;
         if (now != null && now.is(file)) {

@@ -6,12 +6,12 @@ import crowdline.console.place.EmptyShow;
 import crowdline.console.place.LazyCard;
 import crowdline.console.place.PlaceOrEmpty;
 import crowdline.console.place.PlaceScreen;
+import crowdline.console.place.Ways;
 import crowdline.console.theme.Appearance;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
@@ -28,13 +28,12 @@ public final class DebriefPlace implements PlaceScreen {
             .filled();
     private Supplier<@Nullable DebriefHost> host = () -> null;
 
-    public DebriefPlace(Appearance appearance, Action open, Action demo) {
+    public DebriefPlace(Appearance appearance, Ways ways) {
         place = new PlaceOrEmpty<>(
                 "Debrief",
                 appearance,
                 new LazyCard<>(appearance, DebriefPanel::new, DebriefPanel::show, DebriefPanel::wear),
-                open,
-                demo);
+                ways);
     }
 
     /** Who serves it; null while no show is open. */

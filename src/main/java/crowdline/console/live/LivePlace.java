@@ -9,12 +9,12 @@ import crowdline.console.paint.Mark;
 import crowdline.console.place.EmptyShow;
 import crowdline.console.place.LazyCard;
 import crowdline.console.place.PlaceScreen;
+import crowdline.console.place.Ways;
 import crowdline.console.theme.Appearance;
 import java.awt.CardLayout;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.function.Function;
-import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
@@ -45,7 +45,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
      * @param call calls the incident page
      * @param keysBack gives the keys to the window again, when what had them is hidden
      */
-    public LivePlace(Appearance appearance, Action open, Action demo, Runnable call, Runnable keysBack) {
+    public LivePlace(Appearance appearance, Ways ways, Runnable call, Runnable keysBack) {
         this.keysBack = keysBack;
         commands = CommandTable.of(Command.Scope.LIVE)
                 .on(Command.INCIDENT_IN_LIVE, () -> !inIncident(), call)
@@ -56,7 +56,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         rows = new LivePanel(appearance, this::written);
         incident = new LazyCard<>(
                 appearance, IncidentPanel::new, IncidentPanel::show, (page, a) -> page.wear(a, incidentScale()));
-        empty = new LazyCard<>(appearance, a -> new EmptyShow(a, open, demo), EmptyShow::show, EmptyShow::wear);
+        empty = new LazyCard<>(appearance, a -> new EmptyShow(a, ways), EmptyShow::show, EmptyShow::wear);
         add(rows, ROWS);
         add(incident, INCIDENT);
         add(empty, EMPTY);

@@ -3,6 +3,7 @@ package crowdline.console.place;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import java.util.List;
 import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -13,16 +14,16 @@ import net.miginfocom.swing.MigLayout;
 /** What stands where a show would be: what to do, and the two ways to do it, or what is being opened. */
 public final class EmptyShow extends JPanel {
     private static final String[] STEPS = {
-        "1   Open a show file, or drop one on this window. The demo show is a good place to look around.",
-        "2   Read the findings on the left: they say what is missing, and on which line.",
+        "1   Begin a new show and paste the list the pilot sent, or open a show file. The demo show is a good place to"
+                + " look around.",
+        "2   Read the findings on the left: they say what is missing.",
         "3   Go through the figures. Under each are its remarks, with the seconds they take and the seconds there are.",
         "4   On the day press F5 for Live. F1 shows the keys, in every place.",
     };
 
     private static final int LONGEST_NAME = 60;
 
-    private final transient Action open;
-    private final transient Action demo;
+    private final transient Ways ways;
     private transient Appearance appearance;
     private transient Shown shown = Shown.NOTHING;
 
@@ -51,9 +52,8 @@ public final class EmptyShow extends JPanel {
         }
     }
 
-    public EmptyShow(Appearance appearance, Action open, Action demo) {
-        this.open = open;
-        this.demo = demo;
+    public EmptyShow(Appearance appearance, Ways ways) {
+        this.ways = ways;
         this.appearance = appearance;
         lay();
     }
@@ -102,15 +102,17 @@ public final class EmptyShow extends JPanel {
     }
 
     private JPanel buttons() {
-        JButton openButton = new JButton(open);
-        openButton.setFont(appearance.strong(TextRole.SMALL));
-        openButton.putClientProperty("JButton.buttonType", "default");
-        JButton demoButton = new JButton(demo);
-        demoButton.setFont(appearance.plain(TextRole.SMALL));
+        JButton fresh = new JButton(ways.fresh());
+        fresh.setFont(appearance.strong(TextRole.SMALL));
+        fresh.putClientProperty("JButton.buttonType", "default");
         JPanel buttons = new JPanel(new MigLayout("insets 0, gap " + appearance.room(10) + " 0px"));
         buttons.setOpaque(false);
-        buttons.add(openButton);
-        buttons.add(demoButton);
+        buttons.add(fresh);
+        for (Action way : List.of(ways.open(), ways.demo())) {
+            JButton button = new JButton(way);
+            button.setFont(appearance.plain(TextRole.SMALL));
+            buttons.add(button);
+        }
         return buttons;
     }
 }

@@ -3,7 +3,6 @@ package crowdline.console.place;
 import crowdline.console.theme.Appearance;
 import java.awt.CardLayout;
 import java.util.function.Consumer;
-import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
@@ -26,14 +25,13 @@ public final class PlaceOrEmpty<V, P extends JComponent> extends JPanel {
     /**
      * @param name for screen readers
      * @param panel the place
-     * @param open opens a show
-     * @param demo opens the demo show
+     * @param ways to a show
      */
-    public PlaceOrEmpty(String name, Appearance appearance, LazyCard<V, P> panel, Action open, Action demo) {
+    public PlaceOrEmpty(String name, Appearance appearance, LazyCard<V, P> panel, Ways ways) {
         setLayout(cards);
         setOpaque(false);
         this.panel = panel;
-        empty = new LazyCard<>(appearance, a -> new EmptyShow(a, open, demo), EmptyShow::show, EmptyShow::wear);
+        empty = new LazyCard<>(appearance, a -> new EmptyShow(a, ways), EmptyShow::show, EmptyShow::wear);
         add(empty, EMPTY);
         add(panel, PANEL);
         getAccessibleContext().setAccessibleName(name);

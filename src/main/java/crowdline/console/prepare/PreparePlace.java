@@ -10,6 +10,7 @@ import crowdline.console.place.EmptyShow;
 import crowdline.console.place.LazyCard;
 import crowdline.console.place.PlaceOrEmpty;
 import crowdline.console.place.PlaceScreen;
+import crowdline.console.place.Ways;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Tone;
 import java.util.Objects;
@@ -35,8 +36,7 @@ public final class PreparePlace implements PlaceScreen {
      * @param editing the show that is edited
      * @param actions what each command does, for menus
      */
-    public PreparePlace(
-            Appearance appearance, Action open, Action demo, Editing editing, Function<Command, Action> actions) {
+    public PreparePlace(Appearance appearance, Ways ways, Editing editing, Function<Command, Action> actions) {
         editor = new Editor(editing, () -> host, why -> say.accept(new Mark(Form.DIAMOND, Tone.CAUTION, why)));
         editing.onChange(() -> {
             if (panel != null && hasShow()) {
@@ -79,8 +79,7 @@ public final class PreparePlace implements PlaceScreen {
                 appearance,
                 new LazyCard<>(
                         appearance, a -> made(new PreparePanel(a, tools)), PreparePanel::show, PreparePanel::wear),
-                open,
-                demo);
+                ways);
     }
 
     private PreparePanel made(PreparePanel now) {

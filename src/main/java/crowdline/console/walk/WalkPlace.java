@@ -6,9 +6,9 @@ import crowdline.console.place.EmptyShow;
 import crowdline.console.place.LazyCard;
 import crowdline.console.place.PlaceOrEmpty;
 import crowdline.console.place.PlaceScreen;
+import crowdline.console.place.Ways;
 import crowdline.console.theme.Appearance;
 import java.util.function.DoubleSupplier;
-import javax.swing.Action;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 
@@ -26,10 +26,10 @@ public final class WalkPlace implements PlaceScreen {
     private boolean writing;
 
     /** @param keysBack gives the keys to the window again, when what had them is hidden */
-    public WalkPlace(Appearance appearance, Action open, Action demo, Runnable keysBack) {
+    public WalkPlace(Appearance appearance, Ways ways, Runnable keysBack) {
         this.keysBack = keysBack;
         LazyCard<WalkView, WalkPanel> panel = new LazyCard<>(appearance, this::made, WalkPanel::show, WalkPanel::wear);
-        place = new PlaceOrEmpty<>("Walk through", appearance, panel, open, demo);
+        place = new PlaceOrEmpty<>("Walk through", appearance, panel, ways);
     }
 
     /**

@@ -38,6 +38,17 @@ class OpeningMessagesTest {
     }
 
     @Test
+    void aPictureInPlaceOfAShowIsCalledOne() {
+        byte[] jpeg = {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, (byte) 0xE0};
+        assertThat(saidOf(() -> OpeningMessages.mustBeText(Path.of("holiday.jpg"), jpeg)))
+                .isEqualTo(
+                        "holiday.jpg is a picture and not a show, so nothing was opened; open a show file, or paste a"
+                                + " pilot's list with Ctrl+I in Prepare");
+        assertThat(saidOf(() -> OpeningMessages.mustBeText(Path.of("day.json"), new byte[] {'{'})))
+                .isEmpty();
+    }
+
+    @Test
     @ExpectsWarning("In the thread main")
     void aFaultInAnyThreadIsASentence() {
         assertThat(OpeningMessages.faultIn(Thread.currentThread(), new OutOfMemoryError("a test's own"))

@@ -249,7 +249,7 @@ class OpeningWindowTest {
         window.openAgain(deep);
         window.until("This show cannot be used");
         window.openAgain(picture);
-        window.until("picture.json\ncannot be used");
+        window.until("picture.json is a picture and not a show, so nothing was opened");
         window.openAgain(day);
         window.until("Harrowmere Air Day");
         window.press(KeyEvent.VK_F5);
