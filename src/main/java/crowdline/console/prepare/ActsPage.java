@@ -56,6 +56,17 @@ final class ActsPage extends JPanel {
                 tools.actions(),
                 List.of(Command.ADD, Command.EARLIER, Command.LATER, Command.REMOVE, Command.LAY_OUT),
                 at -> act.table().chooseAt(at));
+        // The list and the table would choose every row the hand passes.
+        actList.setDragEnabled(true);
+        act.table().setDragEnabled(true);
+        RowDrag.on(actList, actList::locationToIndex, (from, to) -> {
+            actList.setSelectedIndex(from);
+            chosen().ifPresent(a -> tools.editor().make(Acts.move(a.id(), to - from)));
+        });
+        RowDrag.on(act.table(), act.table()::rowAtPoint, (from, to) -> {
+            act.table().setRowSelectionInterval(from, from);
+            act.commands().ifPresent(c -> c.moveTo(to));
+        });
         Aim.at(actList, () -> aim(false));
         Aim.at(act.table(), () -> aim(true));
         KeyOn.all(actList, Map.of("ENTER", act::editHead, "RIGHT", act.table()::requestFocusInWindow));

@@ -119,6 +119,19 @@ final class FigureCommands {
         }
     }
 
+    /** Moves the chosen figure to where another row stands. */
+    void moveTo(int row) {
+        int by = 0;
+        for (int i = Math.min(row, index) + (row > index ? 1 : 0);
+                i < Math.max(row, index) + (row > index ? 1 : 0);
+                i++) {
+            by += variant.figures().get(i).edit().isTransit() ? 0 : 1;
+        }
+        if (by != 0) {
+            move(row > index ? by : -by);
+        }
+    }
+
     /** What is flown between two figures goes with them. */
     private boolean isFigure(FigureView chosen) {
         if (chosen.edit().isTransit()) {

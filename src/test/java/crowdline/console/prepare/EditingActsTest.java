@@ -6,6 +6,8 @@ import crowdline.console.prepare.PrepareView.PinView;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.figure.Asked;
+import java.awt.Rectangle;
+import java.awt.event.MouseEvent;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
@@ -114,6 +116,50 @@ class EditingActsTest extends ActsFixture {
         panel.acts().move(1);
         assertThat(flown()).startsWith("take-off", "stall turn", "loop");
         assertThat(chosen()).isEqualTo("loop");
+    }
+
+    @Test
+    void aFigureIsDraggedToThePlaceOfAnother() {
+        chooseFigure("slow roll");
+        int from = table.getSelectedRow();
+        chooseFigure("loop");
+        int to = table.getSelectedRow();
+        table.setSize(900, 900);
+        drop(from, to);
+        assertThat(flown()).startsWith("take-off", "slow roll", "loop", "stall turn");
+        assertThat(chosen()).isEqualTo("slow roll");
+        drop(table.getSelectedRow(), rowOf("stall turn"));
+        assertThat(flown()).startsWith("take-off", "loop", "stall turn", "slow roll");
+        drop(table.getSelectedRow(), table.getSelectedRow() - 1);
+        assertThat(flown()).startsWith("take-off", "loop", "stall turn", "slow roll");
+    }
+
+    private int rowOf(String name) {
+        chooseFigure(name);
+        return table.getSelectedRow();
+    }
+
+    private void drop(int from, int to) {
+        mouse(MouseEvent.MOUSE_PRESSED, from);
+        mouse(MouseEvent.MOUSE_DRAGGED, to);
+        mouse(MouseEvent.MOUSE_RELEASED, to);
+    }
+
+    private void mouse(int what, int row) {
+        Rectangle cell = table.getCellRect(row, 1, true);
+        int held = what == MouseEvent.MOUSE_RELEASED ? 0 : MouseEvent.BUTTON1_DOWN_MASK;
+        MouseEvent event = new MouseEvent(table, what, 1, held, cell.x + 5, cell.y + 5, 1, false, MouseEvent.BUTTON1);
+        for (var listener : table.getMouseListeners()) {
+            if (listener instanceof RowDrag drag) {
+                if (what == MouseEvent.MOUSE_PRESSED) {
+                    drag.mousePressed(event);
+                } else if (what == MouseEvent.MOUSE_DRAGGED) {
+                    drag.mouseDragged(event);
+                } else {
+                    drag.mouseReleased(event);
+                }
+            }
+        }
     }
 
     @Test
