@@ -19,6 +19,7 @@ final class EditQuestions {
     private static final String TITLE = "Crowdline";
     private static final Pattern NOT_IN_NAMES = Pattern.compile("[^\\p{L}\\p{N}]+");
     private static final int LONGEST_NAME = 60;
+    private static final int SEE = 2;
     private static final Dimension LIST = new Dimension(640, 320);
 
     private final Component owner;
@@ -47,7 +48,7 @@ final class EditQuestions {
     }
 
     Leaving leaving() {
-        return switch (ask("The show is not saved yet.", "Save", "Leave without saving", "Cancel")) {
+        return switch (ask(0, "The show is not saved yet.", "Save", "Leave without saving", "Cancel")) {
             case 0 -> Leaving.SAVE;
             case 1 -> Leaving.LEAVE;
             default -> Leaving.CANCEL;
@@ -57,7 +58,7 @@ final class EditQuestions {
     Unsaved bringBack(UnsavedOffer offer) {
         String words = "You had unsaved changes in " + offer.of() + " from " + offer.since() + "."
                 + (offer.changedSince() ? "\nThe file was changed since then." : "");
-        return switch (ask(words, "Bring them back", "Leave them", "Ask again next time")) {
+        return switch (ask(0, words, "Bring them back", "Leave them", "Ask again next time")) {
             case 0 -> Unsaved.BRING_BACK;
             case 1 -> Unsaved.LEAVE;
             default -> Unsaved.LATER;
@@ -67,13 +68,15 @@ final class EditQuestions {
     /** Shows the differences as often as they are asked for. */
     Outside changedOutside(String file, List<String> differences, boolean isUnsaved) {
         while (true) {
+            // Enter pressed without reading gives up nobody's work.
             int answer = ask(
+                    SEE,
                     file + " was changed by another program."
                             + (isUnsaved ? "\nReloading it gives up what you have not saved." : ""),
                     "Reload it",
                     "Keep mine",
                     "See the differences");
-            if (answer == 2) {
+            if (answer == SEE) {
                 show(file, differences);
             } else {
                 return answer == 0 ? Outside.RELOAD : answer == 1 ? Outside.MINE : Outside.LATER;
@@ -93,10 +96,10 @@ final class EditQuestions {
     }
 
     boolean saveElsewhere(String why) {
-        return ask(why + "\nNothing is lost: your changes are still here.", "Save as…", "Not now") == 0;
+        return ask(0, why + "\nNothing is lost: your changes are still here.", "Save as…", "Not now") == 0;
     }
 
-    private int ask(String words, Object... answers) {
+    private int ask(int first, String words, Object... answers) {
         JTextArea text = PlainText.wrapped("Question", words);
         text.setFocusable(false);
         text.setSize(new Dimension(LIST.width, 1));
@@ -108,7 +111,7 @@ final class EditQuestions {
                 JOptionPane.QUESTION_MESSAGE,
                 null,
                 answers,
-                answers[0]);
+                answers[first]);
     }
 
     /**
