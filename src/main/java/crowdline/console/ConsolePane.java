@@ -75,7 +75,7 @@ public final class ConsolePane extends JPanel {
         live = new LivePlace(
                 appearance, ways, () -> actions.of(Command.INCIDENT).give(), keysBack);
         debrief = new DebriefPlace(appearance, ways);
-        glossary = new GlossaryPlace(appearance, keysBack);
+        glossary = new GlossaryPlace(appearance, editing, keysBack);
         screens.putAll(Map.of(
                 Place.PREPARE, prepare,
                 Place.WORDS, words,

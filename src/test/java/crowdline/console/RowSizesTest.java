@@ -10,7 +10,6 @@ import crowdline.console.debrief.DebriefView.RunView;
 import crowdline.console.edit.Editing;
 import crowdline.console.glossary.GlossaryPanel;
 import crowdline.console.glossary.GlossaryView;
-import crowdline.console.glossary.GlossaryView.EntryView;
 import crowdline.console.paint.CellPainter;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
@@ -32,6 +31,8 @@ import crowdline.console.theme.Themes;
 import crowdline.console.theme.Tone;
 import crowdline.console.theme.Zoom;
 import crowdline.console.window.NamedAction;
+import crowdline.show.Term;
+import crowdline.show.catalogue.Catalogue;
 import crowdline.sight.SideView;
 import java.awt.Component;
 import java.awt.Container;
@@ -72,7 +73,7 @@ class RowSizesTest {
         PassesPanel passes = new PassesPanel(appearance, () -> NOBODY);
         passes.show(new PassesView("Passes", List.of(), List.of(pass("short"), pass(LONG))));
         GlossaryPanel glossary = new GlossaryPanel(appearance);
-        glossary.show(new GlossaryView(List.of(entry("Loop"), entry(LONG))));
+        glossary.show(GlossaryView.of(new Catalogue(List.of()), List.of(term("A loop"), term(LONG))));
         Action nothing = new NamedAction("nothing", () -> {});
         PreparePlace prepare =
                 new PreparePlace(appearance, new Ways(nothing, nothing, nothing), new Editing(), command -> nothing);
@@ -92,8 +93,8 @@ class RowSizesTest {
         return new PassLine(text, text, text, true, mark(text), List.of(text));
     }
 
-    private static EntryView entry(String text) {
-        return new EntryView(text, "", text, "", List.of(), SideView.NONE);
+    private static Term term(String text) {
+        return new Term(text, List.of(), text, text, "", "", List.of(), null);
     }
 
     private static ActView act(String text) {

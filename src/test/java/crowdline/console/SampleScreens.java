@@ -1,8 +1,6 @@
 package crowdline.console;
 
 import crowdline.console.glossary.GlossaryView;
-import crowdline.console.glossary.GlossaryView.EntryView;
-import crowdline.console.glossary.GlossaryView.Section;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.SampleLiveViews;
 import crowdline.console.live.SmallShow;
@@ -27,11 +25,14 @@ import crowdline.console.words.WordsModel;
 import crowdline.sheet.page.Page;
 import crowdline.sheet.page.Pages;
 import crowdline.sheet.page.PaperSize;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.sight.SideView;
 import crowdline.speech.say.Spoken;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -205,27 +206,28 @@ public final class SampleScreens {
     }
 
     static GlossaryView glossary() {
-        List<EntryView> entries = new ArrayList<>();
+        List<CatalogueEntry> entries = new ArrayList<>();
+        Map<String, SideView> drawings = new HashMap<>();
         for (String name : NAMES) {
-            entries.add(new EntryView(
+            entries.add(new CatalogueEntry(
                     name,
-                    "ring, circle",
+                    List.of("ring " + name),
                     "loops",
+                    "The aeroplane flies a full circle standing on its edge: up, over on its back, and down again to"
+                            + " where it began.",
                     "Watch whether the top is as round as the bottom.",
-                    List.of(
-                            new Section(
-                                    "What it is",
-                                    "The aeroplane flies a full circle standing on its edge: up, over on its back, and"
-                                            + " down again to where it began."),
-                            new Section(
-                                    "Why it is hard",
-                                    "The speed falls all the way up and grows all the way down, so an even pull gives an"
-                                            + " egg. To make it round the pilot must let go a little over the top."),
-                            new Section(
-                                    "Hands and feet", "Stick back, less of it over the top; feet keep it straight."),
-                            new Section("What the pilot feels", "Heavy, light, heavy.")),
-                    SampleLiveViews.incident().now().side()));
+                    "The speed falls all the way up and grows all the way down, so an even pull gives an egg. To make it"
+                            + " round the pilot must let go a little over the top.",
+                    "Stick back, less of it over the top; feet keep it straight.",
+                    "Heavy, light, heavy.",
+                    "",
+                    "",
+                    "common practice",
+                    null,
+                    null,
+                    List.of()));
+            drawings.put(name, SampleLiveViews.incident().now().side());
         }
-        return new GlossaryView(entries);
+        return GlossaryView.of(new Catalogue(entries), List.of(), drawings);
     }
 }

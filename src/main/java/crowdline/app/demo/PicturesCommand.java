@@ -39,6 +39,7 @@ import crowdline.speech.plain.ActReading;
 import crowdline.speech.say.Spoken;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.TermsFile;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Collections;
@@ -135,7 +136,7 @@ public final class PicturesCommand implements Callable<Integer> {
                 LoadedPredictions.view(loaded, result.findings()),
                 DemoEdited.of(loaded, result.findings()),
                 () -> words(loaded, catalogue),
-                GlossaryView.drawn(catalogue),
+                GlossaryView.drawn(catalogue, TermsFile.shipped()),
                 RemarksToTime.of(
                         PaceKeeper.texts(loaded.show()),
                         new Spoken(loaded.show().sayAs())),

@@ -2,6 +2,7 @@ package crowdline.app.window;
 
 import crowdline.console.glossary.GlossaryView;
 import crowdline.show.catalogue.Catalogue;
+import crowdline.storage.show.TermsFile;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 
@@ -22,13 +23,13 @@ final class GlossaryFill {
         if (drawn) {
             return;
         }
-        GlossaryView glossary = GlossaryView.of(catalogue.get());
+        GlossaryView glossary = GlossaryView.of(catalogue.get(), TermsFile.shipped());
         window.send(w -> w.showGlossary(glossary));
         // Its drawings have to be flown; whatever else waits comes first.
         io.execute(() -> {
             if (!drawn) {
                 drawn = true;
-                GlossaryView flown = GlossaryView.drawn(catalogue.get());
+                GlossaryView flown = GlossaryView.drawn(catalogue.get(), TermsFile.shipped());
                 window.send(w -> w.showGlossary(flown));
             }
         });

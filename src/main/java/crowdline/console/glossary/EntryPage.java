@@ -1,7 +1,6 @@
 package crowdline.console.glossary;
 
 import crowdline.console.glossary.GlossaryView.EntryView;
-import crowdline.console.glossary.GlossaryView.Section;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.Painted;
 import crowdline.console.paint.Pen;
@@ -9,30 +8,43 @@ import crowdline.console.paint.PlainText;
 import crowdline.console.path.SidePainter;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.glossary.Explained;
+import crowdline.glossary.Explained.Section;
 import crowdline.sight.SideView;
 import java.awt.Color;
+import java.awt.Component;
 import java.awt.Font;
+import java.awt.KeyboardFocusManager;
+import java.awt.Point;
 import java.awt.Rectangle;
+import java.util.function.Consumer;
+import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
 /** One entry of the glossary, its texts large, under each other. */
 final class EntryPage extends JScrollPane {
     private final Sheet sheet = new Sheet();
+    private final transient Consumer<String> open;
     private transient @Nullable EntryView entry;
     private transient Appearance appearance;
 
-    EntryPage(Appearance appearance) {
+    /** @param open opens the page of this name */
+    EntryPage(Appearance appearance, Consumer<String> open) {
         this.appearance = appearance;
+        this.open = open;
         setViewportView(sheet);
         setBorder(null);
         setHorizontalScrollBarPolicy(HORIZONTAL_SCROLLBAR_NEVER);
+        // A bar that comes and goes wraps the text anew, which may then fit without it.
+        setVerticalScrollBarPolicy(VERTICAL_SCROLLBAR_ALWAYS);
         getAccessibleContext().setAccessibleName("The figure explained");
     }
 
@@ -41,6 +53,28 @@ final class EntryPage extends JScrollPane {
             entry = next;
             fill();
         }
+    }
+
+    /** Says that nothing was found, and what to do, in place of a page. */
+    void showNothing(String what, String whatToDo) {
+        entry = null;
+        sheet.removeAll();
+        sheet.setLayout(new MigLayout("insets " + appearance.room(24) + ", fillx", "[0:0:,grow,fill]"));
+        sheet.add(
+                text(
+                        "Nothing found",
+                        what,
+                        appearance.strong(TextRole.NEXT),
+                        appearance.palette().text()),
+                "wmin 0, wrap " + appearance.room(14));
+        sheet.add(
+                text(
+                        "What to do",
+                        whatToDo,
+                        appearance.plain(TextRole.READ),
+                        appearance.palette().text()),
+                "wmin 0");
+        settle();
     }
 
     void wear(Appearance worn) {
@@ -61,7 +95,7 @@ final class EntryPage extends JScrollPane {
                     drawn ? "[0:0:,grow 60,fill][0:0:,grow 40,fill]" : "[0:0:,grow,fill]"));
             sheet.add(
                     text(
-                            "Figure",
+                            shown.figure() ? "Figure" : "Word",
                             shown.name(),
                             appearance.strong(TextRole.NEXT),
                             appearance.palette().text()),
@@ -82,28 +116,69 @@ final class EntryPage extends JScrollPane {
             }
             sheet.add(
                     text(
-                            "Look for",
-                            shown.lookFor(),
+                            shown.figure() ? "Look for" : "What it is",
+                            shown.lead(),
                             appearance.strong(TextRole.READ),
                             appearance.palette().text()),
                     "wmin 0, aligny top, wrap " + appearance.room(14));
-            for (Section section : shown.sections()) {
-                JLabel title = PlainText.plain(new JLabel(section.title()));
-                title.setFont(appearance.strong(TextRole.SMALL));
-                title.setForeground(appearance.palette().accent());
-                sheet.add(title, "spanx, wrap");
-                sheet.add(
-                        text(
-                                section.title(),
-                                section.text(),
-                                appearance.plain(TextRole.VALUE),
-                                appearance.palette().text()),
-                        "spanx, growx, wmin 0, wrap " + appearance.room(16));
+            shown.sections().forEach(this::add);
+            addLinks(shown);
+            if (!shown.source().isBlank()) {
+                add(new Section(Explained.SOURCE, shown.source()));
             }
         }
+        settle();
+    }
+
+    private void add(Section section) {
+        boolean aside = section.title().equals(Explained.SOURCE);
+        sheet.add(title(section.title()), "spanx, wrap");
+        sheet.add(
+                text(
+                        section.title(),
+                        section.text(),
+                        appearance.plain(aside ? TextRole.SMALL : TextRole.VALUE),
+                        aside
+                                ? appearance.palette().soft()
+                                : appearance.palette().text()),
+                "spanx, growx, wmin 0, wrap " + appearance.room(16));
+    }
+
+    /** What is named on this page and has a page of its own, each under its key. */
+    private void addLinks(EntryView shown) {
+        if (shown.links().isEmpty()) {
+            return;
+        }
+        sheet.add(title("Named here"), "spanx, wrap");
+        JPanel links = new JPanel(new MigLayout("insets 0, gap " + appearance.room(10) + " " + appearance.room(6)));
+        links.setOpaque(false);
+        int perRow = appearance.zoom().percent() > 140 ? 1 : 3;
+        for (int i = 0; i < shown.links().size(); i++) {
+            String name = shown.links().get(i);
+            JButton link = PlainText.plain(new JButton("Alt+" + (i + 1) + "  " + name));
+            link.setFont(appearance.plain(TextRole.SMALL));
+            link.setFocusable(false);
+            link.getAccessibleContext().setAccessibleName("Open " + name);
+            link.addActionListener(e -> open.accept(name));
+            links.add(link, i % perRow == perRow - 1 ? "wmin 0, wrap" : "wmin 0");
+        }
+        sheet.add(links, "spanx, growx, wmin 0, wrap " + appearance.room(16));
+    }
+
+    private JLabel title(String words) {
+        JLabel title = PlainText.plain(new JLabel(words));
+        title.setFont(appearance.strong(TextRole.SMALL));
+        title.setForeground(appearance.palette().accent());
+        return title;
+    }
+
+    /** Begins at the top. */
+    private void settle() {
+        sheet.setBackground(appearance.palette().stage());
+        getViewport().setBackground(appearance.palette().stage());
         sheet.revalidate();
         sheet.repaint();
-        getViewport().setViewPosition(new java.awt.Point(0, 0));
+        getViewport().setViewPosition(new Point(0, 0));
     }
 
     private static JTextArea text(String name, String words, Font font, Color colour) {
@@ -115,6 +190,16 @@ final class EntryPage extends JScrollPane {
 
     /** As wide as its window, so that text wraps instead of running out. */
     private static final class Sheet extends JPanel implements Scrollable {
+        /** Not for the caret of a text that nobody reads with the keys: each that is laid out would scroll to its end. */
+        @Override
+        public void scrollRectToVisible(Rectangle wanted) {
+            Component reader =
+                    KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+            if (reader != null && SwingUtilities.isDescendingFrom(reader, this)) {
+                super.scrollRectToVisible(wanted);
+            }
+        }
+
         @Override
         public java.awt.Dimension getPreferredScrollableViewportSize() {
             return getPreferredSize();

@@ -1,6 +1,7 @@
 package crowdline.console.glossary;
 
 import crowdline.console.glossary.GlossaryView.EntryView;
+import crowdline.console.glossary.GlossaryView.Sift;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.CellPainter;
 import crowdline.console.paint.Pen;
@@ -9,7 +10,10 @@ import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import java.awt.Color;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import javax.swing.DefaultListModel;
+import javax.swing.JButton;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -21,31 +25,37 @@ import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
-/** The Glossary place: search and list at the left, the chosen figure large at the right. */
+/** The Glossary place: search and list at the left, the chosen figure or word large at the right. */
 public final class GlossaryPanel extends JPanel {
     private final JTextField search = new JTextField();
     private final DefaultListModel<EntryView> model = new DefaultListModel<>();
     private final JList<EntryView> list = new JList<>(model);
-    private final JTextArea count = PlainText.wrapped("How many figures", "");
+    private final JButton sifting = new JButton();
+    private final JTextArea count = PlainText.wrapped("How many pages", "");
+    private final transient Deque<String> before = new ArrayDeque<>();
     private final EntryPage page;
     private final DrillPage drillPage;
+    private transient Sift sift = Sift.ALL;
     private transient @Nullable Drill drill;
     private transient Appearance worn;
-    private transient GlossaryView view = new GlossaryView(java.util.List.of());
+    private transient GlossaryView view = GlossaryView.EMPTY;
 
     public GlossaryPanel(Appearance appearance) {
         worn = appearance;
-        page = new EntryPage(appearance);
+        page = new EntryPage(appearance, this::follow);
         drillPage = new DrillPage(appearance);
-        search.putClientProperty("JTextField.placeholderText", "Search");
+        search.putClientProperty("JTextField.placeholderText", "Search (Ctrl+F)");
         search.putClientProperty("JTextField.showClearButton", true);
-        search.getAccessibleContext().setAccessibleName("Search for a figure");
+        search.getAccessibleContext().setAccessibleName("Search every page");
         // Tab goes between the field and the list.
         count.setFocusable(false);
         search.getDocument().addDocumentListener(new Refill());
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.getAccessibleContext().setAccessibleName("Figures");
+        list.getAccessibleContext().setAccessibleName("Pages");
         list.addListSelectionListener(e -> choose(list.getSelectedValue()));
+        sifting.setFocusable(false);
+        sifting.addActionListener(e -> siftOn());
+        sift(Sift.ALL);
         getAccessibleContext().setAccessibleName("Glossary");
         wear(appearance);
     }
@@ -53,18 +63,77 @@ public final class GlossaryPanel extends JPanel {
     public void show(GlossaryView next) {
         if (!next.equals(view)) {
             view = next;
-            refill();
+            refill(false);
         }
     }
 
-    /** Chooses a figure by name, as when another place asks what it is. */
+    /** Chooses a page by name, as when another place asks what it is; it takes away whatever keeps it out of the list. */
     public void choose(String name) {
+        if (!select(name)) {
+            sift(Sift.ALL);
+            search.setText("");
+            refill(false);
+            select(name);
+        }
+    }
+
+    private boolean select(String name) {
         for (int i = 0; i < model.size(); i++) {
             if (model.get(i).name().equals(name)) {
                 list.setSelectedIndex(i);
                 list.ensureIndexIsVisible(i);
-                return;
+                return true;
             }
+        }
+        return false;
+    }
+
+    /** Puts the cursor into the search, what is in there chosen, so that typing replaces it. */
+    void find() {
+        search.requestFocusInWindow();
+        search.selectAll();
+    }
+
+    /** Figures, words, both, in turn. */
+    void siftOn() {
+        sift(sift.next());
+        refill();
+    }
+
+    private void sift(Sift next) {
+        sift = next;
+        sifting.setText(next + " (Ctrl+K)");
+        sifting.getAccessibleContext().setAccessibleName("The list has: " + next);
+    }
+
+    boolean hasLink(int index) {
+        EntryView now = list.getSelectedValue();
+        return now != null && index < now.links().size();
+    }
+
+    /** Opens a page that is named on this one, from 0. */
+    void follow(int index) {
+        if (hasLink(index)) {
+            follow(list.getSelectedValue().links().get(index));
+        }
+    }
+
+    private void follow(String name) {
+        EntryView from = list.getSelectedValue();
+        choose(name);
+        if (from != null) {
+            before.push(from.name());
+        }
+    }
+
+    boolean canGoBack() {
+        return !before.isEmpty();
+    }
+
+    /** The page from which this one was opened. */
+    void back() {
+        if (canGoBack()) {
+            choose(before.pop());
         }
     }
 
@@ -124,8 +193,9 @@ public final class GlossaryPanel extends JPanel {
         setLayout(
                 new MigLayout("insets " + gap + ", gap " + gap + " 0px", "[24%!][0:0:,grow,fill]", "[0:0:,grow,fill]"));
         JPanel left = new JPanel(
-                new MigLayout("insets 0, gap 0px " + appearance.room(8), "[0:0:,grow,fill]", "[][0:0:,grow,fill][]"));
+                new MigLayout("insets 0, gap 0px " + appearance.room(8), "[0:0:,grow,fill]", "[][][0:0:,grow,fill][]"));
         search.setFont(appearance.plain(TextRole.SMALL));
+        sifting.setFont(appearance.plain(TextRole.SMALL));
         list.setCellRenderer(new CellPainter<>(
                 appearance, isLarge(appearance) ? 70 : 52, e -> e.name() + ", " + e.family(), GlossaryPanel::cell));
         list.setBackground(appearance.palette().stage());
@@ -135,6 +205,7 @@ public final class GlossaryPanel extends JPanel {
         count.setForeground(appearance.palette().soft());
         page.wear(appearance);
         left.add(search, "wrap");
+        left.add(sifting, "growx, wmin 0, wrap");
         left.add(scroll, "grow, wrap, hmin 0");
         left.add(count, "growx, wmin 0");
         add(left, "grow, wmin 0");
@@ -173,16 +244,31 @@ public final class GlossaryPanel extends JPanel {
     }
 
     private void refill() {
-        EntryView before = list.getSelectedValue();
+        refill(!search.getText().isBlank());
+    }
+
+    /** @param best whether the best is opened, as for somebody who searches; else the page stays if it is still there */
+    private void refill(boolean best) {
+        EntryView chosen = list.getSelectedValue();
+        String asked = search.getText().strip();
         model.clear();
-        view.matching(search.getText()).forEach(model::addElement);
-        count.setText(
-                model.isEmpty()
-                        ? "No figure is called that; try fewer letters"
-                        : model.size() + (model.size() == 1 ? " figure" : " figures") + "; Ctrl+D starts the drill");
-        int index = before == null ? -1 : model.indexOf(before);
-        if (!model.isEmpty()) {
-            list.setSelectedIndex(Math.max(0, index));
+        view.matching(asked, sift).forEach(model::addElement);
+        if (model.isEmpty()) {
+            count.setText("No page");
+            if (!view.entries().isEmpty()) {
+                page.showNothing(
+                        "Nothing has “" + asked + "” in it.",
+                        sift == Sift.ALL
+                                ? "Try fewer letters, or another word for it. What the show should explain can be written"
+                                        + " into its own glossary."
+                                : "Only some pages are looked at now; Ctrl+K takes in the others. Or try fewer letters.");
+            }
+            return;
+        }
+        count.setText(model.size() + (model.size() == 1 ? " page" : " pages") + "; Ctrl+D starts the drill");
+        if (best || chosen == null || !select(chosen.name())) {
+            list.setSelectedIndex(0);
+            list.ensureIndexIsVisible(0);
         }
     }
 

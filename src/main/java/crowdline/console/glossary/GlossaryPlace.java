@@ -1,18 +1,35 @@
 package crowdline.console.glossary;
 
+import crowdline.console.edit.Editing;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandTable;
 import crowdline.console.place.LazyCard;
 import crowdline.console.place.PlaceScreen;
 import crowdline.console.theme.Appearance;
+import crowdline.show.Term;
+import crowdline.show.catalogue.CatalogueEntry;
+import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import java.util.function.Predicate;
 import javax.swing.JComponent;
 
 /** The Glossary, and the drill in it. */
 public final class GlossaryPlace implements PlaceScreen {
     private final LazyCard<GlossaryView, GlossaryPanel> card;
     private final CommandTable commands = CommandTable.of(Command.Scope.GLOSSARY)
+            .on(Command.FIND, this::reading, () -> ifMade(GlossaryPanel::find))
+            .on(Command.SIFT, this::reading, () -> ifMade(GlossaryPanel::siftOn))
+            .on(Command.PAGE_1, () -> hasLink(0), () -> follow(0))
+            .on(Command.PAGE_2, () -> hasLink(1), () -> follow(1))
+            .on(Command.PAGE_3, () -> hasLink(2), () -> follow(2))
+            .on(Command.PAGE_4, () -> hasLink(3), () -> follow(3))
+            .on(Command.PAGE_5, () -> hasLink(4), () -> follow(4))
+            .on(Command.PAGE_6, () -> hasLink(5), () -> follow(5))
+            .on(
+                    Command.PAGE_BACK,
+                    () -> reading() && asked(GlossaryPanel::canGoBack),
+                    () -> ifMade(GlossaryPanel::back))
             .on(Command.DRILL, this::drill)
             .on(Command.DRILL_1, this::drilling, () -> ifMade(g -> g.answer(0)))
             .on(Command.DRILL_2, this::drilling, () -> ifMade(g -> g.answer(1)))
@@ -22,11 +39,20 @@ public final class GlossaryPlace implements PlaceScreen {
             .filled();
     private final Runnable keysBack;
     private LongSupplier seed = () -> 0;
+    private final Editing editing;
+    private GlossaryView base = GlossaryView.EMPTY;
+    private List<CatalogueEntry> ownFigures = List.of();
+    private List<Term> ownTerms = List.of();
     private boolean drilling;
 
-    /** @param keysBack gives the keys to the window again */
-    public GlossaryPlace(Appearance appearance, Runnable keysBack) {
+    /**
+     * @param editing the show whose own figures and words are shown over those of the program
+     * @param keysBack gives the keys to the window again
+     */
+    public GlossaryPlace(Appearance appearance, Editing editing, Runnable keysBack) {
         this.keysBack = keysBack;
+        this.editing = editing;
+        editing.onChange(this::own);
         card = new LazyCard<>(appearance, GlossaryPanel::new, GlossaryPanel::show, GlossaryPanel::wear);
     }
 
@@ -45,14 +71,43 @@ public final class GlossaryPlace implements PlaceScreen {
         return commands;
     }
 
-    /** Shows the glossary. */
-    public void show(GlossaryView view) {
-        card.show(view);
+    /** Shows the glossary of the program, and over it what the show that is edited has of its own. */
+    public void show(GlossaryView program) {
+        base = program;
+        card.show(editing.isOpen() ? program.with(editing.now()) : program);
+    }
+
+    private void own() {
+        List<CatalogueEntry> figures = editing.isOpen() ? editing.now().figures() : List.of();
+        List<Term> terms = editing.isOpen() ? editing.now().terms() : List.of();
+        if (!figures.equals(ownFigures) || !terms.equals(ownTerms)) {
+            ownFigures = figures;
+            ownTerms = terms;
+            show(base);
+        }
     }
 
     /** Asks the glossary itself, if it has been made. */
     public void ifMade(Consumer<GlossaryPanel> told) {
         card.ifMade(told);
+    }
+
+    private boolean asked(Predicate<GlossaryPanel> question) {
+        boolean[] answer = {false};
+        ifMade(g -> answer[0] = question.test(g));
+        return answer[0];
+    }
+
+    private boolean hasLink(int index) {
+        return reading() && asked(g -> g.hasLink(index));
+    }
+
+    private void follow(int index) {
+        ifMade(g -> g.follow(index));
+    }
+
+    private boolean reading() {
+        return !drilling;
     }
 
     private void drill() {

@@ -1,97 +1,171 @@
 package crowdline.console.glossary;
 
+import crowdline.glossary.Explained;
+import crowdline.glossary.Explained.Section;
+import crowdline.glossary.Glossary;
+import crowdline.show.Show;
+import crowdline.show.Term;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.sight.FigureAlone;
 import crowdline.sight.SideView;
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Objects;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
-/**
- * The glossary: every figure explained.
- *
- * @param entries in the order of the alphabet
- */
-public record GlossaryView(List<EntryView> entries) {
+/** The glossary: every figure and every word explained, and how they are found. */
+public final class GlossaryView {
+    /** Nothing explained yet. */
+    static final GlossaryView EMPTY = new GlossaryView(new Catalogue(List.of()), List.of(), Map.of(), null);
+
+    /** Pages that can be opened from a page by a key. */
+    static final int MOST_LINKS = 6;
+
+    private final Catalogue catalogue;
+    private final List<Term> terms;
+    private final Map<String, SideView> drawings;
+    private final Glossary glossary;
+    private final List<EntryView> entries;
+
+    /** What the list has in it. */
+    enum Sift {
+        ALL("Everything"),
+        FIGURES("Figures"),
+        WORDS("Words");
+
+        private final String label;
+
+        Sift(String label) {
+            this.label = label;
+        }
+
+        boolean takes(EntryView entry) {
+            return this == ALL || entry.figure() == (this == FIGURES);
+        }
+
+        Sift next() {
+            return switch (this) {
+                case ALL -> FIGURES;
+                case FIGURES -> WORDS;
+                case WORDS -> ALL;
+            };
+        }
+
+        @Override
+        public String toString() {
+            return label;
+        }
+    }
 
     /**
-     * One figure.
+     * One figure or word.
      *
      * @param name the trade's name
      * @param others other names for it, or empty
-     * @param family which family it belongs to
-     * @param lookFor one sentence of what to look for
+     * @param family what it belongs with
+     * @param figure whether it is flown; else it is a word
+     * @param lead what is said large under the name
      * @param sections the rest, each under its title
+     * @param links names of the pages that can be opened from this one, in the order of their keys
+     * @param source where its texts come from, or empty
      * @param drawing what it looks like from the crowd; {@link SideView#NONE} if it is not drawn
      */
     public record EntryView(
-            String name, String others, String family, String lookFor, List<Section> sections, SideView drawing) {
+            String name,
+            String others,
+            String family,
+            boolean figure,
+            String lead,
+            List<Section> sections,
+            List<String> links,
+            String source,
+            SideView drawing) {
         public EntryView {
             sections = List.copyOf(sections);
-        }
-
-        public EntryView withDrawing(SideView side) {
-            return new EntryView(name, others, family, lookFor, sections, side);
+            links = List.copyOf(links);
         }
     }
 
-    /** A title and its text. */
-    public record Section(String title, String text) {}
-
-    public GlossaryView {
-        entries = List.copyOf(entries);
+    private GlossaryView(Catalogue catalogue, List<Term> terms, Map<String, SideView> drawings, @Nullable Show own) {
+        this.catalogue = catalogue;
+        this.terms = terms;
+        this.drawings = drawings;
+        glossary = own == null
+                ? Glossary.of(catalogue, terms, List.of())
+                : Glossary.of(catalogue.with(own.figures()), terms, own.terms());
+        entries = glossary.items().stream().map(this::entry).toList();
     }
 
-    /** The glossary of a catalogue, without drawings. */
-    public static GlossaryView of(Catalogue catalogue) {
-        return new GlossaryView(catalogue.entries().stream()
-                .map(GlossaryView::entry)
-                .sorted(Comparator.comparing(e -> e.name().toLowerCase(Locale.ROOT)))
-                .toList());
+    /** The glossary of the program, without drawings. */
+    public static GlossaryView of(Catalogue catalogue, List<Term> terms) {
+        return new GlossaryView(catalogue, terms, Map.of(), null);
     }
 
-    /** The glossary of a catalogue with every figure drawn that can be flown; takes a moment, off the event thread. */
-    public static GlossaryView drawn(Catalogue catalogue) {
+    /** The glossary with drawings, by the names of their figures. */
+    public static GlossaryView of(Catalogue catalogue, List<Term> terms, Map<String, SideView> drawings) {
+        return new GlossaryView(catalogue, terms, Map.copyOf(drawings), null);
+    }
+
+    /** The same with every figure drawn that can be flown; takes a moment, off the event thread. */
+    public static GlossaryView drawn(Catalogue catalogue, List<Term> terms) {
         FigureAlone drawing = new FigureAlone(catalogue);
-        return new GlossaryView(of(catalogue).entries().stream()
-                .map(e ->
-                        e.withDrawing(catalogue.find(e.name()).map(drawing::of).orElse(SideView.NONE)))
-                .toList());
+        Map<String, SideView> drawings =
+                catalogue.entries().stream().collect(Collectors.toMap(CatalogueEntry::name, drawing::of));
+        return new GlossaryView(catalogue, terms, drawings, null);
     }
 
-    /** The entries whose name, other name or family has these letters in it; those whose name begins with them first. */
-    public List<EntryView> matching(String letters) {
-        String wanted = letters.strip().toLowerCase(Locale.ROOT);
-        Stream<EntryView> begins =
-                entries.stream().filter(e -> e.name().toLowerCase(Locale.ROOT).startsWith(wanted));
-        Stream<EntryView> has = entries.stream()
-                .filter(e -> !e.name().toLowerCase(Locale.ROOT).startsWith(wanted))
-                .filter(e -> (e.name() + "\n" + e.others() + "\n" + e.family())
-                        .toLowerCase(Locale.ROOT)
-                        .contains(wanted));
-        return Stream.concat(begins, has).toList();
+    /** The same with a show's own figures and words over it; none of its own if it is null. */
+    GlossaryView with(@Nullable Show own) {
+        return new GlossaryView(catalogue, terms, drawings, own);
     }
 
-    private static EntryView entry(CatalogueEntry entry) {
-        List<Section> sections = Stream.of(
-                        new Section("What it is", entry.whatItIs()),
-                        new Section("Why it is hard", entry.whyHard()),
-                        new Section("Hands and feet", entry.handsAndFeet()),
-                        new Section("What the pilot feels", entry.pilotFeels()),
-                        new Section("Easily mixed up with", entry.mixUps()),
-                        new Section("Say it", entry.sayIt()),
-                        new Section("Where this comes from", Objects.requireNonNullElse(entry.source(), "")))
-                .filter(s -> !s.text().isBlank())
+    /** In the order of the alphabet. */
+    public List<EntryView> entries() {
+        return entries;
+    }
+
+    /** The entries that have these words anywhere, the best first; all of them for no words. */
+    List<EntryView> matching(String words, Sift sift) {
+        Map<String, EntryView> byName =
+                entries.stream().collect(Collectors.toMap(EntryView::name, Function.identity()));
+        return glossary.search(words).stream()
+                .flatMap(item -> Stream.ofNullable(byName.get(item.name())))
+                .filter(sift::takes)
                 .toList();
+    }
+
+    private EntryView entry(Explained item) {
+        List<Section> sections =
+                new ArrayList<>(item.sections().subList(1, item.sections().size()));
+        if (!item.sayIt().isBlank()) {
+            sections.add(new Section(Explained.SAY_IT, item.sayIt()));
+        }
         return new EntryView(
-                entry.name(),
-                String.join(", ", entry.aliases()),
-                entry.family(),
-                entry.lookFor(),
+                item.name(),
+                String.join(", ", item.aliases()),
+                item.group(),
+                item instanceof Explained.OfFigure,
+                item.sections().get(0).text(),
                 sections,
-                SideView.NONE);
+                glossary.mentionedIn(item).stream()
+                        .map(Explained::name)
+                        .limit(MOST_LINKS)
+                        .toList(),
+                item.source(),
+                item instanceof Explained.OfFigure figure ? drawing(figure.entry()) : SideView.NONE);
+    }
+
+    /** Of the figure that is drawn under that name, if it is still flown so. */
+    private SideView drawing(CatalogueEntry entry) {
+        return catalogue
+                        .find(entry.name())
+                        .filter(known -> known.elements().equals(entry.elements()))
+                        .isPresent()
+                ? drawings.getOrDefault(entry.name(), SideView.NONE)
+                : SideView.NONE;
     }
 }

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 
 class DrillTest {
     private static final List<EntryView> ENTRIES =
-            GlossaryView.drawn(CatalogueFile.shipped()).entries();
+            GlossaryView.drawn(CatalogueFile.shipped(), List.of()).entries();
 
     private final Drill drill = new Drill(ENTRIES, 7);
 
@@ -105,7 +105,8 @@ class DrillTest {
 
     @Test
     void withoutDrawingsItSaysSo() {
-        Drill none = new Drill(GlossaryView.of(CatalogueFile.shipped()).entries(), 1);
+        Drill none =
+                new Drill(GlossaryView.of(CatalogueFile.shipped(), List.of()).entries(), 1);
         assertThat(none.possible()).isFalse();
         assertThat(none.view().score()).contains("still being drawn");
     }

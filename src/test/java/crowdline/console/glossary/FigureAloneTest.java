@@ -30,7 +30,7 @@ class FigureAloneTest {
 
     @Test
     void everyFigureThatCanBeFlownIsDrawnAndTheOthersAreNot() {
-        assertThat(GlossaryView.drawn(CATALOGUE).entries())
+        assertThat(GlossaryView.drawn(CATALOGUE, List.of()).entries())
                 .filteredOn(e -> e.drawing().isEmpty())
                 .extracting(GlossaryView.EntryView::name)
                 .contains("landing", "take-off")
@@ -62,7 +62,7 @@ class FigureAloneTest {
 
     @Test
     void nothingIsDrawnUnderTheGround() {
-        assertThat(GlossaryView.drawn(CATALOGUE).entries())
+        assertThat(GlossaryView.drawn(CATALOGUE, List.of()).entries())
                 .flatExtracting(e -> e.drawing().stretches())
                 .allSatisfy(s -> assertThat(s.spots()).allMatch(p -> p.heightM() > 0));
     }
