@@ -55,6 +55,20 @@ final class Cells {
         return counts[0] > 0 ? '\t' : counts[1] > counts[2] ? ';' : ',';
     }
 
+    /** Comma-separated cells of this program's own, each in quotes where it is text, with something else between them. */
+    static String separatedBy(char separator, String commas) {
+        StringBuilder text = new StringBuilder(commas);
+        boolean quoted = false;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            quoted ^= c == '"';
+            if (c == ',' && !quoted) {
+                text.setCharAt(i, separator);
+            }
+        }
+        return text.toString();
+    }
+
     /** One row. */
     record Row(List<CsvFields.Field> cells) {
         Row {

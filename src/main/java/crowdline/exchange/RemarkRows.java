@@ -52,7 +52,7 @@ final class RemarkRows {
     private Show now;
 
     /** What a column can be. */
-    private enum Column {
+    enum Column {
         ACT,
         FIGURE,
         FIGURE_ID,
@@ -82,9 +82,13 @@ final class RemarkRows {
         now = show;
     }
 
+    /** Which column is what, if one of them is words. */
+    static Optional<Heads<Column>> heads(List<Cells.Row> rows) {
+        return Heads.in(rows, HEADS).filter(found -> found.has(Column.WORDS));
+    }
+
     List<RemarkRow> read(Path name, List<Cells.Row> rows) throws ShowFileException {
-        Heads<Column> heads = Heads.in(rows, HEADS)
-                .filter(found -> found.has(Column.WORDS))
+        Heads<Column> heads = heads(rows)
                 .orElseThrow(
                         () -> new ShowFileException(name + ": no column of words was recognised; put heads over the"
                                 + " columns, such as act, figure, kind, words"));

@@ -82,6 +82,16 @@ public final class RemarkTable {
         return all;
     }
 
+    /** Whether the cells have a column of words under a head, so that remarks are meant. */
+    public static boolean isOne(Path name, String text) throws ShowFileException {
+        return RemarkRows.heads(Cells.of(name, text)).isPresent();
+    }
+
+    /** Every remark with something else between the cells, such as tabs to be pasted. */
+    public static String of(Show show, char separator) {
+        return Cells.separatedBy(separator, of(show));
+    }
+
     /** Every remark as comma-separated values that a spreadsheet opens and {@link #read} takes. */
     public static String of(Show show) {
         StringBuilder text = new StringBuilder(HEAD).append("\r\n");

@@ -120,6 +120,11 @@ public final class RunningOrder {
         return show.withActs(acts, show.remarks());
     }
 
+    /** The running order with something else between the cells, such as tabs to be pasted. */
+    public static String of(Show show, char separator) {
+        return Cells.separatedBy(separator, of(show));
+    }
+
     /** The running order as comma-separated values that a spreadsheet opens and {@link #read} takes. */
     public static String of(Show show) {
         StringBuilder text = new StringBuilder(HEAD).append("\r\n");

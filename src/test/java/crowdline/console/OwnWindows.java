@@ -90,13 +90,22 @@ public final class OwnWindows {
         all.put(
                 "crowdline.console.window.OwnWindow",
                 Map.of(
-                        "messages", own::messages,
-                        "METAR", () -> own.in(Place.PREPARE, KeyEvent.VK_M),
-                        "help", () -> own.in(Place.WORDS, KeyEvent.VK_F1),
-                        "print", own::preview,
-                        "receiver", () -> own.in(Place.LIVE, KeyEvent.VK_R),
-                        "pace", () -> own.in(Place.GLOSSARY, KeyEvent.VK_U),
-                        "pace, while a speaker is timed", own::timing));
+                        "messages",
+                        own::messages,
+                        "METAR",
+                        () -> own.in(Place.PREPARE, KeyEvent.VK_M),
+                        "help",
+                        () -> own.in(Place.WORDS, KeyEvent.VK_F1),
+                        "cells of a spreadsheet",
+                        own::cells,
+                        "print",
+                        own::preview,
+                        "receiver",
+                        () -> own.in(Place.LIVE, KeyEvent.VK_R),
+                        "pace",
+                        () -> own.in(Place.GLOSSARY, KeyEvent.VK_U),
+                        "pace, while a speaker is timed",
+                        own::timing));
         all.put("crowdline.console.pedals.PortPart", Map.of("pedals", () -> own.in(Place.DEBRIEF, KeyEvent.VK_B)));
         all.put("crowdline.console.receiver.ReceiverDialog", Map.of("a flight log", own::flightLog));
         all.put(
@@ -131,6 +140,17 @@ public final class OwnWindows {
         go(place);
         window.pressUntil(
                 "a window is open", () -> window.otherWindows().findAny().isPresent(), ctrl, KeyEvent.VK_CONTROL);
+        window.inFront();
+    }
+
+    private void cells() {
+        go(Place.PREPARE);
+        window.pressUntil(
+                "a window is open",
+                () -> window.otherWindows().findAny().isPresent(),
+                KeyEvent.VK_I,
+                KeyEvent.VK_CONTROL,
+                KeyEvent.VK_SHIFT);
         window.inFront();
     }
 

@@ -84,7 +84,9 @@ public final class HelpTopics {
             if (times == 0) {
                 return 0;
             }
-            score += Math.min(times, IN_TITLE - 1) + (title.stream().anyMatch(t -> t.startsWith(word)) ? IN_TITLE : 0);
+            int whole = (int) text.stream().filter(word::equals).count();
+            score += Math.min(times + 2 * whole, IN_TITLE - 1)
+                    + (title.stream().anyMatch(t -> t.startsWith(word)) ? IN_TITLE : 0);
         }
         return score;
     }

@@ -94,6 +94,11 @@ public enum Command {
     DRILL_ON("Next question", Scope.GLOSSARY, "In the drill: another figure", "SPACE", "ENTER"),
 
     PASTE_LIST("Paste the pilot's list…", Scope.PREPARE, "Add an act from the list the pilot sent", "ctrl I"),
+    CELLS(
+            "Cells of a spreadsheet…",
+            Scope.PREPARE,
+            "Take acts or remarks from one, or copy them for it",
+            "ctrl shift I"),
     MAKE_ACT("Make the act", Scope.PREPARE, "Of the list that was pasted", "ctrl ENTER"),
     ADD("Add", Scope.PREPARE, "An act; a figure, where the figures are chosen", "INSERT", "ctrl INSERT"),
     REMOVE("Remove", Scope.PREPARE, "The chosen act or figure; undo brings it back", "DELETE"),

@@ -13,11 +13,13 @@ import crowdline.console.place.PlaceScreen;
 import crowdline.console.place.Ways;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Tone;
+import java.awt.Frame;
 import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.Action;
 import javax.swing.JComponent;
+import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 
 /** The Prepare place, or how to open a show. */
@@ -31,12 +33,14 @@ public final class PreparePlace implements PlaceScreen {
     private Consumer<Mark> say = mark -> {};
     private Runnable changed = () -> {};
     private @Nullable PreparePanel panel;
+    private Appearance worn;
 
     /**
      * @param editing the show that is edited
      * @param actions what each command does, for menus
      */
     public PreparePlace(Appearance appearance, Ways ways, Editing editing, Function<Command, Action> actions) {
+        worn = appearance;
         editor = new Editor(editing, () -> host, why -> say.accept(new Mark(Form.DIAMOND, Tone.CAUTION, why)));
         editing.onChange(() -> {
             if (panel != null && hasShow()) {
@@ -47,6 +51,7 @@ public final class PreparePlace implements PlaceScreen {
         commands = CommandTable.of(Command.Scope.PREPARE)
                 .on(Command.METAR, this::hasShow, () -> metar.run())
                 .on(Command.PASTE_LIST, this::canEdit, () -> panel().pasteList())
+                .on(Command.CELLS, this::canEdit, this::cells)
                 .on(
                         Command.MAKE_ACT,
                         () -> canEdit()
@@ -119,6 +124,12 @@ public final class PreparePlace implements PlaceScreen {
             panel().acts().act().add();
         } else {
             panel().pasteList();
+        }
+    }
+
+    private void cells() {
+        if (SwingUtilities.getWindowAncestor(place) instanceof Frame frame) {
+            CellsWindow.open(frame, worn, editor, host);
         }
     }
 
@@ -207,6 +218,7 @@ public final class PreparePlace implements PlaceScreen {
 
     @Override
     public void wear(Appearance appearance) {
+        worn = appearance;
         place.wear(appearance);
     }
 }
