@@ -29,7 +29,7 @@ final class Assembly {
     /** @param figuresFromTelling whether figures are taken from sentences that tell something */
     Assembly(Text text, Names names, boolean figuresFromTelling) {
         this.text = text;
-        this.goingOn = new GoingOn(names);
+        this.goingOn = new GoingOn(names, text);
         this.asides = new Asides(text);
         this.figuresFromTelling = figuresFromTelling;
     }

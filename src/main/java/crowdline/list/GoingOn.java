@@ -4,6 +4,7 @@ import crowdline.list.Piece.Parting;
 import crowdline.list.Tone.Heard;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** Tells whether a piece goes on with the figure before it, and lets that figure take it in. */
 final class GoingOn {
@@ -12,10 +13,24 @@ final class GoingOn {
     /** No figure is flown as often. */
     private static final double LEAST_ANGLE = 90;
 
-    private final Names names;
+    /** Figures with straight lines, on which rolls may be flown. */
+    private static final Set<String> WITH_LINES = Set.of(
+            "humpty bump",
+            "humpty bump with push top",
+            "stall turn",
+            "tail slide",
+            "half Cuban",
+            "reverse half Cuban",
+            "Cuban eight");
 
-    GoingOn(Names names) {
+    private static final Set<String> LINES = Set.of("line", "downline", "upline", "way");
+
+    private final Names names;
+    private final Text text;
+
+    GoingOn(Names names, Text text) {
         this.names = names;
+        this.text = text;
     }
 
     /** "tail slide, wheels up" is one name. */
@@ -29,6 +44,11 @@ final class GoingOn {
         }
         if (isAngleOf(before, heard)) {
             previous.take(heard.drafts().get(0));
+            return takenIn(previous, heard);
+        }
+        if (isFlownWithin(before, heard)) {
+            previous.note(text.piece(heard.piece().from(), heard.piece().to()));
+            previous.doubt();
             return takenIn(previous, heard);
         }
         Double number = heard.words().get(0).number();
@@ -53,6 +73,19 @@ final class GoingOn {
         }
         previous.mean(sense);
         return takenIn(previous, heard);
+    }
+
+    /** "Humpty, full roll on the way up" and "rolling 360, 4 rolls": these rolls are no figure of their own. */
+    private static boolean isFlownWithin(Names.Sense before, Heard heard) {
+        Draft draft = heard.drafts().get(0);
+        Names.Sense within = draft.sense();
+        if (within == null || !within.figure().contains("roll")) {
+            return false;
+        }
+        return before.figure().equals("rolling turn")
+                ? within.figure().equals("aileron roll") && draft.says(Detail.COUNT)
+                : WITH_LINES.contains(before.figure())
+                        && heard.words().stream().anyMatch(word -> LINES.contains(word.plain()));
     }
 
     private static boolean takenIn(Draft previous, Heard heard) {
