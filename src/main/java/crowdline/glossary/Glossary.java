@@ -12,8 +12,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** The figures and the words that are explained, found by name, by any word in their texts, and where they are mentioned. */
@@ -23,12 +21,19 @@ public final class Glossary {
 
     private final List<Explained> items;
     private final Map<String, Explained> byName = new LinkedHashMap<>();
+    /** The names that are looked for in texts. */
+    private final List<Map.Entry<String, Explained>> longestFirst;
+
     private final TextSearch search;
 
     private Glossary(List<Explained> items) {
         this.items = items;
         items.forEach(item -> byName.putIfAbsent(key(item.name()), item));
         items.forEach(item -> item.aliases().forEach(alias -> byName.putIfAbsent(key(alias), item)));
+        longestFirst = byName.entrySet().stream()
+                .filter(named -> named.getKey().length() >= SHORTEST_MENTIONED)
+                .sorted(Comparator.comparing(named -> -named.getKey().length()))
+                .toList();
         search = new TextSearch(items);
     }
 
@@ -107,25 +112,37 @@ public final class Glossary {
         String plain = key(text);
         Map<Integer, Explained> at = new LinkedHashMap<>();
         boolean[] taken = new boolean[plain.length()];
-        byName.entrySet().stream()
-                .filter(named -> named.getKey().length() >= SHORTEST_MENTIONED)
-                .sorted(Comparator.comparing(named -> -named.getKey().length()))
-                .forEach(named -> {
-                    Matcher word = Pattern.compile(
-                                    "(?<![\\p{L}\\d])" + Pattern.quote(named.getKey()) + "s?(?![\\p{L}\\d])")
-                            .matcher(plain);
-                    while (word.find()) {
-                        if (!taken[word.start()] && !taken[word.end() - 1]) {
-                            at.put(word.start(), named.getValue());
-                            Arrays.fill(taken, word.start(), word.end(), true);
-                        }
-                    }
-                });
+        for (Map.Entry<String, Explained> named : longestFirst) {
+            String name = named.getKey();
+            for (int from = plain.indexOf(name); from >= 0; from = plain.indexOf(name, from + 1)) {
+                int to = wordEnd(plain, from, name.length());
+                if (to > from && !taken[from] && !taken[to - 1]) {
+                    at.put(from, named.getValue());
+                    Arrays.fill(taken, from, to, true);
+                }
+            }
+        }
         return at.entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
                 .map(Map.Entry::getValue)
                 .distinct()
                 .toList();
+    }
+
+    /** Where a name that stands at {@code from} ends, with the s of several; {@code from} if it is part of a longer word. */
+    private static int wordEnd(String plain, int from, int length) {
+        int end = from + length;
+        if (from > 0 && isOfWord(plain.codePointBefore(from))) {
+            return from;
+        }
+        if (end < plain.length() && plain.charAt(end) == 's') {
+            end++;
+        }
+        return end < plain.length() && isOfWord(plain.codePointAt(end)) ? from : end;
+    }
+
+    private static boolean isOfWord(int letter) {
+        return Character.isLetter(letter) || (letter >= '0' && letter <= '9');
     }
 
     /** Two names with the same key are the same name. */

@@ -144,6 +144,8 @@ public final class OwnWindows {
     }
 
     private void cells() {
+        // Whoever has been in Words has a show that is edited.
+        go(Place.WORDS);
         go(Place.PREPARE);
         window.pressUntil(
                 "a window is open",
