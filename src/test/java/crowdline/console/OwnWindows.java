@@ -96,8 +96,6 @@ public final class OwnWindows {
                         () -> own.in(Place.PREPARE, KeyEvent.VK_M),
                         "help",
                         () -> own.in(Place.WORDS, KeyEvent.VK_F1),
-                        "cells of a spreadsheet",
-                        own::cells,
                         "print",
                         own::preview,
                         "receiver",
@@ -140,19 +138,6 @@ public final class OwnWindows {
         go(place);
         window.pressUntil(
                 "a window is open", () -> window.otherWindows().findAny().isPresent(), ctrl, KeyEvent.VK_CONTROL);
-        window.inFront();
-    }
-
-    private void cells() {
-        // Whoever has been in Words has a show that is edited.
-        go(Place.WORDS);
-        go(Place.PREPARE);
-        window.pressUntil(
-                "a window is open",
-                () -> window.otherWindows().findAny().isPresent(),
-                KeyEvent.VK_I,
-                KeyEvent.VK_CONTROL,
-                KeyEvent.VK_SHIFT);
         window.inFront();
     }
 
