@@ -7,25 +7,19 @@ import crowdline.show.aircraft.KindNumber.Trust;
 import crowdline.show.aircraft.Kinds;
 import crowdline.storage.json.DiskNames;
 import crowdline.storage.json.Fields;
-import crowdline.storage.json.JsonParsing;
-import crowdline.storage.json.ParsedJson;
-import crowdline.storage.json.Refusals;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.databind.JsonNode;
 
 /** The kinds of aircraft that come with the program. */
 public final class KindsFile {
-    private static final String RESOURCE = "/crowdline/kinds.json";
-    private static final String VERSION_KEY = "crowdlineKinds";
-    private static final int VERSION = 1;
+    private static final ShippedData DATA = new ShippedData(
+            "/crowdline/kinds.json",
+            "crowdlineKinds",
+            "its kinds of aircraft",
+            "the kinds of aircraft cannot be read",
+            "the kinds of aircraft are damaged");
 
     private static final DiskNames<Trust> TRUST = new DiskNames<>(Trust.class, trust -> switch (trust) {
         case READ -> "read";
@@ -59,34 +53,12 @@ public final class KindsFile {
     }
 
     private static Kinds load() {
-        try (InputStream in = KindsFile.class.getResourceAsStream(RESOURCE)) {
-            if (in == null) {
-                throw new IllegalStateException("this program has lost its kinds of aircraft; install it again");
-            }
-            return read(new String(in.readAllBytes(), StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return read(DATA.text());
     }
 
     /** @throws IllegalStateException if the text is no sound list of kinds, with every fault in the message */
     static Kinds read(String text) {
-        ParsedJson parsed = JsonParsing.parse(text);
-        JsonNode root = parsed.root();
-        if (root == null || root.path(VERSION_KEY).asInt(0) != VERSION) {
-            String why = parsed.findings().stream()
-                    .map(found -> "line " + found.where().line() + ": "
-                            + found.finding().message())
-                    .collect(Collectors.joining("; "));
-            throw new IllegalStateException("the kinds of aircraft cannot be read; " + why);
-        }
-        Refusals refusals = new Refusals();
-        List<Kind> kinds = new Fields(root, "", refusals).list("kinds", KindsFile::kind);
-        if (!refusals.findings().isEmpty()) {
-            throw new IllegalStateException("the kinds of aircraft are damaged; "
-                    + refusals.findings().stream().map(f -> f.message()).collect(Collectors.joining("; ")));
-        }
-        return new Kinds(kinds);
+        return new Kinds(DATA.read(text, fields -> fields.list("kinds", KindsFile::kind)));
     }
 
     private static Kind kind(Fields f) {
