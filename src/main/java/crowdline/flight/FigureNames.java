@@ -1,13 +1,13 @@
 package crowdline.flight;
 
 import crowdline.flight.leg.Sample;
+import crowdline.show.bounds.Written;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.figure.Figure;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -88,7 +88,7 @@ public final class FigureNames {
         figures.stream().filter(Named::transit).forEach(f -> names.put(f.id(), f.name()));
         figures.stream()
                 .filter(f -> !f.transit())
-                .forEach(f -> same.computeIfAbsent(key(f.name()), key -> new ArrayList<>())
+                .forEach(f -> same.computeIfAbsent(Written.key(f.name()), key -> new ArrayList<>())
                         .add(f));
         Set<String> taken = new HashSet<>(same.keySet());
         for (List<Named> group : same.values()) {
@@ -151,7 +151,7 @@ public final class FigureNames {
             String placed = side == Side.UNKNOWN ? figure.name() : figure.name() + ", " + side.word;
             boolean told = side != Side.UNKNOWN
                     && group.stream().filter(f -> f.side() == side).count() == 1
-                    && !taken.contains(key(placed));
+                    && !taken.contains(Written.key(placed));
             String name = told ? placed : placed + ", " + ordinal(side == Side.UNKNOWN ? i + 1 : at);
             names.put(figure.id(), name);
         }
@@ -170,10 +170,5 @@ public final class FigureNames {
                     case 3 -> "rd";
                     default -> "th";
                 };
-    }
-
-    /** Names with the same key look the same. */
-    private static String key(String name) {
-        return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ");
     }
 }

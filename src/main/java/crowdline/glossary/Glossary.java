@@ -1,6 +1,7 @@
 package crowdline.glossary;
 
 import crowdline.show.Term;
+import crowdline.show.bounds.Written;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
 import java.util.ArrayList;
@@ -9,7 +10,6 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -28,8 +28,8 @@ public final class Glossary {
 
     private Glossary(List<Explained> items) {
         this.items = items;
-        items.forEach(item -> byName.putIfAbsent(key(item.name()), item));
-        items.forEach(item -> item.aliases().forEach(alias -> byName.putIfAbsent(key(alias), item)));
+        items.forEach(item -> byName.putIfAbsent(Written.key(item.name()), item));
+        items.forEach(item -> item.aliases().forEach(alias -> byName.putIfAbsent(Written.key(alias), item)));
         longestFirst = byName.entrySet().stream()
                 .filter(named -> named.getKey().length() >= SHORTEST_MENTIONED)
                 .sorted(Comparator.comparing(named -> -named.getKey().length()))
@@ -46,12 +46,12 @@ public final class Glossary {
      */
     public static Glossary of(Catalogue catalogue, List<Term> terms, List<Term> own) {
         Map<String, Term> known = new LinkedHashMap<>();
-        terms.forEach(term -> known.put(key(term.name()), term));
-        own.forEach(term -> known.put(key(term.name()), term));
+        terms.forEach(term -> known.put(Written.key(term.name()), term));
+        own.forEach(term -> known.put(Written.key(term.name()), term));
         Stream<Explained> figures = catalogue.entries().stream().map(Explained.OfFigure::new);
         Stream<Explained> words = known.values().stream().map(Explained.OfTerm::new);
         return new Glossary(Stream.concat(figures, words)
-                .sorted(Comparator.comparing(item -> key(item.name())))
+                .sorted(Comparator.comparing(item -> Written.key(item.name())))
                 .toList());
     }
 
@@ -76,7 +76,7 @@ public final class Glossary {
 
     /** What has this name or alias, whatever the case of its letters and the hyphens in it. */
     public Optional<Explained> find(String name) {
-        return Optional.ofNullable(byName.get(key(name)));
+        return Optional.ofNullable(byName.get(Written.key(name)));
     }
 
     /** Every name and alias, as keys in lower case. */
@@ -102,14 +102,14 @@ public final class Glossary {
             found.addAll(mentionedIn(text));
         }
         return found.stream()
-                .filter(other -> !key(other.name()).equals(key(item.name())))
+                .filter(other -> !Written.key(other.name()).equals(Written.key(item.name())))
                 .distinct()
                 .toList();
     }
 
     /** What of the glossary is mentioned in a text, in its order. Whole words only, whether or not there are several of it. */
     public List<Explained> mentionedIn(String text) {
-        String plain = key(text);
+        String plain = Written.key(text);
         Map<Integer, Explained> at = new LinkedHashMap<>();
         boolean[] taken = new boolean[plain.length()];
         for (Map.Entry<String, Explained> named : longestFirst) {
@@ -143,10 +143,5 @@ public final class Glossary {
 
     private static boolean isOfWord(int letter) {
         return Character.isLetter(letter) || (letter >= '0' && letter <= '9');
-    }
-
-    /** Two names with the same key are the same name. */
-    static String key(String name) {
-        return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ");
     }
 }

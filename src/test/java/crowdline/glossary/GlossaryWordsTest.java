@@ -3,6 +3,7 @@ package crowdline.glossary;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.show.Term;
+import crowdline.show.bounds.Written;
 import crowdline.speech.plain.PlainLanguage;
 import crowdline.speech.plain.Readability;
 import crowdline.speech.plain.Sentences;
@@ -104,7 +105,7 @@ class GlossaryWordsTest {
     @Test
     void noNameIsClaimedTwice() {
         List<String> names = items().flatMap(item -> Stream.concat(Stream.of(item.name()), item.aliases().stream())
-                        .map(Glossary::key)
+                        .map(Written::key)
                         .distinct())
                 .toList();
         assertThat(names).doesNotHaveDuplicates();
