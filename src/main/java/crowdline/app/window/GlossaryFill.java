@@ -29,7 +29,7 @@ final class GlossaryFill {
         io.execute(() -> {
             if (!drawn) {
                 drawn = true;
-                GlossaryView flown = GlossaryView.drawn(catalogue.get(), TermsFile.shipped());
+                GlossaryView flown = glossary.drawn();
                 window.send(w -> w.showGlossary(flown));
             }
         });

@@ -88,6 +88,10 @@ public final class GlossaryView {
             sections = List.copyOf(sections);
             links = List.copyOf(links);
         }
+
+        EntryView with(SideView other) {
+            return new EntryView(name, others, family, figure, lead, sections, links, source, other);
+        }
     }
 
     private GlossaryView(Catalogue catalogue, List<Term> terms, Map<String, SideView> drawings, @Nullable Show own) {
@@ -100,6 +104,19 @@ public final class GlossaryView {
         entries = glossary.items().stream().map(this::entry).toList();
     }
 
+    /** The same pages with other drawings. */
+    private GlossaryView(GlossaryView same, Map<String, SideView> drawings) {
+        catalogue = same.catalogue;
+        terms = same.terms;
+        this.drawings = drawings;
+        glossary = same.glossary;
+        entries = same.entries.stream()
+                .map(entry -> glossary.find(entry.name())
+                        .map(item -> entry.with(drawing(item)))
+                        .orElse(entry))
+                .toList();
+    }
+
     /** The glossary of the program, without drawings. */
     public static GlossaryView of(Catalogue catalogue, List<Term> terms) {
         return new GlossaryView(catalogue, terms, Map.of(), null);
@@ -110,12 +127,16 @@ public final class GlossaryView {
         return new GlossaryView(catalogue, terms, Map.copyOf(drawings), null);
     }
 
-    /** The same with every figure drawn that can be flown; takes a moment, off the event thread. */
+    /** The glossary of the program, with drawings; takes a moment, off the event thread. */
     public static GlossaryView drawn(Catalogue catalogue, List<Term> terms) {
+        return of(catalogue, terms).drawn();
+    }
+
+    /** The same with every figure drawn that can be flown; takes a moment, off the event thread. */
+    public GlossaryView drawn() {
         FigureAlone drawing = new FigureAlone(catalogue);
-        Map<String, SideView> drawings =
-                catalogue.entries().stream().collect(Collectors.toMap(CatalogueEntry::name, drawing::of));
-        return new GlossaryView(catalogue, terms, drawings, null);
+        return new GlossaryView(
+                this, catalogue.entries().stream().collect(Collectors.toMap(CatalogueEntry::name, drawing::of)));
     }
 
     /** The same with a show's own figures and words over it; none of its own if it is null. */
@@ -156,7 +177,11 @@ public final class GlossaryView {
                         .limit(MOST_LINKS)
                         .toList(),
                 item.source(),
-                item instanceof Explained.OfFigure figure ? drawing(figure.entry()) : SideView.NONE);
+                drawing(item));
+    }
+
+    private SideView drawing(Explained item) {
+        return item instanceof Explained.OfFigure figure ? drawing(figure.entry()) : SideView.NONE;
     }
 
     /** Of the figure that is drawn under that name, if it is still flown so. */
