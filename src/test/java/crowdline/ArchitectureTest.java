@@ -52,6 +52,7 @@ class ArchitectureTest {
             new Room("flight.moment", "what there is to see is found in a flight and changes nothing in it"),
             new Room("layout", "where figures are flown follows from wishes, whoever has them"),
             new Room("arrange", "an act is made of a list without files and screens"),
+            new Room("sight.picture", "what an eye sees of an aircraft follows from geometry, whatever it flies"),
             new Room("sight", "what the crowd sees is made from a flight and says nothing of how it is told"),
             new Room("timing", "how long a figure lasts is learned from passes, whatever timed them"),
             new Room("patter", "what to say when is planned from a question that holds all it needs"),

@@ -157,8 +157,7 @@ public final class ConsoleFrame extends JFrame {
         edit.serve(host.edit(), host::useAir);
         pane.walk().serve(host::nowS, host::askForWalk);
         pane.debrief().serve(host::debrief);
-        // The moment a drill is asked for is as good a seed as any.
-        pane.glossary().serve(() -> Math.round(host.nowS() * 1000));
+        pane.glossary().serve(host::nowS, host.glossary());
     }
 
     @Override

@@ -2,6 +2,7 @@ package crowdline.console;
 
 import crowdline.console.debrief.DebriefHost;
 import crowdline.console.edit.EditHost;
+import crowdline.console.glossary.GlossaryHost;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.live.IncidentPresenter;
 import crowdline.console.pace.IdlePaceHost;
@@ -40,6 +41,11 @@ public interface Host {
     /** What was flown and said in the running show, or null if no show is open. */
     @Nullable
     DebriefHost debrief();
+
+    /** What the glossary asks. */
+    default GlossaryHost glossary() {
+        return GlossaryHost.NONE;
+    }
 
     /** What the preview of paper asks. */
     default PaperHost paper() {

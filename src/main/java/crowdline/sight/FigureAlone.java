@@ -1,7 +1,9 @@
 package crowdline.sight;
 
 import crowdline.flight.Flight;
+import crowdline.flight.FlightFinding;
 import crowdline.flight.Predictor;
+import crowdline.flight.body.Vec;
 import crowdline.show.Act;
 import crowdline.show.DayAir;
 import crowdline.show.Show;
@@ -12,20 +14,20 @@ import crowdline.show.aircraft.Engine;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.show.catalogue.EntrySpeed;
+import crowdline.show.check.Severity;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Placing;
-import crowdline.sight.SideView.Craft;
-import crowdline.sight.SideView.Spot;
-import crowdline.sight.SideView.Stretch;
+import crowdline.sight.picture.Flown;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /**
- * Draws a catalogue's figures by flying each once, alone, in still air, with a strong aeroplane that never was. Only the
- * shape is shown, so heights are counted from the figure's lowest point.
+ * Draws a catalogue's figures by flying each once, alone, in still air. Only the shape is shown, so heights are counted from
+ * the figure's lowest point.
  */
 public final class FigureAlone {
     /** Where a figure begins, feet; tuned: so high that every figure of the catalogue ends above the ground. */
@@ -38,15 +40,41 @@ public final class FigureAlone {
     private static final Airframe AEROPLANE = monoplane();
 
     private final Catalogue catalogue;
+    private final Airframe airframe;
 
+    /** With a strong aeroplane that never was. */
     public FigureAlone(Catalogue catalogue) {
+        this(catalogue, AEROPLANE);
+    }
+
+    public FigureAlone(Catalogue catalogue, Airframe airframe) {
         this.catalogue = catalogue;
+        this.airframe = airframe;
+    }
+
+    /** What flies them. */
+    public Airframe airframe() {
+        return airframe;
     }
 
     /** What the figure looks like from the crowd, the aeroplane at its beginning; nothing for one that is only timed. */
     public SideView of(CatalogueEntry entry) {
+        return SideView.of(fly(entry).flown(), OptionalDouble.empty());
+    }
+
+    /**
+     * How a figure is flown.
+     *
+     * @param flown in the middle before the crowd and just above the ground; nothing for one that is only timed, or that
+     *     this aircraft cannot fly
+     * @param lack why it cannot, as a sentence; empty if it can
+     */
+    public record Outcome(Flown flown, String lack) {}
+
+    /** Flies a figure. */
+    public Outcome fly(CatalogueEntry entry) {
         if (entry.elements().isEmpty()) {
-            return SideView.NONE;
+            return new Outcome(Flown.NONE, "");
         }
         double kt = entryKt(entry);
         Variant variant = new Variant("alone", null, List.of("f"));
@@ -54,7 +82,7 @@ public final class FigureAlone {
                 "a",
                 entry.name(),
                 "p",
-                AEROPLANE.id(),
+                airframe.id(),
                 LocalTime.NOON,
                 1,
                 new Placing(0, 0, START_FT, kt, Placing.Heading.RIGHT),
@@ -66,41 +94,44 @@ public final class FigureAlone {
                 LocalDate.EPOCH,
                 new Venue("Nowhere", 0, 0, 0, 0, 1, ZoneOffset.UTC, Venue.Limits.NONE),
                 DayAir.STANDARD,
-                List.of(AEROPLANE),
+                List.of(airframe),
                 List.of(),
                 List.of(act),
                 List.of(),
                 List.of(),
                 Map.of(),
                 null);
-        return drawn(new Predictor(show, catalogue, act, variant).predict());
-    }
-
-    private static double entryKt(CatalogueEntry entry) {
-        EntrySpeed enters = entry.enters();
-        Double usualKt = enters == null ? entry.minEntryKt() : enters.kt(AEROPLANE.usual(), AEROPLANE.stallKt());
-        return usualKt == null ? ENTRY_KT : usualKt;
-    }
-
-    private static SideView drawn(Flight flight) {
-        List<Spot> spots = flight.samples().stream()
-                .map(s -> new Spot(s.place().x(), s.place().z()))
-                .toList();
-        if (spots.size() < 2) {
-            return SideView.NONE;
+        Flight flight = new Predictor(show, catalogue, act, variant).predict();
+        if (!flight.figures().get(0).completed()) {
+            return new Outcome(
+                    Flown.NONE,
+                    flight.findings().stream()
+                            .filter(f -> f.severity() == Severity.ERROR)
+                            .map(FlightFinding::message)
+                            .findFirst()
+                            .orElse("It cannot be flown with this aircraft."));
         }
-        double low = spots.stream().mapToDouble(Spot::heightM).min().orElse(0);
-        double high = spots.stream().mapToDouble(Spot::heightM).max().orElse(0);
-        double left = spots.stream().mapToDouble(Spot::alongM).min().orElse(0);
-        double right = spots.stream().mapToDouble(Spot::alongM).max().orElse(0);
-        double under = UNDER * Math.max(high - low, right - left);
-        List<Spot> moved = spots.stream()
-                .map(s -> new Spot(s.alongM() - (left + right) / 2, s.heightM() - low + under))
-                .toList();
-        Spot a = moved.get(0);
-        Spot b = moved.get(1);
-        double pathRad = Math.atan2(b.heightM() - a.heightM(), b.alongM() - a.alongM());
-        return new SideView(List.of(new Stretch(moved)), 0, Craft.predicted(a, pathRad, 0));
+        return new Outcome(low(Captions.flown(flight, 0)), "");
+    }
+
+    /** The same just above the ground and in the middle. */
+    private static Flown low(Flown flown) {
+        if (flown.isEmpty()) {
+            return flown;
+        }
+        Flown.Reach reach = flown.reach();
+        Vec size = reach.size();
+        double under = UNDER * Math.max(size.z(), size.x());
+        return flown.movedBy(
+                -(reach.least().x() + reach.most().x()) / 2,
+                0,
+                under - reach.least().z());
+    }
+
+    private double entryKt(CatalogueEntry entry) {
+        EntrySpeed enters = entry.enters();
+        Double usualKt = enters == null ? entry.minEntryKt() : enters.kt(airframe.usual(), airframe.stallKt());
+        return usualKt == null ? ENTRY_KT : usualKt;
     }
 
     /** A made-up strong aerobatic monoplane; judgement, no source, tuned to fly every entry. */

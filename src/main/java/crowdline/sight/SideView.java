@@ -1,7 +1,11 @@
 package crowdline.sight;
 
+import crowdline.flight.body.Vec;
+import crowdline.sight.picture.Flown;
+import crowdline.sight.picture.Pose;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -101,6 +105,30 @@ public record SideView(
     /** In the order of the plan. */
     public SideView(List<Stretch> stretches, int current, @Nullable Craft craft, @Nullable Double crowdM) {
         this(stretches, current, current + 1 < stretches.size() ? current + 1 : -1, craft, crowdM);
+    }
+
+    /**
+     * One figure alone, the aircraft where it is at a moment.
+     *
+     * @param atS seconds since the act began; at its beginning if it is empty
+     */
+    public static SideView of(Flown flown, OptionalDouble atS) {
+        if (flown.isEmpty()) {
+            return NONE;
+        }
+        Pose now = flown.at(atS.orElse(flown.fromS()));
+        return new SideView(
+                List.of(new Stretch(
+                        flown.poses().stream().map(p -> spot(p.place())).toList())),
+                0,
+                Craft.predicted(
+                        spot(now.place()),
+                        Math.atan2(now.nose().z(), now.nose().x()),
+                        Math.atan2(now.nose().y(), now.nose().x())));
+    }
+
+    private static Spot spot(Vec place) {
+        return new Spot(place.x(), place.y(), place.z());
     }
 
     /** With another stretch coming next, or −1 for none. */

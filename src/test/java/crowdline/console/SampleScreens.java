@@ -22,12 +22,16 @@ import crowdline.console.prepare.PrepareView.VariantView;
 import crowdline.console.theme.Tone;
 import crowdline.console.words.SampleWords;
 import crowdline.console.words.WordsModel;
+import crowdline.flight.body.Vec;
 import crowdline.sheet.page.Page;
 import crowdline.sheet.page.Pages;
 import crowdline.sheet.page.PaperSize;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.sight.SideView;
+import crowdline.sight.picture.Caption;
+import crowdline.sight.picture.Flown;
+import crowdline.sight.picture.Pose;
 import crowdline.speech.say.Spoken;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -207,7 +211,7 @@ public final class SampleScreens {
 
     static GlossaryView glossary() {
         List<CatalogueEntry> entries = new ArrayList<>();
-        Map<String, SideView> drawings = new HashMap<>();
+        Map<String, Flown> drawings = new HashMap<>();
         for (String name : NAMES) {
             entries.add(new CatalogueEntry(
                     name,
@@ -226,8 +230,23 @@ public final class SampleScreens {
                     null,
                     null,
                     List.of()));
-            drawings.put(name, SampleLiveViews.incident().now().side());
+            drawings.put(name, ring());
         }
         return GlossaryView.of(new Catalogue(entries), List.of(), drawings);
+    }
+
+    /** A loop of twelve seconds, in steps of a tenth of one. */
+    private static Flown ring() {
+        List<Pose> poses = new ArrayList<>();
+        for (int i = 0; i <= 120; i++) {
+            double turn = 2 * Math.PI * i / 120;
+            poses.add(new Pose(
+                    i / 10.0,
+                    new Vec(100 * Math.sin(turn), 0, 130 - 100 * Math.cos(turn)),
+                    new Vec(Math.cos(turn), 0, Math.sin(turn)),
+                    new Vec(-Math.sin(turn), 0, Math.cos(turn)),
+                    2.5 + 2 * Math.cos(turn)));
+        }
+        return new Flown(poses, List.of(new Caption(0, "pulls up"), new Caption(6, "over the top")));
     }
 }

@@ -4,6 +4,7 @@ import crowdline.console.ConsoleFrame;
 import crowdline.console.Host;
 import crowdline.console.debrief.DebriefHost;
 import crowdline.console.edit.EditHost;
+import crowdline.console.glossary.GlossaryHost;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
 import crowdline.console.pace.PaceHost;
@@ -54,6 +55,7 @@ final class ConsoleHost implements Host {
     private final EditKeeper edit;
     private final ExecutorService edits = Executors.newSingleThreadExecutor(work -> new Thread(work, "edit"));
     private final PrepareKeeper prepare;
+    private final GlossaryFlights glossary;
     private final ExecutorService papers = Executors.newSingleThreadExecutor(work -> new Thread(work, "paper"));
     private final PaperKeeper paper;
     private final PassesKeeper passes;
@@ -99,6 +101,7 @@ final class ConsoleHost implements Host {
         this.flights = flights;
         this.io = io;
         prepare = new PrepareKeeper(catalogue, pace, edits);
+        glossary = new GlossaryFlights(catalogue, io);
         paper = new PaperKeeper(catalogue, opening::running, pace, rehearsal::flown, flights, papers);
         edit = new EditKeeper(
                 catalogue,
@@ -157,6 +160,11 @@ final class ConsoleHost implements Host {
     @Override
     public PaperHost paper() {
         return paper;
+    }
+
+    @Override
+    public GlossaryHost glossary() {
+        return glossary;
     }
 
     @Override

@@ -1,7 +1,11 @@
 package crowdline.app.window;
 
 import crowdline.console.glossary.GlossaryView;
+import crowdline.show.aircraft.Airframe;
+import crowdline.show.aircraft.Kind;
+import crowdline.show.aircraft.Sliders;
 import crowdline.show.catalogue.Catalogue;
+import crowdline.storage.show.KindsFile;
 import crowdline.storage.show.TermsFile;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
@@ -29,9 +33,18 @@ final class GlossaryFill {
         io.execute(() -> {
             if (!drawn) {
                 drawn = true;
-                GlossaryView flown = glossary.drawn();
+                GlossaryView flown = glossary.drawn(usual());
                 window.send(w -> w.showGlossary(flown));
             }
         });
+    }
+
+    /** Whoever watches a figure first sees it flown by the first kind that flies. */
+    private static Airframe usual() {
+        Kind kind = KindsFile.shipped().all().stream()
+                .filter(Kind::flies)
+                .findFirst()
+                .orElseThrow();
+        return kind.airframe("m", kind.name(), Sliders.TYPICAL);
     }
 }

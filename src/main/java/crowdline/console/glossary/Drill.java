@@ -4,7 +4,7 @@ import crowdline.console.glossary.GlossaryView.EntryView;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
-import crowdline.sight.SideView;
+import crowdline.sight.picture.Flown;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -40,14 +40,14 @@ final class Drill {
     /**
      * What to show.
      *
-     * @param drawing the figure asked for
+     * @param flown the figure asked for
      * @param names to choose from
      * @param rightIndex which of them it is, or −1 until it is answered
      * @param verdict how it was answered, or null until then
      * @param score how many were right
      */
     record View(
-            SideView drawing,
+            Flown flown,
             List<String> names,
             int rightIndex,
             @Nullable Mark verdict,
@@ -59,7 +59,7 @@ final class Drill {
 
     Drill(List<EntryView> entries, long seed) {
         known = entries.stream()
-                .filter(e -> FigureShape.of(e.drawing()).heightM() >= LEAST_HEIGHT_M)
+                .filter(e -> FigureShape.of(e.flown()).heightM() >= LEAST_HEIGHT_M)
                 .toList();
         random = new Random(seed);
         ask();
@@ -74,7 +74,7 @@ final class Drill {
         EntryView entry = now;
         if (entry == null) {
             return new View(
-                    SideView.NONE, List.of(), -1, null, "The figures are still being drawn; try again in a moment");
+                    Flown.NONE, List.of(), -1, null, "The figures are still being drawn; try again in a moment");
         }
         Integer answer = chosen;
         int rightIndex = answer == null ? -1 : names.indexOf(entry.name());
@@ -84,7 +84,7 @@ final class Drill {
                         ? new Mark(Form.DISC, Tone.GOOD, "Right: " + entry.name())
                         : new Mark(
                                 Form.CROSS, Tone.CAUTION, "The answer: " + entry.name() + ". It will come up again.");
-        return new View(entry.drawing(), names, rightIndex, verdict, right + " of " + asked + " right");
+        return new View(entry.flown(), names, rightIndex, verdict, right + " of " + asked + " right");
     }
 
     /** Chooses a name, from 0; once answered, any choice goes on to the next question. */
@@ -119,9 +119,9 @@ final class Drill {
             return;
         }
         now = entry;
-        FigureShape shape = FigureShape.of(entry.drawing());
+        FigureShape shape = FigureShape.of(entry.flown());
         List<EntryView> others = new ArrayList<>(known.stream()
-                .filter(e -> FigureShape.of(e.drawing()).differsFrom(shape))
+                .filter(e -> FigureShape.of(e.flown()).differsFrom(shape))
                 .toList());
         Collections.shuffle(others, random);
         List<String> four = new ArrayList<>();

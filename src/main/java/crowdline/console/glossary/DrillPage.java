@@ -4,9 +4,11 @@ import crowdline.console.paint.Box;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Painted;
 import crowdline.console.paint.Pen;
-import crowdline.console.path.SidePainter;
+import crowdline.console.path.SkyPainter;
+import crowdline.console.path.SkyView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.show.aircraft.Outline;
 import java.awt.Color;
 
 /** Paints a question of the drill: the drawing, and four names with their keys. */
@@ -44,7 +46,10 @@ final class DrillPage extends Painted<Drill.View> {
                 score,
                 pen.palette().soft());
         double namesHeight = inner.h() * 0.34;
-        SidePainter.paint(pen, v.drawing(), inner.belowTop(top.h() + pen.px(8)).aboveBottom(namesHeight + pen.px(10)));
+        SkyPainter.paint(
+                pen,
+                SkyView.whole(v.flown(), Outline.MONOPLANE),
+                inner.belowTop(top.h() + pen.px(8)).aboveBottom(namesHeight + pen.px(10)));
         Box names = inner.bottom(namesHeight);
         double each = names.h() / (Drill.CHOICES + 1);
         for (int i = 0; i < v.names().size(); i++) {

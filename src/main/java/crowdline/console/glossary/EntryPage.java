@@ -1,16 +1,11 @@
 package crowdline.console.glossary;
 
 import crowdline.console.glossary.GlossaryView.EntryView;
-import crowdline.console.paint.Box;
-import crowdline.console.paint.Painted;
-import crowdline.console.paint.Pen;
 import crowdline.console.paint.PlainText;
-import crowdline.console.path.SidePainter;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.glossary.Explained;
 import crowdline.glossary.Explained.Section;
-import crowdline.sight.SideView;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Font;
@@ -89,22 +84,16 @@ final class EntryPage extends JScrollPane {
         EntryView shown = entry;
         if (shown != null) {
             String inset = appearance.room(24);
-            boolean drawn = !shown.drawing().isEmpty();
             sheet.setLayout(new MigLayout(
                     "insets " + inset + ", fillx, gap " + appearance.room(24) + " " + appearance.room(4),
-                    drawn ? "[0:0:,grow 60,fill][0:0:,grow 40,fill]" : "[0:0:,grow,fill]"));
+                    "[0:0:,grow,fill]"));
             sheet.add(
                     text(
                             shown.figure() ? "Figure" : "Word",
                             shown.name(),
                             appearance.strong(TextRole.NEXT),
                             appearance.palette().text()),
-                    drawn ? "wmin 0" : "wmin 0, wrap");
-            if (drawn) {
-                Drawing drawing = new Drawing(appearance);
-                drawing.show(shown.drawing());
-                sheet.add(drawing, "spany 3, grow, wrap, wmin 0, h " + appearance.room(200) + "!");
-            }
+                    "wmin 0, wrap");
             if (!shown.others().isBlank()) {
                 sheet.add(
                         text(
@@ -223,29 +212,6 @@ final class EntryPage extends JScrollPane {
         @Override
         public boolean getScrollableTracksViewportHeight() {
             return false;
-        }
-    }
-
-    /** The figure seen from the crowd. */
-    private static final class Drawing extends Painted<SideView> {
-        Drawing(Appearance appearance) {
-            super("Seen from the crowd", appearance);
-            wear(appearance, appearance.zoom().factor());
-        }
-
-        @Override
-        protected Color ground(Appearance worn) {
-            return worn.palette().stage();
-        }
-
-        @Override
-        protected String spoken(SideView shown) {
-            return "A drawing of the figure as the crowd sees it";
-        }
-
-        @Override
-        protected void paint(Pen pen, SideView shown, Box box) {
-            SidePainter.paint(pen, shown, box);
         }
     }
 }

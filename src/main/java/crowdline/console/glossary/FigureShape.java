@@ -1,7 +1,7 @@
 package crowdline.console.glossary;
 
-import crowdline.sight.SideView;
 import crowdline.sight.SideView.Spot;
+import crowdline.sight.picture.Flown;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,11 +17,13 @@ record FigureShape(List<Spot> points, double heightM) {
     /** Two drawings whose points lie this far apart on average, against their size, look different; tuned by looking. */
     private static final double DIFFERENT = 0.06;
 
-    static FigureShape of(SideView drawing) {
-        if (drawing.isEmpty()) {
+    static FigureShape of(Flown flown) {
+        if (flown.isEmpty()) {
             return new FigureShape(List.of(), 0);
         }
-        List<Spot> spots = drawing.stretches().get(0).spots();
+        List<Spot> spots = flown.poses().stream()
+                .map(p -> new Spot(p.place().x(), p.place().z()))
+                .toList();
         double[] along = new double[spots.size()];
         for (int i = 1; i < along.length; i++) {
             Spot a = spots.get(i - 1);

@@ -12,6 +12,7 @@ import crowdline.console.theme.TextRole;
 import java.awt.Color;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.function.DoubleSupplier;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JList;
@@ -34,14 +35,22 @@ public final class GlossaryPanel extends JPanel {
     private final JTextArea count = PlainText.wrapped("How many pages", "");
     private final transient Deque<String> before = new ArrayDeque<>();
     private final EntryPage page;
+    private final FigurePanel figure;
     private final DrillPage drillPage;
     private transient Sift sift = Sift.ALL;
     private transient @Nullable Drill drill;
     private transient Appearance worn;
     private transient GlossaryView view = GlossaryView.EMPTY;
 
+    /** With nobody to fly with another kind of aircraft, and no clock. */
     public GlossaryPanel(Appearance appearance) {
+        this(appearance, GlossaryHost.NONE, () -> 0);
+    }
+
+    /** @param clockS seconds on a clock that never goes back */
+    public GlossaryPanel(Appearance appearance, GlossaryHost host, DoubleSupplier clockS) {
         worn = appearance;
+        figure = new FigurePanel(appearance, host, clockS);
         page = new EntryPage(appearance, this::follow);
         drillPage = new DrillPage(appearance);
         search.putClientProperty("JTextField.placeholderText", "Search (Ctrl+F)");
@@ -104,6 +113,11 @@ public final class GlossaryPanel extends JPanel {
         sift = next;
         sifting.setText(next + " (Ctrl+K)");
         sifting.getAccessibleContext().setAccessibleName("The list has: " + next);
+    }
+
+    /** The figure in the air. */
+    FigurePanel figure() {
+        return figure;
     }
 
     boolean hasLink(int index) {
@@ -208,8 +222,16 @@ public final class GlossaryPanel extends JPanel {
         left.add(sifting, "growx, wmin 0, wrap");
         left.add(scroll, "grow, wrap, hmin 0");
         left.add(count, "growx, wmin 0");
+        figure.wear(appearance);
+        JPanel right = new JPanel(new MigLayout(
+                "insets 0, gap " + gap + " " + gap + ", hidemode 3" + (isLarge(appearance) ? ", flowy" : ""),
+                isLarge(appearance) ? "[0:0:,grow,fill]" : "[0:0:,grow 54,fill][0:0:,grow 46,fill]",
+                isLarge(appearance) ? "[0:0:,grow 55,fill][0:0:,grow 45,fill]" : "[0:0:,grow,fill]"));
+        right.setOpaque(false);
+        right.add(page, "grow, wmin 0, hmin 0");
+        right.add(figure, "grow, wmin 0, hmin 0");
         add(left, "grow, wmin 0");
-        add(page, "grow, wmin 0, hmin 0");
+        add(right, "grow, wmin 0, hmin 0");
         revalidate();
         repaint();
     }
@@ -240,6 +262,8 @@ public final class GlossaryPanel extends JPanel {
     private void choose(EntryView entry) {
         if (entry != null) {
             page.show(entry);
+            view.figure(entry.name()).ifPresent(shown -> figure.show(shown, entry.flown()));
+            figure.setVisible(!entry.flown().isEmpty());
         }
     }
 
@@ -256,6 +280,7 @@ public final class GlossaryPanel extends JPanel {
         if (model.isEmpty()) {
             count.setText("No page");
             if (!view.entries().isEmpty()) {
+                figure.setVisible(false);
                 page.showNothing(
                         "Nothing has “" + asked + "” in it.",
                         sift == Sift.ALL

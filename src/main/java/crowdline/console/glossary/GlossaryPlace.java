@@ -10,7 +10,7 @@ import crowdline.show.Term;
 import crowdline.show.catalogue.CatalogueEntry;
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.function.LongSupplier;
+import java.util.function.DoubleSupplier;
 import java.util.function.Predicate;
 import javax.swing.JComponent;
 
@@ -30,6 +30,27 @@ public final class GlossaryPlace implements PlaceScreen {
                     Command.PAGE_BACK,
                     () -> reading() && asked(GlossaryPanel::canGoBack),
                     () -> ifMade(GlossaryPanel::back))
+            .on(Command.FLY, this::hasFlight, () -> ifMade(g -> g.figure().toggle()))
+            .on(
+                    Command.NEXT_MOMENT,
+                    this::hasFlight,
+                    () -> ifMade(g -> g.figure().step(true)))
+            .on(
+                    Command.MOMENT_BEFORE,
+                    this::hasFlight,
+                    () -> ifMade(g -> g.figure().step(false)))
+            .on(
+                    Command.FLY_FASTER,
+                    this::hasFlight,
+                    () -> ifMade(g -> g.figure().change(1)))
+            .on(
+                    Command.FLY_SLOWER,
+                    this::hasFlight,
+                    () -> ifMade(g -> g.figure().change(-1)))
+            .on(
+                    Command.FLOWN_BY,
+                    () -> reading() && asked(g -> g.figure().hasKinds()),
+                    () -> ifMade(g -> g.figure().nextKind()))
             .on(Command.DRILL, this::drill)
             .on(Command.DRILL_1, this::drilling, () -> ifMade(g -> g.answer(0)))
             .on(Command.DRILL_2, this::drilling, () -> ifMade(g -> g.answer(1)))
@@ -38,7 +59,8 @@ public final class GlossaryPlace implements PlaceScreen {
             .on(Command.DRILL_ON, this::drilling, () -> ifMade(GlossaryPanel::nextQuestion))
             .filled();
     private final Runnable keysBack;
-    private LongSupplier seed = () -> 0;
+    private DoubleSupplier clockS = () -> 0;
+    private GlossaryHost host = GlossaryHost.NONE;
     private final Editing editing;
     private GlossaryView base = GlossaryView.EMPTY;
     private List<CatalogueEntry> ownFigures = List.of();
@@ -53,12 +75,22 @@ public final class GlossaryPlace implements PlaceScreen {
         this.keysBack = keysBack;
         this.editing = editing;
         editing.onChange(this::own);
-        card = new LazyCard<>(appearance, GlossaryPanel::new, GlossaryPanel::show, GlossaryPanel::wear);
+        card = new LazyCard<>(
+                appearance,
+                worn -> new GlossaryPanel(worn, host, () -> clockS.getAsDouble()),
+                GlossaryPanel::show,
+                GlossaryPanel::wear);
     }
 
-    /** What a drill begins with: any whole number, another each time. */
-    public void serve(LongSupplier next) {
-        seed = next;
+    /**
+     * Who serves it.
+     *
+     * @param seconds on a clock that never goes back; the moment a drill is asked for is as good a seed as any
+     * @param flying flies figures
+     */
+    public void serve(DoubleSupplier seconds, GlossaryHost flying) {
+        clockS = seconds;
+        host = flying;
     }
 
     @Override
@@ -106,12 +138,16 @@ public final class GlossaryPlace implements PlaceScreen {
         ifMade(g -> g.follow(index));
     }
 
+    private boolean hasFlight() {
+        return reading() && asked(g -> g.figure().hasFlight());
+    }
+
     private boolean reading() {
         return !drilling;
     }
 
     private void drill() {
-        drill(seed.getAsLong());
+        drill(Math.round(clockS.getAsDouble() * 1000));
     }
 
     /** Begins the drill with this seed, or ends it. */

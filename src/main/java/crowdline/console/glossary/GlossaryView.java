@@ -5,13 +5,15 @@ import crowdline.glossary.Explained.Section;
 import crowdline.glossary.Glossary;
 import crowdline.show.Show;
 import crowdline.show.Term;
+import crowdline.show.aircraft.Airframe;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.sight.FigureAlone;
-import crowdline.sight.SideView;
+import crowdline.sight.picture.Flown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -27,7 +29,7 @@ public final class GlossaryView {
 
     private final Catalogue catalogue;
     private final List<Term> terms;
-    private final Map<String, SideView> drawings;
+    private final Map<String, Flown> drawings;
     private final Glossary glossary;
     private final List<EntryView> entries;
 
@@ -72,7 +74,7 @@ public final class GlossaryView {
      * @param sections the rest, each under its title
      * @param links names of the pages that can be opened from this one, in the order of their keys
      * @param source where its texts come from, or empty
-     * @param drawing what it looks like from the crowd; {@link SideView#NONE} if it is not drawn
+     * @param flown how it is flown; {@link Flown#NONE} if it is not drawn
      */
     public record EntryView(
             String name,
@@ -83,18 +85,18 @@ public final class GlossaryView {
             List<Section> sections,
             List<String> links,
             String source,
-            SideView drawing) {
+            Flown flown) {
         public EntryView {
             sections = List.copyOf(sections);
             links = List.copyOf(links);
         }
 
-        EntryView with(SideView other) {
+        EntryView with(Flown other) {
             return new EntryView(name, others, family, figure, lead, sections, links, source, other);
         }
     }
 
-    private GlossaryView(Catalogue catalogue, List<Term> terms, Map<String, SideView> drawings, @Nullable Show own) {
+    private GlossaryView(Catalogue catalogue, List<Term> terms, Map<String, Flown> drawings, @Nullable Show own) {
         this.catalogue = catalogue;
         this.terms = terms;
         this.drawings = drawings;
@@ -105,7 +107,7 @@ public final class GlossaryView {
     }
 
     /** The same pages with other drawings. */
-    private GlossaryView(GlossaryView same, Map<String, SideView> drawings) {
+    private GlossaryView(GlossaryView same, Map<String, Flown> drawings) {
         catalogue = same.catalogue;
         terms = same.terms;
         this.drawings = drawings;
@@ -123,7 +125,7 @@ public final class GlossaryView {
     }
 
     /** The glossary with drawings, by the names of their figures. */
-    public static GlossaryView of(Catalogue catalogue, List<Term> terms, Map<String, SideView> drawings) {
+    public static GlossaryView of(Catalogue catalogue, List<Term> terms, Map<String, Flown> drawings) {
         return new GlossaryView(catalogue, terms, Map.copyOf(drawings), null);
     }
 
@@ -134,9 +136,21 @@ public final class GlossaryView {
 
     /** The same with every figure drawn that can be flown; takes a moment, off the event thread. */
     public GlossaryView drawn() {
-        FigureAlone drawing = new FigureAlone(catalogue);
+        return drawn(new FigureAlone(catalogue));
+    }
+
+    /** The same with every figure drawn that this aircraft can fly. */
+    public GlossaryView drawn(Airframe airframe) {
+        return drawn(new FigureAlone(catalogue, airframe));
+    }
+
+    private GlossaryView drawn(FigureAlone drawing) {
         return new GlossaryView(
-                this, catalogue.entries().stream().collect(Collectors.toMap(CatalogueEntry::name, drawing::of)));
+                this,
+                catalogue.entries().stream()
+                        .collect(Collectors.toMap(
+                                CatalogueEntry::name,
+                                entry -> drawing.fly(entry).flown())));
     }
 
     /** The same with a show's own figures and words over it; none of its own if it is null. */
@@ -180,17 +194,24 @@ public final class GlossaryView {
                 drawing(item));
     }
 
-    private SideView drawing(Explained item) {
-        return item instanceof Explained.OfFigure figure ? drawing(figure.entry()) : SideView.NONE;
+    /** The figure of this name, if it is one. */
+    Optional<CatalogueEntry> figure(String name) {
+        return glossary.find(name)
+                .flatMap(item ->
+                        item instanceof Explained.OfFigure figure ? Optional.of(figure.entry()) : Optional.empty());
+    }
+
+    private Flown drawing(Explained item) {
+        return item instanceof Explained.OfFigure figure ? drawing(figure.entry()) : Flown.NONE;
     }
 
     /** Of the figure that is drawn under that name, if it is still flown so. */
-    private SideView drawing(CatalogueEntry entry) {
+    private Flown drawing(CatalogueEntry entry) {
         return catalogue
                         .find(entry.name())
                         .filter(known -> known.elements().equals(entry.elements()))
                         .isPresent()
-                ? drawings.getOrDefault(entry.name(), SideView.NONE)
-                : SideView.NONE;
+                ? drawings.getOrDefault(entry.name(), Flown.NONE)
+                : Flown.NONE;
     }
 }

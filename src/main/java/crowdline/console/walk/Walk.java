@@ -1,6 +1,7 @@
 package crowdline.console.walk;
 
 import crowdline.console.keys.Command;
+import crowdline.console.path.Player;
 import crowdline.console.walk.WalkView.ScoreLine;
 import crowdline.loaded.ShowLookup;
 import crowdline.patter.PatterRules;

@@ -85,6 +85,12 @@ public record Airframe(
         Quantity.NEVER_EXCEED_KT.must(neverExceedKt);
     }
 
+    /** What shape it has: its kind's, or what is usual with its engine. */
+    public Outline outline() {
+        Outline told = typical == null ? null : typical.kind().outline();
+        return told == null ? Outline.of(engine) : told;
+    }
+
     /** The same, with where the numbers come from that nobody told. */
     public Airframe typicalOf(Typical where) {
         return new Airframe(

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param name such as "old trainer"
  * @param aliases other names for it
  * @param sentence what it is, in one plain sentence
+ * @param outline what shape it has, or null if its figures are only timed
  * @param propellerType how its propeller is made, or null if it has none
  * @param numbers by the keys an airframe has in a show file; none if its figures are only timed
  * @param usualNumbers how its displays are flown, by the names of {@link Usual}; none if its figures are only timed
@@ -27,6 +28,7 @@ public record Kind(
         String name,
         List<String> aliases,
         String sentence,
+        @Nullable Outline outline,
         Engine.@Nullable PropellerType propellerType,
         Map<String, KindNumber> numbers,
         Map<String, KindNumber> usualNumbers,

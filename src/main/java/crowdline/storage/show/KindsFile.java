@@ -5,6 +5,7 @@ import crowdline.show.aircraft.Kind;
 import crowdline.show.aircraft.KindNumber;
 import crowdline.show.aircraft.KindNumber.Trust;
 import crowdline.show.aircraft.Kinds;
+import crowdline.show.aircraft.Outline;
 import crowdline.storage.json.DiskNames;
 import crowdline.storage.json.Fields;
 import java.util.LinkedHashMap;
@@ -34,6 +35,13 @@ public final class KindsFile {
         case HOVER_ROLL -> "hover-roll";
         case TUMBLE -> "tumble";
         case SLIDE -> "slide";
+    });
+
+    private static final DiskNames<Outline> OUTLINE = new DiskNames<>(Outline.class, outline -> switch (outline) {
+        case MONOPLANE -> "monoplane";
+        case BIPLANE -> "biplane";
+        case JET -> "jet";
+        case GLIDER -> "glider";
     });
 
     private KindsFile() {}
@@ -68,6 +76,7 @@ public final class KindsFile {
                 f.text("name"),
                 f.texts("aliases"),
                 f.text("sentence"),
+                f.has("outline") ? f.choice("outline", OUTLINE) : null,
                 type,
                 numbers(f.group("numbers")),
                 numbers(f.group("usual")),

@@ -18,7 +18,7 @@ class DrillTest {
     /** The one name among the four whose figure is drawn so. */
     private String answer() {
         List<String> fitting = ENTRIES.stream()
-                .filter(e -> e.drawing().equals(drill.view().drawing()))
+                .filter(e -> e.flown().equals(drill.view().flown()))
                 .map(EntryView::name)
                 .filter(drill.view().names()::contains)
                 .toList();

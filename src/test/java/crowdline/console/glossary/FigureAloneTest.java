@@ -31,7 +31,7 @@ class FigureAloneTest {
     @Test
     void everyFigureThatCanBeFlownIsDrawnAndTheOthersAreNot() {
         assertThat(GlossaryView.drawn(CATALOGUE, List.of()).entries())
-                .filteredOn(e -> e.drawing().isEmpty())
+                .filteredOn(e -> e.flown().isEmpty())
                 .extracting(GlossaryView.EntryView::name)
                 .contains("landing", "take-off")
                 .containsExactlyInAnyOrderElementsOf(CATALOGUE.entries().stream()
@@ -63,7 +63,7 @@ class FigureAloneTest {
     @Test
     void nothingIsDrawnUnderTheGround() {
         assertThat(GlossaryView.drawn(CATALOGUE, List.of()).entries())
-                .flatExtracting(e -> e.drawing().stretches())
-                .allSatisfy(s -> assertThat(s.spots()).allMatch(p -> p.heightM() > 0));
+                .flatExtracting(e -> e.flown().poses())
+                .allMatch(p -> p.place().z() > 0);
     }
 }

@@ -1,0 +1,47 @@
+package crowdline.app.window;
+
+import crowdline.console.glossary.GlossaryHost;
+import crowdline.show.aircraft.Kind;
+import crowdline.show.aircraft.Sliders;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.sight.FigureAlone;
+import crowdline.sight.picture.Flown;
+import crowdline.storage.show.KindsFile;
+import java.util.List;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.SwingUtilities;
+
+/** Flies figures of the glossary with any kind of aircraft that flies, on a thread of its own. */
+final class GlossaryFlights implements GlossaryHost {
+    private final Supplier<Catalogue> catalogue;
+    private final Executor flying;
+
+    GlossaryFlights(Supplier<Catalogue> catalogue, Executor flying) {
+        this.catalogue = catalogue;
+        this.flying = flying;
+    }
+
+    @Override
+    public List<Kind> kinds() {
+        return KindsFile.shipped().all().stream().filter(Kind::flies).toList();
+    }
+
+    @Override
+    public void fly(CatalogueEntry figure, Kind kind, Consumer<FigureAlone.Outcome> done) {
+        flying.execute(() -> {
+            FigureAlone.Outcome outcome = flown(figure, kind);
+            SwingUtilities.invokeLater(() -> done.accept(outcome));
+        });
+    }
+
+    private FigureAlone.Outcome flown(CatalogueEntry figure, Kind kind) {
+        if (!figure.elements().stream().allMatch(kind::shows)) {
+            return new FigureAlone.Outcome(Flown.NONE, "Displays of a " + kind.name() + " never show it.");
+        }
+        return new FigureAlone(catalogue.get().with(List.of(figure)), kind.airframe("m", kind.name(), Sliders.TYPICAL))
+                .fly(figure);
+    }
+}

@@ -1,0 +1,211 @@
+package crowdline.console.glossary;
+
+import crowdline.console.keys.Command;
+import crowdline.console.paint.Box;
+import crowdline.console.paint.Painted;
+import crowdline.console.paint.Pen;
+import crowdline.console.paint.PlainText;
+import crowdline.console.path.ActPainter;
+import crowdline.console.path.FlyingPicture;
+import crowdline.console.path.SkyView;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import crowdline.show.aircraft.Kind;
+import crowdline.show.aircraft.Outline;
+import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.sight.FigureAlone;
+import crowdline.sight.SideView;
+import crowdline.sight.picture.Flown;
+import java.awt.Color;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.DoubleSupplier;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/** A figure as the crowd sees it, flown by any kind of aircraft; under it its path from the side and from above. */
+final class FigurePanel extends JPanel {
+    private final transient GlossaryHost host;
+    private final FlyingPicture picture;
+    private final Paths paths;
+    private final JTextArea lack = PlainText.wrapped("Why it is not flown", "");
+    private final JButton fly = button(Command.FLY, () -> toggle());
+    private final JButton before = button(Command.MOMENT_BEFORE, () -> step(false));
+    private final JButton next = button(Command.NEXT_MOMENT, () -> step(true));
+    private final JButton slower = button(Command.FLY_SLOWER, () -> change(-1));
+    private final JButton faster = button(Command.FLY_FASTER, () -> change(1));
+    private final JButton flownBy = button(Command.FLOWN_BY, () -> nextKind());
+    /** What other kinds made of the figures, by both their names. */
+    private final transient Map<List<String>, FigureAlone.Outcome> outcomes = new HashMap<>();
+
+    private int kind;
+    private transient @Nullable CatalogueEntry figure;
+    private transient Flown usual = Flown.NONE;
+
+    /** @param clockS seconds on a clock that never goes back */
+    FigurePanel(Appearance appearance, GlossaryHost host, DoubleSupplier clockS) {
+        this.host = host;
+        picture = new FlyingPicture(appearance, clockS);
+        picture.onMove(this::told);
+        paths = new Paths(appearance);
+        getAccessibleContext().setAccessibleName("The figure in the air");
+        wear(appearance);
+    }
+
+    private static JButton button(Command command, Runnable action) {
+        JButton button = PlainText.plain(new JButton());
+        button.setFocusable(false);
+        button.setText(command.label() + " (" + command.key() + ")");
+        button.setToolTipText(command.help());
+        button.addActionListener(e -> action.run());
+        return button;
+    }
+
+    /**
+     * Shows a figure; it is there whole.
+     *
+     * @param flown as the first kind flies it
+     */
+    void show(CatalogueEntry shown, Flown flown) {
+        if (!shown.equals(figure) || !flown.equals(usual)) {
+            figure = shown;
+            usual = flown;
+            fill();
+        }
+    }
+
+    private void fill() {
+        CatalogueEntry shown = figure;
+        if (shown == null) {
+            return;
+        }
+        Kind flying = kind();
+        if (kind == 0 || flying == null) {
+            show(new FigureAlone.Outcome(usual, ""));
+            return;
+        }
+        List<String> key = List.of(shown.name(), flying.name());
+        FigureAlone.Outcome known = outcomes.get(key);
+        if (known != null) {
+            show(known);
+            return;
+        }
+        show(new FigureAlone.Outcome(Flown.NONE, "The " + flying.name() + " is flying it…"));
+        host.fly(shown, flying, outcome -> {
+            outcomes.put(key, outcome);
+            if (flying.equals(kind()) && shown.equals(figure)) {
+                show(outcome);
+            }
+        });
+    }
+
+    private void show(FigureAlone.Outcome outcome) {
+        Kind flying = kind();
+        Outline outline = flying == null || flying.outline() == null ? Outline.MONOPLANE : flying.outline();
+        lack.setText(outcome.lack());
+        lack.setVisible(!outcome.lack().isEmpty());
+        picture.watch(SkyView.whole(outcome.flown(), outline));
+        told();
+    }
+
+    private @Nullable Kind kind() {
+        List<Kind> kinds = host.kinds();
+        return kind < kinds.size() ? kinds.get(kind) : null;
+    }
+
+    boolean hasFlight() {
+        return isVisible() && picture.hasFlight();
+    }
+
+    boolean hasKinds() {
+        return isVisible() && host.kinds().size() > 1;
+    }
+
+    void toggle() {
+        picture.toggle();
+    }
+
+    void step(boolean on) {
+        picture.step(on);
+    }
+
+    void change(int steps) {
+        picture.change(steps);
+    }
+
+    /** Flown by the next kind of aircraft. */
+    void nextKind() {
+        if (hasKinds()) {
+            kind = (kind + 1) % host.kinds().size();
+            fill();
+        }
+    }
+
+    private void told() {
+        Kind flying = kind();
+        fly.setText((picture.isPlaying() ? "Stop" : "Fly it") + " (" + Command.FLY.key() + ")");
+        faster.setText(Command.FLY_FASTER.label() + ", now " + picture.speed() + " (" + Command.FLY_FASTER.key() + ")");
+        flownBy.setText((flying == null ? "strong monoplane" : flying.name()) + " (" + Command.FLOWN_BY.key() + ")");
+        flownBy.setVisible(flying != null);
+        SkyView shown = picture.shown();
+        if (shown != null) {
+            paths.show(shown.isEmpty() ? SideView.NONE : SideView.of(shown.flown(), shown.atS()));
+        }
+    }
+
+    void wear(Appearance appearance) {
+        removeAll();
+        setBackground(appearance.palette().stage());
+        setLayout(new MigLayout(
+                "insets 0, gap " + appearance.room(8) + " " + appearance.room(6) + ", hidemode 3",
+                "[0:0:,grow,fill][0:0:,grow,fill]",
+                "[0:0:,grow 62,fill][][][][0:0:,grow 38,fill]"));
+        picture.wear(appearance, appearance.zoom().factor());
+        paths.wear(appearance, appearance.zoom().factor());
+        lack.setFont(appearance.plain(TextRole.SMALL));
+        lack.setForeground(appearance.palette().text());
+        for (JButton button : List.of(fly, before, next, slower, faster, flownBy)) {
+            button.setFont(appearance.plain(TextRole.BODY));
+        }
+        JPanel sky = new JPanel(new MigLayout("insets 0, hidemode 3, flowy", "[0:0:,grow,fill]", "[0:0:,grow,fill][]"));
+        sky.setOpaque(false);
+        sky.add(picture, "grow, wmin 0, hmin 0");
+        sky.add(lack, "growx, wmin 0");
+        add(sky, "span 2, grow, wmin 0, hmin 0, wrap");
+        add(fly, "wmin 0");
+        add(flownBy, "wmin 0, wrap");
+        add(before, "wmin 0");
+        add(next, "wmin 0, wrap");
+        add(slower, "wmin 0");
+        add(faster, "wmin 0, wrap");
+        add(paths, "span 2, grow, wmin 0, hmin 0");
+        revalidate();
+        repaint();
+    }
+
+    /** The path from the side and from above. */
+    private static final class Paths extends Painted<SideView> {
+        Paths(Appearance appearance) {
+            super("The path from the side and from above", appearance);
+        }
+
+        @Override
+        protected Color ground(Appearance worn) {
+            return worn.palette().stage();
+        }
+
+        @Override
+        protected String spoken(SideView shown) {
+            return "The path of the figure from the side and from above";
+        }
+
+        @Override
+        protected void paint(Pen pen, SideView shown, Box box) {
+            ActPainter.whole(pen, shown, box);
+        }
+    }
+}

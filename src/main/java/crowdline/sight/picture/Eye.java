@@ -1,0 +1,63 @@
+package crowdline.sight.picture;
+
+import crowdline.flight.body.Vec;
+import java.util.Optional;
+
+/**
+ * Somebody at the crowd line, looking straight out.
+ *
+ * @param crowdM from the eye to the pane, which stands upright on the display line, metres, above 0
+ * @param heightM of the eye above the datum, metres
+ */
+public record Eye(double crowdM, double heightM) {
+    /** A grown-up's eye above the ground, metres; from memory. */
+    public static final double STANDING_M = 1.6;
+
+    /** Nearer to the eye than this nothing makes a picture, metres. */
+    private static final double NEAREST_M = 5;
+
+    public Eye {
+        if (!(crowdM > 0) || Double.isInfinite(crowdM) || !Double.isFinite(heightM)) {
+            throw new IllegalArgumentException("an eye stands a finite distance above 0 m before the display line, not "
+                    + crowdM + " m, at a finite height, not " + heightM + " m");
+        }
+    }
+
+    /** A grown-up standing so far before the display line, metres. */
+    public static Eye standing(double crowdM) {
+        return new Eye(crowdM, STANDING_M);
+    }
+
+    /**
+     * A place as it is on the pane.
+     *
+     * @param alongM metres to the right of the eye
+     * @param upM metres above the datum
+     * @param scale how large it is there: 1 on the pane itself, less beyond it
+     */
+    public record Spot(double alongM, double upM, double scale) {}
+
+    private Vec at() {
+        return new Vec(0, -crowdM, heightM);
+    }
+
+    /** Where a place in the display frame is on the pane; nowhere if it is beside or behind the eye. */
+    public Optional<Spot> see(Vec place) {
+        double outM = crowdM + place.y();
+        if (!(outM >= NEAREST_M)) {
+            return Optional.empty();
+        }
+        double scale = crowdM / outM;
+        return Optional.of(new Spot(place.x() * scale, heightM + (place.z() - heightM) * scale, scale));
+    }
+
+    /** How far a place is from the eye, metres. */
+    double distanceM(Vec place) {
+        return place.minus(at()).length();
+    }
+
+    /** True if the outer side of a flat piece is turned to the eye. */
+    public boolean faces(Vec at, Vec outward) {
+        return at().minus(at).dot(outward) > 0;
+    }
+}
