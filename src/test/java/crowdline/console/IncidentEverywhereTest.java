@@ -226,7 +226,14 @@ class IncidentEverywhereTest {
                 if (!open) {
                     opening.run();
                 }
-                window().focus(RealWindow.focusable(window().inFront()).get(i));
+                int component = i;
+                // What opens its window again fills it in its own time.
+                window().await(
+                                name + " is filled",
+                                () -> RealWindow.focusable(window().inFrontNow())
+                                                .size()
+                                        > component);
+                window().focus(RealWindow.focusable(window().inFront()).get(component));
                 callAndLeaveWindow(name + ", component " + i, false);
                 open = false;
             }
