@@ -199,7 +199,8 @@ public final class LoadedShow {
                 flights,
                 this::passes,
                 flight -> WhereToLook.of(show, act, flight),
-                show.venue().crowdToLineM());
+                show.venue().crowdToLineM(),
+                show.outline(act));
     }
 
     /** How far the day's wind carries a flight of an act. */

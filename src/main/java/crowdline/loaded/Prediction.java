@@ -6,6 +6,7 @@ import crowdline.flight.Predictor;
 import crowdline.flight.Spread;
 import crowdline.flight.Workers;
 import crowdline.flight.moment.FigureMoments;
+import crowdline.show.aircraft.Outline;
 import crowdline.sight.ActSheet;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
@@ -33,6 +34,7 @@ public final class Prediction {
     private final Predictor predictor;
     private final Flight outline;
     private final @Nullable Double crowdM;
+    private final Outline seenAs;
     private volatile SoftReference<Flown> flown;
     private final Once<Varied> firstVaried;
     private final Once<Map<String, FigureMoments>> moments;
@@ -64,6 +66,7 @@ public final class Prediction {
      * @param passes those of the show, as they are now
      * @param lookedFor where the crowd looks as each figure begins, by its id
      * @param crowdM from the crowd line to the display line, metres, or null if that is not known
+     * @param seenAs the shape of what flies
      */
     Prediction(
             Predictor predictor,
@@ -71,7 +74,8 @@ public final class Prediction {
             int firstFlights,
             Supplier<List<Pass>> passes,
             Function<Flight, Map<String, String>> lookedFor,
-            @Nullable Double crowdM) {
+            @Nullable Double crowdM,
+            Outline seenAs) {
         this.lookedFor = lookedFor;
         this.predictor = predictor;
         this.passes = passes;
@@ -79,6 +83,7 @@ public final class Prediction {
         firstVaried = new Once<>(() -> varied(firstFlights));
         moments = new Once<>(() -> seen(flight()));
         this.crowdM = crowdM;
+        this.seenAs = seenAs;
         Flown first = fly();
         flown = new SoftReference<>(first);
         Flight flight = first.flight();
@@ -87,7 +92,7 @@ public final class Prediction {
 
     private Flown fly() {
         Flight flight = predictor.predict();
-        return new Flown(flight, ActSheet.of(flight, crowdM));
+        return new Flown(flight, ActSheet.of(flight, crowdM, seenAs));
     }
 
     private Flown flown() {

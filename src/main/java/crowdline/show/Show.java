@@ -2,6 +2,7 @@ package crowdline.show;
 
 import crowdline.show.aircraft.Aircraft;
 import crowdline.show.aircraft.Airframe;
+import crowdline.show.aircraft.Outline;
 import crowdline.show.aircraft.TimedAircraft;
 import crowdline.show.bounds.Most;
 import crowdline.show.catalogue.CatalogueEntry;
@@ -157,6 +158,11 @@ public record Show(
     /** The aircraft of that id, if its figures are computed. */
     public Optional<Airframe> airframe(String id) {
         return aircraft(id).filter(Airframe.class::isInstance).map(Airframe.class::cast);
+    }
+
+    /** What shape the aircraft of an act has; one pair of wings where nothing is known of it. */
+    public Outline outline(Act act) {
+        return airframe(act.airframe()).map(Airframe::outline).orElse(Outline.MONOPLANE);
     }
 
     public Optional<Performer> performer(String id) {

@@ -5,9 +5,13 @@ import crowdline.flight.Flight;
 import crowdline.flight.Track;
 import crowdline.flight.body.Vec;
 import crowdline.flight.leg.Sample;
+import crowdline.show.aircraft.Outline;
 import crowdline.sight.SideView.Craft;
+import crowdline.sight.SideView.Lies;
 import crowdline.sight.SideView.Spot;
 import crowdline.sight.SideView.Stretch;
+import crowdline.sight.picture.Flown;
+import crowdline.sight.picture.Pose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 /** A predicted flight as the side view needs it. Made once for each variant, for it goes through every sample. */
 public final class ActSheet {
     /** A variant nobody has predicted. */
-    public static final ActSheet NONE = new ActSheet(List.of(), List.of(), List.of(), null);
+    public static final ActSheet NONE = new ActSheet(List.of(), List.of(), List.of(), null, Outline.MONOPLANE);
 
     /** A path with less over the ground than this share of its height is vertical. Tuned: a wind carries a slow up-line so far. */
     private static final double VERTICAL = 0.3;
@@ -25,9 +29,15 @@ public final class ActSheet {
     private final List<List<Sample>> samples;
     private final List<Stretch> stretches;
     private final @Nullable Double crowdM;
+    private final Outline outline;
 
     private ActSheet(
-            List<FigureFlight> figures, List<List<Sample>> samples, List<Stretch> stretches, @Nullable Double crowdM) {
+            List<FigureFlight> figures,
+            List<List<Sample>> samples,
+            List<Stretch> stretches,
+            @Nullable Double crowdM,
+            Outline outline) {
+        this.outline = outline;
         this.crowdM = crowdM;
         this.figures = figures;
         this.samples = samples;
@@ -38,8 +48,9 @@ public final class ActSheet {
      * The sheet of a flight; figures that are only timed have no path of their own.
      *
      * @param crowdM from the crowd line to the display line, metres, or null if that is not known
+     * @param outline the shape of what flies
      */
-    public static ActSheet of(Flight flight, @Nullable Double crowdM) {
+    public static ActSheet of(Flight flight, @Nullable Double crowdM, Outline outline) {
         List<List<Sample>> samples = new ArrayList<>();
         List<Stretch> stretches = Track.of(flight).stretches().stream()
                 .map(s -> new Stretch(s.places().stream().map(ActSheet::spot).toList()))
@@ -50,7 +61,30 @@ public final class ActSheet {
                     .toList();
             samples.add(own);
         }
-        return new ActSheet(flight.figures(), samples, stretches, crowdM);
+        return new ActSheet(flight.figures(), samples, stretches, crowdM, outline);
+    }
+
+    /** A figure, to be watched; nothing where it is only timed or is not in the flight. */
+    public Flown flown(int index) {
+        return index < 0 || index >= figures.size()
+                ? Flown.NONE
+                : Captions.flown(figures.get(index), samples.get(index));
+    }
+
+    /** When a share of a figure's time has gone, seconds since the act began as it was predicted. */
+    public double atS(int index, double share) {
+        FigureFlight figure = figures.get(index);
+        return figure.startS() + figure.durationS() * Math.max(0, Math.min(1, share));
+    }
+
+    /** The shape of what flies. */
+    public Outline outline() {
+        return outline;
+    }
+
+    /** From the crowd line to the display line, metres, or null if that is not known. */
+    public @Nullable Double crowdM() {
+        return crowdM;
     }
 
     /** How a figure is called in this flight, or empty if it is not in it. */
@@ -79,8 +113,7 @@ public final class ActSheet {
         if (index < 0 || index >= samples.size() || samples.get(index).size() < 2) {
             return path(index);
         }
-        FigureFlight figure = figures.get(index);
-        double tS = figure.startS() + figure.durationS() * Math.max(0, Math.min(1, share));
+        double tS = atS(index, share);
         List<Sample> own = samples.get(index);
         int i = 0;
         while (i < own.size() - 2 && own.get(i + 1).tS() < tS) {
@@ -95,7 +128,9 @@ public final class ActSheet {
                 a.awayM() + part * (b.awayM() - a.awayM()),
                 a.heightM() + part * (b.heightM() - a.heightM()));
         double pathRad = Math.atan2(b.heightM() - a.heightM(), b.alongM() - a.alongM());
-        return new SideView(stretches, index, Craft.predicted(here, pathRad, heading(own, i)), crowdM);
+        Pose pose = Pose.between(Pose.of(own.get(i)), Pose.of(own.get(i + 1)), part);
+        Lies lies = new Lies(pose, outline);
+        return new SideView(stretches, index, Craft.predicted(here, pathRad, heading(own, i), lies), crowdM);
     }
 
     /** Which way a flight goes over the ground; on a vertical line, which way it went before, or else goes after. */

@@ -1,7 +1,6 @@
 package crowdline.sight;
 
 import crowdline.flight.FigureFlight;
-import crowdline.flight.Flight;
 import crowdline.flight.leg.Sample;
 import crowdline.flight.moment.FigureMoments;
 import crowdline.flight.moment.Moment;
@@ -12,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What there is to see in a figure, moment by moment, with what the pilot feels there. */
-public final class Captions {
+final class Captions {
     /** A pull is felt fully within this time after it begins, seconds; tuned by looking. */
     private static final double BUILDS_UP_S = 1.5;
     /** Between these load factors nothing is said of it; judgement, no source: nobody on the ground could picture it. */
@@ -23,10 +22,13 @@ public final class Captions {
 
     private Captions() {}
 
-    /** One figure of a predicted flight; nothing for one that is only timed. */
-    public static Flown flown(Flight flight, int figure) {
-        FigureFlight one = flight.figures().get(figure);
-        List<Sample> own = flight.samples().stream()
+    /**
+     * A figure to be watched; nothing for one that is only timed.
+     *
+     * @param samples of its flight, in order
+     */
+    static Flown flown(FigureFlight one, List<Sample> samples) {
+        List<Sample> own = samples.stream()
                 .filter(s -> s.tS() >= one.startS() - 1e-9 && s.tS() <= one.endS() + 1e-9)
                 .toList();
         if (!one.simulated() || own.size() < 2) {
@@ -39,7 +41,7 @@ public final class Captions {
             }
         }
         Flown flown = new Flown(poses, List.of());
-        List<Moment> moments = FigureMoments.of(one, flight.samples()).moments();
+        List<Moment> moments = FigureMoments.of(one, own).moments();
         List<Caption> captions = new ArrayList<>();
         for (int i = 0; i < moments.size(); i++) {
             double atS = one.startS() + moments.get(i).afterS();

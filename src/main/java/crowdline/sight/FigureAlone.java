@@ -111,7 +111,7 @@ public final class FigureAlone {
                             .findFirst()
                             .orElse("It cannot be flown with this aircraft."));
         }
-        return new Outcome(low(Captions.flown(flight, 0)), "");
+        return new Outcome(low(Captions.flown(flight.figures().get(0), flight.samples())), "");
     }
 
     /** The same just above the ground and in the middle. */

@@ -1,6 +1,8 @@
 package crowdline.sight;
 
 import crowdline.flight.body.Vec;
+import crowdline.show.aircraft.Outline;
+import crowdline.sight.picture.Eye;
 import crowdline.sight.picture.Flown;
 import crowdline.sight.picture.Pose;
 import java.util.List;
@@ -28,6 +30,9 @@ public record SideView(
 
     /** So far beyond the picture the arrow still seems to be in its place, metres. Tuned by eye. */
     private static final double BEYOND_M = 60;
+
+    /** So far off nothing is seen from beneath, metres. */
+    private static final double FAR_OFF_M = 5000;
 
     /** What is shown where only an aircraft is known and no path: judgement, an ordinary display area. */
     private static final PathExtent ANYWHERE_SIDE = new PathExtent(-900, 900, 0, 450);
@@ -68,8 +73,16 @@ public record SideView(
      * @param predicted true if this is where the plan has it, false if a reading has it there
      * @param trail where it was read to be in the last seconds, the oldest first; empty where it is predicted
      * @param word where the place comes from, and how old it is if that matters
+     * @param lies how it lies in the air, or null if nobody knows
      */
-    public record Craft(Spot at, double pathRad, double headingRad, boolean predicted, List<Spot> trail, String word) {
+    public record Craft(
+            Spot at,
+            double pathRad,
+            double headingRad,
+            boolean predicted,
+            List<Spot> trail,
+            String word,
+            @Nullable Lies lies) {
         /** Younger readings are as good as now, seconds: a slow receiver gives one each second. */
         private static final double FRESH_S = 1.5;
 
@@ -79,7 +92,12 @@ public record SideView(
 
         /** Where the plan has it. */
         public static Craft predicted(Spot at, double pathRad, double headingRad) {
-            return new Craft(at, pathRad, headingRad, true, List.of(), "predicted");
+            return predicted(at, pathRad, headingRad, null);
+        }
+
+        /** Where the plan has it, and how it lies in the air there. */
+        static Craft predicted(Spot at, double pathRad, double headingRad, @Nullable Lies lies) {
+            return new Craft(at, pathRad, headingRad, true, List.of(), "predicted", lies);
         }
 
         /**
@@ -89,13 +107,16 @@ public record SideView(
          */
         public static Craft read(Spot at, double pathRad, double headingRad, List<Spot> trail, double ageS) {
             String word = ageS < FRESH_S ? "read" : "read " + Math.round(ageS) + " s ago";
-            return new Craft(at, pathRad, headingRad, false, trail, word);
+            return new Craft(at, pathRad, headingRad, false, trail, word, null);
         }
 
         public double turnedRad(PathView view) {
             return view == PathView.SIDE ? pathRad : headingRad;
         }
     }
+
+    /** How an aircraft of some shape lies in the air. */
+    public record Lies(Pose pose, Outline outline) {}
 
     /** Nothing is known of the crowd line. */
     public SideView(List<Stretch> stretches, int current, @Nullable Craft craft) {
@@ -121,10 +142,14 @@ public record SideView(
                 List.of(new Stretch(
                         flown.poses().stream().map(p -> spot(p.place())).toList())),
                 0,
-                Craft.predicted(
+                new Craft(
                         spot(now.place()),
                         Math.atan2(now.nose().z(), now.nose().x()),
-                        Math.atan2(now.nose().y(), now.nose().x())));
+                        Math.atan2(now.nose().y(), now.nose().x()),
+                        true,
+                        List.of(),
+                        "",
+                        null));
     }
 
     private static Spot spot(Vec place) {
@@ -144,6 +169,11 @@ public record SideView(
     public boolean hasDepth() {
         return crowdM != null
                 || stretches.stream().flatMap(s -> s.spots().stream()).anyMatch(s -> Math.abs(s.awayM()) > 1);
+    }
+
+    /** Where it is seen from: the crowd line, or far off if nobody knows where that is. */
+    public Eye eye() {
+        return Eye.standing(crowdM == null || !(crowdM > 0) ? FAR_OFF_M : crowdM);
     }
 
     public PathExtent extent(PathView view) {

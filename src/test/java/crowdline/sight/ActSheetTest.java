@@ -9,6 +9,7 @@ import crowdline.flight.Predictor;
 import crowdline.flight.leg.Sample;
 import crowdline.show.Act;
 import crowdline.show.Show;
+import crowdline.show.aircraft.Outline;
 import crowdline.sight.SideView.Craft;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
@@ -31,8 +32,33 @@ class ActSheetTest {
     }
 
     private Craft craft(int figure, double share) {
-        return Objects.requireNonNull(
-                ActSheet.of(flight, 180.0).at(figure, share, null).craft());
+        return Objects.requireNonNull(ActSheet.of(flight, 180.0, Outline.MONOPLANE)
+                .at(figure, share, null)
+                .craft());
+    }
+
+    @Test
+    void aPredictedAircraftLiesAsItIsFlownAndOneThatIsReadAsNobodyKnows() {
+        for (int i = 0; i < flight.figures().size(); i++) {
+            if (flight.figures().get(i).simulated()) {
+                FigureFlight figure = flight.figures().get(i);
+                double tS = (figure.startS() + figure.endS()) / 2;
+                Sample at = flight.samples().stream()
+                        .filter(s -> s.tS() >= tS)
+                        .findFirst()
+                        .orElseThrow();
+                SideView.Lies lies = Objects.requireNonNull(craft(i, 0.5).lies());
+                // Within a tenth of a second even a flick turns by less than a radian.
+                assertThat(lies.pose().up().dot(at.up())).as(figure.name()).isGreaterThan(0.5);
+                assertThat(lies.pose().tS()).isCloseTo(tS, within(1e-9));
+            }
+        }
+        Craft read = Craft.read(new SideView.Spot(0, 0, 100), 0, 0, List.of(), 0.2);
+        assertThat(Objects.requireNonNull(ActSheet.of(flight, 180.0, Outline.MONOPLANE)
+                                .at(1, 0.5, read)
+                                .craft())
+                        .lies())
+                .isNull();
     }
 
     @Test
@@ -79,6 +105,7 @@ class ActSheetTest {
 
     @Test
     void theCrowdLineOfTheVenueIsPartOfTheView() {
-        assertThat(ActSheet.of(flight, 180.0).path(-1).crowdM()).isEqualTo(180.0);
+        assertThat(ActSheet.of(flight, 180.0, Outline.MONOPLANE).path(-1).crowdM())
+                .isEqualTo(180.0);
     }
 }

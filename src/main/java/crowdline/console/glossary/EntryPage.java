@@ -13,6 +13,7 @@ import java.awt.KeyboardFocusManager;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.util.function.Consumer;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -36,7 +37,7 @@ final class EntryPage extends JScrollPane {
         this.appearance = appearance;
         this.open = open;
         setViewportView(sheet);
-        setBorder(null);
+        setBorder(BorderFactory.createEmptyBorder());
         setHorizontalScrollBarPolicy(HORIZONTAL_SCROLLBAR_NEVER);
         // A bar that comes and goes wraps the text anew, which may then fit without it.
         setVerticalScrollBarPolicy(VERTICAL_SCROLLBAR_ALWAYS);

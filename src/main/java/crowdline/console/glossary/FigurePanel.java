@@ -153,38 +153,46 @@ final class FigurePanel extends JPanel {
         flownBy.setVisible(flying != null);
         SkyView shown = picture.shown();
         if (shown != null) {
-            paths.show(shown.isEmpty() ? SideView.NONE : SideView.of(shown.flown(), shown.atS()));
+            SideView path = SideView.of(shown.flown(), shown.atS());
+            paths.show(path);
+            // Along the display line it is what the crowd sees, and from above it is that line.
+            paths.setVisible(path.hasDepth());
         }
     }
 
     void wear(Appearance appearance) {
+        // Where letters are that large there is room for the picture and little else; the keys go on.
+        boolean large = appearance.zoom().percent() > 140;
         removeAll();
         setBackground(appearance.palette().stage());
         setLayout(new MigLayout(
-                "insets 0, gap " + appearance.room(8) + " " + appearance.room(6) + ", hidemode 3",
-                "[0:0:,grow,fill][0:0:,grow,fill]",
-                "[0:0:,grow 62,fill][][][][0:0:,grow 38,fill]"));
+                "insets 0, hidemode 3, flowy, gap " + appearance.room(8) + " " + appearance.room(6),
+                "[0:0:,grow,fill]",
+                "[0:0:,grow 62,fill][][][0:0:,grow 38,fill]"));
         picture.wear(appearance, appearance.zoom().factor());
         paths.wear(appearance, appearance.zoom().factor());
         lack.setFont(appearance.plain(TextRole.SMALL));
         lack.setForeground(appearance.palette().text());
-        for (JButton button : List.of(fly, before, next, slower, faster, flownBy)) {
-            button.setFont(appearance.plain(TextRole.BODY));
+        add(picture, "grow, wmin 0, hmin 0");
+        add(lack, "growx, wmin 0");
+        add(row(appearance, large ? List.of(fly, flownBy) : List.of(fly, flownBy, before, next, slower, faster)));
+        if (!large) {
+            add(paths, "grow, wmin 0, hmin 0");
         }
-        JPanel sky = new JPanel(new MigLayout("insets 0, hidemode 3, flowy", "[0:0:,grow,fill]", "[0:0:,grow,fill][]"));
-        sky.setOpaque(false);
-        sky.add(picture, "grow, wmin 0, hmin 0");
-        sky.add(lack, "growx, wmin 0");
-        add(sky, "span 2, grow, wmin 0, hmin 0, wrap");
-        add(fly, "wmin 0");
-        add(flownBy, "wmin 0, wrap");
-        add(before, "wmin 0");
-        add(next, "wmin 0, wrap");
-        add(slower, "wmin 0");
-        add(faster, "wmin 0, wrap");
-        add(paths, "span 2, grow, wmin 0, hmin 0");
         revalidate();
         repaint();
+    }
+
+    private static JPanel row(Appearance appearance, List<JButton> buttons) {
+        JPanel row = new JPanel(new MigLayout(
+                "insets 0, hidemode 3, wrap 2, gap " + appearance.room(8) + " " + appearance.room(6),
+                "[0:0:,grow,fill][0:0:,grow,fill]"));
+        row.setOpaque(false);
+        for (JButton button : buttons) {
+            button.setFont(appearance.plain(TextRole.BODY));
+            row.add(button, "wmin 0");
+        }
+        return row;
     }
 
     /** The path from the side and from above. */

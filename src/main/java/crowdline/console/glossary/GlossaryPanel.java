@@ -226,7 +226,7 @@ public final class GlossaryPanel extends JPanel {
         JPanel right = new JPanel(new MigLayout(
                 "insets 0, gap " + gap + " " + gap + ", hidemode 3" + (isLarge(appearance) ? ", flowy" : ""),
                 isLarge(appearance) ? "[0:0:,grow,fill]" : "[0:0:,grow 54,fill][0:0:,grow 46,fill]",
-                isLarge(appearance) ? "[0:0:,grow 55,fill][0:0:,grow 45,fill]" : "[0:0:,grow,fill]"));
+                isLarge(appearance) ? "[0:0:,grow 50,fill][0:0:,grow 50,fill]" : "[0:0:,grow,fill]"));
         right.setOpaque(false);
         right.add(page, "grow, wmin 0, hmin 0");
         right.add(figure, "grow, wmin 0, hmin 0");

@@ -81,7 +81,13 @@ final class FigurePainter {
         Craft craft = view.craft();
         if (craft != null) {
             boolean inside = CraftPainter.isIn(frame, PathView.SIDE, craft, places.figure());
-            CraftPainter.paint(pen, frame, PathView.SIDE, craft, places.figure().inset(pen.px(9), pen.px(9)));
+            CraftPainter.paint(
+                    pen,
+                    frame,
+                    PathView.SIDE,
+                    craft,
+                    view.eye(),
+                    places.figure().inset(pen.px(9), pen.px(9)));
             CraftPainter.word(pen, craft, view.craftWord(inside), head.rightOf(caption.widthPx() + pen.px(40)));
         }
     }

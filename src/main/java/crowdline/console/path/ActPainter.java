@@ -44,7 +44,7 @@ public final class ActPainter {
         }
         Craft craft = view.craft();
         Box head = box.top(pen.px(HEAD_PX));
-        if (craft != null) {
+        if (craft != null && !craft.word().isEmpty()) {
             CraftPainter.word(pen, craft, view.craftWord(), head);
         }
         if (!view.hasDepth()) {
@@ -54,6 +54,19 @@ public final class ActPainter {
         Places places = Places.of(pen, view, box);
         side(pen, view, places.side(), places.sideBox(), head);
         plan(pen, view, places.plan(), places.planBox(), head.h(), whole);
+    }
+
+    /** Paints the view from above alone: what is flown now, before and after it. */
+    public static void plan(Pen pen, SideView view, Box box) {
+        double headPx = pen.px(HEAD_PX);
+        Box room = box.belowTop(headPx).aboveBottom(pen.px(FOOT_PX)).inset(pen.px(6), 0);
+        plan(
+                pen,
+                view,
+                frame(view.extent(PathView.PLAN), room),
+                box.belowTop(headPx).aboveBottom(pen.px(FOOT_PX)),
+                headPx,
+                false);
     }
 
     /** From metres to the picture seen from the crowd, where both views are painted; empty where only one is. */
@@ -95,7 +108,7 @@ public final class ActPainter {
         SidePainter.strokes(pen, view, frame, PathView.SIDE, true);
         Craft craft = view.craft();
         if (craft != null) {
-            CraftPainter.paint(pen, frame, PathView.SIDE, craft, box);
+            CraftPainter.paint(pen, frame, PathView.SIDE, craft, view.eye(), box);
         }
     }
 
@@ -110,7 +123,7 @@ public final class ActPainter {
         SidePainter.strokes(pen, view, frame, PathView.PLAN, whole);
         Craft craft = view.craft();
         if (craft != null) {
-            CraftPainter.paint(pen, frame, PathView.PLAN, craft, box);
+            CraftPainter.paint(pen, frame, PathView.PLAN, craft, view.eye(), box);
         }
         SidePainter.foot(pen, frame.x(0), foot, box);
         Box words = new Box(frame.x(0) + pen.px(12), foot + pen.px(2), box.maxX() - frame.x(0), pen.px(18));

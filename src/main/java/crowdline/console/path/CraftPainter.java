@@ -7,7 +7,9 @@ import crowdline.console.theme.TextRole;
 import crowdline.sheet.PathFrame;
 import crowdline.sight.PathView;
 import crowdline.sight.SideView.Craft;
+import crowdline.sight.SideView.Lies;
 import crowdline.sight.SideView.Spot;
+import crowdline.sight.picture.Eye;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
@@ -16,12 +18,29 @@ import java.awt.geom.Path2D;
 /** Paints the aircraft as a dart, full where it was read and hollow where it is predicted, with its trail. */
 public final class CraftPainter {
     private static final double DART_PX = 15;
+    /** How long the wings are drawn. */
+    private static final double SPAN_PX = 52;
 
     private CraftPainter() {}
 
-    /** Paints it into a frame; beyond the box it stays at the edge. */
-    public static void paint(Pen pen, PathFrame frame, PathView from, Craft craft, Box box) {
+    /**
+     * Paints it into a frame; beyond the box it stays at the edge. From the side it is seen as it lies in the air, if that is
+     * known, from the eye.
+     */
+    public static void paint(Pen pen, PathFrame frame, PathView from, Craft craft, Eye eye, Box box) {
         trail(pen, frame, from, craft, box);
+        Lies lies = craft.lies();
+        if (lies != null && from == PathView.SIDE) {
+            SolidPainter.paint(
+                    pen,
+                    lies.outline(),
+                    lies.pose(),
+                    eye,
+                    across(box, frame.x(craft.at().alongM())),
+                    down(box, frame.y(craft.at().upM(from))),
+                    pen.px(SPAN_PX));
+            return;
+        }
         dart(
                 pen,
                 across(box, frame.x(craft.at().alongM())),

@@ -33,7 +33,7 @@ public final class SidePainter {
         strokes(pen, view, frame, PathView.SIDE, true);
         Craft craft = view.craft();
         if (craft != null) {
-            CraftPainter.paint(pen, frame, PathView.SIDE, craft, box);
+            CraftPainter.paint(pen, frame, PathView.SIDE, craft, view.eye(), box);
         }
     }
 

@@ -10,8 +10,6 @@ import crowdline.show.aircraft.Outline;
 import crowdline.sight.PathExtent;
 import crowdline.sight.picture.Eye;
 import crowdline.sight.picture.Pose;
-import crowdline.sight.picture.Solid;
-import crowdline.sight.picture.Solids;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -65,7 +63,8 @@ public final class SkyPainter {
             return;
         }
         Box head = box.top(pen.px(CAPTION_PX));
-        Box sky = view.caption().isEmpty() ? box : box.belowTop(head.h());
+        // Always kept free, so that nothing jumps when there is something to say.
+        Box sky = view.atS().isEmpty() ? box : box.belowTop(head.h());
         Place place = place(view, sky);
         Shape before = pen.surface().getClip();
         pen.surface().clip(new Rectangle2D.Double(sky.x(), sky.y(), sky.w(), sky.h()));
@@ -242,25 +241,17 @@ public final class SkyPainter {
     }
 
     private static void aircraft(Pen pen, SkyView view, Pose pose, Place place) {
-        Tones tones = Tones.of(pen.palette());
-        Graphics2D g = pen.surface();
-        List<Solid.Piece> pieces = Solids.of(view.outline()).seen(view.eye(), pose, place.spanM());
-        List<Path2D> shapes = new ArrayList<>(pieces.size());
-        for (Solid.Piece piece : pieces) {
-            Path2D shape = new Path2D.Double();
-            piece.corners().forEach(spot -> go(shape, place.frame(), spot));
-            shape.closePath();
-            shapes.add(shape);
-        }
-        g.setColor(pen.palette().text());
-        g.setStroke(new BasicStroke((float) pen.px(2), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-        shapes.forEach(g::draw);
-        g.setStroke(new BasicStroke((float) pen.px(0.4), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-        for (int i = 0; i < shapes.size(); i++) {
-            g.setColor(tones.of(pieces.get(i).tone()));
-            g.fill(shapes.get(i));
-            g.draw(shapes.get(i));
-        }
+        PathFrame frame = place.frame();
+        view.eye()
+                .see(pose.place())
+                .ifPresent(spot -> SolidPainter.paint(
+                        pen,
+                        view.outline(),
+                        pose,
+                        view.eye(),
+                        frame.x(spot.alongM()),
+                        frame.y(spot.upM()),
+                        place.spanM() * frame.pxPerM() * spot.scale()));
     }
 
     static Color faded(Color colour, double share) {

@@ -157,7 +157,7 @@ public final class PreparePresenter {
                 baseFt == null ? "any cloud base" : String.format(Locale.UK, "from %,.0f ft", baseFt),
                 total,
                 figures,
-                flight.map(f -> ActSheet.of(f, show.venue().crowdToLineM()))
+                flight.map(f -> ActSheet.of(f, show.venue().crowdToLineM(), show.outline(act)))
                         .orElse(ActSheet.NONE)
                         .path(-1),
                 passes);

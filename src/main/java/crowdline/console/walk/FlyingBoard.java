@@ -5,6 +5,7 @@ import crowdline.console.paint.Painted;
 import crowdline.console.paint.Pen;
 import crowdline.console.paint.TextBlock;
 import crowdline.console.path.ActPainter;
+import crowdline.console.path.SkyPainter;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.console.walk.WalkView.Flying;
@@ -20,6 +21,8 @@ final class FlyingBoard extends Painted<Flying> {
     private static final double WORDS = 0.17;
     private static final double VALUES = 0.16;
     private static final double LEAST_NAME_PX = 22;
+    /** How much of the drawing the view from above takes. */
+    private static final double PLAN = 0.34;
 
     FlyingBoard(Appearance appearance) {
         super("What is flown", appearance);
@@ -63,11 +66,21 @@ final class FlyingBoard extends Painted<Flying> {
                 look,
                 pen.palette().text());
         double valuesHeight = inner.h() * VALUES;
-        ActPainter.paint(
-                pen,
-                v.side(),
-                inner.belowTop(nameHeight + words.h() + pen.px(6)).aboveBottom(valuesHeight + pen.px(4)));
+        paths(pen, v, inner.belowTop(nameHeight + words.h() + pen.px(6)).aboveBottom(valuesHeight + pen.px(4)));
         values(pen, v.values(), inner.bottom(valuesHeight));
+    }
+
+    /** The figure as the crowd sees it, with its way from above; the whole act's where that is not known. */
+    private static void paths(Pen pen, Flying v, Box box) {
+        if (v.sky().isEmpty()) {
+            ActPainter.paint(pen, v.side(), box);
+            return;
+        }
+        double plan = v.side().hasDepth() ? box.h() * PLAN : 0;
+        SkyPainter.paint(pen, v.sky(), box.aboveBottom(plan));
+        if (plan > 0) {
+            ActPainter.plan(pen, v.side(), box.bottom(plan));
+        }
     }
 
     private static void values(Pen pen, List<Value> values, Box box) {

@@ -4,6 +4,7 @@ import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;
 import crowdline.console.passes.PassName;
+import crowdline.console.path.SkyView;
 import crowdline.console.theme.Tone;
 import crowdline.console.walk.WalkView.Flying;
 import crowdline.console.walk.WalkView.Saying;
@@ -15,10 +16,14 @@ import crowdline.patter.Placed;
 import crowdline.show.Act;
 import crowdline.show.CrowdUnits;
 import crowdline.show.figure.RemarkForm;
+import crowdline.sight.ActSheet;
 import crowdline.sight.SideView;
+import crowdline.sight.picture.Eye;
+import crowdline.sight.picture.Flown;
 import crowdline.timing.FigureTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Says what the Walk through place shows at one moment. */
 final class WalkPresenter {
@@ -111,7 +116,8 @@ final class WalkPresenter {
                     "",
                     "Add figures to this variant in the show file.",
                     TrackValues.of(null, units()),
-                    SideView.NONE);
+                    SideView.NONE,
+                    SkyView.NONE);
         }
         if (index < 0) {
             FigureTime first = figures.get(0);
@@ -121,7 +127,8 @@ final class WalkPresenter {
                     timer != null ? "Space when it begins" : "",
                     words.look(act, first.figureId()),
                     TrackValues.of(null, units()),
-                    route.tour().sheet().path(-1));
+                    route.tour().sheet().path(-1),
+                    sky(flightIndex(first.figureId())));
         }
         FigureTime figure = figures.get(index);
         double gone = timer != null
@@ -137,7 +144,24 @@ final class WalkPresenter {
                         .orElse("timed, not predicted"),
                 words.look(act, figure.figureId()),
                 TrackValues.of(track.orElse(null), units()),
-                route.tour().sheet().at(place, share, null));
+                route.tour().sheet().at(place, share, null),
+                sky(place, share));
+    }
+
+    /** A whole figure as the crowd sees it. */
+    private SkyView sky(int place) {
+        ActSheet sheet = route.tour().sheet();
+        Double crowdM = sheet.crowdM();
+        Flown flown = sheet.flown(place);
+        return crowdM == null || !(crowdM > 0) || flown.isEmpty()
+                ? SkyView.NONE
+                : new SkyView(flown, OptionalDouble.empty(), Eye.standing(crowdM), sheet.outline(), "");
+    }
+
+    /** The same after a share of its time. */
+    private SkyView sky(int place, double share) {
+        SkyView whole = sky(place);
+        return whole.isEmpty() ? whole : whole.at(route.tour().sheet().atS(place, share));
     }
 
     private int flightIndex(String figureId) {

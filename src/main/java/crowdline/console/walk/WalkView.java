@@ -1,6 +1,7 @@
 package crowdline.console.walk;
 
 import crowdline.console.paint.Mark;
+import crowdline.console.path.SkyView;
 import crowdline.sight.SideView;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -34,8 +35,10 @@ public record WalkView(Top top, Flying flying, Saying saying, Bar bar, String no
      * @param look one sentence of what to look for
      * @param values speed, height, load and where
      * @param side the path with the aircraft on it
+     * @param sky the figure as the crowd sees it; nothing where it is only timed or the crowd line is not known
      */
-    public record Flying(String name, String place, String element, String look, List<Value> values, SideView side) {
+    public record Flying(
+            String name, String place, String element, String look, List<Value> values, SideView side, SkyView sky) {
         public Flying {
             values = List.copyOf(values);
         }

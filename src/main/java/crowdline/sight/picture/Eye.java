@@ -51,9 +51,11 @@ public record Eye(double crowdM, double heightM) {
         return Optional.of(new Spot(place.x() * scale, heightM + (place.z() - heightM) * scale, scale));
     }
 
-    /** How far a place is from the eye, metres. */
-    double distanceM(Vec place) {
-        return place.minus(at()).length();
+    /** The direction in which a place is looked for, a unit vector; straight overhead it is a little off. */
+    Vec sight(Vec place) {
+        Vec sight = place.minus(at());
+        boolean overhead = Math.hypot(sight.x(), sight.y()) < 1e-6 * Math.abs(sight.z());
+        return (overhead ? sight.plus(new Vec(0, 1e-6 * Math.abs(sight.z()), 0)) : sight).unit();
     }
 
     /** True if the outer side of a flat piece is turned to the eye. */

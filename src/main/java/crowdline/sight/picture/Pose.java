@@ -42,8 +42,12 @@ public record Pose(double tS, Vec place, Vec nose, Vec up, double g) {
         return nose.times(body.x()).plus(right().times(body.y())).plus(up.times(body.z()));
     }
 
-    /** Between two poses of one flight, which lie less than half a turn apart. */
-    static Pose between(Pose a, Pose b, double share) {
+    /**
+     * Between two poses of one flight, which lie less than half a turn apart.
+     *
+     * @param share 0 at the first to 1 at the second
+     */
+    public static Pose between(Pose a, Pose b, double share) {
         Vec nose = mixed(a.nose, b.nose, share).unit();
         Vec up = mixed(a.up, b.up, share).across(nose);
         return new Pose(

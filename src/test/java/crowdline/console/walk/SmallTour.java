@@ -12,6 +12,7 @@ import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.show.Act;
 import crowdline.show.FigureNote;
+import crowdline.show.aircraft.Outline;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.figure.Element;
 import crowdline.show.figure.RemarkForm;
@@ -41,7 +42,13 @@ public final class SmallTour implements Passes, Notes {
         List<Tour> tours = act.variants().stream()
                 .map(v -> {
                     Flight flight = flight(v.order());
-                    return new Tour(act, v, () -> flight, times(v.order()), () -> ActSheet.of(flight, 150.0), taught);
+                    return new Tour(
+                            act,
+                            v,
+                            () -> flight,
+                            times(v.order()),
+                            () -> ActSheet.of(flight, 150.0, Outline.BIPLANE),
+                            taught);
                 })
                 .toList();
         ShowLookup words = new ShowLookup(

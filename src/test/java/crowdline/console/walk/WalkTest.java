@@ -3,10 +3,13 @@ package crowdline.console.walk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import crowdline.console.keys.Command;
+import crowdline.console.path.SkyView;
 import crowdline.console.walk.WalkView.ScoreLine;
 import crowdline.console.walk.WalkView.Value;
+import crowdline.show.aircraft.Outline;
 import crowdline.timing.Pass;
 import java.util.List;
 import java.util.stream.Stream;
@@ -68,6 +71,20 @@ class WalkTest {
         assertThat(value(view, "Load")).isEqualTo("+1.0 g");
         assertThat(value(view, "Where")).isEqualTo("100 m right, 100 m out");
         assertThat(view.top().clock()).isEqualTo("0:12 of 0:30");
+    }
+
+    @Test
+    void figureIsSeenFromTheCrowdLineWholeBeforeItAndAtItsMomentInIt() {
+        SkyView before = at(0).flying().sky();
+        assertThat(before.flown().fromS()).isZero();
+        assertThat(before.atS()).isEmpty();
+        walk.command(Command.PLAY, 100);
+        SkyView inIt = at(100 + LEAD_S + 12).flying().sky();
+        assertThat(inIt.atS()).hasValue(12);
+        assertThat(inIt.flown().fromS()).isEqualTo(10);
+        assertThat(inIt.flown().at(12).place().x()).isCloseTo(100, within(1e-6));
+        assertThat(inIt.eye().crowdM()).isEqualTo(150);
+        assertThat(inIt.outline()).isEqualTo(Outline.BIPLANE);
     }
 
     @Test

@@ -24,22 +24,22 @@ class SolidTest {
         return new Pose(0, place, nose, up, 1);
     }
 
-    /** How much of each tone is seen, square metres on the pane, whatever covers it. */
+    /** How much of each tone is seen, square spans, whatever covers it. */
     private static Map<Tone, Double> areas(Outline outline, Pose pose) {
         Map<Tone, Double> areas = new EnumMap<>(Tone.class);
-        for (Piece piece : Solids.of(outline).seen(EYE, pose, 10)) {
+        for (Piece piece : Solids.of(outline).seen(EYE, pose)) {
             areas.merge(piece.tone(), area(piece.corners()), Double::sum);
         }
         return areas;
     }
 
     /** By the shoelace formula. */
-    private static double area(List<Eye.Spot> corners) {
+    private static double area(List<Solid.Corner> corners) {
         double twice = 0;
         for (int i = 0; i < corners.size(); i++) {
-            Eye.Spot a = corners.get(i);
-            Eye.Spot b = corners.get((i + 1) % corners.size());
-            twice += a.alongM() * b.upM() - b.alongM() * a.upM();
+            Solid.Corner a = corners.get(i);
+            Solid.Corner b = corners.get((i + 1) % corners.size());
+            twice += a.right() * b.up() - b.right() * a.up();
         }
         return Math.abs(twice) / 2;
     }
@@ -74,19 +74,18 @@ class SolidTest {
     @ParameterizedTest
     @EnumSource
     void isOneSpanAcross(Outline outline) {
-        List<Piece> pieces = Solids.of(outline).seen(EYE, at(new Vec(0, 0, 1.6), TOWARDS, Vec.UP), 10);
+        List<Piece> pieces = Solids.of(outline).seen(EYE, at(new Vec(0, 0, 1.6), TOWARDS, Vec.UP));
         double right = pieces.stream()
                 .flatMap(p -> p.corners().stream())
-                .mapToDouble(Eye.Spot::alongM)
+                .mapToDouble(Solid.Corner::right)
                 .max()
                 .orElseThrow();
         double left = pieces.stream()
                 .flatMap(p -> p.corners().stream())
-                .mapToDouble(Eye.Spot::alongM)
+                .mapToDouble(Solid.Corner::right)
                 .min()
                 .orElseThrow();
-        // A wing swept back or forward is that much further away or nearer.
-        assertThat(right - left).isCloseTo(10, within(0.15));
+        assertThat(right - left).isCloseTo(1, within(1e-9));
         assertThat(right).isCloseTo(-left, within(1e-9));
     }
 
@@ -95,10 +94,10 @@ class SolidTest {
     void whatIsNearerIsPaintedLater(Outline outline) {
         Solid solid = Solids.of(outline);
         // Towards the crowd the nose is nearer than the fin, and away from it further.
-        assertThat(last(solid.seen(EYE, at(new Vec(0, 0, 30), TOWARDS, Vec.UP), 10), Tone.NOSE))
-                .isGreaterThan(last(solid.seen(EYE, at(new Vec(0, 0, 30), TOWARDS, Vec.UP), 10), Tone.TAIL));
-        assertThat(last(solid.seen(EYE, at(new Vec(0, 0, 30), AWAY, Vec.UP), 10), Tone.TAIL))
-                .isGreaterThan(last(solid.seen(EYE, at(new Vec(0, 0, 30), AWAY, Vec.UP), 10), Tone.NOSE));
+        assertThat(last(solid.seen(EYE, at(new Vec(0, 0, 30), TOWARDS, Vec.UP)), Tone.NOSE))
+                .isGreaterThan(last(solid.seen(EYE, at(new Vec(0, 0, 30), TOWARDS, Vec.UP)), Tone.TAIL));
+        assertThat(last(solid.seen(EYE, at(new Vec(0, 0, 30), AWAY, Vec.UP)), Tone.TAIL))
+                .isGreaterThan(last(solid.seen(EYE, at(new Vec(0, 0, 30), AWAY, Vec.UP)), Tone.NOSE));
     }
 
     private static int last(List<Piece> pieces, Tone tone) {
@@ -111,8 +110,23 @@ class SolidTest {
 
     @ParameterizedTest
     @EnumSource
-    void nothingIsSeenBehindTheEye(Outline outline) {
-        assertThat(Solids.of(outline).seen(EYE, at(new Vec(0, -301, 30), RIGHT, Vec.UP), 10))
-                .isEmpty();
+    void fromFarAlongTheLineItIsSeenFromItsEndAndNotFromItsSide(Outline outline) {
+        // Far to the right and flying on to the right, it shows its tail and the whole of its wings.
+        List<Piece> pieces = Solids.of(outline).seen(EYE, at(new Vec(30_000, 0, 1.6), RIGHT, Vec.UP));
+        double wide = pieces.stream()
+                .flatMap(p -> p.corners().stream())
+                .mapToDouble(c -> Math.abs(c.right()))
+                .max()
+                .orElseThrow();
+        assertThat(wide).isCloseTo(0.5, within(0.01));
+        assertThat(last(pieces, Tone.TAIL)).isGreaterThan(last(pieces, Tone.NOSE));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void straightOverheadItIsSeenFromBeneath(Outline outline) {
+        Map<Tone, Double> areas = areas(outline, at(new Vec(0, -300, 400), RIGHT, Vec.UP));
+        assertThat(of(areas, Tone.UNDERSIDE)).isGreaterThan(4 * of(areas, Tone.TOP));
+        assertThat(areas.values()).allMatch(Double::isFinite);
     }
 }
