@@ -70,6 +70,7 @@ class ArchitectureTest {
             new Room("storage.file", "a file is bytes and lines, whatever is in them"),
             new Room("storage.json", "JSON is read and laid out without knowing what it says"),
             new Room("storage.show", "the form of the show file is known here alone"),
+            new Room("storage.page", "a page for a browser is data in a form, whoever sends it"),
             new Room("storage.unsaved", "what is not saved is kept as a show file is written, whoever edits it"),
             new Room("storage.journal", "a journal is read again without the program that wrote it"),
             new Room("storage.passes", "passes are kept beside their show, whoever timed them"),

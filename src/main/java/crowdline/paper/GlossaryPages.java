@@ -1,5 +1,7 @@
 package crowdline.paper;
 
+import crowdline.glossary.Explained;
+import crowdline.glossary.Explained.Section;
 import crowdline.sheet.FigurePicture;
 import crowdline.sheet.page.Cell;
 import crowdline.sheet.page.Counting;
@@ -31,15 +33,37 @@ final class GlossaryPages {
     static Pages of(String title, Wanted wanted, Counting count) throws NothingOnPaper {
         Catalogue catalogue =
                 wanted.loaded().catalogue().with(wanted.loaded().show().figures());
-        List<CatalogueEntry> entries = entries(catalogue, wanted);
-        GlossaryPages made = new GlossaryPages(wanted.type());
-        made.flow.text("title", wanted.one() ? wanted.acts().get(0).title() : "Every figure", made.type.title());
+        List<Explained> items = entries(catalogue, wanted).stream()
+                .<Explained>map(Explained.OfFigure::new)
+                .toList();
+        String heading = wanted.one() ? wanted.acts().get(0).title() : "Every figure";
+        PageFrame frame = new PageFrame(wanted.loaded().show().title(), "Glossary", false);
+        return new GlossaryPages(wanted.type()).pages(title, heading, items, catalogue, frame, count);
+    }
+
+    /**
+     * Figures and words in the order given.
+     *
+     * @param catalogue knows every figure among them
+     */
+    static Pages of(String title, List<Explained> items, Catalogue catalogue, Type type, Counting count) {
+        return new GlossaryPages(type)
+                .pages(title, title, items, catalogue, new PageFrame(title, "Glossary", false), count);
+    }
+
+    private Pages pages(
+            String title, String heading, List<Explained> items, Catalogue catalogue, PageFrame frame, Counting count) {
+        flow.text("title", heading, type.title());
         FigureAlone drawing = new FigureAlone(catalogue);
-        for (CatalogueEntry entry : entries) {
-            count.is(entries.indexOf(entry), entries.size());
-            made.entry(entry, drawing.of(entry).spots(0));
+        for (int i = 0; i < items.size(); i++) {
+            count.is(i, items.size());
+            item(
+                    items.get(i),
+                    items.get(i) instanceof Explained.OfFigure figure
+                            ? drawing.of(figure.entry()).spots(0)
+                            : List.of());
         }
-        return made.flow.pages(title, new PageFrame(wanted.loaded().show().title(), "Glossary", false));
+        return flow.pages(title, frame);
     }
 
     private static List<CatalogueEntry> entries(Catalogue catalogue, Wanted wanted) throws NothingOnPaper {
@@ -58,7 +82,7 @@ final class GlossaryPages {
         return used.stream().sorted(byName).toList();
     }
 
-    private void entry(CatalogueEntry entry, List<Spot> path) {
+    private void item(Explained entry, List<Spot> path) {
         boolean drawn = FigurePicture.has(path);
         double tall = drawn ? FigurePicture.height(path, DRAWING_PT) : 0;
         double width = flow.room().width();
@@ -88,16 +112,19 @@ final class GlossaryPages {
             flow.row(new Cell("others", 0, beside, "also: " + others, type.small()));
         }
         flow.gap(type.pt(4));
-        flow.row(new Cell("look", 0, beside, entry.lookFor(), type.strongWords()));
+        List<Section> sections = entry.sections();
+        flow.row(new Cell("look", 0, beside, sections.get(0).text(), type.strongWords()));
         flow.gap(type.pt(3));
-        flow.row(new Cell("what", 0, beside, entry.whatItIs(), type.words()));
+        boolean second = sections.size() > 1 && entry instanceof Explained.OfFigure;
+        if (second) {
+            flow.row(new Cell("what", 0, beside, sections.get(1).text(), type.words()));
+        }
         if (drawn && flow.page() == page) {
             flow.goOnFrom(Math.max(flow.at(), from + tall));
         }
-        section("Why it is hard", entry.whyHard());
-        section("Hands and feet", entry.handsAndFeet());
-        section("The pilot feels", entry.pilotFeels());
-        section("Mixed up with", entry.mixUps());
+        for (Section section : sections.subList(second ? 2 : 1, sections.size())) {
+            section(section.title(), section.text());
+        }
     }
 
     private void section(String label, String words) {

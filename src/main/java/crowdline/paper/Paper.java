@@ -1,7 +1,10 @@
 package crowdline.paper;
 
+import crowdline.glossary.Explained;
 import crowdline.sheet.page.Counting;
 import crowdline.sheet.page.Pages;
+import crowdline.show.catalogue.Catalogue;
+import java.util.List;
 
 /** Makes pages. */
 public final class Paper {
@@ -24,5 +27,15 @@ public final class Paper {
             case INCIDENT -> IncidentPages.of(title, wanted.loaded().show(), wanted.type());
             case DEBRIEF -> DebriefPages.of(title, wanted);
         };
+    }
+
+    /**
+     * Pages of the glossary, whatever show.
+     *
+     * @param items figures and words, in the order given
+     * @param catalogue knows every figure among them
+     */
+    public static Pages glossary(String title, List<Explained> items, Catalogue catalogue, boolean large) {
+        return GlossaryPages.of(title, items, catalogue, new Type(large ? Type.LARGE : 1), Counting.UNHEARD);
     }
 }

@@ -4,13 +4,27 @@ import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Terminal;
 import crowdline.glossary.Explained;
 import crowdline.glossary.Glossary;
+import crowdline.paper.Paper;
+import crowdline.sheet.page.Counting;
+import crowdline.sheet.page.PagePdf;
 import crowdline.show.Show;
+import crowdline.show.Term;
+import crowdline.show.aircraft.Kind;
+import crowdline.show.aircraft.Sliders;
 import crowdline.show.bounds.Nearest;
 import crowdline.show.catalogue.Catalogue;
-import crowdline.storage.file.ShowFileException;
+import crowdline.sight.FigureAlone;
+import crowdline.sight.picture.Eye;
+import crowdline.sight.picture.Flown;
+import crowdline.storage.file.AtomicFile;
+import crowdline.storage.page.GlossaryPage;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.GlossaryJson;
+import crowdline.storage.show.KindsFile;
 import crowdline.storage.show.TermsFile;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -53,12 +67,28 @@ public final class GlossaryCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print as JSON, with figures and terms apart.")
     private boolean json;
 
+    @Option(
+            names = "--html",
+            paramLabel = "FILE.html",
+            description = "Write what was found as one page for a browser, its figures moving; it needs no network.")
+    private @Nullable Path html;
+
+    @Option(names = "--pdf", paramLabel = "FILE.pdf", description = "Write what was found as pages to print.")
+    private @Nullable Path pdf;
+
+    @Option(
+            names = "--aircraft",
+            paramLabel = "KIND",
+            description =
+                    "Fly the figures of the page for a browser with this kind; a strong aerobatic monoplane if left out.")
+    private String aircraft = "strong aerobatic monoplane";
+
     public GlossaryCommand(Terminal terminal) {
         this.terminal = terminal;
     }
 
     @Override
-    public Integer call() throws ShowFileException {
+    public Integer call() throws IOException {
         String asked = String.join(" ", term).strip();
         if (!asked.isEmpty() && search != null) {
             terminal.complain("a term and --search are two questions; ask one of them");
@@ -67,7 +97,29 @@ public final class GlossaryCommand implements Callable<Integer> {
             terminal.complain("--search has no words; write what to look for, such as --search rudder");
             return ExitCode.UNUSABLE;
         }
-        Glossary glossary = glossary();
+        Kind kind = KindsFile.shipped().find(aircraft).filter(Kind::flies).orElse(null);
+        if (kind == null) {
+            terminal.complain(noKind(aircraft));
+            return ExitCode.UNUSABLE;
+        }
+        String refusal = html != null ? NewFile.refusal("--html", html, ".html") : null;
+        if (refusal == null && pdf != null) {
+            refusal = NewFile.refusal("--pdf", pdf, ".pdf");
+        }
+        if (refusal != null) {
+            terminal.complain(refusal);
+            return ExitCode.UNUSABLE;
+        }
+        Catalogue catalogue = CatalogueFile.shipped();
+        List<Term> own = List.of();
+        String title = "Figures and words";
+        if (show != null) {
+            Show read = new UsableShow(terminal).read(show);
+            catalogue = catalogue.with(read.figures());
+            own = read.terms();
+            title = read.title() + ": figures and words";
+        }
+        Glossary glossary = Glossary.of(catalogue, TermsFile.shipped(), own);
         List<Explained> found = found(glossary, asked);
         if (json) {
             terminal.json(GlossaryJson.of(
@@ -84,7 +136,15 @@ public final class GlossaryCommand implements Callable<Integer> {
             terminal.complain(nothing(glossary, asked));
             return ExitCode.BLOCKED;
         }
-        if (!json) {
+        if (html != null) {
+            write(html, page(title, found, catalogue, kind).getBytes(StandardCharsets.UTF_8), found.size());
+        }
+        if (pdf != null) {
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            PagePdf.write(Paper.glossary(title, found, catalogue, false), bytes, Counting.UNHEARD);
+            write(pdf, bytes.toByteArray(), found.size());
+        }
+        if (!json && html == null && pdf == null) {
             if (!asked.isEmpty()) {
                 found.forEach(item -> page(glossary, item));
             } else {
@@ -94,13 +154,38 @@ public final class GlossaryCommand implements Callable<Integer> {
         return ExitCode.FINE;
     }
 
-    private Glossary glossary() throws ShowFileException {
-        Catalogue catalogue = CatalogueFile.shipped();
-        if (show == null) {
-            return Glossary.of(catalogue, TermsFile.shipped(), List.of());
-        }
-        Show read = new UsableShow(terminal).read(show);
-        return Glossary.of(catalogue.with(read.figures()), TermsFile.shipped(), read.terms());
+    private static String noKind(String aircraft) {
+        return KindsFile.shipped()
+                .find(aircraft)
+                .map(timed -> "figures cannot be flown with a " + timed.name() + ", which is only timed; choose one of "
+                        + flying())
+                .orElseGet(() -> KindsFile.shipped().unknown(aircraft));
+    }
+
+    private static String flying() {
+        return KindsFile.shipped().all().stream()
+                .filter(Kind::flies)
+                .map(Kind::name)
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String page(String title, List<Explained> found, Catalogue catalogue, Kind kind) {
+        FigureAlone alone = new FigureAlone(catalogue, kind.airframe("m", kind.name(), Sliders.TYPICAL));
+        return GlossaryPage.of(
+                title, found, item -> drawn(item, alone), alone.airframe().outline());
+    }
+
+    private static GlossaryPage.Drawn drawn(Explained item, FigureAlone alone) {
+        Flown flown = item instanceof Explained.OfFigure figure
+                ? alone.fly(figure.entry()).flown()
+                : Flown.NONE;
+        return new GlossaryPage.Drawn(
+                flown, flown.isEmpty() ? 0 : Eye.before(flown).crowdM());
+    }
+
+    private void write(Path to, byte[] bytes, int pages) throws IOException {
+        new AtomicFile().write(to, bytes);
+        terminal.line(pages + (pages == 1 ? " page" : " pages") + " of the glossary, in " + to);
     }
 
     private List<Explained> found(Glossary glossary, String asked) {

@@ -17,15 +17,12 @@ import crowdline.show.Act;
 import crowdline.show.bounds.Nearest;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.file.AtomicFile;
-import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -87,7 +84,7 @@ public final class SheetCommand implements Callable<Integer> {
             return ExitCode.UNUSABLE;
         }
         Path to = Objects.requireNonNull(out);
-        String refusal = refusal(to);
+        String refusal = NewFile.refusal("--out", to, ".pdf");
         if (refusal != null) {
             terminal.complain(refusal);
             return ExitCode.UNUSABLE;
@@ -130,15 +127,5 @@ public final class SheetCommand implements Callable<Integer> {
         int count = pages.pages().size();
         terminal.line(known.title() + ", " + count + (count == 1 ? " page" : " pages") + ", in " + to);
         return ExitCode.FINE;
-    }
-
-    private static @Nullable String refusal(Path to) throws ShowFileException {
-        if (!to.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
-            return "--out is " + to + "; its name must end in .pdf";
-        }
-        Path folder = to.toAbsolutePath().getParent();
-        return folder == null || Files.isDirectory(folder)
-                ? null
-                : "--out is " + to + "; there is no folder " + folder + "; make it first or choose another";
     }
 }

@@ -1,6 +1,5 @@
 package crowdline.console.path;
 
-import crowdline.flight.body.Vec;
 import crowdline.show.aircraft.Outline;
 import crowdline.sight.picture.Eye;
 import crowdline.sight.picture.Flown;
@@ -21,20 +20,9 @@ public record SkyView(Flown flown, OptionalDouble atS, Eye eye, Outline outline,
     public static final SkyView NONE =
             new SkyView(Flown.NONE, OptionalDouble.empty(), Eye.standing(1), Outline.MONOPLANE, "");
 
-    /** So far off for its size a figure that stands nowhere is looked at; tuned by looking. */
-    private static final double AWAY = 1.1;
-
-    private static final double LEAST_AWAY_M = 200;
-
     /** The whole of a figure that stands nowhere, from so far off that it is seen well. */
     public static SkyView whole(Flown flown, Outline outline) {
-        if (flown.isEmpty()) {
-            return NONE;
-        }
-        Vec size = flown.reach().size();
-        double awayM = Math.max(LEAST_AWAY_M, AWAY * Math.max(size.x(), size.z()));
-        double nearestM = Math.max(0, -flown.reach().least().y());
-        return new SkyView(flown, OptionalDouble.empty(), Eye.standing(awayM + nearestM), outline, "");
+        return flown.isEmpty() ? NONE : new SkyView(flown, OptionalDouble.empty(), Eye.before(flown), outline, "");
     }
 
     public boolean isEmpty() {

@@ -93,7 +93,8 @@ public final class Kinds {
         return new Named(kind, word >= 0 ? word + 2 : Integer.parseInt(number));
     }
 
-    private String unknown(String name) {
+    /** That there is no kind of that name, with the nearest names. */
+    public String unknown(String name) {
         List<String> nearest = nearest(name);
         return "there is no kind " + Written.quoted(name)
                 + (nearest.isEmpty()

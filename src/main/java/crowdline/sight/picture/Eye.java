@@ -13,6 +13,11 @@ public record Eye(double crowdM, double heightM) {
     /** A grown-up's eye above the ground, metres; from memory. */
     public static final double STANDING_M = 1.6;
 
+    /** So far off for its size a figure that stands nowhere is looked at; tuned by looking. */
+    private static final double AWAY = 1.1;
+
+    private static final double LEAST_AWAY_M = 200;
+
     /** Nearer to the eye than this nothing makes a picture, metres. */
     private static final double NEAREST_M = 5;
 
@@ -26,6 +31,13 @@ public record Eye(double crowdM, double heightM) {
     /** A grown-up standing so far before the display line, metres. */
     public static Eye standing(double crowdM) {
         return new Eye(crowdM, STANDING_M);
+    }
+
+    /** Where a figure that stands nowhere is seen well from: as far off as it is large, and behind all of it. */
+    public static Eye before(Flown flown) {
+        Vec size = flown.reach().size();
+        double awayM = Math.max(LEAST_AWAY_M, AWAY * Math.max(size.x(), size.z()));
+        return standing(awayM + Math.max(0, -flown.reach().least().y()));
     }
 
     /**

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.app.Main;
 import crowdline.app.shell.ExitCode;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -127,5 +129,95 @@ class GlossaryCommandTest {
                 .isEqualTo(ExitCode.FINE);
         assertThat(List.of(json().path("terms").path(0).path("whatItIs").asString("")))
                 .containsExactly("The flagpole, here.");
+    }
+
+    /** The data within the page, as a browser reads it. */
+    private static JsonNode data(String page) {
+        String open = "<script type=\"application/json\" id=\"data\">";
+        int from = page.indexOf(open) + open.length();
+        return new ObjectMapper().readTree(page.substring(from, page.indexOf("</script>", from)));
+    }
+
+    @Test
+    void pageForABrowserHoldsEverythingAndAsksForNothingElse() throws IOException {
+        Path file = folder.resolve("glossary.html");
+        assertThat(run("glossary", "--html", file.toString())).isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).contains(" pages of the glossary, in " + file);
+        String page = Files.readString(file);
+        assertThat(page).contains("default-src 'none'").doesNotContain("http:", "https:", "src=", "@import", "url(");
+        JsonNode data = data(page);
+        assertThat(data.path("items"))
+                .hasSizeGreaterThan(150)
+                .allSatisfy(item -> assertThat(keys(item))
+                        .contains(
+                                "name",
+                                "aliases",
+                                "group",
+                                "sections",
+                                "sayIt",
+                                "source",
+                                "poses",
+                                "captions",
+                                "eyeM"));
+        assertThat(data.path("items"))
+                .filteredOn(item -> item.path("name").asString().equals("loop"))
+                .singleElement()
+                .satisfies(loop -> {
+                    // Eleven numbers a pose: time, place, nose, up, load.
+                    assertThat(loop.path("poses").size() % 11).isZero();
+                    assertThat(loop.path("poses").size()).isGreaterThan(11 * 60);
+                    assertThat(loop.path("captions")).hasSizeGreaterThan(3);
+                });
+    }
+
+    @Test
+    void wordsOfAShowReachThePageAsDataAndNeverAsMarkup() throws IOException {
+        String nasty = "</script><script>alert(1)</script><!-- &amp; \u2028 <img src=x>";
+        Path own = folder.resolve("own.json");
+        String show = Files.readString(SHOW);
+        Files.writeString(
+                own,
+                show.replaceFirst(
+                        "\\{",
+                        "{\"terms\": [{\"name\": \"zz trap\", \"whatItIs\": "
+                                + Matcher.quoteReplacement(new ObjectMapper().writeValueAsString(nasty))
+                                + "}],"));
+        Path file = folder.resolve("glossary.html");
+        assertThat(run("glossary", "zz", "trap", "--show", own.toString(), "--html", file.toString()))
+                .as(caught.err())
+                .isEqualTo(ExitCode.FINE);
+        String page = Files.readString(file);
+        assertThat(page).doesNotContain("alert(1)</script>", "<img src=x>");
+        assertThat(data(page)
+                        .path("items")
+                        .get(0)
+                        .path("sections")
+                        .get(0)
+                        .path("text")
+                        .asString())
+                .isEqualTo(nasty);
+    }
+
+    @Test
+    void pagesToPrintHoldFiguresAndWords() throws IOException {
+        Path file = folder.resolve("glossary.pdf");
+        assertThat(run("glossary", "--search", "spin", "--pdf", file.toString()))
+                .isEqualTo(ExitCode.FINE);
+        assertThat(Files.readAllBytes(file)).startsWith("%PDF-".getBytes(StandardCharsets.US_ASCII));
+        assertThat(Files.size(file)).isGreaterThan(20_000);
+    }
+
+    @Test
+    void aFileThatCannotBeWrittenAndAKindThatCannotFlyAreRefused() {
+        assertThat(run("glossary", "--html", "page.txt")).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("--html is page.txt; its name must end in .html");
+        assertThat(run("glossary", "--pdf", folder.resolve("no/x.pdf").toString()))
+                .isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("there is no folder");
+        assertThat(run("glossary", "--html", "x.html", "--aircraft", "helicopter"))
+                .isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("figures cannot be flown with a helicopter, which is only timed");
+        assertThat(run("glossary", "--html", "x.html", "--aircraft", "glidr")).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("there is no kind \"glidr\"").contains("glider");
     }
 }

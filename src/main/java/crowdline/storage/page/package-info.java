@@ -1,0 +1,5 @@
+/** The glossary as one page for a browser. */
+@NullMarked
+package crowdline.storage.page;
+
+import org.jspecify.annotations.NullMarked;
