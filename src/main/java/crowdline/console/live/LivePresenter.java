@@ -94,8 +94,10 @@ public final class LivePresenter {
         Upcoming first = upcoming.get(0);
         Double inS = first.inS();
         String caption = moment.state().course().inTheAir() ? "Next" : "First";
+        // What is only flown on the way to a figure is nothing to look forward to.
         List<Later> later = upcoming.stream()
                 .skip(1)
+                .filter(u -> !isOnTheWay(act, u.figureId()))
                 .limit(2)
                 .map(u -> later(moment, act, u))
                 .toList();
@@ -156,10 +158,13 @@ public final class LivePresenter {
     private String call(@Nullable Act act, List<Upcoming> upcoming) {
         String first = upcoming.get(0).figureId();
         String call = call(act, first);
-        boolean onTheWay = words.figure(act, first).filter(Figure::transit).isPresent();
-        return call.isEmpty() && onTheWay && upcoming.size() > 1
+        return call.isEmpty() && isOnTheWay(act, first) && upcoming.size() > 1
                 ? call(act, upcoming.get(1).figureId())
                 : call;
+    }
+
+    private boolean isOnTheWay(@Nullable Act act, String figureId) {
+        return words.figure(act, figureId).filter(Figure::transit).isPresent();
     }
 
     private String call(@Nullable Act act, String figureId) {

@@ -13,7 +13,7 @@ class OnTheWayTest {
                 .view(SmallShow.moment(104, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100))))
                 .next()
                 .call();
-        NextView next = new LivePresenter(SmallShow.wordsWithATransit())
+        NextView next = new LivePresenter(SmallShow.wordsWithATransit("f1"))
                 .view(SmallShow.moment(40, Plan.EMPTY, SmallShow.after()))
                 .next();
         assertThat(next.name()).isEqualTo("flying on");

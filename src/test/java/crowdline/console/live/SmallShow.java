@@ -207,12 +207,12 @@ public final class SmallShow {
     }
 
     /** The same with a first figure that is only the way to the second. */
-    static ShowLookup wordsWithATransit() {
+    static ShowLookup wordsWithATransit(String id) {
         Act act = show().acts().get(0);
         Figure way = new Figure(
-                "f1", "reposition", "flying on", null, null, 10.0, null, null, null, true, List.of(), List.of());
+                id, "reposition", "flying on", null, null, 10.0, null, null, null, true, List.of(), List.of());
         List<Figure> figures =
-                act.figures().stream().map(f -> f.id().equals("f1") ? way : f).toList();
+                act.figures().stream().map(f -> f.id().equals(id) ? way : f).toList();
         return words(show().withAct(act.withFigures(figures, act.remarks())));
     }
 
