@@ -64,14 +64,6 @@ class LivePresenterTest {
     }
 
     @Test
-    void whatIsFlownOnTheWayToAFigureIsNothingToLookForwardTo() {
-        LiveView before = new LivePresenter(SmallShow.wordsWithATransit("f2"))
-                .view(SmallShow.moment(40, Plan.EMPTY, SmallShow.after()));
-        assertThat(before.next().name()).isEqualTo("Loop");
-        assertThat(before.next().later()).extracting(NextView.Later::name).containsExactly("Low pass");
-    }
-
-    @Test
     void figuresThatWereSwappedSayWithWhichInAWordAndAShape() {
         LiveState swapped = SmallShow.after(new FlightEvent.ActStarted(100), new FlightEvent.NextSwapped(102));
         LiveView view = presenter.view(SmallShow.moment(104, Plan.EMPTY, swapped));

@@ -19,4 +19,13 @@ class OnTheWayTest {
         assertThat(next.name()).isEqualTo("flying on");
         assertThat(next.call()).isEqualTo(call).isNotEmpty();
     }
+
+    @Test
+    void itIsNothingToLookForwardTo() {
+        NextView next = new LivePresenter(SmallShow.wordsWithATransit("f2"))
+                .view(SmallShow.moment(40, Plan.EMPTY, SmallShow.after()))
+                .next();
+        assertThat(next.name()).isEqualTo("Loop");
+        assertThat(next.later()).extracting(NextView.Later::name).containsExactly("Low pass");
+    }
 }
