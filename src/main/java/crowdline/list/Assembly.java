@@ -23,6 +23,7 @@ final class Assembly {
     private boolean lastWasNote;
     private boolean isNumberedList;
     private boolean isTimed;
+    private boolean isEnd;
     private int told;
     private int figures;
 
@@ -92,11 +93,21 @@ final class Assembly {
         }
         boolean hasFigure = rest.stream().anyMatch(Heard::isFigure);
         Draft previous = sentence.numbered() || !isNumberedList || lines.isEmpty() ? null : lines.get(lines.size() - 1);
+        if (isNumber(rest) && !lines.isEmpty()) {
+            previous = lines.get(lines.size() - 1);
+        }
         isNumberedList |= sentence.numbered() && hasFigure;
         lastWasNote = false;
         for (Heard piece : rest) {
+            isEnd = piece.equals(rest.get(rest.size() - 1));
             previous = add(piece, sentence, previous);
         }
+    }
+
+    /** "Loop. 150." */
+    private static boolean isNumber(List<Heard> pieces) {
+        List<Word> words = pieces.get(0).words();
+        return pieces.size() == 1 && words.size() == 1 && words.get(0).number() != null;
     }
 
     /** Greets or tells something ahead of the figures of the same sentence. */
@@ -216,8 +227,11 @@ final class Assembly {
             if (i == 0) {
                 draft.beginAt(piece.start());
                 takeAhead(draft);
+                if (piece.parting() == Parting.LINE) {
+                    draft.startLine();
+                }
             }
-            if (last == null || !goingOn.isBeginningOf(last, draft)) {
+            if (last == null || !goingOn.isBeginningOf(last, draft, isEnd && i == drafts.size() - 1)) {
                 lines.add(draft);
                 figures++;
                 last = draft;

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A line while it is being read. */
@@ -17,8 +18,11 @@ final class Draft {
     private final List<String> notes = new ArrayList<>();
     private final List<int[]> spans = new ArrayList<>();
     private Names.@Nullable Sense sense;
+    private List<Word> name = List.of();
     private boolean doubtful;
+    private @Nullable String beside;
     private boolean leads;
+    private boolean starts;
     private List<String> alternatives = List.of();
 
     Draft(int start, int end) {
@@ -85,6 +89,17 @@ final class Draft {
         sense = meant;
     }
 
+    /** Means what these words say. */
+    void mean(Names.Sense meant, List<Word> by) {
+        sense = meant;
+        name = List.copyOf(by);
+    }
+
+    /** The words that say which figure it is; none if it is none. */
+    List<Word> name() {
+        return name;
+    }
+
     boolean isFigure() {
         return sense != null;
     }
@@ -98,8 +113,23 @@ final class Draft {
         return leads;
     }
 
+    /** Says that it is the first of its line. */
+    void startLine() {
+        starts = true;
+    }
+
+    boolean startsALine() {
+        return starts;
+    }
+
     void doubt() {
         doubtful = true;
+    }
+
+    /** Says that a word beside the figure's name may make it another. */
+    void doubtName(String word) {
+        doubtful = true;
+        beside = word;
     }
 
     void orElse(List<String> figures) {
@@ -209,6 +239,12 @@ final class Draft {
         if (meant == null) {
             return nearest.apply(title);
         }
-        return meant.choices().isEmpty() ? List.of(meant.figure()) : meant.choices();
+        if (beside == null || !meant.choices().isEmpty()) {
+            return meant.choices().isEmpty() ? List.of(meant.figure()) : meant.choices();
+        }
+        return Stream.concat(Stream.of(meant.figure()), nearest.apply(beside + " " + title).stream())
+                .distinct()
+                .limit(ListLine.MOST_CHOICES)
+                .toList();
     }
 }

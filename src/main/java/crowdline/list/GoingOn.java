@@ -36,10 +36,12 @@ final class GoingOn {
     /** "tail slide, wheels up" is one name. */
     boolean isRestOf(Draft previous, Heard heard) {
         Names.Sense before = previous.sense();
-        if (before == null
-                || heard.words().isEmpty()
+        if (before == null) {
+            return isRestOfAName(previous, heard);
+        }
+        if (heard.words().isEmpty()
                 || heard.drafts().size() > 1
-                || heard.piece().parting() == Parting.LINE) {
+                || (heard.piece().parting() == Parting.LINE && !isNumber(heard.words()))) {
             return false;
         }
         if (isAngleOf(before, heard)) {
@@ -51,16 +53,10 @@ final class GoingOn {
             previous.doubt();
             return takenIn(previous, heard);
         }
-        Double number = heard.words().get(0).number();
-        if (number != null
-                && number <= MOST_BARE_COUNT
-                && heard.words().size() == 1
-                && Sided.turns(before.figure())
-                && !previous.says(Detail.COUNT)) {
-            previous.say(Detail.COUNT, number);
+        if (isNumberOf(previous, before, heard.words())) {
             return takenIn(previous, heard);
         }
-        List<Word> both = new ArrayList<>(Words.of(Words.folded(before.title())));
+        List<Word> both = new ArrayList<>(previous.name());
         both.addAll(heard.words());
         Names.Sense sense = names.all(both);
         if (sense == null) {
@@ -68,10 +64,15 @@ final class GoingOn {
             sense = names.all(both);
         }
         if (sense == null
-                || (heard.isFigure() && before.choices().isEmpty() && !heard.isWeak() && !isNamedAgain(heard, sense))) {
+                || (heard.isFigure()
+                        && before.choices().isEmpty()
+                        && !heard.isWeak()
+                        && !isGuess(heard)
+                        && !isNamedAgain(heard, sense)
+                        && !isHeadOf(previous, heard, sense))) {
             return false;
         }
-        previous.mean(sense);
+        previous.mean(sense, both);
         return takenIn(previous, heard);
     }
 
@@ -100,6 +101,62 @@ final class GoingOn {
         return again != null && again.figure().equals(before.figure()) && number != null && number >= LEAST_ANGLE;
     }
 
+    /** "Eight, lazy": neither is a name. */
+    private boolean isRestOfAName(Draft previous, Heard heard) {
+        if (previous.notes().size() != 1 || heard.isFigure() || heard.piece().parting() == Parting.LINE) {
+            return false;
+        }
+        List<Word> both = new ArrayList<>(Words.of(Words.folded(previous.notes().get(0))));
+        both.addAll(heard.words());
+        Names.Sense sense = names.all(both);
+        if (sense == null) {
+            return false;
+        }
+        previous.mean(sense, both);
+        previous.forgetNotes();
+        return takenIn(previous, heard);
+    }
+
+    private static boolean isNumber(List<Word> words) {
+        return words.size() == 1 && words.get(0).number() != null;
+    }
+
+    /** A number alone says how often the figure before it turns, or how fast or how high it begins. */
+    private static boolean isNumberOf(Draft previous, Names.Sense before, List<Word> words) {
+        Double number = words.get(0).number();
+        if (number == null || !isNumber(words) || number > ListLine.MOST_FT) {
+            return false;
+        }
+        boolean turns = Sided.turns(before.figure());
+        Detail detail = number <= MOST_BARE_COUNT && turns
+                ? Detail.COUNT
+                : number >= Sayings.LEAST_BARE_FT
+                        ? Detail.HEIGHT_FT
+                        : number >= Sayings.LEAST_BARE_KT && !Sided.isAngle(before.figure(), number)
+                                ? Detail.ENTRY_KT
+                                : null;
+        if (detail == null || previous.says(detail)) {
+            return false;
+        }
+        previous.say(detail, number);
+        return true;
+    }
+
+    private static boolean isGuess(Heard heard) {
+        Names.Sense sense = heard.drafts().get(0).sense();
+        return sense != null && !sense.choices().isEmpty();
+    }
+
+    /** "Roll, aileron" and "roll, 4 point": the first word is what the second says which of. */
+    private static boolean isHeadOf(Draft previous, Heard heard, Names.Sense both) {
+        Names.Sense second = heard.drafts().get(0).sense();
+        return previous.name().size() == 1
+                && previous.startsALine()
+                && second != null
+                && second.figure().equals(both.figure())
+                && !heard.words().contains(previous.name().get(0));
+    }
+
     /** "Hesitation roll - 8 points": what stands behind the dash is the same figure by its exact name. */
     private static boolean isNamedAgain(Heard heard, Names.Sense both) {
         Names.Sense again = heard.drafts().get(0).sense();
@@ -108,21 +165,26 @@ final class GoingOn {
                 && again.figure().equals(both.figure());
     }
 
+    /** "Full roll" is one roll. */
+    private static boolean isFull(Draft roll) {
+        return !roll.name().isEmpty() && roll.name().get(0).plain().equals("full");
+    }
+
     /** "Pull up, stall turn": one becomes the other. */
-    boolean isBeginningOf(Draft begun, Draft next) {
+    boolean isBeginningOf(Draft begun, Draft next, boolean isEnd) {
         Names.Sense first = begun.sense();
         Names.Sense second = next.sense();
         if (first == null || second == null || !begun.hasRoomFor(next)) {
             return false;
         }
         Joined.Whole whole = names.joined().of(first.figure(), second.figure());
-        if (whole == null) {
+        if (whole == null || (whole.onlyAtTheEnd() && !isEnd)) {
             return false;
         }
         boolean isSame = whole.figure().equals(second.figure());
         begun.mean(isSame ? second : new Names.Sense(whole.figure(), whole.figure(), false, List.of()));
         begun.take(next);
-        Double rolls = whole.rolls();
+        Double rolls = isFull(next) && Sided.hasRollsOnALine(whole.figure()) ? Double.valueOf(1) : whole.rolls();
         if (rolls != null && !begun.says(Detail.COUNT)) {
             begun.say(Detail.COUNT, rolls);
         }

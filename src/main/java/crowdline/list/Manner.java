@@ -14,6 +14,8 @@ enum Manner {
     SENTENCE,
     /** Says that something may not be flown. */
     DOUBT,
+    /** Says that something may be flown. */
+    SOFT_DOUBT,
     GREETING,
     PARTING,
     HEADING,
@@ -23,6 +25,8 @@ enum Manner {
     QUALIFYING,
     /** Of something flown. */
     FLOWN,
+    /** Says which thing is said of a figure, ahead of it. */
+    LABEL,
     /** Heads a column of a table. */
     COLUMN;
 
@@ -37,6 +41,11 @@ enum Manner {
             words.put(valueOf(row.substring(0, end).toUpperCase(java.util.Locale.ROOT)), Set.copyOf(set));
         }
         return Map.copyOf(words);
+    }
+
+    /** Whether a word says anything of how a text is meant. */
+    static boolean isAny(String plain) {
+        return WORDS.values().stream().anyMatch(words -> words.contains(plain));
     }
 
     boolean has(String plain) {

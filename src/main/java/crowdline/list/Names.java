@@ -4,9 +4,12 @@ import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,7 +42,9 @@ final class Names {
     private static final Set<String> PARTS = Set.of("half", "quarter", "three-quarter");
 
     private final Map<String, Sense> byKey = new HashMap<>();
+    private final Bags bags = new Bags();
     private final List<String> figures;
+    private final List<String> inNames = new ArrayList<>();
     private final List<String> written = new ArrayList<>();
     private final Joined joined;
     private int longest;
@@ -51,9 +56,12 @@ final class Names {
             entry.aliases().forEach(alias -> put(alias, new Sense(entry.name(), alias, isWeak(alias), List.of())));
         }
         for (CatalogueEntry entry : catalogue.entries()) {
+            inNames.add(entry.name());
+            inNames.addAll(entry.aliases());
             put(entry.name(), new Sense(entry.name(), entry.name(), isWeak(entry.name()), List.of()));
         }
         written.forEach(this::putInOneWord);
+        putInitials(catalogue);
         joined = new Joined(catalogue);
     }
 
@@ -90,8 +98,37 @@ final class Names {
         written.add(name);
         if (!key.isEmpty()) {
             byKey.put(key, sense);
+            bags.put(words, sense);
             longest = Math.max(longest, words.size() + 2);
         }
+    }
+
+    /** "S/roll" and "h/bump": an initial, a stroke, and the rest of a name or its initial. */
+    private void putInitials(Catalogue catalogue) {
+        Map<String, Set<String>> meant = new LinkedHashMap<>();
+        for (CatalogueEntry entry : catalogue.entries()) {
+            Stream.concat(Stream.of(entry.name()), entry.aliases().stream())
+                    .map(name -> Words.of(Words.folded(name)))
+                    .filter(words -> words.size() == 2 && words.get(0).number() == null)
+                    .forEach(words -> {
+                        String first = words.get(0).plain().substring(0, 1) + "/";
+                        String second = words.get(1).plain();
+                        meant.computeIfAbsent(first + second, k -> new LinkedHashSet<>())
+                                .add(entry.name());
+                        meant.computeIfAbsent(first + second.charAt(0), k -> new LinkedHashSet<>())
+                                .add(entry.name());
+                    });
+        }
+        meant.forEach((initials, figures) -> {
+            if (Words.of(initials).size() < 3) {
+                return;
+            }
+            List<String> choices = figures.stream().limit(ListLine.MOST_CHOICES).toList();
+            boolean isSure = figures.size() == 1;
+            byKey.putIfAbsent(
+                    key(Words.of(initials)),
+                    new Sense(choices.get(0), isSure ? choices.get(0) : initials, false, isSure ? List.of() : choices));
+        });
     }
 
     /** "lazyeight", though "eight" alone is a number. */
@@ -126,6 +163,11 @@ final class Names {
         return figures;
     }
 
+    /** What the catalogue calls its figures. */
+    List<String> inNames() {
+        return inNames;
+    }
+
     /** Names and wordings as they are written. */
     List<String> wordings() {
         return written;
@@ -139,7 +181,6 @@ final class Names {
     /** The longest name that begins with this word. */
     @Nullable
     Named at(List<Word> words, int from, boolean weakToo) {
-        boolean isPart = from > 0 && words.get(from - 1).plain().equals("quarter");
         if (isSilent(words.get(from).plain())) {
             return null;
         }
@@ -153,11 +194,15 @@ final class Names {
             Sense sense = byKey.get(isSilent(plain) ? key + plain : key.toString());
             if (sense != null
                     && (weakToo || !sense.weak())
-                    && (!isPart || LINES.contains(words.get(from).plain()))) {
+                    && (!isPart(words, from) || LINES.contains(words.get(from).plain()))) {
                 found = new Named(sense, i + 1 - from);
             }
         }
         return found;
+    }
+
+    private static boolean isPart(List<Word> words, int from) {
+        return from > 0 && words.get(from - 1).plain().equals("quarter");
     }
 
     /** "vertical 1/2 roll up": the count stands within the name. Its own place is {@code from + at}. */
@@ -184,7 +229,7 @@ final class Names {
         return null;
     }
 
-    private static String keyed(List<Word> words, int i) {
+    static String keyed(List<Word> words, int i) {
         String plain = words.get(i).plain();
         boolean isNumber = Character.isDigit(plain.charAt(0));
         return onTop(words, i) ? "on" : isNumber ? plain + NUMBER : plain;
@@ -203,9 +248,49 @@ final class Names {
         return next < words.size() && words.get(next).plain().equals("top");
     }
 
-    /** What all these words together are called, or null. */
+    /** What all these words together are called, in this order or any other; null if nothing is. */
     @Nullable
     Sense all(List<Word> words) {
-        return byKey.get(key(words));
+        Sense inOrder = byKey.get(key(words));
+        return inOrder != null ? inOrder : bags.of(words, 0, words.size());
+    }
+
+    /**
+     * The longest name whose words stand here in another order, where the order they stand in leaves one of them over:
+     * "half eight Cuban", but not "loop, half roll".
+     */
+    @Nullable
+    Named anyOrderAt(List<Word> words, int from) {
+        if (Bags.isJoining(words.get(from)) || isPart(words, from)) {
+            return null;
+        }
+        Named found = null;
+        for (int to = from + 2; to <= Math.min(words.size(), from + longest); to++) {
+            Sense sense = Bags.isJoining(words.get(to - 1)) ? null : bags.of(words, from, to);
+            if (sense != null && !isExplained(words, from, to, sense)) {
+                found = new Named(sense, to - from);
+            }
+        }
+        return found;
+    }
+
+    /**
+     * Whether names in order cover a stretch, or one of them reaches beyond it. "Roll in 4 points" is not two figures,
+     * since the one behind is what both are.
+     */
+    private boolean isExplained(List<Word> words, int from, int to, Sense whole) {
+        int i = from;
+        boolean isAll = true;
+        boolean isNamedWithin = false;
+        while (i < to) {
+            Named named = at(words, i, true);
+            if (named != null && i + named.words() > to) {
+                return true;
+            }
+            isNamedWithin |= named != null && named.sense().figure().equals(whole.figure());
+            isAll &= named != null || Bags.isJoining(words.get(i));
+            i += named == null ? 1 : named.words();
+        }
+        return isAll && !isNamedWithin;
     }
 }

@@ -9,28 +9,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads one piece of a list: a stretch of text between two commas, line ends, or words such as "then". */
 final class PieceReader {
-    /** What makes of the figures after it an addition to the one before. */
-    private static final Set<String> ADDING = Set.of(
-            "with",
-            "during",
-            "while",
-            "whilst",
-            "including",
-            "incl",
-            "having",
-            "featuring",
-            "or",
-            "instead",
-            "without",
-            "no",
-            "not");
-
     private static final Set<String> AFTER_SMOKE = Set.of("on", "off", "out", "stop", "end", "system", "go", "running");
     private static final Set<String> BEFORE_SMOKE = Set.of("no", "without", "minus", "with", "trailing");
-
-    /** Where on a figure an addition is flown. */
-    private static final Set<String> ON_A_FIGURE =
-            Set.of("line", "downline", "upline", "way", "top", "bottom", "midway", "halfway");
 
     /** So many letters are no other word by chance. */
     private static final int LONG_WORD = 6;
@@ -43,9 +23,6 @@ final class PieceReader {
         this.names = names;
         this.spelling = spelling;
     }
-
-    /** A figure's name in a piece. */
-    private record Found(Names.Sense sense, int from, int to) {}
 
     /**
      * The figures of a piece, in order; one draft without a figure if there is none.
@@ -60,7 +37,7 @@ final class PieceReader {
         List<Found> found = named(spelt);
         if (found.size() < 2) {
             Draft draft = draft(text, spelt, found, from, to);
-            Draft guessed = draft.notes().isEmpty() ? null : guessed(text, spelt, from, to);
+            Draft guessed = draft.notes().isEmpty() ? null : guessed(text, spelt, draft, from, to);
             return List.of(guessed == null ? draft : guessed);
         }
         List<Draft> drafts = new ArrayList<>();
@@ -69,9 +46,9 @@ final class PieceReader {
         List<Found> own = new ArrayList<>();
         for (Found next : found) {
             if (!own.isEmpty()
-                    && !isAddition(spelt, first, own.get(own.size() - 1).to(), next)
-                    && !isInBrackets(text, spelt.get(own.get(0).from()), spelt.get(next.from()))) {
-                int cut = cut(spelt, own.get(own.size() - 1).to(), next.from());
+                    && !Between.isAddition(spelt, first, own, next)
+                    && !Between.isInBrackets(text, spelt.get(own.get(0).from()), spelt.get(next.from()))) {
+                int cut = Between.cut(spelt, own.get(own.size() - 1).to(), next.from());
                 int cutAt = spelt.get(cut).start();
                 drafts.add(draft(text, spelt.subList(first, cut), moved(own, first), begin, cutAt));
                 own.clear();
@@ -133,6 +110,10 @@ final class PieceReader {
         while (i < words.size()) {
             boolean isLast = !found.isEmpty() && words.get(i - 1).plain().equals("and");
             Names.Named named = names.at(words, i, weakToo || isLast || isPullingUp(words, i));
+            Names.Named anyOrder = names.anyOrderAt(words, i);
+            if (anyOrder != null && (named == null || anyOrder.words() > named.words())) {
+                named = anyOrder;
+            }
             if (named != null && weakToo && isCountOfTurns(words, i)) {
                 named = null;
             }
@@ -163,8 +144,9 @@ final class PieceReader {
     }
 
     /** Words of everyday English are taken for misspelt figures only where nothing else is left of the piece. */
-    private @Nullable Draft guessed(Text text, List<Word> words, int from, int to) {
-        boolean stands = words.stream().anyMatch(this::isTradeWord);
+    private @Nullable Draft guessed(Text text, List<Word> words, Draft read, int from, int to) {
+        boolean stands = (read.says(Detail.ENTRY_KT) && !read.isFigure())
+                || words.stream().anyMatch(this::isTradeWord);
         boolean isShort = words.stream().allMatch(word -> word.plain().length() < LONG_WORD);
         if (words.size() > 8 || (!stands && isShort)) {
             return null;
@@ -197,60 +179,6 @@ final class PieceReader {
                 .toList();
     }
 
-    /** "Immelmann (roll off the top)": what a bracket after a figure names belongs to it. */
-    private static boolean isInBrackets(Text text, Word main, Word other) {
-        int depth = 0;
-        for (int i = main.start(); i < other.start(); i++) {
-            char c = text.folded().charAt(i);
-            depth += c == '(' || c == '[' ? 1 : c == ')' || c == ']' ? -1 : 0;
-        }
-        return depth > 0;
-    }
-
-    private static boolean isAddition(List<Word> words, int first, int after, Found next) {
-        for (int i = after; i < next.from(); i++) {
-            boolean isFrom = words.get(i).plain().equals("from")
-                    && words.subList(i + 1, next.from()).stream().allMatch(LeftOver::isJoining);
-            if (isFrom || ADDING.contains(words.get(i).plain())) {
-                return true;
-            }
-        }
-        boolean isPurpose = next.from() > after
-                && next.sense().figure().equals("reposition")
-                && Set.of("to", "for").contains(words.get(next.from() - 1).plain());
-        if (isPurpose) {
-            return true;
-        }
-        for (int i = next.to(); i < Math.min(words.size(), next.to() + 5); i++) {
-            String plain = words.get(i).plain();
-            if (ON_A_FIGURE.contains(plain)) {
-                return true;
-            }
-            if (plain.equals("and")) {
-                return false;
-            }
-        }
-        return first > after;
-    }
-
-    /** Where the next figure's own words begin: after an "and", else with the number or the side before its name. */
-    private static int cut(List<Word> words, int after, int name) {
-        for (int i = name - 1; i >= after; i--) {
-            if (words.get(i).plain().equals("and") || words.get(i).plain().equals("plus")) {
-                return i;
-            }
-        }
-        int cut = name;
-        while (cut > after
-                && (words.get(cut - 1).number() != null
-                        || words.get(cut - 1).plain().equals("x")
-                        || words.get(cut - 1).plain().equals("a")
-                        || Manner.DESCRIBING.has(words.get(cut - 1)))) {
-            cut--;
-        }
-        return cut;
-    }
-
     private Draft draft(Text text, List<Word> words, List<Found> found, int from, int to) {
         Draft draft = new Draft(from, to);
         List<String> plain = new ArrayList<>(words.stream().map(Word::plain).toList());
@@ -258,23 +186,29 @@ final class PieceReader {
         int extras = words.size();
         if (!found.isEmpty()) {
             Found main = found.get(0);
-            draft.mean(main.sense());
+            draft.mean(main.sense(), words.subList(main.from(), main.to()));
             if (words.subList(0, main.from()).stream()
                     .allMatch(word -> LeftOver.isJoining(word) || word.number() != null)) {
                 draft.lead();
+            }
+            Points points = Points.of(words, main.from(), main.to());
+            if (points != null) {
+                draft.mean(points.sense(), words.subList(main.from(), main.to()));
+                plain.set(points.at(), "points");
             }
             for (int i = main.from(); i < main.to(); i++) {
                 taken[i] = true;
                 plain.set(i, i == main.from() ? Sayings.FIGURE : "·");
             }
             for (Found again : found.subList(1, found.size())) {
+                boolean isStroke = words.get(again.from() - 1).plain().equals("/");
                 if (again.sense().figure().equals(main.sense().figure())
-                        && isInBrackets(text, words.get(main.from()), words.get(again.from()))) {
+                        && (isStroke || Between.isInBrackets(text, words.get(main.from()), words.get(again.from())))) {
                     Arrays.fill(taken, again.from(), again.to(), true);
                 }
             }
             if (found.size() > 1) {
-                extras = additionsFrom(words, main.to(), found.get(1).from());
+                extras = Between.additionsFrom(words, main.to(), found.get(1).from());
                 alternatives(draft, words, found, main);
             }
         }
@@ -291,7 +225,40 @@ final class PieceReader {
             LeftOver.of(text, words, taken).forEach(draft::note);
         }
         completeName(draft);
+        if (!found.isEmpty() && !draft.notes().isEmpty()) {
+            doubtTheName(draft, words, taken, found.get(0));
+        }
         return draft;
+    }
+
+    /** "Barrel loop": what stands right beside a figure's name, and is not understood, may make it another. */
+    private void doubtTheName(Draft draft, List<Word> words, boolean[] taken, Found main) {
+        int before = main.from() - 1;
+        boolean isBeside =
+                before >= 0 && !taken[before] && (isOfAName(words.get(before)) || isUnknown(words.get(before)));
+        if (isBeside) {
+            draft.doubtName(words.get(before).plain());
+        }
+        int after = main.to();
+        if (after < words.size()
+                && !taken[after]
+                && isOfAName(words.get(after))
+                && !Manner.QUALIFYING.has(words.get(after))) {
+            draft.doubtName(words.get(after).plain());
+        }
+    }
+
+    private boolean isOfAName(Word word) {
+        return spelling.isOfAName(word) && !LeftOver.isSilent(word) && !Manner.DESCRIBING.has(word);
+    }
+
+    private boolean isUnknown(Word word) {
+        return word.number() == null
+                && word.plain().length() < LONG_WORD
+                && Character.isLetter(word.plain().charAt(0))
+                && !spelling.isEveryday(word)
+                && !spelling.isKnown(word)
+                && !Manner.isAny(word.plain());
     }
 
     /** "Smoke heart" is what somebody calls a thing; nothing is switched on. */
@@ -332,15 +299,6 @@ final class PieceReader {
         Set<String> name = new HashSet<>();
         Words.of(Words.folded(figure)).forEach(word -> name.add(word.plain()));
         return Words.of(Words.folded(note)).stream().allMatch(word -> name.contains(word.plain()));
-    }
-
-    private static int additionsFrom(List<Word> words, int after, int next) {
-        for (int i = after; i < next; i++) {
-            if (ADDING.contains(words.get(i).plain()) || words.get(i).plain().equals("from")) {
-                return i;
-            }
-        }
-        return next;
     }
 
     private static void alternatives(Draft draft, List<Word> words, List<Found> found, Found main) {

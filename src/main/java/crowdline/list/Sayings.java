@@ -5,7 +5,6 @@ import crowdline.show.figure.Placing.Heading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Finds what a piece says of its figure: where, which way, how high, how fast, how long, how often. It looks at the plain
@@ -15,9 +14,9 @@ final class Sayings {
     static final String FIGURE = "¤";
 
     /** A number without a unit from here on is a speed in knots; one below may count anything. */
-    private static final double LEAST_BARE_KT = 50;
+    static final double LEAST_BARE_KT = 50;
     /** A number without a unit from here on is a height in feet: nothing in a list is as fast. */
-    private static final double LEAST_BARE_FT = 500;
+    static final double LEAST_BARE_FT = 500;
 
     private static final String NUM = "(\\d+(?:\\.\\d+)?)";
     private static final String RANGE = "(?:" + NUM + " (?:to |or |and )?)?" + NUM;
@@ -34,20 +33,6 @@ final class Sayings {
     private static final String ONLY = "(?! and (?:left|right) )";
     private static final String LEFT_OR_RIGHT = "(left|right)";
 
-    /** One way to say a thing: one of the words is needed, the pattern takes words, and the meaning says what they mean. */
-    private record Saying(List<String> needs, Pattern pattern, Meaning meaning) {
-        /** Looking for a word is many times faster than trying a pattern. */
-        boolean mayBeIn(StringBuilder text) {
-            return needs.stream().anyMatch(need -> text.indexOf(need) >= 0);
-        }
-    }
-
-    /** What a match says; false if it says nothing after all, and its words stay. */
-    @FunctionalInterface
-    private interface Meaning {
-        boolean say(Draft draft, Matcher found);
-    }
-
     private final List<Saying> anywhere = new ArrayList<>();
     private final List<Saying> ofTheFigure = new ArrayList<>();
 
@@ -57,8 +42,8 @@ final class Sayings {
         places();
         numbers();
         smoke();
-        counts();
         sides();
+        counts();
     }
 
     /** "Pull up into a stall turn" is a stall turn. */
@@ -71,7 +56,7 @@ final class Sayings {
 
     private void headings() {
         String arriving =
-                "(?:(?:in|on|coming|come|back|enter|entering|entry|arriving|arrive|arrival|run|running|flying|from|direction) )*";
+                "(?:(?:direction|way|heading|side|in|on|coming|come|back|enter|entering|entry|arriving|arrive|arrival|run|running|flying|from|direction) )*";
         add(
                 "left",
                 arriving + "(?:the )?" + WHOSE + "left" + HAND + "(?: end| side)? (?:to |2 |> )(?:the )?" + WHOSE
@@ -105,11 +90,11 @@ final class Sayings {
         add("front|head|crowd", "(?:in )?(?:from (?:the )?front|head on|crowd on)", heading(Heading.CROWD));
     }
 
-    private static Meaning heading(Heading heading) {
+    private static Saying.Meaning heading(Heading heading) {
         return said(Detail.HEADING, heading);
     }
 
-    private static Meaning said(Detail detail, Object value) {
+    private static Saying.Meaning said(Detail detail, Object value) {
         return (draft, found) -> {
             draft.say(detail, value);
             return true;
@@ -126,7 +111,14 @@ final class Sayings {
                     at + WHOSE + side + HAND + " " + end
                             + "(?: of (?:the )?(?:display|crowd|line|box|show|runway)(?: line)?)?",
                     said(Detail.PLACE, place));
-            add(side, "(?:at|on|over) (?:the )?" + WHOSE + side + HAND, said(Detail.PLACE, place));
+            add(side, "(?:at )?" + side + "end", said(Detail.PLACE, place));
+            add(side, "(?:place|position|where|end) " + side + HAND, said(Detail.PLACE, place));
+            add(
+                    side,
+                    "(?:at|on|over) (?:the )?" + WHOSE + side + HAND,
+                    (draft, found) -> found.group().equals("on " + side) && isRolling(draft)
+                            ? side(draft, side)
+                            : said(Detail.PLACE, place).say(draft, found));
             add(side, at + "(?:far|crowd|display|stage|show|audience|extreme) " + side, said(Detail.PLACE, place));
         }
         String over =
@@ -180,8 +172,13 @@ final class Sayings {
         });
         add(" min ", FOR + "half (?:a |an )?min", said(Detail.SECONDS, 30.0));
         add(" min ", FOR + "a min", said(Detail.SECONDS, 60.0));
-        add(" s ", FOR + RANGE + " s(?: or so)?", measured(Detail.SECONDS, v -> v));
+        add(" s ", "(?<!with )" + FOR + RANGE + " s(?: or so)?", measured(Detail.SECONDS, v -> v));
+        add("time|duration|length", "(?:time|duration|length) " + NUM + "(?= $)", measuredBare());
         bareNumbers();
+    }
+
+    private static Saying.Meaning measuredBare() {
+        return (draft, found) -> number(draft, Detail.SECONDS, group(found, 1));
     }
 
     /** Numbers without a unit, which the word before them or after them says enough of. */
@@ -195,6 +192,11 @@ final class Sayings {
         add("height|base|alt|floor", "(?:height|base|altitude|alt|floor) (?:of |at )?" + NUM + end, bareHeight());
         add(" at | to | from ", "(?:at|to|from|up to|down to) " + NUM + end, bareHeight());
         addOfFigure(
+                "¤",
+                "(?<=¤[· ]{0,40} )" + NUM + "(?= $)",
+                (draft, found) ->
+                        !isAngle(draft, group(found, 1)) && bareSpeed().say(draft, found));
+        addOfFigure(
                 " at ",
                 "at " + NUM + end,
                 (draft, found) -> !isPass(draft) && bareSpeed().say(draft, found));
@@ -203,22 +205,28 @@ final class Sayings {
     /** "At 200" says of a pass how high it is, or how fast. */
     private static boolean isPass(Draft draft) {
         Names.Sense sense = draft.sense();
-        return sense == null || sense.figure().endsWith("pass");
+        return sense == null
+                || (sense.figure().endsWith("pass") && !sense.figure().startsWith("knife"));
     }
 
-    private static Meaning bareSpeed() {
+    private static boolean isAngle(Draft draft, double number) {
+        Names.Sense sense = draft.sense();
+        return sense != null && Sided.isAngle(sense.figure(), number);
+    }
+
+    private static Saying.Meaning bareSpeed() {
         return (draft, found) -> {
             double kt = group(found, 1);
             return kt >= LEAST_BARE_KT && kt < LEAST_BARE_FT && number(draft, Detail.ENTRY_KT, kt);
         };
     }
 
-    private static Meaning bareHeight() {
+    private static Saying.Meaning bareHeight() {
         return (draft, found) -> group(found, 1) >= LEAST_BARE_FT && number(draft, Detail.HEIGHT_FT, group(found, 1));
     }
 
     /** Of "40 to 50" the middle. */
-    private static Meaning measured(Detail detail, java.util.function.DoubleUnaryOperator unit) {
+    private static Saying.Meaning measured(Detail detail, java.util.function.DoubleUnaryOperator unit) {
         return (draft, found) -> number(draft, detail, unit.applyAsDouble(middle(found)));
     }
 
@@ -257,37 +265,44 @@ final class Sayings {
 
     private void counts() {
         String turn =
-                "(?: (?:full|complete|upright|big|whole))? (?:turn|rotation|rev|revolution|times round)(?: of| in| to)?";
-        addOfFigure(" turn | rotation | rev", "(?:of |x |for |with |do |in |a |full )*" + NUM + turn, count(1));
+                "(?: (?:full|complete|upright|big|whole))? (?:turn|rotation|rev|revolution|time round)(?: of| in| to)?";
+        addOfFigure(
+                " turn | rotation | rev| time round", "(?:of |x |for |with |do |in |a |full )*" + NUM + turn, count(1));
         addOfFigure(" turn ", "(?:a )?half turn", said(Detail.COUNT, 0.5));
         addOfFigure(" turn ", "(?:a )?quarter turn", said(Detail.COUNT, 0.25));
         addOfFigure(" turn ", "(?:three-quarter|3 quarter) turn", said(Detail.COUNT, 0.75));
+        add(
+                "turn|rotation|count|number|qty|quantity|time",
+                "(?<=^ )(?:turn|rotation|count|number|qty|quantity|time) " + NUM + "(?= $)",
+                count(1));
         addOfFigure(" pair | couple ", "(?:a )?(?:pair|couple) (?:of )?(?=¤)", said(Detail.COUNT, 2.0));
         addOfFigure("double|twin", "(?:double|twin) (?=¤)", said(Detail.COUNT, 2.0));
         addOfFigure("triple", "triple (?=¤)", said(Detail.COUNT, 3.0));
         addOfFigure(
-                "¤", "(?:x )?" + NUM + " (?:x |time |consecutive |successive |more )?(?=(?:[a-z]+ ){0,2}¤)", count(1));
+                "¤", "(?:x )?" + NUM + " (?:x |time |consecutive |successive |more )?(?=(?:[a-z]+ ){0,3}¤)", count(1));
         addOfFigure(" x | time ", "(?:x |time )" + NUM, count(1));
-        addOfFigure(" x | time | in a row| off ", NUM + "(?: x| time| in a row| off)", count(1));
-        addOfFigure("¤", "(?<=¤ (?:· ){0,8})" + NUM + "(?= $| left| right| to | ·)", count(1));
+        addOfFigure(" x | time | in a row| off | piece ", NUM + "(?: x| time| in a row| off| piece)", count(1));
+        addOfFigure("¤", "(?<=¤[· ]{0,40} )" + NUM + "(?= $| left| right| to | ·)", count(1));
         addOfFigure(
                 "half|quarter|three-quarter",
                 "(half|quarter|three-quarter) (?=¤)",
                 (draft, found) -> hasRolls(draft) && number(draft, Detail.COUNT, share(found.group(1))));
+        addOfFigure(" row ", "in a row", (draft, found) -> true);
         addOfFigure("twice", "twice", said(Detail.COUNT, 2.0));
         addOfFigure("thrice", "thrice", said(Detail.COUNT, 3.0));
     }
 
     private static boolean hasRolls(Draft draft) {
         Names.Sense sense = draft.sense();
-        return sense != null && Sided.hasRollsOnALine(sense.figure());
+        return sense != null
+                && (Sided.hasRollsOnALine(sense.figure()) || sense.figure().endsWith("spin"));
     }
 
     private static double share(String fraction) {
         return fraction.equals("half") ? 0.5 : fraction.equals("quarter") ? 0.25 : 0.75;
     }
 
-    private static Meaning count(int group) {
+    private static Saying.Meaning count(int group) {
         return (draft, found) -> group(found, group) <= 20 && number(draft, Detail.COUNT, group(found, group));
     }
 
@@ -311,7 +326,18 @@ final class Sayings {
 
     /** What turns or rolls does so to that side; anything else is flown at that end. */
     private static boolean side(Draft draft, Matcher found) {
-        boolean isLeft = found.group(1).equals("left");
+        return side(draft, found.group(1));
+    }
+
+    /** "Spin on left". */
+    private static boolean isRolling(Draft draft) {
+        Names.Sense sense = draft.sense();
+        return sense != null
+                && (sense.figure().endsWith("spin") || sense.figure().endsWith("roll"));
+    }
+
+    private static boolean side(Draft draft, String side) {
+        boolean isLeft = side.equals("left");
         Names.Sense sense = draft.sense();
         if (sense == null || Sided.turns(sense.figure())) {
             draft.say(Detail.SIDE, isLeft ? Side.LEFT : Side.RIGHT);
@@ -321,16 +347,12 @@ final class Sayings {
         return true;
     }
 
-    private void add(String needs, String regex, Meaning meaning) {
-        anywhere.add(new Saying(List.of(needs.split("[|]")), between(regex), meaning));
+    private void add(String needs, String regex, Saying.Meaning meaning) {
+        anywhere.add(Saying.of(needs, regex, meaning));
     }
 
-    private void addOfFigure(String needs, String regex, Meaning meaning) {
-        ofTheFigure.add(new Saying(List.of(needs.split("[|]")), between(regex), meaning));
-    }
-
-    private static Pattern between(String regex) {
-        return Pattern.compile("(?<= )(?:" + regex + ")(?= |(?<= ))");
+    private void addOfFigure(String needs, String regex, Saying.Meaning meaning) {
+        ofTheFigure.add(Saying.of(needs, regex, meaning));
     }
 
     /**
@@ -342,43 +364,8 @@ final class Sayings {
      */
     boolean[] take(Draft draft, List<String> words, int extrasFrom) {
         boolean[] taken = new boolean[words.size()];
-        take(anywhere, draft, words, words.size(), taken);
-        take(ofTheFigure, draft, words, extrasFrom, taken);
+        Saying.take(anywhere, draft, words, words.size(), taken);
+        Saying.take(ofTheFigure, draft, words, extrasFrom, taken);
         return taken;
-    }
-
-    private static void take(List<Saying> sayings, Draft draft, List<String> words, int to, boolean[] taken) {
-        StringBuilder text = new StringBuilder(" ");
-        List<Integer> wordAt = new ArrayList<>();
-        wordAt.add(-1);
-        for (int i = 0; i < to; i++) {
-            String word = words.get(i);
-            String shown = taken[i] ? "·" : word;
-            for (int c = 0; c <= shown.length(); c++) {
-                wordAt.add(i);
-            }
-            text.append(shown).append(' ');
-        }
-        for (Saying saying : sayings) {
-            if (!saying.mayBeIn(text)) {
-                continue;
-            }
-            Matcher found = saying.pattern().matcher(text);
-            int from = 0;
-            while (found.find(from)) {
-                from = Math.max(found.end(), found.start() + 1);
-                if (saying.meaning().say(draft, found)) {
-                    for (int c = found.start(); c < found.end(); c++) {
-                        if (text.charAt(c) != ' ') {
-                            taken[wordAt.get(c)] = true;
-                            text.setCharAt(c, '·');
-                        }
-                    }
-                }
-                if (from > text.length()) {
-                    break;
-                }
-            }
-        }
     }
 }

@@ -17,7 +17,8 @@ final class Sided {
             "lomcovak",
             "break",
             "eight",
-            "clover");
+            "clover",
+            "reposition");
 
     private static final Set<String> ALONG =
             Set.of("pass", "dive", "climb", "run-in", "take-off", "landing", "flight", "level out");
@@ -34,6 +35,11 @@ final class Sided {
     static boolean turns(String figure) {
         return !AT_AN_END.contains(figure)
                 && List.of(figure.split(" ")).stream().anyMatch(TURNS::contains);
+    }
+
+    /** Whether a bare number may be the angle through which it turns or rolls. */
+    static boolean isAngle(String figure, double number) {
+        return number % 45 == 0 && turns(figure);
     }
 
     /** Whether it is a straight line up or down with as many rolls, or parts of one, as one likes. */

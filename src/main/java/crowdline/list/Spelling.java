@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Finds the word of the trade that somebody meant. Keeps what it found, and is asked by one thread. */
 final class Spelling {
@@ -16,12 +18,17 @@ final class Spelling {
     private static final int LONGEST = 30;
 
     private static final String OTHER_WORDS = "left right centre crowd smoke height knots seconds minutes middle front"
-            + " towards behind datum degree upright wheels followed canopy hand side";
+            + " towards behind datum degree upright wheels followed canopy hand side recover up down over out off";
 
     private static final List<String> NUMBERS =
             List.of("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "half", "quarter");
 
+    /** Words that stand beside names without being of them. */
+    private static final Set<String> LEFT_ALONE =
+            Words.of(OTHER_WORDS).stream().map(Word::plain).collect(Collectors.toUnmodifiableSet());
+
     private final Set<String> known = new HashSet<>();
+    private final Set<String> inNames = new TreeSet<>();
     private final List<List<String>> byLength = new ArrayList<>();
     private final CommonVocabulary common = new CommonVocabulary();
     private final Map<String, Optional<String>> found = new HashMap<>();
@@ -34,6 +41,13 @@ final class Spelling {
         Words.of(OTHER_WORDS).forEach(word -> learn(word.plain()));
         names.keys().forEach(this::learn);
         NUMBERS.forEach(this::learn);
+        names.inNames()
+                .forEach(name -> Words.of(Words.folded(name)).forEach(word -> {
+                    if (word.plain().length() > 3 && word.number() == null) {
+                        inNames.add(word.plain());
+                    }
+                }));
+        Words.of(OTHER_WORDS).forEach(word -> inNames.add(word.plain()));
     }
 
     private void learn(String word) {
@@ -43,6 +57,47 @@ final class Spelling {
         }
     }
 
+    /** Whether a word stands in a figure's name. */
+    boolean isOfAName(Word word) {
+        return inNames.contains(word.plain()) && !LEFT_ALONE.contains(word.plain());
+    }
+
+    /** The one word of a figure's name that somebody shortened: "stl", "immel"; empty if there is none, or are several. */
+    private Optional<String> shortened(String plain) {
+        if (Manner.isAny(plain) || plain.length() > 8) {
+            return Optional.empty();
+        }
+        List<String> whole =
+                inNames.stream().filter(word -> isShortFor(plain, word)).toList();
+        List<String> shortest = whole.stream()
+                .filter(word -> whole.stream().allMatch(other -> other.startsWith(word)))
+                .toList();
+        return shortest.stream().findFirst();
+    }
+
+    /** Without its vowels, or without its end. */
+    private static boolean isShortFor(String plain, String word) {
+        if (plain.length() >= word.length() || plain.charAt(0) != word.charAt(0)) {
+            return false;
+        }
+        return plain.length() >= 3 && word.startsWith(plain)
+                || isWithin(plain, word) && consonants(plain).equals(consonants(word));
+    }
+
+    /** Whether all letters of one stand in the other, in order. */
+    private static boolean isWithin(String letters, String word) {
+        int at = 0;
+        for (int i = 0; i < word.length() && at < letters.length(); i++) {
+            at += word.charAt(i) == letters.charAt(at) ? 1 : 0;
+        }
+        return at == letters.length();
+    }
+
+    /** The first letter and the consonants after it, each once where it is doubled. */
+    private static String consonants(String word) {
+        return word.charAt(0) + word.substring(1).replaceAll("[aeiouy]", "").replaceAll("(.)\\1", "$1");
+    }
+
     /** Whether a word is spelt as the trade spells one. */
     boolean isKnown(Word word) {
         return known.contains(word.plain()) || word.number() != null || Manner.FILLER.has(word);
@@ -50,20 +105,28 @@ final class Spelling {
 
     /** Whether a word is one of everyday English, so that it is probably meant as it stands. */
     boolean isEveryday(Word word) {
-        return word.plain().length() <= 2 || word.plain().length() > LONGEST || common.has(word.plain());
+        boolean isShort = word.plain().length() <= 2 && !word.plain().matches("[lr][lp]");
+        return isShort || word.plain().length() > LONGEST || common.has(word.plain());
     }
 
     /** The word of the trade that lies nearest; empty if none is near, or it is one itself. */
     Optional<String> nearest(Word word) {
         String plain = word.plain();
-        if (isKnown(word) || plain.length() < 3 || plain.length() > LONGEST || !Character.isLetter(plain.charAt(0))) {
+        if (isKnown(word) || plain.length() < 2 || plain.length() > LONGEST || !Character.isLetter(plain.charAt(0))) {
             return Optional.empty();
         }
         return found.computeIfAbsent(plain, p -> sought(p).map(Words::plain));
     }
 
     private Optional<String> sought(String plain) {
+        Optional<String> whole = shortened(plain);
+        if (whole.isPresent()) {
+            return whole;
+        }
         int allowed = plain.length() < 6 ? 1 : plain.length() < 10 ? 2 : 3;
+        if (plain.length() < 3) {
+            return Optional.empty();
+        }
         String best = null;
         int least = allowed + 1;
         int bestRank = Integer.MAX_VALUE;

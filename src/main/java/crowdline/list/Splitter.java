@@ -14,16 +14,17 @@ final class Splitter {
 
     private static final Pattern MARK = Pattern.compile(
             "[\\s>|]*(?:[-*•·–—▪◦‣●○+»]+\\s+|(?:fig(?:ure)?|no|item|step|manoeuvre|maneuver)\\.?\\s*#?\\d{1,3}\\b\\s*[:.)-]?\\s*(?=\\S)"
-                    + "|#?\\s?\\(?\\d{1,3}(?:\\s*[.):]|\\s-)(?=\\s|\\p{L})\\s*|\\d{1,3}\\t|#\\d{1,3}\\s+|\\(?(?:[a-h]|i{1,3}|iv|vi{0,3}|ix|xi{0,2})[.)]\\s+|\\[[ x]?\\]\\s*){1,4}+");
+                    + "|#?\\s?\\(?\\d{1,3}(?:\\s*[.):]|\\s-|/(?=\\s))(?=\\s|\\p{L})\\s*|\\d{1,3}\\t|#\\d{1,3}\\s+|\\(?(?:[a-h]|i{1,3}|iv|vi{0,3}|ix|xi{0,2})[.)]\\s+|\\[(?:[ x]|\\d{1,2})?\\]\\s*){1,4}+");
 
     private static final Pattern COUNTED = Pattern.compile("\\s*(\\d{1,3})\\s+(?=\\p{L}|\\d)");
 
     private static final Pattern BREAK = Pattern.compile("(?<stop>(?<=[\\p{L}\\d)\"'])[.!?]+(?=\\s|$))"
             + "|(?<comma>(?:-+>+|=+>+|~+>|[→⇒➔➜➡»›⟶►▶]|>+|;|(?<!\\d),|,(?!\\d{3}(?:\\D|$))|\\s\\+\\s|\\s/\\s|\\.{2,}|…|\\s\\\\\\s))"
-            + "|(?<numbered>(?<=\\s)\\(?\\d{1,2}[.)]\\s)"
+            + "|(?<numbered>(?<=\\s)(?:\\(?\\d{1,2}[.)]\\s|\\[\\d{1,2}\\]\\s|[a-h]\\)\\s))"
             + "|(?<word>\\b(?:and then|then|and finally|followed(?: immediately| directly)? (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
             + "after (?:that|this|which)|afterwards|before (?:a|an|the|my|another|pulling|going|doing)\\b(?! crowd)|onto|"
             + "(?:(?:to|and|then|i|we) ){0,3}(?:finish|finishing|end|ending|close|closing|start|starting|begin|beginning|open|opening)(?:es|s)?(?: off| up)? with)\\b)"
+            + "|(?<spoken>\\b(?:comma|full stop(?! land)|new line|semicolon)\\b)"
             + "|(?<dash>\\t+|\\|+| {3,}(?=\\S)|\\s[-–—]+\\s|:(?=\\s|$))");
 
     private static final Pattern SHORTENED = Pattern.compile(
@@ -34,6 +35,9 @@ final class Splitter {
 
     private final Text text;
     private final List<Sentence> sentences = new ArrayList<>();
+
+    /** The last number that counts what is flown in one line. */
+    private int counted;
 
     private Splitter(Text text) {
         this.text = text;
@@ -141,6 +145,7 @@ final class Splitter {
         boolean numbered = line.numbered();
         Matcher found = BREAK.matcher(text.folded()).region(line.words(), end);
         found.useTransparentBounds(true);
+        counted = line.numbered() ? count(text.folded().substring(line.start(), line.words())) : 0;
         List<Bracket> brackets = brackets(line.words(), end);
         int next = 0;
         while (found.find()) {
@@ -206,7 +211,31 @@ final class Splitter {
                     .region(Math.max(from, found.start() - 12), found.start())
                     .matches();
         }
-        return found.group("comma") == null || !isWay(found);
+        if (found.group("numbered") != null) {
+            int number = count(found.group());
+            boolean isNext = number == counted + 1;
+            counted = isNext ? number : counted;
+            return isNext;
+        }
+        if (found.group("dash") != null && isLabel(from, found.start())) {
+            return false;
+        }
+        return (found.group("comma") == null && found.group("dash") == null) || !isWay(found);
+    }
+
+    /** "Entry speed: 140" says one thing. */
+    private boolean isLabel(int from, int to) {
+        List<Word> words = Words.of(text.folded(), from, to);
+        return !words.isEmpty() && words.stream().allMatch(Manner.LABEL::has);
+    }
+
+    /** The number that a mark such as "3." or "c)" counts, or 0. */
+    private static int count(String mark) {
+        String digits = mark.replaceAll("\\D", "");
+        String letters = mark.replaceAll("[^a-z]", "");
+        return !digits.isEmpty() && digits.length() < 4
+                ? Integer.parseInt(digits)
+                : letters.length() == 1 ? letters.charAt(0) - 'a' + 1 : 0;
     }
 
     /** "L -> R" and "left > right" are one thing. */

@@ -68,6 +68,9 @@ final class Tone {
         if (figures == 0) {
             return (told >= 1 && words >= 3) || open > 8;
         }
+        if (figures == 1 && pieces.get(0).beginsWith(Manner.SOFT_DOUBT)) {
+            return false;
+        }
         boolean leads = pieces.get(0).drafts().get(0).leads();
         long silent =
                 pieces.stream().mapToLong(p -> Manner.FILLER.count(p.words())).sum();

@@ -16,7 +16,7 @@ final class Words {
             + "|(?<fraction>1/2|1/4|3/4|[½¼¾])(?!\\d)"
             + "|(?<thousands>\\d{1,3}(?:,\\d{3}){1,3})(?!\\d)"
             + "|(?<number>\\d{1,9}(?:\\.\\d{1,6})?)"
-            + "|(?<!\\p{L})(?:w/|(?:c/l|k/e)(?!\\p{L}))"
+            + "|(?<!\\p{L})(?:w/(?!over|o(?!\\p{L}))|(?:c/l|k/e)(?!\\p{L}))"
             + "|\\p{L}+(?:'\\p{L}+){0,3}"
             + "|[^\\s\\p{L}]");
 
@@ -46,7 +46,7 @@ final class Words {
             "knifeedge ke k/e",
             "square sq",
             "reposition repo repos",
-            "with w/",
+            "with w/ w",
             "turn trn",
             "landing ldg lndg",
             "inverted upsidedown",
@@ -55,7 +55,7 @@ final class Words {
             "hesitation hes hesi",
             "half halves",
             "quarter qtr",
-            "and & +",
+            "and & + n",
             "at @",
             "about ~",
             "x × *",
@@ -66,13 +66,34 @@ final class Words {
             "5 five",
             "6 six",
             "7 seven",
-            "8 eight",
+            "8 eight ate",
             "9 nine",
             "10 ten",
             "12 twelve",
             "16 sixteen",
+            "0 zero",
+            "11 eleven",
+            "13 thirteen",
+            "14 fourteen",
+            "15 fifteen",
+            "17 seventeen",
+            "18 eighteen",
+            "19 nineteen",
+            "20 twenty",
             "30 thirty",
+            "40 forty fourty",
+            "50 fifty",
+            "60 sixty",
+            "70 seventy",
+            "80 eighty",
+            "90 ninety",
             "45 fortyfive",
+            "leftend lhe",
+            "rightend rhe",
+            "pass passage",
+            "loop looping lupe lupin",
+            "roll role rowl",
+            "right write",
             "toward towards",
             "across accross",
             "smoke smokes smoking");
@@ -128,6 +149,14 @@ final class Words {
             boolean isFeet = text.equals("'")
                     && !words.isEmpty()
                     && words.get(words.size() - 1).number() != null;
+            boolean isSeconds = text.equals("\"")
+                    && !words.isEmpty()
+                    && words.get(words.size() - 1).end() == found.start()
+                    && words.get(words.size() - 1).number() != null;
+            if (isSeconds) {
+                words.add(new Word("s", found.start(), found.end(), null));
+                continue;
+            }
             if (text.length() == 1 && SILENT.contains(text) && !isFeet) {
                 continue;
             }
@@ -136,7 +165,7 @@ final class Words {
                     && words.get(words.size() - 1).number() != null;
             words.add(isTurns ? new Word("turn", found.start(), found.end(), null) : word(found, text));
         }
-        return halvesJoined(words);
+        return halvesJoined(Numerals.joined(words, folded));
     }
 
     private static Word word(Matcher found, String text) {
@@ -205,7 +234,9 @@ final class Words {
         for (int i = 0; i < words.size(); i++) {
             Word word = words.get(i);
             int half = i + 2 < words.size() && words.get(i + 2).plain().equals("a") ? i + 3 : i + 2;
-            Double number = word.plain().equals("turn") ? Double.valueOf(1) : word.number();
+            boolean isOne = word.plain().equals("turn")
+                    || (half == i + 3 && word.plain().matches("roll|flick|spin|rotation|loop"));
+            Double number = isOne ? Double.valueOf(1) : word.number();
             if (number != null
                     && half < words.size()
                     && words.get(i + 1).plain().equals("and")
