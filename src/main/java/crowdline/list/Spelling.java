@@ -80,8 +80,8 @@ final class Spelling {
         if (plain.length() >= word.length() || plain.charAt(0) != word.charAt(0)) {
             return false;
         }
-        return plain.length() >= 3 && word.startsWith(plain)
-                || isWithin(plain, word) && consonants(plain).equals(consonants(word));
+        return (plain.length() >= 3 && word.startsWith(plain))
+                || (isWithin(plain, word) && consonants(plain).equals(consonants(word)));
     }
 
     /** Whether all letters of one stand in the other, in order. */
