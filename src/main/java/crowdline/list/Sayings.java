@@ -116,7 +116,7 @@ final class Sayings {
             add(
                     side,
                     "(?:at|on|over) (?:the )?" + WHOSE + side + HAND,
-                    (draft, found) -> found.group().equals("on " + side) && isRolling(draft)
+                    (draft, found) -> (found.group().equals("on " + side) && isRolling(draft))
                             ? side(draft, side)
                             : said(Detail.PLACE, place).say(draft, found));
             add(side, at + "(?:far|crowd|display|stage|show|audience|extreme) " + side, said(Detail.PLACE, place));
