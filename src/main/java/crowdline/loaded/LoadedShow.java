@@ -48,6 +48,7 @@ public final class LoadedShow {
     private final Pace pace;
     private final Workers workers;
     private final int flights;
+    private final int settled;
     private final Map<Flown, Prediction> predictions;
     private final Function<String, SpokenTime> spoken;
     private final Known shared;
@@ -66,6 +67,12 @@ public final class LoadedShow {
      * @param flights how many of them are behind the first bands, 1 or more
      */
     public LoadedShow(Show show, Catalogue catalogue, Pace pace, Workers workers, int flights) {
+        this(show, catalogue, pace, workers, flights, FLIGHTS);
+    }
+
+    /** @param settled how many are behind them once the show has settled, 1 or more */
+    LoadedShow(Show show, Catalogue catalogue, Pace pace, Workers workers, int flights, int settled) {
+        this.settled = settled;
         this.show = show;
         this.catalogue = catalogue;
         this.pace = pace;
@@ -94,6 +101,11 @@ public final class LoadedShow {
         }
     }
 
+    /** Flies as many flights for every band as it needs to change no more; takes a moment. */
+    public void settle() {
+        refine(settled);
+    }
+
     /** Predicts what was not asked for yet, and flies more flights for every band; takes a moment. */
     public void refine(int moreFlights) {
         for (Act act : show.acts()) {
@@ -109,6 +121,7 @@ public final class LoadedShow {
         pace = before.pace;
         workers = before.workers;
         flights = before.flights;
+        settled = before.settled;
         predictions = new ConcurrentHashMap<>();
         shared = before.shared;
         spoken = edited.sayAs().equals(before.show.sayAs()) ? before.spoken : times(edited, before.pace);
@@ -120,6 +133,7 @@ public final class LoadedShow {
         pace = speaker;
         workers = same.workers;
         flights = same.flights;
+        settled = same.settled;
         predictions = same.predictions;
         shared = same.shared;
         spoken = times(show, speaker);

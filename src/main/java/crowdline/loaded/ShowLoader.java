@@ -26,6 +26,7 @@ public final class ShowLoader {
     private final Supplier<Pace> pace;
     private final Path passes;
     private final Workers workers;
+    private final int settled;
 
     /**
      * @param catalogue asked for when a show is loaded, and not before
@@ -34,6 +35,16 @@ public final class ShowLoader {
      * @param workers fly the varied flights behind the bands
      */
     public ShowLoader(Supplier<Catalogue> catalogue, Supplier<Pace> pace, Path passes, Workers workers) {
+        this(catalogue, pace, passes, workers, LoadedShow.FLIGHTS);
+    }
+
+    /**
+     * The same with another number of flights behind the bands of a show that has settled.
+     *
+     * @param settled 1 or more
+     */
+    public ShowLoader(Supplier<Catalogue> catalogue, Supplier<Pace> pace, Path passes, Workers workers, int settled) {
+        this.settled = settled;
         this.catalogue = catalogue;
         this.pace = pace;
         this.passes = passes;
@@ -69,7 +80,7 @@ public final class ShowLoader {
      */
     public Optional<LoadedShow> soundBefore(Path file, byte[] content, int flights) {
         Optional<LoadedShow> loaded = ShowFile.soundBefore(content)
-                .map(show -> new LoadedShow(show, catalogue.get(), pace.get(), workers, flights));
+                .map(show -> new LoadedShow(show, catalogue.get(), pace.get(), workers, flights, settled));
         // What is wrong with a pass is said when the show is checked.
         loaded.ifPresent(show -> learn(file, show));
         return loaded;
@@ -77,7 +88,7 @@ public final class ShowLoader {
 
     /** A show that has no file yet, with nothing computed. */
     public LoadedShow fresh(Show show) {
-        return new LoadedShow(show, catalogue.get(), pace.get(), workers, LoadedShow.FIRST_FLIGHTS);
+        return new LoadedShow(show, catalogue.get(), pace.get(), workers, LoadedShow.FIRST_FLIGHTS, settled);
     }
 
     /** Has a show learn from the passes of its file; what was found in them. */
@@ -102,7 +113,7 @@ public final class ShowLoader {
         return load(
                 file,
                 ShowFile.bytes(file),
-                known -> new LoadedShow(known, catalogue.get(), pace.get(), workers, flights));
+                known -> new LoadedShow(known, catalogue.get(), pace.get(), workers, flights, settled));
     }
 
     /** Checks content that a show was already loaded from. */
@@ -112,7 +123,8 @@ public final class ShowLoader {
 
     /** Checks content, and loads the show in it if nothing stands in its way. */
     public Result load(Path file, byte[] content, int flights) {
-        return load(file, content, known -> new LoadedShow(known, catalogue.get(), pace.get(), workers, flights));
+        return load(
+                file, content, known -> new LoadedShow(known, catalogue.get(), pace.get(), workers, flights, settled));
     }
 
     private Result load(Path file, byte[] content, Function<Show, LoadedShow> loading) {

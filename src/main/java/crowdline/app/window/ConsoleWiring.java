@@ -10,6 +10,7 @@ import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Tone;
 import crowdline.console.theme.Zoom;
+import crowdline.loaded.LoadedShow;
 import crowdline.loaded.PassIds;
 import crowdline.loaded.ShowLoader;
 import crowdline.running.AircraftSource;
@@ -54,6 +55,11 @@ final class ConsoleWiring {
 
     /** @param machine its clocks are used everywhere */
     ConsoleWiring(Folders folders, JournalMachine machine) {
+        this(folders, machine, LoadedShow.FLIGHTS);
+    }
+
+    /** @param settled varied flights behind each band of a show once it has been open for a while, 1 or more */
+    ConsoleWiring(Folders folders, JournalMachine machine, int settled) {
         SwingUtilities.invokeLater(LookAndFeel::loadType);
         SettingsFile settingsFile = new SettingsFile(folders.settings());
         reading = settingsFile.read();
@@ -62,7 +68,7 @@ final class ConsoleWiring {
         Supplier<Catalogue> catalogue = CompletableFuture.supplyAsync(CatalogueFile::shipped, io)::join;
         PaceShelf paces = new PaceShelf(folders.paces());
         pace = new PaceInUse(paces.paceOf(settings.speaker()));
-        ShowLoader loader = new ShowLoader(catalogue, pace, folders.passes(), flights);
+        ShowLoader loader = new ShowLoader(catalogue, pace, folders.passes(), flights, settled);
         SerialPorts ports = new SerialPorts(folders.serial());
         aircraft = new AircraftSource(machine.ticker()::nanos, ports);
         Clock clock = machine.wall().withZone(ZoneOffset.UTC);

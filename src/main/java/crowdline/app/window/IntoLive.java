@@ -51,7 +51,7 @@ record IntoLive(LiveShow live, Consumer<Consumer<ConsoleFrame>> window, Said sai
         said.say(Form.DISC, Tone.GOOD, "Saved; Live now runs the show as it is here");
         // What is running must not wait for better bands.
         return Optional.of(() -> {
-            next.refine(LoadedShow.FLIGHTS);
+            next.settle();
             window.accept(ConsoleFrame::liveChanged);
             window.accept(frame -> frame.tellEdit(EditCommands::retimed));
         });

@@ -234,7 +234,7 @@ final class ShowOpener implements LiveShow {
             ShowLoader.Result now = known;
             LoadedShow shown = now == null ? null : now.loaded();
             if (now != null && shown != null && now.file().equals(file)) {
-                shown.refine(LoadedShow.FLIGHTS);
+                shown.settle();
                 showPrepare(LoadedPredictions.view(shown, now.findings()));
             }
         });
@@ -255,7 +255,7 @@ final class ShowOpener implements LiveShow {
 
     private void flyIn(DayAir air, boolean toBeSaved, RunningShow show, ShowLoader.Result before) {
         LoadedShow again = show.loaded().inAir(air);
-        again.refine(LoadedShow.FLIGHTS);
+        again.settle();
         show.take(again);
         show(new ShowLoader.Result(before.file(), again, before.ofFile()));
         window.send(ConsoleFrame::airChanged);

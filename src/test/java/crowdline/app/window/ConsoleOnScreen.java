@@ -74,7 +74,8 @@ final class ConsoleOnScreen implements AutoCloseable {
         InstantSource hour = () -> wall.plusNanos(nanos.get() - beganNanos);
         Folders folders =
                 new Folders(folder.resolve("settings"), folder.resolve("journals"), folder.resolve("demo.json"));
-        wiring = new ConsoleWiring(folders, new JournalMachine(nanos::get, hour, "this boot"));
+        wiring =
+                new ConsoleWiring(folders, new JournalMachine(nanos::get, hour, "this boot"), LoadedShow.FIRST_FLIGHTS);
         wiring.open(copy, WindowOpener.Devices.NONE);
         frame = opened();
         long untilNanos = System.nanoTime() + (long) (OPENS_WITHIN_S * NANOS_PER_S);

@@ -120,8 +120,14 @@ class GlossaryPanelTest {
 
     @Test
     void everyPageOpensAtItsTop() throws Exception {
+        int typed = 0;
         for (CatalogueEntry entry : CatalogueFile.shipped().entries()) {
-            type(entry.name());
+            // Letter by letter for some, which is what a hand does, and at once for the others, which is quicker.
+            if (typed++ % 12 == 0) {
+                type(entry.name());
+            } else {
+                happens(() -> search().setText(entry.name()));
+            }
             assertThat(title()).isEqualTo(entry.name());
             assertThat(scrolledPx()).as(entry.name()).isZero();
         }
