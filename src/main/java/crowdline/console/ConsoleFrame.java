@@ -157,7 +157,7 @@ public final class ConsoleFrame extends JFrame {
         edit.serve(host.edit(), host::useAir);
         pane.walk().serve(host::nowS, host::askForWalk);
         pane.debrief().serve(host::debrief);
-        pane.glossary().serve(host::nowS, host.glossary());
+        pane.glossary().serve(host::nowS, host.glossary(), mark -> pane.foot().say(host.nowS(), mark));
     }
 
     @Override

@@ -83,6 +83,10 @@ public final class ConsolePane extends JPanel {
                 Place.LIVE, live,
                 Place.DEBRIEF, debrief,
                 Place.GLOSSARY, glossary));
+        words.onExplain(word -> {
+            go(Place.GLOSSARY);
+            glossary.write(word);
+        });
         words.onChange(this::allow);
         prepare.onChange(this::allow);
         keys = new LazyCard<>(appearance, KeysOverlay::new, KeysOverlay::show, (k, a) -> k.wear(a, keysScale()));

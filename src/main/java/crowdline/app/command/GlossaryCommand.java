@@ -77,6 +77,18 @@ public final class GlossaryCommand implements Callable<Integer> {
     private @Nullable Path pdf;
 
     @Option(
+            names = "--merge",
+            paramLabel = "OTHER.json",
+            description = "Compares the own words of --show with those of another show; with --into they are taken.")
+    private @Nullable Path merge;
+
+    @Option(names = "--into", paramLabel = "SHOW.json", description = "Writes the show with the merged words here.")
+    private @Nullable Path into;
+
+    @Option(names = "--theirs", description = "Where both shows explain something, take the other's words.")
+    private boolean theirs;
+
+    @Option(
             names = "--aircraft",
             paramLabel = "KIND",
             description =
@@ -96,6 +108,9 @@ public final class GlossaryCommand implements Callable<Integer> {
         } else if (search != null && search.isBlank()) {
             terminal.complain("--search has no words; write what to look for, such as --search rudder");
             return ExitCode.UNUSABLE;
+        }
+        if (merge != null || into != null) {
+            return new GlossaryMerging(terminal).merge(show, merge, into, theirs);
         }
         Kind kind = KindsFile.shipped().find(aircraft).filter(Kind::flies).orElse(null);
         if (kind == null) {

@@ -10,7 +10,9 @@ import crowdline.exchange.ActRow;
 import crowdline.exchange.RemarkRow;
 import crowdline.exchange.RemarkTable;
 import crowdline.exchange.RunningOrder;
+import crowdline.exchange.TermTable;
 import crowdline.show.Show;
+import crowdline.show.Term;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.file.AtomicFile;
@@ -18,12 +20,9 @@ import crowdline.storage.file.ShowFileException;
 import crowdline.storage.file.ShowText;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.KindsFile;
-import crowdline.storage.show.ShowFile;
-import crowdline.storage.show.ShowReading;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -34,12 +33,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Gives the acts or remarks of a show to a spreadsheet, or takes them from one. */
+/** Gives the acts, remarks or own words of a show to a spreadsheet, or takes them from one. */
 @Command(
         name = "table",
         mixinStandardHelpOptions = true,
         description = {
-            "Gives the acts or the remarks of a show as comma-separated values that a spreadsheet opens.",
+            "Gives the acts, the remarks or the own words of a show as comma-separated values that a spreadsheet opens.",
             "With --from it takes them: columns are told by their heads, the start, minutes, act, performer and aircraft of a"
                     + " running order also without. What was understood is printed, and written only with --into."
         },
@@ -54,13 +53,14 @@ public final class TableCommand implements Callable<Integer> {
     /** What a row is about. */
     enum Of {
         acts,
-        remarks
+        remarks,
+        terms
     }
 
     @Parameters(index = "0", paramLabel = "SHOW.json", description = "The show.")
     private @Nullable Path file;
 
-    @Parameters(index = "1", paramLabel = "acts|remarks", description = "What a row is.")
+    @Parameters(index = "1", paramLabel = "acts|remarks|terms", description = "What a row is.")
     private Of of = Of.acts;
 
     @Option(
@@ -94,7 +94,11 @@ public final class TableCommand implements Callable<Integer> {
     }
 
     private int give(Show show) throws ShowFileException {
-        String table = of == Of.acts ? RunningOrder.of(show) : RemarkTable.of(show);
+        String table = switch (of) {
+            case acts -> RunningOrder.of(show);
+            case remarks -> RemarkTable.of(show);
+            case terms -> TermTable.of(show);
+        };
         if (out == null) {
             terminal.out().print(table);
             terminal.out().flush();
@@ -112,7 +116,7 @@ public final class TableCommand implements Callable<Integer> {
         try {
             Show taken = edit.of(show).show();
             if (into != null) {
-                write(path, taken, into);
+                new WrittenShow(terminal).write(path, taken, into);
             }
             return ExitCode.FINE;
         } catch (CannotBe e) {
@@ -128,6 +132,12 @@ public final class TableCommand implements Callable<Integer> {
             reading.rows().forEach(row -> terminal.line(line(row)));
             terminal.line(reading.taken() + " of " + reading.rows().size() + " rows can be taken.");
             return RunningOrder.take(reading, new AddAct(catalogue, new FirstDraft(catalogue, Pace.DEFAULT, 0)));
+        }
+        if (of == Of.terms) {
+            TermTable.Reading reading = TermTable.read(name, text, show);
+            reading.rows().forEach(row -> terminal.line(line(row)));
+            terminal.line(reading.taken() + " of " + reading.rows().size() + " rows can be taken.");
+            return TermTable.take(reading);
         }
         RemarkTable.Reading reading = RemarkTable.read(name, text, show);
         reading.rows().forEach(row -> terminal.line(line(row)));
@@ -158,6 +168,14 @@ public final class TableCommand implements Callable<Integer> {
         return "line " + row.line() + ": " + what + said(row.said());
     }
 
+    private static String line(TermTable.Row row) {
+        Term term = row.term();
+        return "line " + row.line() + ": "
+                + (term == null
+                        ? "not taken\n    " + row.said()
+                        : (row.known() ? "changes " : "") + term.name() + ": " + term.whatItIs());
+    }
+
     private static String said(List<String> said) {
         return said.isEmpty() ? "" : "\n    " + String.join("\n    ", said);
     }
@@ -185,18 +203,5 @@ public final class TableCommand implements Callable<Integer> {
             throw ShowFileException.at(name, fault.where(), fault.message());
         }
         return text.text();
-    }
-
-    private void write(Path path, Show taken, Path target) throws ShowFileException {
-        ShowFile files = new ShowFile();
-        ShowReading before = files.read(path);
-        if (target.toAbsolutePath().normalize().equals(path.toAbsolutePath().normalize())) {
-            files.write(target, taken, before.document());
-        } else if (Files.exists(target)) {
-            throw new ShowFileException(target + " is there already; name another file for --into, or the show itself");
-        } else {
-            files.write(target, taken, before.document());
-        }
-        terminal.line("Written to " + target + ".");
     }
 }

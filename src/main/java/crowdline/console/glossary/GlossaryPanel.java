@@ -36,19 +36,25 @@ public final class GlossaryPanel extends JPanel {
     private final transient Deque<String> before = new ArrayDeque<>();
     private final EntryPage page;
     private final FigurePanel figure;
+    private final OwnForm form;
     private final DrillPage drillPage;
     private transient Sift sift = Sift.ALL;
     private transient @Nullable Drill drill;
+    private boolean writing;
     private transient Appearance worn;
     private transient GlossaryView view = GlossaryView.EMPTY;
 
     /** With nobody to fly with another kind of aircraft, and no clock. */
     public GlossaryPanel(Appearance appearance) {
-        this(appearance, GlossaryHost.NONE, () -> 0);
+        this(appearance, GlossaryHost.NONE, () -> 0, () -> {});
     }
 
-    /** @param clockS seconds on a clock that never goes back */
-    public GlossaryPanel(Appearance appearance, GlossaryHost host, DoubleSupplier clockS) {
+    /**
+     * @param clockS seconds on a clock that never goes back
+     * @param kept told when what is written in the form is to be kept
+     */
+    public GlossaryPanel(Appearance appearance, GlossaryHost host, DoubleSupplier clockS, Runnable kept) {
+        form = new OwnForm(appearance, kept, this::leaveForm);
         worn = appearance;
         figure = new FigurePanel(appearance, host, clockS);
         page = new EntryPage(appearance, this::follow);
@@ -113,6 +119,41 @@ public final class GlossaryPanel extends JPanel {
         sift = next;
         sifting.setText(next + " (Ctrl+K)");
         sifting.getAccessibleContext().setAccessibleName("The list has: " + next);
+    }
+
+    /** What is shown here. */
+    GlossaryView view() {
+        return view;
+    }
+
+    /** The page that is open; null if there is none. */
+    @Nullable
+    EntryView shown() {
+        return list.getSelectedValue();
+    }
+
+    /** Whether something is being explained in own words. */
+    boolean isWriting() {
+        return writing;
+    }
+
+    /** The form for own words. */
+    OwnForm form() {
+        return form;
+    }
+
+    /** Opens the form in place of the page. */
+    void openForm() {
+        writing = true;
+        wear(worn);
+        form.takeFocus();
+    }
+
+    /** Puts the page in its place again. */
+    void leaveForm() {
+        writing = false;
+        wear(worn);
+        list.requestFocusInWindow();
     }
 
     /** The figure in the air. */
@@ -231,7 +272,8 @@ public final class GlossaryPanel extends JPanel {
         right.add(page, "grow, wmin 0, hmin 0");
         right.add(figure, "grow, wmin 0, hmin 0");
         add(left, "grow, wmin 0");
-        add(right, "grow, wmin 0, hmin 0");
+        form.wear(appearance);
+        add(writing ? form : right, "grow, wmin 0, hmin 0");
         revalidate();
         repaint();
     }

@@ -1,14 +1,22 @@
 package crowdline.console.glossary;
 
 import crowdline.console.edit.Editing;
+import crowdline.console.glossary.GlossaryView.EntryView;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandTable;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
 import crowdline.console.place.LazyCard;
 import crowdline.console.place.PlaceScreen;
 import crowdline.console.theme.Appearance;
+import crowdline.console.theme.Tone;
+import crowdline.edit.act.CannotBe;
+import crowdline.edit.act.Edit;
+import crowdline.edit.day.OwnGlossary;
 import crowdline.show.Term;
 import crowdline.show.catalogue.CatalogueEntry;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.DoubleSupplier;
 import java.util.function.Predicate;
@@ -51,7 +59,11 @@ public final class GlossaryPlace implements PlaceScreen {
                     Command.FLOWN_BY,
                     () -> reading() && asked(g -> g.figure().hasKinds()),
                     () -> ifMade(g -> g.figure().nextKind()))
-            .on(Command.DRILL, this::drill)
+            .on(Command.OWN_WORDS, this::hasPage, this::writeOwn)
+            .on(Command.NEW_WORD, this::canWrite, () -> write(""))
+            .on(Command.KEEP_WORDS, this::writing, this::keep)
+            .on(Command.NOT_OWN, this::hasOwn, this::notOwn)
+            .on(Command.DRILL, () -> !writing(), this::drill)
             .on(Command.DRILL_1, this::drilling, () -> ifMade(g -> g.answer(0)))
             .on(Command.DRILL_2, this::drilling, () -> ifMade(g -> g.answer(1)))
             .on(Command.DRILL_3, this::drilling, () -> ifMade(g -> g.answer(2)))
@@ -61,6 +73,7 @@ public final class GlossaryPlace implements PlaceScreen {
     private final Runnable keysBack;
     private DoubleSupplier clockS = () -> 0;
     private GlossaryHost host = GlossaryHost.NONE;
+    private Consumer<Mark> told = mark -> {};
     private final Editing editing;
     private GlossaryView base = GlossaryView.EMPTY;
     private List<CatalogueEntry> ownFigures = List.of();
@@ -77,7 +90,7 @@ public final class GlossaryPlace implements PlaceScreen {
         editing.onChange(this::own);
         card = new LazyCard<>(
                 appearance,
-                worn -> new GlossaryPanel(worn, host, () -> clockS.getAsDouble()),
+                worn -> new GlossaryPanel(worn, host, () -> clockS.getAsDouble(), this::keep),
                 GlossaryPanel::show,
                 GlossaryPanel::wear);
     }
@@ -85,10 +98,12 @@ public final class GlossaryPlace implements PlaceScreen {
     /**
      * Who serves it.
      *
+     * @param say says something in the foot line
      * @param seconds on a clock that never goes back; the moment a drill is asked for is as good a seed as any
      * @param flying flies figures
      */
-    public void serve(DoubleSupplier seconds, GlossaryHost flying) {
+    public void serve(DoubleSupplier seconds, GlossaryHost flying, Consumer<Mark> say) {
+        told = say;
         clockS = seconds;
         host = flying;
     }
@@ -143,7 +158,113 @@ public final class GlossaryPlace implements PlaceScreen {
     }
 
     private boolean reading() {
-        return !drilling;
+        return !drilling && !writing();
+    }
+
+    private boolean writing() {
+        return asked(GlossaryPanel::isWriting);
+    }
+
+    private boolean canWrite() {
+        return reading() && editing.isOpen();
+    }
+
+    private boolean hasPage() {
+        return canWrite() && asked(g -> g.shown() != null);
+    }
+
+    private boolean hasOwn() {
+        return hasPage() && asked(g -> ownTerm(g).isPresent() || ownFigure(g).isPresent());
+    }
+
+    private Optional<Term> ownTerm(GlossaryPanel panel) {
+        EntryView shown = panel.shown();
+        return shown == null
+                ? Optional.empty()
+                : editing.now().terms().stream()
+                        .filter(t -> t.name().equals(shown.name()))
+                        .findFirst();
+    }
+
+    private Optional<CatalogueEntry> ownFigure(GlossaryPanel panel) {
+        EntryView shown = panel.shown();
+        return shown == null
+                ? Optional.empty()
+                : editing.now().figures().stream()
+                        .filter(f -> f.name().equals(shown.name()))
+                        .findFirst();
+    }
+
+    /** Begins to explain the page that is open in own words, with those that are there. */
+    private void writeOwn() {
+        ifMade(g -> {
+            EntryView shown = g.shown();
+            if (shown != null) {
+                g.view()
+                        .figure(shown.name())
+                        .ifPresentOrElse(
+                                g.form()::figure,
+                                () -> g.form()
+                                        .word(
+                                                ownTerm(g)
+                                                        .or(() -> g.view().term(shown.name()))
+                                                        .orElse(null),
+                                                shown.name()));
+                g.openForm();
+            }
+        });
+    }
+
+    /**
+     * Begins to explain a word that is not in the list; the page of one that is opens.
+     *
+     * @param called what it is called, as far as that is known
+     */
+    public void write(String called) {
+        ifMade(g -> {
+            Optional<String> page = g.view().page(called);
+            if (page.isPresent()) {
+                g.choose(page.get());
+            } else if (editing.isOpen()) {
+                g.form().word(null, called.strip());
+                g.openForm();
+            }
+        });
+    }
+
+    private void keep() {
+        ifMade(g -> {
+            try {
+                CatalogueEntry figure = g.form().figure();
+                String before = g.form().calledBefore();
+                boolean own = before != null
+                        && editing.now().terms().stream().anyMatch(t -> t.name().equals(before));
+                String name = figure != null ? figure.name() : g.form().term().name();
+                Edit edit = figure != null
+                        ? OwnGlossary.figure(figure)
+                        : OwnGlossary.term(own ? before : null, g.form().term());
+                editing.change(edit.of(editing.now()));
+                g.leaveForm();
+                g.choose(name);
+            } catch (CannotBe e) {
+                g.form().refuse(e.why());
+            } catch (IllegalArgumentException e) {
+                g.form().refuse(String.valueOf(e.getMessage()));
+            }
+        });
+    }
+
+    private void notOwn() {
+        ifMade(g -> {
+            EntryView shown = g.shown();
+            if (shown != null) {
+                try {
+                    editing.change(OwnGlossary.remove(shown.name()).of(editing.now()));
+                } catch (CannotBe e) {
+                    told.accept(new Mark(Form.DIAMOND, Tone.CAUTION, e.why()));
+                }
+            }
+        });
     }
 
     private void drill() {

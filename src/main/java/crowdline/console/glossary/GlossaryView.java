@@ -201,6 +201,17 @@ public final class GlossaryView {
                         item instanceof Explained.OfFigure figure ? Optional.of(figure.entry()) : Optional.empty());
     }
 
+    /** The word of this name, if it is one. */
+    Optional<Term> term(String name) {
+        return glossary.find(name)
+                .flatMap(item -> item instanceof Explained.OfTerm word ? Optional.of(word.term()) : Optional.empty());
+    }
+
+    /** The name of the page of what is called so by any of its names. */
+    Optional<String> page(String called) {
+        return glossary.find(called).map(Explained::name);
+    }
+
     private Flown drawing(Explained item) {
         return item instanceof Explained.OfFigure figure ? drawing(figure.entry()) : Flown.NONE;
     }

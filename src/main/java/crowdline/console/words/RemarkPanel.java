@@ -56,6 +56,28 @@ final class RemarkPanel extends JPanel {
         return fields.text.getCaretPosition();
     }
 
+    /** What is chosen in the text, or else the word one writes in; empty if there is none. */
+    String chosenWord() {
+        String chosen = fields.text.getSelectedText();
+        if (chosen != null && !chosen.isBlank()) {
+            return chosen.strip();
+        }
+        String text = fields.text.getText();
+        int from = Math.min(caret(), text.length());
+        int to = from;
+        while (from > 0 && isOfAWord(text.charAt(from - 1))) {
+            from--;
+        }
+        while (to < text.length() && isOfAWord(text.charAt(to))) {
+            to++;
+        }
+        return text.substring(from, to);
+    }
+
+    private static boolean isOfAWord(char c) {
+        return Character.isLetterOrDigit(c) || c == '-' || c == '\'' || c == '\u2019';
+    }
+
     /** Goes on writing there. */
     void caret(int at) {
         fields.text.setCaretPosition(at);

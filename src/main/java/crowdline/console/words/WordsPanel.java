@@ -90,6 +90,11 @@ public final class WordsPanel extends JPanel {
         });
     }
 
+    /** The word that is chosen in the remark, or that one writes in. */
+    String chosenWord() {
+        return remark.chosenWord();
+    }
+
     /** Begins to write the remark that was added. */
     void writeAnew() {
         remark.writeAnew();

@@ -18,6 +18,7 @@ public final class WordsPlace implements PlaceScreen {
     private final CommandTable commands;
     private final Editing editing;
     private EditHost host = EditHost.NONE;
+    private Consumer<String> explained = word -> {};
 
     public WordsPlace(Appearance appearance, Editing editing) {
         this.editing = editing;
@@ -31,6 +32,7 @@ public final class WordsPlace implements PlaceScreen {
                 .on(Command.REMARK_UP, panel::hasRemark, () -> change(model -> model.move(-1)))
                 .on(Command.REMARK_DOWN, panel::hasRemark, () -> change(model -> model.move(1)))
                 .on(Command.PLAIN_WORDS, panel::hasRemark, () -> change(panel::insertPlainWords))
+                .on(Command.EXPLAIN_WORD, panel::hasRemark, () -> explained.accept(panel.chosenWord()))
                 .on(Command.ACCEPT, panel::hasDraft, () -> change(WordsModel::accept))
                 .on(Command.ACCEPT_ALL, panel::hasDrafts, () -> change(WordsModel::acceptAll))
                 .on(Command.FACT_REMARK, panel::hasFact, () -> change(WordsModel::addFact));
@@ -41,6 +43,11 @@ public final class WordsPlace implements PlaceScreen {
     /** Who serves it. */
     public void serve(EditHost next) {
         host = next;
+    }
+
+    /** Told of a word that is to be explained in the glossary; empty for none in particular. */
+    public void onExplain(Consumer<String> told) {
+        explained = told;
     }
 
     /** Told whenever what can be done here may have changed. */

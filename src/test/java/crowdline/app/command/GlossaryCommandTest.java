@@ -220,4 +220,54 @@ class GlossaryCommandTest {
         assertThat(run("glossary", "--html", "x.html", "--aircraft", "glidr")).isEqualTo(ExitCode.UNUSABLE);
         assertThat(caught.err()).contains("there is no kind \"glidr\"").contains("glider");
     }
+
+    private Path showWith(String name, String terms) throws IOException {
+        Path file = folder.resolve(name);
+        Files.writeString(
+                file,
+                Files.readString(SHOW).replaceFirst("\\{", Matcher.quoteReplacement("{\"terms\": " + terms + ",")));
+        return file;
+    }
+
+    @Test
+    void wordsOfTwoShowsAreMergedAndWhereTheyDifferIsSaid() throws IOException {
+        String mine = showWith("mine.json", "[{\"name\": \"the rope\", \"whatItIs\": \"Nobody crosses it.\"}]")
+                .toString();
+        String other = showWith(
+                        "other.json",
+                        "[{\"name\": \"the rope\", \"whatItIs\": \"Stay behind it.\"},"
+                                + " {\"name\": \"crash gate\", \"whatItIs\": \"For fire engines.\"}]")
+                .toString();
+        assertThat(run("glossary", "--show", mine, "--merge", other, "--into", mine))
+                .as(caught.err())
+                .isEqualTo(ExitCode.FINE);
+        assertThat(caught.out())
+                .contains(
+                        "new: crash gate: For fire engines.",
+                        "explained otherwise: the rope",
+                        "kept: Nobody crosses it.",
+                        "other: Stay behind it.",
+                        "1 new, 1 explained otherwise");
+        assertThat(run("glossary", "the", "rope", "--show", mine)).isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).contains("Nobody crosses it.");
+        assertThat(run("glossary", "--show", mine, "--merge", other, "--theirs", "--into", mine))
+                .isEqualTo(ExitCode.FINE);
+        assertThat(run("glossary", "the", "rope", "--show", mine)).isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).contains("Stay behind it.");
+        assertThat(run("glossary", "--merge", other)).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("name them with --show and --merge");
+    }
+
+    @Test
+    void ownWordsGoToASpreadsheetAndBack() throws IOException {
+        String mine = showWith("mine.json", "[{\"name\": \"the rope\", \"whatItIs\": \"Nobody crosses it.\"}]")
+                .toString();
+        Path csv = folder.resolve("words.csv");
+        assertThat(run("table", mine, "terms", "--out", csv.toString())).isEqualTo(ExitCode.FINE);
+        Files.writeString(csv, Files.readString(csv).replace("Nobody crosses it.", "Please stay behind it."));
+        assertThat(run("table", mine, "terms", "--from", csv.toString(), "--into", mine))
+                .isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).contains("changes the rope: Please stay behind it.", "1 of 1 rows can be taken.");
+        assertThat(Files.readString(Path.of(mine))).contains("Please stay behind it.");
+    }
 }
