@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import javax.swing.JTextArea;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -57,7 +58,7 @@ class OwnWordsTest {
         return Objects.requireNonNull(found(in, label), label);
     }
 
-    private static JTextArea found(Container in, String label) {
+    private static @Nullable JTextArea found(Container in, String label) {
         for (Component each : in.getComponents()) {
             if (each instanceof JTextArea area
                     && label.equals(area.getAccessibleContext().getAccessibleName())
