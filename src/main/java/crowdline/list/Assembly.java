@@ -24,6 +24,8 @@ final class Assembly {
     private boolean isNumberedList;
     private boolean isTimed;
     private boolean isEnd;
+    private boolean isMail;
+    private int lastFigureLine = -1;
     private int told;
     private int figures;
 
@@ -80,6 +82,7 @@ final class Assembly {
             first++;
         }
         for (Heard piece : pieces.subList(0, first)) {
+            isMail |= piece.beginsWith(Manner.GREETING);
             addNote(piece.piece().start(), piece.piece().end());
         }
         List<Heard> rest = pieces.subList(first, pieces.size());
@@ -93,15 +96,23 @@ final class Assembly {
         }
         boolean hasFigure = rest.stream().anyMatch(Heard::isFigure);
         Draft previous = sentence.numbered() || !isNumberedList || lines.isEmpty() ? null : lines.get(lines.size() - 1);
-        if (isNumber(rest) && !lines.isEmpty()) {
+        if (!lines.isEmpty() && (isNumber(rest) || isOfTheSameLine(rest, sentence))) {
             previous = lines.get(lines.size() - 1);
         }
+        lastFigureLine = hasFigure ? sentence.line() : lastFigureLine;
         isNumberedList |= sentence.numbered() && hasFigure;
         lastWasNote = false;
         for (Heard piece : rest) {
             isEnd = piece.equals(rest.get(rest.size() - 1));
             previous = add(piece, sentence, previous);
         }
+    }
+
+    /** "Loop. Gate 1200." */
+    private boolean isOfTheSameLine(List<Heard> pieces, Sentence sentence) {
+        return sentence.line() == lastFigureLine
+                && !pieces.get(0).isFigure()
+                && pieces.get(0).beginsWith(Manner.QUALIFYING);
     }
 
     /** "Loop. 150." */
@@ -114,7 +125,9 @@ final class Assembly {
     private boolean isPrelude(List<Heard> pieces, int at, Sentence sentence) {
         Heard piece = pieces.get(at);
         boolean more = pieces.subList(at + 1, pieces.size()).stream().anyMatch(Heard::isFigure);
-        return more && !piece.isFigure() && (Tone.isAside(piece, sentence) || isHeadingPiece(piece) || isColon(piece));
+        return more
+                && !piece.isFigure()
+                && (Tone.isAside(piece, sentence) || Tone.onlyTells(piece) || isHeadingPiece(piece) || isColon(piece));
     }
 
     private boolean isColon(Heard piece) {
@@ -150,7 +163,8 @@ final class Assembly {
 
     /** Words of their own, ahead of the list or behind it. */
     private boolean isApart(Sentence sentence) {
-        boolean behind = isAfterAll && figures > 0 && (sentence.followsGap(text) || lastWasNote);
+        boolean goesOn = isMail && sentence.line() == lastFigureLine;
+        boolean behind = isAfterAll && figures > 0 && (sentence.followsGap(text) || lastWasNote || goesOn);
         boolean ahead = figures == 0 && lines.isEmpty() && isBeforeGap && !isAfterAll;
         return !sentence.numbered() && (behind || ahead);
     }
@@ -164,6 +178,7 @@ final class Assembly {
 
     private void addAside(List<Heard> pieces) {
         for (Heard piece : pieces) {
+            isMail |= piece.beginsWith(Manner.GREETING);
             addNote(piece.piece().start(), piece.piece().end());
             parted |= piece.beginsWith(Manner.PARTING);
         }

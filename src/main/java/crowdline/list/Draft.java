@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -229,7 +230,15 @@ final class Draft {
 
     private static boolean asksForMore(String note) {
         List<Word> words = Words.of(Words.folded(note));
-        return Manner.FLOWN.hasAny(words) || Manner.DOUBT.hasAny(words);
+        return Manner.FLOWN.hasAny(words) || Manner.DOUBT.hasAny(words) || hasPoints(words);
+    }
+
+    /** "2 of 4" are points of a roll. */
+    private static boolean hasPoints(List<Word> words) {
+        return IntStream.range(0, words.size() - 2)
+                .anyMatch(i -> words.get(i).number() != null
+                        && words.get(i + 1).plain().equals("of")
+                        && words.get(i + 2).number() != null);
     }
 
     private List<String> choices(Names.@Nullable Sense meant, String title, Function<String, List<String>> nearest) {

@@ -60,7 +60,8 @@ final class GoingOn {
         both.addAll(heard.words());
         Names.Sense sense = names.all(both);
         if (sense == null) {
-            both.removeIf(Manner.DESCRIBING::has);
+            both.removeIf(
+                    word -> !previous.name().contains(word) && (Manner.DESCRIBING.has(word) || Manner.LABEL.has(word)));
             sense = names.all(both);
         }
         if (sense == null

@@ -113,20 +113,23 @@ final class Names {
                     .forEach(words -> {
                         String first = words.get(0).plain().substring(0, 1) + "/";
                         String second = words.get(1).plain();
-                        meant.computeIfAbsent(first + second, k -> new LinkedHashSet<>())
-                                .add(entry.name());
+                        for (String stroke : List.of("/", " ")) {
+                            meant.computeIfAbsent(first.charAt(0) + stroke + second, k -> new LinkedHashSet<>())
+                                    .add(entry.name());
+                        }
                         meant.computeIfAbsent(first + second.charAt(0), k -> new LinkedHashSet<>())
                                 .add(entry.name());
                     });
         }
         meant.forEach((initials, figures) -> {
-            if (Words.of(initials).size() < 3) {
+            List<Word> words = Words.of(initials);
+            if (words.size() < 2 || words.get(0).plain().length() > 1) {
                 return;
             }
             List<String> choices = figures.stream().limit(ListLine.MOST_CHOICES).toList();
             boolean isSure = figures.size() == 1;
             byKey.putIfAbsent(
-                    key(Words.of(initials)),
+                    key(words),
                     new Sense(choices.get(0), isSure ? choices.get(0) : initials, false, isSure ? List.of() : choices));
         });
     }
@@ -181,7 +184,7 @@ final class Names {
     /** The longest name that begins with this word. */
     @Nullable
     Named at(List<Word> words, int from, boolean weakToo) {
-        if (isSilent(words.get(from).plain())) {
+        if (isSilent(words.get(from).plain()) || isUnit(words, from)) {
             return null;
         }
         Named found = null;
@@ -199,6 +202,15 @@ final class Names {
             }
         }
         return found;
+    }
+
+    /** The "s" of "12 s roll" is no initial. */
+    private static boolean isUnit(List<Word> words, int at) {
+        Word word = words.get(at);
+        boolean isShortened = word.end() - word.start() > 1;
+        return word.plain().length() == 1
+                && Character.isLetter(word.plain().charAt(0))
+                && (isShortened || (at > 0 && words.get(at - 1).number() != null));
     }
 
     private static boolean isPart(List<Word> words, int from) {
@@ -283,7 +295,7 @@ final class Names {
         boolean isAll = true;
         boolean isNamedWithin = false;
         while (i < to) {
-            Named named = at(words, i, true);
+            Named named = at(words, i, false);
             if (named != null && i + named.words() > to) {
                 return true;
             }

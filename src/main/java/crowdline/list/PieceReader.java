@@ -9,8 +9,17 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads one piece of a list: a stretch of text between two commas, line ends, or words such as "then". */
 final class PieceReader {
+    private static final Set<String> PARTS = Set.of("half", "quarter", "three-quarter");
+
     private static final Set<String> AFTER_SMOKE = Set.of("on", "off", "out", "stop", "end", "system", "go", "running");
     private static final Set<String> BEFORE_SMOKE = Set.of("no", "without", "minus", "with", "trailing");
+
+    /** With these a name may end whose noun stands further on. */
+    private static final Set<String> MODIFYING = Set.of("flick", "edge", "hesitation", "aileron", "point", "inverted");
+
+    private static final Set<String> ARRIVING = Set.of("enter", "arrive", "arriving", "arrival");
+
+    private static final Set<String> DOWN = Set.of("down", "descend", "descending", "descent", "downward");
 
     /** So many letters are no other word by chance. */
     private static final int LONG_WORD = 6;
@@ -34,7 +43,13 @@ final class PieceReader {
     List<Draft> read(Text text, int from, int to) {
         List<Word> words = text.words(from, to);
         List<Word> spelt = countsAhead(words.stream().map(this::surelySpelt).toList());
-        List<Found> found = named(spelt);
+        List<Found> found = isArriving(text, spelt) ? named(spelt, true) : named(spelt);
+        if (found.size() == 2 && isOne(spelt, found)) {
+            Draft draft = draft(text, spelt, List.of(found.get(1)), from, to);
+            draft.orElse(
+                    List.of(found.get(1).sense().figure(), found.get(0).sense().figure()));
+            return List.of(draft);
+        }
         if (found.size() < 2) {
             Draft draft = draft(text, spelt, found, from, to);
             Draft guessed = draft.notes().isEmpty() ? null : guessed(text, spelt, draft, from, to);
@@ -59,6 +74,20 @@ final class PieceReader {
         }
         drafts.add(draft(text, spelt.subList(first, spelt.size()), moved(own, first), begin, to));
         return drafts;
+    }
+
+    /** A line that only says how the aircraft arrives is its arrival. */
+    private static boolean isArriving(Text text, List<Word> words) {
+        if (words.isEmpty() || !ARRIVING.contains(words.get(0).plain())) {
+            return false;
+        }
+        int from = words.get(0).start();
+        boolean begins = from == 0
+                || text.written().charAt(from - 1) == '\n'
+                || Character.isUpperCase(text.written().charAt(from));
+        return begins
+                && words.subList(1, words.size()).stream()
+                        .anyMatch(word -> word.plain().equals("from"));
     }
 
     /** "vertical 1/2 roll up" as "1/2 vertical roll up". */
@@ -108,7 +137,10 @@ final class PieceReader {
         List<Found> found = new ArrayList<>();
         int i = 0;
         while (i < words.size()) {
-            boolean isLast = !found.isEmpty() && words.get(i - 1).plain().equals("and");
+            boolean isLast = !found.isEmpty()
+                    && (words.get(i - 1).plain().equals("and")
+                            || (found.get(found.size() - 1).to() == i
+                                    && words.get(i).plain().equals("land")));
             Names.Named named = names.at(words, i, weakToo || isLast || isPullingUp(words, i));
             Names.Named anyOrder = names.anyOrderAt(words, i);
             if (anyOrder != null && (named == null || anyOrder.words() > named.words())) {
@@ -134,13 +166,14 @@ final class PieceReader {
         return found;
     }
 
-    /** "Pull up and stall turn": both are figures, though to pull up begins many a one. */
+    /** "Pull up and stall turn", "pull up half roll": both are figures, though to pull up begins many a one. */
     private static boolean isPullingUp(List<Word> words, int at) {
         return at == 0
                 && words.size() > 3
                 && words.get(0).plain().startsWith("pull")
                 && words.get(1).plain().equals("up")
-                && words.get(2).plain().equals("and");
+                && (words.get(2).plain().equals("and")
+                        || PARTS.contains(words.get(2).plain()));
     }
 
     /** Words of everyday English are taken for misspelt figures only where nothing else is left of the piece. */
@@ -173,6 +206,15 @@ final class PieceReader {
         return word.number() == null && word.plain().length() > 3 && !LeftOver.isSilent(word) && spelling.isKnown(word);
     }
 
+    /** "Flick spin": the first has no noun of its own, so that it may say how the second is flown. */
+    private static boolean isOne(List<Word> words, List<Found> found) {
+        Found first = found.get(0);
+        String last = words.get(first.to() - 1).plain();
+        return first.to() == found.get(1).from()
+                && MODIFYING.contains(last)
+                && !words.get(found.get(1).from()).plain().equals(last);
+    }
+
     private static List<Found> moved(List<Found> found, int by) {
         return found.stream()
                 .map(f -> new Found(f.sense(), f.from() - by, f.to() - by))
@@ -201,7 +243,8 @@ final class PieceReader {
                 plain.set(i, i == main.from() ? Sayings.FIGURE : "·");
             }
             for (Found again : found.subList(1, found.size())) {
-                boolean isStroke = words.get(again.from() - 1).plain().equals("/");
+                boolean isStroke = Between.NAMING_AGAIN.contains(
+                        words.get(again.from() - 1).plain());
                 if (again.sense().figure().equals(main.sense().figure())
                         && (isStroke || Between.isInBrackets(text, words.get(main.from()), words.get(again.from())))) {
                     Arrays.fill(taken, again.from(), again.to(), true);
@@ -239,6 +282,10 @@ final class PieceReader {
         if (isBeside) {
             draft.doubtName(words.get(before).plain());
         }
+        boolean isUp = main.sense().figure().contains(" up");
+        if (isUp && words.stream().anyMatch(word -> DOWN.contains(word.plain()))) {
+            draft.doubtName("down");
+        }
         int after = main.to();
         if (after < words.size()
                 && !taken[after]
@@ -256,7 +303,7 @@ final class PieceReader {
         return word.number() == null
                 && word.plain().length() < LONG_WORD
                 && Character.isLetter(word.plain().charAt(0))
-                && !spelling.isEveryday(word)
+                && (word.plain().length() == 1 || !spelling.isEveryday(word))
                 && !spelling.isKnown(word)
                 && !Manner.isAny(word.plain());
     }

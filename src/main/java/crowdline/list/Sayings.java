@@ -171,6 +171,8 @@ final class Sayings {
                     : number(draft, Detail.SECONDS, middle(found) * 60);
         });
         add(" min ", FOR + "half (?:a |an )?min", said(Detail.SECONDS, 30.0));
+        add(" min ", FOR + "(?:a )?quarter (?:of )?(?:a )?min", said(Detail.SECONDS, 15.0));
+        add(" min ", FOR + "three-quarter (?:of )?(?:a )?min", said(Detail.SECONDS, 45.0));
         add(" min ", FOR + "a min", said(Detail.SECONDS, 60.0));
         add(" s ", "(?<!with )" + FOR + RANGE + " s(?: or so)?", measured(Detail.SECONDS, v -> v));
         add("time|duration|length", "(?:time|duration|length) " + NUM + "(?= $)", measuredBare());
@@ -279,7 +281,10 @@ final class Sayings {
         addOfFigure("double|twin", "(?:double|twin) (?=¤)", said(Detail.COUNT, 2.0));
         addOfFigure("triple", "triple (?=¤)", said(Detail.COUNT, 3.0));
         addOfFigure(
-                "¤", "(?:x )?" + NUM + " (?:x |time |consecutive |successive |more )?(?=(?:[a-z]+ ){0,3}¤)", count(1));
+                "¤",
+                "(?:x )?" + NUM
+                        + " (?!ship|aircraft|aeroplane|plane|man )(?:x |time |consecutive |successive |more )?(?=(?:[a-z]+ ){0,3}¤)",
+                count(1));
         addOfFigure(" x | time ", "(?:x |time )" + NUM, count(1));
         addOfFigure(" x | time | in a row| off | piece ", NUM + "(?: x| time| in a row| off| piece)", count(1));
         addOfFigure("¤", "(?<=¤[· ]{0,40} )" + NUM + "(?= $| left| right| to | ·)", count(1));

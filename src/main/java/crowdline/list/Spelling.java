@@ -81,7 +81,10 @@ final class Spelling {
             return false;
         }
         return (plain.length() >= 3 && word.startsWith(plain))
-                || (isWithin(plain, word) && consonants(plain).equals(consonants(word)));
+                || (isWithin(plain, word) && consonants(plain).equals(consonants(word)))
+                || (plain.length() >= 3
+                        && plain.equals(consonants(plain))
+                        && consonants(word).startsWith(plain));
     }
 
     /** Whether all letters of one stand in the other, in order. */
@@ -123,7 +126,7 @@ final class Spelling {
         if (whole.isPresent()) {
             return whole;
         }
-        int allowed = plain.length() < 6 ? 1 : plain.length() < 10 ? 2 : 3;
+        int allowed = slips(plain);
         if (plain.length() < 3) {
             return Optional.empty();
         }
@@ -137,7 +140,10 @@ final class Spelling {
                     continue;
                 }
                 int distance = Nearest.distance(plain, word);
-                boolean isNear = distance <= (word.charAt(0) == plain.charAt(0) ? allowed : 1);
+                boolean isNear = distance
+                        <= (word.charAt(0) == plain.charAt(0)
+                                ? plain.startsWith(word) ? allowed : Math.min(allowed, slips(word))
+                                : 1);
                 int rank = 3 * distance + (word.length() != plain.length() ? 2 : letters(word) == mask ? 0 : 1);
                 if (isNear && rank < bestRank) {
                     bestRank = rank;
@@ -147,6 +153,11 @@ final class Spelling {
             }
         }
         return Optional.ofNullable(best);
+    }
+
+    /** In how many places a word of this length may be misspelt. */
+    private static int slips(String word) {
+        return word.length() < 6 ? 1 : word.length() < 10 ? 2 : 3;
     }
 
     /** Which letters a word has: each change adds and takes one at most. */

@@ -28,7 +28,7 @@ final class Splitter {
             + "|(?<dash>\\t+|\\|+| {3,}(?=\\S)|\\s[-–—]+\\s|:(?=\\s|$))");
 
     private static final Pattern SHORTENED = Pattern.compile(
-            ".*\\b(?:approx|sec|secs|min|mins|max|ft|kt|kts|pt|rev|inv|neg|no|deg|e\\.?g|i\\.?e|incl|alt|approx|ca|hes|fig|mr|mrs|dr)",
+            ".*\\b(?:w|approx|sec|secs|min|mins|max|ft|kt|kts|pt|rev|inv|neg|no|deg|e\\.?g|i\\.?e|incl|alt|approx|ca|hes|fig|mr|mrs|dr)",
             Pattern.DOTALL);
 
     private static final Pattern PULLS_UP = Pattern.compile(".*\\b(?:pull(?:s|ing)?|up)\\s*", Pattern.DOTALL);
@@ -206,10 +206,11 @@ final class Splitter {
                     .matches();
         }
         if (found.group("stop") != null) {
-            return !SHORTENED
-                    .matcher(text.folded())
-                    .region(Math.max(from, found.start() - 12), found.start())
-                    .matches();
+            return !isInitial(found.start(), from)
+                    && !SHORTENED
+                            .matcher(text.folded())
+                            .region(Math.max(from, found.start() - 12), found.start())
+                            .matches();
         }
         if (found.group("numbered") != null) {
             int number = count(found.group());
@@ -217,7 +218,10 @@ final class Splitter {
             counted = isNext ? number : counted;
             return isNext;
         }
-        if (found.group("dash") != null && isLabel(from, found.start())) {
+        if (found.group("dash") != null
+                && !found.group().isBlank()
+                && found.group().indexOf('|') < 0
+                && isLabel(from, found.start())) {
             return false;
         }
         return (found.group("comma") == null && found.group("dash") == null) || !isWay(found);
@@ -227,6 +231,16 @@ final class Splitter {
     private boolean isLabel(int from, int to) {
         List<Word> words = Words.of(text.folded(), from, to);
         return !words.isEmpty() && words.stream().allMatch(Manner.LABEL::has);
+    }
+
+    /** The "R." of "R. Smith" at the beginning of a line. */
+    private boolean isInitial(int stop, int from) {
+        int after = stop + 2;
+        return stop == from + 1
+                && after < text.written().length()
+                && Character.isUpperCase(text.written().charAt(from))
+                && Character.isUpperCase(text.written().charAt(after))
+                && Character.isLetter(text.folded().charAt(from));
     }
 
     /** The number that a mark such as "3." or "c)" counts, or 0. */

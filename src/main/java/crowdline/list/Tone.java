@@ -119,6 +119,13 @@ final class Tone {
         return !sentence.numbered() && (told >= 2 || (told == 1 && words.size() >= 4));
     }
 
+    /** "I shall" of "I shall begin with a loop". */
+    static boolean onlyTells(Heard piece) {
+        return !piece.isSilent()
+                && Manner.SENTENCE.hasAny(piece.words())
+                && piece.words().stream().allMatch(word -> Manner.SENTENCE.has(word) || Manner.FILLER.has(word));
+    }
+
     /** Whether a sentence without a figure heads what follows. */
     static boolean isHeading(List<Heard> pieces, Text text, Sentence sentence) {
         boolean isColon = text.written()

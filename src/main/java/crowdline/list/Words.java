@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 
 /** Takes a text apart into words, in a form in which two ways of writing a thing are one. */
 final class Words {
-    private static final Pattern WORD = Pattern.compile("\\d{1,2}:\\d{2}(?!\\d)"
+    private static final Pattern WORD = Pattern.compile("\\d{1,2}:\\d{2}(?!\\d)|\\d{1,2}'\\d{2}\""
             + "|(?<!\\p{L})(?<way>l ?(?:-+>?|>|to|2|→|/) ?r|r ?(?:-+>?|>|to|2|→|/) ?l|ltr|rtl)(?!\\p{L})"
             + "|(?<whole>\\d{1,3})(?: |-| and )?(?<part>1/2|1/4|3/4|[½¼¾])(?!\\d)"
             + "|(?<fraction>1/2|1/4|3/4|[½¼¾])(?!\\d)"
@@ -49,7 +49,7 @@ final class Words {
             "with w/ w",
             "turn trn",
             "landing ldg lndg",
-            "inverted upsidedown",
+            "inverted upsidedown inverse",
             "right rh rhs r rt rgt",
             "aileron ail",
             "hesitation hes hesi",
@@ -91,8 +91,10 @@ final class Words {
             "leftend lhe",
             "rightend rhe",
             "pass passage",
+            "from frm fr",
+            "spin vrille",
             "loop looping lupe lupin",
-            "roll role rowl",
+            "roll role rowl tonneau",
             "right write",
             "toward towards",
             "across accross",
@@ -152,6 +154,8 @@ final class Words {
             boolean isSeconds = text.equals("\"")
                     && !words.isEmpty()
                     && words.get(words.size() - 1).end() == found.start()
+                    && (words.get(words.size() - 1).start() == 0
+                            || folded.charAt(words.get(words.size() - 1).start() - 1) != '"')
                     && words.get(words.size() - 1).number() != null;
             if (isSeconds) {
                 words.add(new Word("s", found.start(), found.end(), null));
@@ -169,6 +173,9 @@ final class Words {
     }
 
     private static Word word(Matcher found, String text) {
+        if (text.endsWith("\"") && text.length() > 1) {
+            return new Word(text.replace('\'', ':').replace("\"", ""), found.start(), found.end(), null);
+        }
         String part = found.group("part");
         if (part != null) {
             return number(found, Double.parseDouble(found.group("whole")) + share(part));
