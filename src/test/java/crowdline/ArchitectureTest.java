@@ -59,6 +59,7 @@ class ArchitectureTest {
             new Room("draft", "a first draft is written from a flight and planned like any words"),
             new Room("edit", "what is changed in a show is told by name and can be taken back, whoever shows it"),
             new Room("edit.act", "an act is edited and laid out again without files and screens"),
+            new Room("edit.shape", "a shape is edited by words, whatever act it is flown in"),
             new Room("edit.day", "the day, the place and the people are edited without files and screens"),
             new Room("telemetry", "bytes become readings without a port"),
             new Room("telemetry.serial", "the port is opened in one place"),

@@ -86,7 +86,7 @@ public final class Arranger {
             if (!figure.transit()) {
                 byId.put(figure.id(), figure);
                 Asked told = figure.asked();
-                boolean own = told == null || drawn.contains(figure.id());
+                boolean own = told == null || told.ownShape() || drawn.contains(figure.id());
                 Wish wish = Wishes.of(figure, told == null ? typed(figure) : told, own ? own(figure) : null, catalogue);
                 Double seconds = wish.seconds();
                 wishes.add(

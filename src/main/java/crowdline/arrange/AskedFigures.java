@@ -63,7 +63,8 @@ final class AskedFigures {
                 line.seconds(),
                 note(line),
                 line.sure(),
-                line.choices());
+                line.choices(),
+                false);
     }
 
     private static @Nullable String note(ListLine line) {

@@ -19,6 +19,8 @@ final class Flying {
     private static final double LANDING_S = 60;
     /** A figure that is only timed and of which nobody told the time, seconds; assumed. */
     private static final double TIMED_S = 15;
+    /** What is shorter than this is not flown at all, seconds; a tenth of what anybody sees, by judgement. */
+    private static final double LEAST_S = 0.05;
 
     private static final double ROLLING_STALLS = 0.9;
     /** How often a figure is begun anew, higher or faster. */
@@ -144,6 +146,12 @@ final class Flying {
         }
         pieces.add(Piece.figure(wish, out.elements(), out.seconds(), from, out.end()));
         at = out.end();
+        if (out.seconds() < LEAST_S) {
+            findings.add(new LaidOut.Finding(
+                    wish.id(),
+                    wish.name() + " lasts no time: what its line is to reach does not lie ahead of it, so give the line"
+                            + " a time or a length"));
+        }
         room(wish, out);
     }
 

@@ -71,9 +71,25 @@ final class ActPanel extends Tall {
         return closed;
     }
 
+    /** One step back towards the figures: from the search, or out of the shape; false if there is none. */
+    boolean back() {
+        return closeFinder()
+                || detail.shape().leaveForm()
+                || (detail.shape().hasFocusInside() && table.requestFocusInWindow());
+    }
+
     /** Begins to edit what stands at the head of the act. */
     boolean editHead() {
         return head.takeFocus();
+    }
+
+    ShapePanel shape() {
+        return detail.shape();
+    }
+
+    /** The shape of the chosen figure, while somebody works in it. */
+    Optional<ShapePanel> shapeInWork() {
+        return Optional.of(detail.shape()).filter(ShapePanel::hasFocusInside);
     }
 
     FigureTable table() {
@@ -176,7 +192,8 @@ final class ActPanel extends Tall {
         if (shown == null || index < 0 || index >= shown.figures().size()) {
             return;
         }
-        detail.choose(index);
+        ActView of = act;
+        detail.choose(of == null ? "" : of.id(), index);
         pins.show(shown.figures().get(index).edit());
     }
 }

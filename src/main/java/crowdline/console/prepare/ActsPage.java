@@ -131,9 +131,9 @@ final class ActsPage extends JPanel {
         shownAct.setVisible(!acts.isEmpty());
     }
 
-    /** Closes the search for a figure; false if it is not open. */
+    /** Closes the search for a figure, or leaves its shape; false if neither is open. */
     boolean back() {
-        return act.closeFinder();
+        return act.back();
     }
 
     boolean hasActs() {
@@ -150,7 +150,10 @@ final class ActsPage extends JPanel {
     }
 
     void remove() {
-        if (inFigures) {
+        Optional<ShapePanel> shape = act.shapeInWork();
+        if (shape.isPresent()) {
+            shape.get().remove();
+        } else if (inFigures) {
             act.commands().ifPresent(FigureCommands::remove);
         } else {
             chosen().ifPresent(a -> tools.editor().make(Acts.remove(a.id())));
@@ -159,7 +162,10 @@ final class ActsPage extends JPanel {
 
     /** @param by places later, negative for earlier */
     void move(int by) {
-        if (inFigures) {
+        Optional<ShapePanel> shape = act.shapeInWork();
+        if (shape.isPresent()) {
+            shape.get().move(by);
+        } else if (inFigures) {
             act.commands().ifPresent(c -> c.move(by));
         } else {
             chosen().ifPresent(a -> tools.editor().make(Acts.move(a.id(), by)));

@@ -3,6 +3,7 @@ package crowdline.console.prepare;
 import crowdline.console.paint.PlainText;
 import crowdline.console.passes.PassesPanel;
 import crowdline.console.passes.PassesView;
+import crowdline.console.prepare.PrepareView.FigureEdit;
 import crowdline.console.prepare.PrepareView.FigureView;
 import crowdline.console.prepare.PrepareView.RemarkView;
 import crowdline.console.prepare.PrepareView.VariantView;
@@ -25,6 +26,7 @@ final class FigureDetail extends JPanel {
     private static final String REMARKS = "REMARKS";
     private static final String PASSES = "PASSES";
     private static final String FINDER = "FINDER";
+    private static final String SHAPE = "SHAPE";
 
     private final DefaultListModel<RemarkView> remarks = new DefaultListModel<>();
     private final JList<RemarkView> remarkList = new JList<>(remarks);
@@ -32,7 +34,9 @@ final class FigureDetail extends JPanel {
     private final PathPicture path;
     private final CurvePicture curves;
     private final JToggleButton passesButton = PlainText.plain(new JToggleButton(PassesView.NONE.summary()));
+    private final JToggleButton shapeButton = PlainText.plain(new JToggleButton("Shape"));
     private final PassesPanel passes;
+    private final ShapePanel shape;
     private final FinderPanel finder;
     private final CardLayout cards = new CardLayout();
     private final JPanel below = new JPanel(cards);
@@ -42,12 +46,22 @@ final class FigureDetail extends JPanel {
 
     /** @param dragged told when the chosen figure was dragged on its picture */
     FigureDetail(Appearance appearance, Tools tools, Consumer<Drag> dragged) {
+        shape = new ShapePanel(appearance, tools);
         passes = new PassesPanel(appearance, tools.passes());
         finder = new FinderPanel(tools.host());
         path = new PathPicture(appearance, dragged);
         curves = new CurvePicture(appearance);
         passesButton.setMnemonic('P');
-        passesButton.addActionListener(e -> turn(passesButton.isSelected() ? PASSES : REMARKS));
+        passesButton.addActionListener(e -> {
+            shapeButton.setSelected(false);
+            turn(beside());
+        });
+        shapeButton.setMnemonic('S');
+        shapeButton.setToolTipText("What is flown in the figure, element by element");
+        shapeButton.addActionListener(e -> {
+            passesButton.setSelected(false);
+            turn(beside());
+        });
         remarkList.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         remarkList.getAccessibleContext().setAccessibleName("Remarks of the figure");
     }
@@ -57,6 +71,7 @@ final class FigureDetail extends JPanel {
     }
 
     void showPasses() {
+        shapeButton.setSelected(false);
         passesButton.setSelected(true);
         turn(PASSES);
     }
@@ -69,9 +84,18 @@ final class FigureDetail extends JPanel {
     boolean closeFinder() {
         boolean open = card.equals(FINDER);
         if (open) {
-            turn(passesButton.isSelected() ? PASSES : REMARKS);
+            turn(beside());
         }
         return open;
+    }
+
+    ShapePanel shape() {
+        return shape;
+    }
+
+    /** What is shown beside the pictures while no figure is looked for. */
+    private String beside() {
+        return shapeButton.isSelected() ? SHAPE : passesButton.isSelected() ? PASSES : REMARKS;
     }
 
     private void turn(String next) {
@@ -80,6 +104,8 @@ final class FigureDetail extends JPanel {
         say();
         if (next.equals(PASSES)) {
             passes.takeFocus();
+        } else if (next.equals(SHAPE)) {
+            shape.takeFocus();
         }
     }
 
@@ -90,13 +116,15 @@ final class FigureDetail extends JPanel {
         if (next.figures().isEmpty()) {
             index = -1;
             remarks.clear();
+            shape.show("", FigureEdit.NONE);
             title.setText("No figures yet. Press Ins to add the first.");
             path.show(SideView.NONE);
             curves.show(PrepareView.Curves.NONE);
         }
     }
 
-    void choose(int figure) {
+    /** @param actId of the act it is flown in */
+    void choose(String actId, int figure) {
         VariantView shown = variant;
         if (shown == null || figure < 0 || figure >= shown.figures().size()) {
             return;
@@ -105,6 +133,7 @@ final class FigureDetail extends JPanel {
         FigureView view = shown.figures().get(figure);
         remarks.clear();
         view.remarks().forEach(remarks::addElement);
+        shape.show(actId, view.edit());
         say();
         path.show(new SideView(
                 shown.path().stretches(), figure, null, shown.path().crowdM()));
@@ -142,11 +171,15 @@ final class FigureDetail extends JPanel {
         curves.wear(worn, worn.zoom().factor());
         passes.wear(worn);
         finder.wear(worn);
-        add(title, "spanx, split 2, wmin 0, growx");
+        shape.wear(worn);
+        shapeButton.setFont(worn.plain(TextRole.BODY));
+        add(title, "spanx, split 3, wmin 0, growx");
+        add(shapeButton, "growx 0");
         add(passesButton, "growx 0, wrap");
         below.removeAll();
         below.add(PreparePanel.scroll(remarkList), REMARKS);
         below.add(passes, PASSES);
+        below.add(shape, SHAPE);
         below.add(finder, FINDER);
         cards.show(below, card);
         add(below, "grow, wmin 0, hmin 0");

@@ -6,13 +6,18 @@ import crowdline.console.prepare.PrepareView.Curves;
 import crowdline.console.prepare.PrepareView.FigureEdit;
 import crowdline.console.prepare.PrepareView.PinView;
 import crowdline.console.prepare.PrepareView.PlaceNow;
+import crowdline.console.prepare.PrepareView.ShapeView;
 import crowdline.console.theme.Tone;
+import crowdline.edit.shape.Shape;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.leg.Sample;
 import crowdline.measure.Units;
 import crowdline.show.Act;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.show.figure.Asked;
+import crowdline.show.figure.Element;
 import crowdline.show.figure.Figure;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,6 +33,9 @@ final class FigureEdits {
     /** As many as can be told apart in a picture some hundred pixels wide. */
     private static final int MOST_POINTS = 80;
 
+    private static final String TRANSIT = "Flown between two figures, so its shape follows from them.";
+    private static final String ONLY_TIMED = "What flies this act is only timed, so its figures have no shape.";
+
     private FigureEdits() {}
 
     /**
@@ -35,15 +43,16 @@ final class FigureEdits {
      *
      * @param timedS how long it took in passes, or null if it was never timed
      */
-    static FigureEdit of(Act act, Figure figure, Optional<Flight> flight, @Nullable Double timedS) {
+    static FigureEdit of(Catalogue all, Act act, Figure figure, Optional<Flight> flight, @Nullable Double timedS) {
         Asked asked = figure.asked();
+        ShapeView shape = shape(all, figure, flight.isPresent());
         if (asked == null || figure.transit()) {
-            return new FigureEdit(figure.id(), figure.transit(), List.of(), null);
+            return new FigureEdit(figure.id(), figure.transit(), List.of(), null, shape);
         }
         boolean flown = act.entry() != null;
         List<PinView> pins = new ArrayList<>();
         for (PinField field : PinField.values()) {
-            if (!flown && field != PinField.SECONDS) {
+            if (flown ? asked.ownShape() && field.isOfCatalogue() : field != PinField.SECONDS) {
                 continue;
             }
             String told = field.told(asked);
@@ -51,7 +60,21 @@ final class FigureEdits {
             boolean byWatch = field == PinField.SECONDS && told.isEmpty() && timedS != null;
             pins.add(new PinView(field, told, value, told.isEmpty() ? (byWatch ? TIMED : ASSUMED) : TOLD));
         }
-        return new FigureEdit(figure.id(), false, pins, flown ? place(flight, figure.id()) : null);
+        return new FigureEdit(figure.id(), false, pins, flown ? place(flight, figure.id()) : null, shape);
+    }
+
+    /** As it is drawn for the aircraft; as the catalogue has it where it is drawn only when it is flown. */
+    private static ShapeView shape(Catalogue all, Figure figure, boolean isFlown) {
+        List<Element> elements = figure.elements();
+        List<Element> shown = elements != null
+                ? elements
+                : figure.durationS() != null
+                        ? List.of()
+                        : all.find(figure.figure())
+                                .map(CatalogueEntry::elements)
+                                .orElse(List.of());
+        String why = figure.transit() ? TRANSIT : isFlown ? "" : ONLY_TIMED;
+        return new ShapeView(figure.hasOwnShape(), new Shape(shown), why);
     }
 
     private static String value(PinField field, Figure figure, Optional<Flight> flight, @Nullable Double timedS) {

@@ -46,6 +46,11 @@ enum PinField {
         return options;
     }
 
+    /** Whether it says how the catalogue's shape is drawn, and so nothing of a shape of one's own. */
+    boolean isOfCatalogue() {
+        return this == SIDE || this == TIMES || this == SECONDS;
+    }
+
     /** What is told of it, as it is typed or chosen; empty if nothing is. */
     String told(Asked asked) {
         return switch (this) {

@@ -120,6 +120,8 @@ public final class PreparePlace implements PlaceScreen {
     private void add() {
         if (isOn(Page.PEOPLE)) {
             panel().people().add();
+        } else if (panel().acts().act().shapeInWork().isPresent()) {
+            panel().acts().act().shapeInWork().ifPresent(ShapePanel::add);
         } else if (panel().acts().aimsAtFigures() && panel().acts().hasActs()) {
             panel().acts().act().add();
         } else {

@@ -137,7 +137,7 @@ public final class PreparePresenter {
             figures.add(figure(
                     all,
                     figure,
-                    FigureEdits.of(act, figure, flight, timed(passes, figures.size(), figure, times)),
+                    FigureEdits.of(all, act, figure, flight, timed(passes, figures.size(), figure, times)),
                     FigureEdits.curves(flight, figure.id()),
                     flight.flatMap(f -> f.figure(figure.id()))
                             .map(FigureFlight::name)

@@ -2,6 +2,7 @@ package crowdline.console.prepare;
 
 import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesView;
+import crowdline.edit.shape.Shape;
 import crowdline.show.Variant;
 import crowdline.sight.SideView;
 import java.util.List;
@@ -115,19 +116,32 @@ public record PrepareView(String title, String where, String air, List<ActView> 
     record PlaceNow(double alongM, double beginsFt, double seconds) {}
 
     /**
+     * The shape of a figure.
+     *
+     * @param isOwn whether somebody told it
+     * @param shape what is flown; nothing if the figure only takes its time
+     * @param why why it cannot be edited, in a sentence; empty if it can
+     */
+    record ShapeView(boolean isOwn, Shape shape, String why) {
+        static final ShapeView NONE = new ShapeView(false, new Shape(List.of()), "Choose a figure to see its shape.");
+    }
+
+    /**
      * How a figure is edited.
      *
      * @param id its own in the act
      * @param isTransit whether it was put between two others, and follows from them
      * @param pins what can be told of it; none where nothing was laid out
      * @param place where it is flown, or null if that is not known
+     * @param shape what is flown in it
      */
     record FigureEdit(
             String id,
             boolean isTransit,
             List<PinView> pins,
-            @Nullable PlaceNow place) {
-        static final FigureEdit NONE = new FigureEdit("", false, List.of(), null);
+            @Nullable PlaceNow place,
+            ShapeView shape) {
+        static final FigureEdit NONE = new FigureEdit("", false, List.of(), null, ShapeView.NONE);
 
         FigureEdit {
             pins = List.copyOf(pins);

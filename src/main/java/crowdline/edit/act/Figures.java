@@ -137,7 +137,10 @@ public final class Figures {
             Figure fresh = fresh(show, act, figureId, name, old.durationS());
             Asked was = old.asked();
             if (was != null && fresh.asked() != null) {
-                fresh = asked(figureId, fresh.figure(), was.confirmed().withText(name.strip()));
+                fresh = asked(
+                        figureId,
+                        fresh.figure(),
+                        was.confirmed().withOwnShape(false).withText(name.strip()));
             }
             List<Remark> kept = old.remarks().stream().filter(r -> !r.draft()).toList();
             return with(act, fresh.withQuiets(old.quiets()).withRemarks(kept));
@@ -163,32 +166,63 @@ public final class Figures {
                 throw new CannotBe("This act was drawn by hand, figure by figure, so nothing is moved for "
                         + Found.quoted(figure.shownName()) + "; lay the act out first");
             }
+            if (was.ownShape() && pin.isOfCatalogue()) {
+                throw new CannotBe(Found.quoted(figure.shownName()) + " has a shape of its own, and its " + pin.word()
+                        + " follows from that; change its elements, or fly it as in the catalogue");
+            }
             return with(act, figure.asking(pin.on(was)));
         });
     }
 
-    /** Flies a figure with elements of one's own, or with the catalogue's again if there are none. */
-    public Edit elements(String actId, String figureId, List<Element> own) {
-        return edit(actId, "Elements of {figure}", figureId, (show, act) -> {
+    /** Flies a figure as the catalogue has it again; what was told of it otherwise is still told. */
+    public Edit asInCatalogue(String actId, String figureId) {
+        return edit(actId, "Fly {figure} as in the catalogue", figureId, (show, act) -> {
             Figure old = Found.figure(act, figureId);
-            return with(
-                    act,
-                    new Figure(
-                            old.id(),
-                            old.figure(),
-                            old.title(),
-                            old.look(),
-                            own.isEmpty() ? null : own,
-                            null,
-                            null,
-                            null,
-                            own.isEmpty() && act.figures().stream().anyMatch(Figure::isLaidOut)
-                                    ? Asked.plainly(old.figure())
-                                    : null,
-                            false,
-                            old.quiets(),
-                            old.remarks()));
+            boolean laidOut = act.figures().stream().anyMatch(Figure::isLaidOut);
+            Asked was = old.asked();
+            Asked asked = was != null ? was.withOwnShape(false) : laidOut ? Asked.plainly(old.figure()) : null;
+            return with(act, shaped(old, null, asked));
         });
+    }
+
+    /**
+     * Flies a figure with elements of one's own.
+     *
+     * @param name of the change, with "{figure}" for what the figure is called
+     * @param own in the order flown, at least one
+     */
+    public Edit shape(String actId, String figureId, String name, List<Element> own) {
+        return edit(actId, name, figureId, (show, act) -> {
+            Figure old = Found.figure(act, figureId);
+            if (old.transit()) {
+                throw new CannotBe("What is flown between two figures follows from them, so its shape does too");
+            }
+            if (!(show.aircraft(act.airframe()).orElse(null) instanceof Airframe)) {
+                throw new CannotBe("What flies this act is only timed, so its figures have no shape");
+            }
+            if (own.isEmpty()) {
+                throw new CannotBe(
+                        "A shape needs at least one element; add another first, or fly it as in the catalogue");
+            }
+            Asked asked = old.asked();
+            return with(act, shaped(old, own, asked == null ? null : asked.withOwnShape(true)));
+        });
+    }
+
+    private static Figure shaped(Figure old, @Nullable List<Element> elements, @Nullable Asked asked) {
+        return new Figure(
+                old.id(),
+                old.figure(),
+                old.title(),
+                old.look(),
+                elements,
+                elements == null && asked != null ? asked.seconds() : null,
+                null,
+                null,
+                asked,
+                false,
+                old.quiets(),
+                old.remarks());
     }
 
     /** Lays out an act that was drawn by hand: every figure is free to be placed, and transits are made between them. */

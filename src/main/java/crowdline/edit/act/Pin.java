@@ -14,11 +14,21 @@ public sealed interface Pin {
     /** Whether it takes back what was told. */
     boolean isFree();
 
+    /** Whether it says how the catalogue's shape is drawn, and so nothing of a shape of one's own. */
+    default boolean isOfCatalogue() {
+        return false;
+    }
+
     /** What is asked of the figure with it. */
     Asked on(Asked asked);
 
     /** How often, or how many rolls or turns. */
     record Count(@Nullable Double times) implements Pin {
+        @Override
+        public boolean isOfCatalogue() {
+            return true;
+        }
+
         @Override
         public String word() {
             return "number";
@@ -110,6 +120,11 @@ public sealed interface Pin {
     /** How long it takes, seconds. */
     record Length(@Nullable Double seconds) implements Pin {
         @Override
+        public boolean isOfCatalogue() {
+            return true;
+        }
+
+        @Override
         public String word() {
             return "length";
         }
@@ -127,6 +142,11 @@ public sealed interface Pin {
 
     /** Which way the pilot turns or rolls. */
     record Side(@Nullable Hand hand) implements Pin {
+        @Override
+        public boolean isOfCatalogue() {
+            return true;
+        }
+
         @Override
         public String word() {
             return "side";

@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param durationS given duration in seconds for a figure that is timed, not simulated; null if it is simulated
  * @param exit where the aircraft is after a figure that is not simulated; null to go on from where it was
  * @param minEntryKt slowest speed at which it can begin, or null for the catalogue's
- * @param asked what was asked of it, if it was laid out; its elements are then the layout's, and null otherwise
+ * @param asked what was asked of it, if it was laid out; its elements are then the layout's, unless it has a
+ *     shape of its own, and null otherwise
  * @param transit true if the layout put it between two figures; it may be put elsewhere when they change
  * @param quiets stretches of silence on purpose
  * @param remarks what can be said about it
@@ -84,9 +85,16 @@ public record Figure(
         return title == null ? figure : title;
     }
 
-    /** The same, laid out for what is asked of it now; what it is called stays. */
+    /** The same, laid out for what is asked of it now; what it is called stays, and its own shape if it is to have one. */
     public Figure asking(Asked what) {
-        return new Figure(id, figure, title, look, null, what.seconds(), null, null, what, false, quiets, remarks);
+        return what.ownShape()
+                ? new Figure(id, figure, title, look, elements, null, null, null, what, false, quiets, remarks)
+                : new Figure(id, figure, title, look, null, what.seconds(), null, null, what, false, quiets, remarks);
+    }
+
+    /** Whether it is flown with elements that somebody told, not the catalogue or the layout. */
+    public boolean hasOwnShape() {
+        return elements != null && !transit && (asked == null || asked.ownShape());
     }
 
     /** The same under another id. */

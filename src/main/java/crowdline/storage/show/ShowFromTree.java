@@ -153,7 +153,8 @@ final class ShowFromTree {
                 f.numberOrNull("seconds"),
                 f.textOrNull("note"),
                 !f.has("sure") || f.flag("sure"),
-                f.texts("choices"));
+                f.texts("choices"),
+                f.flag("ownShape"));
     }
 
     private static Quiet quiet(Fields f) {

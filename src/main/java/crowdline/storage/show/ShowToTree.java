@@ -190,6 +190,9 @@ final class ShowToTree {
         if (!asked.sure()) {
             keys.node().put("sure", false);
         }
+        if (asked.ownShape()) {
+            keys.flag("ownShape", true);
+        }
         return keys.texts("choices", asked.choices(), false).node();
     }
 
