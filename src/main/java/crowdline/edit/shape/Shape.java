@@ -71,7 +71,11 @@ public record Shape(List<Element> elements) {
         return changed(row, list -> list.remove(place(row)));
     }
 
-    /** @param by places later, negative for earlier, as far as there are any */
+    /**
+     * The same with a row moved.
+     *
+     * @param by places later, negative for earlier, as far as there are any
+     */
     public Shape moved(Row row, int by) {
         return changed(row, list -> {
             Element element = list.remove(place(row));
