@@ -109,7 +109,7 @@ final class ElementForm extends Tall {
         JComboBox<String> input = fields.choice(field.label(), field.options());
         input.setMaximumRowCount(field.options().size());
         // Arrows look through the list and Enter takes from it: a kind that is refused is passed by like any other.
-        input.putClientProperty("JComboBox.isTableCellEditor", Boolean.TRUE);
+        input.putClientProperty("JComboBox.isTableCellEditor", true);
         input.addActionListener(e -> tell(field.label(), String.valueOf(input.getSelectedItem())));
         return input;
     }
