@@ -28,6 +28,8 @@ public enum ElementKind {
     REPOSITION("turn back to a place", new Element.Reposition(0, 500, 100, 45, 1));
 
     private final String word;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a record whose lists are copied
     private final Element fresh;
 
     ElementKind(String word, Element fresh) {
