@@ -11,7 +11,6 @@ import crowdline.show.figure.Element.Size;
 import crowdline.show.figure.Element.Until;
 import crowdline.show.figure.Element.Way;
 import crowdline.storage.show.CatalogueFile;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -73,7 +72,7 @@ class ShapeTest {
                     assertThatThrownBy(() -> field.with(typed))
                             .isInstanceOf(CannotBe.class)
                             .satisfies(e -> assertThat(e.getMessage())
-                                    .contains(field.label().split(",")[0])
+                                    .contains(field.label().replaceFirst(",.*", ""))
                                     .hasSizeLessThan(200));
                 }
             }
@@ -137,8 +136,5 @@ class ShapeTest {
         assertThat(shape.moved(rows.get(3), -1).elements()).containsExactly(ARC, ROLL, LINE);
         assertThat(shape.moved(rows.get(0), -5)).isEqualTo(shape);
         assertThat(shape.moved(rows.get(0), 9).elements()).containsExactly(LINE, ROLL, ARC);
-        List<Element> all = new ArrayList<>(shape.elements());
-        all.clear();
-        assertThat(shape.elements()).hasSize(3);
     }
 }
