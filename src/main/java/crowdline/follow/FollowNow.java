@@ -54,4 +54,9 @@ public record FollowNow(
     public FollowNow {
         alternatives = List.copyOf(alternatives);
     }
+
+    /** True if it is sure of what it says: its confidence is over {@link #SURE}, and not at it, where doubt stands. */
+    public boolean isSure() {
+        return confidence > SURE;
+    }
 }

@@ -147,7 +147,7 @@ public final class AircraftFollowing {
      * stands a little longer, so that a moment of doubt takes nothing back from the screen.
      */
     private void see(FollowNow found) {
-        if (found.state() == FollowNow.State.ON_PLAN && found.confidence() > FollowNow.SURE) {
+        if (found.state() == FollowNow.State.ON_PLAN && found.isSure()) {
             within = new Tracking.Within(found.figureIndex(), found.phase(), found.tS());
         }
     }
@@ -160,7 +160,7 @@ public final class AircraftFollowing {
 
     private @Nullable String other(FollowNow found) {
         FollowPlan known = plan;
-        if (known == null || found.alternatives().size() < 2 || found.confidence() > FollowNow.SURE) {
+        if (known == null || found.alternatives().size() < 2 || found.isSure()) {
             return null;
         }
         return known.name(found.alternatives().get(1).figureIndex());

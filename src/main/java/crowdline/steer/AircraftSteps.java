@@ -101,9 +101,9 @@ final class AircraftSteps {
         }
         boolean isNext = flying && state.course().nextIndex().orElse(-1) == figure;
         double waitS = isNext ? NEXT_S : OTHER_S;
-        double wanted = isNext ? LIKELY : FollowNow.SURE;
+        boolean believed = isNext ? now.confidence() >= LIKELY : now.isSure();
         boolean onItsWay = figure == told && nowS - toldS < ON_ITS_WAY_S;
-        if (onItsWay || now.confidence() < wanted || nowS - likelySinceS < waitS) {
+        if (onItsWay || !believed || nowS - likelySinceS < waitS) {
             return Optional.empty();
         }
         told = figure;

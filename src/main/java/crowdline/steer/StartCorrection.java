@@ -45,7 +45,7 @@ final class StartCorrection {
         if (plan.isTimedOnly(figure)
                 || now.state() != FollowNow.State.ON_PLAN
                 || now.figureIndex() != figure
-                || now.confidence() < FollowNow.SURE
+                || !now.isSure()
                 || now.phase() < SEEN_INTO) {
             guesses.clear();
             return Optional.empty();

@@ -1,0 +1,76 @@
+package crowdline.steer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.follow.FollowNow;
+import crowdline.live.event.FlightEvent;
+import crowdline.live.event.LiveEvent;
+import crowdline.live.event.ShowEvent;
+import crowdline.live.event.Source;
+import crowdline.live.state.Live;
+import crowdline.live.state.LiveState;
+import crowdline.live.state.Step;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** How sure the follower must be before the show is moved, and for how long. */
+class AircraftStepsTest {
+    private static final int FLOWN = 2;
+
+    private final AircraftSteps steps = new AircraftSteps();
+    private LiveState state = LiveState.initial();
+
+    AircraftStepsTest() {
+        happens(new ShowEvent.ShowOpened(0, "Test", List.of("act")));
+        happens(new FlightEvent.ActChosen(1, "act", "full", List.of("a", "b", "c", "d"), null));
+        happens(new FlightEvent.SourceChosen(2, Source.AIRCRAFT));
+        happens(new FlightEvent.ActStarted(3));
+        for (int i = 1; i <= FLOWN; i++) {
+            happens(new FlightEvent.Stepped(3 + 10 * i));
+        }
+        assertThat(state.course().position()).isEqualTo(FLOWN);
+    }
+
+    private void happens(LiveEvent event) {
+        if (Live.next(state, event) instanceof Step.Moved next) {
+            state = next.state();
+        }
+    }
+
+    /** Which figures it steps to while the same is said for so long. */
+    private List<Integer> said(int figure, double confidence, double seconds) {
+        List<Integer> moved = new ArrayList<>();
+        for (double s = 0; s < seconds; s += 0.1) {
+            double nowS = 40 + s;
+            steps.next(
+                            state,
+                            new FollowNow(nowS, FollowNow.State.ON_PLAN, figure, 0, 0.1, confidence, List.of(), 0),
+                            nowS)
+                    .ifPresent(e -> moved.add(((FlightEvent.AircraftSeen) e).index()));
+            if (!moved.isEmpty()) {
+                break;
+            }
+        }
+        return moved;
+    }
+
+    @Test
+    void nextFigureIsTakenWhenItIsLikely() {
+        assertThat(said(FLOWN + 1, 0.79, 3)).isEmpty();
+        assertThat(said(FLOWN + 1, 0.8, 3)).containsExactly(FLOWN + 1);
+    }
+
+    /** What may yet be wrong is said with a confidence of just 0.9, for as long as the doubt lasts. */
+    @Test
+    void nothingStepsBackToAFigureOfWhichTheFollowerIsNotSure() {
+        assertThat(said(FLOWN - 1, FollowNow.SURE, 20)).isEmpty();
+        assertThat(said(FLOWN - 1, Math.nextUp(FollowNow.SURE), 20)).containsExactly(FLOWN - 1);
+    }
+
+    @Test
+    void anyOtherFigureIsTakenOnlyAfterAWhile() {
+        assertThat(said(0, 1, 1.45)).isEmpty();
+        assertThat(said(0, 1, 20)).containsExactly(0);
+    }
+}
