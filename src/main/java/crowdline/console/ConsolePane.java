@@ -88,6 +88,7 @@ public final class ConsolePane extends JPanel {
             glossary.write(word);
         });
         words.onChange(this::allow);
+        glossary.onChange(this::allow);
         prepare.onChange(this::allow);
         keys = new LazyCard<>(appearance, KeysOverlay::new, KeysOverlay::show, (k, a) -> k.wear(a, keysScale()));
         foot = new FootLine(appearance, actions.of(Command.INCIDENT), this::inLive, this::inIncident);

@@ -32,6 +32,9 @@ final class FigurePanel extends JPanel {
     private final transient GlossaryHost host;
     private final FlyingPicture picture;
     private final Paths paths;
+    private final JTextArea legend = PlainText.wrapped(
+            "How to read it",
+            "Pale is the top, dark the underside. Where the band twists, it rolls. Drawn larger than it looks.");
     private final JTextArea lack = PlainText.wrapped("Why it is not flown", "");
     private final JButton fly = button(Command.FLY, () -> toggle());
     private final JButton before = button(Command.MOMENT_BEFORE, () -> step(false));
@@ -168,16 +171,21 @@ final class FigurePanel extends JPanel {
         setLayout(new MigLayout(
                 "insets 0, hidemode 3, flowy, gap " + appearance.room(8) + " " + appearance.room(6),
                 "[0:0:,grow,fill]",
-                "[0:0:,grow 62,fill][][][0:0:,grow 38,fill]"));
+                ""));
         picture.wear(appearance, appearance.zoom().factor());
         paths.wear(appearance, appearance.zoom().factor());
         lack.setFont(appearance.plain(TextRole.SMALL));
         lack.setForeground(appearance.palette().text());
-        add(picture, "grow, wmin 0, hmin 0");
+        add(picture, "grow, pushy, wmin 0, h 0:0:");
         add(lack, "growx, wmin 0");
+        legend.setFont(appearance.plain(TextRole.LABEL));
+        legend.setForeground(appearance.palette().soft());
+        if (!large) {
+            add(legend, "growx, wmin 0");
+        }
         add(row(appearance, large ? List.of(fly, flownBy) : List.of(fly, flownBy, before, next, slower, faster)));
         if (!large) {
-            add(paths, "grow, wmin 0, hmin 0");
+            add(paths, "growx, wmin 0, h 34%!");
         }
         revalidate();
         repaint();

@@ -41,6 +41,7 @@ public final class GlossaryPanel extends JPanel {
     private transient Sift sift = Sift.ALL;
     private transient @Nullable Drill drill;
     private boolean writing;
+    private transient Runnable changed = () -> {};
     private transient Appearance worn;
     private transient GlossaryView view = GlossaryView.EMPTY;
 
@@ -73,6 +74,11 @@ public final class GlossaryPanel extends JPanel {
         sift(Sift.ALL);
         getAccessibleContext().setAccessibleName("Glossary");
         wear(appearance);
+    }
+
+    /** Told whenever what can be done here may have changed. */
+    void onChange(Runnable told) {
+        changed = told;
     }
 
     public void show(GlossaryView next) {
@@ -147,6 +153,7 @@ public final class GlossaryPanel extends JPanel {
         writing = true;
         wear(worn);
         form.takeFocus();
+        changed.run();
     }
 
     /** Puts the page in its place again. */
@@ -154,6 +161,7 @@ public final class GlossaryPanel extends JPanel {
         writing = false;
         wear(worn);
         list.requestFocusInWindow();
+        changed.run();
     }
 
     /** The figure in the air. */
@@ -306,6 +314,7 @@ public final class GlossaryPanel extends JPanel {
             page.show(entry);
             view.figure(entry.name()).ifPresent(shown -> figure.show(shown, entry.flown()));
             figure.setVisible(!entry.flown().isEmpty());
+            changed.run();
         }
     }
 

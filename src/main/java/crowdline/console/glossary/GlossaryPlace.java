@@ -74,6 +74,7 @@ public final class GlossaryPlace implements PlaceScreen {
     private DoubleSupplier clockS = () -> 0;
     private GlossaryHost host = GlossaryHost.NONE;
     private Consumer<Mark> told = mark -> {};
+    private Runnable changed = () -> {};
     private final Editing editing;
     private GlossaryView base = GlossaryView.EMPTY;
     private List<CatalogueEntry> ownFigures = List.of();
@@ -88,11 +89,7 @@ public final class GlossaryPlace implements PlaceScreen {
         this.keysBack = keysBack;
         this.editing = editing;
         editing.onChange(this::own);
-        card = new LazyCard<>(
-                appearance,
-                worn -> new GlossaryPanel(worn, host, () -> clockS.getAsDouble(), this::keep),
-                GlossaryPanel::show,
-                GlossaryPanel::wear);
+        card = new LazyCard<>(appearance, this::made, GlossaryPanel::show, GlossaryPanel::wear);
     }
 
     /**
@@ -106,6 +103,17 @@ public final class GlossaryPlace implements PlaceScreen {
         told = say;
         clockS = seconds;
         host = flying;
+    }
+
+    private GlossaryPanel made(Appearance worn) {
+        GlossaryPanel panel = new GlossaryPanel(worn, host, () -> clockS.getAsDouble(), this::keep);
+        panel.onChange(() -> changed.run());
+        return panel;
+    }
+
+    /** Told whenever what can be done here may have changed. */
+    public void onChange(Runnable listener) {
+        changed = listener;
     }
 
     @Override

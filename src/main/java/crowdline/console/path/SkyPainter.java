@@ -32,6 +32,10 @@ public final class SkyPainter {
     private static final double MOMENT_SPAN = 0.2;
 
     private static final double WHOLE_SPAN = 0.11;
+    /** What stands for the smaller side where it is much smaller, as a share of the larger; and at most so much of it. */
+    private static final double WIDE = 0.45;
+
+    private static final double TALL = 1.6;
     /** Where the wings are much longer than all the rest, the rest would be too small to see. */
     private static final double LONG_WINGS = 1.6;
     /** Room for the aircraft around its way, in its spans. */
@@ -95,9 +99,10 @@ public final class SkyPainter {
         PathExtent all = own.low() <= NEAR_GROUND * sizeM ? own.with(own.left(), 0) : own;
         double wide = Math.max(all.wideM(), LEAST_M);
         double tall = Math.max(all.tallM(), LEAST_M / 4);
-        double spanPx = Math.min(sky.w(), sky.h())
-                * (view.atS().isPresent() ? MOMENT_SPAN : WHOLE_SPAN)
-                * (view.outline() == Outline.GLIDER ? LONG_WINGS : 1);
+        double share = view.atS().isPresent() ? MOMENT_SPAN : WHOLE_SPAN;
+        // In a wide low picture it may be larger against its height.
+        double sidePx = Math.min(Math.max(Math.min(sky.w(), sky.h()), WIDE * sky.w()), TALL * sky.h());
+        double spanPx = sidePx * share * (view.outline() == Outline.GLIDER ? LONG_WINGS : 1);
         double aroundPx = AROUND_SPANS * spanPx;
         double pxPerM = Math.min((sky.w() - aroundPx) / wide, (sky.h() - aroundPx) / tall);
         double spanM = spanPx / pxPerM;

@@ -149,6 +149,18 @@ class OwnWordsTest {
     }
 
     @Test
+    void whoeverAsksIsToldThatOtherThingsCanBeDone() {
+        int[] told = {0};
+        place.onChange(() -> told[0]++);
+        place.ifMade(g -> g.choose("loop"));
+        assertThat(told[0]).isEqualTo(1);
+        give(Command.NEW_WORD);
+        assertThat(told[0]).isEqualTo(2);
+        place.ifMade(GlossaryPanel::leaveForm);
+        assertThat(told[0]).isEqualTo(3);
+    }
+
+    @Test
     void whileOneWritesNoOtherPageIsOpenedAndWithoutAShowNothingIsWritten() {
         give(Command.NEW_WORD);
         assertThat(place.possible())
