@@ -23,7 +23,16 @@ class PathMomentsTest {
     private static final Attitude LEVEL = new Attitude(0, 0);
 
     /** A nose that turns evenly from knot to knot, up to and beyond straight up; the pilot's up turns with it. */
-    private record Nose(boolean inverted, double... knots) {
+    private static final class Nose {
+        private final boolean inverted;
+        private final double[] knots;
+
+        /** @param knots times and degrees by turns */
+        Nose(boolean inverted, double... knots) {
+            this.inverted = inverted;
+            this.knots = knots;
+        }
+
         double deg(double tS) {
             int i = 0;
             while (i + 4 < knots.length && knots[i + 2] < tS) {
