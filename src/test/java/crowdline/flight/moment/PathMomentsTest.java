@@ -11,7 +11,6 @@ import crowdline.show.figure.Element;
 import crowdline.show.figure.MomentKind;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -23,27 +22,13 @@ class PathMomentsTest {
     private static final Attitude LEVEL = new Attitude(0, 0);
 
     /** A nose that turns evenly from knot to knot, up to and beyond straight up; the pilot's up turns with it. */
-    private static final class Nose {
-        private final boolean inverted;
-        private final double[] knots;
-
-        /** @param knots times and degrees by turns */
-        Nose(boolean inverted, double... knots) {
-            this.inverted = inverted;
-            this.knots = knots;
-        }
-
+    private record Nose(boolean inverted, Knots knots) {
         double deg(double tS) {
-            int i = 0;
-            while (i + 4 < knots.length && knots[i + 2] < tS) {
-                i += 2;
-            }
-            double share = (tS - knots[i]) / (knots[i + 2] - knots[i]);
-            return knots[i + 1] + Math.max(0, Math.min(1, share)) * (knots[i + 3] - knots[i + 1]);
+            return knots.deg(tS);
         }
 
         double endS() {
-            return knots[knots.length - 2];
+            return knots.endS();
         }
 
         List<Sample> samples() {
@@ -78,7 +63,8 @@ class PathMomentsTest {
         return all;
     }
 
-    private static void isSeen(List<FigureMoments.Seen> seen, Object... kindsAndTimes) {
+    /** That these kinds are seen at these times, in order. */
+    static void isSeen(List<FigureMoments.Seen> seen, Object... kindsAndTimes) {
         List<MomentKind> kinds = new ArrayList<>();
         for (int i = 0; i < kindsAndTimes.length; i += 2) {
             kinds.add((MomentKind) kindsAndTimes[i]);
@@ -92,11 +78,11 @@ class PathMomentsTest {
     }
 
     private static Nose upright(double... knots) {
-        return new Nose(false, knots);
+        return new Nose(false, new Knots(knots));
     }
 
     private static Nose inverted(double... knots) {
-        return new Nose(true, knots);
+        return new Nose(true, new Knots(knots));
     }
 
     @Test
@@ -339,91 +325,5 @@ class PathMomentsTest {
                 flown(tumble, 3, 3, 6),
                 flown(line(), 6, 6, 10));
         isSeen(seen, MomentKind.PULLS_UP, 1.0, MomentKind.PULLS_OUT, 8.0);
-    }
-
-    /** Rolls about a level nose, banked so far from knot to knot. */
-    private static List<Sample> rolling(double... knots) {
-        Nose bank = new Nose(false, knots);
-        List<Sample> samples = new ArrayList<>();
-        for (int i = 0; i <= Math.round(bank.endS() / STEP_S); i++) {
-            double rad = Math.toRadians(bank.deg(i * STEP_S));
-            samples.add(new Sample(
-                    i * STEP_S,
-                    new Vec(5.0 * i, 0, 100),
-                    50,
-                    new Vec(1, 0, 0),
-                    new Vec(0, -Math.sin(rad), Math.cos(rad)),
-                    1,
-                    0,
-                    0));
-        }
-        return samples;
-    }
-
-    private static ElementFlight roll(double degrees, double seconds, double startBankDeg) {
-        Element.Roll roll = new Element.Roll(Element.RollStyle.SLOW, Element.Side.CROWD, degrees, seconds, 0, 0, 1);
-        return new ElementFlight(
-                0, roll, 0, 0, seconds, new Attitude(0, startBankDeg), new Attitude(0, startBankDeg + degrees));
-    }
-
-    @Test
-    void slowRollIsUpsideDownInItsMiddleOncePerTurn() {
-        isSeen(
-                ElementMoments.of(roll(720, 12, 0), rolling(0, 0, 12, 720)).seen(),
-                MomentKind.ROLLS,
-                0.0,
-                MomentKind.UPSIDE_DOWN,
-                3.0,
-                MomentKind.UPSIDE_DOWN,
-                9.0,
-                MomentKind.ROLL_ENDS,
-                12.0);
-    }
-
-    @Test
-    void rollThatBeginsUpsideDownComesToItsBackAfterAWholeTurn() {
-        isSeen(
-                ElementMoments.of(roll(720, 12, 180), rolling(0, 180, 12, 900)).seen(),
-                MomentKind.ROLLS,
-                0.0,
-                MomentKind.UPSIDE_DOWN,
-                6.0,
-                MomentKind.UPSIDE_DOWN,
-                12.0,
-                MomentKind.ROLL_ENDS,
-                12.0);
-    }
-
-    @Test
-    void quickRollIsNotToldUpsideDown() {
-        // 2.5 seconds a turn is the limit.
-        assertThat(ElementMoments.of(roll(360, 2.5, 0), rolling(0, 0, 2.5, 360)).seen())
-                .extracting(FigureMoments.Seen::kind)
-                .containsExactly(MomentKind.ROLLS, MomentKind.ROLL_ENDS);
-        assertThat(ElementMoments.of(roll(360, 2.6, 0), rolling(0, 0, 2.6, 360)).seen())
-                .extracting(FigureMoments.Seen::kind)
-                .containsExactly(MomentKind.ROLLS, MomentKind.UPSIDE_DOWN, MomentKind.ROLL_ENDS);
-    }
-
-    @Test
-    void partOfARollIsToldByHowTheWingLiesAfterwards() {
-        Map<Double, List<MomentKind>> told = Map.of(
-                19.0, List.of(),
-                20.0, List.of(MomentKind.DIPS_A_WING),
-                59.0, List.of(MomentKind.DIPS_A_WING),
-                60.0, List.of(MomentKind.ROLLS_ONTO_ITS_SIDE),
-                119.0, List.of(MomentKind.ROLLS_ONTO_ITS_SIDE),
-                120.0, List.of(MomentKind.ROLLS_UPSIDE_DOWN),
-                299.0, List.of(MomentKind.ROLLS_ONTO_ITS_SIDE),
-                300.0, List.of(MomentKind.ROLLS, MomentKind.ROLL_ENDS));
-        told.forEach((degrees, kinds) -> {
-            Element.Roll roll = new Element.Roll(Element.RollStyle.AILERON, Element.Side.CROWD, degrees, null, 0, 0, 1);
-            double end = degrees > 180 ? degrees - 360 : degrees;
-            ElementFlight flown = new ElementFlight(0, roll, 0, 0, 1, LEVEL, new Attitude(0, end));
-            assertThat(ElementMoments.of(flown, rolling(0, 0, 1, degrees)).seen())
-                    .as(degrees + " degrees")
-                    .extracting(FigureMoments.Seen::kind)
-                    .containsExactlyElementsOf(kinds);
-        });
     }
 }
