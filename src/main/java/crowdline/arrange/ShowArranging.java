@@ -134,6 +134,7 @@ public final class ShowArranging {
                 show.figures(),
                 show.terms(),
                 show.sayAs(),
-                show.incident());
+                show.incident(),
+                show.announcements());
     }
 }

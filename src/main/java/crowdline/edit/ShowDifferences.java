@@ -1,6 +1,7 @@
 package crowdline.edit;
 
 import crowdline.show.Act;
+import crowdline.show.Announcement;
 import crowdline.show.Show;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
@@ -64,6 +65,12 @@ public final class ShowDifferences {
         part("The show's own figures", mine.figures(), theirs.figures());
         part("How names are said", mine.sayAs(), theirs.sayAs());
         part("The incident page", mine.incident(), theirs.incident());
+        each(
+                "Announcement",
+                byKey(mine.announcements(), Announcement::id),
+                byKey(theirs.announcements(), Announcement::id),
+                Announcement::occasion,
+                (a, b) -> false);
     }
 
     private boolean acts(Act mine, Act theirs) {

@@ -44,7 +44,7 @@ final class IncidentPages {
             size = Math.max(least, size - 0.5);
             pages = pages(title, show, incident, size);
         }
-        return pages;
+        return pages.with(AnnouncementPages.of(title, show, type));
     }
 
     private static Pages pages(String title, Show show, Incident incident, double size) {

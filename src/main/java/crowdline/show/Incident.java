@@ -33,6 +33,11 @@ public record Incident(
         if (words.isEmpty()) {
             throw new IllegalArgumentException("the incident page has no words; it needs the organiser's text");
         }
+        firstSteps.forEach(step -> Most.mustBeText("first step", step));
+        words.forEach(paragraph -> Most.mustBeText("paragraph of the incident page", paragraph));
+        if (agreedWith != null) {
+            Most.mustBeText("agreement of the incident page", agreedWith);
+        }
     }
 
     /** Who agreed these words, or that nobody has, for a page. */

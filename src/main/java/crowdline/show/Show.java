@@ -32,6 +32,7 @@ import org.jspecify.annotations.Nullable;
  * @param terms the show's own words and wording; one with the name of a shipped term replaces it
  * @param sayAs how to say names and words: as written, as spoken
  * @param incident the organiser's words for when something goes wrong, or null if there are none yet
+ * @param announcements the organiser's words for other occasions that nobody can plan
  */
 public record Show(
         String title,
@@ -45,7 +46,8 @@ public record Show(
         List<CatalogueEntry> figures,
         List<Term> terms,
         Map<String, String> sayAs,
-        @Nullable Incident incident) {
+        @Nullable Incident incident,
+        List<Announcement> announcements) {
 
     /** An act so much earlier by the clock than the one before it is after midnight; half a day tells it from a slip. */
     private static final Duration PAST_MIDNIGHT = Duration.ofHours(12);
@@ -84,7 +86,26 @@ public record Show(
         remarks = List.copyOf(remarks);
         figures = List.copyOf(figures);
         terms = List.copyOf(terms);
+        Most.ANNOUNCEMENTS.must(announcements);
         sayAs = Map.copyOf(sayAs);
+        announcements = List.copyOf(announcements);
+    }
+
+    /** A show without announcements. */
+    public Show(
+            String title,
+            LocalDate date,
+            Venue venue,
+            DayAir air,
+            List<Aircraft> airframes,
+            List<Performer> performers,
+            List<Act> acts,
+            List<Remark> remarks,
+            List<CatalogueEntry> figures,
+            List<Term> terms,
+            Map<String, String> sayAs,
+            @Nullable Incident incident) {
+        this(title, date, venue, air, airframes, performers, acts, remarks, figures, terms, sayAs, incident, List.of());
     }
 
     /** A show without terms of its own. */
@@ -117,13 +138,26 @@ public record Show(
                 otherFigures,
                 otherTerms,
                 sayAs,
-                incident);
+                incident,
+                announcements);
     }
 
     /** The same show in other air. */
     public Show withAir(DayAir other) {
         return new Show(
-                title, date, venue, other, airframes, performers, acts, remarks, figures, terms, sayAs, incident);
+                title,
+                date,
+                venue,
+                other,
+                airframes,
+                performers,
+                acts,
+                remarks,
+                figures,
+                terms,
+                sayAs,
+                incident,
+                announcements);
     }
 
     /** The remarks of the show, then of each act, its own before those of its figures. */
@@ -183,27 +217,103 @@ public record Show(
 
     /** The same with other performers. */
     public Show withPerformers(List<Performer> other) {
-        return new Show(title, date, venue, air, airframes, other, acts, remarks, figures, terms, sayAs, incident);
+        return new Show(
+                title,
+                date,
+                venue,
+                air,
+                airframes,
+                other,
+                acts,
+                remarks,
+                figures,
+                terms,
+                sayAs,
+                incident,
+                announcements);
     }
 
     /** The same with other aircraft. */
     public Show withAircraft(List<Aircraft> other) {
-        return new Show(title, date, venue, air, other, performers, acts, remarks, figures, terms, sayAs, incident);
+        return new Show(
+                title,
+                date,
+                venue,
+                air,
+                other,
+                performers,
+                acts,
+                remarks,
+                figures,
+                terms,
+                sayAs,
+                incident,
+                announcements);
     }
 
     /** The same at another place, or with more known of it. */
     public Show withVenue(Venue other) {
-        return new Show(title, date, other, air, airframes, performers, acts, remarks, figures, terms, sayAs, incident);
+        return new Show(
+                title,
+                date,
+                other,
+                air,
+                airframes,
+                performers,
+                acts,
+                remarks,
+                figures,
+                terms,
+                sayAs,
+                incident,
+                announcements);
     }
 
     /** The same with names and words said otherwise. */
     public Show withSayAs(Map<String, String> other) {
-        return new Show(title, date, venue, air, airframes, performers, acts, remarks, figures, terms, other, incident);
+        return new Show(
+                title,
+                date,
+                venue,
+                air,
+                airframes,
+                performers,
+                acts,
+                remarks,
+                figures,
+                terms,
+                other,
+                incident,
+                announcements);
     }
 
     /** The same with other words for when something goes wrong. */
     public Show withIncident(@Nullable Incident other) {
-        return new Show(title, date, venue, air, airframes, performers, acts, remarks, figures, terms, sayAs, other);
+        return new Show(
+                title,
+                date,
+                venue,
+                air,
+                airframes,
+                performers,
+                acts,
+                remarks,
+                figures,
+                terms,
+                sayAs,
+                other,
+                announcements);
+    }
+
+    /** The same with other words for occasions that nobody can plan. */
+    public Show withAnnouncements(List<Announcement> other) {
+        return new Show(
+                title, date, venue, air, airframes, performers, acts, remarks, figures, terms, sayAs, incident, other);
+    }
+
+    /** The announcement with this id. */
+    public Optional<Announcement> announcement(String id) {
+        return announcements.stream().filter(a -> a.id().equals(id)).findFirst();
     }
 
     /** The same on another day, or called otherwise. */
@@ -220,7 +330,8 @@ public record Show(
                 figures,
                 terms,
                 sayAs,
-                incident);
+                incident,
+                announcements);
     }
 
     /** The same with this act in place of the one with its id. */
@@ -231,6 +342,19 @@ public record Show(
 
     /** The same with other acts, and other remarks outside them. */
     public Show withActs(List<Act> acts, List<Remark> remarks) {
-        return new Show(title, date, venue, air, airframes, performers, acts, remarks, figures, terms, sayAs, incident);
+        return new Show(
+                title,
+                date,
+                venue,
+                air,
+                airframes,
+                performers,
+                acts,
+                remarks,
+                figures,
+                terms,
+                sayAs,
+                incident,
+                announcements);
     }
 }

@@ -16,6 +16,7 @@ import crowdline.sheet.page.Counting;
 import crowdline.sheet.page.Page;
 import crowdline.sheet.page.Pages;
 import crowdline.show.Act;
+import crowdline.show.Announcement;
 import crowdline.show.Show;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.show.figure.Remark;
@@ -306,6 +307,21 @@ class PaperTest {
                 .allSatisfy(ink -> assertThat(ink)
                         .isInstanceOfSatisfying(
                                 Ink.Fill.class, f -> assertThat(f.rgb()).isEqualTo(Type.RED)));
+    }
+
+    @Test
+    void announcementsFollowTheIncidentPageWithoutItsRedEdge() throws NothingOnPaper {
+        Show demo = PaperShows.demo();
+        Announcement lost = new Announcement("lost", "Lost child", List.of("A child is at [where]."), null);
+        Announcement fog = new Announcement("fog", "Fog", List.of("word ".repeat(900)), "Ada, 2 May");
+        Pages pages = pages(SheetKind.INCIDENT, PaperShows.wanted(demo.withAnnouncements(List.of(lost, fog)), false));
+        assertThat(pages.pages()).hasSizeGreaterThan(2);
+        assertThat(pages.pages().get(1).ground())
+                .noneMatch(ink -> ink instanceof Ink.Fill fill && fill.rgb() == Type.RED);
+        List<Block> blocks = blocks(pages);
+        assertThat(said(blocks, "announced")).startsWith("Achildisat[where].word");
+        assertThat(said(blocks, "blanks")).isEqualTo("Fillinfirst:where");
+        assertThat(pages.bookmarks()).extracting(b -> b.words()).containsExactly("Incident", "Lost child", "Fog");
     }
 
     @Test

@@ -1,127 +1,140 @@
 package crowdline.console.prepare;
 
-import crowdline.console.paint.Form;
-import crowdline.console.paint.Mark;
-import crowdline.console.paint.MarkLine;
-import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
-import crowdline.console.theme.TextRole;
-import crowdline.console.theme.Tone;
-import crowdline.edit.day.Announcements;
+import crowdline.edit.day.Occasions;
+import crowdline.show.Announcement;
 import crowdline.show.Incident;
 import crowdline.show.Show;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.awt.CardLayout;
+import java.awt.KeyboardFocusManager;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import javax.swing.JButton;
-import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.JTextArea;
-import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
-/** The organiser's words for when something goes wrong, and who agreed them and when. */
+/** The organiser's words for what nobody can plan: the incident page, and one announcement for each other occasion. */
 final class AnnouncementsPage extends JPanel implements PrepareCard {
-    private static final String NONE =
-            "There is no incident page yet. Begin with the template, put your own words in, and agree them with the"
-                    + " display director before the day.";
-    private static final String HOW =
-            "F12 shows these words, large, in every place. When they change, they have to be agreed again.";
+    /** Of the incident page; an announcement's own id is never blank. */
+    private static final String INCIDENT = "";
 
-    private final ShowForm form;
-    private final JTextField agreed;
-    private final JTextArea words;
-    private final JTextArea steps;
-    private final JTextArea contacts;
-    private final JTextArea none = PlainText.wrapped("What to do first", NONE);
-    private final JTextArea how = PlainText.wrapped("About these words", HOW);
-    private final JButton begin;
-    private final MarkLine mark;
-    private final JPanel page = new JPanel();
+    private final Choices<Occasion> occasions = new Choices<>("Occasions", Occasion::id, Occasion::words, this::chosen);
+    private final IncidentCard incident;
+    private final AnnouncementCard announcement;
+    private final CardLayout cards = new CardLayout();
+    private final JPanel stage = new JPanel(cards);
+    private final Fields buttons = new Fields();
+    private final JButton begin = buttons.button("Begin with the template for other occasions");
+    private final transient Tools tools;
+
+    /** A line of the list. */
+    private record Occasion(String id, String words) {}
 
     AnnouncementsPage(Appearance appearance, Tools tools) {
-        form = new ShowForm(tools);
-        agreed = form.line(
-                "Agreed with whom, and when",
-                of(i -> i.agreedWith() == null ? "" : i.agreedWith()),
-                Announcements::agreed);
-        words = form.area("What to say", 8, of(i -> String.join("\n\n", i.words())), Announcements::words);
-        steps = form.area("What to do first", 5, of(i -> String.join("\n", i.firstSteps())), Announcements::firstSteps);
-        contacts = form.area(
-                "Whom to reach",
-                5,
-                of(i -> i.contacts().stream()
-                        .map(c -> c.role() + ": " + c.how())
-                        .collect(Collectors.joining("\n"))),
-                Announcements::contacts);
-        begin = form.fields().button("Begin with the template");
-        begin.addActionListener(e -> {
-            if (tools.editor().isOpen()) {
-                tools.editor()
-                        .make(Announcements.template(
-                                tools.host().get().incidentTemplate().incident()));
-            }
-        });
-        mark = new MarkLine("Whether it is agreed", appearance);
+        this.tools = tools;
+        incident = new IncidentCard(appearance, tools);
+        announcement = new AnnouncementCard(appearance, tools, this::id);
+        stage.add(incident, "INCIDENT");
+        stage.add(announcement, "ANNOUNCEMENT");
+        begin.setToolTipText("Weather stop, lost child, evacuation and others; agreed with nobody yet");
+        begin.addActionListener(e -> begin());
+        KeyOn.all(occasions.list(), Map.of("ENTER", () -> card().takeFocus(), "RIGHT", () -> card().takeFocus()));
         getAccessibleContext().setAccessibleName("Announcements");
     }
 
-    private static Function<Show, String> of(Function<Incident, String> what) {
-        return show -> {
-            Incident incident = show.incident();
-            return incident == null ? "" : what.apply(incident).strip();
-        };
+    private String id() {
+        return occasions.chosen().map(Occasion::id).orElse(INCIDENT);
+    }
+
+    private PrepareCard card() {
+        return id().equals(INCIDENT) ? incident : announcement;
+    }
+
+    private void begin() {
+        if (tools.editor().isOpen()) {
+            occasions.list().requestFocusInWindow();
+            tools.editor()
+                    .make(Occasions.template(
+                            tools.host().get().incidentTemplate().announcements()));
+        }
+    }
+
+    private void chosen() {
+        if (tools.editor().isOpen()) {
+            fill(tools.editor().now());
+        }
     }
 
     @Override
     public void edited(Show show) {
-        form.show(show);
-        Incident incident = show.incident();
-        boolean isAgreed = incident != null && incident.agreedWith() != null;
-        mark.show(
-                isAgreed
-                        ? new Mark(Form.DISC, Tone.GOOD, "agreed")
-                        : new Mark(Form.DIAMOND, Tone.CAUTION, "agreed with nobody yet"));
-        none.setVisible(incident == null);
-        begin.setVisible(incident == null);
-        page.setVisible(incident != null);
+        List<Occasion> all = new ArrayList<>();
+        Incident page = show.incident();
+        all.add(new Occasion(INCIDENT, line("Incident page", page != null && page.agreedWith() != null)));
+        for (Announcement one : show.announcements()) {
+            all.add(new Occasion(one.id(), line(one.occasion(), one.isAgreed())));
+        }
+        occasions.show(all);
+        begin.setVisible(show.announcements().isEmpty());
+        fill(show);
+    }
+
+    /** Agreed or not, by a shape and a word. */
+    private static String line(String occasion, boolean isAgreed) {
+        return (isAgreed ? "● " : "◆ ") + occasion + (isAgreed ? ", agreed" : ", not agreed");
+    }
+
+    private void fill(Show show) {
+        cards.show(stage, id().equals(INCIDENT) ? "INCIDENT" : "ANNOUNCEMENT");
+        card().edited(show);
+    }
+
+    /** Adds an occasion, to be named. */
+    void add() {
+        tools.editor().make(Occasions.add("New occasion"), show -> {
+            List<Announcement> all = show.announcements();
+            occasions.chooseNext(all.get(all.size() - 1).id());
+            edited(show);
+            announcement.name();
+        });
+    }
+
+    void remove() {
+        if (id().equals(INCIDENT)) {
+            tools.editor().refuse("The incident page stays; only other announcements can be taken out");
+        } else {
+            tools.editor().make(Occasions.remove(id()));
+        }
+    }
+
+    /** From the words back to the occasions; false if the focus is there already. */
+    boolean back() {
+        var owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        return owner != null
+                && SwingUtilities.isDescendingFrom(owner, stage)
+                && occasions.list().requestFocusInWindow();
     }
 
     @Override
     public boolean takeFocus() {
-        JComponent first = page.isVisible() ? words : begin;
-        return first.requestFocusInWindow();
+        return occasions.list().requestFocusInWindow();
     }
 
     @Override
     public void wear(Appearance worn) {
         removeAll();
-        form.wear(worn);
-        mark.dress(worn);
-        none.setFont(worn.plain(TextRole.SMALL));
-        how.setFont(worn.plain(TextRole.BODY));
-        how.setForeground(worn.palette().soft());
-        how.setFocusable(false);
+        occasions.wear(worn);
+        buttons.wear(worn);
+        incident.wear(worn);
+        announcement.wear(worn);
         setLayout(new MigLayout(
-                "insets 0, gap 0 " + worn.room(10) + ", hidemode 3", "[0:0:,grow,fill]", "[][][0:0:,grow,fill][]"));
-        page.removeAll();
-        page.setLayout(new MigLayout(
-                "insets 0, gap " + worn.room(16) + " " + worn.room(4),
-                "[0:0:,grow 60,fill][0:0:,grow 40,fill]",
-                "[][0:0:,grow 55,fill][][0:0:,grow 45,fill][][]"));
-        page.add(form.over(words, "What to say; an empty line parts"), "wmin 0");
-        page.add(form.over(steps, "What to do first, line by line"), "wmin 0, wrap");
-        page.add(PreparePanel.scroll(words), "grow, wmin 0, hmin 0, spany 3");
-        page.add(PreparePanel.scroll(steps), "grow, wmin 0, hmin 0, wrap");
-        page.add(form.over(contacts, "Whom to reach: who, a colon, how"), "wmin 0, wrap");
-        page.add(PreparePanel.scroll(contacts), "grow, wmin 0, hmin 0, wrap");
-        page.add(form.over(agreed, "Agreed with whom, and when"), "wmin 0, wrap");
-        page.add(agreed, "wmin 0");
-        page.add(mark, "wmin 0, h " + worn.room(24) + "!");
-        form.wear(worn);
-        add(none, "cell 0 0, wmin 0");
-        add(begin, "cell 0 1, growx 0");
-        add(page, "cell 0 2, grow, wmin 0, hmin 0");
-        add(how, "cell 0 3, wmin 0");
+                "insets 0, gap " + worn.room(16) + " " + worn.room(10) + ", hidemode 3",
+                "[28%!][0:0:,grow,fill]",
+                "[0:0:,grow,fill][]"));
+        add(PreparePanel.scroll(occasions.list()), "cell 0 0, grow, wmin 0, hmin 0");
+        add(stage, "cell 1 0, grow, wmin 0, hmin 0, spany 2");
+        add(begin, "cell 0 1, growx, wmin 0");
         revalidate();
         repaint();
     }

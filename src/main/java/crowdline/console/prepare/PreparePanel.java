@@ -32,6 +32,7 @@ final class PreparePanel extends JPanel {
     private final ActsPage acts;
     private final PeoplePage people;
     private final transient Map<Page, PrepareCard> pages = new EnumMap<>(Page.class);
+    private final AnnouncementsPage announcements;
     private final ListPage list;
     private final transient Tools tools;
     private Page page = Page.ACTS;
@@ -46,7 +47,8 @@ final class PreparePanel extends JPanel {
         put(Page.SHOW, new ShowPage(appearance, tools));
         put(Page.AIRCRAFT, new AircraftPage(appearance, tools));
         put(Page.PEOPLE, people);
-        put(Page.ANNOUNCEMENTS, new AnnouncementsPage(appearance, tools));
+        announcements = new AnnouncementsPage(appearance, tools);
+        put(Page.ANNOUNCEMENTS, announcements);
         stage.add(list, LIST);
         ButtonGroup group = new ButtonGroup();
         for (Page each : Page.values()) {
@@ -110,6 +112,10 @@ final class PreparePanel extends JPanel {
         return people;
     }
 
+    AnnouncementsPage announcements() {
+        return announcements;
+    }
+
     /** The page in front, or behind the list. */
     Page page() {
         return page;
@@ -142,7 +148,7 @@ final class PreparePanel extends JPanel {
     /** Leaves what is open over the page in front; false if nothing is. */
     boolean back() {
         if (!inList) {
-            return page == Page.ACTS && acts.back();
+            return page == Page.ACTS ? acts.back() : page == Page.ANNOUNCEMENTS && announcements.back();
         }
         turn(page);
         return true;

@@ -58,8 +58,8 @@ public final class PreparePlace implements PlaceScreen {
                                 && panel().inList()
                                 && panel().listPage().canMake(),
                         () -> panel().listPage().make())
-                .on(Command.ADD, () -> isOn(Page.ACTS) || isOn(Page.PEOPLE), this::add)
-                .on(Command.REMOVE, () -> hasActs() || isOn(Page.PEOPLE), this::remove)
+                .on(Command.ADD, () -> isOn(Page.ACTS) || isOn(Page.PEOPLE) || isOn(Page.ANNOUNCEMENTS), this::add)
+                .on(Command.REMOVE, () -> hasActs() || isOn(Page.PEOPLE) || isOn(Page.ANNOUNCEMENTS), this::remove)
                 .on(Command.EARLIER, this::hasActs, () -> panel().acts().move(-1))
                 .on(Command.LATER, this::hasActs, () -> panel().acts().move(1))
                 .on(Command.DUPLICATE, this::hasActs, () -> panel().acts().duplicate())
@@ -111,15 +111,19 @@ public final class PreparePlace implements PlaceScreen {
     private void remove() {
         if (isOn(Page.PEOPLE)) {
             panel().people().remove();
+        } else if (isOn(Page.ANNOUNCEMENTS)) {
+            panel().announcements().remove();
         } else {
             panel().acts().remove();
         }
     }
 
-    /** A figure where the figures are aimed at, else an act; on the page of the people somebody. */
+    /** A figure where the figures are aimed at, else an act; on the pages of people and announcements one of those. */
     private void add() {
         if (isOn(Page.PEOPLE)) {
             panel().people().add();
+        } else if (isOn(Page.ANNOUNCEMENTS)) {
+            panel().announcements().add();
         } else if (panel().acts().act().shapeInWork().isPresent()) {
             panel().acts().act().shapeInWork().ifPresent(ShapePanel::add);
         } else if (panel().acts().aimsAtFigures() && panel().acts().hasActs()) {

@@ -29,7 +29,8 @@ public enum Most {
     WINDS_ALOFT("windsAloft", 50),
     FIRST_STEPS("firstSteps", 50),
     WORDS("words", 50),
-    CONTACTS("contacts", 50);
+    CONTACTS("contacts", 50),
+    ANNOUNCEMENTS("announcements", 50);
 
     /** Letters in one text: six minutes of speech. */
     static final int LETTERS = 5_000;

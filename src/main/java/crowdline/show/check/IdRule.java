@@ -39,6 +39,10 @@ final class IdRule implements ShowRule {
             remarks.seeAll(act.remarks(), At.act(a) + ".remarks");
         }
         remarks.seeAll(show.remarks(), "remarks");
+        Seen announcements = new Seen("announcement", "in the show", findings);
+        for (int i = 0; i < show.announcements().size(); i++) {
+            announcements.see(show.announcements().get(i).id(), "announcements[" + i + "].id");
+        }
     }
 
     private static final class Seen {

@@ -43,7 +43,8 @@ final class SayAsRule implements ShowRule {
         Stream<String> own = show.figures().stream().flatMap(e -> Stream.of(e.name(), e.whatItIs(), e.lookFor()));
         Incident incident = show.incident();
         Stream<String> incidentWords = incident == null ? Stream.of() : incident.words().stream();
-        return Stream.of(people, things, acts, remarks(show.remarks().stream()), own, incidentWords)
+        Stream<String> announced = show.announcements().stream().flatMap(a -> a.words().stream());
+        return Stream.of(people, things, acts, remarks(show.remarks().stream()), own, incidentWords, announced)
                 .flatMap(s -> s);
     }
 

@@ -20,6 +20,7 @@ public final class ShowRules {
             new PlaceRule(),
             new UnknownPlaceRule(),
             new IncidentRule(),
+            new AnnouncementRule(),
             new RemarkRule(),
             new PerformerRule(),
             new SayAsRule(),

@@ -1,5 +1,6 @@
 package crowdline.storage.show;
 
+import crowdline.show.Announcement;
 import crowdline.show.Incident;
 import crowdline.storage.json.Fields;
 import crowdline.storage.json.JsonParsing;
@@ -9,6 +10,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Objects;
 import tools.jackson.databind.JsonNode;
 
@@ -18,8 +20,13 @@ import tools.jackson.databind.JsonNode;
  *
  * @param notice what must be done before the page is used
  * @param incident the page, agreed with nobody
+ * @param announcements words for other occasions, agreed with nobody
  */
-public record IncidentTemplate(String notice, Incident incident) {
+public record IncidentTemplate(String notice, Incident incident, List<Announcement> announcements) {
+    public IncidentTemplate {
+        announcements = List.copyOf(announcements);
+    }
+
     private static final String RESOURCE = "/crowdline/incident-template.json";
 
     /** The template that comes with the program. */
@@ -28,7 +35,10 @@ public record IncidentTemplate(String notice, Incident incident) {
             ParsedJson parsed = JsonParsing.parse(new String(in.readAllBytes(), StandardCharsets.UTF_8));
             JsonNode root = Objects.requireNonNull(parsed.root(), RESOURCE);
             Fields fields = new Fields(root, "", new Refusals());
-            return new IncidentTemplate(fields.text("notice"), ShowFromTree.incident(fields.group("incident")));
+            return new IncidentTemplate(
+                    fields.text("notice"),
+                    ShowFromTree.incident(fields.group("incident")),
+                    fields.list("announcements", ShowFromTree::announcement));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -1,6 +1,7 @@
 package crowdline.storage.show;
 
 import crowdline.show.Act;
+import crowdline.show.Announcement;
 import crowdline.show.DayAir;
 import crowdline.show.Incident;
 import crowdline.show.Performer;
@@ -66,7 +67,8 @@ final class ShowFromTree {
                 figures,
                 terms,
                 f.textByKey("sayAs"),
-                incident.orElse(null));
+                incident.orElse(null),
+                f.list("announcements", ShowFromTree::announcement));
     }
 
     private static LocalDate date(String text) {
@@ -218,6 +220,11 @@ final class ShowFromTree {
                 f.text("sayIt"),
                 f.texts("see"),
                 f.textOrNull("source"));
+    }
+
+    /** An announcement, of a show or of the template. */
+    static Announcement announcement(Fields f) {
+        return new Announcement(f.text("id"), f.text("occasion"), f.texts("words"), f.textOrNull("agreedWith"));
     }
 
     /** The incident page, of a show or of the template. */

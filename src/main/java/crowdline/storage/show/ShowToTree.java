@@ -1,6 +1,7 @@
 package crowdline.storage.show;
 
 import crowdline.show.Act;
+import crowdline.show.Announcement;
 import crowdline.show.CrowdUnits;
 import crowdline.show.DayAir;
 import crowdline.show.Incident;
@@ -64,7 +65,16 @@ final class ShowToTree {
         if (incident != null) {
             keys.group("incident", incident(incident), false);
         }
-        return keys.node();
+        return keys.list("announcements", show.announcements(), false, this::announcement)
+                .node();
+    }
+
+    private JsonNode announcement(Announcement announcement) {
+        return keys().text("id", announcement.id())
+                .text("occasion", announcement.occasion())
+                .texts("words", announcement.words(), true)
+                .text("agreedWith", announcement.agreedWith())
+                .node();
     }
 
     private JsonNode venue(Venue venue) {

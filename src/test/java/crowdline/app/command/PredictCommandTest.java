@@ -163,7 +163,7 @@ class PredictCommandTest {
     void incidentTemplateSaysItMustBeAgreed() {
         assertThat(run("incident-template")).isEqualTo(ExitCode.FINE);
         assertThat(printed())
-                .contains("\"incident\"", "\"words\"", "\"contacts\"")
+                .contains("\"incident\"", "\"words\"", "\"contacts\"", "\"announcements\"", "Lost child")
                 .doesNotContain("agreedWith");
         assertThat(complained()).contains("agreed", "display director");
     }

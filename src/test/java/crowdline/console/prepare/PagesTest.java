@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
+import javax.swing.JList;
 import javax.swing.JSlider;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
@@ -169,5 +170,31 @@ class PagesTest {
         assertThat(field("Agreed").getText()).isEmpty();
         type("Agreed", "the director, 2 May");
         assertThat(now().incident()).isNotNull().extracting(i -> i.agreedWith()).isEqualTo("the director, 2 May");
+    }
+
+    @Test
+    void anAnnouncementIsChosenWrittenAndAgreed() {
+        panel.turn(Page.ANNOUNCEMENTS);
+        ListPageTest.find(panel, JButton.class, "Begin with the template for other")
+                .doClick();
+        assertThat(now().announcements()).hasSize(5);
+        JList<?> occasions = ListPageTest.find(panel, JList.class, "Occasions");
+        occasions.setSelectedIndex(2);
+        JTextField agreed = ListPageTest.find(panel, JTextField.class, "Agreed with whom, and when, for");
+        agreed.setText("the organiser, 3 May");
+        agreed.postActionEvent();
+        assertThat(now().announcements().get(1).agreedWith()).isEqualTo("the organiser, 3 May");
+        assertThat(occasions.getSelectedIndex()).isEqualTo(2);
+        sample.editing.undo();
+        assertThat(agreed.getText()).isEmpty();
+        panel.announcements().remove();
+        assertThat(now().announcements()).extracting(a -> a.occasion()).doesNotContain("Lost child");
+        panel.announcements().add();
+        assertThat(ListPageTest.find(panel, JTextField.class, "Occasion").getText())
+                .isEqualTo("New occasion");
+        occasions.setSelectedIndex(0);
+        panel.announcements().remove();
+        assertThat(sample.refused)
+                .containsExactly("The incident page stays; only other announcements can be taken out");
     }
 }

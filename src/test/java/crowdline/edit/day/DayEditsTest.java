@@ -237,6 +237,8 @@ class DayEditsTest {
                 .extracting(Incident::agreedWith)
                 .isNull();
         assertThatThrownBy(() -> Announcements.words(" \n\n ").of(show)).hasMessageContaining("no words");
+        assertThatThrownBy(() -> Announcements.words("x".repeat(5_001)).of(show))
+                .hasMessageContaining("5,001 letters");
         assertThatThrownBy(() -> Announcements.contacts("somebody").of(show)).hasMessageContaining("a colon between");
         Show none = show.withIncident(null);
         assertThatThrownBy(() -> Announcements.words("x").of(none)).hasMessageContaining("begin with the template");

@@ -3,6 +3,7 @@ package crowdline.show.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.show.Act;
+import crowdline.show.Announcement;
 import crowdline.show.DayAir;
 import crowdline.show.Incident;
 import crowdline.show.Performer;
@@ -271,6 +272,24 @@ public class ShowRulesTest {
                         "WARNING incident-without-steps incident: the incident page does not say what to do first; add"
                                 + " firstSteps",
                         "WARNING incident-without-contacts incident: the incident page names nobody to reach; add contacts");
+    }
+
+    @Test
+    void announcementsMustBeAgreedAndTheirBracketsBelongTogether() {
+        Act act = act(List.of(figure("one", "loop")), FULL);
+        Show show = show(List.of(act), List.of(DUTY), List.of(), Map.of(), LIMITS, INCIDENT)
+                .withAnnouncements(List.of(
+                        new Announcement("fog", "Fog", List.of("Wait until [time]."), "Ada, 2 May"),
+                        new Announcement("fog", "Lost child", List.of("At [where."), null)));
+        assertThat(found(show))
+                .containsExactlyInAnyOrder(
+                        "ERROR duplicate-id announcements[1].id: the announcement \"fog\" is already at"
+                                + " announcements[0].id; each announcement needs a name of its own in the show",
+                        "WARNING announcement-not-agreed announcements[1]: the announcement \"Lost child\" is not agreed"
+                                + " with anyone; agree it with the organiser and write who and when into agreedWith",
+                        "WARNING announcement-with-a-loose-bracket announcements[1].words: the announcement \"Lost child\""
+                                + " has a square bracket that belongs to no other, or nothing between two; write what is to"
+                                + " be filled in between [ and ]");
     }
 
     @Test
