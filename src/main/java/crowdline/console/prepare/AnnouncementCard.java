@@ -33,21 +33,23 @@ final class AnnouncementCard extends JPanel implements PrepareCard {
     private final JTextArea how = PlainText.wrapped("About these words", HOW);
     private final MarkLine mark;
     private final transient Supplier<String> chosen;
+    /** The id of the announcement in the fields. */
+    private String shown = "";
 
     /** @param chosen the id of the announcement that is edited */
     AnnouncementCard(Appearance appearance, Tools tools, Supplier<String> chosen) {
         this.chosen = chosen;
         form = new ShowForm(tools);
-        occasion = form.line("Occasion", of(Announcement::occasion), typed -> Occasions.rename(chosen.get(), typed));
+        occasion = form.line("Occasion", of(Announcement::occasion), typed -> Occasions.rename(shown, typed));
         words = form.area(
                 "What to say then",
                 10,
                 of(a -> String.join("\n\n", a.words())),
-                typed -> Occasions.words(chosen.get(), typed));
+                typed -> Occasions.words(shown, typed));
         agreed = form.line(
                 "Agreed with whom, and when, for this occasion",
                 of(a -> a.isAgreed() ? String.valueOf(a.agreedWith()) : ""),
-                typed -> Occasions.agreed(chosen.get(), typed));
+                typed -> Occasions.agreed(shown, typed));
         mark = new MarkLine("Whether it is agreed", appearance);
         blanks.setFocusable(false);
         how.setFocusable(false);
@@ -55,20 +57,28 @@ final class AnnouncementCard extends JPanel implements PrepareCard {
     }
 
     private Function<Show, String> of(Function<Announcement, String> what) {
-        return show -> show.announcement(chosen.get()).map(what).orElse("").strip();
+        return show -> show.announcement(shown).map(what).orElse("").strip();
     }
 
     @Override
     public void edited(Show show) {
+        shown = chosen.get();
         form.show(show);
-        Optional<Announcement> announcement = show.announcement(chosen.get());
+        Optional<Announcement> announcement = show.announcement(shown);
         mark.show(agreement(announcement.filter(Announcement::isAgreed).isPresent()));
         List<String> open = announcement.map(Announcement::blanks).orElse(List.of());
         blanks.setText(
                 open.isEmpty() ? "Nothing has to be filled in." : "To be filled in first: " + String.join("; ", open));
     }
 
-    static Mark agreement(boolean isAgreed) {
+    /** Takes what was typed: a click into the list chooses another before the field knows that it was left. */
+    void settle() {
+        if (!shown.isEmpty()) {
+            form.settle();
+        }
+    }
+
+    private static Mark agreement(boolean isAgreed) {
         return isAgreed
                 ? new Mark(Form.DISC, Tone.GOOD, "agreed")
                 : new Mark(Form.DIAMOND, Tone.CAUTION, "agreed with nobody yet");

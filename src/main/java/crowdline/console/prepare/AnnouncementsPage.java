@@ -26,7 +26,7 @@ final class AnnouncementsPage extends JPanel implements PrepareCard {
     private final CardLayout cards = new CardLayout();
     private final JPanel stage = new JPanel(cards);
     private final Fields buttons = new Fields();
-    private final JButton begin = buttons.button("Begin with the template for other occasions");
+    private final JButton begin = buttons.button("Begin with a template for other occasions");
     private final transient Tools tools;
 
     /** A line of the list. */
@@ -39,6 +39,7 @@ final class AnnouncementsPage extends JPanel implements PrepareCard {
         stage.add(incident, "INCIDENT");
         stage.add(announcement, "ANNOUNCEMENT");
         begin.setToolTipText("Weather stop, lost child, evacuation and others; agreed with nobody yet");
+        begin.setMnemonic('B');
         begin.addActionListener(e -> begin());
         KeyOn.all(occasions.list(), Map.of("ENTER", () -> card().takeFocus(), "RIGHT", () -> card().takeFocus()));
         getAccessibleContext().setAccessibleName("Announcements");
@@ -63,6 +64,7 @@ final class AnnouncementsPage extends JPanel implements PrepareCard {
 
     private void chosen() {
         if (tools.editor().isOpen()) {
+            announcement.settle();
             fill(tools.editor().now());
         }
     }
@@ -128,13 +130,13 @@ final class AnnouncementsPage extends JPanel implements PrepareCard {
         buttons.wear(worn);
         incident.wear(worn);
         announcement.wear(worn);
-        setLayout(new MigLayout(
-                "insets 0, gap " + worn.room(16) + " " + worn.room(10) + ", hidemode 3",
-                "[28%!][0:0:,grow,fill]",
-                "[0:0:,grow,fill][]"));
-        add(PreparePanel.scroll(occasions.list()), "cell 0 0, grow, wmin 0, hmin 0");
-        add(stage, "cell 1 0, grow, wmin 0, hmin 0, spany 2");
-        add(begin, "cell 0 1, growx, wmin 0");
+        JPanel left = new JPanel(new MigLayout(
+                "insets 0, gap 0 " + worn.room(10) + ", hidemode 3, wrap 1", "[0:0:,grow,fill]", "[0:0:,grow,fill][]"));
+        left.add(PreparePanel.scroll(occasions.list()), "grow, wmin 0, hmin 0");
+        left.add(begin, "wmin 0");
+        setLayout(new MigLayout("insets 0, gap " + worn.room(16) + " 0", "[28%!][0:0:,grow,fill]", "[0:0:,grow,fill]"));
+        add(left, "grow, wmin 0, hmin 0");
+        add(stage, "grow, wmin 0, hmin 0");
         revalidate();
         repaint();
     }

@@ -8,6 +8,7 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
@@ -28,7 +29,7 @@ final class ShowForm {
     }
 
     /** A field, what stands in the show for it, and what it makes of what is typed. */
-    private record Bound(Function<Show, String> now, java.util.function.Consumer<String> showing) {}
+    private record Bound(Function<Show, String> now, Consumer<String> showing, Runnable settling) {}
 
     ShowForm(Tools tools) {
         this.tools = tools;
@@ -41,7 +42,7 @@ final class ShowForm {
     JTextField line(String name, Function<Show, String> now, Making making) {
         JTextField field = fields.line(name);
         Typed.into(field, () -> typed(field, now, making));
-        bound.add(new Bound(now, text -> put(field, text)));
+        bound.add(new Bound(now, text -> put(field, text), () -> typed(field, now, making)));
         return field;
     }
 
@@ -55,7 +56,7 @@ final class ShowForm {
                 }
             }
         });
-        bound.add(new Bound(now, text -> put(area, text)));
+        bound.add(new Bound(now, text -> put(area, text), () -> typed(area, now, making)));
         return area;
     }
 
@@ -69,7 +70,7 @@ final class ShowForm {
                 make(making, chosen, () -> show(tools.editor().now()));
             }
         });
-        bound.add(new Bound(now, box::setSelectedItem));
+        bound.add(new Bound(now, box::setSelectedItem, () -> {}));
         return box;
     }
 
@@ -95,6 +96,11 @@ final class ShowForm {
             tools.editor().refuse(e.why());
             otherwise.run();
         }
+    }
+
+    /** Takes what was typed and not left yet, before something else is shown in its place. */
+    void settle() {
+        bound.forEach(b -> b.settling().run());
     }
 
     /** Shows what stands in a show; what is being typed stays. */

@@ -175,7 +175,7 @@ class PagesTest {
     @Test
     void anAnnouncementIsChosenWrittenAndAgreed() {
         panel.turn(Page.ANNOUNCEMENTS);
-        ListPageTest.find(panel, JButton.class, "Begin with the template for other")
+        ListPageTest.find(panel, JButton.class, "Begin with a template for other")
                 .doClick();
         assertThat(now().announcements()).hasSize(5);
         JList<?> occasions = ListPageTest.find(panel, JList.class, "Occasions");
@@ -192,7 +192,10 @@ class PagesTest {
         panel.announcements().add();
         assertThat(ListPageTest.find(panel, JTextField.class, "Occasion").getText())
                 .isEqualTo("New occasion");
+        JTextArea words = ListPageTest.find(panel, JTextArea.class, "What to say then");
+        words.setText("Not left yet.");
         occasions.setSelectedIndex(0);
+        assertThat(now().announcements().get(4).words()).containsExactly("Not left yet.");
         panel.announcements().remove();
         assertThat(sample.refused)
                 .containsExactly("The incident page stays; only other announcements can be taken out");
