@@ -7,6 +7,7 @@ import java.awt.KeyboardFocusManager;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
 import javax.swing.JComboBox;
+import javax.swing.JList;
 import javax.swing.JTable;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
@@ -39,6 +40,16 @@ final class FirstKeys implements KeyDispatcher.Room {
     public boolean isWriting() {
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         return owner != null && owner.isShowing() && takesLetters(owner);
+    }
+
+    /** Where a show is made its lists and tables find by letters; where it is told, every letter is a command. */
+    @Override
+    public boolean isFinding() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        return (pane.place() == Place.PREPARE || pane.place() == Place.WORDS)
+                && owner != null
+                && owner.isShowing()
+                && (owner instanceof JList<?> || owner instanceof JTable);
     }
 
     /** Fields, tables with a cell being edited, and boxes, in which a letter chooses. */

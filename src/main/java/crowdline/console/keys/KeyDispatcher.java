@@ -20,6 +20,9 @@ public final class KeyDispatcher implements KeyEventDispatcher {
         /** Whether the focus takes letters; then only function keys and Ctrl keys are heard. */
         boolean isWriting();
 
+        /** Whether the focus is where a letter finds a row that begins with it; then letters and digits are no commands. */
+        boolean isFinding();
+
         /**
          * Sees a press before the commands do.
          *
@@ -77,7 +80,7 @@ public final class KeyDispatcher implements KeyEventDispatcher {
         if (room.take(event, again)) {
             return true;
         }
-        if (room.isWriting() && Keys.writes(event)) {
+        if ((room.isWriting() && Keys.writes(event)) || (room.isFinding() && Keys.finds(event))) {
             return false;
         }
         Optional<CommandAction> action = find(event);

@@ -36,6 +36,17 @@ final class Keys {
         return !command && !function;
     }
 
+    /** True if the key would find a row of a list by its name: a letter or a digit alone, or with Shift. */
+    static boolean finds(KeyEvent event) {
+        int code = event.getKeyCode();
+        boolean isPlain = (event.getModifiersEx()
+                        & (InputEvent.CTRL_DOWN_MASK | InputEvent.META_DOWN_MASK | InputEvent.ALT_DOWN_MASK))
+                == 0;
+        return isPlain
+                && ((code >= KeyEvent.VK_A && code <= KeyEvent.VK_Z)
+                        || (code >= KeyEvent.VK_0 && code <= KeyEvent.VK_9));
+    }
+
     static String inWords(String key) {
         if (isTyped(key)) {
             return key.substring(1, 2);

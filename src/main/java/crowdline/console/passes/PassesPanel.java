@@ -2,6 +2,7 @@ package crowdline.console.passes;
 
 import crowdline.console.paint.Box;
 import crowdline.console.paint.CellPainter;
+import crowdline.console.paint.NamedList;
 import crowdline.console.paint.Pen;
 import crowdline.console.paint.PlainText;
 import crowdline.console.passes.PassesView.PassLine;
@@ -27,7 +28,7 @@ import net.miginfocom.swing.MigLayout;
 public final class PassesPanel extends JPanel {
     private final transient Supplier<PassesHost> host;
     private final DefaultListModel<PassLine> lines = new DefaultListModel<>();
-    private final JList<PassLine> list = new JList<>(lines);
+    private final JList<PassLine> list = new NamedList<>(lines, PassLine::title);
     private final JCheckBox counts = PlainText.plain(new JCheckBox("Counts"));
     private final JLabel label = new JLabel("Note");
     private final JTextField note = new JTextField();

@@ -1,6 +1,7 @@
 package crowdline.console.prepare;
 
 import crowdline.console.keys.Command;
+import crowdline.console.paint.NamedList;
 import crowdline.console.paint.PlainText;
 import crowdline.console.prepare.PrepareView.ActView;
 import crowdline.console.prepare.PrepareView.FindingView;
@@ -31,9 +32,9 @@ final class ActsPage extends JPanel {
     private final JTextArea air = PlainText.wrapped("The air of the day", "");
     private final JLabel findingsTitle = new JLabel();
     private final DefaultListModel<ActView> acts = new DefaultListModel<>();
-    private final JList<ActView> actList = new JList<>(acts);
+    private final JList<ActView> actList = new NamedList<>(acts, ActView::title);
     private final DefaultListModel<FindingView> findings = new DefaultListModel<>();
-    private final JList<FindingView> findingList = new JList<>(findings);
+    private final JList<FindingView> findingList = new NamedList<>(findings, FindingView::message);
     private final ActPanel act;
     private final transient Tools tools;
     private boolean inFigures;

@@ -1,5 +1,6 @@
 package crowdline.console.prepare;
 
+import crowdline.console.paint.NamedList;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
@@ -22,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Choices<T> {
     private final DefaultListModel<T> model = new DefaultListModel<>();
-    private final JList<T> list = new Narrow<>(model);
+    private final JList<T> list;
     private final Function<T, String> id;
     private final Function<T, String> name;
     private boolean showing;
@@ -35,6 +36,7 @@ final class Choices<T> {
     Choices(String title, Function<T, String> id, Function<T, String> name, Runnable told) {
         this.id = id;
         this.name = name;
+        list = new Narrow<>(model, name);
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.getAccessibleContext().setAccessibleName(title);
         list.addListSelectionListener(e -> {
@@ -81,9 +83,9 @@ final class Choices<T> {
     }
 
     /** As wide as its window: a name that is too long ends in dots. */
-    private static final class Narrow<E> extends JList<E> {
-        Narrow(ListModel<E> model) {
-            super(model);
+    private static final class Narrow<E> extends NamedList<E> {
+        Narrow(ListModel<E> model, Function<E, String> name) {
+            super(model, name);
         }
 
         @Override

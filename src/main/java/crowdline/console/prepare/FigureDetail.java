@@ -1,5 +1,6 @@
 package crowdline.console.prepare;
 
+import crowdline.console.paint.NamedList;
 import crowdline.console.paint.PlainText;
 import crowdline.console.passes.PassesPanel;
 import crowdline.console.passes.PassesView;
@@ -29,7 +30,7 @@ final class FigureDetail extends JPanel {
     private static final String SHAPE = "SHAPE";
 
     private final DefaultListModel<RemarkView> remarks = new DefaultListModel<>();
-    private final JList<RemarkView> remarkList = new JList<>(remarks);
+    private final JList<RemarkView> remarkList = new NamedList<>(remarks, RemarkView::text);
     private final JLabel title = PlainText.plain(new JLabel(" "));
     private final PathPicture path;
     private final CurvePicture curves;

@@ -1,6 +1,7 @@
 package crowdline.console.prepare;
 
 import crowdline.console.paint.PlainText;
+import crowdline.console.paint.RowFinding;
 import crowdline.console.passes.PassesView;
 import crowdline.console.prepare.PrepareView.FigureView;
 import crowdline.console.theme.Appearance;
@@ -53,6 +54,7 @@ final class FigureTable extends JTable {
         });
         setDefaultRenderer(Object.class, new Cells());
         setDefaultEditor(Object.class, new BlankCell());
+        RowFinding.in(this, 1);
         setShowHorizontalLines(true);
     }
 

@@ -1,5 +1,6 @@
 package crowdline.console.prepare;
 
+import crowdline.console.paint.NamedList;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
@@ -24,7 +25,7 @@ final class ListPage extends JPanel {
     private final Fields fields = new Fields();
     private final JTextArea list = fields.area("The pilot's list", 10);
     private final DefaultListModel<ListView.Row> rows = new DefaultListModel<>();
-    private final JList<ListView.Row> read = new JList<>(rows);
+    private final JList<ListView.Row> read = new NamedList<>(rows, ListView.Row::figure);
     private final JTextArea head = PlainText.wrapped("What was read", ListView.HOW);
     private final JTextArea wrong = PlainText.wrapped("What is wrong", "");
     private final ActForm form;

@@ -1,5 +1,6 @@
 package crowdline.console.prepare;
 
+import crowdline.console.paint.RowFinding;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.edit.day.AirframeNumbers;
@@ -42,6 +43,7 @@ final class NumberTable extends JTable {
         getTableHeader().setReorderingAllowed(false);
         setDefaultEditor(Object.class, new BlankCell());
         getAccessibleContext().setAccessibleName("Numbers of the aircraft; cleared, a number is typical of the kind");
+        RowFinding.in(this, 0);
         setShowHorizontalLines(true);
     }
 

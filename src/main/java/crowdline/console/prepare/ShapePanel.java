@@ -3,6 +3,7 @@ package crowdline.console.prepare;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.MarkLine;
+import crowdline.console.paint.NamedList;
 import crowdline.console.paint.PlainText;
 import crowdline.console.prepare.PrepareView.FigureEdit;
 import crowdline.console.theme.Appearance;
@@ -34,7 +35,8 @@ final class ShapePanel extends JPanel {
     private static final String CATALOGUE = "as in the catalogue, drawn for this aircraft";
 
     private final DefaultListModel<Shape.Row> rows = new DefaultListModel<>();
-    private final JList<Shape.Row> list = new JList<>(rows);
+    private final JList<Shape.Row> list =
+            new NamedList<>(rows, row -> row.words().strip());
     private final ElementForm form;
     private final MarkLine mark;
     private final Fields buttons = new Fields();

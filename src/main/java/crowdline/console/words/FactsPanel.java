@@ -20,7 +20,7 @@ final class FactsPanel extends JPanel {
 
     /** @param chosen told of the number of a fact that somebody chose */
     FactsPanel(IntConsumer chosen) {
-        facts = new WordsList<>("Computed facts", chosen);
+        facts = new WordsList<>("Computed facts", FactRow::text, chosen);
         title.setLabelFor(facts.list());
     }
 

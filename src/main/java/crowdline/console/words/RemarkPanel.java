@@ -28,7 +28,7 @@ final class RemarkPanel extends JPanel {
 
     private final RemarkFields fields;
     private final WordsList<SpeechFinding> findings =
-            new WordsList<>("What listeners might not follow", this::pointOut);
+            new WordsList<>("What listeners might not follow", SpeechFinding::message, this::pointOut);
     private final MarkLine firstDraft;
     private final MarkLine verdict;
     private final MarkLine shortVerdict;

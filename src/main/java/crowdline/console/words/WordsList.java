@@ -1,6 +1,8 @@
 package crowdline.console.words;
 
+import crowdline.console.paint.NamedList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.IntConsumer;
 import javax.swing.DefaultListModel;
 import javax.swing.JList;
@@ -14,14 +16,16 @@ import javax.swing.ListSelectionModel;
  */
 final class WordsList<V> {
     private final DefaultListModel<V> rows = new DefaultListModel<>();
-    private final JList<V> list = new JList<>(rows);
+    private final JList<V> list;
     private boolean showing;
 
     /**
      * @param name for screen readers
+     * @param words what a row is found by
      * @param chosen told of the number of a row that somebody chose
      */
-    WordsList(String name, IntConsumer chosen) {
+    WordsList(String name, Function<V, String> words, IntConsumer chosen) {
+        list = new NamedList<>(rows, words);
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.getAccessibleContext().setAccessibleName(name);
         list.addListSelectionListener(e -> {

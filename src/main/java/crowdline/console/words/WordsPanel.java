@@ -14,10 +14,10 @@ import org.jspecify.annotations.Nullable;
 
 /** The Words place: where remarks belong at the left, the remarks and computed facts there, and the chosen one to write at the right. */
 public final class WordsPanel extends JPanel {
-    private final WordsList<PlaceView> places =
-            new WordsList<>("Where remarks belong", number -> change(open -> open.choosePlace(number)));
+    private final WordsList<PlaceView> places = new WordsList<>(
+            "Where remarks belong", PlaceView::name, number -> change(open -> open.choosePlace(number)));
     private final WordsList<RemarkRow> remarks =
-            new WordsList<>("Remarks", number -> change(open -> open.choose(number)));
+            new WordsList<>("Remarks", RemarkRow::text, number -> change(open -> open.choose(number)));
     private final FactsPanel facts = new FactsPanel(number -> change(open -> open.chooseFact(number)));
     private final RemarkPanel remark;
     private transient @Nullable WordsModel model;

@@ -30,6 +30,7 @@ class KeyDispatcherTest {
     private boolean ours = true;
     private boolean writing;
     private boolean taking;
+    private boolean finding;
     private final KeyDispatcher dispatcher = new KeyDispatcher(actions, new KeyDispatcher.Room() {
         @Override
         public boolean owns(KeyEvent press) {
@@ -39,6 +40,11 @@ class KeyDispatcherTest {
         @Override
         public boolean isWriting() {
             return writing;
+        }
+
+        @Override
+        public boolean isFinding() {
+            return finding;
         }
 
         @Override
@@ -266,5 +272,23 @@ class KeyDispatcherTest {
         assertThat(dispatcher.dispatchKeyEvent(
                         new KeyEvent(button, KeyEvent.KEY_TYPED, 1000, 0, KeyEvent.VK_UNDEFINED, ' ')))
                 .isTrue();
+    }
+
+    @Test
+    void whereLettersFindRowsNoneOfThemIsACommand() {
+        finding = true;
+        JList<String> list = new JList<>(new String[] {"turn"});
+        for (char letter = 'A'; letter <= 'Z'; letter++) {
+            assertThat(press(list, String.valueOf(letter), 10)).isFalse();
+            release(list, String.valueOf(letter), 20);
+        }
+        assertThat(press(list, "shift T", 30)).isFalse();
+        release(list, "T", 35);
+        assertThat(given).isEmpty();
+        assertThat(press(list, "ctrl T", 40)).isTrue();
+        release(list, "T", 45);
+        assertThat(press(list, "F2", 50)).isTrue();
+        assertThat(press(list, "'?'", 60)).isTrue();
+        assertThat(given).containsExactly(Command.THEME, Command.PREPARE, Command.HELP);
     }
 }
