@@ -235,7 +235,7 @@ class ListPageTest {
         paste("loop\nupside down pas");
         read().setSelectedIndex(1);
         press(read(), "1");
-        named(JTextArea.class, "The pilot's list").setText("loop\nupside down roll pas");
+        named(JTextArea.class, "The pilot's list").setText("loop\nupside down wobbly pas");
         assertThat(read().getModel().getElementAt(1).mark().word()).isNotEqualTo("read");
     }
 }
