@@ -127,7 +127,13 @@ final class Assembly {
         boolean more = pieces.subList(at + 1, pieces.size()).stream().anyMatch(Heard::isFigure);
         return more
                 && !piece.isFigure()
-                && (Tone.isAside(piece, sentence) || Tone.onlyTells(piece) || isHeadingPiece(piece) || isColon(piece));
+                && (Tone.isAside(piece, sentence)
+                        || Tone.onlyTells(piece)
+                        || (!piece.isSilent()
+                                && !piece.isDetail()
+                                && piece.words().stream().allMatch(Assembly::describes))
+                        || isHeadingPiece(piece)
+                        || isColon(piece));
     }
 
     private boolean isColon(Heard piece) {
@@ -213,11 +219,10 @@ final class Assembly {
             parted |= heard.beginsWith(Manner.PARTING);
             return previous;
         }
-        boolean describes =
-                heard.words().stream().allMatch(word -> Manner.DESCRIBING.has(word) || Manner.FILLER.has(word))
-                        || heard.words().get(0).plain().equals("quarter")
-                        || (sentence.pieces().size() < 4 && Manner.QUALIFYING.hasAny(heard.words()))
-                        || Manner.QUALIFYING.has(heard.words().get(0));
+        boolean describes = heard.words().stream().allMatch(Assembly::describes)
+                || heard.words().get(0).plain().equals("quarter")
+                || (sentence.pieces().size() < 4 && Manner.QUALIFYING.hasAny(heard.words()))
+                || Manner.QUALIFYING.has(heard.words().get(0));
         if (previous != null && (describes || piece.parting() == Parting.DASH)) {
             previous.take(draft);
             previous.takeIn(piece.start(), piece.end());
@@ -231,6 +236,10 @@ final class Assembly {
         line.take(draft);
         lines.add(line);
         return line;
+    }
+
+    private static boolean describes(Word word) {
+        return Manner.DESCRIBING.has(word) || Manner.FILLER.has(word) || word.number() != null;
     }
 
     private Draft addFigures(Heard heard, @Nullable Draft previous) {

@@ -11,8 +11,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Names by their words in any order. Where two figures have the same words, the order matters, and neither is found. */
 final class Bags {
-    private static final Set<String> JOINING =
-            Set.of("a", "an", "the", "of", "it", "in", "with", "by", "on", "to", "and", "for");
+    private static final Set<String> JOINING = Set.of("a", "an", "the", "of", "it", "in", "with", "by", "on");
 
     /** A sense, or null where the words are those of several. */
     private final Map<String, @Nullable Sense> byWords = new HashMap<>();

@@ -16,6 +16,9 @@ final class Columns {
     /** Fewer times that rise may be durations by chance. */
     private static final int RISING = 3;
 
+    /** What parts two things that begin with their times. */
+    private static final String PARTING = "\n,;→>";
+
     private static final Pattern CELL = Pattern.compile("\\t| {2,}|[|;,]");
     private static final Pattern TABS = Pattern.compile("\\t");
     private static final Pattern BARS = Pattern.compile("[|]");
@@ -163,8 +166,7 @@ final class Columns {
         List<Double> times = new ArrayList<>();
         int start = 0;
         while (start < folded.length()) {
-            int end = folded.indexOf('\n', start);
-            end = end < 0 ? folded.length() : end;
+            int end = partEnd(folded, start);
             Matcher found = CLOCK.matcher(folded).region(start, end);
             if (found.lookingAt()) {
                 clocks.add(new int[] {found.start(1), found.end()});
@@ -178,6 +180,14 @@ final class Columns {
         if (rises(times)) {
             clocks.forEach(clock -> elapsed.put(clock[0], clock[1]));
         }
+    }
+
+    private static int partEnd(String folded, int start) {
+        int end = start;
+        while (end < folded.length() && PARTING.indexOf(folded.charAt(end)) < 0) {
+            end++;
+        }
+        return end;
     }
 
     private static boolean isHead(String line) {

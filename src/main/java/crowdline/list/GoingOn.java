@@ -25,6 +25,9 @@ final class GoingOn {
 
     private static final Set<String> LINES = Set.of("line", "downline", "upline", "way");
 
+    /** What a comma stands for. */
+    private static final Word AND = new Word("and", 0, 0, null);
+
     private final Names names;
     private final Text text;
 
@@ -60,6 +63,11 @@ final class GoingOn {
         both.addAll(heard.words());
         Names.Sense sense = names.all(both);
         if (sense == null) {
+            both.add(previous.name().size(), AND);
+            sense = names.all(both);
+            both.remove(previous.name().size());
+        }
+        if (sense == null) {
             both.removeIf(
                     word -> !previous.name().contains(word) && (Manner.DESCRIBING.has(word) || Manner.LABEL.has(word)));
             sense = names.all(both);
@@ -69,7 +77,7 @@ final class GoingOn {
                         && before.choices().isEmpty()
                         && !heard.isWeak()
                         && !isGuess(heard)
-                        && !isNamedAgain(heard, sense)
+                        && !isNamedAgain(before, heard, sense)
                         && !isHeadOf(previous, heard, sense))) {
             return false;
         }
@@ -129,7 +137,7 @@ final class GoingOn {
             return false;
         }
         boolean turns = Sided.turns(before.figure());
-        Detail detail = number <= MOST_BARE_COUNT && turns
+        Detail detail = number <= MOST_BARE_COUNT && (turns || isPlural(previous))
                 ? Detail.COUNT
                 : number >= Sayings.LEAST_BARE_FT
                         ? Detail.HEIGHT_FT
@@ -148,6 +156,12 @@ final class GoingOn {
         return sense != null && !sense.choices().isEmpty();
     }
 
+    private static boolean isPlural(Draft draft) {
+        List<Word> name = draft.name();
+        Word last = name.isEmpty() ? null : name.get(name.size() - 1);
+        return last != null && last.end() - last.start() > last.plain().length();
+    }
+
     /** "Roll, aileron" and "roll, 4 point": the first word is what the second says which of. */
     private static boolean isHeadOf(Draft previous, Heard heard, Names.Sense both) {
         Names.Sense second = heard.drafts().get(0).sense();
@@ -159,11 +173,11 @@ final class GoingOn {
     }
 
     /** "Hesitation roll - 8 points": what stands behind the dash is the same figure by its exact name. */
-    private static boolean isNamedAgain(Heard heard, Names.Sense both) {
+    private static boolean isNamedAgain(Names.Sense before, Heard heard, Names.Sense both) {
         Names.Sense again = heard.drafts().get(0).sense();
-        return heard.piece().parting() == Parting.DASH
-                && again != null
-                && again.figure().equals(both.figure());
+        return again != null
+                && again.figure().equals(both.figure())
+                && (heard.piece().parting() == Parting.DASH || before.figure().equals(both.figure()));
     }
 
     /** "Full roll" is one roll. */

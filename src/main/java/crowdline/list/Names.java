@@ -47,6 +47,7 @@ final class Names {
     private final List<String> inNames = new ArrayList<>();
     private final List<String> written = new ArrayList<>();
     private final Joined joined;
+    private final Set<String> keys;
     private int longest;
 
     Names(Catalogue catalogue) {
@@ -61,6 +62,7 @@ final class Names {
             put(entry.name(), new Sense(entry.name(), entry.name(), isWeak(entry.name()), List.of()));
         }
         written.forEach(this::putInOneWord);
+        keys = Set.copyOf(byKey.keySet());
         putInitials(catalogue);
         joined = new Joined(catalogue);
     }
@@ -176,9 +178,9 @@ final class Names {
         return written;
     }
 
-    /** Names and wordings as they are compared. */
+    /** Names and wordings as they are compared, without initials. */
     Iterable<String> keys() {
-        return byKey.keySet();
+        return keys;
     }
 
     /** The longest name that begins with this word. */

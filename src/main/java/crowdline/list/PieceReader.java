@@ -237,6 +237,9 @@ final class PieceReader {
             if (points != null) {
                 draft.mean(points.sense(), words.subList(main.from(), main.to()));
                 plain.set(points.at(), "points");
+                if (points.at() > 1 && plain.get(points.at() - 1).equals("of")) {
+                    plain.set(points.at() - 2, "points");
+                }
             }
             for (int i = main.from(); i < main.to(); i++) {
                 taken[i] = true;
@@ -286,12 +289,27 @@ final class PieceReader {
         if (isUp && words.stream().anyMatch(word -> DOWN.contains(word.plain()))) {
             draft.doubtName("down");
         }
+        doubtByFarWords(draft, words, taken, main);
         int after = main.to();
         if (after < words.size()
                 && !taken[after]
                 && isOfAName(words.get(after))
                 && !Manner.QUALIFYING.has(words.get(after))) {
             draft.doubtName(words.get(after).plain());
+        }
+    }
+
+    /** "Rolls the aircraft slowly": a word further off makes another figure of it, if it is said of it. */
+    private void doubtByFarWords(Draft draft, List<Word> words, boolean[] taken, Found main) {
+        for (int i = 0; i < words.size(); i++) {
+            if (!taken[i] && !LeftOver.isSilent(words.get(i))) {
+                List<Word> both = new ArrayList<>(words.subList(main.from(), main.to()));
+                both.add(words.get(i));
+                Names.Sense sense = names.all(both);
+                if (sense != null && !sense.figure().equals(main.sense().figure())) {
+                    draft.orElse(List.of(main.sense().figure(), sense.figure()));
+                }
+            }
         }
     }
 

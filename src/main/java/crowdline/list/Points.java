@@ -23,6 +23,14 @@ record Points(Sense sense, int at) {
         if (before != null && words.get(from).plain().equals("point")) {
             return new Points(sense(before, ROLLS.size(), List.of()), from - 1);
         }
+        boolean isOf = from > 2
+                && before != null
+                && words.get(from).plain().equals("roll")
+                && words.get(from - 2).plain().equals("of")
+                && words.get(from - 3).number() != null;
+        if (isOf && before != null) {
+            return new Points(sense(before, 2, List.of()), from - 1);
+        }
         boolean isTimes = to == from + 1
                 && words.get(from).plain().equals("roll")
                 && to + 2 < words.size()

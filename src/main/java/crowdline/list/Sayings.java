@@ -48,6 +48,7 @@ final class Sayings {
 
     /** "Pull up into a stall turn" is a stall turn. */
     private void approaches() {
+        add(" right ", "(?<=^ )right (?=so |then |first |well )", (draft, found) -> true);
         add(
                 " into | for | to ",
                 "(?:pull|pulling|straight|back|then|and|hard|gently|steeply|right) (?:straight )?(?:up )?(?:hard |gently |steeply )?(?:into|for|to)(?= (?:a |the )?¤)",
@@ -106,6 +107,7 @@ final class Sayings {
         String end = "(?:end|side|edge|corner|extremity|turnaround)";
         for (Place place : List.of(Place.LEFT_END, Place.RIGHT_END)) {
             String side = place == Place.LEFT_END ? "left" : "right";
+            add(side, "(?<= to the )" + side + " side", (draft, found) -> isRolling(draft) && side(draft, side));
             add(
                     side,
                     at + WHOSE + side + HAND + " " + end
@@ -122,7 +124,7 @@ final class Sayings {
             add(side, at + "(?:far|crowd|display|stage|show|audience|extreme) " + side, said(Detail.PLACE, place));
         }
         String over =
-                "(?:(?:at|in|on|over|by|to|toward|above|abeam|across|overhead|directly|right|around|about|flown) )*(?:the )?";
+                "(?:(?:place|position|where|at|in|on|over|by|to|toward|above|abeam|across|overhead|directly|right|around|about|flown) )*(?:the )?";
         add(
                 "centre|datum|mid",
                 over
@@ -138,12 +140,16 @@ final class Sayings {
                 "middle",
                 "(?:(?:in|at|over) (?:the )?)?middle(?: of (?:the )?(?:display|crowd|line|show|box)(?: line)?)?",
                 said(Detail.PLACE, Place.CENTRE));
+        add(" c ", "c(?= $)", said(Detail.PLACE, Place.CENTRE));
         add("overhead", "overhead", said(Detail.PLACE, Place.CENTRE));
     }
 
     private void numbers() {
         String kt = "(?: (?:entry|speed|ia|on entry|indicated|to start|or so))*";
-        add(" kt ", FAST + RANGE + " kt" + kt, measured(Detail.ENTRY_KT, v -> v));
+        add(
+                " kt ",
+                "(?<!exit )(?<!exit at )(?<!exit speed )" + FAST + RANGE + " kt" + kt,
+                measured(Detail.ENTRY_KT, v -> v));
         add(
                 " mph ",
                 FAST + RANGE + " mph" + kt,
@@ -195,7 +201,7 @@ final class Sayings {
         add(" at | to | from ", "(?:at|to|from|up to|down to) " + NUM + end, bareHeight());
         addOfFigure(
                 "¤",
-                "(?<=¤[· ]{0,40} )" + NUM + "(?= $)",
+                "(?<=¤[· ]{0,40} )" + NUM + "(?=(?: ·+)* $)",
                 (draft, found) ->
                         !isAngle(draft, group(found, 1)) && bareSpeed().say(draft, found));
         addOfFigure(
@@ -293,6 +299,7 @@ final class Sayings {
                 "(half|quarter|three-quarter) (?=¤)",
                 (draft, found) -> hasRolls(draft) && number(draft, Detail.COUNT, share(found.group(1))));
         addOfFigure(" row ", "in a row", (draft, found) -> true);
+        addOfFigure(" of ", NUM + " of(?: them)?(?= $)", count(1));
         addOfFigure("twice", "twice", said(Detail.COUNT, 2.0));
         addOfFigure("thrice", "thrice", said(Detail.COUNT, 3.0));
     }

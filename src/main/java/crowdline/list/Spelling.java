@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Finds the word of the trade that somebody meant. Keeps what it found, and is asked by one thread. */
 final class Spelling {
@@ -28,7 +29,8 @@ final class Spelling {
             Words.of(OTHER_WORDS).stream().map(Word::plain).collect(Collectors.toUnmodifiableSet());
 
     private final Set<String> known = new HashSet<>();
-    private final Set<String> inNames = new TreeSet<>();
+    private final Set<String> inNames = new HashSet<>();
+    private final Set<String> shortenable = new TreeSet<>();
     private final List<List<String>> byLength = new ArrayList<>();
     private final CommonVocabulary common = new CommonVocabulary();
     private final Map<String, Optional<String>> found = new HashMap<>();
@@ -47,7 +49,12 @@ final class Spelling {
                         inNames.add(word.plain());
                     }
                 }));
-        Words.of(OTHER_WORDS).forEach(word -> inNames.add(word.plain()));
+        names.inNames().stream()
+                .flatMap(name -> Stream.of(Words.folded(name).split("[^a-z]+")))
+                .filter(word -> word.length() > 3)
+                .forEach(shortenable::add);
+        Words.spellings().stream().filter(word -> word.length() > 3).forEach(shortenable::add);
+        Words.of(OTHER_WORDS).forEach(word -> shortenable.add(word.plain()));
     }
 
     private void learn(String word) {
@@ -68,9 +75,11 @@ final class Spelling {
             return Optional.empty();
         }
         List<String> whole =
-                inNames.stream().filter(word -> isShortFor(plain, word)).toList();
+                shortenable.stream().filter(word -> isShortFor(plain, word)).toList();
         List<String> shortest = whole.stream()
-                .filter(word -> whole.stream().allMatch(other -> other.startsWith(word)))
+                .filter(word -> whole.stream()
+                        .allMatch(other ->
+                                other.startsWith(word) || Words.plain(other).equals(Words.plain(word))))
                 .toList();
         return shortest.stream().findFirst();
     }
@@ -82,6 +91,9 @@ final class Spelling {
         }
         return (plain.length() >= 3 && word.startsWith(plain))
                 || (isWithin(plain, word) && consonants(plain).equals(consonants(word)))
+                || (plain.length() >= 5
+                        && isWithin(plain, word)
+                        && plain.charAt(plain.length() - 1) == word.charAt(word.length() - 1))
                 || (plain.length() >= 3
                         && plain.equals(consonants(plain))
                         && consonants(word).startsWith(plain));

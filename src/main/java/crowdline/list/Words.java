@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -16,7 +17,7 @@ final class Words {
             + "|(?<fraction>1/2|1/4|3/4|[½¼¾])(?!\\d)"
             + "|(?<thousands>\\d{1,3}(?:,\\d{3}){1,3})(?!\\d)"
             + "|(?<number>\\d{1,9}(?:\\.\\d{1,6})?)"
-            + "|(?<!\\p{L})(?:w/(?!over|o(?!\\p{L}))|(?:c/l|k/e)(?!\\p{L}))"
+            + "|(?<!\\p{L})(?:w/(?!over|o(?!\\p{L}))|w\\.(?=\\s)|(?:c/l|k/e)(?!\\p{L}))"
             + "|\\p{L}+(?:'\\p{L}+){0,3}"
             + "|[^\\s\\p{L}]");
 
@@ -46,7 +47,7 @@ final class Words {
             "knifeedge ke k/e",
             "square sq",
             "reposition repo repos",
-            "with w/ w",
+            "with w/ w.",
             "turn trn",
             "landing ldg lndg",
             "inverted upsidedown inverse",
@@ -91,6 +92,7 @@ final class Words {
             "leftend lhe",
             "rightend rhe",
             "pass passage",
+            "slow slowly",
             "from frm fr",
             "spin vrille",
             "loop looping lupe lupin",
@@ -100,7 +102,17 @@ final class Words {
             "across accross",
             "smoke smokes smoking");
 
+    private static final Map<String, Double> PARTS = Map.of("half", 0.5, "quarter", 0.25, "three-quarter", 0.75);
+
+    /** What "half" is more likely said of than of the number before it, unless there are several. */
+    private static final Set<String> HALVED = Set.of("cuban", "loop", "roll", "flick");
+
     private Words() {}
+
+    /** All ways to write a word that are known. */
+    static Set<String> spellings() {
+        return SAME.keySet();
+    }
 
     private static Map<String, String> same(String... rows) {
         Map<String, String> same = new HashMap<>();
@@ -235,6 +247,15 @@ final class Words {
         return word.endsWith("sses") ? word.substring(0, word.length() - 2) : word.substring(0, word.length() - 1);
     }
 
+    private static boolean isHalved(List<Word> words, int at) {
+        if (at >= words.size()) {
+            return false;
+        }
+        Word word = words.get(at);
+        boolean isPlural = word.end() - word.start() > word.plain().length();
+        return HALVED.contains(word.plain()) && !isPlural;
+    }
+
     /** "one and a half" is one number. */
     private static List<Word> halvesJoined(List<Word> words) {
         List<Word> joined = new ArrayList<>(words.size());
@@ -247,9 +268,9 @@ final class Words {
             if (number != null
                     && half < words.size()
                     && words.get(i + 1).plain().equals("and")
-                    && words.get(half).plain().equals("half")
-                    && (half + 1 == words.size() || !words.get(half + 1).plain().matches("cuban|loop|roll|flick"))) {
-                double sum = number + 0.5;
+                    && PARTS.containsKey(words.get(half).plain())
+                    && !isHalved(words, half + 1)) {
+                double sum = number + PARTS.get(words.get(half).plain());
                 joined.add(new Word(
                         String.valueOf(sum), word.start(), words.get(half).end(), sum));
                 if (word.number() == null) {
