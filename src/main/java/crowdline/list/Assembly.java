@@ -24,6 +24,10 @@ final class Assembly {
     private boolean isNumberedList;
     private boolean isTimed;
     private boolean isEnd;
+    private boolean isFigureNext;
+    /** Whether the sentence says what it says of a figure ahead of it. */
+    private boolean leadsDetails;
+
     private boolean isMail;
     private int lastFigureLine = -1;
     private int told;
@@ -102,9 +106,11 @@ final class Assembly {
         lastFigureLine = hasFigure ? sentence.line() : lastFigureLine;
         isNumberedList |= sentence.numbered() && hasFigure;
         lastWasNote = false;
-        for (Heard piece : rest) {
-            isEnd = piece.equals(rest.get(rest.size() - 1));
-            previous = add(piece, sentence, previous);
+        leadsDetails = rest.get(0).isDetail();
+        for (int i = 0; i < rest.size(); i++) {
+            isEnd = i == rest.size() - 1;
+            isFigureNext = !isEnd && rest.get(i + 1).isFigure();
+            previous = add(rest.get(i), sentence, previous);
         }
     }
 
@@ -306,7 +312,7 @@ final class Assembly {
             before.takeIn(piece.start(), piece.end());
             return before;
         }
-        if (before != null && !smoke && !draft.says(Detail.HEADING)) {
+        if (before != null && !smoke && !draft.says(Detail.HEADING) && !(leadsDetails && isFigureNext)) {
             before.take(draft);
             before.takeIn(piece.start(), piece.end());
             return before;

@@ -6,15 +6,23 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Finds the figures that share words with what somebody wrote. */
 final class Choices {
     private final Map<String, List<String>> byWord = new HashMap<>();
+    private final Map<String, List<String>> byInitials = new HashMap<>();
     private final Spelling spelling;
 
     Choices(List<String> figures, Spelling spelling) {
         this.spelling = spelling;
         for (String figure : figures) {
+            String initials = Words.of(Words.folded(figure)).stream()
+                    .map(word -> word.plain().substring(0, 1))
+                    .collect(Collectors.joining());
+            if (initials.length() > 1) {
+                byInitials.computeIfAbsent(initials, i -> new ArrayList<>()).add(figure);
+            }
             for (Word word : Words.of(Words.folded(figure))) {
                 if (!Manner.FILLER.has(word)) {
                     byWord.computeIfAbsent(word.plain(), w -> new ArrayList<>()).add(figure);
@@ -29,8 +37,10 @@ final class Choices {
         for (Word word : Words.of(Words.folded(words.substring(0, Math.min(words.length(), 80))))) {
             String plain = byWord.containsKey(word.plain())
                     ? word.plain()
-                    : spelling.nearest(word).orElse(word.plain());
-            List<String> figures = byWord.getOrDefault(plain, List.of());
+                    : byInitials.containsKey(word.plain())
+                            ? word.plain()
+                            : spelling.nearest(word).orElse(word.plain());
+            List<String> figures = byWord.getOrDefault(plain, byInitials.getOrDefault(plain, List.of()));
             figures.forEach(figure -> shared.merge(figure, 1.0 / figures.size() + 1, Double::sum));
         }
         return shared.entrySet().stream()

@@ -29,7 +29,7 @@ final class Columns {
     private static final Pattern AMOUNT =
             Pattern.compile("(?:(\\d{1,3}):)?(\\d{1,4}(?:\\.\\d+)?)(?: ?(?:s|secs?|seconds?))?");
     private static final Pattern CLOCK = Pattern.compile(
-            "[\\s>*\\-•(\\[]{0,8}(?:#?\\d{1,3}[.):]?\\s+)?(?:t ?\\+ ?)?(\\d{1,2}):(\\d{2})(?::(\\d{2}))?(?!\\d)");
+            "[\\s>*\\-•(\\[]{0,8}(?:#?\\d{1,3}[.):]?\\s+)?(?:t? ?\\+ ?)?(\\d{1,2}):(\\d{2})(?::(\\d{2}))?(?!\\d)");
 
     /** What a column holds, by the words of its head. */
     private record Field(List<String> before, List<String> after, boolean isTime) {}

@@ -2,9 +2,10 @@ package crowdline.list;
 
 import crowdline.list.Piece.Parting;
 import crowdline.list.Tone.Heard;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Tells whether a piece goes on with the figure before it, and lets that figure take it in. */
 final class GoingOn {
@@ -59,18 +60,13 @@ final class GoingOn {
         if (isNumberOf(previous, before, heard.words())) {
             return takenIn(previous, heard);
         }
-        List<Word> both = new ArrayList<>(previous.name());
-        both.addAll(heard.words());
-        Names.Sense sense = names.all(both);
-        if (sense == null) {
-            both.add(previous.name().size(), AND);
-            sense = names.all(both);
-            both.remove(previous.name().size());
-        }
-        if (sense == null) {
-            both.removeIf(
-                    word -> !previous.name().contains(word) && (Manner.DESCRIBING.has(word) || Manner.LABEL.has(word)));
-            sense = names.all(both);
+        List<Word> both = joined(previous.name(), heard.words());
+        Names.Sense sense = whole(previous.name(), heard.words());
+        List<Word> named = nameIn(heard);
+        boolean isNameOnly = sense == null && !named.isEmpty();
+        if (isNameOnly) {
+            both = joined(previous.name(), named);
+            sense = whole(previous.name(), named);
         }
         if (sense == null
                 || (heard.isFigure()
@@ -82,7 +78,39 @@ final class GoingOn {
             return false;
         }
         previous.mean(sense, both);
+        if (isNameOnly) {
+            Draft draft = heard.drafts().get(0);
+            if (!heard.isFigure()) {
+                draft.forgetNotes();
+            }
+            previous.take(draft);
+        }
         return takenIn(previous, heard);
+    }
+
+    /** What two stretches are called together; a comma between them may stand for "and". */
+    private Names.@Nullable Sense whole(List<Word> first, List<Word> second) {
+        Names.Sense sense = names.all(joined(first, second));
+        if (sense == null) {
+            sense = names.all(joined(joined(first, List.of(AND)), second));
+        }
+        List<Word> naming = second.stream()
+                .filter(word -> !Manner.DESCRIBING.has(word) && !Manner.LABEL.has(word))
+                .toList();
+        return sense != null || naming.isEmpty() ? sense : names.all(joined(first, naming));
+    }
+
+    private static List<Word> joined(List<Word> first, List<Word> second) {
+        return Stream.concat(first.stream(), second.stream()).toList();
+    }
+
+    /** The words of a piece that name a figure, or may name one; none if they are all its words, or if it is only weak. */
+    private static List<Word> nameIn(Heard heard) {
+        Draft draft = heard.drafts().get(0);
+        if (heard.isFigure()) {
+            return heard.isWeak() ? List.of() : draft.name();
+        }
+        return draft.notes().size() == 1 ? Words.of(Words.folded(draft.notes().get(0))) : List.of();
     }
 
     /** "Humpty, full roll on the way up" and "rolling 360, 4 rolls": these rolls are no figure of their own. */
@@ -112,17 +140,21 @@ final class GoingOn {
 
     /** "Eight, lazy": neither is a name. */
     private boolean isRestOfAName(Draft previous, Heard heard) {
-        if (previous.notes().size() != 1 || heard.isFigure() || heard.piece().parting() == Parting.LINE) {
+        List<Word> named = heard.isFigure() ? heard.drafts().get(0).name() : heard.words();
+        if (previous.notes().size() != 1 || named.isEmpty() || heard.piece().parting() == Parting.LINE) {
             return false;
         }
-        List<Word> both = new ArrayList<>(Words.of(Words.folded(previous.notes().get(0))));
-        both.addAll(heard.words());
+        List<Word> both = joined(Words.of(Words.folded(previous.notes().get(0))), named);
         Names.Sense sense = names.all(both);
-        if (sense == null) {
+        Names.Sense own = heard.drafts().get(0).sense();
+        if (sense == null || (own != null && !own.figure().equals(sense.figure()))) {
             return false;
         }
         previous.mean(sense, both);
         previous.forgetNotes();
+        if (heard.isFigure()) {
+            previous.take(heard.drafts().get(0));
+        }
         return takenIn(previous, heard);
     }
 

@@ -19,7 +19,7 @@ final class Sayings {
     static final double LEAST_BARE_FT = 500;
 
     private static final String NUM = "(\\d+(?:\\.\\d+)?)";
-    private static final String RANGE = "(?:" + NUM + " (?:to |or |and )?)?" + NUM;
+    private static final String RANGE = "(?:" + NUM + " (?:to |or |and ))?" + NUM;
     private static final String ABOUT =
             "about|around|approximately|approx|roughly|circa|say|not|below|above|over|under|of|the|a|to|up|minimum|min|max|maximum";
     private static final String FOR = "(?:(?:for|last|lasting|take|taking|time|timed|duration|" + ABOUT + ") )*";
@@ -103,7 +103,8 @@ final class Sayings {
     }
 
     private void places() {
-        String at = "(?:(?:at|on|by|in|to|over|near|toward|for|is|flown|down|up|out) )*(?:the )?";
+        String at =
+                "(?:(?:place|position|where|location|at|on|by|in|to|over|near|toward|for|is|flown|down|up|out) )*(?:the )?";
         String end = "(?:end|side|edge|corner|extremity|turnaround)";
         for (Place place : List.of(Place.LEFT_END, Place.RIGHT_END)) {
             String side = place == Place.LEFT_END ? "left" : "right";
@@ -163,7 +164,7 @@ final class Sayings {
         add(" metre ", HIGH + RANGE + " metre" + high, measured(Detail.HEIGHT_FT, v -> Math.rint(Units.ftFromM(v))));
         add(
                 ":",
-                FOR + "(\\d{1,2}):(\\d{2})(?: (?:min|m))?",
+                "(?<!at )" + FOR + "(\\d{1,2}):(\\d{2})(?: (?:min|m))?",
                 (draft, found) -> number(draft, Detail.SECONDS, group(found, 1) * 60 + group(found, 2)));
         add(
                 " min | m ",
@@ -199,9 +200,10 @@ final class Sayings {
         add(" entry", NUM + " (?:entry|on entry|at entry)", bareSpeed());
         add("height|base|alt|floor", "(?:height|base|altitude|alt|floor) (?:of |at )?" + NUM + end, bareHeight());
         add(" at | to | from ", "(?:at|to|from|up to|down to) " + NUM + end, bareHeight());
+        addOfFigure("¤", "(?<=¤[·/ ]{0,40} )" + NUM + "(?=(?: [·/]+)* $)", bareHeight());
         addOfFigure(
                 "¤",
-                "(?<=¤[· ]{0,40} )" + NUM + "(?=(?: ·+)* $)",
+                "(?<=¤[·/ ]{0,40} )" + NUM + "(?=(?: [·/]+)* $)",
                 (draft, found) ->
                         !isAngle(draft, group(found, 1)) && bareSpeed().say(draft, found));
         addOfFigure(
@@ -293,7 +295,7 @@ final class Sayings {
                 count(1));
         addOfFigure(" x | time ", "(?:x |time )" + NUM, count(1));
         addOfFigure(" x | time | in a row| off | piece ", NUM + "(?: x| time| in a row| off| piece)", count(1));
-        addOfFigure("¤", "(?<=¤[· ]{0,40} )" + NUM + "(?= $| left| right| to | ·)", count(1));
+        addOfFigure("¤", "(?<=¤[·/ ]{0,40} )" + NUM + "(?= $| left| right| to | ·)", count(1));
         addOfFigure(
                 "half|quarter|three-quarter",
                 "(half|quarter|three-quarter) (?=¤)",

@@ -37,7 +37,7 @@ final class Words {
             "inverted inv",
             "negative neg",
             "degree deg °",
-            "left lh lhs l lft",
+            "left lh l lft",
             "to too",
             "through thru",
             "cuban cub",
@@ -51,7 +51,7 @@ final class Words {
             "turn trn",
             "landing ldg lndg",
             "inverted upsidedown inverse",
-            "right rh rhs r rt rgt",
+            "right rh r rt rgt",
             "aileron ail",
             "hesitation hes hesi",
             "half halves",
@@ -89,9 +89,9 @@ final class Words {
             "80 eighty",
             "90 ninety",
             "45 fortyfive",
-            "leftend lhe",
-            "rightend rhe",
-            "pass passage",
+            "leftend lhe lhs",
+            "rightend rhe rhs",
+            "pass passage passing",
             "slow slowly",
             "from frm fr",
             "spin vrille",
@@ -173,6 +173,10 @@ final class Words {
                 words.add(new Word("s", found.start(), found.end(), null));
                 continue;
             }
+            if (text.equals("-") && isRange(folded, found)) {
+                words.add(new Word("to", found.start(), found.end(), null));
+                continue;
+            }
             if (text.length() == 1 && SILENT.contains(text) && !isFeet) {
                 continue;
             }
@@ -182,6 +186,14 @@ final class Words {
             words.add(isTurns ? new Word("turn", found.start(), found.end(), null) : word(found, text));
         }
         return halvesJoined(Numerals.joined(words, folded));
+    }
+
+    /** "10-12". */
+    private static boolean isRange(String folded, Matcher dash) {
+        return dash.start() > 0
+                && dash.end() < folded.length()
+                && Character.isDigit(folded.charAt(dash.start() - 1))
+                && Character.isDigit(folded.charAt(dash.end()));
     }
 
     private static Word word(Matcher found, String text) {
@@ -270,11 +282,17 @@ final class Words {
                     && words.get(i + 1).plain().equals("and")
                     && PARTS.containsKey(words.get(half).plain())
                     && !isHalved(words, half + 1)) {
-                double sum = number + PARTS.get(words.get(half).plain());
-                joined.add(new Word(
-                        String.valueOf(sum), word.start(), words.get(half).end(), sum));
-                if (word.number() == null) {
+                double sum = number + PARTS.getOrDefault(words.get(half).plain(), 0.0);
+                Word many = new Word(
+                        String.valueOf(sum), word.start(), words.get(half).end(), sum);
+                if (isOne && !word.plain().equals("turn")) {
                     joined.add(word);
+                    joined.add(many);
+                } else {
+                    joined.add(many);
+                    if (isOne) {
+                        joined.add(word);
+                    }
                 }
                 i = half;
             } else {
