@@ -79,6 +79,11 @@ final class Assembly {
                         .substring(sentence.start(), sentence.end())
                         .chars()
                         .noneMatch(Character::isLetterOrDigit)) {
+            parted |= figures > 0
+                    && text.folded()
+                            .substring(sentence.start(), sentence.end())
+                            .strip()
+                            .equals("--");
             return;
         }
         int first = 0;
@@ -91,6 +96,10 @@ final class Assembly {
         }
         List<Heard> rest = pieces.subList(first, pieces.size());
         if (rest.isEmpty()) {
+            return;
+        }
+        if (isSignedByAnInitial(rest)) {
+            addNote(sentence.start(), sentence.end());
             return;
         }
         isTimed = Tone.isTimed(sentence, rest, text);
@@ -112,6 +121,17 @@ final class Assembly {
             isFigureNext = !isEnd && rest.get(i + 1).isFigure();
             previous = add(rest.get(i), sentence, previous);
         }
+    }
+
+    /** "Ring me. R": one letter behind a mail's list is somebody's name. */
+    private boolean isSignedByAnInitial(List<Heard> rest) {
+        List<Word> words = rest.get(0).words();
+        return isMail
+                && isAfterAll
+                && rest.size() == 1
+                && words.size() == 1
+                && words.get(0).number() == null
+                && words.get(0).end() - words.get(0).start() == 1;
     }
 
     /** "Loop. Gate 1200." */

@@ -11,6 +11,8 @@ import org.jspecify.annotations.Nullable;
 final class GoingOn {
     /** More turns or rolls need a word beside their number. */
     private static final double MOST_BARE_COUNT = 12;
+    /** As many of a figure that does not turn, where a bare number might as well be seconds. */
+    private static final double MOST_SURE_COUNT = 4;
     /** No figure is flown as often. */
     private static final double LEAST_ANGLE = 90;
 
@@ -169,7 +171,7 @@ final class GoingOn {
             return false;
         }
         boolean turns = Sided.turns(before.figure());
-        Detail detail = number <= MOST_BARE_COUNT && (turns || isPlural(previous))
+        Detail detail = number <= (turns || isPlural(previous) ? MOST_BARE_COUNT : MOST_SURE_COUNT)
                 ? Detail.COUNT
                 : number >= Sayings.LEAST_BARE_FT
                         ? Detail.HEIGHT_FT

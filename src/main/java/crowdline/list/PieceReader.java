@@ -153,6 +153,7 @@ final class PieceReader {
                     && named.sense().weak()
                     && !weakToo
                     && i + named.words() < words.size()
+                    && !(isLast && words.get(i + named.words()).plain().equals("and"))
                     && !isPullingUp(words, i)) {
                 named = null;
             }

@@ -4,6 +4,7 @@ import crowdline.measure.Units;
 import crowdline.show.figure.Placing.Heading;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 
 /**
@@ -29,6 +30,9 @@ final class Sayings {
     private static final String WHOSE =
             "(?:crowd |display |stage |show |airshow |air show |audience |far |extreme |commentator |your |our |own )*";
     private static final String HAND = "(?: / h)?(?: hand(?:ed)?)?";
+    /** "At the right end to the left" says where, and which way it turns. */
+    private static final String NOT_AT = "(?<!at )(?<!at the )";
+
     private static final String ONE_WAY = "(?<!left and )(?<!right and )";
     private static final String ONLY = "(?! and (?:left|right) )";
     private static final String LEFT_OR_RIGHT = "(left|right)";
@@ -60,13 +64,13 @@ final class Sayings {
                 "(?:(?:direction|way|heading|side|in|on|coming|come|back|enter|entering|entry|arriving|arrive|arrival|run|running|flying|from|direction) )*";
         add(
                 "left",
-                arriving + "(?:the )?" + WHOSE + "left" + HAND + "(?: end| side)? (?:to |2 |> )(?:the )?" + WHOSE
-                        + "right" + HAND + "(?: end| side)?",
+                NOT_AT + arriving + "(?:the )?" + WHOSE + "left" + HAND + "(?: end| side)? (?:to |2 |> )(?:the )?"
+                        + WHOSE + "right" + HAND + "(?: end| side)?",
                 heading(Heading.RIGHT));
         add(
                 "right",
-                arriving + "(?:the )?" + WHOSE + "right" + HAND + "(?: end| side)? (?:to |2 |> )(?:the )?" + WHOSE
-                        + "left" + HAND + "(?: end| side)?",
+                NOT_AT + arriving + "(?:the )?" + WHOSE + "right" + HAND + "(?: end| side)? (?:to |2 |> )(?:the )?"
+                        + WHOSE + "left" + HAND + "(?: end| side)?",
                 heading(Heading.LEFT));
         add("lefttoright", arriving + "lefttoright", heading(Heading.RIGHT));
         add("righttoleft", arriving + "righttoleft", heading(Heading.LEFT));
@@ -182,7 +186,7 @@ final class Sayings {
         add(" min ", FOR + "three-quarter (?:of )?(?:a )?min", said(Detail.SECONDS, 45.0));
         add(" min ", FOR + "a min", said(Detail.SECONDS, 60.0));
         add(" s ", "(?<!with )" + FOR + RANGE + " s(?: or so)?", measured(Detail.SECONDS, v -> v));
-        add("time|duration|length", "(?:time|duration|length) " + NUM + "(?= $)", measuredBare());
+        add("time|duration|length", "(?<=^ )(?:time|duration|length) " + NUM + "(?= $)", measuredBare());
         bareNumbers();
     }
 
@@ -231,8 +235,16 @@ final class Sayings {
         };
     }
 
+    /** "Take-off 1400". */
+    private static boolean isTimeOfDay(Draft draft) {
+        Names.Sense sense = draft.sense();
+        return sense != null && Set.of("take-off", "landing").contains(sense.figure());
+    }
+
     private static Saying.Meaning bareHeight() {
-        return (draft, found) -> group(found, 1) >= LEAST_BARE_FT && number(draft, Detail.HEIGHT_FT, group(found, 1));
+        return (draft, found) -> !isTimeOfDay(draft)
+                && group(found, 1) >= LEAST_BARE_FT
+                && number(draft, Detail.HEIGHT_FT, group(found, 1));
     }
 
     /** Of "40 to 50" the middle. */

@@ -95,8 +95,12 @@ final class Spelling {
                         && isWithin(plain, word)
                         && plain.charAt(plain.length() - 1) == word.charAt(word.length() - 1))
                 || (plain.length() >= 3
-                        && plain.equals(consonants(plain))
-                        && consonants(word).startsWith(plain));
+                        && hasNoVowels(plain)
+                        && consonants(word).startsWith(consonants(plain)));
+    }
+
+    private static boolean hasNoVowels(String plain) {
+        return plain.substring(1).chars().noneMatch(c -> "aeiouy".indexOf(c) >= 0);
     }
 
     /** Whether all letters of one stand in the other, in order. */

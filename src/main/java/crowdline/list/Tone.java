@@ -101,8 +101,8 @@ final class Tone {
                         .matches();
     }
 
-    private static final Pattern PARTING_PHRASE = Pattern.compile(
-            "(?:all the best|see (?:you|ya)|(?:speak|talk|call) (?:soon|to you)|take care|good luck|have a |looking forward|look forward"
+    private static final Pattern SET_PHRASE = Pattern.compile(
+            "(?:as (?:discussed|agreed|promised|requested|usual|ever|before)|all the best|see (?:you|ya)|(?:speak|talk|call) (?:soon|to you)|take care|good luck|have a |looking forward|look forward"
                     + "|let me know|any (?:question|problem)|yours |with (?:kind|best|warm)|very best|happy to|many thanks|best wishes)\\b?.*");
 
     /** Whether a piece without a figure greets, takes leave, heads something, or tells something. */
@@ -112,7 +112,7 @@ final class Tone {
             return words.size() <= 8;
         }
         String plain = words.stream().map(Word::plain).collect(Collectors.joining(" "));
-        if (PARTING_PHRASE.matcher(plain).matches()) {
+        if (SET_PHRASE.matcher(plain).matches()) {
             return true;
         }
         long told = Manner.SENTENCE.count(words);

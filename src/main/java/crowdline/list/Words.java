@@ -185,7 +185,7 @@ final class Words {
                     && words.get(words.size() - 1).number() != null;
             words.add(isTurns ? new Word("turn", found.start(), found.end(), null) : word(found, text));
         }
-        return halvesJoined(Numerals.joined(words, folded));
+        return halvesJoined(quartersJoined(Numerals.joined(words, folded)));
     }
 
     /** "10-12". */
@@ -266,6 +266,27 @@ final class Words {
         Word word = words.get(at);
         boolean isPlural = word.end() - word.start() > word.plain().length();
         return HALVED.contains(word.plain()) && !isPlural;
+    }
+
+    /** "three quarters" is one part, but "three quarter clovers" are three. */
+    private static List<Word> quartersJoined(List<Word> words) {
+        List<Word> joined = new ArrayList<>(words.size());
+        for (int i = 0; i < words.size(); i++) {
+            boolean isThree = words.get(i).plain().equals("3")
+                    && i + 1 < words.size()
+                    && words.get(i + 1).plain().equals("quarter")
+                    && (i + 2 == words.size() || !words.get(i + 2).plain().startsWith("clover"));
+            joined.add(
+                    isThree
+                            ? new Word(
+                                    "three-quarter",
+                                    words.get(i).start(),
+                                    words.get(i + 1).end(),
+                                    null)
+                            : words.get(i));
+            i += isThree ? 1 : 0;
+        }
+        return joined;
     }
 
     /** "one and a half" is one number. */

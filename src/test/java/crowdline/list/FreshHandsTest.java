@@ -16,7 +16,8 @@ class FreshHandsTest {
     private static final String OFFERED = "?";
 
     static Stream<Spelt> spellings() {
-        return Stream.of("many-hands.txt", "further-hands.txt", "third-hands.txt", "fourth-hands.txt")
+        return Stream.of(
+                        "many-hands.txt", "further-hands.txt", "third-hands.txt", "fourth-hands.txt", "fifth-hands.txt")
                 .flatMap(Spelt::rows);
     }
 
