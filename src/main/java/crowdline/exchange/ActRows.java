@@ -5,6 +5,7 @@ import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.aircraft.Kind;
 import crowdline.show.aircraft.Kinds;
+import crowdline.show.bounds.Most;
 import crowdline.storage.file.ShowFileException;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -12,6 +13,7 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +31,7 @@ final class ActRows {
     private static final String ANYTHING = "fly-past";
 
     private static final double SLOT_MINUTES = 10;
+    private static final int LONGEST_NAME = 300;
     private static final Pattern SEVERAL = Pattern.compile("(?<!\\d)([2-9]|[1-4]\\d)(?!\\d)");
     private static final Set<String> BREAKS = Set.of(
             "break", "lunch", "lunch break", "interval", "pause", "tea break", "no flying", "gap", "end of display");
@@ -91,7 +94,11 @@ final class ActRows {
 
     private final Show show;
     private final Kinds kinds;
+    /** Those of the show by how their titles are compared. */
+    private final Map<String, Act> acts = new HashMap<>();
+
     private final Set<String> met = new HashSet<>();
+    private int added;
 
     /** What a column can be. */
     enum Column {
@@ -106,6 +113,7 @@ final class ActRows {
     ActRows(Show show, Kinds kinds) {
         this.show = show;
         this.kinds = kinds;
+        show.acts().forEach(act -> acts.putIfAbsent(Text.key(act.title()), act));
     }
 
     List<ActRow> read(Path name, List<Cells.Row> rows) throws ShowFileException {
@@ -132,7 +140,7 @@ final class ActRows {
     /** Without heads: times and lengths are told by how they look, texts come in the order act, performer, aircraft. */
     private Heads<Column> guessed(List<Cells.Row> rows) {
         Map<Column, Integer> found = new EnumMap<>(Column.class);
-        int widest = rows.stream().mapToInt(row -> row.cells().size()).max().orElse(0);
+        int widest = rows.stream().mapToInt(row -> row.width()).max().orElse(0);
         for (int column = 0; column < widest; column++) {
             int at = column;
             List<String> said = rows.stream()
@@ -195,10 +203,9 @@ final class ActRows {
         String named = !title.isEmpty()
                 ? title
                 : aircraft.isEmpty() ? performer : performer.isEmpty() ? aircraft : performer + ", " + aircraft;
-        Optional<Act> known = show.acts().stream()
-                .filter(a -> Text.key(a.title()).equals(Text.key(named)))
-                .findFirst();
-        String why = refusal(row, named, minutes);
+        Optional<Act> known =
+                named.length() > 2 * LONGEST_NAME ? Optional.empty() : Optional.ofNullable(acts.get(Text.key(named)));
+        String why = refusal(row, named, minutes, known.isPresent());
         if (why != null) {
             said.clear();
             said.add(why);
@@ -219,7 +226,7 @@ final class ActRows {
                 said);
     }
 
-    private @Nullable String refusal(Cells.Row row, String named, double minutes) {
+    private @Nullable String refusal(Cells.Row row, String named, double minutes, boolean known) {
         Optional<String> formula =
                 row.texts().filter(text -> text.startsWith("=")).findFirst();
         if (formula.isPresent()) {
@@ -228,20 +235,24 @@ final class ActRows {
         if (named.isEmpty()) {
             return "The row names no act; it is passed over";
         }
+        int letters = named.codePointCount(0, named.length());
+        if (letters > LONGEST_NAME) {
+            return "The name of the act is " + letters + " letters long; shorten it to " + LONGEST_NAME;
+        }
         if (BREAKS.contains(Text.key(named))) {
             return "A break is the time between two slots; it is passed over";
-        }
-        if (named.codePointCount(0, named.length()) > 300) {
-            return "The name of the act is " + named.codePointCount(0, named.length())
-                    + " letters long; shorten it to 300";
         }
         if (minutes > 600) {
             return "An act of " + RunningOrder.number(minutes)
                     + " minutes is longer than a day's flying; check the length";
         }
-        return met.add(Text.key(named))
-                ? null
-                : Text.quoted(named) + " stands in a row above as well; give one of them another name";
+        if (!met.add(Text.key(named))) {
+            return Text.quoted(named) + " stands in a row above as well; give one of them another name";
+        }
+        if (!known && show.acts().size() + ++added > Most.ACTS.entries()) {
+            return "A show has " + Most.ACTS.entries() + " acts at most, and this one is over that; split the day";
+        }
+        return null;
     }
 
     private static String changes(Act act, LocalTime start, double minutes) {

@@ -5,13 +5,17 @@ import crowdline.storage.file.LineLimits;
 import crowdline.storage.file.ShowFileException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Rows of cells as a spreadsheet hands them over: copied, or saved as text. */
 final class Cells {
     /** An organiser's table has a column for everybody; few have more than thirty. */
     private static final int MOST_IN_A_ROW = 100;
+
+    /** Rows of a whole season with all their words; what is longer is a document, or the wrong file. */
+    private static final int MOST_LETTERS = 2_000_000;
 
     private Cells() {}
 
@@ -23,13 +27,21 @@ final class Cells {
      * @throws ShowFileException if it is no table, with line and column, or too large
      */
     static List<Row> of(Path name, String text) throws ShowFileException {
+        if (text.length() > MOST_LETTERS) {
+            throw new ShowFileException(String.format(
+                    Locale.UK,
+                    "%s is %,d letters long; the limit is %,d, so take the rows of the table alone, or fewer of them",
+                    name,
+                    text.length(),
+                    MOST_LETTERS));
+        }
         String whole = text.startsWith("\uFEFF") ? text.substring(1) : text;
         if (whole.indexOf('\0') >= 0) {
             throw new ShowFileException(
                     name + " is not text; save the table as comma-separated values, or copy its cells");
         }
         List<Row> rows = CsvFields.of(name, whole, separator(whole), MOST_IN_A_ROW).stream()
-                .map(Row::new)
+                .map(Row::of)
                 .toList();
         if (rows.isEmpty()) {
             throw new ShowFileException(name + " holds no cells; copy the rows of the table, with their heads");
@@ -69,29 +81,43 @@ final class Cells {
         return text.toString();
     }
 
-    /** One row. */
-    record Row(List<CsvFields.Field> cells) {
+    /**
+     * One row.
+     *
+     * @param line of the text, from 1
+     * @param said what each cell says, on one line
+     */
+    record Row(int line, List<String> said) {
+        private static final Pattern BLANKS = Pattern.compile("\\s+");
+        /** As this program writes what a spreadsheet would take for a formula. */
+        private static final Pattern HARMLESS = Pattern.compile("'[=+\\-@]");
+
         Row {
-            cells = List.copyOf(cells);
+            said = List.copyOf(said);
         }
 
-        /** Line of the text, from 1. */
-        int line() {
-            return cells.get(0).where().line();
+        private static Row of(List<CsvFields.Field> cells) {
+            return new Row(
+                    cells.get(0).where().line(),
+                    cells.stream().map(cell -> said(cell.text())).toList());
         }
 
-        /** What a cell says, on one line; empty where there is none, or no such column. */
+        private static String said(String text) {
+            String said = BLANKS.matcher(text).replaceAll(" ").strip();
+            return HARMLESS.matcher(said).lookingAt() ? said.substring(1) : said;
+        }
+
+        /** What a cell says; empty where there is none, or no such column. */
         String text(int column) {
-            if (column < 0 || column >= cells.size()) {
-                return "";
-            }
-            String said = cells.get(column).text().replaceAll("\\s+", " ").strip();
-            // As this program writes what a spreadsheet would take for a formula.
-            return said.matches("'[=+\\-@].*") ? said.substring(1) : said;
+            return column < 0 || column >= said.size() ? "" : said.get(column);
+        }
+
+        int width() {
+            return said.size();
         }
 
         Stream<String> texts() {
-            return IntStream.range(0, cells.size()).mapToObj(this::text);
+            return said.stream();
         }
     }
 }

@@ -45,7 +45,7 @@ record Heads<C extends Enum<C>>(Map<C, Integer> columns, int rows) {
     private static <C extends Enum<C>> Map<C, Integer> named(Cells.Row row, Map<C, List<String>> words) {
         Map<C, Integer> found = new LinkedHashMap<>();
         for (boolean whole : new boolean[] {true, false}) {
-            for (int i = 0; i < row.cells().size(); i++) {
+            for (int i = 0; i < row.width(); i++) {
                 String head = plain(row.text(i));
                 int at = i;
                 if (!head.isEmpty() && !found.containsValue(i)) {

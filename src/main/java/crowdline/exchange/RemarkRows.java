@@ -11,6 +11,7 @@ import crowdline.show.figure.RemarkKind;
 import crowdline.storage.file.ShowFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -49,6 +50,11 @@ final class RemarkRows {
             Map.entry(Column.ID, List.of("id", "remark id")));
 
     private final Show show;
+    /** Those of the show by how their titles are compared. */
+    private final Map<String, Act> acts = new HashMap<>();
+    /** What was said of titles that are none. */
+    private final Map<String, String> unknown = new HashMap<>();
+
     private Show now;
 
     /** What a column can be. */
@@ -80,6 +86,7 @@ final class RemarkRows {
     RemarkRows(Show show) {
         this.show = show;
         now = show;
+        show.acts().forEach(act -> acts.putIfAbsent(Text.key(act.title()), act));
     }
 
     /** Which column is what, if one of them is words. */
@@ -150,12 +157,16 @@ final class RemarkRows {
             }
             return RemarkPlace.SHOW;
         }
-        Act act = show.acts().stream()
-                .filter(a -> Text.key(a.title()).equals(Text.key(title)) || a.id().equals(title))
-                .findFirst()
-                .orElseThrow(() -> new Refused("The show has no act " + Text.quoted(title)
-                        + Nearest.hint(
-                                title, show.acts().stream().map(Act::title).toList())));
+        Act act = acts.get(Text.key(title));
+        if (act == null) {
+            act = show.act(title)
+                    .orElseThrow(() -> new Refused(unknown.computeIfAbsent(
+                            title,
+                            t -> "The show has no act " + Text.quoted(t)
+                                    + Nearest.hint(
+                                            t,
+                                            show.acts().stream().map(Act::title).toList()))));
+        }
         Optional<Figure> byId = act.figure(figureId);
         if (byId.isPresent()) {
             return new RemarkPlace(act.id(), byId.get().id());

@@ -4,10 +4,12 @@ import crowdline.edit.act.CannotBe;
 import crowdline.storage.file.ShowFileException;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** What cells say, compared and quoted, and what is said of all tables. */
 final class Text {
     private static final int LONGEST = 40;
+    private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{M}\\p{N}]+");
 
     private Text() {}
 
@@ -25,9 +27,7 @@ final class Text {
 
     /** By which two names are the same: small letters and digits, whatever stands between them. */
     static String key(String text) {
-        return text.toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\p{M}\\p{N}]+", " ")
-                .strip();
+        return BETWEEN.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" ").strip();
     }
 
     static String quoted(String text) {

@@ -176,15 +176,30 @@ class RunningOrderTest {
     }
 
     @Test
-    void moreActsThanAShowMayHaveAreRefusedWhole() throws ShowFileException {
+    void actsOverWhatAShowMayHaveAreToldBeforeAnyIsTaken() throws ShowFileException {
         StringBuilder rows = new StringBuilder("act,start,minutes\n");
         for (int i = 0; i < 210; i++) {
             rows.append("act ").append(i).append(",10:00,1\n");
         }
         RunningOrder.Reading reading = read(rows.toString(), empty());
-        assertThatThrownBy(() -> RunningOrder.take(reading, adding).of(empty()))
-                .isInstanceOf(CannotBe.class)
-                .hasMessageContaining("200");
+        assertThat(reading.taken()).isEqualTo(200);
+        assertThat(reading.rows().get(199).said()).noneMatch(said -> said.contains("at most"));
+        assertThat(reading.rows().get(200).said())
+                .containsExactly("A show has 200 acts at most, and this one is over that; split the day");
+    }
+
+    @Test
+    void aDocumentIsNoTableAndIsToldAtOnce() {
+        assertThatThrownBy(() -> read("act,start\n" + ("x".repeat(4_000) + ",14:00\n").repeat(9_000), empty()))
+                .hasMessageContaining("the limit is 2,000,000");
+    }
+
+    @Test
+    void aNameOfFiveThousandLettersIsRefusedAlone() throws ShowFileException {
+        RunningOrder.Reading reading = read("act,start\n" + "x".repeat(5_000) + ",14:00\nOwls,14:10\n", empty());
+        assertThat(reading.rows().get(0).said())
+                .containsExactly("The name of the act is 5000 letters long; shorten it to 300");
+        assertThat(reading.rows().get(1).taken()).isTrue();
     }
 
     @Test

@@ -31,14 +31,12 @@ final class PrepareKeeper implements PrepareHost {
     private final Supplier<Pace> pace;
     private final Executor work;
     private final Kinds kinds = KindsFile.shipped();
-    /** The newest list that nobody has read yet. */
-    private final AtomicReference<@Nullable Asked> waiting = new AtomicReference<>();
+    /** Reads the newest that was pasted and nobody has read yet. */
+    private final AtomicReference<@Nullable Runnable> waiting = new AtomicReference<>();
     /** On the event thread only. */
     private @Nullable Figures figures;
     /** On the thread of the work only: for the catalogue of the show that was read for last. */
     private @Nullable Reader reader;
-
-    private record Asked(Show show, String list, Consumer<FigureList> answer) {}
 
     private record Reader(Catalogue catalogue, ListReader lists) {}
 
@@ -54,12 +52,20 @@ final class PrepareKeeper implements PrepareHost {
 
     @Override
     public void read(Show show, String list, Consumer<FigureList> answer) {
-        if (waiting.getAndSet(new Asked(show, list, answer)) == null) {
+        read(() -> reader(show).read(list), answer);
+    }
+
+    @Override
+    public <T> void read(Supplier<T> reading, Consumer<T> answer) {
+        Runnable asked = () -> {
+            T read = reading.get();
+            SwingUtilities.invokeLater(() -> answer.accept(read));
+        };
+        if (waiting.getAndSet(asked) == null) {
             work.execute(() -> {
-                Asked newest = waiting.getAndSet(null);
+                Runnable newest = waiting.getAndSet(null);
                 if (newest != null) {
-                    FigureList read = reader(newest.show()).read(newest.list());
-                    SwingUtilities.invokeLater(() -> newest.answer().accept(read));
+                    newest.run();
                 }
             });
         }

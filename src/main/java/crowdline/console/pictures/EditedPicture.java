@@ -23,6 +23,7 @@ import crowdline.storage.show.KindsFile;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /**
  * The pages of Prepare as a show is edited in them.
@@ -69,6 +70,11 @@ public record EditedPicture(Show show, PrepareView view, String actId) {
         @Override
         public void read(Show show, String list, Consumer<FigureList> answer) {
             answer.accept(new ListReader(catalogue.with(show.figures())).read(list));
+        }
+
+        @Override
+        public <T> void read(Supplier<T> reading, Consumer<T> answer) {
+            answer.accept(reading.get());
         }
 
         @Override

@@ -6,10 +6,12 @@ import crowdline.console.theme.TextRole;
 import crowdline.edit.act.Edit;
 import crowdline.exchange.RemarkTable;
 import crowdline.exchange.RunningOrder;
+import crowdline.show.Show;
 import java.awt.Component;
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Supplier;
 import javax.swing.DefaultListModel;
@@ -41,6 +43,7 @@ final class CellsPanel extends JPanel {
     private final transient Runnable close;
     private final JTextArea cells = new JTextArea();
     private final DefaultListModel<String> rows = new DefaultListModel<>();
+    private final JList<String> list = PlainText.plain(new JList<>(rows));
     private final JTextArea said = PlainText.wrapped("What was understood", EMPTY);
     private final JButton take = new JButton("Take them   Ctrl+Enter");
     private final Timer pause = new Timer(PAUSE_MS, e -> read());
@@ -61,7 +64,6 @@ final class CellsPanel extends JPanel {
         cells.getAccessibleContext().setAccessibleName("Cells of a spreadsheet");
         cells.getDocument().addDocumentListener(new Reread());
         // Tab stands between cells here, and leaves the box with Ctrl.
-        JList<String> list = PlainText.plain(new JList<>(rows));
         list.setFont(appearance.plain(TextRole.BODY));
         list.setCellRenderer(PlainText.cells());
         list.getAccessibleContext().setAccessibleName("Rows as they were understood");
@@ -114,12 +116,32 @@ final class CellsPanel extends JPanel {
     }
 
     private void read() {
-        CellsView view = CellsView.of(cells.getText(), editor.now(), host);
+        String text = cells.getText();
+        Show show = editor.now();
+        host.read(() -> CellsView.of(text, show, host), view -> {
+            // Typed on meanwhile, it is read again.
+            if (text.equals(cells.getText())) {
+                show(view);
+            }
+        });
+    }
+
+    private void show(CellsView view) {
         rows.clear();
-        view.rows().forEach(rows::addElement);
+        // Or each row would be measured before the first is shown.
+        list.setPrototypeCellValue(view.rows().stream()
+                .max(Comparator.comparingInt(String::length))
+                .orElse(null));
+        rows.addAll(view.rows());
         said.setText(view.said().isEmpty() ? EMPTY : view.said());
         edit = view.edit();
         take.setEnabled(edit != null);
+    }
+
+    @Override
+    public void removeNotify() {
+        pause.stop();
+        super.removeNotify();
     }
 
     void take() {

@@ -16,6 +16,7 @@ import crowdline.speech.pace.Pace;
 import crowdline.storage.show.IncidentTemplate;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** What the Prepare place asks of the rest of the program. Each returns at once; what takes time answers on the event thread. */
 public interface PrepareHost {
@@ -25,6 +26,9 @@ public interface PrepareHost {
 
         @Override
         public void read(Show show, String list, Consumer<FigureList> answer) {}
+
+        @Override
+        public <T> void read(Supplier<T> reading, Consumer<T> answer) {}
 
         @Override
         public void make(Show show, Edit edit, Consumer<Change> made, Consumer<String> refused) {
@@ -63,6 +67,13 @@ public interface PrepareHost {
      * @param show whose own figures it may name
      */
     void read(Show show, String list, Consumer<FigureList> answer);
+
+    /**
+     * Reads something else that was pasted, as long as that takes; only the newest of several is read.
+     *
+     * @param reading done off the event thread
+     */
+    <T> void read(Supplier<T> reading, Consumer<T> answer);
 
     /**
      * Makes an edit of a show.

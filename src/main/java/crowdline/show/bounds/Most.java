@@ -48,7 +48,8 @@ public enum Most {
         return key;
     }
 
-    int entries() {
+    /** How many it may have. */
+    public int entries() {
         return entries;
     }
 

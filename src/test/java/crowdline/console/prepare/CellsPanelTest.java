@@ -9,6 +9,8 @@ import crowdline.console.theme.Zoom;
 import crowdline.show.Act;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Cells pasted from a spreadsheet, read at once and taken as one change. */
@@ -57,5 +59,20 @@ class CellsPanelTest {
     void tenThousandRowsAreToldAtOnce() {
         panel.paste("start\tact\n" + "10:00\tx\n".repeat(10_000));
         assertThat(panel.said()).contains("10,000");
+    }
+
+    /** Read on the event thread, the window would be deaf as long, to F12 as well. */
+    @Test
+    void cellsAreReadElsewhere() {
+        List<Runnable> elsewhere = new ArrayList<>();
+        panel.paste("start\tact\n10:00\tOwls\n");
+        sample.reading = elsewhere::add;
+        panel.paste("start\tact\n10:00\tHerons\n");
+        assertThat(panel.rows().get(0)).contains("Owls");
+        panel.paste("start\tact\n10:00\tTerns\n");
+        elsewhere.get(0).run();
+        assertThat(panel.rows().get(0)).as("what was typed over meanwhile").contains("Owls");
+        elsewhere.get(1).run();
+        assertThat(panel.rows().get(0)).contains("Terns");
     }
 }

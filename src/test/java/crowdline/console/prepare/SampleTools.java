@@ -22,6 +22,7 @@ import crowdline.storage.show.KindsFile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.Action;
 
 /** A host that answers at once, an editing of a show, and what they said. */
@@ -31,6 +32,9 @@ final class SampleTools implements PrepareHost {
     private static final Action NOTHING = new NamedAction("nothing", () -> {});
 
     final Editing editing = new Editing();
+    /** Does what is to be read. */
+    Consumer<Runnable> reading = Runnable::run;
+
     final List<String> refused = new ArrayList<>();
     final Tools tools = new Tools(
             new Editor(editing, () -> this, refused::add),
@@ -56,6 +60,11 @@ final class SampleTools implements PrepareHost {
     @Override
     public void read(Show show, String list, Consumer<FigureList> answer) {
         answer.accept(new ListReader(CATALOGUE).read(list));
+    }
+
+    @Override
+    public <T> void read(Supplier<T> reading, Consumer<T> answer) {
+        this.reading.accept(() -> answer.accept(reading.get()));
     }
 
     @Override
