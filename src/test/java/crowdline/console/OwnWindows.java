@@ -94,6 +94,8 @@ public final class OwnWindows {
                         own::messages,
                         "METAR",
                         () -> own.in(Place.PREPARE, KeyEvent.VK_M),
+                        "cells",
+                        own::cells,
                         "help",
                         () -> own.in(Place.WORDS, KeyEvent.VK_F1),
                         "print",
@@ -176,6 +178,18 @@ public final class OwnWindows {
     private void words() {
         go(Place.WORDS);
         window.await("words are open", () -> !window.frame.getTitle().equals("Crowdline"));
+    }
+
+    private void cells() {
+        words();
+        go(Place.PREPARE);
+        window.pressUntil(
+                "cells can be pasted",
+                () -> window.otherWindows().findAny().isPresent(),
+                KeyEvent.VK_I,
+                KeyEvent.VK_CONTROL,
+                KeyEvent.VK_SHIFT);
+        window.inFront();
     }
 
     private void saveAs() {
