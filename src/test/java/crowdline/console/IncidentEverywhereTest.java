@@ -22,7 +22,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.atomic.AtomicReference;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JDialog;
@@ -220,40 +219,15 @@ class IncidentEverywhereTest {
     /** From one component of each kind that is not among those walked, which they then are. */
     private void walk(String name, Runnable opening, Set<Class<?>> walked) {
         opening.run();
-        Class<?> next = focusNext(name, walked);
+        Class<?> next = OwnWindows.focusAnother(window(), name, walked);
         while (next != null) {
             walked.add(next);
             callAndLeaveWindow(name + ", " + next.getSimpleName(), false);
             opening.run();
-            next = focusNext(name, walked);
+            next = OwnWindows.focusAnother(window(), name, walked);
         }
         window().incidentAtOnce(name);
         window().leaveAtOnce();
-    }
-
-    /**
-     * Gives the keys to a component of a kind that is not among those walked, and says which; null if there is none. What has
-     * just been opened still lays itself out, so that scroll bars come and go: one that is gone is chosen anew.
-     */
-    private @Nullable Class<?> focusNext(String name, Set<Class<?>> walked) {
-        window().inFront();
-        AtomicReference<@Nullable Component> chosen = new AtomicReference<>();
-        window().await("the keys are in " + name, () -> {
-            Component next = chosen.get();
-            if (next == null || !next.isShowing()) {
-                next = RealWindow.focusable(window().inFrontNow()).stream()
-                        .filter(c -> !walked.contains(c.getClass()))
-                        .findFirst()
-                        .orElse(null);
-                chosen.set(next);
-            }
-            if (next != null) {
-                next.requestFocusInWindow();
-            }
-            return next == null || next.isFocusOwner();
-        });
-        Component component = chosen.get();
-        return component == null ? null : component.getClass();
     }
 
     private void callAndLeaveWindow(String from, boolean throughTheSystem) {

@@ -21,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.JColorChooser;
@@ -35,6 +36,7 @@ import javax.swing.JPopupMenu;
 import javax.swing.KeyStroke;
 import javax.swing.PopupFactory;
 import javax.swing.ProgressMonitor;
+import org.jspecify.annotations.Nullable;
 
 /** Every window the console can open over its own, by the class that makes it, and how a hand at the keys opens it. */
 public final class OwnWindows {
@@ -268,6 +270,31 @@ public final class OwnWindows {
         window.pressUntil(
                 "it asks how to print", () -> window.otherWindows().count() > 1, KeyEvent.VK_P, KeyEvent.VK_CONTROL);
         window.inFront();
+    }
+
+    /**
+     * Gives the keys to a component of a kind that is not among those walked, and says which; null if there is none. What has
+     * just been opened still lays itself out, so that scroll bars come and go: one that is gone is chosen anew.
+     */
+    static @Nullable Class<?> focusAnother(RealWindow window, String name, Set<Class<?>> walked) {
+        window.inFront();
+        AtomicReference<@Nullable Component> chosen = new AtomicReference<>();
+        window.await("the keys are in " + name, () -> {
+            Component next = chosen.get();
+            if (next == null || !next.isShowing()) {
+                next = RealWindow.focusable(window.inFrontNow()).stream()
+                        .filter(c -> !walked.contains(c.getClass()))
+                        .findFirst()
+                        .orElse(null);
+                chosen.set(next);
+            }
+            if (next != null) {
+                next.requestFocusInWindow();
+            }
+            return next == null || next.isFocusOwner();
+        });
+        Component component = chosen.get();
+        return component == null ? null : component.getClass();
     }
 
     static boolean choosesFile(Window shown) {
