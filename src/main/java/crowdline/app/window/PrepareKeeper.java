@@ -109,7 +109,12 @@ final class PrepareKeeper implements PrepareHost {
 
     @Override
     public AddAct adding() {
-        return new AddAct(catalogue.get(), new FirstDraft(catalogue.get(), pace.get(), DraftWords.SHARE));
+        return new AddAct(catalogue.get(), drafting());
+    }
+
+    @Override
+    public FirstDraft drafting() {
+        return new FirstDraft(catalogue.get(), pace.get(), DraftWords.SHARE);
     }
 
     @Override

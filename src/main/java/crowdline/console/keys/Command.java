@@ -123,6 +123,13 @@ public enum Command {
     LONGER("Longer", Scope.PREPARE, "Fly its lines and slow rolls a second longer", "alt shift RIGHT"),
     SHORTER("Shorter", Scope.PREPARE, "Fly its lines and slow rolls a second shorter", "alt shift LEFT"),
     LAY_OUT("Lay the act out", Scope.PREPARE, "Place the figures of an act drawn by hand", "ctrl shift L"),
+    DRAFT_FIGURE(
+            "Draft the figure's words", Scope.PREPARE, "For the chosen figure, if nobody has written any", "ctrl J"),
+    DRAFT_ACT(
+            "Draft the act's words",
+            Scope.PREPARE,
+            "In every figure without words; what is there stays",
+            "ctrl shift J"),
     PAGE_ACTS("Acts", Scope.PREPARE, "The acts and their figures", "ctrl 1"),
     PAGE_SHOW("Show", Scope.PREPARE, "The day, the place, the limits and the air", "ctrl 2"),
     PAGE_AIRCRAFT("Aircraft", Scope.PREPARE, "What flies", "ctrl 3"),

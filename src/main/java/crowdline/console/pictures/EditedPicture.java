@@ -89,7 +89,12 @@ public record EditedPicture(Show show, PrepareView view, String actId) {
 
         @Override
         public AddAct adding() {
-            return new AddAct(catalogue, new FirstDraft(catalogue, Pace.DEFAULT, 0));
+            return new AddAct(catalogue, drafting());
+        }
+
+        @Override
+        public FirstDraft drafting() {
+            return new FirstDraft(catalogue, Pace.DEFAULT, 0);
         }
 
         @Override

@@ -50,12 +50,24 @@ final class ActsPage extends JPanel {
         ContextMenu.on(
                 actList,
                 tools.actions(),
-                List.of(Command.PASTE_LIST, Command.DUPLICATE, Command.EARLIER, Command.LATER, Command.REMOVE),
+                List.of(
+                        Command.PASTE_LIST,
+                        Command.DUPLICATE,
+                        Command.EARLIER,
+                        Command.LATER,
+                        Command.DRAFT_ACT,
+                        Command.REMOVE),
                 at -> actList.setSelectedIndex(actList.locationToIndex(at)));
         ContextMenu.on(
                 act.table(),
                 tools.actions(),
-                List.of(Command.ADD, Command.EARLIER, Command.LATER, Command.REMOVE, Command.LAY_OUT),
+                List.of(
+                        Command.ADD,
+                        Command.EARLIER,
+                        Command.LATER,
+                        Command.REMOVE,
+                        Command.DRAFT_FIGURE,
+                        Command.LAY_OUT),
                 at -> act.table().chooseAt(at));
         // The list and the table would choose every row the hand passes.
         actList.setDragEnabled(true);

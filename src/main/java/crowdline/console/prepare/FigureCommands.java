@@ -191,6 +191,23 @@ final class FigureCommands {
         });
     }
 
+    /** Drafts the words of the chosen figure. */
+    void draft() {
+        FigureView chosen = chosen();
+        if (chosen != null) {
+            tools.editor()
+                    .make(tools.host()
+                            .get()
+                            .drafting()
+                            .figure(act.id(), chosen.edit().id()));
+        }
+    }
+
+    /** Drafts words in every figure that has none. */
+    void draftAct() {
+        tools.editor().make(tools.host().get().drafting().act(act.id()));
+    }
+
     void layOut() {
         tools.editor().make(figures().layOut(act.id()));
     }

@@ -47,7 +47,12 @@ public interface PrepareHost {
 
         @Override
         public AddAct adding() {
-            return new AddAct(nothing, new FirstDraft(nothing, Pace.DEFAULT, 0));
+            return new AddAct(nothing, drafting());
+        }
+
+        @Override
+        public FirstDraft drafting() {
+            return new FirstDraft(nothing, Pace.DEFAULT, 0);
         }
 
         @Override
@@ -91,6 +96,9 @@ public interface PrepareHost {
 
     /** Adds acts, with words for the speaker of the moment. */
     AddAct adding();
+
+    /** Drafts words, for the speaker of the moment. */
+    FirstDraft drafting();
 
     /** Edits figures. */
     Figures figures();

@@ -73,6 +73,14 @@ public final class PreparePlace implements PlaceScreen {
                         Command.LAY_OUT,
                         this::hasActs,
                         () -> panel().acts().act().commands().ifPresent(FigureCommands::layOut))
+                .on(
+                        Command.DRAFT_FIGURE,
+                        this::hasActs,
+                        () -> panel().acts().act().commands().ifPresent(FigureCommands::draft))
+                .on(
+                        Command.DRAFT_ACT,
+                        this::hasActs,
+                        () -> panel().acts().act().commands().ifPresent(FigureCommands::draftAct))
                 .on(Command.PAGE_ACTS, this::canEdit, () -> panel().turn(Page.ACTS))
                 .on(Command.PAGE_SHOW, this::canEdit, () -> panel().turn(Page.SHOW))
                 .on(Command.PAGE_AIRCRAFT, this::canEdit, () -> panel().turn(Page.AIRCRAFT))

@@ -1,12 +1,18 @@
 package crowdline.edit.act;
 
 import crowdline.draft.DraftWords;
+import crowdline.edit.Change;
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
 import crowdline.show.Act;
 import crowdline.show.Show;
+import crowdline.show.Variant;
 import crowdline.show.catalogue.Catalogue;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.Remark;
 import crowdline.speech.pace.Pace;
+import java.util.List;
+import java.util.function.Predicate;
 
 /** A first draft of what is said in an act, for whoever made one. */
 public final class FirstDraft {
@@ -25,13 +31,82 @@ public final class FirstDraft {
         this.share = share;
     }
 
+    /** Drafts words in every figure of an act that has none, in each variant; what is there stays. */
+    public Edit act(String actId) {
+        return show -> {
+            Act act = Found.act(show, actId);
+            return drafted(
+                    show,
+                    act,
+                    figure -> true,
+                    "Draft the words of " + Found.quoted(act.title()),
+                    "every figure that" + " there is something to say about, and time for, has words already");
+        };
+    }
+
+    /** Drafts words for one figure, if nobody has written any for it; drafts that nobody has touched are written anew. */
+    public Edit figure(String actId, String figureId) {
+        return show -> {
+            Act act = Found.act(show, actId);
+            Figure figure = Found.figure(act, figureId);
+            String name = Found.brief(shipped.with(show.figures()).nameOf(figure));
+            if (figure.remarks().stream().anyMatch(r -> !r.draft())) {
+                throw new CannotBe("Somebody has written words for " + name + " already, and a draft never takes"
+                        + " their place; delete them in Words first, or add to them");
+            }
+            Act without = with(act, figure.withRemarks(List.of()));
+            return drafted(
+                    show,
+                    without,
+                    f -> f.id().equals(figureId),
+                    "Draft the words of " + name,
+                    "there is no time for any, or nothing is known of it");
+        };
+    }
+
+    private Change drafted(Show show, Act act, Predicate<Figure> which, String name, String nothing) throws CannotBe {
+        if (!show.canBePredicted(act) || act.figures().isEmpty()) {
+            throw new CannotBe(
+                    "Words are drafted for what can be predicted, and this act cannot be; the check says why");
+        }
+        Act now = act;
+        for (Variant variant : act.variants()) {
+            Act written = words.of(show.withAct(now), now, flight(show.withAct(now), now, variant), all(show));
+            for (Figure figure : now.figures()) {
+                List<Remark> fresh =
+                        written.figure(figure.id()).map(Figure::remarks).orElse(List.of());
+                if (figure.remarks().isEmpty() && !fresh.isEmpty() && which.test(figure)) {
+                    now = with(now, figure.withRemarks(fresh));
+                }
+            }
+        }
+        if (now.equals(act)) {
+            throw new CannotBe("There is nothing to draft: " + nothing);
+        }
+        return Change.of(name, show.withAct(now));
+    }
+
+    private static Act with(Act act, Figure figure) {
+        return act.withFigures(
+                act.figures().stream()
+                        .map(f -> f.id().equals(figure.id()) ? figure : f)
+                        .toList(),
+                act.remarks());
+    }
+
+    private Catalogue all(Show show) {
+        return shipped.with(show.figures());
+    }
+
+    private Flight flight(Show show, Act act, Variant variant) {
+        return new Predictor(show, all(show), act, variant).predict();
+    }
+
     /** The show with words in every figure of an act that has none yet; itself where the act cannot be predicted. */
     public Show of(Show show, Act act) {
         if (share == 0 || !show.canBePredicted(act) || act.figures().isEmpty()) {
             return show;
         }
-        Catalogue all = shipped.with(show.figures());
-        Flight flight = new Predictor(show, all, act, act.variants().get(0)).predict();
-        return show.withAct(words.of(show, act, flight, all));
+        return show.withAct(words.of(show, act, flight(show, act, act.variants().get(0)), all(show)));
     }
 }

@@ -88,7 +88,12 @@ final class SampleTools implements PrepareHost {
 
     @Override
     public AddAct adding() {
-        return new AddAct(CATALOGUE, new FirstDraft(CATALOGUE, Pace.DEFAULT, DraftWords.SHARE));
+        return new AddAct(CATALOGUE, drafting());
+    }
+
+    @Override
+    public FirstDraft drafting() {
+        return new FirstDraft(CATALOGUE, Pace.DEFAULT, DraftWords.SHARE);
     }
 
     @Override
