@@ -50,9 +50,12 @@ final class Between {
                 return true;
             }
         }
+        boolean isAnotherName = !plain(words, own.get(own.size() - 1)).equals(plain(words, next));
         boolean isNamedTwice = next.from() > after
                 && own.get(0).sense().figure().equals(next.sense().figure())
-                && words.subList(after, next.from()).stream().allMatch(word -> NAMING_AGAIN.contains(word.plain()));
+                && words.subList(after, next.from()).stream()
+                        .allMatch(word -> NAMING_AGAIN.contains(word.plain())
+                                && (isAnotherName || word.plain().equals("the")));
         if (isNamedTwice) {
             return true;
         }
@@ -105,5 +108,9 @@ final class Between {
             }
         }
         return next;
+    }
+
+    private static List<String> plain(List<Word> words, Found found) {
+        return words.subList(found.from(), found.to()).stream().map(Word::plain).toList();
     }
 }

@@ -9,6 +9,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads one piece of a list: a stretch of text between two commas, line ends, or words such as "then". */
 final class PieceReader {
+    /** What may stand ahead of the last figure of a piece. */
+    private static final Set<String> JOINING = Set.of("and", "/");
+
     private static final Set<String> PARTS = Set.of("half", "quarter", "three-quarter");
 
     private static final Set<String> AFTER_SMOKE = Set.of("on", "off", "out", "stop", "end", "system", "go", "running");
@@ -138,7 +141,7 @@ final class PieceReader {
         int i = 0;
         while (i < words.size()) {
             boolean isLast = !found.isEmpty()
-                    && (words.get(i - 1).plain().equals("and")
+                    && (JOINING.contains(words.get(i - 1).plain())
                             || (found.get(found.size() - 1).to() == i
                                     && words.get(i).plain().equals("land")));
             Names.Named named = names.at(words, i, weakToo || isLast || isPullingUp(words, i));
@@ -322,7 +325,7 @@ final class PieceReader {
         return word.number() == null
                 && word.plain().length() < LONG_WORD
                 && Character.isLetter(word.plain().charAt(0))
-                && (word.plain().length() == 1 || !spelling.isEveryday(word))
+                && (word.plain().length() <= 2 || !spelling.isEveryday(word))
                 && !spelling.isKnown(word)
                 && !Manner.isAny(word.plain());
     }

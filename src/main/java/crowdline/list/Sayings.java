@@ -310,7 +310,7 @@ final class Sayings {
         addOfFigure("¤", "(?<=¤[·/ ]{0,40} )" + NUM + "(?= $| left| right| to | ·)", count(1));
         addOfFigure(
                 "half|quarter|three-quarter",
-                "(half|quarter|three-quarter) (?=¤)",
+                "(half|quarter|three-quarter)(?= ¤| $)",
                 (draft, found) -> hasRolls(draft) && number(draft, Detail.COUNT, share(found.group(1))));
         addOfFigure(" row ", "in a row", (draft, found) -> true);
         addOfFigure(" of ", NUM + " of(?: them)?(?= $)", count(1));

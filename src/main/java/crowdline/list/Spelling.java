@@ -89,7 +89,8 @@ final class Spelling {
         if (plain.length() >= word.length() || plain.charAt(0) != word.charAt(0)) {
             return false;
         }
-        return (plain.length() >= 3 && word.startsWith(plain))
+        return (plain.length() >= 3
+                        && (word.startsWith(plain) || undoubled(word).startsWith(plain)))
                 || (isWithin(plain, word) && consonants(plain).equals(consonants(word)))
                 || (plain.length() >= 5
                         && isWithin(plain, word)
@@ -97,6 +98,10 @@ final class Spelling {
                 || (plain.length() >= 3
                         && hasNoVowels(plain)
                         && consonants(word).startsWith(consonants(plain)));
+    }
+
+    private static String undoubled(String word) {
+        return word.replaceAll("(.)\\1", "$1");
     }
 
     private static boolean hasNoVowels(String plain) {
@@ -114,7 +119,7 @@ final class Spelling {
 
     /** The first letter and the consonants after it, each once where it is doubled. */
     private static String consonants(String word) {
-        return word.charAt(0) + word.substring(1).replaceAll("[aeiouy]", "").replaceAll("(.)\\1", "$1");
+        return word.charAt(0) + undoubled(word.substring(1).replaceAll("[aeiouy]", ""));
     }
 
     /** Whether a word is spelt as the trade spells one. */

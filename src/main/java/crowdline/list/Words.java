@@ -91,6 +91,7 @@ final class Words {
             "45 fortyfive",
             "leftend lhe lhs",
             "rightend rhe rhs",
+            "opposite opp",
             "pass passage passing",
             "slow slowly",
             "from frm fr",

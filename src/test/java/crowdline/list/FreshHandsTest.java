@@ -17,7 +17,12 @@ class FreshHandsTest {
 
     static Stream<Spelt> spellings() {
         return Stream.of(
-                        "many-hands.txt", "further-hands.txt", "third-hands.txt", "fourth-hands.txt", "fifth-hands.txt")
+                        "many-hands.txt",
+                        "further-hands.txt",
+                        "third-hands.txt",
+                        "fourth-hands.txt",
+                        "fifth-hands.txt",
+                        "sixth-hands.txt")
                 .flatMap(Spelt::rows);
     }
 
