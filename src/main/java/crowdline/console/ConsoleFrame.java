@@ -82,7 +82,7 @@ public final class ConsoleFrame extends JFrame {
                 new NamedAction(MessagesPanel.TITLE, this::readMessages),
                 host::recent,
                 file -> open(file));
-        pane = new ConsolePane(appearance, actions, demo);
+        pane = new ConsolePane(appearance, actions, demo, () -> OpenAgain.byName(host::recent, file -> open(file)));
         words = pane.words();
         edit = new EditCommands(pane.editing(), this, pane::inIncident, mark -> host.say(mark));
         pane.editing().onEdit(show -> pane.foot().forgetGoodNews());

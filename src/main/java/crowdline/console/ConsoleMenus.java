@@ -8,7 +8,6 @@ import crowdline.console.place.Place;
 import java.awt.Component;
 import java.awt.Font;
 import java.awt.Insets;
-import java.awt.event.ActionEvent;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
@@ -16,7 +15,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.Box;
 import javax.swing.ButtonGroup;
@@ -176,9 +174,9 @@ public final class ConsoleMenus {
             @Override
             public void menuSelected(MenuEvent event) {
                 menu.removeAll();
-                for (Path path : recent.get()) {
+                for (Action again : OpenAgain.byPath(recent, open)) {
                     JMenuItem item = PlainText.plain(new JMenuItem());
-                    item.setAction(new OpenAgain(path, open));
+                    item.setAction(again);
                     menu.add(item);
                 }
                 if (menu.getItemCount() == 0) {
@@ -221,22 +219,6 @@ public final class ConsoleMenus {
                     child.setFont(font.deriveFont(sizePx));
                 }
             }
-        }
-    }
-
-    private static final class OpenAgain extends AbstractAction {
-        private final transient Path path;
-        private final transient Consumer<Path> open;
-
-        OpenAgain(Path path, Consumer<Path> open) {
-            super(path.toString());
-            this.path = path;
-            this.open = open;
-        }
-
-        @Override
-        public void actionPerformed(ActionEvent event) {
-            open.accept(path);
         }
     }
 }

@@ -28,6 +28,7 @@ import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -62,12 +63,22 @@ public final class ConsolePane extends JPanel {
     private transient LearnedButtons learned = LearnedButtons.NONE;
     private transient Appearance appearance;
 
-    /** @param demo opens the demo show */
+    /** One where no file was ever open. */
     public ConsolePane(Appearance appearance, CommandActions actions, Action demo) {
+        this(appearance, actions, demo, List::of);
+    }
+
+    /**
+     * All places, and what stands around them.
+     *
+     * @param demo opens the demo show
+     * @param again each opens a file that was open before
+     */
+    public ConsolePane(Appearance appearance, CommandActions actions, Action demo, Supplier<List<Action>> again) {
         super(new BorderLayout());
         this.appearance = appearance;
         this.actions = actions;
-        Ways ways = new Ways(actions.of(Command.NEW_SHOW), actions.of(Command.OPEN), demo);
+        Ways ways = new Ways(actions.of(Command.NEW_SHOW), actions.of(Command.OPEN), demo, again);
         Runnable keysBack = this::requestFocusInWindow;
         words = new WordsPlace(appearance, editing);
         prepare = new PreparePlace(appearance, ways, editing, actions::of);

@@ -9,6 +9,7 @@ import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
+import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
 
 /** What stands where a show would be: what to do, and the two ways to do it, or what is being opened. */
@@ -22,6 +23,8 @@ public final class EmptyShow extends JPanel {
     };
 
     private static final int LONGEST_NAME = 60;
+    /** As many as fit below the rest at the largest zoom; the menu has the others. */
+    private static final int MOST_LAST = 3;
 
     private final transient Ways ways;
     private transient Appearance appearance;
@@ -85,12 +88,28 @@ public final class EmptyShow extends JPanel {
             for (String step : STEPS) {
                 add(line("Step", step), "wmin 0, growx, wrap " + appearance.room(8));
             }
-            add(buttons(), "gaptop " + appearance.room(14));
+            add(buttons(), "gaptop " + appearance.room(14) + ", wrap " + appearance.room(18));
+            again();
         } else {
             add(line("What is being done", shown.doing()), "wmin 0, growx");
         }
         revalidate();
         repaint();
+    }
+
+    /** What was open last, a button for each: most often it is one of those. */
+    private void again() {
+        List<Action> last = ways.again().get();
+        if (last.isEmpty()) {
+            return;
+        }
+        add(line("Opened last", "Opened last:"), "wmin 0, growx, wrap " + appearance.room(6));
+        for (Action one : last.subList(0, Math.min(MOST_LAST, last.size()))) {
+            JButton button = PlainText.plain(new JButton(one));
+            button.setFont(appearance.plain(TextRole.SMALL));
+            button.setHorizontalAlignment(SwingConstants.LEADING);
+            add(button, "wmin 0, growx, wrap " + appearance.room(6));
+        }
     }
 
     private JTextArea line(String name, String words) {
