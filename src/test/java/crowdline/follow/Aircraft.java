@@ -16,7 +16,6 @@ final class Aircraft {
     static final double LOWEST_M = 50;
 
     private static final double RHO = 1.2;
-    private static final double LOAD_LAG_S = 0.3;
     private static final double POWER_LAG_S = 0.7;
     private static final int EVERY = 5;
 
@@ -29,6 +28,7 @@ final class Aircraft {
     private final double cd0;
     private final V3 wind;
     private final double gustMps;
+    private final double loadLagS;
     private V3 gust = new V3(0, 0, 0);
     private int steps;
 
@@ -40,12 +40,13 @@ final class Aircraft {
     double load = 1;
     double power = 1;
 
-    Aircraft(Airframe airframe, Variety variety, V3 wind, double gustMps, Truth truth, SplittableRandom random) {
+    Aircraft(Airframe airframe, Variety variety, V3 wind, Sky sky, Truth truth, SplittableRandom random) {
         this.airframe = airframe;
         this.truth = truth;
         this.random = random;
         this.wind = wind;
-        this.gustMps = gustMps;
+        gustMps = sky.gustMps();
+        loadLagS = sky.pullLagS();
         massKg = airframe.massKg() * variety.mass();
         boolean turns = airframe.engine() instanceof Engine.Propeller;
         powerW = turns ? ((Engine.Propeller) airframe.engine()).powerKw() * 1000 * variety.power() : 0;
@@ -80,6 +81,9 @@ final class Aircraft {
     }
 
     private double thrustN() {
+        if (airframe.engine() instanceof Engine.Jet jet) {
+            return 1000 * jet.thrustKn() * (1 - speedMps / 1000);
+        }
         // Straight line: as a propeller of 78 % at 50 m/s, and a third more at rest than a constant power would tell.
         return Math.max(0, 0.78 * powerW / 50 * (1.75 - 0.75 * speedMps / 50));
     }
@@ -102,7 +106,7 @@ final class Aircraft {
      */
     void curve(double askedG, double askedPower) {
         double wanted = askedG > 1 && up.z() > 0 ? Math.max(askedG, limited(pullOutG())) : askedG;
-        load += (wanted - load) * DT / LOAD_LAG_S;
+        load += (wanted - load) * DT / loadLagS;
         along(load, askedPower, 0);
         double bend = (load * G - G * up.z()) / Math.max(speedMps, 10);
         turnTowards(up, bend * DT);
@@ -111,7 +115,7 @@ final class Aircraft {
     /** One step straight on. */
     void straight(double askedPower, double extraCd) {
         double across = Math.sqrt(Math.max(0, 1 - direction.z() * direction.z()));
-        load += (across * Math.signum(up.z() + 1e-9) - load) * DT / LOAD_LAG_S;
+        load += (across * Math.signum(up.z() + 1e-9) - load) * DT / loadLagS;
         along(across, askedPower, extraCd);
     }
 
@@ -146,7 +150,11 @@ final class Aircraft {
         gust = gust.times(keep)
                 .plus(new V3(
                         random.nextGaussian() * kick, random.nextGaussian() * kick, random.nextGaussian() * kick / 2));
-        V3 ground = airMps.plus(wind).plus(gust);
+        ground(airMps.plus(wind).plus(gust));
+    }
+
+    /** Moves it over the ground by a velocity. */
+    void ground(V3 ground) {
         place = place.plus(ground.times(DT));
         tS += DT;
         if (steps++ % EVERY == 0) {

@@ -88,13 +88,20 @@ final class Display {
      * @param beforeS seconds on the ground, or holding, before the act
      */
     Truth fly(
-            List<Integer> order, List<Element> strange, double share, double untoldWindMps, double beforeS, long seed) {
+            List<Integer> order,
+            List<Element> strange,
+            double share,
+            double untoldWindMps,
+            double beforeS,
+            boolean hard,
+            long seed) {
         SplittableRandom random = new SplittableRandom(seed);
+        Sky sky = hard ? Sky.hard(new SplittableRandom(seed + 7)) : Sky.gentle(share);
         Truth truth = new Truth();
         Variety variety = Variety.drawn(share, random);
         V3 wind = toldWind.plus(new V3(untoldWindMps * Variety.bell(random), untoldWindMps * Variety.bell(random), 0));
-        Aircraft a = new Aircraft(airframe, variety, wind, 0.8, truth, random);
-        Pilot pilot = new Pilot(a, share, random);
+        Aircraft a = new Aircraft(airframe, variety, wind, sky, truth, random);
+        Pilot pilot = new Pilot(a, share, sky, random);
         enter(a, share, random);
         wait(a, truth, beforeS, random);
         for (int f : order) {
@@ -103,10 +110,20 @@ final class Display {
             if (f == Truth.UNKNOWN) {
                 strange.forEach(pilot::fly);
             } else if (timed(f)) {
-                circuit(a, truth, f, share, random);
+                if (sky.real()) {
+                    really(a, wind, f, share, sky, random);
+                } else {
+                    circuit(a, truth, f, share, random);
+                }
             } else {
                 pilot.mirrored = Math.abs(a.direction.x()) > 0.5 && planned(f) * a.direction.x() < 0;
-                elements.get(f).forEach(pilot::fly);
+                pilot.heightM = heightAtEndM(f);
+                if (sky.real() && joins(f)) {
+                    new WayBetween(a, wind, sky, share, random)
+                            .fly(planned(flight.figures().get(f)), pilot.mirrored);
+                } else {
+                    elements.get(f).forEach(pilot::fly);
+                }
             }
             truth.flown.add(new Truth.Flown(f, start, a.tS));
         }
@@ -121,6 +138,39 @@ final class Display {
                 .findFirst()
                 .map(s -> s.nose().x())
                 .orElse(1.0);
+    }
+
+    private boolean joins(int f) {
+        return elements.get(f).stream().anyMatch(e -> e instanceof Element.Run || e instanceof Element.Reposition);
+    }
+
+    private List<Sample> planned(FigureFlight figure) {
+        return flight.samples().stream()
+                .filter(s -> s.tS() >= figure.startS() && s.tS() <= figure.endS())
+                .toList();
+    }
+
+    private double heightAtEndM(int f) {
+        double end = flight.figures().get(f).endS();
+        return flight.samples().stream()
+                .filter(s -> s.tS() >= end - 0.2)
+                .findFirst()
+                .map(s -> s.place().z())
+                .orElse(150.0);
+    }
+
+    private void really(Aircraft a, V3 wind, int f, double share, Sky sky, SplittableRandom random) {
+        FigureFlight planned = flight.figures().get(f);
+        Placing exit = figures.get(f).exit();
+        double duration = planned.durationS() * (1 + share * Variety.bell(random));
+        if (exit == null) {
+            double end = a.tS + duration;
+            while (a.tS < end) {
+                a.straight(0.6, 0);
+            }
+            return;
+        }
+        new Circuit(a, wind, sky.placeM(), random).fly(exit, heading(exit), duration, random);
     }
 
     private void enter(Aircraft a, double share, SplittableRandom random) {

@@ -12,8 +12,10 @@ import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Objects;
 import java.util.SplittableRandom;
@@ -27,19 +29,35 @@ import org.jspecify.annotations.Nullable;
  */
 public final class FollowTrial {
     private static final String USAGE = """
-            trial [--act ID] [--only WORDS] [--save FILE] [--against FILE] [--more] [SEEDS...]
+            trial [--hard] [--act ID] [--only WORDS] [--save FILE] [--against FILE] [--more] [SEEDS...]
               SEEDS           numbers or ranges such as 5000-5019, which is what is flown unless told
-              --act ID        the act of the show of a biplane and a glider, jackanapes-solo unless told
+              --hard          acts of several kinds of aircraft, flown as those fly and received as receivers receive
+              --act ID        the act of the show of a biplane and a glider, jackanapes-solo unless told, or all the hard ones
               --only WORDS    scenarios with these words in their name
               --save FILE     writes down how each flight was followed
               --against FILE  prints what has changed since a run that was saved
               --more          also the clock alone, a simulated hand, and figures that were often missed""";
 
+    private static final Map<String, String> SHOWS = Map.of(
+            "", "shows/fenmarsh-air-day.json",
+            "wrackenholt", "shows/wrackenholt-evening.json",
+            "arranged", "follow/arranged.json");
+    /** Each as its show and its act: four that were written by hand, and three that were arranged from a pilot's list. */
+    private static final List<String> HARD_ACTS = List.of(
+            "jackanapes-solo",
+            "thistledown-glider",
+            "wrackenholt/quickthorn-solo",
+            "wrackenholt/teasel-solo",
+            "arranged/flights-for-the-trial",
+            "arranged/pilot-two-old-trainer",
+            "arranged/pilot-three-jet-trainer");
+
     private static final double REACTION_S = 0.25;
     private static final double LATE_S = 1.5;
     private static final int ONE_LATE_IN = 10;
 
-    private String act = "jackanapes-solo";
+    private @Nullable String act;
+    private boolean hard;
     private String only = "";
     private @Nullable Path save;
     private @Nullable Path against;
@@ -65,6 +83,7 @@ public final class FollowTrial {
             String word = words.next();
             switch (word) {
                 case "--act" -> act = words.next();
+                case "--hard" -> hard = true;
                 case "--only" -> only = words.next();
                 case "--save" -> save = Path.of(words.next());
                 case "--against" -> against = Path.of(words.next());
@@ -89,13 +108,22 @@ public final class FollowTrial {
             // Before an hour is spent on what cannot be kept.
             TrialFlight.write(save, flights);
         }
-        Display display = display(act);
-        System.out.println(act + ", flights of each scenario: " + seeds.size());
-        System.out.println(Score.head() + "  us a reading");
-        for (Scenario scenario : Scenario.all()) {
-            if (scenario.name().contains(only)) {
-                System.out.print(tried(display, scenario));
+        List<String> acts = act != null ? List.of(act) : hard ? HARD_ACTS : List.of("jackanapes-solo");
+        Map<String, Score> together = new LinkedHashMap<>();
+        for (String each : acts) {
+            Display display = display(each);
+            System.out.println(each + ", flights of each scenario: " + seeds.size());
+            System.out.println(Score.head() + "  us a reading");
+            for (Scenario scenario : hard ? Scenario.inAHardSky() : Scenario.all()) {
+                if (scenario.name().contains(only)) {
+                    Score all = together.computeIfAbsent(scenario.name(), n -> new Score());
+                    System.out.print(tried(display, each, scenario, all));
+                }
             }
+        }
+        if (acts.size() > 1) {
+            System.out.println("all acts\n" + Score.head());
+            together.forEach((name, score) -> System.out.println(score.line(name)));
         }
         if (save != null) {
             TrialFlight.write(save, flights);
@@ -111,21 +139,25 @@ public final class FollowTrial {
     }
 
     static Display display(String act) throws ShowFileException {
+        int slash = act.indexOf('/');
+        String file = SHOWS.get(act.substring(0, Math.max(slash, 0)));
+        String id = act.substring(slash + 1);
         Show show = Objects.requireNonNull(new ShowFile()
                 .read(Path.of(
                         System.getProperty("crowdline.home", "."),
-                        "src/test/resources/crowdline/shows/fenmarsh-air-day.json"))
+                        "src/test/resources/crowdline",
+                        String.valueOf(file)))
                 .show());
         Catalogue catalogue = CatalogueFile.shipped();
         Act found = show.acts().stream()
-                .filter(a -> a.id().equals(act))
+                .filter(a -> a.id().equals(id))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("there is no act " + act + " but "
                         + show.acts().stream().map(Act::id).toList()));
         return new Display(show, catalogue, found, found.variants().get(0).name());
     }
 
-    private String tried(Display display, Scenario scenario) {
+    private String tried(Display display, String name, Scenario scenario, Score all) {
         Score followed = new Score();
         Score clock = new Score();
         Score hand = new Score();
@@ -141,11 +173,11 @@ public final class FollowTrial {
             readings += log.size();
             Boundaries found = Boundaries.said(display.plan, heard, log);
             Score flight = new Score();
-            for (Score score : List.of(flight, followed)) {
+            for (Score score : List.of(flight, followed, all)) {
                 score.count(truth, said);
                 score.count(truth, found);
             }
-            flights.add(TrialFlight.of(scenario, seed, flight));
+            flights.add(TrialFlight.of(name, scenario, seed, flight));
             clock.count(truth, byClock(display, truth));
             hand.count(truth, byHand(truth, seed));
         }

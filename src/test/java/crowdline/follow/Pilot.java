@@ -11,18 +11,20 @@ final class Pilot {
 
     private final Aircraft a;
     private final SplittableRandom random;
-    private final double share;
     private final Habit pull;
     private final Habit rolls;
     private final Habit pauses;
     private final Habit speeds;
+    private final Sky sky;
+    /** The height to which level lines are flown back, metres, where they are. */
+    double heightM;
     /** Whether the figure is flown the other way along the A-axis than planned. */
     boolean mirrored;
 
-    Pilot(Aircraft aircraft, double share, SplittableRandom random) {
+    Pilot(Aircraft aircraft, double share, Sky sky, SplittableRandom random) {
         a = aircraft;
         this.random = random;
-        this.share = share;
+        this.sky = sky;
         pull = new Habit(share, random);
         rolls = new Habit(share, random);
         pauses = new Habit(1.5 * share, random);
@@ -60,6 +62,8 @@ final class Pilot {
             tumble(tumble);
         } else if (e instanceof Element.Turn turn) {
             turn(turn);
+        } else if (e instanceof Element.Run run) {
+            run(run);
         } else if (e instanceof Element.HoverRoll hover) {
             wait(hover.seconds() * pauses.factor(), hover.power());
         } else {
@@ -90,13 +94,13 @@ final class Pilot {
                 yield t -> gaining ? a.speedMps >= v : a.speedMps <= v;
             }
             case FEET -> {
-                double z = line.value() * FT + share * 150 * Variety.bell(random);
+                double z = line.value() * FT + sky.heightM() * Variety.bell(random);
                 double way = Math.signum(a.direction.z());
                 yield t -> Math.abs(a.direction.z()) < 0.02 || way * (a.place.z() - z) >= 0;
             }
             case RADII, STALLS, ENTRY_HEIGHT, ENTRY_LINE -> throw new IllegalArgumentException("not drawn");
             case ALONG_M -> {
-                double x = (mirrored ? -1 : 1) * line.value() + share * 250 * Variety.bell(random);
+                double x = (mirrored ? -1 : 1) * line.value() + sky.placeM() * Variety.bell(random);
                 double way = Math.signum(a.direction.x());
                 yield t -> Math.abs(a.direction.x()) < 0.05 || way * (a.place.x() - x) >= 0;
             }
@@ -105,7 +109,7 @@ final class Pilot {
         boolean level = Math.abs(a.direction.z()) < 0.1;
         while (!end.reached(a.tS) && a.tS < longest && !mustPullOut() && !outOfSpeed()) {
             if (level) {
-                home();
+                home(line.until() != Element.Until.KNOTS);
             }
             a.straight(line.power(), 0);
         }
@@ -126,18 +130,40 @@ final class Pilot {
     }
 
     /** On a level line the heading is kept along the display line, and gently back on to it. */
-    private void home() {
+    private void home(boolean keepsHeight) {
         if (Math.abs(a.direction.x()) < 0.8) {
             return;
         }
         double way = Math.signum(a.direction.x());
         double drift = Math.max(-0.2, Math.min(0.2, -a.place.y() / 400));
         double climb = Math.max(0, Math.min(0.1, (Aircraft.LOWEST_M - a.place.z()) / 300));
+        if (sky.real() && keepsHeight) {
+            climb = towardsHeight(climb);
+        }
         V3 wanted = new V3(way, drift, climb).unit();
         V3 now = a.direction
                 .plus(wanted.minus(a.direction).times(Aircraft.DT / 1.5))
                 .unit();
         a.point(now, a.up);
+    }
+
+    /** The climb, as a slope, of a pilot who goes back to the height planned as far as speed allows. */
+    private double towardsHeight(double climb) {
+        double fast = a.speedMps / a.stallMps();
+        return fast < 1.25 && a.place.z() > Aircraft.LOWEST_M
+                ? -0.15
+                : Math.max(climb, Math.max(-0.12, Math.min(fast < 1.4 ? 0 : 0.12, (heightM - a.place.z()) / 300)));
+    }
+
+    private void run(Element.Run run) {
+        double x = (mirrored ? -1 : 1) * run.alongM() + sky.placeM() * Variety.bell(random);
+        double mps = run.kt() * KT * speeds.factor();
+        double way = Math.signum(a.direction.x());
+        double end = a.tS + 60;
+        while (Math.abs(a.direction.x()) > 0.05 && way * (a.place.x() - x) < 0 && a.tS < end && !mustPullOut()) {
+            home(true);
+            a.straight(a.speedMps < mps ? 1 : Math.min(0.3, run.power()), 0);
+        }
     }
 
     private void wait(double seconds, double power) {
@@ -375,6 +401,9 @@ final class Pilot {
             done += Aircraft.G * Math.tan(held) / Math.max(a.speedMps, 15) * Aircraft.DT;
             V3 d = d0.turned(V3.UP, -side * done);
             double climb = Math.toRadians(turn.peakPathDeg()) * Math.sin(2 * Math.PI * done / through);
+            if (sky.real() && turn.peakPathDeg() == 0) {
+                climb = towardsHeight(climb);
+            }
             d = d.times(Math.cos(climb)).plus(V3.UP.times(Math.sin(climb)));
             a.point(d, V3.UP);
             a.straight(turn.power(), 0.5 * a.airframe.inducedDragFactor() * Math.pow(Math.tan(held), 2) * 0.1);
@@ -386,7 +415,7 @@ final class Pilot {
         Element.Side away = Element.Side.AWAY;
         turn(new Element.Turn(away, 215, r.bankDeg(), 0, 0, r.power()));
         double end = a.tS + 30;
-        while (Math.abs(a.place.y()) > 60 && a.tS < end) {
+        while (Math.abs(a.place.y() - (sky.real() ? r.awayM() : 0)) > 60 && a.tS < end) {
             a.straight(r.power(), 0);
         }
         V3 along = new V3(Math.signum(a.direction.x()), 0, 0);

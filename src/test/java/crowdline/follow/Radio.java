@@ -14,9 +14,25 @@ import java.util.SplittableRandom;
  * @param reckons how often it reckons on in a straight line for four seconds
  * @param drifts how often its height drifts off within two seconds, stays there for two, and comes back as slowly
  * @param speeds whether it tells its speed over the ground
+ * @param slowM noise that comes and goes within half a minute, standard deviation in each direction, metres
+ * @param heightOffM how far off the heights are from first to last, up or down
  */
-record Radio(double hz, double missing, int freezes, int reckons, int drifts, boolean speeds) {
+record Radio(
+        double hz,
+        double missing,
+        int freezes,
+        int reckons,
+        int drifts,
+        boolean speeds,
+        double slowM,
+        double heightOffM) {
+    Radio(double hz, double missing, int freezes, int reckons, int drifts, boolean speeds) {
+        this(hz, missing, freezes, reckons, drifts, speeds, 0, 0);
+    }
+
     private static final double NOISE_M = 2;
+    private static final double SLOW_M = 3;
+    private static final double SLOW_S = 30;
     private static final double NOISE_MPS = 0.3;
     private static final double FAULT_S = 4;
     private static final double JUMP_M = 250;
@@ -28,12 +44,21 @@ record Radio(double hz, double missing, int freezes, int reckons, int drifts, bo
         return new Radio(hz, 0, 0, 0, 0, true);
     }
 
+    /** The same with slow noise, and heights that are off by so much. */
+    Radio slowly(double heightOffM) {
+        return new Radio(hz, missing, freezes, reckons, drifts, speeds, SLOW_M, heightOffM);
+    }
+
     List<Reading> receive(Truth truth, SplittableRandom random) {
         double first = truth.instants.get(0).tS();
         double last = truth.instants.get(truth.instants.size() - 1).tS();
         double[] freezeAt = times(freezes, first, last, random);
         double[] reckonAt = times(reckons, first, last, random);
         double[] driftAt = times(drifts, first, last, random);
+        SplittableRandom slowly = slowM > 0 ? random.split() : new SplittableRandom(0);
+        V3 slow = new V3(0, 0, 0);
+        V3 always = V3.UP.times(slowly.nextBoolean() ? heightOffM : -heightOffM);
+        double kept = Math.exp(-1 / hz / SLOW_S);
         List<Reading> out = new ArrayList<>();
         for (double t = first; t <= last; t += 1 / hz) {
             boolean lost = random.nextDouble() < missing;
@@ -42,13 +67,18 @@ record Radio(double hz, double missing, int freezes, int reckons, int drifts, bo
             V3 noise = new V3(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).times(NOISE_M);
             V3 speedNoise =
                     new V3(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).times(NOISE_MPS);
+            if (slowM > 0) {
+                V3 kick = new V3(slowly.nextGaussian(), slowly.nextGaussian(), slowly.nextGaussian());
+                slow = slow.times(kept).plus(kick.times(slowM * Math.sqrt(1 - kept * kept)));
+            }
             if (lost) {
                 continue;
             }
+            noise = noise.plus(slow).plus(always);
             Truth.Instant i = truth.at(t);
             if (frozen < FAULT_S) {
                 Truth.Instant stuck = truth.at(t - frozen);
-                out.add(reading(t, stuck.place().plus(new V3(1, 1, 1)), stuck.groundMps()));
+                out.add(reading(t, stuck.place().plus(always).plus(new V3(1, 1, 1)), stuck.groundMps()));
             } else if (frozen < FAULT_S + JUMPED_S) {
                 // It comes back somewhere else and only then finds its place again.
                 double left = JUMP_M * (1 - (frozen - FAULT_S) / JUMPED_S);
@@ -56,7 +86,8 @@ record Radio(double hz, double missing, int freezes, int reckons, int drifts, bo
                         t, i.place().plus(noise).plus(new V3(left * 0.8, left * 0.5, left * 0.3)), i.groundMps()));
             } else if (reckoned < FAULT_S) {
                 Truth.Instant from = truth.at(t - reckoned);
-                out.add(reading(t, from.place().plus(from.groundMps().times(reckoned)), from.groundMps()));
+                out.add(reading(
+                        t, from.place().plus(always).plus(from.groundMps().times(reckoned)), from.groundMps()));
             } else {
                 V3 off = V3.UP.times(DRIFT_M * drifted(since(driftAt, t)));
                 out.add(reading(

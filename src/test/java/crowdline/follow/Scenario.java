@@ -15,9 +15,21 @@ import java.util.SplittableRandom;
  * @param change what becomes of the order
  * @param tempo factor on all times
  * @param waitS seconds before the act, of which the follower is not told; 0 to tell it of the start
+ * @param hard whether it is flown in a {@link Sky} that makes it hard
  */
 record Scenario(
-        String name, double share, double untoldWindMps, Radio radio, Change change, double tempo, double waitS) {
+        String name,
+        double share,
+        double untoldWindMps,
+        Radio radio,
+        Change change,
+        double tempo,
+        double waitS,
+        boolean hard) {
+
+    Scenario(String name, double share, double untoldWindMps, Radio radio, Change change, double tempo, double waitS) {
+        this(name, share, untoldWindMps, radio, change, tempo, waitS, false);
+    }
 
     enum Change {
         NONE,
@@ -53,7 +65,7 @@ record Scenario(
     }
 
     Scenario with(Change other) {
-        return new Scenario(name, share, untoldWindMps, radio, other, tempo, waitS);
+        return new Scenario(name, share, untoldWindMps, radio, other, tempo, waitS, hard);
     }
 
     static List<Scenario> all() {
@@ -82,6 +94,38 @@ record Scenario(
                 new Scenario("5 % and all 15 % slower", 0.05, 0, five, Change.NONE, 1.15, 0),
                 new Scenario("5 % and all 15 % faster", 0.05, 0, five, Change.NONE, 0.87, 0),
                 new Scenario("10 %, start not told, 3 minutes on", 0.10, 0, five, Change.NONE, 1, 180));
+    }
+
+    private Scenario harder() {
+        return new Scenario(name, share, untoldWindMps, radio, change, tempo, waitS, true);
+    }
+
+    private static Scenario changed(String name, Change change) {
+        return new Scenario(name, 0.10, 0, Radio.good(5).slowly(0), change, 1, 0);
+    }
+
+    /** The scenarios of the hard trial: flown as aircraft are, and received with noise that comes and goes slowly. */
+    static List<Scenario> inAHardSky() {
+        Radio five = Radio.good(5).slowly(0);
+        return List.of(
+                        plain("10 %, 5 Hz", 0.10, 0, five),
+                        plain("10 %, 1 Hz", 0.10, 0, Radio.good(1).slowly(0)),
+                        plain(
+                                "10 %, 10 Hz, heights 50 m off",
+                                0.10, 0, Radio.good(10).slowly(50)),
+                        plain("15 %, untold wind 4 m/s", 0.15, 4, five),
+                        plain("15 %, a third missing", 0.15, 0, new Radio(5, 0.33, 0, 0, 0, true).slowly(0)),
+                        changed("10 %, one figure dropped", Change.DROPPED),
+                        changed("10 %, one figure repeated", Change.REPEATED),
+                        changed("10 %, two figures swapped", Change.SWAPPED),
+                        changed("10 %, an unknown one inserted", Change.STRANGE),
+                        changed("10 %, an extra reposition", Change.REPOSITION),
+                        changed("10 %, broken off to land", Change.BROKEN_OFF),
+                        plain("10 %, freezes and jumps, reckons on", 0.10, 0, new Radio(5, 0, 3, 3, 0, true).slowly(0)),
+                        new Scenario("10 %, start not told, 1 minute on", 0.10, 0, five, Change.NONE, 1, 60))
+                .stream()
+                .map(Scenario::harder)
+                .toList();
     }
 
     /** True if the follower is told of the change, as the commentator's key does. */
@@ -115,7 +159,7 @@ record Scenario(
                 order = kept;
             }
         }
-        Truth truth = display.fly(order, strange, share, untoldWindMps, waitS, seed);
+        Truth truth = display.fly(order, strange, share, untoldWindMps, waitS, hard, seed);
         return tempo == 1 ? truth : truth.stretched(tempo);
     }
 }

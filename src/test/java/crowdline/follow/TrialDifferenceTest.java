@@ -11,7 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class TrialDifferenceTest {
     private static TrialFlight flight(long seed, double right) {
-        return new TrialFlight("10 % varied, 5 Hz", seed, right, 0.1 / 3, 0.3, 0.2);
+        return new TrialFlight("act", "10 % varied, 5 Hz", seed, right, 0.1 / 3, 0.3, 0.2);
     }
 
     /** The flights differ by twenty from each other, and by one or two from what they were. */

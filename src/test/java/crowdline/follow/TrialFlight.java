@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 /**
  * How one flight of a trial was followed. A file of these, a line each, lets a later run be compared flight by flight.
  *
+ * @param act its name
  * @param scenario its name
  * @param seed of the flight
  * @param right per cent of the time, the figure said was the one flown
@@ -18,11 +19,18 @@ import java.util.stream.Stream;
  * @param lookedBackS the same as found in the log afterwards
  */
 record TrialFlight(
-        String scenario, long seed, double right, double sureAndWrong, double boundaryS, double lookedBackS) {
+        String act,
+        String scenario,
+        long seed,
+        double right,
+        double sureAndWrong,
+        double boundaryS,
+        double lookedBackS) {
     private static final String BETWEEN = "\t";
 
-    static TrialFlight of(Scenario scenario, long seed, Score score) {
+    static TrialFlight of(String act, Scenario scenario, long seed, Score score) {
         return new TrialFlight(
+                act,
                 scenario.name(),
                 seed,
                 100 * score.rightShare(),
@@ -42,7 +50,7 @@ record TrialFlight(
     }
 
     private String line() {
-        return Stream.of(scenario, seed, right, sureAndWrong, boundaryS, lookedBackS)
+        return Stream.of(act, scenario, seed, right, sureAndWrong, boundaryS, lookedBackS)
                 .map(String::valueOf)
                 .collect(Collectors.joining(BETWEEN));
     }
@@ -51,14 +59,15 @@ record TrialFlight(
         String[] part = line.split(BETWEEN, -1);
         return new TrialFlight(
                 part[0],
-                Long.parseLong(part[1]),
-                Double.parseDouble(part[2]),
+                part[1],
+                Long.parseLong(part[2]),
                 Double.parseDouble(part[3]),
                 Double.parseDouble(part[4]),
-                Double.parseDouble(part[5]));
+                Double.parseDouble(part[5]),
+                Double.parseDouble(part[6]));
     }
 
     boolean isSameFlight(TrialFlight other) {
-        return seed == other.seed && scenario.equals(other.scenario);
+        return seed == other.seed && act.equals(other.act) && scenario.equals(other.scenario);
     }
 }

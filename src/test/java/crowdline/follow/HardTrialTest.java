@@ -1,0 +1,79 @@
+package crowdline.follow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import crowdline.storage.file.ShowFileException;
+import crowdline.telemetry.Reading;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** The flights of the hard trial are such as aircraft fly and receivers receive. */
+@Tag("slow")
+class HardTrialTest {
+    private static final long SEED = 6100;
+    private static Display jet;
+    private static Truth flight;
+
+    @BeforeAll
+    static void fly() throws ShowFileException {
+        jet = FollowTrial.display("arranged/pilot-three-jet-trainer");
+        flight = scenario("10 %, 5 Hz").fly(jet, SEED);
+    }
+
+    private static Scenario scenario(String name) {
+        return Scenario.inAHardSky().stream()
+                .filter(s -> s.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<Truth.Instant> during(Truth.Flown flown) {
+        return flight.instants.stream()
+                .filter(i -> i.tS() > flown.startS() && i.tS() <= flown.endS())
+                .toList();
+    }
+
+    @Test
+    void landingIsNoFasterThanThePassBeforeItAndEndsAtRestOnTheGround() {
+        Truth.Flown landing = flight.flown.get(flight.flown.size() - 1);
+        List<Truth.Instant> way = during(landing);
+        double cameInMps = way.get(0).groundMps().length();
+        assertThat(way).allMatch(i -> i.groundMps().length() < cameInMps + 15);
+        Truth.Instant end = way.get(way.size() - 1);
+        assertThat(end.place().z()).isCloseTo(0, within(1.0));
+        assertThat(end.groundMps().length()).isLessThan(5);
+    }
+
+    @Test
+    void everyFigureBeginsNotFarFromItsPlaceAndNeverQuiteThere() {
+        int near = 0;
+        for (Truth.Flown flown : flight.flown) {
+            double planned = jet.flight.figures().get(flown.figure()).startS();
+            V3 is = flight.at(flown.startS()).place();
+            double alongM = jet.samples().stream()
+                    .filter(s -> s.tS() >= planned)
+                    .findFirst()
+                    .orElseThrow()
+                    .place()
+                    .x();
+            double off = Math.abs(Math.abs(is.x()) - Math.abs(alongM));
+            near += off > 1 && off < 350 ? 1 : 0;
+        }
+        assertThat(near).isGreaterThan(flight.flown.size() * 2 / 3);
+    }
+
+    @Test
+    void heightsOfAReceiverMayBeOffFromFirstToLast() {
+        Radio radio = Radio.good(5).slowly(50);
+        List<Reading> log = radio.receive(flight, new SplittableRandom(SEED));
+        double off = log.stream()
+                .mapToDouble(r -> r.heightM() - flight.at(r.tS()).place().z())
+                .average()
+                .orElseThrow();
+        assertThat(Math.abs(off)).isCloseTo(50, within(5.0));
+    }
+}
