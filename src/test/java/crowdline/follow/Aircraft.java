@@ -75,6 +75,20 @@ final class Aircraft {
                 : level + speedMps * speedMps * (1 - level) / (G * Math.max(place.z() - LOWEST_M, 5));
     }
 
+    /** Too low on a line down: a pilot pulls whatever the plan says. */
+    boolean mustPullOut() {
+        double gamma = Math.asin(Math.max(-1, Math.min(1, direction.z())));
+        if (gamma > -0.15) {
+            return false;
+        }
+        double radius = speedMps * speedMps / (2.6 * G);
+        return place.z() < LOWEST_M + radius * (1 - Math.cos(gamma)) && speedMps > 20;
+    }
+
+    boolean outOfSpeed() {
+        return direction.z() > 0.3 && speedMps < 8;
+    }
+
     double tightest() {
         double q = 0.5 * RHO * speedMps * speedMps * airframe.wingAreaM2() / (massKg * G);
         return Math.min(q * airframe.maxLiftUpright(), airframe.limitPositiveG());

@@ -62,8 +62,6 @@ final class Pilot {
             tumble(tumble);
         } else if (e instanceof Element.Turn turn) {
             turn(turn);
-        } else if (e instanceof Element.Run run) {
-            run(run);
         } else if (e instanceof Element.HoverRoll hover) {
             wait(hover.seconds() * pauses.factor(), hover.power());
         } else {
@@ -107,26 +105,12 @@ final class Pilot {
         };
         double longest = t0 + 60;
         boolean level = Math.abs(a.direction.z()) < 0.1;
-        while (!end.reached(a.tS) && a.tS < longest && !mustPullOut() && !outOfSpeed()) {
+        while (!end.reached(a.tS) && a.tS < longest && !a.mustPullOut() && !a.outOfSpeed()) {
             if (level) {
                 home(line.until() != Element.Until.KNOTS);
             }
             a.straight(line.power(), 0);
         }
-    }
-
-    /** Too low on a line down: a pilot pulls whatever the plan says. */
-    private boolean mustPullOut() {
-        double gamma = Math.asin(Math.max(-1, Math.min(1, a.direction.z())));
-        if (gamma > -0.15) {
-            return false;
-        }
-        double radius = a.speedMps * a.speedMps / (2.6 * Aircraft.G);
-        return a.place.z() < Aircraft.LOWEST_M + radius * (1 - Math.cos(gamma)) && a.speedMps > 20;
-    }
-
-    private boolean outOfSpeed() {
-        return a.direction.z() > 0.3 && a.speedMps < 8;
     }
 
     /** On a level line the heading is kept along the display line, and gently back on to it. */
@@ -155,20 +139,9 @@ final class Pilot {
                 : Math.max(climb, Math.max(-0.12, Math.min(fast < 1.4 ? 0 : 0.12, (heightM - a.place.z()) / 300)));
     }
 
-    private void run(Element.Run run) {
-        double x = (mirrored ? -1 : 1) * run.alongM() + sky.placeM() * Variety.bell(random);
-        double mps = run.kt() * KT * speeds.factor();
-        double way = Math.signum(a.direction.x());
-        double end = a.tS + 60;
-        while (Math.abs(a.direction.x()) > 0.05 && way * (a.place.x() - x) < 0 && a.tS < end && !mustPullOut()) {
-            home(true);
-            a.straight(a.speedMps < mps ? 1 : Math.min(0.3, run.power()), 0);
-        }
-    }
-
     private void wait(double seconds, double power) {
         double end = a.tS + seconds;
-        while (a.tS < end && !mustPullOut()) {
+        while (a.tS < end && !a.mustPullOut()) {
             a.straight(power, 0);
         }
     }
@@ -415,7 +388,7 @@ final class Pilot {
         Element.Side away = Element.Side.AWAY;
         turn(new Element.Turn(away, 215, r.bankDeg(), 0, 0, r.power()));
         double end = a.tS + 30;
-        while (Math.abs(a.place.y() - (sky.real() ? r.awayM() : 0)) > 60 && a.tS < end) {
+        while (Math.abs(a.place.y()) > 60 && a.tS < end) {
             a.straight(r.power(), 0);
         }
         V3 along = new V3(Math.signum(a.direction.x()), 0, 0);
