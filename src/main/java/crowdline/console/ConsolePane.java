@@ -94,6 +94,10 @@ public final class ConsolePane extends JPanel {
                 Place.LIVE, live,
                 Place.DEBRIEF, debrief,
                 Place.GLOSSARY, glossary));
+        live.onAsk(() -> {
+            go(Place.GLOSSARY);
+            glossary.askAnew();
+        });
         words.onExplain(word -> {
             go(Place.GLOSSARY);
             glossary.write(word);

@@ -4,6 +4,7 @@ import crowdline.flight.FigureFlight;
 import crowdline.flight.leg.Sample;
 import crowdline.flight.moment.FigureMoments;
 import crowdline.flight.moment.Moment;
+import crowdline.show.figure.MomentKind;
 import crowdline.sight.picture.Caption;
 import crowdline.sight.picture.Flown;
 import crowdline.sight.picture.Pose;
@@ -48,8 +49,9 @@ final class Captions {
             double nextS =
                     i + 1 < moments.size() ? one.startS() + moments.get(i + 1).afterS() : atS;
             String felt = felt(flown, moments.get(i), atS, nextS);
-            String words = moments.get(i).name().kind().words();
-            captions.add(new Caption(atS, felt.isEmpty() ? words : words + ": " + felt));
+            MomentKind kind = moments.get(i).name().kind();
+            String words = kind.words();
+            captions.add(new Caption(atS, kind, felt.isEmpty() ? words : words + ": " + felt));
         }
         return new Flown(poses, captions);
     }

@@ -28,6 +28,7 @@ import crowdline.sheet.page.Pages;
 import crowdline.sheet.page.PaperSize;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.show.figure.MomentKind;
 import crowdline.sight.SideView;
 import crowdline.sight.picture.Caption;
 import crowdline.sight.picture.Flown;
@@ -247,6 +248,10 @@ public final class SampleScreens {
                     new Vec(-Math.sin(turn), 0, Math.cos(turn)),
                     2.5 + 2 * Math.cos(turn)));
         }
-        return new Flown(poses, List.of(new Caption(0, "pulls up"), new Caption(6, "over the top")));
+        return new Flown(
+                poses,
+                List.of(
+                        new Caption(0, MomentKind.ROLLS, "pulls up"),
+                        new Caption(6, MomentKind.ROLLS, "over the top")));
     }
 }

@@ -6,6 +6,7 @@ import crowdline.show.aircraft.Sliders;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.sight.FigureAlone;
+import crowdline.sight.clue.WhatIsThat;
 import crowdline.sight.picture.Flown;
 import crowdline.storage.show.KindsFile;
 import java.util.List;
@@ -13,11 +14,17 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
 
 /** Flies figures of the glossary with any kind of aircraft that flies, on a thread of its own. */
 final class GlossaryFlights implements GlossaryHost {
+    /** Flies figures as differently from a strong aeroplane as any. */
+    private static final String WEAK = "old trainer";
+
     private final Supplier<Catalogue> catalogue;
     private final Executor flying;
+    /** On the thread that flies only. */
+    private @Nullable WhatIsThat asked;
 
     GlossaryFlights(Supplier<Catalogue> catalogue, Executor flying) {
         this.catalogue = catalogue;
@@ -34,6 +41,24 @@ final class GlossaryFlights implements GlossaryHost {
         flying.execute(() -> {
             FigureAlone.Outcome outcome = flown(figure, kind);
             SwingUtilities.invokeLater(() -> done.accept(outcome));
+        });
+    }
+
+    @Override
+    public void ask(Consumer<WhatIsThat> done) {
+        flying.execute(() -> {
+            WhatIsThat known = asked;
+            if (known == null) {
+                List<Kind> kinds = List.of(kinds().get(0), KindsFile.shipped().named(WEAK));
+                known = WhatIsThat.of(
+                        catalogue.get().entries(),
+                        entry -> kinds.stream()
+                                .map(kind -> flown(entry, kind).flown())
+                                .toList());
+                asked = known;
+            }
+            WhatIsThat first = known;
+            SwingUtilities.invokeLater(() -> done.accept(first));
         });
     }
 

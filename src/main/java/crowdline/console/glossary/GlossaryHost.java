@@ -3,6 +3,7 @@ package crowdline.console.glossary;
 import crowdline.show.aircraft.Kind;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.sight.FigureAlone;
+import crowdline.sight.clue.WhatIsThat;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -15,6 +16,13 @@ public interface GlossaryHost {
     default List<Kind> kinds() {
         return List.of();
     }
+
+    /**
+     * Begins to ask what was seen, by how the figures of the program are flown.
+     *
+     * @param done told the first question, on the event thread
+     */
+    default void ask(Consumer<WhatIsThat> done) {}
 
     /**
      * Flies a figure with an aircraft typical of a kind.

@@ -9,6 +9,7 @@ import crowdline.console.paint.PlainText;
 import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.sight.clue.WhatIsThat;
 import java.awt.Color;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -38,8 +39,10 @@ public final class GlossaryPanel extends JPanel {
     private final FigurePanel figure;
     private final OwnForm form;
     private final DrillPage drillPage;
+    private final AskPanel askPanel;
     private transient Sift sift = Sift.ALL;
     private transient @Nullable Drill drill;
+    private boolean asking;
     private boolean writing;
     private transient Runnable changed = () -> {};
     private transient Appearance worn;
@@ -60,6 +63,7 @@ public final class GlossaryPanel extends JPanel {
         figure = new FigurePanel(appearance, host, clockS);
         page = new EntryPage(appearance, this::follow);
         drillPage = new DrillPage(appearance);
+        askPanel = new AskPanel(appearance, this::found, () -> changed.run());
         search.putClientProperty("JTextField.placeholderText", "Search (Ctrl+F)");
         search.putClientProperty("JTextField.showClearButton", true);
         search.getAccessibleContext().setAccessibleName("Search every page");
@@ -211,6 +215,33 @@ public final class GlossaryPanel extends JPanel {
         ask();
     }
 
+    /** Asks what was seen, or asks no more. */
+    void ask(@Nullable WhatIsThat first) {
+        asking = first != null;
+        if (first != null) {
+            askPanel.begin(first);
+            drill = null;
+            writing = false;
+        }
+        wear(worn);
+        changed.run();
+    }
+
+    boolean asking() {
+        return asking;
+    }
+
+    /** What is asked. */
+    AskPanel asked() {
+        return askPanel;
+    }
+
+    /** Opens the page of a figure that was found. */
+    private void found(String name) {
+        ask(null);
+        choose(name);
+    }
+
     public boolean drilling() {
         return drill != null;
     }
@@ -244,11 +275,12 @@ public final class GlossaryPanel extends JPanel {
         worn = appearance;
         removeAll();
         String gap = appearance.room(16);
-        if (drill != null) {
+        if (drill != null || asking) {
             setLayout(new MigLayout("insets " + gap, "[0:0:,grow,fill]", "[0:0:,grow,fill]"));
-            // Its page scales with the zoom alone, as the rest of this place does.
+            // Their pages scale with the zoom alone, as the rest of this place does.
             drillPage.wear(appearance, 1);
-            add(drillPage, "grow, wmin 0, hmin 0");
+            askPanel.wear(appearance);
+            add(drill != null ? drillPage : askPanel, "grow, wmin 0, hmin 0");
             revalidate();
             repaint();
             return;

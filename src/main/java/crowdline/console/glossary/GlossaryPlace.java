@@ -63,11 +63,16 @@ public final class GlossaryPlace implements PlaceScreen {
             .on(Command.NEW_WORD, this::canWrite, () -> write(""))
             .on(Command.KEEP_WORDS, this::writing, this::keep)
             .on(Command.NOT_OWN, this::hasOwn, this::notOwn)
-            .on(Command.DRILL, () -> !writing(), this::drill)
-            .on(Command.DRILL_1, this::drilling, () -> ifMade(g -> g.answer(0)))
-            .on(Command.DRILL_2, this::drilling, () -> ifMade(g -> g.answer(1)))
-            .on(Command.DRILL_3, this::drilling, () -> ifMade(g -> g.answer(2)))
-            .on(Command.DRILL_4, this::drilling, () -> ifMade(g -> g.answer(3)))
+            .on(Command.DRILL, () -> !writing() && !asking(), this::drill)
+            .on(Command.DRILL_1, () -> hasAnswer(0), () -> answer(0))
+            .on(Command.DRILL_2, () -> hasAnswer(1), () -> answer(1))
+            .on(Command.DRILL_3, () -> hasAnswer(2), () -> answer(2))
+            .on(Command.DRILL_4, () -> hasAnswer(3), () -> answer(3))
+            .on(Command.ANSWER_5, () -> hasAnswer(4), () -> answer(4))
+            .on(Command.ANSWER_6, () -> hasAnswer(5), () -> answer(5))
+            .on(Command.NOT_SURE, this::asking, () -> ifMade(g -> g.asked().notSure()))
+            .on(Command.ASK_BACK, this::asking, () -> ifMade(g -> g.asked().back()))
+            .on(Command.ASK, () -> !writing() && !drilling(), this::ask)
             .on(Command.DRILL_ON, this::drilling, () -> ifMade(GlossaryPanel::nextQuestion))
             .filled();
     private final Runnable keysBack;
@@ -166,7 +171,45 @@ public final class GlossaryPlace implements PlaceScreen {
     }
 
     private boolean reading() {
-        return !drilling && !writing();
+        return !drilling && !writing() && !asking();
+    }
+
+    private boolean asking() {
+        return asked(GlossaryPanel::asking);
+    }
+
+    private boolean hasAnswer(int index) {
+        return asked(g -> g.asking() ? index < g.asked().lines() : drilling && index < Drill.CHOICES);
+    }
+
+    private void answer(int index) {
+        ifMade(g -> {
+            if (g.asking()) {
+                g.asked().answer(index);
+            } else {
+                g.answer(index);
+            }
+        });
+    }
+
+    /** Begins to ask what was seen, or ends it. */
+    private void ask() {
+        if (asking()) {
+            ifMade(g -> g.ask(null));
+        } else {
+            askAnew();
+        }
+    }
+
+    /** Begins to ask what was seen, from the first question. */
+    public void askAnew() {
+        host.ask(first -> ifMade(g -> {
+            if (!g.isWriting()) {
+                drilling = false;
+                g.ask(first);
+                keysBack.run();
+            }
+        }));
     }
 
     private boolean writing() {

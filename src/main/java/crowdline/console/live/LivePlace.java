@@ -38,6 +38,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     private transient @Nullable IncidentView page;
     private final transient Runnable keysBack;
     private boolean writing;
+    private Runnable asked = () -> {};
     /** None before the first is turned to. */
     private String card = "";
 
@@ -49,6 +50,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         this.keysBack = keysBack;
         commands = CommandTable.of(Command.Scope.LIVE)
                 .on(Command.INCIDENT_IN_LIVE, () -> !inIncident(), call)
+                .on(Command.ASK_IN_LIVE, () -> !inIncident(), () -> asked.run())
                 .on(Command.JOT, () -> !inIncident() && hasShow(), this::jot)
                 .rest(() -> !inIncident() && hasShow(), this::give)
                 .filled();
@@ -98,6 +100,11 @@ public final class LivePlace extends JPanel implements PlaceScreen {
             now.carryOut(command, view.handles());
             refresh();
         }
+    }
+
+    /** Told when somebody wants to know what is being flown. */
+    public void onAsk(Runnable told) {
+        asked = told;
     }
 
     private void jot() {

@@ -11,6 +11,7 @@ import crowdline.console.theme.Zoom;
 import crowdline.show.Show;
 import crowdline.show.Term;
 import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.sight.clue.WhatIsThat;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.ShowFile;
 import crowdline.storage.show.TermsFile;
@@ -20,6 +21,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Consumer;
 import javax.swing.JTextArea;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
@@ -169,5 +171,33 @@ class OwnWordsTest {
         place.ifMade(GlossaryPanel::leaveForm);
         editing.close();
         assertThat(place.possible()).doesNotContain(Command.NEW_WORD, Command.OWN_WORDS, Command.NOT_OWN);
+    }
+
+    @Test
+    void whatWasSeenIsAskedForAndItsPageOpens() {
+        CatalogueEntry loop = CatalogueFile.shipped().find("loop").orElseThrow();
+        CatalogueEntry hover = CatalogueFile.shipped().find("hover").orElseThrow();
+        CatalogueEntry jump = CatalogueFile.shipped().find("jump").orElseThrow();
+        place.serve(
+                () -> 0,
+                new GlossaryHost() {
+                    @Override
+                    public void ask(Consumer<WhatIsThat> done) {
+                        done.accept(WhatIsThat.of(List.of(loop, hover, jump), entry -> List.of()));
+                    }
+                },
+                said::add);
+        // A panel made from now on asks this one.
+        give(Command.ASK);
+        assertThat(place.possible())
+                .contains(Command.DRILL_1, Command.DRILL_3, Command.NOT_SURE, Command.ASK_BACK, Command.ASK)
+                .doesNotContain(Command.DRILL_4, Command.DRILL, Command.OWN_WORDS, Command.FLY);
+        give(Command.NOT_SURE);
+        give(Command.ASK_BACK);
+        give(Command.DRILL_2);
+        assertThat(place.possible()).contains(Command.DRILL_1).doesNotContain(Command.DRILL_2);
+        give(Command.DRILL_1);
+        assertThat(page()).isEqualTo("hover");
+        assertThat(place.possible()).doesNotContain(Command.DRILL_1, Command.NOT_SURE);
     }
 }

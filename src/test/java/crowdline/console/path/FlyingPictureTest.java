@@ -7,6 +7,7 @@ import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
 import crowdline.flight.body.Vec;
 import crowdline.show.aircraft.Outline;
+import crowdline.show.figure.MomentKind;
 import crowdline.sight.picture.Caption;
 import crowdline.sight.picture.Flown;
 import crowdline.sight.picture.Pose;
@@ -26,7 +27,11 @@ class FlyingPictureTest {
             poses.add(new Pose(i / 10.0, new Vec(5 * i, 0, 100), new Vec(1, 0, 0), Vec.UP, 1));
         }
         return new Flown(
-                poses, List.of(new Caption(0, "begins"), new Caption(3, "rolls"), new Caption(8, "flies out")));
+                poses,
+                List.of(
+                        new Caption(0, MomentKind.ROLLS, "begins"),
+                        new Caption(3, MomentKind.ROLLS, "rolls"),
+                        new Caption(8, MomentKind.ROLLS, "flies out")));
     }
 
     @BeforeEach

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import crowdline.flight.body.Vec;
+import crowdline.show.figure.MomentKind;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -21,7 +22,10 @@ class FlownTest {
         }
         return new Flown(
                 poses,
-                List.of(new Caption(20, "begins"), new Caption(21, "on its side"), new Caption(22, "upside down")));
+                List.of(
+                        new Caption(20, MomentKind.ROLLS, "begins"),
+                        new Caption(21, MomentKind.ROLLS, "on its side"),
+                        new Caption(22, MomentKind.ROLLS, "upside down")));
     }
 
     private static Pose exact(double tS) {

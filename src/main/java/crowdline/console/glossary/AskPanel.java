@@ -1,0 +1,99 @@
+package crowdline.console.glossary;
+
+import crowdline.console.theme.Appearance;
+import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.sight.clue.WhatIsThat;
+import java.awt.BorderLayout;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.JPanel;
+import org.jspecify.annotations.Nullable;
+
+/** Asks a few questions about what was seen, and tells what it may have been. */
+final class AskPanel extends JPanel {
+    private final AskPage page;
+    private final transient Consumer<String> found;
+    private final transient Runnable changed;
+    private transient @Nullable WhatIsThat now;
+
+    /**
+     * @param found told the figure whose page is to be opened
+     * @param changed told whenever other answers can be given
+     */
+    AskPanel(Appearance appearance, Consumer<String> found, Runnable changed) {
+        super(new BorderLayout());
+        this.found = found;
+        this.changed = changed;
+        page = new AskPage(appearance);
+        add(page);
+        getAccessibleContext().setAccessibleName("What is that?");
+    }
+
+    /** Asks from here on. */
+    void begin(WhatIsThat next) {
+        now = next;
+        String question = next.question();
+        List<CatalogueEntry> told = next.told();
+        String left = told.size() == 1 ? "1 figure it may be" : told.size() + " figures it may be";
+        page.show(
+                question == null
+                        ? new AskPage.View(
+                                told.size() == 1 ? "It may have been this" : "It may have been one of these",
+                                told.stream()
+                                        .map(e -> new AskPage.Line(e.name(), e.lookFor()))
+                                        .toList(),
+                                true,
+                                left,
+                                "1 to 6 open its page, Backspace goes back, Alt+Q ends, F5 goes to Live")
+                        : new AskPage.View(
+                                question,
+                                next.answers().stream()
+                                        .map(a -> new AskPage.Line(a, ""))
+                                        .toList(),
+                                false,
+                                left,
+                                "1 to 6 answer, 0 if you are not sure, Backspace goes back, Alt+Q ends, F5 goes to Live"));
+        changed.run();
+    }
+
+    /** How many lines have digits. */
+    int lines() {
+        WhatIsThat asked = now;
+        return asked == null
+                ? 0
+                : asked.question() == null
+                        ? asked.told().size()
+                        : asked.answers().size();
+    }
+
+    /** An answer, from 0; or the page of what was found. */
+    void answer(int index) {
+        WhatIsThat asked = now;
+        if (asked == null) {
+            return;
+        }
+        if (asked.question() != null) {
+            begin(asked.answer(index));
+        } else if (index < asked.told().size()) {
+            found.accept(asked.told().get(index).name());
+        }
+    }
+
+    void notSure() {
+        WhatIsThat asked = now;
+        if (asked != null) {
+            begin(asked.notSure());
+        }
+    }
+
+    void back() {
+        WhatIsThat asked = now;
+        if (asked != null) {
+            begin(asked.back());
+        }
+    }
+
+    void wear(Appearance appearance) {
+        page.wear(appearance, 1);
+    }
+}

@@ -1,0 +1,148 @@
+package crowdline.sight.clue;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.show.aircraft.Kind;
+import crowdline.show.aircraft.Sliders;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.sight.FigureAlone;
+import crowdline.sight.picture.Flown;
+import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.KindsFile;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Whoever answers truly is led to the figure, whatever flew it. */
+class WhatIsThatTest {
+    private static final Catalogue CATALOGUE = CatalogueFile.shipped();
+    private static final Map<String, WhatIsThat> STARTS = new HashMap<>();
+
+    /** Kinds that the questions were not made with: light, heavy, and without an engine. */
+    static List<Kind> kinds() {
+        return Stream.of("light aerobatic biplane", "fast jet", "aerobatic glider")
+                .map(KindsFile.shipped()::named)
+                .toList();
+    }
+
+    private static FigureAlone alone(Kind kind) {
+        return new FigureAlone(CATALOGUE, kind.airframe("m", kind.name(), Sliders.TYPICAL));
+    }
+
+    private static Flown flown(FigureAlone alone, Kind kind, CatalogueEntry entry) {
+        return entry.elements().stream().allMatch(kind::shows)
+                ? alone.fly(entry).flown()
+                : Flown.NONE;
+    }
+
+    /** As the program asks: by a strong aeroplane and by a weak one. */
+    private static WhatIsThat first() {
+        return STARTS.computeIfAbsent("first", any -> {
+            Kind strong = KindsFile.shipped().named("strong aerobatic monoplane");
+            Kind weak = KindsFile.shipped().named("old trainer");
+            FigureAlone one = alone(strong);
+            FigureAlone other = alone(weak);
+            return WhatIsThat.of(CATALOGUE.entries(), e -> List.of(flown(one, strong, e), flown(other, weak, e)));
+        });
+    }
+
+    /** Every end that true answers lead to, whichever of several allowed answers is given. */
+    private static List<WhatIsThat> ends(WhatIsThat now, Candidate truth) {
+        List<WhatIsThat> ends = new ArrayList<>();
+        if (now.question() == null) {
+            ends.add(now);
+            return ends;
+        }
+        Clue clue = clue(now);
+        for (int i = 0; i < now.answers().size(); i++) {
+            int answer = clue.answers().indexOf(now.answers().get(i));
+            if (truth.allows(clue, answer)) {
+                ends.addAll(ends(now.answer(i), truth));
+            }
+        }
+        return ends;
+    }
+
+    private static Clue clue(WhatIsThat now) {
+        for (Clue clue : Clue.values()) {
+            if (clue.question().equals(now.question())) {
+                return clue;
+            }
+        }
+        throw new AssertionError(now.question());
+    }
+
+    @Test
+    void everyFigureIsReachedInAtMostFourAnswersAmongAFew() {
+        double sum = 0;
+        int count = 0;
+        Kind strong = KindsFile.shipped().named("strong aerobatic monoplane");
+        FigureAlone alone = alone(strong);
+        for (CatalogueEntry entry : CATALOGUE.entries()) {
+            Flown flown = flown(alone, strong, entry);
+            Candidate truth = new Candidate(entry, flown.isEmpty() ? List.of() : List.of(Traits.of(flown)));
+            List<WhatIsThat> ends = ends(first(), truth);
+            assertThat(ends).as(entry.name()).isNotEmpty();
+            for (WhatIsThat end : ends) {
+                assertThat(end.candidates()).as(entry.name()).contains(entry);
+                assertThat(end.answers(true)).isLessThanOrEqualTo(WhatIsThat.MOST_ANSWERS);
+                sum += end.candidates().size();
+                count++;
+                assertThat(end.candidates().size()).as(entry.name()).isLessThanOrEqualTo(9);
+            }
+        }
+        assertThat(sum / count).as("figures left on the average").isLessThan(5);
+    }
+
+    @ParameterizedTest
+    @MethodSource("kinds")
+    void whateverFliesItTrueAnswersLeadToIt(Kind kind) {
+        FigureAlone alone = new FigureAlone(CATALOGUE, kind.airframe("m", kind.name(), Sliders.TYPICAL));
+        List<String> missed = new ArrayList<>();
+        int walked = 0;
+        for (CatalogueEntry entry : CATALOGUE.entries()) {
+            Flown flown = alone.fly(entry).flown();
+            if (!flown.isEmpty() && entry.elements().stream().allMatch(kind::shows)) {
+                List<WhatIsThat> ends = ends(first(), new Candidate(entry, List.of(Traits.of(flown))));
+                long found = ends.stream()
+                        .filter(e -> e.candidates().contains(entry))
+                        .count();
+                walked++;
+                if (found < 0.8 * ends.size() || ends.isEmpty()) {
+                    missed.add(entry.name() + " " + found + " of " + ends.size());
+                }
+            }
+        }
+        assertThat(missed).as("of " + walked).hasSizeLessThanOrEqualTo(walked / 12);
+    }
+
+    @Test
+    void notSureLeavesEverythingOpenAndAsksSomethingElse() {
+        WhatIsThat asked = first().answer(0);
+        WhatIsThat unsure = asked.notSure();
+        assertThat(unsure.candidates()).isEqualTo(asked.candidates());
+        assertThat(unsure.question()).isNotEqualTo(asked.question());
+        assertThat(unsure.back().question()).isEqualTo(asked.question());
+    }
+
+    @Test
+    void onlyAnswersThatSomethingAllowsAreOffered() {
+        WhatIsThat helicopter = first().answer(3);
+        assertThat(helicopter.candidates()).allMatch(e -> e.family().equals("helicopter"));
+        assertThat(first().answer(99)).isSameAs(first());
+        WhatIsThat at = first();
+        while (at.question() != null) {
+            assertThat(at.answers()).isNotEmpty();
+            at = at.answer(0);
+            assertThat(at.candidates()).isNotEmpty();
+        }
+        assertThat(at.answers()).isEmpty();
+        assertThat(at.told()).isNotEmpty();
+    }
+}
