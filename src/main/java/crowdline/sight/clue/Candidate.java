@@ -1,18 +1,20 @@
 package crowdline.sight.clue;
 
 import crowdline.show.catalogue.CatalogueEntry;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /** A figure, and which answers it allows. */
 final class Candidate {
     private final CatalogueEntry entry;
-    private final int[] allowed = new int[Clue.values().length];
+    private final Map<Clue, Integer> allowed = new EnumMap<>(Clue.class);
 
     /** @param traits as one aircraft and another flies it; none where it is only timed */
     Candidate(CatalogueEntry entry, List<Traits> traits) {
         this.entry = entry;
         for (Clue clue : Clue.values()) {
-            allowed[clue.ordinal()] = clue.allowed(entry, traits);
+            allowed.put(clue, clue.allowed(entry, traits));
         }
     }
 
@@ -21,6 +23,6 @@ final class Candidate {
     }
 
     boolean allows(Clue clue, int answer) {
-        return (allowed[clue.ordinal()] & Clue.only(answer)) != 0;
+        return (allowed.getOrDefault(clue, Clue.ANY) & Clue.only(answer)) != 0;
     }
 }
