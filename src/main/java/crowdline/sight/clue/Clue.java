@@ -61,7 +61,7 @@ enum Clue {
             int allowed = (tall < 80 ? only(0) : 0)
                     | (t.loopedDeg() > 95 && tall > 50 ? only(1) : 0)
                     | (t.upS() > 2 ? only(2) : 0)
-                    | (t.slopeS() > 1.4 && t.upS() < 3 || t.downS() > 1 ? only(3) : 0)
+                    | ((t.slopeS() > 1.4 && t.upS() < 3) || t.downS() > 1 ? only(3) : 0)
                     | (t.roundDeg() > 40 || t.onItsSideS() > 1.4 ? only(4) : 0);
             return allowed == 0 ? ANY : allowed;
         }
@@ -102,8 +102,8 @@ enum Clue {
             boolean looped = t.loopedDeg() > 95;
             double s = t.upsideDownS();
             return (s < 0.6 ? only(0) : 0)
-                    | (s > 0.1 && s < 3 || looped || t.rolledDeg() > 150 ? only(1) : 0)
-                    | (s > 1.2 && !looped || s > 3 ? only(2) : 0);
+                    | ((s > 0.1 && s < 3) || looped || t.rolledDeg() > 150 ? only(1) : 0)
+                    | ((s > 1.2 && !looped) || s > 3 ? only(2) : 0);
         }
     },
     WAY("Which way did it leave?", List.of("on, the way it had been going", "back, the way it had come")) {
