@@ -80,6 +80,8 @@ public final class LiveCommands {
             case VARIANT -> nextVariant();
             case END_ACT -> happens(FlightEvent.ActEnded::new);
             case JOT -> happens(atS -> new LiveEvent.NoteMade(atS, ""));
+            // The place goes to where it is asked; nothing happens in the show.
+            case ASK_IN_LIVE -> new Meaning.Nothing("The Glossary asks what was seen.");
             case TAKE_BACK -> new Meaning.TakenBack();
             case INCIDENT, INCIDENT_IN_LIVE ->
                 state.incidentOpen()
