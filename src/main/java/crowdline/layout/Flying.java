@@ -19,6 +19,10 @@ final class Flying {
     private static final double LANDING_S = 60;
     /** A figure that is only timed and of which nobody told the time, seconds; assumed. */
     private static final double TIMED_S = 15;
+    /** How far off a told speed is not worth a word, knots and as a share of it: what nobody on the ground sees; tuned. */
+    private static final double NEAR_KT = 5;
+
+    private static final double NEAR_SHARE = 0.03;
     /** What is shorter than this is not flown at all, seconds; a tenth of what anybody sees, by judgement. */
     private static final double LEAST_S = 0.05;
 
@@ -152,7 +156,26 @@ final class Flying {
                     wish.name() + " lasts no time: what its line is to reach does not lie ahead of it, so give the line"
                             + " a time or a length"));
         }
+        speed(wish, from);
         room(wish, out);
+    }
+
+    /** Says where a speed that somebody pinned is not had on the way there. */
+    private void speed(Wish wish, FlightState from) {
+        Double wanted = wish.kt();
+        double has = Units.ktFromMps(from.speedMps());
+        if (wanted != null && Math.abs(has - wanted) > Math.max(NEAR_KT, NEAR_SHARE * wanted)) {
+            findings.add(new LaidOut.Finding(
+                    wish.id(),
+                    String.format(
+                            Locale.UK,
+                            "%s begins at %.0f kt, as near as it comes to the %.0f kt it was told; tell it about %.0f kt,"
+                                    + " or leave its speed open",
+                            wish.name(),
+                            has,
+                            wanted,
+                            has)));
+        }
     }
 
     /** Says where a place that somebody pinned is none in the display area that was given. */
