@@ -95,11 +95,11 @@ public final class ConsolePane extends JPanel {
                 Place.DEBRIEF, debrief,
                 Place.GLOSSARY, glossary));
         live.onAsk(() -> {
-            go(Place.GLOSSARY);
+            actions.of(Command.GLOSSARY).give();
             glossary.askAnew();
         });
         words.onExplain(word -> {
-            go(Place.GLOSSARY);
+            actions.of(Command.GLOSSARY).give();
             glossary.write(word);
         });
         words.onChange(this::allow);

@@ -33,6 +33,8 @@ final class AskPage extends Painted<AskPage.View> {
     record Line(String words, String more) {}
 
     private static final int MOST = 9;
+    /** Lines that have a key. */
+    private static final int KEYS = 6;
 
     AskPage(Appearance appearance) {
         super("What is that?", appearance);
@@ -71,10 +73,12 @@ final class AskPage extends Painted<AskPage.View> {
         for (int i = 0; i < Math.min(MOST, v.lines().size()); i++) {
             Box row = rows.belowTop(i * each).top(each);
             Box digit = row.left(pen.sizePx(TextRole.READ) * 1.4);
-            pen.midway(
-                    pen.line(String.valueOf(i + 1), TextRole.READ, true, digit),
-                    digit,
-                    pen.palette().accent());
+            if (i < KEYS) {
+                pen.midway(
+                        pen.line(String.valueOf(i + 1), TextRole.READ, true, digit),
+                        digit,
+                        pen.palette().accent());
+            }
             Box words = row.rightOf(digit.w());
             Line line = v.lines().get(i);
             if (line.more().isEmpty()) {
