@@ -146,7 +146,7 @@ final class ActPanel extends Tall {
                         + (isRoomy(worn)
                                 ? "[0:0:,grow 50,fill][][0:0:,grow 50,fill]"
                                 // Too large to be seen at once: it scrolls.
-                                : "[" + worn.room(150) + "!,fill][][" + worn.room(200) + "!,fill]")));
+                                : "[" + worn.room(150) + "!,fill][][" + worn.room(320) + "!,fill]")));
         head.wear(worn);
         variants.wear(worn);
         table.wear(worn);
