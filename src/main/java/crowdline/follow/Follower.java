@@ -35,6 +35,9 @@ public final class Follower {
     /** Bins: a hand steps no later than this after the figure has begun; four times the mean delay. */
     private static final int HAND_BINS = 12;
 
+    /** Chance, 0 to 1, of a figure's second half from which the act has begun for good. */
+    private static final double BEGUN_FROM = 0.9;
+
     private static final int NONE = -1;
 
     private final FollowPlan plan;
@@ -153,6 +156,9 @@ public final class Follower {
             double late = belief.late(f);
             if (late > 0.05) {
                 order.saw(f, late);
+            }
+            if (late > BEGUN_FROM && !plan.isTimedOnly(f)) {
+                belief.before = 0;
             }
             if (belief.in(f) > 0.5) {
                 doubt.sees(f, tS);

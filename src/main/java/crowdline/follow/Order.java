@@ -165,8 +165,12 @@ final class Order {
         return place[f] != Math.rint(place[f]);
     }
 
-    /** Fills in the chances of what comes after a stretch off the plan. */
-    void afterUnknown(double[] row) {
+    /**
+     * Fills in the chances of what comes after a stretch off the plan.
+     *
+     * @return how much of the plan is left to come back to, 0 to 1
+     */
+    double afterUnknown(double[] row) {
         Arrays.fill(row, 0);
         double sum = 0;
         for (int g = 0; g < figures; g++) {
@@ -180,5 +184,6 @@ final class Order {
         for (int g = 0; g < figures; g++) {
             row[g] /= sum;
         }
+        return Math.min(1, sum);
     }
 }

@@ -45,7 +45,7 @@ final class OutsidePlan {
         to.before += from.before - begins;
         to.addInAnyLane(bins.first[0], OffsetDrift.start(begins), 1);
         boolean returns = ++steps % RETURN_EVERY == 0;
-        double back = returns ? BACK_PER_S * Motion.STEP_S * RETURN_EVERY : 0;
+        double back = returns ? BACK_PER_S * Motion.STEP_S * RETURN_EVERY * order.afterUnknown(row) : 0;
         double ends = TO_END_PER_S * Motion.STEP_S;
         to.off += from.off * (1 - back - ends);
         to.offGently += from.offGently * (1 - back - ends);
@@ -57,7 +57,6 @@ final class OutsidePlan {
         if (back < Motion.LEAST_POOL) {
             return;
         }
-        order.afterUnknown(row);
         for (int g = 0; g < bins.figures; g++) {
             double w = back * row[g];
             if (w < Motion.LEAST_POOL) {

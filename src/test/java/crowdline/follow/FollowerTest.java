@@ -40,6 +40,19 @@ class FollowerTest {
         assertThat(new Follower(plan).tick(0).figureIndex()).isEqualTo(-1);
     }
 
+    /** As it was, a flight off the plan ended in "before the act" for as long as it went on. */
+    @Test
+    void onceAFigureWasFlownThereIsNoBefore() {
+        Follower follower = new Follower(plan);
+        for (double t = 0.2; t < 10; t += 0.2) {
+            follower.reading(asPlanned(t));
+        }
+        for (double t = 10; t < 200; t += 0.2) {
+            Reading away = new Reading(t, 3000 + random.nextGaussian(), 2000 - 25 * t, 200, 0.0, -25.0);
+            assertThat(follower.reading(away).state()).as("at %.1f s", t).isNotEqualTo(FollowNow.State.BEFORE);
+        }
+    }
+
     @Test
     void clockAloneGoesThroughTheFigures() {
         Follower follower = new Follower(plan);

@@ -35,6 +35,18 @@ class OrderTest {
         }
     }
 
+    /** As it was, half a landing seen was enough to go back to the pass before it, for that had to be the likeliest. */
+    @Test
+    void littleComesBackToAPlanThatHasBeenFlown() {
+        flown(0, 1, 2);
+        double[] row = new double[bins.figures + 2];
+        assertThat(order.afterUnknown(row)).as("in the middle").isEqualTo(1);
+        flown(3, 4, 5, 6, 7);
+        assertThat(order.afterUnknown(row)).as("with one figure left").isGreaterThan(0.9);
+        flown(8, LANDING);
+        assertThat(order.afterUnknown(row)).as("with none left").isLessThan(0.15);
+    }
+
     @Test
     void nextOfThePlanIsByFarTheLikeliestAndChancesAddUpToOne() {
         flown(0, 1, 2);

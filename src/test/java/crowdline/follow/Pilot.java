@@ -165,7 +165,7 @@ final class Pilot {
         double wanted = angle(arc, sign);
         double tightness = 0.8 + 0.2 * Math.min(factor, 1);
         double turned = 0;
-        double end = a.tS + 25;
+        double end = a.tS + 60;
         while (turned < wanted && a.tS < end) {
             V3 before = a.direction;
             double g = switch (arc.size()) {
