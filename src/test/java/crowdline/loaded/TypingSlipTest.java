@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** One number written wrongly is told in its place, and takes nothing else down. */
-@Timeout(value = 120, unit = TimeUnit.SECONDS, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+@Timeout(value = 300, unit = TimeUnit.SECONDS, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class TypingSlipTest {
     private static final String WRACKENHOLT = "wrackenholt-evening";
     /** {@code -Dcrowdline.slips=4} tries four ways of each key. */

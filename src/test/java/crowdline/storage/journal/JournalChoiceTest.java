@@ -274,6 +274,7 @@ class JournalChoiceTest {
         System.getLogger(JournalChoiceTest.class.getName())
                 .log(System.Logger.Level.INFO, "5,000 journals: opened in {0} s", seconds);
         // Some twentieths of a second; the machine may be busy.
-        assertThat(seconds).isLessThan(3);
+        // Far more than it takes, as other work on the machine counts too: reading every journal would take minutes.
+        assertThat(seconds).isLessThan(20);
     }
 }
