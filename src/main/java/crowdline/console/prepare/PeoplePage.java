@@ -35,6 +35,8 @@ final class PeoplePage extends JPanel implements PrepareCard {
     private final JTextArea nobody = PlainText.wrapped("What to do first", NOBODY);
     private final JPanel person = new JPanel();
     private final transient Tools tools;
+    /** The id of whoever is in the fields. */
+    private String shown = "";
 
     PeoplePage(Tools tools) {
         this.tools = tools;
@@ -64,7 +66,7 @@ final class PeoplePage extends JPanel implements PrepareCard {
     }
 
     private String id() {
-        return people.chosen().map(Performer::id).orElse("");
+        return shown;
     }
 
     private void make(Edit edit) {
@@ -73,8 +75,13 @@ final class PeoplePage extends JPanel implements PrepareCard {
         }
     }
 
+    /** A click chooses somebody else before the field that was typed in knows that it was left. */
     private void chosen() {
         if (tools.editor().isOpen()) {
+            form.settle();
+            if (facts.isEditing()) {
+                facts.getCellEditor().stopCellEditing();
+            }
             fill(tools.editor().now());
         }
     }
@@ -86,6 +93,7 @@ final class PeoplePage extends JPanel implements PrepareCard {
     }
 
     private void fill(Show show) {
+        shown = people.chosen().map(Performer::id).orElse("");
         form.show(show);
         Optional<Performer> chosen = show.performer(id());
         facts.show(chosen.map(Performer::facts).orElse(List.of()).stream()

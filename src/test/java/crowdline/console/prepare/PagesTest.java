@@ -160,6 +160,22 @@ class PagesTest {
     }
 
     @Test
+    void whatWasTypedAboutSomebodyIsKeptWhenSomebodyElseIsClicked() {
+        panel.turn(Page.PEOPLE);
+        panel.people().add();
+        JTextField name = ListPageTest.find(panel.people(), JTextField.class, "Name");
+        JTable facts = ListPageTest.find(panel.people(), JTable.class, "Facts");
+        JList<?> people = ListPageTest.find(panel.people(), JList.class, "People");
+        name.setText("Bo Marsh");
+        facts.editCellAt(0, 0);
+        ((JTextField) facts.getEditorComponent()).setText("Flies gliders.");
+        people.setSelectedIndex(0);
+        assertThat(now().performers()).extracting(p -> p.name()).containsExactly("Ada Field", "Bo Marsh");
+        assertThat(name.getText()).isEqualTo("Ada Field");
+        assertThat(now().performers()).allSatisfy(p -> assertThat(p.facts()).isEmpty());
+    }
+
+    @Test
     void theIncidentPageBeginsWithTheTemplateAndIsAgreedWithNobody() {
         panel.turn(Page.ANNOUNCEMENTS);
         assertThat(now().incident()).isNull();
