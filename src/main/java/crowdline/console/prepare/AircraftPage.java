@@ -41,6 +41,9 @@ final class AircraftPage extends JPanel implements PrepareCard {
     private final NumberTable numbers;
     private final JPanel page = new JPanel();
     private final transient Tools tools;
+    /** The id of the aircraft in the fields. */
+    private String shown = "";
+
     private boolean isOpen;
     private transient Appearance worn;
 
@@ -112,11 +115,16 @@ final class AircraftPage extends JPanel implements PrepareCard {
     }
 
     private String id() {
-        return aircraft.chosen().map(Aircraft::id).orElse("");
+        return shown;
     }
 
+    /** A click chooses another before the field that was typed in knows that it was left. */
     private void chosen() {
         if (tools.editor().isOpen()) {
+            form.settle();
+            if (numbers.isEditing()) {
+                numbers.getCellEditor().stopCellEditing();
+            }
             fill(tools.editor().now());
         }
     }
@@ -131,6 +139,7 @@ final class AircraftPage extends JPanel implements PrepareCard {
     }
 
     private void fill(Show show) {
+        shown = aircraft.chosen().map(Aircraft::id).orElse("");
         form.show(show);
         Aircraft chosen = show.aircraft(id()).orElse(null);
         page.setVisible(chosen != null);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
+import crowdline.edit.Change;
 import crowdline.show.Performer;
 import crowdline.show.Show;
 import crowdline.show.aircraft.Airframe;
@@ -157,6 +158,24 @@ class PagesTest {
         assertThat(now().performers()).hasSize(1);
         panel.people().remove();
         assertThat(sample.refused).hasSize(1);
+    }
+
+    @Test
+    void whatWasTypedAboutAnAircraftIsKeptWhenAnotherIsClicked() {
+        TimedAircraft other = new TimedAircraft(
+                "four", "The Four", sample.kinds().find("formation").orElseThrow(), 4);
+        sample.editing.change(Change.of(
+                "Add The Four", now().withAircraft(List.of(now().airframes().get(0), other))));
+        panel.turn(Page.AIRCRAFT);
+        JList<?> aircraft = ListPageTest.find(panel, JList.class, "Aircraft");
+        aircraft.setSelectedIndex(1);
+        assertThat(field("What it is called").getText()).isEqualTo("The Four");
+        field("What it is called").setText("The Five");
+        aircraft.setSelectedIndex(0);
+        assertThat(now().airframes().get(1).name()).isEqualTo("The Five");
+        assertThat(now().airframes().get(0).name()).isNotEqualTo("The Five");
+        assertThat(field("What it is called").getText())
+                .isEqualTo(now().airframes().get(0).name());
     }
 
     @Test
