@@ -3,6 +3,7 @@ package crowdline.follow;
 import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
+import crowdline.flight.leg.Sample;
 import java.util.Arrays;
 import java.util.List;
 
@@ -56,6 +57,10 @@ final class Bins {
      * that begins. The bin after the figure where there is none.
      */
     final int[] leadFrom;
+    /** Of each figure, the airspeed predicted where it begins and where it ends, metres a second. */
+    final double[] startMps;
+
+    final double[] endMps;
     /** Of each figure, whether it only turns the aircraft round in nearly level flight, in whatever room that takes. */
     final boolean[] round;
 
@@ -81,6 +86,9 @@ final class Bins {
         goalM = new double[size];
         leadFrom = Arrays.copyOfRange(first, 1, figures + 1);
         round = new boolean[figures];
+        startMps = new double[figures];
+        endMps = new double[figures];
+        speeds(flown, flight.samples());
         PredictedPath path = new PredictedPath(flight.samples());
         for (int f = 0; f < figures; f++) {
             fill(f, flown.get(f), path);
@@ -89,6 +97,20 @@ final class Bins {
             if (timed[first[f]] && !timed[first[f + 1]]) {
                 lead(f);
             }
+        }
+    }
+
+    private void speeds(List<FigureFlight> flown, List<Sample> samples) {
+        int i = 0;
+        for (int f = 0; f < figures; f++) {
+            while (i + 1 < samples.size() && samples.get(i).tS() < flown.get(f).startS()) {
+                i++;
+            }
+            startMps[f] = samples.get(i).speedMps();
+            while (i + 1 < samples.size() && samples.get(i).tS() < flown.get(f).endS()) {
+                i++;
+            }
+            endMps[f] = samples.get(i).speedMps();
         }
     }
 

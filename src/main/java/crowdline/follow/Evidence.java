@@ -33,6 +33,14 @@ final class Evidence {
 
     /** Factor on its ratio where the height does not fit at all. */
     private static final double TIMED_HEIGHT_FLOOR = 0.3;
+    /** Factor on the speed a timed figure ends at: how fast it is flown for most of its time. */
+    private static final double CIRCUIT_SPEED = 1.8;
+    /** Seconds in which what is faster slows down to that. */
+    private static final double SLOWING_S = 15;
+    /** Share of that speed by which it may be flown faster. */
+    private static final double TIMED_SPEED_SHARE = 0.2;
+    /** Factor on its ratio at a speed that does not fit at all. */
+    private static final double TIMED_SPEED_FLOOR = 0.03;
     /** Metres: how far off its place the way in to the first figure is flown. */
     private static final double LEAD_M = 80;
 
@@ -132,7 +140,24 @@ final class Evidence {
     /** How well the height of a timed figure fits, and the place on its way in to the next; 1 at best. */
     private double timed(int bin, double sign, Seen seen) {
         double fit = near((seen.heightM() - bins.zM[bin]) / TIMED_HEIGHT_M, TIMED_HEIGHT_FLOOR);
+        fit *= speed(bin, seen);
         return bins.isLead(bin) ? fit * near((sign * seen.alongM() - bins.xM[bin]) / LEAD_M, LEAD_FLOOR) : fit;
+    }
+
+    /**
+     * How well the speed fits a timed figure, 1 at best: whatever it was before, it soon is not much more than that at the
+     * figure's end. One that is planned to end at rest says nothing of the speed on the way.
+     */
+    private double speed(int bin, Seen seen) {
+        int f = bins.figure[bin];
+        if (!seen.hasSpeeds() || bins.endMps[f] < GROUND_MPS) {
+            return 1;
+        }
+        double goneS = (bin - bins.first[f]) * Bins.WIDTH_S;
+        double settled = CIRCUIT_SPEED * bins.endMps[f];
+        double fast = settled + Math.max(0, bins.startMps[f] - settled) * Math.exp(-goneS / SLOWING_S);
+        double over = seen.groundMps() - fast;
+        return over <= 0 ? 1 : near(over / (TIMED_SPEED_SHARE * fast), TIMED_SPEED_FLOOR);
     }
 
     private static double near(double sigmas, double floor) {

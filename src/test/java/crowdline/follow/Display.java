@@ -110,7 +110,7 @@ final class Display {
             if (f == Truth.UNKNOWN) {
                 strange.forEach(pilot::fly);
             } else if (timed(f)) {
-                if (sky.real()) {
+                if (sky.real() || lands(f)) {
                     really(a, wind, f, share, sky, random);
                 } else {
                     circuit(a, truth, f, share, random);
@@ -138,6 +138,11 @@ final class Display {
                 .findFirst()
                 .map(s -> s.nose().x())
                 .orElse(1.0);
+    }
+
+    private boolean lands(int f) {
+        Placing exit = figures.get(f).exit();
+        return exit != null && exit.heightFt() == 0;
     }
 
     private boolean joins(int f) {

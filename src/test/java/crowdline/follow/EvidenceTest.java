@@ -51,6 +51,20 @@ class EvidenceTest {
         assertThat(inBin(10, gentle(0, 9))).as("no more than one").isEqualTo(whole);
     }
 
+    /** As it was, a jet that turned back at 150 m/s was said to land. */
+    @Test
+    void timedFigureSlowsDownToNotMuchMoreThanTheSpeedItEndsAt() {
+        int settled = bins.first[2] + 150;
+        Seen slow = seen(bins.xM[settled], bins.zM[settled], 60, 0, 2);
+        Seen fast = seen(bins.xM[settled], bins.zM[settled], 150, 0, 2);
+        double like = inBin(settled, slow);
+        assertThat(inBin(settled, seen(bins.xM[settled], bins.zM[settled], 30, 0, 2)))
+                .isEqualTo(like);
+        assertThat(inBin(settled, fast)).isBetween(like / 20, like / 3);
+        assertThat(inBin(settled, seen(bins.xM[settled], bins.zM[settled], 400, 0, 2)))
+                .isCloseTo(0.03 * like, within(0.01 * like));
+    }
+
     private static double near(double sigmas, double floor) {
         double u = 1 + sigmas * sigmas / 3;
         return floor + (1 - floor) / (u * u);

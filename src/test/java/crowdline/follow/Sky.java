@@ -13,7 +13,7 @@ import java.util.SplittableRandom;
  *     aircraft flies it; otherwise heights stay as they come, and it is led there in whatever time it takes
  */
 record Sky(double placeM, double heightM, double pullLagS, double gustMps, boolean real) {
-    /** Flights as decision 45 tells of them. */
+    /** Flights as decision 45 tells of them, but for landings, which were faster there than such an aircraft flies. */
     static Sky gentle(double share) {
         return new Sky(250 * share, 150 * share, 0.3, 0.8, false);
     }
