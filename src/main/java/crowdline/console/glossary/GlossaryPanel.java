@@ -168,6 +168,11 @@ public final class GlossaryPanel extends JPanel {
         changed.run();
     }
 
+    /** To the next moment there is something to see in the figure. */
+    public void nextMoment() {
+        figure.step(true);
+    }
+
     /** The figure in the air. */
     FigurePanel figure() {
         return figure;
@@ -216,7 +221,7 @@ public final class GlossaryPanel extends JPanel {
     }
 
     /** Asks what was seen, or asks no more. */
-    void ask(@Nullable WhatIsThat first) {
+    public void ask(@Nullable WhatIsThat first) {
         asking = first != null;
         if (first != null) {
             askPanel.begin(first);

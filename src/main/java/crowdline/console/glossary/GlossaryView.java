@@ -9,6 +9,7 @@ import crowdline.show.aircraft.Airframe;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.sight.FigureAlone;
+import crowdline.sight.clue.WhatIsThat;
 import crowdline.sight.picture.Flown;
 import java.util.ArrayList;
 import java.util.List;
@@ -192,6 +193,11 @@ public final class GlossaryView {
                         .toList(),
                 item.source(),
                 drawing(item));
+    }
+
+    /** The first question about what was seen, by how the figures are drawn here. */
+    public WhatIsThat asked() {
+        return WhatIsThat.of(catalogue.entries(), entry -> List.of(drawings.getOrDefault(entry.name(), Flown.NONE)));
     }
 
     /** The figure of this name, if it is one. */

@@ -167,6 +167,32 @@ public final class Pictures {
             pane.go(Place.GLOSSARY);
             pane.glossary().show(screens.glossary());
         });
+        all.put("glossary-flown", pane -> {
+            pane.go(Place.GLOSSARY);
+            pane.glossary().show(screens.glossary());
+            pane.glossary().ifMade(g -> {
+                g.choose("half Cuban");
+                g.nextMoment();
+                g.nextMoment();
+                g.nextMoment();
+            });
+        });
+        all.put("glossary-asked", pane -> {
+            pane.go(Place.GLOSSARY);
+            pane.glossary().show(screens.glossary());
+            pane.glossary().ifMade(g -> g.ask(screens.glossary().asked().answer(0)));
+        });
+        all.put("glossary-told", pane -> {
+            pane.go(Place.GLOSSARY);
+            pane.glossary().show(screens.glossary());
+            pane.glossary()
+                    .ifMade(g -> g.ask(screens.glossary()
+                            .asked()
+                            .answer(0)
+                            .answer(1)
+                            .answer(1)
+                            .answer(0)));
+        });
         all.put("glossary-drill", pane -> {
             pane.go(Place.GLOSSARY);
             pane.glossary().show(screens.glossary());
