@@ -45,7 +45,7 @@ public record Announcement(
 
     /** Who agreed these words, or that nobody has, for a page. */
     public String agreement() {
-        return isAgreed() ? "Agreed with " + agreedWith : "Nobody has agreed these words yet";
+        return Incident.agreement(isAgreed() ? agreedWith : null);
     }
 
     /** What must be put in before it is read out, in the order it comes, each once; without the brackets. */

@@ -42,6 +42,11 @@ public record Incident(
 
     /** Who agreed these words, or that nobody has, for a page. */
     public String agreement() {
-        return agreedWith == null ? "Nobody has agreed these words yet" : "Agreed with " + agreedWith;
+        return agreement(agreedWith);
+    }
+
+    /** The same of any words of the organiser's. */
+    static String agreement(@Nullable String with) {
+        return with == null ? "Nobody has agreed these words yet" : "Agreed with " + with;
     }
 }

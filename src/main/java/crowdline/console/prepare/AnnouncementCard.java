@@ -110,7 +110,7 @@ final class AnnouncementCard extends JPanel implements PrepareCard {
                 "[][][][0:0:,grow,fill][][][][]"));
         add(form.over(occasion, "Occasion"), "spanx, wmin 0, wrap");
         add(occasion, "spanx, wmin 0, wrap");
-        add(form.over(words, "What to say; an empty line parts"), "spanx, wmin 0, wrap");
+        add(form.over(words, IncidentCard.WORDS), "spanx, wmin 0, wrap");
         add(PreparePanel.scroll(words), "spanx, grow, wmin 0, hmin 0, wrap");
         add(blanks, "spanx, wmin 0, wrap");
         add(form.over(agreed, "Agreed with whom, and when"), "spanx, wmin 0, wrap");

@@ -21,6 +21,9 @@ import net.miginfocom.swing.MigLayout;
 
 /** The organiser's words for when something goes wrong, and who agreed them and when. */
 final class IncidentCard extends JPanel implements PrepareCard {
+    /** Over the box for words of the organiser's. */
+    static final String WORDS = "What to say; an empty line parts";
+
     private static final String NONE =
             "There is no incident page yet. Begin with the template, put your own words in, and agree them with the"
                     + " display director before the day.";
@@ -108,7 +111,7 @@ final class IncidentCard extends JPanel implements PrepareCard {
                 "insets 0, gap " + worn.room(16) + " " + worn.room(4),
                 "[0:0:,grow 60,fill][0:0:,grow 40,fill]",
                 "[][0:0:,grow 55,fill][][0:0:,grow 45,fill][][]"));
-        page.add(form.over(words, "What to say; an empty line parts"), "wmin 0");
+        page.add(form.over(words, WORDS), "wmin 0");
         page.add(form.over(steps, "What to do first, line by line"), "wmin 0, wrap");
         page.add(PreparePanel.scroll(words), "grow, wmin 0, hmin 0, spany 3");
         page.add(PreparePanel.scroll(steps), "grow, wmin 0, hmin 0, wrap");
