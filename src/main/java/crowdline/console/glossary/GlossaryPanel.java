@@ -2,15 +2,11 @@ package crowdline.console.glossary;
 
 import crowdline.console.glossary.GlossaryView.EntryView;
 import crowdline.console.glossary.GlossaryView.Sift;
-import crowdline.console.paint.Box;
 import crowdline.console.paint.CellPainter;
-import crowdline.console.paint.Pen;
 import crowdline.console.paint.PlainText;
-import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.sight.clue.WhatIsThat;
-import java.awt.Color;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.function.DoubleSupplier;
@@ -297,7 +293,10 @@ public final class GlossaryPanel extends JPanel {
         search.setFont(appearance.plain(TextRole.SMALL));
         sifting.setFont(appearance.plain(TextRole.SMALL));
         list.setCellRenderer(new CellPainter<>(
-                appearance, isLarge(appearance) ? 70 : 52, e -> e.name() + ", " + e.family(), GlossaryPanel::cell));
+                appearance,
+                PageCell.isLarge(appearance) ? 70 : 52,
+                e -> e.name() + ", " + e.family(),
+                PageCell::paint));
         list.setBackground(appearance.palette().stage());
         JScrollPane scroll = new JScrollPane(list);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
@@ -310,9 +309,9 @@ public final class GlossaryPanel extends JPanel {
         left.add(count, "growx, wmin 0");
         figure.wear(appearance);
         JPanel right = new JPanel(new MigLayout(
-                "insets 0, gap " + gap + " " + gap + ", hidemode 3" + (isLarge(appearance) ? ", flowy" : ""),
-                isLarge(appearance) ? "[0:0:,grow,fill]" : "[0:0:,grow 54,fill][0:0:,grow 46,fill]",
-                isLarge(appearance) ? "[0:0:,grow 50,fill][0:0:,grow 50,fill]" : "[0:0:,grow,fill]"));
+                "insets 0, gap " + gap + " " + gap + ", hidemode 3" + (PageCell.isLarge(appearance) ? ", flowy" : ""),
+                PageCell.isLarge(appearance) ? "[0:0:,grow,fill]" : "[0:0:,grow 54,fill][0:0:,grow 46,fill]",
+                PageCell.isLarge(appearance) ? "[0:0:,grow 50,fill][0:0:,grow 50,fill]" : "[0:0:,grow,fill]"));
         right.setOpaque(false);
         right.add(page, "grow, wmin 0, hmin 0");
         right.add(figure, "grow, wmin 0, hmin 0");
@@ -321,29 +320,6 @@ public final class GlossaryPanel extends JPanel {
         add(writing ? form : right, "grow, wmin 0, hmin 0");
         revalidate();
         repaint();
-    }
-
-    private static void cell(Pen pen, EntryView entry, Box box, boolean chosen) {
-        Box inner = box.inset(pen.px(12), pen.px(4));
-        boolean large = isLarge(pen.appearance());
-        Box family = large ? inner.bottom(inner.h() * 0.27) : inner.right(inner.w() * 0.36);
-        Box name = large ? inner.aboveBottom(family.h()) : inner.leftOf(family.w() + pen.px(8));
-        pen.midway(
-                pen.lines(entry.name(), TextRole.SMALL, true, name, 2),
-                name,
-                chosen ? pen.palette().onChosen() : pen.palette().text());
-        TextBlock word = pen.line(entry.family(), TextRole.LABEL, false, family);
-        Color soft = chosen ? pen.palette().onChosen() : pen.palette().soft();
-        if (large) {
-            pen.midway(word, family, soft);
-        } else {
-            pen.atRight(word, family, soft);
-        }
-    }
-
-    /** Whether words are so large that a row has no room for two things beside each other. */
-    private static boolean isLarge(Appearance appearance) {
-        return appearance.zoom().percent() > 140;
     }
 
     private void choose(EntryView entry) {
