@@ -12,6 +12,7 @@ import crowdline.console.live.NowView;
 import crowdline.console.live.SayView;
 import crowdline.console.live.StripView;
 import crowdline.console.paint.Painted;
+import crowdline.console.place.Place;
 import crowdline.edit.Change;
 import crowdline.live.state.Note;
 import crowdline.loaded.LoadedShow;
@@ -22,7 +23,9 @@ import crowdline.storage.journal.JournalMachine;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Frame;
+import java.awt.KeyboardFocusManager;
 import java.awt.Toolkit;
+import java.awt.Window;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.lang.reflect.InvocationTargetException;
@@ -38,9 +41,11 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -69,15 +74,8 @@ final class ConsoleOnScreen implements AutoCloseable {
      * @param wall the hour when it opens
      */
     ConsoleOnScreen(Path folder, Path show, Instant wall) throws Exception {
-        Path copy = folder.resolve(show.getFileName());
-        Files.copy(show, copy);
-        InstantSource hour = () -> wall.plusNanos(nanos.get() - beganNanos);
-        Folders folders =
-                new Folders(folder.resolve("settings"), folder.resolve("journals"), folder.resolve("demo.json"));
-        wiring =
-                new ConsoleWiring(folders, new JournalMachine(nanos::get, hour, "this boot"), LoadedShow.FIRST_FLIGHTS);
-        wiring.open(copy, WindowOpener.Devices.NONE);
-        frame = opened();
+        this(folder, wall, Files.copy(show, folder.resolve(show.getFileName())));
+        await("a show runs", () -> wiring.opening().running() != null);
         long untilNanos = System.nanoTime() + (long) (OPENS_WITHIN_S * NANOS_PER_S);
         while (spoken("Messages").startsWith("Opening") && System.nanoTime() < untilNanos) {
             Thread.onSpinWait();
@@ -85,7 +83,22 @@ final class ConsoleOnScreen implements AutoCloseable {
         press("F5");
     }
 
-    private ConsoleFrame opened() throws Exception {
+    /** Opens what was open last, or nothing, as the program does when it is started without a show. */
+    ConsoleOnScreen(Path folder, Instant wall) throws Exception {
+        this(folder, wall, (Path) null);
+    }
+
+    private ConsoleOnScreen(Path folder, Instant wall, @Nullable Path show) throws Exception {
+        InstantSource hour = () -> wall.plusNanos(nanos.get() - beganNanos);
+        Folders folders =
+                new Folders(folder.resolve("settings"), folder.resolve("journals"), folder.resolve("demo.json"));
+        wiring =
+                new ConsoleWiring(folders, new JournalMachine(nanos::get, hour, "this boot"), LoadedShow.FIRST_FLIGHTS);
+        wiring.open(show, WindowOpener.Devices.NONE);
+        frame = opened();
+    }
+
+    private static ConsoleFrame opened() throws Exception {
         long untilNanos = System.nanoTime() + (long) (OPENS_WITHIN_S * NANOS_PER_S);
         while (System.nanoTime() < untilNanos) {
             ConsoleFrame shown = onScreen(() -> Stream.of(Frame.getFrames())
@@ -93,12 +106,12 @@ final class ConsoleOnScreen implements AutoCloseable {
                     .map(ConsoleFrame.class::cast)
                     .findFirst()
                     .orElse(null));
-            if (shown != null && wiring.opening().running() != null) {
+            if (shown != null) {
                 return shown;
             }
             Thread.onSpinWait();
         }
-        throw new AssertionError("no window with a show within " + OPENS_WITHIN_S + " s");
+        throw new AssertionError("no window within " + OPENS_WITHIN_S + " s");
     }
 
     /** What the running show goes by. */
@@ -115,6 +128,11 @@ final class ConsoleOnScreen implements AutoCloseable {
         });
     }
 
+    /** Whether this place is on the screen. */
+    boolean isIn(Place place) throws Exception {
+        return onScreen(() -> ((ConsolePane) frame.getContentPane()).place() == place);
+    }
+
     private Editing editing() {
         return ((ConsolePane) frame.getContentPane()).editing();
     }
@@ -128,7 +146,10 @@ final class ConsoleOnScreen implements AutoCloseable {
     void await(String what, Callable<Boolean> isSo) throws Exception {
         long untilNanos = System.nanoTime() + (long) (OPENS_WITHIN_S * NANOS_PER_S);
         while (!isSo.call()) {
-            assertThat(System.nanoTime()).as(what).isLessThan(untilNanos);
+            if (System.nanoTime() >= untilNanos) {
+                throw new AssertionError(what + "; "
+                        + onScreen(() -> ((ConsolePane) frame.getContentPane()).place() + ", keys in " + focus()));
+            }
             Thread.onSpinWait();
         }
     }
@@ -186,7 +207,7 @@ final class ConsoleOnScreen implements AutoCloseable {
                 & (InputEvent.CTRL_DOWN_MASK | InputEvent.SHIFT_DOWN_MASK | InputEvent.ALT_DOWN_MASK);
         pressed += 200;
         onScreen(() -> {
-            Component focus = frame.getFocusOwner();
+            Component focus = focus();
             Component on = focus == null ? frame : focus;
             post(on, KeyEvent.KEY_PRESSED, stroke.getKeyCode(), typed, held);
             if (typed != KeyEvent.CHAR_UNDEFINED) {
@@ -201,7 +222,7 @@ final class ConsoleOnScreen implements AutoCloseable {
     /** Types words into what has the focus. */
     void type(String words) throws Exception {
         onScreen(() -> {
-            Component on = Objects.requireNonNull(frame.getFocusOwner());
+            Component on = Objects.requireNonNull(focus());
             for (int i = 0; i < words.length(); i++) {
                 char letter = words.charAt(i);
                 int code = KeyEvent.getExtendedKeyCodeForChar(letter);
@@ -217,8 +238,52 @@ final class ConsoleOnScreen implements AutoCloseable {
 
     /** Whether a button on the screen that begins so can be pressed. */
     boolean canPress(String words) throws Exception {
-        return onScreen(() -> shown(frame.getContentPane(), JButton.class)
-                .anyMatch(b -> b.isEnabled() && b.getText().startsWith(words)));
+        return onScreen(() -> windows()
+                .flatMap(w -> shown(w, JButton.class))
+                .anyMatch(b -> b.isEnabled()
+                        && Objects.requireNonNullElse(b.getText(), "").startsWith(words)));
+    }
+
+    /** Whether these words stand in a text on the screen, in whichever window. */
+    boolean says(String words) throws Exception {
+        return onScreen(() -> windows()
+                .flatMap(w -> shown(w, JTextComponent.class))
+                .anyMatch(text -> text.getText().contains(words)));
+    }
+
+    /** Waits until no window is open but the console's. */
+    void awaitAlone() throws Exception {
+        awaitOpen(1);
+    }
+
+    /**
+     * Waits until so many windows are open. The newest gets the keys, as a window manager would have it; a screen without one
+     * leaves them nowhere when a window closes.
+     */
+    void awaitOpen(int number) throws Exception {
+        await(number + " windows", () -> onScreen(() -> windows().count() == number));
+        await(
+                "the keys are back",
+                () -> onScreen(() -> {
+                    if (!(focus() instanceof JComponent)) {
+                        Window newest = windows().reduce((a, b) -> b).orElse(frame);
+                        newest.toFront();
+                        Component had = newest.getMostRecentFocusOwner();
+                        Component first = newest.getFocusTraversalPolicy().getDefaultComponent(newest);
+                        Objects.requireNonNullElse(had instanceof JComponent ? had : first, newest)
+                                .requestFocus();
+                    }
+                    return focus() instanceof JComponent;
+                }));
+    }
+
+    private static Stream<Window> windows() {
+        return Stream.of(Window.getWindows()).filter(Window::isShowing);
+    }
+
+    /** What has the keys, in whichever window. */
+    private static @Nullable Component focus() {
+        return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
     }
 
     /** Whether this stands in a field on the screen. */
@@ -238,7 +303,7 @@ final class ConsoleOnScreen implements AutoCloseable {
     /** Whether what has the focus is called so, or begins so. */
     boolean focusIs(String name) throws Exception {
         return onScreen(() -> {
-            Component focus = frame.getFocusOwner();
+            Component focus = focus();
             String called = focus == null ? null : focus.getAccessibleContext().getAccessibleName();
             return called != null && called.startsWith(name);
         });
