@@ -124,7 +124,7 @@ class KilledShowOnScreenTest {
 
     private void print(ConsoleOnScreen screen, SheetKind kind) throws Exception {
         screen.give("HOME");
-        for (int i = 0; i < kind.ordinal(); i++) {
+        for (int i = 0; i < List.of(SheetKind.values()).indexOf(kind); i++) {
             screen.give("DOWN");
         }
         screen.await(kind.title() + " can be saved", () -> screen.canPress("Save as PDF"));
