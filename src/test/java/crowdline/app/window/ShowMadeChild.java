@@ -26,7 +26,7 @@ final class ShowMadeChild {
         try {
             make(Path.of(args[0]));
         } catch (Exception | AssertionError e) {
-            e.printStackTrace();
+            System.getLogger(ShowMadeChild.class.getName()).log(System.Logger.Level.ERROR, "Making a show", e);
         }
         Runtime.getRuntime().halt(1);
     }
