@@ -23,9 +23,7 @@ import crowdline.storage.journal.JournalMachine;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Frame;
-import java.awt.KeyboardFocusManager;
 import java.awt.Toolkit;
-import java.awt.Window;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.lang.reflect.InvocationTargetException;
@@ -148,7 +146,8 @@ final class ConsoleOnScreen implements AutoCloseable {
         while (!isSo.call()) {
             if (System.nanoTime() >= untilNanos) {
                 throw new AssertionError(what + "; "
-                        + onScreen(() -> ((ConsolePane) frame.getContentPane()).place() + ", keys in " + focus()));
+                        + onScreen(() ->
+                                ((ConsolePane) frame.getContentPane()).place() + ", keys in " + OpenWindows.focus()));
             }
             Thread.onSpinWait();
         }
@@ -207,7 +206,7 @@ final class ConsoleOnScreen implements AutoCloseable {
                 & (InputEvent.CTRL_DOWN_MASK | InputEvent.SHIFT_DOWN_MASK | InputEvent.ALT_DOWN_MASK);
         pressed += 200;
         onScreen(() -> {
-            Component focus = focus();
+            Component focus = OpenWindows.focus();
             Component on = focus == null ? frame : focus;
             post(on, KeyEvent.KEY_PRESSED, stroke.getKeyCode(), typed, held);
             if (typed != KeyEvent.CHAR_UNDEFINED) {
@@ -222,7 +221,7 @@ final class ConsoleOnScreen implements AutoCloseable {
     /** Types words into what has the focus. */
     void type(String words) throws Exception {
         onScreen(() -> {
-            Component on = Objects.requireNonNull(focus());
+            Component on = Objects.requireNonNull(OpenWindows.focus());
             for (int i = 0; i < words.length(); i++) {
                 char letter = words.charAt(i);
                 int code = KeyEvent.getExtendedKeyCodeForChar(letter);
@@ -238,16 +237,16 @@ final class ConsoleOnScreen implements AutoCloseable {
 
     /** Whether a button on the screen that begins so can be pressed. */
     boolean canPress(String words) throws Exception {
-        return onScreen(() -> windows()
-                .flatMap(w -> shown(w, JButton.class))
+        return onScreen(() -> OpenWindows.windows()
+                .flatMap(w -> OpenWindows.shown(w, JButton.class))
                 .anyMatch(b -> b.isEnabled()
                         && Objects.requireNonNullElse(b.getText(), "").startsWith(words)));
     }
 
     /** Whether these words stand in a text on the screen, in whichever window. */
     boolean says(String words) throws Exception {
-        return onScreen(() -> windows()
-                .flatMap(w -> shown(w, JTextComponent.class))
+        return onScreen(() -> OpenWindows.windows()
+                .flatMap(w -> OpenWindows.shown(w, JTextComponent.class))
                 .anyMatch(text -> text.getText().contains(words)));
     }
 
@@ -261,49 +260,25 @@ final class ConsoleOnScreen implements AutoCloseable {
      * leaves them nowhere when a window closes.
      */
     void awaitOpen(int number) throws Exception {
-        await(number + " windows", () -> onScreen(() -> windows().count() == number));
+        await(number + " windows", () -> onScreen(() -> OpenWindows.windows().count() == number));
         await(
                 "the keys are back",
                 () -> onScreen(() -> {
-                    if (!(focus() instanceof JComponent)) {
-                        Window newest = windows().reduce((a, b) -> b).orElse(frame);
-                        newest.toFront();
-                        Component had = newest.getMostRecentFocusOwner();
-                        Component first = newest.getFocusTraversalPolicy().getDefaultComponent(newest);
-                        Objects.requireNonNullElse(had instanceof JComponent ? had : first, newest)
-                                .requestFocus();
-                    }
-                    return focus() instanceof JComponent;
+                    OpenWindows.giveKeysBack();
+                    return OpenWindows.focus() instanceof JComponent;
                 }));
-    }
-
-    private static Stream<Window> windows() {
-        return Stream.of(Window.getWindows()).filter(Window::isShowing);
-    }
-
-    /** What has the keys, in whichever window. */
-    private static @Nullable Component focus() {
-        return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
     }
 
     /** Whether this stands in a field on the screen. */
     boolean stands(String words) throws Exception {
-        return onScreen(() -> shown(frame.getContentPane(), JTextField.class)
+        return onScreen(() -> OpenWindows.shown(frame.getContentPane(), JTextField.class)
                 .anyMatch(f -> f.getText().equals(words)));
-    }
-
-    private static <C extends Component> Stream<C> shown(Container in, Class<C> type) {
-        return Stream.of(in.getComponents())
-                .filter(Component::isShowing)
-                .flatMap(child -> type.isInstance(child)
-                        ? Stream.of(type.cast(child))
-                        : child instanceof Container inner ? shown(inner, type) : Stream.empty());
     }
 
     /** Whether what has the focus is called so, or begins so. */
     boolean focusIs(String name) throws Exception {
         return onScreen(() -> {
-            Component focus = focus();
+            Component focus = OpenWindows.focus();
             String called = focus == null ? null : focus.getAccessibleContext().getAccessibleName();
             return called != null && called.startsWith(name);
         });
