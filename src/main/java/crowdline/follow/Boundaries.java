@@ -42,10 +42,40 @@ public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer
         }
     }
 
+    /** Confidence, 0 to 1: a figure believed in less is not taken for flown. Tuned: see {@link #sure}. */
+    private static final double SURE_ENOUGH = 0.6;
+    /** Share of the figures with a predicted path: with fewer of them found, it is another flight. */
+    private static final double SHOWN_FROM = 0.5;
+
     public Boundaries {
         figures = List.copyOf(figures);
         dropped = List.copyOf(dropped);
         repeated = List.copyOf(repeated);
+    }
+
+    /**
+     * Those that are believed in enough to learn from. Those of an act flown as planned have a confidence of 0.88 and more,
+     * those seen in a flight of another act down to 0.2.
+     */
+    public List<Span> sure() {
+        return figures.stream()
+                .filter(span -> span.lastsS() > 0 && span.confidence() >= SURE_ENOUGH)
+                .toList();
+    }
+
+    /** How many figures with a predicted path are surely among these; what is only timed is found in nearly any flight. */
+    public int recognised(FollowPlan plan) {
+        return (int) sure().stream()
+                .mapToInt(Span::figureIndex)
+                .filter(f -> !plan.isTimedOnly(f))
+                .distinct()
+                .count();
+    }
+
+    /** True if a flight in which these were found is of this plan, wholly or for the most part. */
+    public boolean show(FollowPlan plan) {
+        int recognised = recognised(plan);
+        return recognised > 0 && recognised >= SHOWN_FROM * plan.recognisable();
     }
 
     /** Follows a log from its beginning; nothing else need be known of the flight. */

@@ -7,6 +7,7 @@ import crowdline.measure.EightInTen;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -114,6 +115,11 @@ public final class FollowPlan {
     /** True if only its time is known, so that nothing but time tells how far through it the aircraft is. */
     public boolean isTimedOnly(int index) {
         return bins.timed[bins.first[index]];
+    }
+
+    /** How many figures have a predicted path by which they can be told from others. */
+    public int recognisable() {
+        return (int) IntStream.range(0, size()).filter(f -> !isTimedOnly(f)).count();
     }
 
     /** The element flown at a share of a figure's predicted time, from 0; 0 also where a figure has none. */

@@ -1,5 +1,6 @@
 package crowdline.loaded;
 
+import crowdline.follow.Boundaries;
 import crowdline.follow.FollowPlan;
 import crowdline.show.Show;
 import crowdline.storage.file.ShowFileException;
@@ -17,13 +18,22 @@ public final class LogPasses {
     private final FollowPlan plan;
     private final PassAdding adding;
     private final PassesFile passes;
+    private final boolean anyway;
     private final Consumer<String> complaints;
 
-    public LogPasses(Show show, FollowPlan plan, PassAdding adding, PassesFile passes, Consumer<String> complaints) {
+    /** @param anyway whether a log is also taken in which most of the act is not found */
+    public LogPasses(
+            Show show,
+            FollowPlan plan,
+            PassAdding adding,
+            PassesFile passes,
+            boolean anyway,
+            Consumer<String> complaints) {
         this.show = show;
         this.plan = plan;
         this.adding = adding;
         this.passes = passes;
+        this.anyway = anyway;
         this.complaints = complaints;
     }
 
@@ -54,9 +64,15 @@ public final class LogPasses {
     private Optional<Pass> read(Path log) {
         try {
             LogReadings readings = LogReadings.read(log, show, IgcHeight.GNSS, complaints);
-            Optional<Pass> pass = adding.fromLog(plan, readings);
+            Boundaries found = Boundaries.of(plan, readings.readings());
+            Optional<Pass> pass = adding.fromLog(plan, found, readings);
             if (pass.isEmpty()) {
                 complaints.accept("no figure of the act was found in " + log + "; crowdline follow says more");
+            } else if (!anyway && !found.show(plan)) {
+                complaints.accept(log + " was not added: " + found.recognised(plan) + " of the " + plan.recognisable()
+                        + " figures whose path is known were found in it, so it shows another flight or only a part of the"
+                        + " act; --anyway adds it all the same");
+                return Optional.empty();
             }
             return pass;
         } catch (ShowFileException e) {
@@ -74,13 +90,5 @@ public final class LogPasses {
             return;
         }
         keeping.keep(pass.withNote(String.valueOf(log.getFileName())));
-        long found = pass.figures().stream()
-                .map(Pass.TimedFigure::figureId)
-                .distinct()
-                .count();
-        if (found * 2 < plan.size()) {
-            complaints.accept("only " + found + " of " + plan.size() + " figures were found in " + log
-                    + "; if it shows another act, --ignore " + pass.id() + " leaves it out");
-        }
     }
 }

@@ -18,12 +18,6 @@ import java.util.Optional;
 
 /** Makes passes of one variant of an act from what was timed elsewhere. */
 public final class PassAdding {
-    /**
-     * Figures believed in less than this teach nothing, 0 to 1. Tuned: those of an act flown as planned have 0.88 and
-     * more, those seen in a flight of another act down to 0.2.
-     */
-    private static final double SURE_ENOUGH = 0.6;
-
     private final Act act;
     private final Variant variant;
     private final PassIds ids;
@@ -63,11 +57,9 @@ public final class PassAdding {
                 .fromZero();
     }
 
-    /** A pass of what was followed in a flight log, begun when it was flown; empty where no figure was found. */
-    Optional<Pass> fromLog(FollowPlan plan, LogReadings log) {
-        List<Boundaries.Span> sure = Boundaries.of(plan, log.readings()).figures().stream()
-                .filter(span -> span.endS() > span.startS() && span.confidence() >= SURE_ENOUGH)
-                .toList();
+    /** A pass of what was found in a flight log, begun when it was flown; empty where no figure was. */
+    Optional<Pass> fromLog(FollowPlan plan, Boundaries found, LogReadings log) {
+        List<Boundaries.Span> sure = found.sure();
         if (sure.isEmpty()) {
             return Optional.empty();
         }

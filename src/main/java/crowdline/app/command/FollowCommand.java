@@ -37,7 +37,7 @@ import picocli.CommandLine.Parameters;
         description = "Finds which figure is flown when in a flight log (NMEA 0183, IGC or GPX), and how sure that is.",
         footer = {
             "Prints a line at every change and a summary; with --json also one at every element and at least every second.",
-            "Ends with 0 if figures were found, 1 if none were, 2 if a file cannot be used.",
+            "Ends with 0 if the log shows the act, 1 if not or only a small part of it, 2 if a file cannot be used.",
             "For commentary only, never for judging a flight."
         })
 public final class FollowCommand implements Callable<Integer> {
@@ -115,7 +115,7 @@ public final class FollowCommand implements Callable<Integer> {
         } else {
             table(plan, found);
         }
-        return found.figures().isEmpty() ? ExitCode.BLOCKED : ExitCode.FINE;
+        return found.show(plan) ? ExitCode.FINE : ExitCode.BLOCKED;
     }
 
     private void jsonLine(FollowPlan plan, FollowNow now) {
@@ -143,6 +143,7 @@ public final class FollowCommand implements Callable<Integer> {
     private static Map<String, Object> summary(FollowPlan plan, LogReadings log, Boundaries found) {
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("readings", log.readings().size());
+        row.put("showsAct", found.show(plan));
         row.put("figures", found.figures().stream().map(f -> row(plan, f)).toList());
         row.put("missed", found.dropped().stream().map(plan::figureId).toList());
         row.put("repeated", found.repeated().stream().map(plan::figureId).toList());
@@ -170,6 +171,10 @@ public final class FollowCommand implements Callable<Integer> {
                     f.endS(),
                     f.endS() - f.startS(),
                     plan.name(f.figureIndex())));
+        }
+        if (!found.figures().isEmpty() && !found.show(plan)) {
+            terminal.line("This is not this act, or only a small part of it: " + found.recognised(plan) + " of the "
+                    + plan.recognisable() + " figures whose path is known were found.");
         }
         if (!found.figures().isEmpty() && !found.dropped().isEmpty()) {
             terminal.line("Not found: "

@@ -71,6 +71,9 @@ public final class LearnCommand implements Callable<Integer> {
             description = "With --add: it was walked on the ground, so its times are kept but not used.")
     private boolean walked;
 
+    @Option(names = "--anyway", description = "With a flight log: adds it although most of the act is not found in it.")
+    private boolean anyway;
+
     @Option(names = "--note", paramLabel = "TEXT", description = "With --add, --count or --ignore: a note on the pass.")
     private @Nullable String note;
 
@@ -172,7 +175,8 @@ public final class LearnCommand implements Callable<Integer> {
             throw Complaints.onlyTimed(act);
         }
         PassAdding adding = new PassAdding(act, choice.variant(act), ids);
-        return new LogPasses(loaded.show(), FollowPlan.of(prediction.flight()), adding, passes, terminal::complain)
+        return new LogPasses(
+                        loaded.show(), FollowPlan.of(prediction.flight()), adding, passes, anyway, terminal::complain)
                 .add(logs, pass -> keep(pass, passes));
     }
 

@@ -123,6 +123,17 @@ class FollowCommandTest {
                 .contains(flight.figures().get(1).name());
     }
 
+    /** A take-off and a landing are found in nearly any log, for nothing but their time is planned. */
+    @Test
+    void flightOfAnotherActIsSaidToBeOne() throws Exception {
+        Show show = show();
+        String log = log(show, flight(show));
+        assertThat(run("follow", DEMO, log, "--act", "jackanapes-solo")).isEqualTo(ExitCode.BLOCKED);
+        assertThat(caught.out()).contains("This is not this act, or only a small part of it: ");
+        assertThat(run("follow", DEMO, log, "--act", GLIDER)).isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).doesNotContain("This is not this act");
+    }
+
     @Test
     void aFileThatIsNoFlightLogIsRefusedInOneSentence() {
         assertThat(run("follow", DEMO, "pom.xml", "--act", GLIDER)).isEqualTo(ExitCode.UNUSABLE);

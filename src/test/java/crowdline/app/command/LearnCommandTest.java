@@ -200,7 +200,11 @@ class LearnCommandTest {
                 .isEqualTo(ExitCode.UNUSABLE);
         assertThat(caught.err())
                 .contains("empty.igc is empty")
-                .contains("figures were found in " + good + "; if it shows another act, --ignore ");
+                .contains(good + " was not added: ")
+                .contains(" of the 10 figures whose path is known were found in it");
+        assertThat(folder.resolve("fen.json.passes")).doesNotExist();
+        assertThat(run("learn", file.toString(), good, "--act", "thistledown-glider", "--anyway"))
+                .isEqualTo(ExitCode.FINE);
         assertThat(caught.out()).contains("start.nmea");
     }
 }
