@@ -82,6 +82,8 @@ class ArchitectureTest {
             new Room("sheet", "pages are drawn from what they are handed"),
             new Room("exchange", "what a spreadsheet hands over is an edit, whoever looks at it first"),
             new Room("loaded", "commands and windows ask the same show the same questions"),
+            new Room(
+                    "practice", "a flight to practise on and its score are made without a clock, a thread or a screen"),
             new Room("paper", "what is taken along on paper is made of a loaded show without a screen"),
             new Room("steer", "what the aircraft may do to the show is tested without a thread"),
             new Room("running", "the running show runs without a window"),

@@ -161,6 +161,11 @@ public final class Predictor {
 
     /** The flight as planned, with samples and findings. */
     public Flight predict() {
+        return predict(Variation.NONE);
+    }
+
+    /** A flight that departs from the plan, with samples and findings. */
+    public Flight predict(Variation variation) {
         Airframe computed = airframe;
         Placing from = entry;
         if (computed == null || from == null) {
@@ -168,7 +173,7 @@ public final class Predictor {
                     act, variant, plan.stream().map(PlannedFigure::timed).toList());
         }
         Recorder recorder = new Recorder(SAMPLE_S);
-        return fly(computed, from, recorder, new Integrator(SAMPLE_S, Integrator.FINE, recorder));
+        return fly(computed, from, variation, recorder, new Integrator(SAMPLE_S, Integrator.FINE, recorder));
     }
 
     /**
@@ -247,13 +252,13 @@ public final class Predictor {
                 : new FlightState(end, from.place(), from.speedMps(), from.direction(), from.up());
     }
 
-    private Flight fly(Airframe computed, Placing from, Recorder recorder, Integrator integrator) {
-        Forces forces = forces(computed, Variation.NONE);
-        ElementFlyer flyer = new ElementFlyer(forces, integrator, Variation.NONE);
+    private Flight fly(Airframe computed, Placing from, Variation variation, Recorder recorder, Integrator integrator) {
+        Forces forces = forces(computed, variation);
+        ElementFlyer flyer = new ElementFlyer(forces, integrator, variation);
         FindingRules rules = new FindingRules(forces.body, limits, cloudBaseFt);
         List<FigureFlight> figures = new ArrayList<>();
         List<FlightFinding> findings = new ArrayList<>();
-        FlightState at = entry(from, Variation.NONE);
+        FlightState at = entry(from, variation);
         boolean airborne = false;
         for (PlannedFigure planned : plan) {
             if (planned.elements().isEmpty()) {

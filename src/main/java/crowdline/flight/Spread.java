@@ -98,17 +98,28 @@ public final class Spread {
     }
 
     private Variation draw(int flight) {
-        SplittableRandom random = new SplittableRandom(seed + 0x9E3779B97F4A7C15L * (flight + 1));
+        return drawn(new SplittableRandom(seed + 0x9E3779B97F4A7C15L * (flight + 1)), 1);
+    }
+
+    /**
+     * How one flight departs from its plan.
+     *
+     * @param much 1 for as much as usual, 0 for not at all, at most 2
+     */
+    public static Variation drawn(SplittableRandom random, double much) {
+        if (!(much >= 0 && much <= 2)) {
+            throw new IllegalArgumentException("a flight departs from its plan by 0 to 2 times the usual, not " + much);
+        }
         return new Variation(
-                1 + 0.02 * bell(random),
-                1 + 0.03 * bell(random),
-                1 + 0.05 * bell(random),
-                1 + 0.08 * bell(random),
-                1 + 0.08 * bell(random),
-                1 + 0.15 * bell(random),
-                2 * bell(random),
-                1.5 * bell(random),
-                1.5 * bell(random));
+                1 + 0.02 * much * bell(random),
+                1 + 0.03 * much * bell(random),
+                1 + 0.05 * much * bell(random),
+                1 + 0.08 * much * bell(random),
+                1 + 0.08 * much * bell(random),
+                1 + 0.15 * much * bell(random),
+                2 * much * bell(random),
+                1.5 * much * bell(random),
+                1.5 * much * bell(random));
     }
 
     private static double bell(SplittableRandom random) {
