@@ -7,19 +7,21 @@ import java.util.SplittableRandom;
 
 /** How little a flight keeps to its plan. */
 public enum Level {
-    ONE("In its order, a little early or late", 1, 0, false),
-    TWO("Gusty, and one thing is not as planned", 1.4, 1, false),
-    THREE("Gusty, and two things are not as planned", 1.7, 2, false),
-    FOUR("Two things are not as planned, and it does not end well", 2, 2, true);
+    ONE(1, "In its order, a little early or late", 1, 0, false),
+    TWO(2, "Gusty, and one thing is not as planned", 1.4, 1, false),
+    THREE(3, "Gusty, and two things are not as planned", 1.7, 2, false),
+    FOUR(4, "Two things are not as planned, and it does not end well", 2, 2, true);
 
     private static final List<Kind> IN_THE_ACT = List.of(Kind.DROPPED, Kind.SWAPPED, Kind.UNPLANNED, Kind.HOLD);
 
+    private final int number;
     private final String words;
     private final double much;
     private final int breaks;
     private final boolean breaksOff;
 
-    Level(String words, double much, int breaks, boolean breaksOff) {
+    Level(int number, String words, double much, int breaks, boolean breaksOff) {
+        this.number = number;
         this.words = words;
         this.much = much;
         this.breaks = breaks;
@@ -28,7 +30,7 @@ public enum Level {
 
     /** From 1. */
     public int number() {
-        return ordinal() + 1;
+        return number;
     }
 
     /**
