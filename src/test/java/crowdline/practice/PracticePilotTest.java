@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
-import crowdline.loaded.LoadedShow;
 import crowdline.practice.Change.Kind;
 import crowdline.show.Act;
 import crowdline.show.Show;
@@ -18,7 +17,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 
@@ -27,19 +25,12 @@ import org.junit.jupiter.api.TestInstance;
 class PracticePilotTest {
     private static final int SEEDS = 10;
 
-    private Show show = placeholder();
-    private Act act = placeholder();
+    private final Show show;
+    private final Act act;
     private final Map<Level, List<PracticeFlight>> flights = new EnumMap<>(Level.class);
 
-    @SuppressWarnings("NullAway") // filled before the first test
-    private static <T> T placeholder() {
-        return (T) null;
-    }
-
-    @BeforeAll
-    void fly() throws ShowFileException, CannotPractise {
-        LoadedShow loaded = PracticeShows.loaded("wrackenholt-evening");
-        show = loaded.show();
+    PracticePilotTest() throws ShowFileException, CannotPractise {
+        show = PracticeShows.loaded("wrackenholt-evening").show();
         act = show.act("teasel-solo").orElseThrow();
         for (Level level : Level.values()) {
             List<PracticeFlight> own = new ArrayList<>();
