@@ -104,7 +104,7 @@ final class Robot {
                     .anyMatch(i -> act.figure(state.course().figureIds().get(i))
                             .map(Figure::transit)
                             .orElse(false));
-            if (!(isNext || way ? press(new FlightEvent.Stepped(atS)) : press(new FlightEvent.NextDropped(atS)))) {
+            if (!((isNext || way) ? press(new FlightEvent.Stepped(atS)) : press(new FlightEvent.NextDropped(atS)))) {
                 break;
             }
         }
