@@ -1,148 +1,119 @@
 package crowdline.console.glossary;
 
-import crowdline.console.glossary.GlossaryView.EntryView;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
+import crowdline.glossary.drill.Memory.Answer;
+import crowdline.glossary.drill.Question;
+import crowdline.glossary.drill.Session;
 import crowdline.sight.picture.Flown;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.Deque;
 import java.util.List;
-import java.util.Random;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Asks which figure a drawing is, with four names to choose from. What was missed comes back a few questions later. The
- * same seed asks the same questions.
- */
+/** What the drill shows while it asks, and what its keys mean. */
 final class Drill {
+    /** As many as any question has. */
     static final int CHOICES = 4;
-    /** Questions after which a missed figure comes back; a design choice. */
-    private static final int AGAIN_AFTER = 3;
-    /** Lower than this nothing can be told from a line, metres; tuned by looking at the drawings. */
-    private static final double LEAST_HEIGHT_M = 25;
 
-    private final List<EntryView> known;
-    private final Random random;
-    private final Deque<EntryView> waiting = new ArrayDeque<>();
-    private final List<Missed> missed = new ArrayList<>();
-    private @Nullable EntryView now;
-    private List<String> names = List.of();
+    private final Session session;
     private @Nullable Integer chosen;
-    private int asked;
-    private int right;
-
-    /** A figure to come back to, and after which question. */
-    private record Missed(EntryView entry, int dueAt) {}
+    private @Nullable Answer answer;
+    /** Whether what the glossary says is shown, to judge oneself by. */
+    private boolean told;
 
     /**
      * What to show.
      *
-     * @param flown the figure asked for
-     * @param names to choose from
-     * @param rightIndex which of them it is, or −1 until it is answered
+     * @param asks the question
+     * @param flown what is watched, or {@link Flown#NONE}
+     * @param choices to choose from; none while one is still to explain aloud
+     * @param rightIndex which of them is right, or −1 if none is or it is not answered
+     * @param text what the glossary says, or empty
      * @param verdict how it was answered, or null until then
      * @param score how many were right
+     * @param keys what the keys do
      */
     record View(
+            String asks,
             Flown flown,
-            List<String> names,
+            List<String> choices,
             int rightIndex,
+            String text,
             @Nullable Mark verdict,
-            String score) {
+            String score,
+            String keys) {
         View {
-            names = List.copyOf(names);
+            choices = List.copyOf(choices);
         }
     }
 
-    Drill(List<EntryView> entries, long seed) {
-        known = entries.stream()
-                .filter(e -> FigureShape.of(e.flown()).heightM() >= LEAST_HEIGHT_M)
-                .toList();
-        random = new Random(seed);
-        ask();
-    }
-
-    /** True if there are figures enough to ask about. */
-    boolean possible() {
-        return now != null;
+    Drill(Session session) {
+        this.session = session;
     }
 
     View view() {
-        EntryView entry = now;
-        if (entry == null) {
+        Question question = session.now();
+        if (question == null) {
             return new View(
-                    Flown.NONE, List.of(), -1, null, "The figures are still being drawn; try again in a moment");
+                    "Nothing to ask about",
+                    Flown.NONE,
+                    List.of(),
+                    -1,
+                    "The figures are still being flown, or the act has none that the glossary knows.",
+                    null,
+                    "",
+                    "Ctrl+D ends");
         }
-        Integer answer = chosen;
-        int rightIndex = answer == null ? -1 : names.indexOf(entry.name());
-        Mark verdict = answer == null
-                ? null
-                : answer == rightIndex
-                        ? new Mark(Form.DISC, Tone.GOOD, "Right: " + entry.name())
-                        : new Mark(
-                                Form.CROSS, Tone.CAUTION, "The answer: " + entry.name() + ". It will come up again.");
-        return new View(entry.flown(), names, rightIndex, verdict, right + " of " + asked + " right");
+        Answer given = answer;
+        boolean aloud = question.judgedByOneself() && !told;
+        return new View(
+                question.asks(),
+                question.flown(),
+                aloud ? List.of() : question.choices(),
+                given == null ? -1 : question.right(),
+                told || given != null ? question.text() : "",
+                given == null ? null : verdict(question, given),
+                session.good() + " of " + session.asked() + " right",
+                aloud
+                        ? "Space shows what the glossary says, Ctrl+D ends"
+                        : given == null
+                                ? "1 to " + question.choices().size() + " answer, "
+                                        + (question.flown().isEmpty() ? "" : "F8 flies it, ") + "Ctrl+D ends"
+                                : "Space goes on, Ctrl+D ends");
     }
 
-    /** Chooses a name, from 0; once answered, any choice goes on to the next question. */
-    void choose(int index) {
-        EntryView entry = now;
-        if (entry == null || index < 0 || index >= names.size()) {
-            return;
+    private static Mark verdict(Question question, Answer given) {
+        if (question.judgedByOneself()) {
+            return given.isGood()
+                    ? new Mark(Form.DISC, Tone.GOOD, "Good")
+                    : new Mark(Form.CROSS, Tone.CAUTION, "It will come up again");
         }
+        String right = question.choices().get(question.right());
+        return given.isGood()
+                ? new Mark(Form.DISC, Tone.GOOD, "Right: " + right)
+                : new Mark(Form.CROSS, Tone.CAUTION, "The answer: " + right + ". It will come up again.");
+    }
+
+    /** Chooses an answer, from 0; once answered, any choice goes on to the next question. */
+    void choose(int index) {
         if (chosen != null) {
             next();
-            return;
-        }
-        chosen = index;
-        asked++;
-        if (names.get(index).equals(entry.name())) {
-            right++;
-        } else {
-            missed.add(new Missed(entry, asked + AGAIN_AFTER));
+        } else if (index >= 0 && index < view().choices().size()) {
+            chosen = index;
+            answer = session.answer(index);
         }
     }
 
-    /** The next question; one that was not answered counts for nothing. */
+    /** Shows what the glossary says if one was to explain it; else the next question. What was not answered counts for nothing. */
     void next() {
-        ask();
-    }
-
-    private void ask() {
-        chosen = null;
-        EntryView entry = take();
-        if (entry == null) {
-            now = null;
+        Question question = session.now();
+        if (question != null && question.judgedByOneself() && !told) {
+            told = true;
             return;
         }
-        now = entry;
-        FigureShape shape = FigureShape.of(entry.flown());
-        List<EntryView> others = new ArrayList<>(known.stream()
-                .filter(e -> FigureShape.of(e.flown()).differsFrom(shape))
-                .toList());
-        Collections.shuffle(others, random);
-        List<String> four = new ArrayList<>();
-        four.add(entry.name());
-        others.stream().limit(CHOICES - 1L).forEach(e -> four.add(e.name()));
-        Collections.shuffle(four, random);
-        names = List.copyOf(four);
-    }
-
-    private @Nullable EntryView take() {
-        for (Missed one : missed) {
-            if (one.dueAt() <= asked) {
-                missed.remove(one);
-                return one.entry();
-            }
-        }
-        if (waiting.isEmpty() && known.size() >= CHOICES) {
-            List<EntryView> all = new ArrayList<>(known);
-            Collections.shuffle(all, random);
-            waiting.addAll(all);
-        }
-        return waiting.poll();
+        chosen = null;
+        answer = null;
+        told = false;
+        session.next();
     }
 }

@@ -4,17 +4,15 @@ import crowdline.console.paint.Box;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Painted;
 import crowdline.console.paint.Pen;
-import crowdline.console.path.SkyPainter;
-import crowdline.console.path.SkyView;
+import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
-import crowdline.show.aircraft.Outline;
 import java.awt.Color;
 
-/** Paints a question of the drill: the drawing, and four names with their keys. */
+/** Paints a question of the drill: what is asked, the answers with their keys, and what the glossary says. */
 final class DrillPage extends Painted<Drill.View> {
     DrillPage(Appearance appearance) {
-        super("Which figure is this?", appearance);
+        super("What is asked", appearance);
     }
 
     @Override
@@ -24,51 +22,56 @@ final class DrillPage extends Painted<Drill.View> {
 
     @Override
     protected String spoken(Drill.View v) {
-        StringBuilder said = new StringBuilder("Which figure is this? ");
-        for (int i = 0; i < v.names().size(); i++) {
-            said.append(i + 1).append(": ").append(v.names().get(i)).append(". ");
+        StringBuilder said = new StringBuilder(v.asks()).append(" ");
+        for (int i = 0; i < v.choices().size(); i++) {
+            said.append(i + 1).append(": ").append(v.choices().get(i)).append(". ");
         }
         Mark verdict = v.verdict();
-        return (verdict == null ? said.toString() : verdict.word() + ". ") + v.score();
+        return (verdict == null ? said.toString() : verdict.word() + ". ") + v.text() + " " + v.score();
     }
 
     @Override
     protected void paint(Pen pen, Drill.View v, Box box) {
-        Box inner = box.inset(pen.px(28), pen.px(20));
-        Box top = inner.top(pen.sizePx(TextRole.NEXT) * 1.3);
-        pen.midway(
-                pen.line("Which figure is this?", TextRole.NEXT, true, top.left(inner.w() * 0.7)),
-                top,
-                pen.palette().text());
+        Box inner = box.inset(pen.px(28), pen.px(14));
+        Box top = inner.top(inner.h() * 0.2);
         Box score = top.right(inner.w() * 0.28);
+        Box question = top.left(inner.w() * 0.7);
+        pen.midway(
+                pen.lines(v.asks(), TextRole.VALUE, true, question, 2),
+                question,
+                pen.palette().text());
         pen.atRight(
-                pen.lines(v.score(), TextRole.SMALL, false, score, 2),
+                pen.lines(v.score(), TextRole.LABEL, false, score, 2),
                 score,
                 pen.palette().soft());
-        double namesHeight = inner.h() * 0.34;
-        SkyPainter.paint(
-                pen,
-                SkyView.whole(v.flown(), Outline.MONOPLANE),
-                inner.belowTop(top.h() + pen.px(8)).aboveBottom(namesHeight + pen.px(10)));
-        Box names = inner.bottom(namesHeight);
-        double each = names.h() / (Drill.CHOICES + 1);
-        for (int i = 0; i < v.names().size(); i++) {
-            Box row = names.belowTop(i * each).top(each);
+        Box foot = inner.bottom(inner.h() * 0.14);
+        Mark verdict = v.verdict();
+        if (verdict != null) {
+            pen.mark(verdict, TextRole.SMALL, foot.left(foot.w() * 0.62));
+        }
+        Box how = foot.right(foot.w() * 0.36);
+        pen.atRight(
+                pen.lines(v.keys(), TextRole.LABEL, false, how, 2),
+                how,
+                pen.palette().soft());
+        Box middle = inner.belowTop(top.h()).aboveBottom(foot.h());
+        double each = middle.h() * (v.text().isEmpty() ? 1 : 0.62) / Drill.CHOICES;
+        for (int i = 0; i < v.choices().size(); i++) {
+            Box row = middle.belowTop(i * each).top(each);
             boolean right = i == v.rightIndex();
             pen.midway(
-                    pen.line(i + 1 + ": " + v.names().get(i) + (right ? " (this one)" : ""), TextRole.READ, right, row),
+                    pen.line(
+                            i + 1 + ": " + v.choices().get(i) + (right ? " (this one)" : ""),
+                            TextRole.SMALL,
+                            right,
+                            row),
                     row,
                     right ? pen.palette().good() : pen.palette().text());
         }
-        Box foot = names.belowTop(Drill.CHOICES * each);
-        Mark verdict = v.verdict();
-        if (verdict != null) {
-            pen.mark(verdict, TextRole.VALUE, foot.left(foot.w() * 0.7));
+        if (!v.text().isEmpty()) {
+            Box said = middle.belowTop(each * v.choices().size());
+            TextBlock words = pen.lines(v.text(), TextRole.SMALL, false, said, 8);
+            pen.midway(words, said, pen.palette().text());
         }
-        Box how = foot.right(foot.w() * 0.3);
-        pen.atRight(
-                pen.lines("1 to 4 answer, Space goes on, Ctrl+D ends", TextRole.LABEL, false, how, 2),
-                how,
-                pen.palette().soft());
     }
 }

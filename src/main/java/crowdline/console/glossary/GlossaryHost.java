@@ -1,10 +1,12 @@
 package crowdline.console.glossary;
 
+import crowdline.glossary.drill.Memory;
 import crowdline.show.aircraft.Kind;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.sight.FigureAlone;
 import crowdline.sight.clue.WhatIsThat;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 
 /** What the glossary asks of the rest of the program. On the event thread; every method returns at once. */
@@ -23,6 +25,19 @@ public interface GlossaryHost {
      * @param done told the first question, on the event thread
      */
     default void ask(Consumer<WhatIsThat> done) {}
+
+    /** What whoever speaks remembers of the figures, by name. */
+    default Map<String, Memory> remembered() {
+        return Map.of();
+    }
+
+    /** Keeps what whoever speaks remembers of a figure from now on. */
+    default void remember(String figure, Memory memory) {}
+
+    /** The day, in days since 1970-01-01. */
+    default long today() {
+        return 0;
+    }
 
     /**
      * Flies a figure with an aircraft typical of a kind.

@@ -6,9 +6,11 @@ import crowdline.console.paint.CellPainter;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.glossary.drill.Session;
 import crowdline.sight.clue.WhatIsThat;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Set;
 import java.util.function.DoubleSupplier;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
@@ -34,7 +36,8 @@ public final class GlossaryPanel extends JPanel {
     private final EntryPage page;
     private final FigurePanel figure;
     private final OwnForm form;
-    private final DrillPage drillPage;
+    private final DrillPanel drillPanel;
+    private final transient GlossaryHost host;
     private final AskPanel askPanel;
     private transient Sift sift = Sift.ALL;
     private transient @Nullable Drill drill;
@@ -58,7 +61,8 @@ public final class GlossaryPanel extends JPanel {
         worn = appearance;
         figure = new FigurePanel(appearance, host, clockS);
         page = new EntryPage(appearance, this::follow);
-        drillPage = new DrillPage(appearance);
+        drillPanel = new DrillPanel(appearance, clockS);
+        this.host = host;
         askPanel = new AskPanel(appearance, this::found, () -> changed.run());
         search.putClientProperty("JTextField.placeholderText", "Search (Ctrl+F)");
         search.putClientProperty("JTextField.showClearButton", true);
@@ -206,12 +210,19 @@ public final class GlossaryPanel extends JPanel {
     }
 
     /**
-     * Begins asking which figure is drawn, or ends it.
+     * Begins to ask about figures, or ends it.
      *
      * @param seed the same seed asks the same questions
      */
     public void drill(long seed) {
-        drill = drill == null ? new Drill(view.entries(), seed) : null;
+        drill(seed, Set.of());
+    }
+
+    /** @param only the figures to ask about, or empty for all of them */
+    void drill(long seed, Set<String> only) {
+        drill = drill == null
+                ? new Drill(new Session(view.questions(), only, host.remembered(), host.today(), seed, host::remember))
+                : null;
         wear(worn);
         ask();
     }
@@ -247,6 +258,16 @@ public final class GlossaryPanel extends JPanel {
         return drill != null;
     }
 
+    /** How many answers there are to choose from in the drill; any of the digits goes on once it is answered. */
+    int answers() {
+        return drill == null ? 0 : drill.view().choices().size();
+    }
+
+    /** What is watched in the drill. */
+    DrillPanel drillPanel() {
+        return drillPanel;
+    }
+
     /** Chooses a name in the drill, from 0. */
     public void answer(int index) {
         Drill asking = drill;
@@ -268,8 +289,9 @@ public final class GlossaryPanel extends JPanel {
     private void ask() {
         Drill asking = drill;
         if (asking != null) {
-            drillPage.show(asking.view());
+            drillPanel.ask(asking.view());
         }
+        changed.run();
     }
 
     public void wear(Appearance appearance) {
@@ -278,10 +300,9 @@ public final class GlossaryPanel extends JPanel {
         String gap = appearance.room(16);
         if (drill != null || asking) {
             setLayout(new MigLayout("insets " + gap, "[0:0:,grow,fill]", "[0:0:,grow,fill]"));
-            // Their pages scale with the zoom alone, as the rest of this place does.
-            drillPage.wear(appearance, 1);
+            drillPanel.wear(appearance);
             askPanel.wear(appearance);
-            add(drill != null ? drillPage : askPanel, "grow, wmin 0, hmin 0");
+            add(drill != null ? drillPanel : askPanel, "grow, wmin 0, hmin 0");
             revalidate();
             repaint();
             return;

@@ -17,9 +17,11 @@ import crowdline.show.Term;
 import crowdline.show.catalogue.CatalogueEntry;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.DoubleSupplier;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import javax.swing.JComponent;
 
 /** The Glossary, and the drill in it. */
@@ -38,7 +40,17 @@ public final class GlossaryPlace implements PlaceScreen {
                     Command.PAGE_BACK,
                     () -> reading() && asked(GlossaryPanel::canGoBack),
                     () -> ifMade(GlossaryPanel::back))
-            .on(Command.FLY, this::hasFlight, () -> ifMade(g -> g.figure().toggle()))
+            .on(
+                    Command.FLY,
+                    () -> hasFlight()
+                            || (drilling() && asked(g -> g.drillPanel().hasFlight())),
+                    () -> ifMade(g -> {
+                        if (g.drilling()) {
+                            g.drillPanel().fly();
+                        } else {
+                            g.figure().toggle();
+                        }
+                    }))
             .on(
                     Command.NEXT_MOMENT,
                     this::hasFlight,
@@ -64,6 +76,7 @@ public final class GlossaryPlace implements PlaceScreen {
             .on(Command.KEEP_WORDS, this::writing, this::keep)
             .on(Command.NOT_OWN, this::hasOwn, this::notOwn)
             .on(Command.DRILL, () -> !writing() && !asking(), this::drill)
+            .on(Command.DRILL_ACT, this::canDrillShow, this::drillAct)
             .on(Command.DRILL_1, () -> hasAnswer(0), () -> answer(0))
             .on(Command.DRILL_2, () -> hasAnswer(1), () -> answer(1))
             .on(Command.DRILL_3, () -> hasAnswer(2), () -> answer(2))
@@ -179,7 +192,7 @@ public final class GlossaryPlace implements PlaceScreen {
     }
 
     private boolean hasAnswer(int index) {
-        return asked(g -> g.asking() ? index < g.asked().lines() : drilling && index < Drill.CHOICES);
+        return asked(g -> g.asking() ? index < g.asked().lines() : drilling && index < g.answers());
     }
 
     private void answer(int index) {
@@ -322,10 +335,36 @@ public final class GlossaryPlace implements PlaceScreen {
         drill(Math.round(clockS.getAsDouble() * 1000));
     }
 
+    /** Asks about the figures of the open show only. */
+    private void drillAct() {
+        drill(Math.round(clockS.getAsDouble() * 1000), figuresFlown());
+    }
+
+    private boolean canDrillShow() {
+        return !writing()
+                && !asking()
+                && editing.isOpen()
+                && editing.now().acts().stream().anyMatch(act -> !act.figures().isEmpty());
+    }
+
+    private Set<String> figuresFlown() {
+        return editing.isOpen()
+                ? editing.now().acts().stream()
+                        .flatMap(act -> act.figures().stream())
+                        .flatMap(figure -> base.figure(figure.figure()).stream())
+                        .map(CatalogueEntry::name)
+                        .collect(Collectors.toUnmodifiableSet())
+                : Set.of();
+    }
+
     /** Begins the drill with this seed, or ends it. */
     public void drill(long from) {
+        drill(from, Set.of());
+    }
+
+    private void drill(long from, Set<String> only) {
         ifMade(g -> {
-            g.drill(from);
+            g.drill(from, only);
             drilling = g.drilling();
         });
         keysBack.run();

@@ -3,6 +3,7 @@ package crowdline.console.glossary;
 import crowdline.glossary.Explained;
 import crowdline.glossary.Explained.Section;
 import crowdline.glossary.Glossary;
+import crowdline.glossary.drill.Questions;
 import crowdline.show.Show;
 import crowdline.show.Term;
 import crowdline.show.aircraft.Airframe;
@@ -157,6 +158,12 @@ public final class GlossaryView {
     /** The same with a show's own figures and words over it; none of its own if it is null. */
     GlossaryView with(@Nullable Show own) {
         return new GlossaryView(catalogue, terms, drawings, own);
+    }
+
+    /** What can be asked about the figures, as they are drawn. */
+    Questions questions() {
+        return new Questions(
+                glossary, glossary.figures().stream().collect(Collectors.toMap(CatalogueEntry::name, this::drawing)));
     }
 
     /** In the order of the alphabet. */

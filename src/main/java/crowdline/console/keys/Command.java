@@ -98,7 +98,8 @@ public enum Command {
     NEW_WORD("A new word…", Scope.GLOSSARY, "Explain a word that is not in the list", "ctrl INSERT", "ctrl shift E"),
     KEEP_WORDS("Keep the words", Scope.GLOSSARY, "Keep what was written as the show's own words", "ctrl ENTER"),
     NOT_OWN("Without own words", Scope.GLOSSARY, "Take the show's own words for this away", "ctrl DELETE"),
-    DRILL("Drill", Scope.GLOSSARY, "Which figure is this? Start or stop", "ctrl D"),
+    DRILL("Drill", Scope.GLOSSARY, "Questions about all figures. Start or stop", "ctrl D"),
+    DRILL_ACT("Drill this show", Scope.GLOSSARY, "Questions about the figures of this show only", "ctrl shift D"),
     DRILL_1("First name", Scope.GLOSSARY, "In the drill, or in what is that: it is the first", "1", "NUMPAD1"),
     DRILL_2("Second name", Scope.GLOSSARY, "In the drill, or in what is that: it is the second", "2", "NUMPAD2"),
     DRILL_3("Third name", Scope.GLOSSARY, "In the drill, or in what is that: it is the third", "3", "NUMPAD3"),
@@ -108,7 +109,12 @@ public enum Command {
     NOT_SURE("Not sure", Scope.GLOSSARY, "In what is that: leave the question open", "0", "NUMPAD0"),
     ASK_BACK("Answer before", Scope.GLOSSARY, "In what is that: back to the answer before", "BACK_SPACE"),
     ASK("What is that?", Scope.GLOSSARY, "A few questions about what was seen tell which figure it was", "alt Q"),
-    DRILL_ON("Next question", Scope.GLOSSARY, "In the drill: another figure", "SPACE", "ENTER"),
+    DRILL_ON(
+            "Next question",
+            Scope.GLOSSARY,
+            "In the drill: what the glossary says, or the next question",
+            "SPACE",
+            "ENTER"),
 
     PASTE_LIST("Paste the pilot's list…", Scope.PREPARE, "Add an act from the list the pilot sent", "ctrl I"),
     CELLS(

@@ -1,0 +1,57 @@
+package crowdline.console.glossary;
+
+import crowdline.console.path.FlyingPicture;
+import crowdline.console.path.SkyView;
+import crowdline.console.theme.Appearance;
+import crowdline.show.aircraft.Outline;
+import java.util.function.DoubleSupplier;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+
+/** A question of the drill: what flies, if something does, and under it what is asked. */
+final class DrillPanel extends JPanel {
+    private final FlyingPicture picture;
+    private final DrillPage page;
+    private transient SkyView watched = SkyView.NONE;
+
+    /** @param clockS seconds on a clock that never goes back */
+    DrillPanel(Appearance appearance, DoubleSupplier clockS) {
+        super(new MigLayout("insets 0, gap 0, hidemode 3, flowy", "[0:0:,grow,fill]", ""));
+        picture = new FlyingPicture(appearance, clockS);
+        page = new DrillPage(appearance);
+        getAccessibleContext().setAccessibleName("Drill");
+        add(picture, "grow, pushy 100, wmin 0, h 0:0:");
+        add(page, "grow, pushy 110, wmin 0, h 0:0:");
+        wear(appearance);
+    }
+
+    /** A question; what is to be watched in it flies at once. */
+    void ask(Drill.View view) {
+        SkyView sky = SkyView.whole(view.flown(), Outline.MONOPLANE);
+        boolean other = !sky.equals(watched);
+        picture.setVisible(!view.flown().isEmpty());
+        picture.watch(sky);
+        if (other) {
+            watched = sky;
+            picture.toggle();
+        }
+        page.show(view);
+        revalidate();
+    }
+
+    /** Flies it again, or stops it. */
+    void fly() {
+        picture.toggle();
+    }
+
+    boolean hasFlight() {
+        return picture.isVisible() && picture.hasFlight();
+    }
+
+    void wear(Appearance appearance) {
+        setBackground(appearance.palette().stage());
+        // The page scales with the zoom alone, as the rest of this place does.
+        picture.wear(appearance, appearance.zoom().factor());
+        page.wear(appearance, 1);
+    }
+}
