@@ -20,8 +20,6 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
@@ -69,7 +67,7 @@ public final class GlossaryPanel extends JPanel {
         search.getAccessibleContext().setAccessibleName("Search every page");
         // Tab goes between the field and the list.
         count.setFocusable(false);
-        search.getDocument().addDocumentListener(new Refill());
+        search.getDocument().addDocumentListener(new EveryLetter(() -> refill()));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.getAccessibleContext().setAccessibleName("Pages");
         list.addListSelectionListener(e -> choose(list.getSelectedValue()));
@@ -379,24 +377,6 @@ public final class GlossaryPanel extends JPanel {
         if (best || chosen == null || !select(chosen.name())) {
             list.setSelectedIndex(0);
             list.ensureIndexIsVisible(0);
-        }
-    }
-
-    /** Fills the list again at every letter. */
-    private final class Refill implements DocumentListener {
-        @Override
-        public void insertUpdate(DocumentEvent event) {
-            refill();
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent event) {
-            refill();
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent event) {
-            refill();
         }
     }
 }

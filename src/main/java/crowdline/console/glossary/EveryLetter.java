@@ -1,0 +1,22 @@
+package crowdline.console.glossary;
+
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+
+/** Tells of every letter that comes or goes. */
+record EveryLetter(Runnable told) implements DocumentListener {
+    @Override
+    public void insertUpdate(DocumentEvent event) {
+        told.run();
+    }
+
+    @Override
+    public void removeUpdate(DocumentEvent event) {
+        told.run();
+    }
+
+    @Override
+    public void changedUpdate(DocumentEvent event) {
+        told.run();
+    }
+}
