@@ -39,6 +39,11 @@ public record Folders(Path settings, Path journals, Path demoShow) {
         return journals.resolveSibling("serial");
     }
 
+    /** What speakers remember of the figures they were drilled in. */
+    public Path drill() {
+        return settings.resolve("drill.json");
+    }
+
     /** Where the paces of speakers are kept. */
     public Path paces() {
         return settings.resolve("paces");

@@ -23,6 +23,7 @@ import crowdline.running.WorkerThreads;
 import crowdline.show.DayAir;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.speech.pace.Pace;
+import crowdline.storage.settings.DrillFile;
 import crowdline.storage.settings.PaceShelf;
 import crowdline.storage.unsaved.UnsavedShelf;
 import crowdline.telemetry.serial.SerialPorts;
@@ -85,6 +86,7 @@ final class ConsoleHost implements Host {
             WalkAndDebrief rehearsal,
             PaceShelf paces,
             PaceInUse pace,
+            DrillFile drill,
             UnsavedShelf unsaved,
             Ticker ticker,
             Clock wall,
@@ -101,7 +103,15 @@ final class ConsoleHost implements Host {
         this.flights = flights;
         this.io = io;
         prepare = new PrepareKeeper(catalogue, pace, edits);
-        glossary = new GlossaryFlights(catalogue, io);
+        glossary = new GlossaryFlights(
+                catalogue,
+                io,
+                new DrillKeeper(
+                        drill,
+                        () -> PaceKeeper.speaker(pace.get()),
+                        wall,
+                        why -> opening.say(new Mark(Form.DIAMOND, Tone.CAUTION, why)),
+                        io));
         paper = new PaperKeeper(catalogue, opening::running, pace, rehearsal::flown, flights, papers);
         edit = new EditKeeper(
                 catalogue,

@@ -17,6 +17,7 @@ import crowdline.running.AircraftSource;
 import crowdline.running.WorkerThreads;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.storage.journal.JournalMachine;
+import crowdline.storage.settings.DrillFile;
 import crowdline.storage.settings.PaceShelf;
 import crowdline.storage.settings.Settings;
 import crowdline.storage.settings.SettingsFile;
@@ -92,6 +93,7 @@ final class ConsoleWiring {
                 rehearsal,
                 paces,
                 pace,
+                new DrillFile(folders.drill()),
                 new UnsavedShelf(folders.unsaved()),
                 machine.ticker(),
                 machine.wall().withZone(ZoneId.systemDefault()),

@@ -1,6 +1,7 @@
 package crowdline.app.window;
 
 import crowdline.console.glossary.GlossaryHost;
+import crowdline.glossary.drill.Memory;
 import crowdline.show.aircraft.Kind;
 import crowdline.show.aircraft.Sliders;
 import crowdline.show.catalogue.Catalogue;
@@ -10,6 +11,7 @@ import crowdline.sight.clue.WhatIsThat;
 import crowdline.sight.picture.Flown;
 import crowdline.storage.show.KindsFile;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -23,17 +25,34 @@ final class GlossaryFlights implements GlossaryHost {
 
     private final Supplier<Catalogue> catalogue;
     private final Executor flying;
+    private final DrillKeeper drill;
     /** On the thread that flies only. */
     private @Nullable WhatIsThat asked;
 
-    GlossaryFlights(Supplier<Catalogue> catalogue, Executor flying) {
+    GlossaryFlights(Supplier<Catalogue> catalogue, Executor flying, DrillKeeper drill) {
         this.catalogue = catalogue;
         this.flying = flying;
+        this.drill = drill;
     }
 
     @Override
     public List<Kind> kinds() {
         return KindsFile.shipped().all().stream().filter(Kind::flies).toList();
+    }
+
+    @Override
+    public Map<String, Memory> remembered() {
+        return drill.remembered();
+    }
+
+    @Override
+    public void remember(String figure, Memory memory) {
+        drill.remember(figure, memory);
+    }
+
+    @Override
+    public long today() {
+        return drill.today();
     }
 
     @Override

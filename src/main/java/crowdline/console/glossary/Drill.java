@@ -30,7 +30,7 @@ final class Drill {
      * @param rightIndex which of them is right, or −1 if none is or it is not answered
      * @param text what the glossary says, or empty
      * @param verdict how it was answered, or null until then
-     * @param score how many were right
+     * @param score how many were right, and what is due
      * @param keys what the keys do
      */
     record View(
@@ -73,7 +73,8 @@ final class Drill {
                 given == null ? -1 : question.right(),
                 told || given != null ? question.text() : "",
                 given == null ? null : verdict(question, given),
-                session.good() + " of " + session.asked() + " right",
+                session.good() + " of " + session.asked() + " right. Due today: " + session.due() + " of "
+                        + session.size(),
                 aloud
                         ? "Space shows what the glossary says, Ctrl+D ends"
                         : given == null

@@ -2,11 +2,18 @@ package crowdline.console.glossary;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.Themes;
+import crowdline.console.theme.Zoom;
+import crowdline.glossary.drill.Memory;
 import crowdline.glossary.drill.Session;
 import crowdline.storage.show.CatalogueFile;
+import java.lang.reflect.InvocationTargetException;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 
 class DrillTest {
@@ -66,5 +73,39 @@ class DrillTest {
                         .view()
                         .asks())
                 .startsWith("Say aloud");
+    }
+
+    @Test
+    void answersAreGivenToWhoeverKeepsThem() throws InterruptedException, InvocationTargetException {
+        Map<String, Memory> kept = new HashMap<>();
+        GlossaryHost host = new GlossaryHost() {
+            @Override
+            public Map<String, Memory> remembered() {
+                return Map.of("loop", new Memory(2, 2.5, 6, 10));
+            }
+
+            @Override
+            public void remember(String figure, Memory memory) {
+                kept.put(figure, memory);
+            }
+
+            @Override
+            public long today() {
+                return 16;
+            }
+        };
+        SwingUtilities.invokeAndWait(() -> {
+            GlossaryPanel panel =
+                    new GlossaryPanel(new Appearance(Themes.all().get(0), new Zoom(100)), host, () -> 0, () -> {});
+            panel.show(DRAWN);
+            panel.drill(4);
+            if (panel.answers() == 0) {
+                panel.nextQuestion();
+            }
+            panel.answer(0);
+        });
+        // The loop is what was due.
+        assertThat(kept).containsOnlyKeys("loop");
+        assertThat(kept.get("loop")).extracting(Memory::lastDay).isEqualTo(16L);
     }
 }
