@@ -11,6 +11,7 @@ import crowdline.app.command.IncidentTemplateCommand;
 import crowdline.app.command.LearnCommand;
 import crowdline.app.command.PaceCommand;
 import crowdline.app.command.PlanCommand;
+import crowdline.app.command.PracticeCommand;
 import crowdline.app.command.PredictCommand;
 import crowdline.app.command.SheetCommand;
 import crowdline.app.command.SpeakCommand;
@@ -115,6 +116,7 @@ final class Commands implements Callable<Integer> {
                 new FactsCommand(terminal),
                 new FollowCommand(terminal),
                 new GlossaryCommand(terminal),
+                new PracticeCommand(terminal),
                 new TableCommand(terminal, System.in),
                 new SheetCommand(terminal, Folders.here(), workers),
                 new SpeakCommand(terminal),
