@@ -94,8 +94,9 @@ public final class PracticeCommand implements Callable<Integer> {
                 "Times are from the moment the practice begins; the slot begins at " + clock(flight.slotS()) + ".");
         terminal.line("");
         for (Piece piece : flight.pieces()) {
-            terminal.line(clock(piece.fromS()) + "  " + indent(piece) + piece.name()
-                    + (piece.kind() == Piece.Kind.UNPLANNED ? " (not in the plan)" : ""));
+            terminal.line(
+                    clock(piece.fromS()) + "  " + indent(piece) + (piece.name().isEmpty() ? "away" : piece.name())
+                            + (piece.kind() == Piece.Kind.UNPLANNED ? " (not in the plan)" : ""));
         }
         terminal.line(clock(flight.endS()) + "  over");
         terminal.line("");

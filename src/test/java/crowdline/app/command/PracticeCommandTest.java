@@ -7,7 +7,7 @@ import crowdline.app.shell.ExitCode;
 import org.junit.jupiter.api.Test;
 
 class PracticeCommandTest {
-    private static final String SHOW = "src/test/resources/crowdline/shows/wrackenholt-evening.json";
+    private static final String SHOW = "demo-shows/wrackenholt-evening.json";
 
     private final CaughtTerminal caught = new CaughtTerminal();
 
