@@ -183,7 +183,7 @@ final class FigurePanel extends JPanel {
         if (!large) {
             add(legend, "growx, wmin 0");
         }
-        add(row(appearance, large ? List.of(fly, flownBy) : List.of(fly, flownBy, before, next, slower, faster)));
+        add(row(appearance, large ? List.of(fly) : List.of(fly, before, next, slower, faster), flownBy));
         if (!large) {
             add(paths, "growx, wmin 0, h 34%!");
         }
@@ -191,15 +191,19 @@ final class FigurePanel extends JPanel {
         repaint();
     }
 
-    private static JPanel row(Appearance appearance, List<JButton> buttons) {
+    /** Buttons beside each other, and under them one whose words need the whole width. */
+    private static JPanel row(Appearance appearance, List<JButton> buttons, JButton wide) {
         JPanel row = new JPanel(new MigLayout(
                 "insets 0, hidemode 3, wrap 2, gap " + appearance.room(8) + " " + appearance.room(6),
                 "[0:0:,grow,fill][0:0:,grow,fill]"));
         row.setOpaque(false);
         for (JButton button : buttons) {
             button.setFont(appearance.plain(TextRole.BODY));
-            row.add(button, "wmin 0");
+            // The first has its row to itself, so that the others stand in pairs.
+            row.add(button, button == buttons.get(0) ? "span 2, wmin 0" : "wmin 0");
         }
+        wide.setFont(appearance.plain(TextRole.BODY));
+        row.add(wide, "span 2, wmin 0");
         return row;
     }
 
