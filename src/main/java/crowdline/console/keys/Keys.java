@@ -33,7 +33,19 @@ final class Keys {
         int code = event.getKeyCode();
         boolean command = (event.getModifiersEx() & (InputEvent.CTRL_DOWN_MASK | InputEvent.META_DOWN_MASK)) != 0;
         boolean function = code >= KeyEvent.VK_F1 && code <= KeyEvent.VK_F12;
-        return !command && !function;
+        return !command && !function && !isAltWithASign(event);
+    }
+
+    /** Alt and a letter, a digit, a comma or a full stop; with the arrows it belongs to whoever writes. */
+    private static boolean isAltWithASign(KeyEvent event) {
+        int code = event.getKeyCode();
+        boolean alt = (event.getModifiersEx() & (InputEvent.ALT_DOWN_MASK | InputEvent.ALT_GRAPH_DOWN_MASK))
+                == InputEvent.ALT_DOWN_MASK;
+        return alt
+                && ((code >= KeyEvent.VK_A && code <= KeyEvent.VK_Z)
+                        || (code >= KeyEvent.VK_0 && code <= KeyEvent.VK_9)
+                        || code == KeyEvent.VK_PERIOD
+                        || code == KeyEvent.VK_COMMA);
     }
 
     /** True if the key would find a row of a list by its name: a letter or a digit alone, or with Shift. */

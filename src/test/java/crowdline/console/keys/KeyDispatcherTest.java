@@ -184,6 +184,18 @@ class KeyDispatcherTest {
     }
 
     @Test
+    void altWithASignWorksWhileAFieldIsWrittenInAndAltWithAnArrowBelongsToIt() {
+        actions.allow(EnumSet.of(Command.FLOWN_BY, Command.NEXT_MOMENT, Command.PAGE_1, Command.FLY_FASTER));
+        writing = true;
+        press(new JButton(), "alt K", 1000);
+        press(new JButton(), "alt PERIOD", 2000);
+        press(new JButton(), "alt 1", 3000);
+        assertThat(press(new JButton(), "alt UP", 4000)).isFalse();
+        assertThat(press(new JButton(), "alt B", 5000)).as("no command has it").isFalse();
+        assertThat(given).containsExactly(Command.FLOWN_BY, Command.NEXT_MOMENT, Command.PAGE_1);
+    }
+
+    @Test
     void whatARemoteTypesForStartAndEndDoesNoHarmInLive() {
         actions.allow(EnumSet.allOf(Command.class));
         assertThat(press(new JButton(), "F5", 1000)).isTrue();
