@@ -3,6 +3,7 @@ package crowdline.console.glossary;
 import crowdline.console.glossary.GlossaryView.EntryView;
 import crowdline.console.glossary.GlossaryView.Sift;
 import crowdline.console.paint.CellPainter;
+import crowdline.console.paint.EveryLetter;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;

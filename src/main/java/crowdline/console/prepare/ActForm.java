@@ -1,5 +1,6 @@
 package crowdline.console.prepare;
 
+import crowdline.console.paint.EveryLetter;
 import crowdline.console.theme.Appearance;
 import crowdline.edit.act.AddAct;
 import crowdline.show.Show;
@@ -30,8 +31,8 @@ final class ActForm extends JPanel {
     ActForm(Supplier<PrepareHost> host, Runnable changed) {
         this.host = host;
         kind.addActionListener(e -> changed.run());
-        slot.getDocument().addDocumentListener(new Changes(changed));
-        minutes.getDocument().addDocumentListener(new Changes(changed));
+        slot.getDocument().addDocumentListener(new EveryLetter(changed));
+        minutes.getDocument().addDocumentListener(new EveryLetter(changed));
     }
 
     void begin(Show now) {

@@ -1,5 +1,6 @@
 package crowdline.console.prepare;
 
+import crowdline.console.paint.EveryLetter;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
@@ -41,7 +42,7 @@ final class FinderPanel extends JPanel {
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setFocusable(false);
         list.getAccessibleContext().setAccessibleName("Figures that go with it");
-        typed.getDocument().addDocumentListener(new Changes(this::look));
+        typed.getDocument().addDocumentListener(new EveryLetter(this::look));
         typed.addActionListener(e -> take());
         KeyOn.all(
                 typed,

@@ -1,5 +1,6 @@
 package crowdline.console.prepare;
 
+import crowdline.console.paint.EveryLetter;
 import crowdline.console.paint.NamedList;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
@@ -58,7 +59,7 @@ final class ListPage extends JPanel {
         changed = tools.changed();
         this.made = made;
         list.putClientProperty("JTextArea.placeholderText", "loop, stall turn, slow roll …");
-        list.getDocument().addDocumentListener(new Changes(this::look));
+        list.getDocument().addDocumentListener(new EveryLetter(this::look));
         form = new ActForm(host, this::say);
         read.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         read.getAccessibleContext()

@@ -1,5 +1,6 @@
 package crowdline.console.prepare;
 
+import crowdline.console.paint.EveryLetter;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
@@ -52,7 +53,7 @@ public final class MetarPanel extends JPanel {
         // Tab leaves the field, as everywhere else.
         report.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
         report.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
-        report.getDocument().addDocumentListener(new Changes(this::look));
+        report.getDocument().addDocumentListener(new EveryLetter(this::look));
         read.setFont(appearance.strong(TextRole.BODY));
         notes.setFont(appearance.plain(TextRole.BODY));
         notes.setForeground(appearance.palette().soft());

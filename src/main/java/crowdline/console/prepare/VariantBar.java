@@ -1,5 +1,6 @@
 package crowdline.console.prepare;
 
+import crowdline.console.paint.EveryLetter;
 import crowdline.console.paint.PlainText;
 import crowdline.console.prepare.PrepareView.ActView;
 import crowdline.console.prepare.PrepareView.VariantView;
@@ -47,7 +48,7 @@ final class VariantBar extends JPanel {
         this.chosen = chosen;
         cloudBase.getAccessibleContext().setAccessibleName("Cloud base in feet");
         cloudBase.addActionListener(e -> chooseByCloudBase());
-        cloudBase.getDocument().addDocumentListener(new Changes(this::sayCloudBase));
+        cloudBase.getDocument().addDocumentListener(new EveryLetter(this::sayCloudBase));
     }
 
     /** The buttons of the variants, in a line of their own, or more. */

@@ -1,10 +1,10 @@
-package crowdline.console.prepare;
+package crowdline.console.paint;
 
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 
-/** Tells of every change of a text. */
-record Changes(Runnable told) implements DocumentListener {
+/** Tells of every letter that comes or goes. */
+public record EveryLetter(Runnable told) implements DocumentListener {
     @Override
     public void insertUpdate(DocumentEvent event) {
         told.run();
