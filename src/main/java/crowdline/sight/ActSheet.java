@@ -123,14 +123,11 @@ public final class ActSheet {
         Spot b = spot(own.get(i + 1));
         double stepS = own.get(i + 1).tS() - own.get(i).tS();
         double part = stepS <= 0 ? 0 : Math.max(0, Math.min(1, (tS - own.get(i).tS()) / stepS));
-        Spot here = new Spot(
-                a.alongM() + part * (b.alongM() - a.alongM()),
-                a.awayM() + part * (b.awayM() - a.awayM()),
-                a.heightM() + part * (b.heightM() - a.heightM()));
         double pathRad = Math.atan2(b.heightM() - a.heightM(), b.alongM() - a.alongM());
         Pose pose = Pose.between(Pose.of(own.get(i)), Pose.of(own.get(i + 1)), part);
         Lies lies = new Lies(pose, outline);
-        return new SideView(stretches, index, Craft.predicted(here, pathRad, heading(own, i), lies), crowdM);
+        return new SideView(
+                stretches, index, Craft.predicted(spot(pose.place()), pathRad, heading(own, i), lies), crowdM);
     }
 
     /** Which way a flight goes over the ground; on a vertical line, which way it went before, or else goes after. */

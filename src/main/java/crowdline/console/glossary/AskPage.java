@@ -15,11 +15,10 @@ final class AskPage extends Painted<AskPage.View> {
      *
      * @param question the question, or that it was found
      * @param lines answers or figures, each under the digit of its place, from 1
-     * @param found whether the lines are figures
      * @param left how many figures it may still be, in words
      * @param keys what the keys do
      */
-    record View(String question, List<Line> lines, boolean found, String left, String keys) {
+    record View(String question, List<Line> lines, String left, String keys) {
         View {
             lines = List.copyOf(lines);
         }

@@ -42,7 +42,6 @@ final class AskPanel extends JPanel {
                                 told.stream()
                                         .map(e -> new AskPage.Line(e.name(), e.lookFor()))
                                         .toList(),
-                                true,
                                 left,
                                 "1 to 6 open its page, Backspace goes back, Alt+Q ends, F5 goes to Live")
                         : new AskPage.View(
@@ -50,7 +49,6 @@ final class AskPanel extends JPanel {
                                 next.answers().stream()
                                         .map(a -> new AskPage.Line(a, ""))
                                         .toList(),
-                                false,
                                 left,
                                 "1 to 6 answer, 0 if you are not sure, Backspace goes back, Alt+Q ends, F5 goes to Live"));
         changed.run();

@@ -37,7 +37,7 @@ public final class OwnGlossary {
                     } else {
                         all.set(at, term);
                     }
-                    return Change.of("Explain " + brief(term.name()), show.withGlossary(show.figures(), all));
+                    return Change.of("Explain " + People.brief(term.name()), show.withGlossary(show.figures(), all));
                 })
                 .refusing();
     }
@@ -52,7 +52,7 @@ public final class OwnGlossary {
                     } else {
                         all.set(at, own);
                     }
-                    return Change.of("Explain " + brief(own.name()), show.withGlossary(all, show.terms()));
+                    return Change.of("Explain " + People.brief(own.name()), show.withGlossary(all, show.terms()));
                 })
                 .refusing();
     }
@@ -74,7 +74,7 @@ public final class OwnGlossary {
                 throw new CannotBe("An act flies " + Written.quoted(name)
                         + " as the show's glossary says; give its figure elements of its own first");
             }
-            return Change.of("Own words for " + brief(name) + " taken away", show.withGlossary(figures, terms));
+            return Change.of("Own words for " + People.brief(name) + " taken away", show.withGlossary(figures, terms));
         };
     }
 
@@ -190,9 +190,5 @@ public final class OwnGlossary {
 
     private static boolean same(String a, String b) {
         return Written.key(a).equals(Written.key(b));
-    }
-
-    private static String brief(String name) {
-        return name.length() <= 40 ? name : name.substring(0, 39) + "…";
     }
 }

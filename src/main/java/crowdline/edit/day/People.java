@@ -93,7 +93,8 @@ public final class People {
         return show.performer(id).orElseThrow(() -> new CannotBe("Nobody of that name is in the show any more"));
     }
 
-    private static String brief(String name) {
+    /** A name as short as it is told in the name of a change. */
+    static String brief(String name) {
         return name.length() <= 40 ? name : name.substring(0, 39) + "…";
     }
 }

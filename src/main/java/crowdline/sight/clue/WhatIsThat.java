@@ -174,7 +174,7 @@ public final class WhatIsThat {
         return sum / left.size();
     }
 
-    /** Those left, by how few words name them, for whoever lists them. */
+    /** Those left by their names, for whoever lists them. */
     public List<CatalogueEntry> told() {
         return candidates().stream()
                 .sorted(Comparator.comparing(CatalogueEntry::name))
