@@ -19,15 +19,23 @@ public final class ChosenAct {
         Variant variant = act.variantUnder(show.air().cloudBaseFt());
         SlotTime.OnClock slot =
                 new SlotTime.OnClock(show.slotStart(act), show.venue().timeZone());
-        return atS -> new FlightEvent.ActChosen(atS, act.id(), variant.name(), ids(act, variant), null, slot);
+        return atS -> new FlightEvent.ActChosen(
+                atS, act.id(), variant.name(), ids(act, variant), transits(act, variant), null, slot);
     }
 
     /** Changes to another variant of the act that was chosen. */
     public static DoubleFunction<LiveEvent> inVariant(Act act, Variant variant) {
-        return atS -> new FlightEvent.VariantChosen(atS, variant.name(), ids(act, variant));
+        return atS -> new FlightEvent.VariantChosen(atS, variant.name(), ids(act, variant), transits(act, variant));
     }
 
     private static List<String> ids(Act act, Variant variant) {
         return act.inOrder(variant).stream().map(Figure::id).toList();
+    }
+
+    private static List<String> transits(Act act, Variant variant) {
+        return act.inOrder(variant).stream()
+                .filter(Figure::transit)
+                .map(Figure::id)
+                .toList();
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.live.event.Source;
 import crowdline.live.state.Flown;
 import crowdline.live.state.FlownAct;
+import crowdline.live.state.Sequence;
 import crowdline.loaded.PassIds;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.passes.PassesFile;
@@ -39,11 +40,9 @@ class LivePassesTest {
         return new FlownAct(
                 "dawn",
                 "full",
-                List.of("a", "b"),
-                List.of("a", "b"),
+                Sequence.planned(List.of("a", "b"), List.of()),
                 100,
                 endedAtS,
-                List.of(),
                 List.of(new Flown("a", 100, 0, 112.0, Source.HAND), new Flown("b", 112, 0, endedAtS, mark)));
     }
 
@@ -85,11 +84,9 @@ class LivePassesTest {
         FlownAct byClock = new FlownAct(
                 "dawn",
                 "full",
-                List.of("a", "b"),
-                List.of("a", "b"),
+                Sequence.planned(List.of("a", "b"), List.of()),
                 100,
                 130,
-                List.of(),
                 List.of(new Flown("a", 100, 0, 112.0, Source.HAND), new Flown("b", 112, 0, 130.0, Source.CLOCK)));
         new LivePasses(file(), ids).keep(List.of(byClock), List.of(), ZERO);
         assertThat(passes()).isEmpty();

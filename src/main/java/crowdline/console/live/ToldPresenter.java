@@ -179,20 +179,17 @@ public final class ToldPresenter {
         return back ? "back to " + named(after, figureId, words) : named(after, figureId, words) + " began";
     }
 
-    /** The figure that is dropped in one state and not in the other. */
+    /** The figure that is dropped in one state and not in the other; it comes after the ways that lead to it. */
     private static @Nullable String dropped(LiveState in, LiveState notIn) {
         return in.course().droppedIds().stream()
                 .filter(id -> !notIn.course().droppedIds().contains(id))
-                .findFirst()
+                .reduce((way, figure) -> figure)
                 .orElse(null);
     }
 
+    /** The figure that is flown next, or with {@code skip} 1 the one after it. */
     private static @Nullable String next(LiveState state, int skip) {
-        int index = state.course().nextIndex().orElse(-1);
-        for (int i = 0; i < skip && index >= 0; i++) {
-            index = state.course().nextIndexAfter(index).orElse(-1);
-        }
-        return index < 0 ? null : state.course().figureIds().get(index);
+        return state.course().figuresAhead().skip(skip).findFirst().orElse(null);
     }
 
     private static String named(LiveState state, @Nullable String figureId, ShowLookup words) {

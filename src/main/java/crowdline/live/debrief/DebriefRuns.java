@@ -12,6 +12,7 @@ import crowdline.live.state.Flown;
 import crowdline.live.state.FlownAct;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.RemarkEntry;
+import crowdline.live.state.Sequence;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.figure.Figure;
@@ -46,18 +47,25 @@ final class DebriefRuns {
     private record Flight(
             String actId,
             String variant,
-            List<String> figureIds,
-            List<String> idsAsFlown,
+            Sequence sequence,
             double startS,
             @Nullable Double endS,
-            List<String> droppedIds,
             List<Flown> flown) {
+        List<String> figureIds() {
+            return sequence.figureIds();
+        }
+
+        boolean dropped(String id) {
+            return sequence.droppedIds().contains(id);
+        }
+
+        boolean isTransit(String id) {
+            return sequence.isTransit(figureIds().indexOf(id));
+        }
+
         /** True if another figure changed sides with it, and was not dropped. */
         boolean swapped(String id) {
-            return idsAsFlown.stream()
-                    .filter(other -> !droppedIds.contains(other))
-                    .anyMatch(other -> figureIds.indexOf(other) < figureIds.indexOf(id)
-                            != idsAsFlown.indexOf(other) < idsAsFlown.indexOf(id));
+            return !sequence.swappedWith(figureIds().indexOf(id)).isEmpty();
         }
     }
 
@@ -65,29 +73,14 @@ final class DebriefRuns {
         List<Flight> flights = new ArrayList<>();
         for (FlownAct act : state.course().flownActs()) {
             flights.add(new Flight(
-                    act.actId(),
-                    act.variant(),
-                    act.figureIds(),
-                    act.idsAsFlown(),
-                    act.startedAtS(),
-                    act.endedAtS(),
-                    act.droppedIds(),
-                    act.flown()));
+                    act.actId(), act.variant(), act.sequence(), act.startedAtS(), act.endedAtS(), act.flown()));
         }
         Course course = state.course();
         String actId = course.actId();
         String variant = course.variant();
         Double startS = course.actStartedAtS();
         if (course.inTheAir() && actId != null && variant != null && startS != null) {
-            flights.add(new Flight(
-                    actId,
-                    variant,
-                    course.figureIds(),
-                    course.idsAsFlown(),
-                    startS,
-                    null,
-                    course.droppedIds(),
-                    course.flown()));
+            flights.add(new Flight(actId, variant, course.sequence(), startS, null, course.flown()));
         }
         List<Run> runs = new ArrayList<>();
         for (int i = 0; i < flights.size(); i++) {
@@ -149,13 +142,13 @@ final class DebriefRuns {
                     endS != null && figure.mark() != Source.CLOCK && after != Source.CLOCK));
         }
         for (String id : flight.figureIds()) {
-            if (!seen.contains(id)
-                    && (flight.endS() != null || flight.droppedIds().contains(id))) {
+            // A way that was not flown goes without saying; the figure it led to says what became of it.
+            if (!seen.contains(id) && !flight.isTransit(id) && (flight.endS() != null || flight.dropped(id))) {
                 FigureTime planned = time(times, id);
                 runs.add(new FigureRun(
                         id,
                         sources.name(flight.actId(), flight.variant(), id),
-                        flight.droppedIds().contains(id) ? Fate.DROPPED : Fate.NOT_FLOWN,
+                        flight.dropped(id) ? Fate.DROPPED : Fate.NOT_FLOWN,
                         planned == null ? null : planned.startS(),
                         planned == null ? null : planned.durationS(),
                         null,

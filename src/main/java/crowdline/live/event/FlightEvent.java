@@ -11,6 +11,7 @@ public sealed interface FlightEvent extends LiveEvent {
      * The act that comes next is chosen.
      *
      * @param figureIds ids of its figures in the order flown, so that the journal needs no show file to be read again
+     * @param transitIds those of them that are only the way to the next figure; none in journals from before they were told
      * @param slotStartS when its slot begins on the session's scale, negative if it was before the session, where nobody
      *     knows it by the clocks of the venue, as in journals from before; null if {@code slot} says it, or nobody knows
      * @param slot when its slot begins by the clocks of the venue, or null if that is not known
@@ -20,13 +21,14 @@ public sealed interface FlightEvent extends LiveEvent {
             String actId,
             String variant,
             List<String> figureIds,
+            List<String> transitIds,
             @Nullable Double slotStartS,
             SlotTime.@Nullable OnClock slot)
             implements FlightEvent {
-        /** With a slot on the session's scale, or none. */
+        /** Of figures only, with a slot on the session's scale, or none. */
         public ActChosen(
                 double atS, String actId, String variant, List<String> figureIds, @Nullable Double slotStartS) {
-            this(atS, actId, variant, figureIds, slotStartS, null);
+            this(atS, actId, variant, figureIds, List.of(), slotStartS, null);
         }
 
         public ActChosen {
@@ -35,6 +37,7 @@ public sealed interface FlightEvent extends LiveEvent {
             Must.beSaid("variant name", variant);
             Must.beFiniteIfKnown("slotStartS", slotStartS);
             figureIds = List.copyOf(figureIds);
+            transitIds = List.copyOf(transitIds);
         }
 
         @Nullable
@@ -44,11 +47,18 @@ public sealed interface FlightEvent extends LiveEvent {
     }
 
     /** The act is flown in another variant, before it starts or in the middle. */
-    record VariantChosen(double atS, String variant, List<String> figureIds) implements FlightEvent {
+    record VariantChosen(double atS, String variant, List<String> figureIds, List<String> transitIds)
+            implements FlightEvent {
+        /** Of figures only. */
+        public VariantChosen(double atS, String variant, List<String> figureIds) {
+            this(atS, variant, figureIds, List.of());
+        }
+
         public VariantChosen {
             Must.beTime("atS", atS);
             Must.beSaid("variant name", variant);
             figureIds = List.copyOf(figureIds);
+            transitIds = List.copyOf(transitIds);
         }
     }
 
@@ -108,21 +118,21 @@ public sealed interface FlightEvent extends LiveEvent {
         }
     }
 
-    /** The next figure will not be flown. */
+    /** The next figure will not be flown, nor the way that leads to it. */
     record NextDropped(double atS) implements FlightEvent {
         public NextDropped {
             Must.beTime("atS", atS);
         }
     }
 
-    /** The figure dropped last will be flown after all. */
+    /** The figure dropped last will be flown after all, and the way that leads to it. */
     record DropUndone(double atS) implements FlightEvent {
         public DropUndone {
             Must.beTime("atS", atS);
         }
     }
 
-    /** The next two figures that are not dropped are flown in each other's place. */
+    /** The next two figures that are not dropped are flown in each other's place, each with the way that leads to it. */
     record NextSwapped(double atS) implements FlightEvent {
         public NextSwapped {
             Must.beTime("atS", atS);

@@ -83,7 +83,7 @@ final class ActSteps {
         Course chosen = new Course(
                 event.actId(),
                 event.variant(),
-                Sequence.planned(event.figureIds(), List.of()),
+                Sequence.planned(event.figureIds(), event.transitIds()),
                 event.slotTime(),
                 null,
                 new Phase.Waiting(),
@@ -100,7 +100,7 @@ final class ActSteps {
         if (hasTwice(event.figureIds())) {
             return new Turn.No("This variant has a figure in it twice, so it cannot be flown here.");
         }
-        Course next = course.withVariant(event.variant(), event.figureIds());
+        Course next = course.withVariant(event);
         String figureId = course.figureId();
         if (course.phase() instanceof Phase.Waiting) {
             return new Turn.To(next);
@@ -116,7 +116,7 @@ final class ActSteps {
                     ? off.sinceS()
                     : FigureSteps.notBeforeFigure(course, event.atS());
             next = FigureSteps.figureEnded(course, sinceS)
-                    .withVariant(event.variant(), event.figureIds())
+                    .withVariant(event)
                     .withPhase(new Phase.OffPlan(lastShared(course, event.figureIds()), sinceS));
         }
         return new Turn.To(next);
@@ -196,8 +196,7 @@ final class ActSteps {
             return new Turn.No("The act has not begun: press Space when it does.");
         }
         List<FlownAct> acts = new ArrayList<>(over.flownActs());
-        acts.add(new FlownAct(
-                actId, variant, over.figureIds(), over.idsAsFlown(), startS, endS, over.droppedIds(), over.flown()));
+        acts.add(new FlownAct(actId, variant, over.sequence(), startS, endS, over.flown()));
         return new Turn.To(over.withFlownActs(acts));
     }
 

@@ -1,10 +1,12 @@
 package crowdline.live.state;
 
+import crowdline.live.event.FlightEvent;
 import crowdline.live.event.SlotTime;
 import crowdline.live.event.Source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -112,12 +114,17 @@ public record Course(
                 : null;
     }
 
-    /** The next figure that is not dropped. */
+    /** The next figure that is not dropped, or the way to it. */
     public OptionalInt nextIndex() {
         return nextIndexAfter(position());
     }
 
-    /** The first figure flown after the one with this {@code index} that is not dropped. */
+    /** The ids of the figures that are still to be flown, without the ways to them. */
+    public Stream<String> figuresAhead() {
+        return sequence.figuresAfter(position()).map(figureIds()::get);
+    }
+
+    /** The first figure flown after the one with this {@code index} that is not dropped, or the way to it. */
     public OptionalInt nextIndexAfter(int index) {
         return sequence.nextIndexAfter(index);
     }
@@ -153,14 +160,9 @@ public record Course(
     }
 
     /** In another variant, whose own order holds again. */
-    Course withVariant(String next, List<String> figureIds) {
-        Sequence planned = Sequence.planned(figureIds, droppedIds());
-        return new Course(actId, next, planned, slot, actStartedAtS, phase, lead, flown, flownActs);
-    }
-
-    /** With two figures in each other's place. */
-    Course withSwapped(int one, int other) {
-        return withSequence(sequence.withSwapped(one, other));
+    Course withVariant(FlightEvent.VariantChosen next) {
+        Sequence planned = Sequence.planned(next.figureIds(), next.transitIds()).withDropped(droppedIds());
+        return new Course(actId, next.variant(), planned, slot, actStartedAtS, phase, lead, flown, flownActs);
     }
 
     /** With a figure directly after another. */
@@ -172,7 +174,7 @@ public record Course(
         return withSequence(sequence.withDropped(next));
     }
 
-    private Course withSequence(Sequence next) {
+    Course withSequence(Sequence next) {
         return new Course(actId, variant, next, slot, actStartedAtS, phase, lead, flown, flownActs);
     }
 

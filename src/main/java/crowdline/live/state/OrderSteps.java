@@ -1,9 +1,7 @@
 package crowdline.live.state;
 
 import crowdline.live.event.FlightEvent;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
 
 /** How figures are left out and change places. */
 final class OrderSteps {
@@ -20,31 +18,32 @@ final class OrderSteps {
     }
 
     private static Turn nextDropped(Course course) {
-        OptionalInt next = course.nextIndex();
-        if (next.isEmpty()) {
-            return new Turn.No("No figure is left to drop.");
-        }
-        List<String> dropped = new ArrayList<>(course.droppedIds());
-        dropped.add(course.figureIds().get(next.getAsInt()));
-        return new Turn.To(course.withDropped(dropped));
+        int at = course.position();
+        Sequence sequence = course.sequence();
+        return sequence.figuresAfter(at)
+                .findFirst()
+                .<Turn>map(next -> new Turn.To(course.withSequence(sequence.withDropped(next, at))))
+                .orElse(new Turn.No("No figure is left to drop."));
     }
 
     private static Turn nextSwapped(Course course) {
-        OptionalInt next = course.nextIndex();
-        OptionalInt after = next.isPresent() ? course.nextIndexAfter(next.getAsInt()) : OptionalInt.empty();
-        if (next.isEmpty() || after.isEmpty()) {
+        int at = course.position();
+        Sequence sequence = course.sequence();
+        List<Integer> two = sequence.figuresAfter(at).limit(2).toList();
+        if (two.size() < 2) {
             return new Turn.No(
-                    next.isEmpty() ? "No figure is left to swap." : "Only one figure is left; it takes two to swap.");
+                    two.isEmpty() ? "No figure is left to swap." : "Only one figure is left; it takes two to swap.");
         }
-        return new Turn.To(course.withSwapped(next.getAsInt(), after.getAsInt()));
+        return new Turn.To(course.withSequence(sequence.withSwapped(two.get(0), two.get(1), at)));
     }
 
     private static Turn dropUndone(Course course) {
+        int at = course.position();
+        Sequence sequence = course.sequence();
         for (int i = course.droppedIds().size() - 1; i >= 0; i--) {
-            String id = course.droppedIds().get(i);
-            int index = course.figureIds().indexOf(id);
-            if (index >= 0 && course.placeOf(index) > course.placeOf(course.position())) {
-                return new Turn.To(course.withDropped(without(course.droppedIds(), id)));
+            int index = course.figureIds().indexOf(course.droppedIds().get(i));
+            if (index >= 0 && !sequence.isTransit(index) && course.placeOf(index) > course.placeOf(at)) {
+                return new Turn.To(course.withSequence(sequence.withUndropped(index, at)));
             }
         }
         return new Turn.No("No figure ahead is dropped.");

@@ -49,6 +49,11 @@ record EventKind<E extends LiveEvent>(
         return of;
     }
 
+    /** Nothing at all if there are none, as in journals from before the key was there. */
+    static ObjectNode textsIfAny(ObjectNode of, String key, List<String> texts) {
+        return texts.isEmpty() ? of : texts(of, key, texts);
+    }
+
     static JsonNode clock(SlotTime.@Nullable OnClock slot) {
         return slot == null
                 ? JsonNodeFactory.instance.nullNode()

@@ -2,6 +2,7 @@ package crowdline.storage.journal;
 
 import static crowdline.storage.journal.EventKind.clock;
 import static crowdline.storage.journal.EventKind.texts;
+import static crowdline.storage.journal.EventKind.textsIfAny;
 
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.IncidentEvent;
@@ -61,7 +62,7 @@ final class JournalEvents {
                 FlightEvent.ActChosen.class,
                 (e, of) -> {
                     of.put("actId", e.actId()).put("variant", e.variant());
-                    texts(of, "figureIds", e.figureIds())
+                    textsIfAny(texts(of, "figureIds", e.figureIds()), "transitIds", e.transitIds())
                             .put("slotStartS", e.slotStartS())
                             .set("slot", clock(e.slot()));
                 },
@@ -70,13 +71,18 @@ final class JournalEvents {
                         of.text("actId"),
                         of.text("variant"),
                         of.texts("figureIds"),
+                        of.textsIfAny("transitIds"),
                         of.secondsOrNull("slotStartS"),
                         of.clockOrNull("slot"))));
         add(EventKind.of(
                 "VariantChosen",
                 FlightEvent.VariantChosen.class,
-                (e, of) -> texts(of.put("variant", e.variant()), "figureIds", e.figureIds()),
-                (atS, of) -> new FlightEvent.VariantChosen(atS, of.text("variant"), of.texts("figureIds"))));
+                (e, of) -> textsIfAny(
+                        texts(of.put("variant", e.variant()), "figureIds", e.figureIds()),
+                        "transitIds",
+                        e.transitIds()),
+                (atS, of) -> new FlightEvent.VariantChosen(
+                        atS, of.text("variant"), of.texts("figureIds"), of.textsIfAny("transitIds"))));
         add(EventKind.of(
                 "SourceChosen",
                 FlightEvent.SourceChosen.class,

@@ -22,7 +22,13 @@ class SlotWordsTest {
 
     private NowView at(LocalDateTime clock, LocalDateTime slot) {
         LiveState state = SmallShow.after(new FlightEvent.ActChosen(
-                1, "a1", "full", List.of("f1", "f2", "f3"), null, new SlotTime.OnClock(slot, ZoneId.of("UTC"))));
+                1,
+                "a1",
+                "full",
+                List.of("f1", "f2", "f3"),
+                List.of(),
+                null,
+                new SlotTime.OnClock(slot, ZoneId.of("UTC"))));
         return presenter.view(SmallShow.moment(5, Plan.EMPTY, state, clock)).now();
     }
 

@@ -66,6 +66,18 @@ class ToldPresenterTest {
     }
 
     @Test
+    void figureIsNamedThatWasDroppedNotTheWayToIt() {
+        LiveEvent onWays =
+                new FlightEvent.ActChosen(99, "a1", "full", List.of("f1", "f2", "f3"), List.of("f2"), null, null);
+        LiveState flying = SmallShow.after(onWays, START);
+        assertThat(told(flying, new FlightEvent.NextDropped(104))).isEqualTo("Dropped \"Low pass\"");
+        assertThat(told(
+                        SmallShow.after(onWays, START, new FlightEvent.NextDropped(104)),
+                        new FlightEvent.DropUndone(105)))
+                .isEqualTo("\"Low pass\" will be flown after all");
+    }
+
+    @Test
     void whatAKeyDidIsToldWhereTheRowsDoNotShowIt() {
         LiveState flying = SmallShow.after(START);
         assertThat(told(flying, new FlightEvent.NextDropped(104))).isEqualTo("Dropped \"Stall turn\"");

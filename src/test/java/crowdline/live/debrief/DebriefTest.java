@@ -134,6 +134,20 @@ class DebriefTest {
     }
 
     @Test
+    void wayThatWasNotFlownIsNoFigureForgotten() {
+        chosen(0);
+        happens(
+                new FlightEvent.ActChosen(0, "a1", "full", FIGURES, List.of("f2"), null, null),
+                new FlightEvent.ActStarted(100),
+                new FlightEvent.NextDropped(101),
+                new FlightEvent.ActEnded(110));
+
+        assertThat(debrief().runs().get(0).figures())
+                .extracting(FigureRun::figureId)
+                .containsExactly("f1", "f3");
+    }
+
+    @Test
     void figuresThatWereSwappedSaySo() {
         chosen(0);
         happens(

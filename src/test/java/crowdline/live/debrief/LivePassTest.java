@@ -6,6 +6,7 @@ import crowdline.live.event.Source;
 import crowdline.live.state.Flown;
 import crowdline.live.state.FlownAct;
 import crowdline.live.state.Note;
+import crowdline.live.state.Sequence;
 import crowdline.timing.Pass;
 import java.time.Instant;
 import java.util.List;
@@ -105,7 +106,7 @@ class LivePassTest {
 
     @Test
     void notesOfTheRunStayWithThePass() {
-        FlownAct act = new FlownAct("dawn", "full", PLAN, PLAN, 100, 230, List.of(), List.of());
+        FlownAct act = new FlownAct("dawn", "full", Sequence.planned(PLAN, List.of()), 100, 230, List.of());
         Pass pass = LivePass.of(
                 act,
                 "p",
@@ -129,7 +130,13 @@ class LivePassTest {
     }
 
     private static List<Pass.TimedFigure> timed(List<String> order, List<String> dropped, Flown... flown) {
-        FlownAct act = new FlownAct("dawn", "full", PLAN, order, 100, 130, dropped, List.of(flown));
+        FlownAct act = new FlownAct(
+                "dawn",
+                "full",
+                new Sequence(PLAN, List.of(), order.stream().map(PLAN::indexOf).toList(), dropped),
+                100,
+                130,
+                List.of(flown));
         Pass pass = LivePass.of(act, "p", THEN, List.of());
         assertThat(pass.how()).isEqualTo(Pass.How.LIVE);
         return pass.figures();

@@ -20,7 +20,8 @@ class SlotTimeTest {
         Played played = new Played()
                 .with(
                         new ShowEvent.ShowOpened(0, "Harbour Day", List.of("first")),
-                        new ActChosen(1, "first", "full", Played.FIGURES, null, new SlotTime.OnClock(slot, zone)));
+                        new ActChosen(
+                                1, "first", "full", Played.FIGURES, List.of(), null, new SlotTime.OnClock(slot, zone)));
         Double toSlotS = LiveNow.of(played.state, Played.DURATIONS, nowS, Instant.parse(wall))
                 .toSlotS();
         return toSlotS == null ? Double.NaN : toSlotS;

@@ -56,9 +56,9 @@ public final class RandomEvents {
             case 3 -> new ShowEvent.ShowEnded(atS);
             case 4 ->
                 random.nextBoolean()
-                        ? new FlightEvent.ActChosen(atS, act(), "full", order(), null, SLOT)
+                        ? new FlightEvent.ActChosen(atS, act(), "full", order(), ways(), null, SLOT)
                         : new FlightEvent.ActChosen(atS, act(), "full", order(), random.nextBoolean() ? null : atS + 9);
-            case 6 -> new FlightEvent.VariantChosen(atS, "flat", order());
+            case 6 -> new FlightEvent.VariantChosen(atS, "flat", order(), ways());
             case 7, 8, 9 -> new FlightEvent.SourceChosen(atS, SOURCES.get(random.nextInt(3)));
             case 10, 11 -> new FlightEvent.ActStarted(atS);
             case 12 -> new FlightEvent.SteppedBack(atS, random.nextBoolean() ? List.of() : List.of(remark, "r0"));
@@ -94,6 +94,10 @@ public final class RandomEvents {
 
     private String act() {
         return ACTS.get(random.nextInt(ACTS.size()));
+    }
+
+    private List<String> ways() {
+        return random.nextBoolean() ? List.of() : order();
     }
 
     private List<String> order() {

@@ -274,7 +274,7 @@ class SwapTest {
 
     @Test
     void orderThatIsNotOneIsRefused() {
-        assertThatThrownBy(() -> new Sequence(Played.FIGURES, List.of(0, 1, 1, 3), List.of()))
+        assertThatThrownBy(() -> new Sequence(Played.FIGURES, List.of(), List.of(0, 1, 1, 3), List.of()))
                 .hasMessageContaining("order is [0, 1, 1, 3]");
     }
 }

@@ -48,8 +48,10 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -74,6 +76,7 @@ class JournalGoldenTest {
                     "first",
                     "full",
                     List.of("loop", "roll", "spin"),
+                    List.of(),
                     null,
                     new OnClock(LocalDateTime.of(2026, 11, 28, 14, 30), ZoneId.of("Europe/London"))),
             new ActChosen(2.25, "second", "low", List.of(), -61.5),
@@ -82,6 +85,7 @@ class JournalGoldenTest {
                     "first",
                     "full",
                     List.of("loop"),
+                    List.of(),
                     null,
                     new OnClock(LocalDateTime.of(2026, 11, 28, 14, 30, 15, 250_000_000), ZoneId.of("Asia/Kathmandu"))),
             new VariantChosen(6.25, "flat \u2014 \u00bd\"\\", List.of("roll", "loop")),
@@ -141,6 +145,22 @@ class JournalGoldenTest {
                 written(new Undone(3.25)));
     }
 
+    /** What came with the ways between figures. */
+    private static List<JournalLine> ofTransits() {
+        OnClock slot = new OnClock(LocalDateTime.of(2026, 11, 28, 14, 30), ZoneId.of("Europe/London"));
+        return List.of(
+                HEADER,
+                written(new ActChosen(
+                        1.25,
+                        "first",
+                        "full",
+                        List.of("in", "loop", "back", "roll"),
+                        List.of("in", "back"),
+                        null,
+                        slot)),
+                written(new VariantChosen(2.25, "low", List.of("in", "roll"), List.of("in"))));
+    }
+
     private static List<String> texts(String name) {
         return new String(Golden.bytes(name), StandardCharsets.UTF_8).lines().toList();
     }
@@ -173,6 +193,14 @@ class JournalGoldenTest {
         assertThat(read("journal-1-notes.jsonl")).containsExactlyElementsOf(ofNotes());
         JournalCodec codec = new JournalCodec();
         assertThat(ofNotes().stream().map(codec::write)).containsExactlyElementsOf(texts("journal-1-notes.jsonl"));
+    }
+
+    @Test
+    void journalWithTransitsIsReadAndWrittenAsItWasMeant() throws IOException {
+        assertThat(read("journal-1-transits.jsonl")).containsExactlyElementsOf(ofTransits());
+        JournalCodec codec = new JournalCodec();
+        assertThat(ofTransits().stream().map(codec::write))
+                .containsExactlyElementsOf(texts("journal-1-transits.jsonl"));
     }
 
     @Test
@@ -209,26 +237,28 @@ class JournalGoldenTest {
 
     @Test
     void everyEventHasANameAndALineWithAllItsValues() {
-        Set<Class<?>> named = new HashSet<>();
         JsonMapper mapper = new JsonMapper();
         List<String> texts = new ArrayList<>(texts("journal-1.jsonl"));
         texts.addAll(texts("journal-1-notes.jsonl"));
+        texts.addAll(texts("journal-1-transits.jsonl"));
         List<JournalLine> lines = new ArrayList<>(ofVersion1());
         lines.addAll(ofNotes());
+        lines.addAll(ofTransits());
+        Map<Class<?>, Set<String>> values = new HashMap<>();
         for (int i = 0; i < texts.size(); i++) {
             if (lines.get(i) instanceof JournalLine.Event line) {
                 Class<?> type = line.event().getClass();
-                JsonNode values = mapper.readTree(texts.get(i)).path("of");
-                assertThat(values.propertyNames())
-                        .as("what a journal says of %s", type.getSimpleName())
-                        .hasSameSizeAs(type.getRecordComponents());
-                named.add(type);
+                JsonNode of = mapper.readTree(texts.get(i)).path("of");
+                values.computeIfAbsent(type, t -> new HashSet<>()).addAll(of.propertyNames());
             }
         }
+        values.forEach((type, names) -> assertThat(names)
+                .as("what a journal says of %s", type.getSimpleName())
+                .hasSameSizeAs(type.getRecordComponents()));
         Set<Class<?>> all = new HashSet<>();
         kinds(LiveEvent.class).forEach(all::add);
         assertThat(new JournalEvents().types()).containsExactlyInAnyOrderElementsOf(all);
-        assertThat(named).as("events in the golden journal").containsExactlyInAnyOrderElementsOf(all);
+        assertThat(values.keySet()).as("events in the golden journal").containsExactlyInAnyOrderElementsOf(all);
     }
 
     private static Stream<Class<?>> kinds(Class<?> type) {
