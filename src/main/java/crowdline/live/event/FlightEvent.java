@@ -28,7 +28,18 @@ public sealed interface FlightEvent extends LiveEvent {
         /** Of figures only, with a slot on the session's scale, or none. */
         public ActChosen(
                 double atS, String actId, String variant, List<String> figureIds, @Nullable Double slotStartS) {
-            this(atS, actId, variant, figureIds, List.of(), slotStartS, null);
+            this(atS, actId, variant, figureIds, List.of(), slotStartS);
+        }
+
+        /** With a slot on the session's scale, or none. */
+        public ActChosen(
+                double atS,
+                String actId,
+                String variant,
+                List<String> figureIds,
+                List<String> transitIds,
+                @Nullable Double slotStartS) {
+            this(atS, actId, variant, figureIds, transitIds, slotStartS, null);
         }
 
         public ActChosen {

@@ -67,8 +67,7 @@ class ToldPresenterTest {
 
     @Test
     void figureIsNamedThatWasDroppedNotTheWayToIt() {
-        LiveEvent onWays =
-                new FlightEvent.ActChosen(99, "a1", "full", List.of("f1", "f2", "f3"), List.of("f2"), null, null);
+        LiveEvent onWays = new FlightEvent.ActChosen(99, "a1", "full", List.of("f1", "f2", "f3"), List.of("f2"), 60.0);
         LiveState flying = SmallShow.after(onWays, START);
         assertThat(told(flying, new FlightEvent.NextDropped(104))).isEqualTo("Dropped \"Low pass\"");
         assertThat(told(

@@ -137,7 +137,7 @@ class DebriefTest {
     void wayThatWasNotFlownIsNoFigureForgotten() {
         chosen(0);
         happens(
-                new FlightEvent.ActChosen(0, "a1", "full", FIGURES, List.of("f2"), null, null),
+                new FlightEvent.ActChosen(0, "a1", "full", FIGURES, List.of("f2"), 60.0),
                 new FlightEvent.ActStarted(100),
                 new FlightEvent.NextDropped(101),
                 new FlightEvent.ActEnded(110));

@@ -21,7 +21,7 @@ class TransitTest {
     private static Played waiting() {
         return new Played()
                 .with(new ShowEvent.ShowOpened(0, "Harbour Day", List.of("first", "second")))
-                .with(new FlightEvent.ActChosen(1, "first", "full", PLAN, WAYS, 60.0, null));
+                .with(new FlightEvent.ActChosen(1, "first", "full", PLAN, WAYS, 60.0));
     }
 
     /** The loop is being flown. */
