@@ -13,6 +13,7 @@ import crowdline.flight.leg.Extremes;
 import crowdline.flight.leg.Forces;
 import crowdline.flight.leg.Integrator;
 import crowdline.flight.leg.Look;
+import crowdline.flight.leg.LoopShape;
 import crowdline.flight.shape.Shaped;
 import crowdline.flight.shape.Shaper;
 import crowdline.measure.Units;
@@ -37,6 +38,7 @@ public final class FigureTrial {
      * @param end where the aircraft is left; where it began if it could not be flown
      * @param seconds how long it took
      * @param box the space it took
+     * @param closes false where a loop ends further on than it began, as it had not the speed for more
      * @param lack what is missing to fly it, in a sentence that follows the figure's name; null if it was flown
      */
     public record Outcome(
@@ -44,9 +46,15 @@ public final class FigureTrial {
             FlightState end,
             double seconds,
             Box box,
+            boolean closes,
             @Nullable String lack) {
         public Outcome {
             elements = List.copyOf(elements);
+        }
+
+        /** Whether it was flown as people expect to see it. */
+        public boolean isWell() {
+            return flown() && closes;
         }
 
         /** Whether it was flown to its end. */
@@ -109,7 +117,8 @@ public final class FigureTrial {
         try {
             if (elements.stream().anyMatch(Element::isOpen)) {
                 Shaped shaped = shaper.shape(elements, from);
-                return outcome(shaped.elements(), from, shaped.end(), shaped.extremes());
+                boolean closes = !Shaper.isOneLoop(elements) || shaped.topShare() >= LoopShape.CLOSES_DOWN_TO;
+                return outcome(shaped.elements(), from, shaped.end(), shaped.extremes(), closes);
             }
             Extremes extremes = new Extremes();
             Look look = new Look();
@@ -124,13 +133,14 @@ public final class FigureTrial {
             for (Element element : elements) {
                 at = flyer.fly(element, at);
             }
-            return outcome(elements, from, at, extremes);
+            return outcome(elements, from, at, extremes, true);
         } catch (CannotFly e) {
-            return new Outcome(elements, from, 0, nothing(from), e.why());
+            return new Outcome(elements, from, 0, nothing(from), false, e.why());
         }
     }
 
-    private static Outcome outcome(List<Element> elements, FlightState from, FlightState end, Extremes e) {
+    private static Outcome outcome(
+            List<Element> elements, FlightState from, FlightState end, Extremes e, boolean closes) {
         Box box = new Box(
                 Math.min(e.leastAlongM(), from.place().x()),
                 Math.max(e.greatestAlongM(), from.place().x()),
@@ -140,7 +150,7 @@ public final class FigureTrial {
                 Math.max(e.highestM(), from.place().z()),
                 Math.min(e.leastMps(), from.speedMps()),
                 Math.max(e.greatestMps(), from.speedMps()));
-        return new Outcome(elements, end, end.tS() - from.tS(), box, null);
+        return new Outcome(elements, end, end.tS() - from.tS(), box, closes, null);
     }
 
     private static Box nothing(FlightState from) {

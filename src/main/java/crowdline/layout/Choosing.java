@@ -26,6 +26,9 @@ final class Choosing {
     /** What a metre beyond the area is worth, seconds. */
     private static final double OUTSIDE_S_PER_M = 0.2;
 
+    /** What a loop is worth that ends where it began, as it may against the wind and not with it, seconds. */
+    private static final double OPEN_S = 30;
+
     /** A figure that comes this far towards the crowd is begun so much further away, metres. */
     private static final double NEAR_M = 8;
 
@@ -180,7 +183,8 @@ final class Choosing {
         double left = entry.alongM() + m.leftM();
         double right = entry.alongM() + m.rightM();
         double outside = Math.max(-left - ground.area.halfM(), 0) + Math.max(right - ground.area.halfM(), 0);
-        return OFF_S_PER_M * Math.max(from - free, 0) + OUTSIDE_S_PER_M * outside;
+        double open = m.closes() ? 0 : OPEN_S;
+        return OFF_S_PER_M * Math.max(from - free, 0) + OUTSIDE_S_PER_M * outside + open;
     }
 
     /** Where a figure leaves the aircraft, by how it was measured. */

@@ -27,6 +27,11 @@ record Entry(
         return byM == 0 ? this : new Entry(alongM, awayM, heightM + byM, mps, slowestMps, fastestMps, toRight);
     }
 
+    /** The same elsewhere along the line. */
+    Entry at(double otherM) {
+        return new Entry(otherM, awayM, heightM, mps, slowestMps, fastestMps, toRight);
+    }
+
     /** With speeds that do, as shares of the one wanted. */
     Entry within(double slowest, double fastest) {
         return new Entry(alongM, awayM, heightM, mps, slowest * mps, fastest * mps, toRight);

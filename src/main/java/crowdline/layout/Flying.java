@@ -26,6 +26,9 @@ final class Flying {
     /** What is shorter than this is not flown at all, seconds; a tenth of what anybody sees, by judgement. */
     private static final double LEAST_S = 0.05;
 
+    /** Less below the base is only rounding, metres. */
+    private static final double NOTICED_M = 0.5;
+
     private static final double ROLLING_STALLS = 0.9;
     /** How often a figure is begun anew, higher or faster. */
     private static final int MOST_CORRECTIONS = 3;
@@ -97,7 +100,8 @@ final class Flying {
             begin(from);
         }
         int before = pieces.size();
-        Entry wanted = to;
+        boolean free = wish.alongM() == null && wish.end() == null;
+        Entry wanted = free ? ground.joining.fromHere(from, to) : to;
         for (int i = 0; ; i++) {
             join(from, wanted);
             FlightState there = Objects.requireNonNull(at);
@@ -114,7 +118,8 @@ final class Flying {
 
     /** A beginning that mends what was wrong with how a figure came out; null if it was well, or cannot be mended. */
     private @Nullable Entry corrected(Wish wish, Entry to, FlightState there, FigureTrial.Outcome out) {
-        if (!out.flown()) {
+        boolean could = ground.measured(wish, there.toRight()).closes();
+        if (!out.flown() || (!out.closes() && could)) {
             double most = SHARE_OF_NEVER_EXCEED
                     * Units.mpsFromKt(ground.trial.airframe().neverExceedKt());
             double faster = Math.min(Math.max(to.mps(), there.speedMps()) * 1.05, most);
@@ -122,7 +127,7 @@ final class Flying {
         }
         double low = ground.area.baseM() - out.box().lowestM();
         boolean high = wish.heightFt() != null || ground.joining.sinks();
-        return low > 3 && !high ? to.raised(low + Ground.MARGIN_M) : null;
+        return low > NOTICED_M && !high ? to.raised(low + Ground.MARGIN_M) : null;
     }
 
     private void join(FlightState from, Entry to) {
@@ -156,8 +161,25 @@ final class Flying {
                     wish.name() + " lasts no time: what its line is to reach does not lie ahead of it, so give the line"
                             + " a time or a length"));
         }
+        closed(wish, from, out);
         speed(wish, from);
         room(wish, out);
+    }
+
+    /** Says where a loop has not the speed to end where it began. */
+    private void closed(Wish wish, FlightState from, FigureTrial.Outcome out) {
+        double further = Math.abs(out.end().place().x() - from.place().x());
+        if (!out.closes()) {
+            findings.add(new LaidOut.Finding(
+                    wish.id(),
+                    String.format(
+                            Locale.UK,
+                            "%s ends %.0f m from where it began, as it is too slow over its top to come back; begin it"
+                                    + " faster than at %.0f kt, or into the wind",
+                            wish.name(),
+                            tens(further),
+                            Units.ktFromMps(from.speedMps()))));
+        }
     }
 
     /** Says where a speed that somebody pinned is not had on the way there. */
@@ -201,7 +223,7 @@ final class Flying {
         along(wish, out);
         Double ceiling = ground.area.ceilingM();
         double low = ground.area.baseM() - out.box().lowestM();
-        if (low > 3 && !ground.joining.sinks()) {
+        if (low > NOTICED_M && !ground.joining.sinks()) {
             finding(wish, "%s comes %.0f ft below the base; it needs %.0f ft more before it", low, low);
         }
         if (ceiling != null && out.box().highestM() > ceiling + 1) {

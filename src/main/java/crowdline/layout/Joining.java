@@ -45,6 +45,9 @@ final class Joining {
     /** Of the greatest level speed, what is reached in good time. */
     private static final double GOOD_TIME = 0.92;
 
+    /** So far past where a figure would have begun best it is begun all the same, rather than flying round, seconds. */
+    private static final double PAST_S = 4;
+
     /** About how long it is from one figure to the next, seconds. */
     private static final double BETWEEN_S = 25;
 
@@ -202,6 +205,18 @@ final class Joining {
             missing = low;
         }
         return pieces;
+    }
+
+    /** The same beginning, taken from where the aircraft is if it is just past it and all else is well. */
+    Entry fromHere(FlightState at, Entry to) {
+        double past = (at.place().x() - to.alongM()) * to.way();
+        boolean here = at.toRight() == to.toRight()
+                && !at.upsideDown()
+                && !isAcross(at)
+                && past > NEAR_M
+                && past < PAST_S * at.speedMps()
+                && isGood(at, to);
+        return here ? to.at(at.place().x()) : to;
     }
 
     private boolean isThere(FlightState at, Entry to) {

@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param upM how far above, 0 or above
  * @param end where it leaves the aircraft, beginning at nothing
  * @param seconds how long it takes
+ * @param closes false where a loop ends further on than it began
  * @param lack why it cannot be flown, or null
  */
 record Measured(
@@ -36,6 +37,7 @@ record Measured(
         double upM,
         FlightState end,
         double seconds,
+        boolean closes,
         @Nullable String lack) {
     private static final double MORE_KT = 5;
     private static final int MOST_STEPS = 8;
@@ -56,17 +58,20 @@ record Measured(
         if (wish.kt() != null) {
             return first;
         }
-        if (first.lack() == null) {
+        if (first.isWell()) {
             return first.between(slowest(usual, wish, trial, toRight, heightM), fastest(usual, wish, trial, heightM));
         }
         double most = SHARE_OF_NEVER_EXCEED * Units.mpsFromKt(trial.airframe().neverExceedKt());
+        Measured flown = first;
         for (int i = 1; i <= MOST_STEPS && usual + i * Units.mpsFromKt(MORE_KT) <= most; i++) {
             Measured faster = at(usual + i * Units.mpsFromKt(MORE_KT), wish, trial, toRight, heightM);
-            if (faster.lack() == null) {
+            if (faster.isWell()) {
                 return faster;
+            } else if (flown.lack() != null) {
+                flown = faster.lack() == null ? faster : flown;
             }
         }
-        return first;
+        return flown;
     }
 
     private static double slowest(double usual, Wish wish, FigureTrial trial, boolean toRight, double heightM) {
@@ -78,7 +83,7 @@ record Measured(
                 dives ? 0.83 * Units.mpsFromKt(trial.airframe().usual().loopKt()) : 0;
         for (double share : shares) {
             Measured slow = at(share * usual, wish, trial, toRight, heightM);
-            if (slow.lack() == null && slow.end().speedMps() >= comesOut) {
+            if (slow.isWell() && slow.end().speedMps() >= comesOut) {
                 return share * usual;
             }
         }
@@ -105,7 +110,8 @@ record Measured(
     }
 
     private Measured between(double slowest, double fastest) {
-        return new Measured(mps, slowest, fastest, toRight, leftM, rightM, nearM, downM, upM, end, seconds, lack);
+        return new Measured(
+                mps, slowest, fastest, toRight, leftM, rightM, nearM, downM, upM, end, seconds, closes, lack);
     }
 
     private static double usualMps(Wish wish, FigureTrial trial, double heightM) {
@@ -135,7 +141,12 @@ record Measured(
                 box.highestM() - heightM,
                 out.end(),
                 out.seconds(),
+                out.closes(),
                 out.lack());
+    }
+
+    private boolean isWell() {
+        return lack == null && closes;
     }
 
     /** Whether it leaves the other way than it came. */

@@ -128,4 +128,27 @@ class RandomListsTest {
             assertThat(cases.get(i).laid()).isEqualTo(acts.get(i));
         }
     }
+
+    @Test
+    void aLoopEndsWhereItBeganOrSaysThatItDoesNot() {
+        int loops = 0;
+        int open = 0;
+        for (int i = 0; i < cases.size(); i++) {
+            LaidOut act = acts.get(i);
+            for (Piece piece : act.pieces()) {
+                Wish wish = piece.wish();
+                if (wish != null && wish.name().equals("loop") && piece.lack() == null) {
+                    double off = piece.to().place().minus(piece.from().place()).length();
+                    boolean said = act.findings().stream()
+                            .anyMatch(f ->
+                                    f.wishId().equals(wish.id()) && f.message().contains("from where it began"));
+                    assertThat(said).as(told(cases.get(i), piece)).isEqualTo(off > 3);
+                    loops++;
+                    open += said ? 1 : 0;
+                }
+            }
+        }
+        assertThat(loops).isGreaterThan(10);
+        assertThat(open).isLessThanOrEqualTo(loops / 10);
+    }
 }

@@ -20,7 +20,10 @@ import java.util.Objects;
  */
 public final class Shaper {
     private static final double[] ROUND = {1, 0.95, 0.9};
-    private static final double[] NEARLY_ROUND = {0.85, LoopShape.CLOSES_DOWN_TO};
+    private static final double[] NEARLY_ROUND = {LoopShape.ROUND_DOWN_TO, LoopShape.CLOSES_DOWN_TO};
+    /** Of a loop that is to end where it began. */
+    private static final double[] CLOSING = {0.95, 0.92, 0.89, 0.87, LoopShape.ROUND_DOWN_TO};
+
     private static final double[] LESS_ROUND = {0.7, 0.6, 0.5, 0.4, 0.3};
     private static final double[] HARDER_G = {0, 0.5};
     private static final double[] MUCH_HARDER_G = {0, 0.5, 1};
@@ -28,10 +31,13 @@ public final class Shaper {
     /** Enough to see whether more speed would do. */
     private static final double[] FEW = {1, LoopShape.CLOSES_DOWN_TO, 0.5};
 
+    private static final double[] FEW_CLOSING = {0.92, LoopShape.ROUND_DOWN_TO};
     private static final double[] FEW_HARDER_G = {0, 1};
     private static final double[] OVER_STALLS = {1.4, 1.6, 1.8, 2.1, 2.5};
-    /** How hard a loop is pulled beyond what is usual so that it closes, if the airframe has plenty of strength, g. */
-    private static final double[] CLOSING_G = {2, 2.5};
+    /** How hard a loop is pulled beyond what is usual so that it closes, g, step by step. */
+    private static final double MOST_CLOSING_G = 2.5;
+
+    private static final double CLOSING_STEP_G = 0.25;
 
     private static final List<Throttle> THROTTLES = List.of(
             new Throttle(1, 1),
@@ -52,7 +58,9 @@ public final class Shaper {
     private static final double MOST_THRUST = 0.8;
 
     private static final double SHARE_OF_LIMIT = 0.85;
-    private static final double SHARE_OF_PLENTY = 0.75;
+    /** The same for a loop that is to end where it began: no shape of it takes much less than 5 g. */
+    private static final double SHARE_TO_CLOSE = 0.92;
+
     private static final double MORE_KT = 5;
     /** With more than this asked for it is another figure of another aircraft. */
     private static final double MOST_MORE_KT = 40;
@@ -114,16 +122,12 @@ public final class Shaper {
         full = Math.min(1, MOST_THRUST * forces.body.weightN() / Math.max(thrust, 1));
         Tries tries = new Tries();
         if (elements.stream().noneMatch(Element::isOpen)) {
-            attempt(elements, from, attempt(0, 1), tries);
+            attempt(elements, from, attempt(0, 1, SHARE_OF_LIMIT), tries);
             return tries;
         }
         if (closes(elements)) {
             tried(elements, from, ROUND, HARDER_G, tries);
-            tried(elements, from, NEARLY_ROUND, HARDER_G, tries);
-            tried(elements, from, NEARLY_ROUND, HARDEST_G, tries);
-            if (SHARE_OF_PLENTY * forces.body.limitPositiveG() > usual.pullG() + 2) {
-                tried(elements, from, NEARLY_ROUND, CLOSING_G, tries);
-            }
+            closed(elements, from, CLOSING, CLOSING_STEP_G, tries);
             tried(elements, from, LESS_ROUND, MUCH_HARDER_G, tries);
         } else {
             tried(elements, from, ROUND, HARDER_G, tries);
@@ -138,7 +142,18 @@ public final class Shaper {
         for (double topShare : topShares) {
             for (double harder : harderG) {
                 if (tries.shaped == null) {
-                    attempt(elements, from, attempt(harder, topShare), tries);
+                    attempt(elements, from, attempt(harder, topShare, SHARE_OF_LIMIT), tries);
+                }
+            }
+        }
+    }
+
+    /** As little beyond the usual pull as closes it. */
+    private void closed(List<Element> elements, FlightState from, double[] topShares, double stepG, Tries tries) {
+        for (double harder = 0; harder <= MOST_CLOSING_G; harder += stepG) {
+            for (double topShare : topShares) {
+                if (tries.shaped == null) {
+                    attempt(elements, from, attempt(harder, topShare, SHARE_TO_CLOSE), tries);
                 }
             }
         }
@@ -147,6 +162,11 @@ public final class Shaper {
     private Throttle throttle(int i) {
         Throttle share = THROTTLES.get(i);
         return new Throttle(full * share.up(), full * share.down());
+    }
+
+    /** Whether it is one loop and nothing on top of it, so that people see whether it ends where it began. */
+    public static boolean isOneLoop(List<Element> elements) {
+        return closes(elements) && elements.stream().filter(Element::isOpen).count() == 1;
     }
 
     /** Whether it is all one loop, which is to end where it began. */
@@ -163,11 +183,11 @@ public final class Shaper {
         return degrees >= 359;
     }
 
-    private Attempt attempt(double harderG, double topShare) {
-        double pull = Math.min(usual.pullG() + harderG, SHARE_OF_LIMIT * forces.body.limitPositiveG());
+    private Attempt attempt(double harderG, double topShare, double shareOfLimit) {
+        double pull = Math.min(usual.pullG() + harderG, shareOfLimit * forces.body.limitPositiveG());
         Double push = usual.pushG();
         double pushed =
-                push == null ? Double.NaN : Math.max(push - harderG, SHARE_OF_LIMIT * forces.body.limitNegativeG());
+                push == null ? Double.NaN : Math.max(push - harderG, shareOfLimit * forces.body.limitNegativeG());
         return new Attempt(Math.max(pull, usual.pullG()), pushed, topShare, OVER_STALLS[0], throttle(0));
     }
 
@@ -244,7 +264,9 @@ public final class Shaper {
         FlightState faster = new FlightState(from.tS(), from.place(), speed, from.direction(), from.up());
         Tries tries = new Tries();
         if (elements.stream().noneMatch(Element::isOpen)) {
-            attempt(elements, faster, attempt(0, 1), tries);
+            attempt(elements, faster, attempt(0, 1, SHARE_OF_LIMIT), tries);
+        } else if (closes(elements)) {
+            closed(elements, faster, FEW_CLOSING, 2 * CLOSING_STEP_G, tries);
         } else {
             tried(elements, faster, FEW, FEW_HARDER_G, tries);
         }

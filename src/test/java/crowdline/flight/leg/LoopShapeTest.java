@@ -35,7 +35,7 @@ class LoopShapeTest {
     @ValueSource(doubles = {0.7, 0.5, 0.3, 0.15})
     void tighterItMovesOnAsItsPartInTheAngleSays(double topShare) {
         LoopShape shape = LoopShape.ofTop(topShare);
-        double moves = Math.PI * shape.a() / (1 + shape.a() + shape.c());
+        double moves = Math.PI * shape.a() / (1 + shape.a() + shape.b() + shape.c());
         assertThat(summed(shape, 2 * Math.PI)[0]).isPositive().isCloseTo(moves, within(1e-6));
         assertThat(summed(shape, 2 * Math.PI)[1]).isCloseTo(0, within(1e-6));
     }
