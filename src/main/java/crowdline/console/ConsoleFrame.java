@@ -24,6 +24,7 @@ import crowdline.console.words.PlaceFacts;
 import crowdline.console.words.WordsPlace;
 import crowdline.console.words.WordsPlan;
 import crowdline.edit.Change;
+import crowdline.measure.Measures;
 import crowdline.show.DayAir;
 import crowdline.show.RemarkPlace;
 import crowdline.telemetry.serial.HeardSignal;
@@ -81,7 +82,8 @@ public final class ConsoleFrame extends JFrame {
                 demo,
                 new NamedAction(MessagesPanel.TITLE, this::readMessages),
                 host::recent,
-                file -> open(file));
+                file -> open(file),
+                new UnitsMenu(() -> look().measures(), this::read));
         pane = new ConsolePane(appearance, actions, demo, () -> OpenAgain.byName(host::recent, file -> open(file)));
         words = pane.words();
         edit = new EditCommands(pane.editing(), this, pane::inIncident, mark -> host.say(mark));
@@ -152,7 +154,8 @@ public final class ConsoleFrame extends JFrame {
                         host.passes(),
                         host.prepare(),
                         () -> windows.pasteMetar(this::keepAir),
-                        mark -> pane.foot().say(host.nowS(), mark));
+                        mark -> pane.foot().say(host.nowS(), mark),
+                        this::read);
         pane.words().serve(host.edit());
         edit.serve(host.edit(), host::useAir);
         pane.walk().serve(host::nowS, host::askForWalk);
@@ -364,6 +367,14 @@ public final class ConsoleFrame extends JFrame {
 
     private void open(Path file) {
         window.open(file);
+    }
+
+    private Appearance look() {
+        return pane.appearance();
+    }
+
+    private void read(Measures measures) {
+        window.wear(look().with(measures));
     }
 
     private void openDemo() {

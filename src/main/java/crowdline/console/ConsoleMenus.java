@@ -38,7 +38,12 @@ public final class ConsoleMenus {
     private final JMenuItem redo;
 
     public ConsoleMenus(
-            CommandActions actions, Action demo, Action messages, Supplier<List<Path>> recent, Consumer<Path> open) {
+            CommandActions actions,
+            Action demo,
+            Action messages,
+            Supplier<List<Path>> recent,
+            Consumer<Path> open,
+            UnitsMenu units) {
         this.actions = actions;
         undo = item(Command.UNDO);
         redo = item(Command.REDO);
@@ -102,6 +107,10 @@ public final class ConsoleMenus {
         view.add(item(Command.THEME));
         view.add(item(Command.LARGER));
         view.add(item(Command.SMALLER));
+        view.addSeparator();
+        view.addSeparator();
+        view.add(units.speeds());
+        view.add(units.heights());
         view.addSeparator();
         view.add(item(Command.FULL_SCREEN));
         bar.add(view);

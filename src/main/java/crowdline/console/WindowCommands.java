@@ -82,7 +82,8 @@ final class WindowCommands {
         return pane.appearance();
     }
 
-    private void wear(Appearance appearance) {
+    /** Puts everything into another look, and keeps it. */
+    void wear(Appearance appearance) {
         LookAndFeel.wear(appearance);
         pane.wear(appearance);
         tour.wear(appearance);

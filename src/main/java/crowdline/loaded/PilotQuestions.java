@@ -220,8 +220,11 @@ public final class PilotQuestions {
             add(
                     "Between the figures",
                     seconds * OF_TRANSITS,
-                    "What do you fly between the figures to turn back, climb or slow down? We put in %d such pieces, %.0f s in"
-                            + " all, and would like yours.",
+                    transits.size() == 1
+                            ? "What do you fly between the figures to turn back, climb or slow down? We put in one such piece,"
+                                    + " of %2$.0f s, and would like yours."
+                            : "What do you fly between the figures to turn back, climb or slow down? We put in %d such pieces,"
+                                    + " %.0f s in all, and would like yours.",
                     transits.size(),
                     seconds);
         }

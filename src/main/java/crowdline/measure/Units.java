@@ -28,6 +28,11 @@ public final class Units {
         return mps / MPS_PER_KMH;
     }
 
+    /** Statute miles an hour. */
+    public static double mphFromMps(double mps) {
+        return mps * 3600 / M_PER_MILE;
+    }
+
     public static double mFromFt(double ft) {
         return ft * M_PER_FT;
     }

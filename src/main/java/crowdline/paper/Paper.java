@@ -20,8 +20,8 @@ public final class Paper {
         String title = wanted.loaded().show().title() + ": " + kind.title();
         return switch (kind) {
             case CARDS -> CardSheets.of(title, PaperAct.of(wanted, count), wanted.type(), count);
-            case RUNNING -> RunningPages.of(title, PaperAct.of(wanted, count), wanted.type(), count);
-            case PILOT -> PilotPages.of(title, PaperAct.of(wanted, count), wanted.type(), count);
+            case RUNNING -> RunningPages.of(title, PaperAct.of(wanted, count), wanted, count);
+            case PILOT -> PilotPages.of(title, PaperAct.of(wanted, count), wanted, count);
             case QUESTIONS -> QuestionPages.of(title, wanted, count);
             case GLOSSARY -> GlossaryPages.of(title, wanted, count);
             case INCIDENT -> IncidentPages.of(title, wanted.loaded().show(), wanted.type());

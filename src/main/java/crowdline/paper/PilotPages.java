@@ -4,6 +4,7 @@ import crowdline.loaded.ActOrigins;
 import crowdline.loaded.ActOrigins.Value;
 import crowdline.loaded.ActOrigins.What;
 import crowdline.loaded.Origin;
+import crowdline.measure.Measures;
 import crowdline.sheet.FigurePicture;
 import crowdline.sheet.RunningSheet;
 import crowdline.sheet.page.Cell;
@@ -27,23 +28,25 @@ final class PilotPages {
 
     private final PaperAct act;
     private final Type type;
+    private final Measures measures;
     private final Flow flow = new Flow(PaperSize.A4, page -> PageFrame.room());
 
-    private PilotPages(PaperAct act, Type type) {
+    private PilotPages(PaperAct act, Wanted wanted) {
         this.act = act;
-        this.type = type;
+        type = wanted.type();
+        measures = wanted.measures();
     }
 
-    static Pages of(String title, List<PaperAct> acts, Type type, Counting count) {
+    static Pages of(String title, List<PaperAct> acts, Wanted wanted, Counting count) {
         Pages all = new Pages(title, List.of(), List.of());
         for (PaperAct act : acts) {
             count.is(all.pages().size(), acts.size());
-            PilotPages made = new PilotPages(act, type);
+            PilotPages made = new PilotPages(act, wanted);
             made.head();
             made.figures();
             made.facts();
             made.words();
-            SignatureBox.on(made.flow, type, act.pilot());
+            SignatureBox.on(made.flow, made.type, act.pilot());
             String sheet = "Pilot's sheet · " + act.act().title();
             all = all.with(made.flow.pages(title, new PageFrame(act.show().title(), sheet, true)));
         }
@@ -155,7 +158,7 @@ final class PilotPages {
     }
 
     private Cell value(Value value, double x, double width) {
-        String words = inWords(value) + ", " + OriginSign.word(value.origin());
+        String words = measures.told(inWords(value)) + ", " + OriginSign.word(value.origin());
         return new Cell("value", x, width, words, type.words()).with(OriginSign.sign(value.origin()));
     }
 

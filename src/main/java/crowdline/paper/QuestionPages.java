@@ -37,12 +37,13 @@ final class QuestionPages {
         Pages all = new Pages(title, List.of(), List.of());
         for (PilotLetter letter : letters) {
             count.is(all.pages().size(), letters.size());
-            all = all.with(letter(title, show, letter, wanted.type()));
+            all = all.with(letter(title, show, letter, wanted));
         }
         return all;
     }
 
-    private static Pages letter(String title, Show show, PilotLetter letter, Type type) {
+    private static Pages letter(String title, Show show, PilotLetter letter, Wanted wanted) {
+        Type type = wanted.type();
         Flow flow = new Flow(PaperSize.A4, page -> PageFrame.room());
         flow.bookmark(letter.act().title(), 0);
         flow.text("title", letter.act().title(), type.title());
@@ -50,7 +51,8 @@ final class QuestionPages {
         flow.text("to", "Questions for " + letter.to() + ", the most important first", type.words());
         String group = "";
         for (Question question : letter.questions()) {
-            double height = flow.height(question.text(), type.words()) + type.pt(ANSWER_PT);
+            String text = wanted.measures().told(question.text());
+            double height = flow.height(text, type.words()) + type.pt(ANSWER_PT);
             if (!question.group().equals(group)) {
                 group = question.group();
                 flow.gap(type.pt(14));
@@ -59,7 +61,7 @@ final class QuestionPages {
             }
             flow.gap(type.pt(5));
             flow.keep(height);
-            flow.row(new Cell("question", 0, flow.room().width(), question.text(), type.words()).with(Sign.BOX));
+            flow.row(new Cell("question", 0, flow.room().width(), text, type.words()).with(Sign.BOX));
             flow.picture(
                     "answer",
                     0,

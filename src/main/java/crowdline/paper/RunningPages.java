@@ -1,5 +1,6 @@
 package crowdline.paper;
 
+import crowdline.measure.Measures;
 import crowdline.patter.Placed;
 import crowdline.patter.Unplaced;
 import crowdline.sheet.ActSketch;
@@ -18,17 +19,19 @@ import java.util.List;
 final class RunningPages {
     private final PaperAct act;
     private final Type type;
+    private final Measures measures;
     private final Flow flow = new Flow(PaperSize.A4, page -> PageFrame.room());
 
-    private RunningPages(PaperAct act, Type type) {
+    private RunningPages(PaperAct act, Wanted wanted) {
         this.act = act;
-        this.type = type;
+        type = wanted.type();
+        measures = wanted.measures();
     }
 
-    static Pages of(String title, List<PaperAct> acts, Type type, Counting count) {
+    static Pages of(String title, List<PaperAct> acts, Wanted wanted, Counting count) {
         Pages all = new Pages(title, List.of(), List.of());
         for (PaperAct act : acts) {
-            RunningPages made = new RunningPages(act, type);
+            RunningPages made = new RunningPages(act, wanted);
             made.head();
             for (int i = 0; i < act.times().size(); i++) {
                 count.is(i, act.times().size());
@@ -50,7 +53,7 @@ final class RunningPages {
                 act.pilot() + ", " + act.aircraft() + ". Slot " + act.slot() + ". Variant \"" + act.variant() + "\", "
                         + RunningSheet.minutes(act.totalS()) + ".",
                 type.words());
-        ActSketch sketch = new ActSketch(act.flight(), flow.room().width());
+        ActSketch sketch = new ActSketch(act.flight(), flow.room().width(), measures);
         if (!sketch.isEmpty()) {
             flow.gap(8);
             flow.picture("act", 0, flow.room().width(), sketch.heightPt(), a -> sketch.inks(a.x(), a.y()));

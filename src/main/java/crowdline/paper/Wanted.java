@@ -2,6 +2,7 @@ package crowdline.paper;
 
 import crowdline.live.debrief.Debrief;
 import crowdline.loaded.LoadedShow;
+import crowdline.measure.Measures;
 import crowdline.show.Act;
 import crowdline.show.Variant;
 import java.time.LocalTime;
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param one whether one act was asked for, and not all
  * @param large whether all type is to be large
  * @param flown what was flown, or null if nothing is known of that
+ * @param measures what speeds and heights are told in
  */
 public record Wanted(
         LoadedShow loaded,
@@ -25,7 +27,8 @@ public record Wanted(
         Function<Act, Variant> chosen,
         boolean one,
         boolean large,
-        @Nullable Flown flown) {
+        @Nullable Flown flown,
+        Measures measures) {
     public Wanted {
         acts = List.copyOf(acts);
     }

@@ -2,6 +2,7 @@ package crowdline.sheet;
 
 import crowdline.flight.Flight;
 import crowdline.flight.Track;
+import crowdline.measure.Measures;
 import crowdline.measure.Units;
 import crowdline.sheet.ink.Ink;
 import crowdline.sheet.ink.Ink.Anchor;
@@ -44,13 +45,15 @@ public final class ActPicture {
     private static final double TALLEST_PX = 900;
 
     private final Show show;
+    private final Measures measures;
     private final Track track;
     private final PictureView side;
     private final PictureView plan;
     private final List<Ink> inks = new ArrayList<>();
 
-    private ActPicture(Show show, Flight flight) {
+    private ActPicture(Show show, Flight flight, Measures measures) {
         this.show = show;
+        this.measures = measures;
         track = Track.of(flight);
         PathExtent across = new PathExtent(-250, 250, 0, 100);
         Double crowdM = show.venue().crowdToLineM();
@@ -75,21 +78,23 @@ public final class ActPicture {
     }
 
     /** Writes the picture as SVG. */
-    public static void writeSvg(Show show, Act act, Flight flight, OutputStream out) throws IOException {
+    public static void writeSvg(Show show, Act act, Flight flight, Measures measures, OutputStream out)
+            throws IOException {
         try {
-            SceneSvg.write(scene(show, act, flight), out);
+            SceneSvg.write(scene(show, act, flight, measures), out);
         } catch (XMLStreamException e) {
             throw new IOException(e);
         }
     }
 
     /** Writes the picture as PNG, two dots to the pixel. */
-    public static void writePng(Show show, Act act, Flight flight, OutputStream out) throws IOException {
-        ScenePng.write(scene(show, act, flight), out);
+    public static void writePng(Show show, Act act, Flight flight, Measures measures, OutputStream out)
+            throws IOException {
+        ScenePng.write(scene(show, act, flight, measures), out);
     }
 
-    static Scene scene(Show show, Act act, Flight flight) {
-        ActPicture picture = new ActPicture(show, flight);
+    static Scene scene(Show show, Act act, Flight flight, Measures measures) {
+        ActPicture picture = new ActPicture(show, flight, measures);
         picture.head(act, flight);
         picture.inks.addAll(picture.side.inks());
         picture.inks.addAll(picture.plan.inks());
@@ -103,10 +108,7 @@ public final class ActPicture {
     }
 
     private void scales(PathExtent across, PathExtent from) {
-        double stepFt = across.high() > 1300 ? 1000 : 500;
-        for (double ft = 0; Units.mFromFt(ft) <= across.high(); ft += stepFt) {
-            side.tickUp(Units.mFromFt(ft), String.format(Locale.UK, "%,.0f ft", ft));
-        }
+        side.heights(across.high(), measures);
         double stepM = across.wideM() > 3000 ? 500 : across.wideM() > 1200 ? 200 : 100;
         for (double m = Math.ceil(across.left() / stepM) * stepM; m <= across.right(); m += stepM) {
             String words = m == 0 ? "0" : String.format(Locale.UK, "%,.0f m", Math.abs(m));
@@ -126,7 +128,7 @@ public final class ActPicture {
         limit(side, limits.ceilingFt(), "ceiling given, %,.0f ft", Units.mFromFt(1), false);
         Double cloud = show.air().cloudBaseFt();
         if (cloud != null) {
-            String words = String.format(Locale.UK, "cloud base, %,.0f ft", cloud);
+            String words = "cloud base, " + measures.height(cloud);
             side.line(Units.mFromFt(cloud), words, PictureStyle.CLOUD, true, false);
         }
         plan.line(0, "display line", PictureStyle.GROUND, false, true);
@@ -146,10 +148,14 @@ public final class ActPicture {
         plan.datum();
     }
 
-    private static void limit(
-            PictureView view, @Nullable Double value, String words, double mPerUnit, boolean wordsUnder) {
+    private void limit(PictureView view, @Nullable Double value, String words, double mPerUnit, boolean wordsUnder) {
         if (value != null) {
-            view.line(value * mPerUnit, String.format(Locale.UK, words, value), PictureStyle.LIMIT, true, wordsUnder);
+            view.line(
+                    value * mPerUnit,
+                    measures.told(String.format(Locale.UK, words, value)),
+                    PictureStyle.LIMIT,
+                    true,
+                    wordsUnder);
         }
     }
 
@@ -203,8 +209,8 @@ public final class ActPicture {
             inks.add(new Ink.Words("calm" + more, plan.maxX(), y, 13, false, Anchor.END, PictureStyle.TEXT));
             return;
         }
-        String words =
-                String.format(Locale.UK, "wind from %03.0f° at %.0f kt%s", air.windFromDeg(), air.windKt(), more);
+        String words = String.format(
+                Locale.UK, "wind from %03.0f° at %s%s", air.windFromDeg(), measures.speed(air.windKt()), more);
         Double axisDeg = show.venue().axisBearingDeg();
         if (axisDeg == null) {
             inks.add(new Ink.Words(words, plan.maxX(), y, 13, false, Anchor.END, PictureStyle.TEXT));

@@ -2,12 +2,11 @@ package crowdline.sheet;
 
 import crowdline.flight.Flight;
 import crowdline.flight.Track;
-import crowdline.measure.Units;
+import crowdline.measure.Measures;
 import crowdline.sheet.ink.Ink;
 import crowdline.sight.PathExtent;
 import crowdline.sight.PathView;
 import java.util.List;
-import java.util.Locale;
 
 /** An act from the crowd, as wide as a page, with its figures numbered: what stands at the head of a running sheet. */
 public final class ActSketch {
@@ -17,9 +16,16 @@ public final class ActSketch {
     private final PathExtent extent;
     private final double pxPerM;
     private final Track track;
+    private final Measures measures;
 
-    /** @param widthPt what it may be wide */
-    public ActSketch(Flight flight, double widthPt) {
+    /**
+     * A sketch.
+     *
+     * @param widthPt what it may be wide
+     * @param measures what its heights are told in
+     */
+    public ActSketch(Flight flight, double widthPt, Measures measures) {
+        this.measures = measures;
         track = Track.of(flight);
         PathExtent all = new PathExtent(-250, 250, 0, 100);
         for (Track.Stretch stretch : track.stretches()) {
@@ -49,10 +55,7 @@ public final class ActSketch {
                 pxPerM,
                 i -> i % 2 == 0 ? PictureStyle.ACCENT : PictureStyle.TEXT,
                 i -> 0);
-        double stepFt = extent.high() > 1300 ? 1000 : 500;
-        for (double ft = 0; Units.mFromFt(ft) <= extent.high(); ft += stepFt) {
-            side.tickUp(Units.mFromFt(ft), String.format(Locale.UK, "%,.0f ft", ft));
-        }
+        side.heights(extent.high(), measures);
         side.line(0, "", PictureStyle.GROUND, false, false);
         side.datum();
         side.path(track);

@@ -2,6 +2,9 @@ package crowdline.sheet;
 
 import crowdline.flight.Track;
 import crowdline.flight.body.Vec;
+import crowdline.measure.LengthUnit;
+import crowdline.measure.Measures;
+import crowdline.measure.Units;
 import crowdline.sheet.ink.Ink;
 import crowdline.sheet.ink.Ink.Anchor;
 import crowdline.sheet.ink.Ink.Point;
@@ -88,6 +91,15 @@ final class PictureView {
     void tickUp(double upM, String words) {
         level(upM, PictureStyle.GRID, 1, 0);
         inks.add(new Ink.Words(words, x - 8, frame.y(upM) + 4, 12, false, Anchor.END, PictureStyle.SOFT));
+    }
+
+    /** Lines at round heights up to so many metres. */
+    void heights(double toM, Measures measures) {
+        boolean isMetric = measures.heights() == LengthUnit.METRES;
+        double stepFt = toM > 1300 ? (isMetric ? Units.ftFromM(300) : 1000) : (isMetric ? Units.ftFromM(150) : 500);
+        for (int i = 0; Units.mFromFt(i * stepFt) <= toM; i++) {
+            tickUp(Units.mFromFt(i * stepFt), measures.height(i * stepFt));
+        }
     }
 
     /** A line at one place along the A-axis, with words under the box if there are any. */

@@ -5,6 +5,9 @@ import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.FlightFinding;
 import crowdline.flight.Spread;
+import crowdline.measure.Measures;
+import crowdline.measure.Measures.Dimension;
+import crowdline.measure.SpeedUnit;
 import crowdline.measure.Units;
 import crowdline.show.Act;
 import crowdline.show.Caution;
@@ -32,7 +35,14 @@ public final class RunningSheet {
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
 
-    private RunningSheet() {}
+    private final Measures measures;
+    /** How much longer the unit of speeds is than usual; its columns take that room from the names, so that all of it still fits a page. */
+    private final int more;
+
+    private RunningSheet(Measures measures) {
+        this.measures = measures;
+        more = measures.speeds().sign().length() - SpeedUnit.KNOTS.sign().length();
+    }
 
     /**
      * The lines of the sheet.
@@ -41,8 +51,21 @@ public final class RunningSheet {
      * @param drifts one for each figure of the flight
      * @param learned what passes say about the times, on top of this flight
      * @param notes lines to print under the figure with the same place, such as what is said in it; may be empty
+     * @param measures what speeds and heights are told in
      */
     public static List<String> lines(
+            Show show,
+            Act act,
+            Flight flight,
+            List<Spread.Band> bands,
+            List<Drift> drifts,
+            LearnedTimes learned,
+            List<List<String>> notes,
+            Measures measures) {
+        return new RunningSheet(measures).all(show, act, flight, bands, drifts, learned, notes);
+    }
+
+    private List<String> all(
             Show show,
             Act act,
             Flight flight,
@@ -59,8 +82,15 @@ public final class RunningSheet {
                         + " min. Variant \"" + flight.variant() + "\", " + lasts(flight, learned) + ".",
                 Columns.MOST));
         lines.add("");
-        lines.addAll(
-                row("starts", "figure", "lasts", "most often", "kt in/out", "kt min-max", "ft low-high", "g felt"));
+        lines.addAll(row(
+                "starts",
+                "figure",
+                "lasts",
+                "most often",
+                measures.speeds().sign() + " in/out",
+                measures.speeds().sign() + " min-max",
+                measures.heights().sign() + " low-high",
+                "g felt"));
         for (int i = 0; i < flight.figures().size(); i++) {
             lines.addAll(
                     row(flight.figures().get(i), bands.get(i), learned.figures().get(i)));
@@ -85,7 +115,7 @@ public final class RunningSheet {
             lines.add("");
             for (FlightFinding finding : flight.findings()) {
                 String severity = finding.severity().name().toLowerCase(Locale.ROOT);
-                lines.addAll(Columns.hanging(severity + ": ", 2, finding.message()));
+                lines.addAll(Columns.hanging(severity + ": ", 2, measures.told(finding.message())));
             }
         }
         lines.add("");
@@ -111,7 +141,7 @@ public final class RunningSheet {
                 + ", " + predicted;
     }
 
-    private static List<String> row(FigureFlight f, Spread.Band band, LearnedFigure learned) {
+    private List<String> row(FigureFlight f, Spread.Band band, LearnedFigure learned) {
         FigureTime time = learned.learned();
         boolean timed = learned.passes() > 0;
         double lastsS = timed ? time.durationS() : f.durationS();
@@ -159,33 +189,38 @@ public final class RunningSheet {
         return Double.isFinite(band.lowS()) ? String.format(Locale.UK, "%.1f-%.1f s", band.lowS(), band.highS()) : "";
     }
 
-    private static List<String> row(String starts, String name, Object... cells) {
-        String rest = String.format(Locale.UK, "%7s  %-11s  %9s  %-10s  %-11s  %s", cells);
+    private List<String> row(String starts, String name, Object... cells) {
+        String rest =
+                String.format(Locale.UK, "%7s  %-11s  %" + (9 + more) + "s  %-" + (10 + more) + "s  %-11s  %s", cells);
         return named(starts, name, "  " + rest);
     }
 
-    private static List<String> ends(String starts, String name, String ends, String carried) {
+    private List<String> ends(String starts, String name, String ends, String carried) {
         return named(starts, name, String.format(Locale.UK, "  %-13s  %s", ends, carried));
     }
 
     /** A row whose name goes on under itself if it is long. */
-    private static List<String> named(String starts, String name, String rest) {
+    private List<String> named(String starts, String name, String rest) {
         List<String> lines = new ArrayList<>();
-        for (String part : Columns.wrapped(name, NAME_WIDE)) {
+        for (String part : Columns.wrapped(name, nameWide())) {
             String line = lines.isEmpty()
-                    ? String.format(Locale.UK, "%6s  %-" + NAME_WIDE + "s%s", starts, part, rest)
+                    ? String.format(Locale.UK, "%6s  %-" + nameWide() + "s%s", starts, part, rest)
                     : " ".repeat(8) + part;
             lines.add(line.stripTrailing());
         }
         return lines;
     }
 
-    private static String kt(double mps) {
-        return Long.toString(Math.round(Units.ktFromMps(mps)));
+    private int nameWide() {
+        return NAME_WIDE - 2 * more;
     }
 
-    private static String ft(double m) {
-        return Long.toString(Math.round(Units.ftFromM(m) / 10) * 10);
+    private String kt(double mps) {
+        return Long.toString(Math.round(measures.in(Units.ktFromMps(mps), Dimension.SPEED)));
+    }
+
+    private String ft(double m) {
+        return measures.roughlyNumber(Units.ftFromM(m));
     }
 
     /** Minutes and seconds, such as 3:07. */

@@ -72,7 +72,7 @@ final class ActFacts {
 
     private Optional<CrowdFact> fastest() {
         double mps = most(Comparator.comparingDouble(FigureFlight::greatestMps)).greatestMps();
-        double mph = Said.mphOf(mps);
+        double mph = Units.mphFromMps(mps);
         if (mph >= 85) {
             Said said = Said.speed(mps, units);
             return fact(

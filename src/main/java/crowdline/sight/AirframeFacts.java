@@ -1,5 +1,6 @@
 package crowdline.sight;
 
+import crowdline.measure.Units;
 import crowdline.show.CrowdUnits;
 import crowdline.show.aircraft.Airframe;
 import crowdline.show.aircraft.Engine;
@@ -59,7 +60,7 @@ final class AirframeFacts {
 
     private Optional<CrowdFact> tips(Engine.Propeller propeller) {
         double mps = Math.PI * propeller.diameterM() * propeller.rpm() / 60;
-        double mph = Said.mphOf(mps);
+        double mph = Units.mphFromMps(mps);
         double airliner = Everyday.AIRLINER.value();
         if (mph < 0.7 * airliner) {
             return Optional.empty();

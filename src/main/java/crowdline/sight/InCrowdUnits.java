@@ -10,7 +10,9 @@ public final class InCrowdUnits {
 
     /** A speed in m/s, such as "170 mph" or "275 km/h", to the nearest five. */
     public static String speed(double mps, CrowdUnits units) {
-        return units == CrowdUnits.MILES ? fives(Said.mphOf(mps)) + " mph" : fives(Units.kmhFromMps(mps)) + " km/h";
+        return units == CrowdUnits.MILES
+                ? fives(Units.mphFromMps(mps)) + " mph"
+                : fives(Units.kmhFromMps(mps)) + " km/h";
     }
 
     /** A height in metres, such as "370 m", to the nearest ten; feet for those who say feet. */

@@ -26,7 +26,7 @@ final class MotionFacts {
 
     private static Optional<CrowdFact> fastest(FigureScene scene) {
         FigureFlight f = scene.figure();
-        double mph = Said.mphOf(f.greatestMps());
+        double mph = Units.mphFromMps(f.greatestMps());
         boolean record = f.figureId().equals(scene.records().fastest());
         if (mph < LEAST_FAST_MPH) {
             return Optional.empty();
@@ -59,7 +59,7 @@ final class MotionFacts {
                     ? "faster than cars on a motorway"
                     : "about " + Said.times(ratio, "cars").words() + " as fast as a car on a motorway";
         }
-        double ratio = Said.mphOf(mps) / Everyday.MOTORWAY_LIMIT.value();
+        double ratio = Units.mphFromMps(mps) / Everyday.MOTORWAY_LIMIT.value();
         return ratio < 1.25
                 ? "faster than a car may go on a motorway"
                 : "about " + Said.times(ratio, "limits").words() + " the motorway limit";
@@ -67,8 +67,8 @@ final class MotionFacts {
 
     private static Optional<CrowdFact> slowest(FigureScene scene) {
         FigureFlight f = scene.figure();
-        double mph = Said.mphOf(f.leastMps());
-        if (mph > 0.55 * Said.mphOf(f.greatestMps()) || mph > Everyday.MOTORWAY_LIMIT.value() + 2.5) {
+        double mph = Units.mphFromMps(f.leastMps());
+        if (mph > 0.55 * Units.mphFromMps(f.greatestMps()) || mph > Everyday.MOTORWAY_LIMIT.value() + 2.5) {
             return Optional.empty();
         }
         if (mph < STANDSTILL_MPH) {

@@ -13,7 +13,6 @@ import crowdline.show.CrowdUnits;
  * @param words such as "twelve hundred feet"
  */
 record Said(double value, String unit, double rounded, double step, String words) {
-    private static final double MPH_PER_MPS = Units.milesFromM(3600);
 
     /** The words of a rounded number; what cannot be said is told as it was computed, with its unit. */
     private static String words(double rounded, double value, String unit) {
@@ -50,17 +49,13 @@ record Said(double value, String unit, double rounded, double step, String words
     }
 
     static Said mph(double mps) {
-        double mph = mphOf(mps);
+        double mph = Units.mphFromMps(mps);
         return of(mph, "mph", mph < 12 ? 1 : mph < 97.5 ? 5 : 10, "mile an hour", "miles an hour");
     }
 
     /** A speed too small to be told from none. */
     static Said standstill(double mps) {
-        return new Said(mphOf(mps), "mph", 0, 5, "no speed at all");
-    }
-
-    static double mphOf(double mps) {
-        return mps * MPH_PER_MPS;
+        return new Said(Units.mphFromMps(mps), "mph", 0, 5, "no speed at all");
     }
 
     static Said seconds(double s) {

@@ -243,6 +243,7 @@ class IncidentEverywhereTest {
         Set<String> makers = new TreeSet<>(OwnWindows.of(window()).keySet());
         makers.addAll(Set.of(
                 "crowdline.console.ConsoleMenus",
+                "crowdline.console.UnitsMenu",
                 "crowdline.console.prepare.ContextMenu",
                 "crowdline.console.prepare.Fields",
                 "crowdline.console.preview.PreviewChoice",

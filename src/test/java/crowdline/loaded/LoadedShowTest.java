@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.app.window.LoadedPredictions;
 import crowdline.console.prepare.PrepareView;
 import crowdline.flight.Workers;
+import crowdline.measure.Measures;
 import crowdline.sheet.RunningSheet;
 import crowdline.show.Act;
 import crowdline.show.Show;
@@ -101,7 +102,8 @@ class LoadedShowTest {
                 prediction().bands(),
                 loaded.drifts(act, prediction().flight()),
                 prediction().learned(),
-                List.of());
+                List.of(),
+                Measures.USUAL);
         // A name too long for its column goes on underneath.
         String column = paper.stream()
                 .filter(line -> line.length() > 8)

@@ -17,6 +17,7 @@ import crowdline.storage.show.ShowFile;
 import crowdline.timing.Pass;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
@@ -57,6 +58,17 @@ class PilotQuestionsTest {
 
     private static List<String> texts(List<Question> questions) {
         return questions.stream().map(Question::text).toList();
+    }
+
+    @Test
+    void oneWayBetweenFiguresIsSpokenOfAsOne() {
+        List<String> asked = new ArrayList<>();
+        for (String list : List.of("loop", "loop, slow roll, loop, slow roll")) {
+            asked.addAll(texts(questions(KIND, list)));
+        }
+        assertThat(asked)
+                .anyMatch(q -> q.matches(".*We put in one such piece, of \\d+ s, and would like yours\\."))
+                .anyMatch(q -> q.matches(".*We put in \\d+ such pieces, \\d+ s in all, and would like yours\\."));
     }
 
     @Test

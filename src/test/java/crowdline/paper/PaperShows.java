@@ -2,6 +2,7 @@ package crowdline.paper;
 
 import crowdline.flight.Workers;
 import crowdline.loaded.LoadedShow;
+import crowdline.measure.Measures;
 import crowdline.show.Act;
 import crowdline.show.Performer;
 import crowdline.show.Show;
@@ -122,6 +123,6 @@ final class PaperShows {
     }
 
     static Wanted wanted(Show show, boolean large) {
-        return new Wanted(loaded(show), show.acts(), act -> act.variants().get(0), false, large, null);
+        return new Wanted(loaded(show), show.acts(), act -> act.variants().get(0), false, large, null, Measures.USUAL);
     }
 }

@@ -7,6 +7,7 @@ import crowdline.live.debrief.Debrief;
 import crowdline.live.event.Source;
 import crowdline.loaded.ActPlans;
 import crowdline.loaded.ShowLookup;
+import crowdline.measure.Measures;
 import crowdline.patter.Placed;
 import crowdline.sheet.ink.Ink;
 import crowdline.sheet.ink.Lettering;
@@ -229,7 +230,8 @@ class PaperTest {
                 act -> act.variants().get(0),
                 false,
                 true,
-                new Wanted.Flown(debrief, second -> LocalTime.NOON));
+                new Wanted.Flown(debrief, second -> LocalTime.NOON),
+                Measures.USUAL);
         Pages told = pages(SheetKind.DEBRIEF, wanted);
         Pages asked = pages(SheetKind.QUESTIONS, wanted);
         assertThat(wrongOn(SheetKind.DEBRIEF, told)).isEmpty();

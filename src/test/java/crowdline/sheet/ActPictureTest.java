@@ -8,6 +8,7 @@ import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
 import crowdline.flight.body.Vec;
 import crowdline.flight.leg.Sample;
+import crowdline.measure.Measures;
 import crowdline.sheet.ink.Ink;
 import crowdline.sheet.ink.Lettering;
 import crowdline.sheet.ink.Scene;
@@ -57,7 +58,7 @@ class ActPictureTest {
     }
 
     private Scene scene(int act) {
-        return ActPicture.scene(SHOW, SHOW.acts().get(act), FLIGHTS.get(act));
+        return ActPicture.scene(SHOW, SHOW.acts().get(act), FLIGHTS.get(act), Measures.USUAL);
     }
 
     private static List<String> words(Scene scene) {
@@ -133,7 +134,7 @@ class ActPictureTest {
     }
 
     private Scene picture(Show other, int act) {
-        return ActPicture.scene(other, other.acts().get(act), FLIGHTS.get(act));
+        return ActPicture.scene(other, other.acts().get(act), FLIGHTS.get(act), Measures.USUAL);
     }
 
     private Show with(Venue venue, DayAir air, Act act) {
@@ -202,7 +203,7 @@ class ActPictureTest {
                 act.variants(),
                 act.remarks());
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ActPicture.writeSvg(SHOW, named, FLIGHTS.get(1), out);
+        ActPicture.writeSvg(SHOW, named, FLIGHTS.get(1), Measures.USUAL, out);
         Document svg = DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
                 .parse(new ByteArrayInputStream(out.toByteArray()));
@@ -219,7 +220,7 @@ class ActPictureTest {
     @Test
     void pngShowsSomething() throws Exception {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ActPicture.writePng(SHOW, SHOW.acts().get(1), FLIGHTS.get(1), out);
+        ActPicture.writePng(SHOW, SHOW.acts().get(1), FLIGHTS.get(1), Measures.USUAL, out);
         BufferedImage image = ImageIO.read(new ByteArrayInputStream(out.toByteArray()));
         Set<Integer> colours = new HashSet<>();
         for (int x = 0; x < image.getWidth(); x += 7) {
@@ -234,7 +235,8 @@ class ActPictureTest {
     @Test
     void actWithoutAnyPathStillMakesAPicture() {
         Flight empty = new Flight("jackanapes-solo", "full", List.of(), List.<Sample>of(), List.of());
-        assertThat(words(ActPicture.scene(SHOW, SHOW.acts().get(0), empty))).contains("datum");
+        assertThat(words(ActPicture.scene(SHOW, SHOW.acts().get(0), empty, Measures.USUAL)))
+                .contains("datum");
         assertThat(PathView.PLAN.upM(new Vec(1, 2, 3))).isEqualTo(2);
     }
 }

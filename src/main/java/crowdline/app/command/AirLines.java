@@ -1,5 +1,6 @@
 package crowdline.app.command;
 
+import crowdline.measure.Measures;
 import crowdline.sheet.Columns;
 import crowdline.show.DayAir;
 import crowdline.show.WindAt;
@@ -12,7 +13,7 @@ import java.util.Locale;
 final class AirLines {
     private AirLines() {}
 
-    static List<String> of(MetarAir given) {
+    static List<String> of(MetarAir given, Measures measures) {
         DayAir air = given.air();
         List<String> lines = new ArrayList<>();
         StringBuilder words = new StringBuilder(
@@ -23,8 +24,8 @@ final class AirLines {
         }
         Double cloud = air.cloudBaseFt();
         words.append(cloud == null ? ", no cloud base" : String.format(Locale.UK, ", cloud base %.0f ft", cloud));
-        lines.addAll(Columns.hanging("", 2, words.append('.').toString()));
-        given.notes().forEach(note -> lines.addAll(Columns.hanging("  ", note + ".")));
+        lines.addAll(Columns.hanging("", 2, measures.told(words.append('.').toString())));
+        given.notes().forEach(note -> lines.addAll(Columns.hanging("  ", measures.told(note) + ".")));
         return lines;
     }
 

@@ -2,6 +2,7 @@ package crowdline.app.command;
 
 import crowdline.app.shell.Complaints;
 import crowdline.flight.Flight;
+import crowdline.measure.Measures;
 import crowdline.sheet.ActPicture;
 import crowdline.show.Act;
 import crowdline.show.Show;
@@ -28,12 +29,12 @@ final class PictureFile {
                 : "--picture is " + file + "; its name must end in .svg or .png";
     }
 
-    static void write(Path file, Show show, Act act, Flight flight) throws ShowFileException {
+    static void write(Path file, Show show, Act act, Flight flight, Measures measures) throws ShowFileException {
         try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
             if (ending(file).equals("svg")) {
-                ActPicture.writeSvg(show, act, flight, out);
+                ActPicture.writeSvg(show, act, flight, measures, out);
             } else {
-                ActPicture.writePng(show, act, flight, out);
+                ActPicture.writePng(show, act, flight, measures, out);
             }
         } catch (IOException e) {
             throw Complaints.notWritten("the picture cannot be written", file);

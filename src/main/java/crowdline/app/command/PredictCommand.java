@@ -11,6 +11,7 @@ import crowdline.flight.Spread;
 import crowdline.flight.Workers;
 import crowdline.flight.air.Air;
 import crowdline.loaded.ActOrigins;
+import crowdline.measure.Measures;
 import crowdline.sheet.Columns;
 import crowdline.sheet.RunningSheet;
 import crowdline.sheet.TraceTable;
@@ -75,6 +76,9 @@ public final class PredictCommand implements Callable<Integer> {
     private @Nullable Path picture;
 
     @Mixin
+    private final UnitsOption units = new UnitsOption();
+
+    @Mixin
     private final AirOptions airOptions = new AirOptions();
 
     @Option(
@@ -94,6 +98,7 @@ public final class PredictCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ShowFileException {
+        Measures measures = units.measures(Folders.here());
         Show show = new UsableShow(terminal).read(Objects.requireNonNull(file));
         MetarAir air;
         try {
@@ -119,10 +124,10 @@ public final class PredictCommand implements Callable<Integer> {
             terminal.complain(refusal);
             return ExitCode.UNUSABLE;
         }
-        return predict(show.withAir(air.air()), acts, air);
+        return predict(show.withAir(air.air()), acts, air, measures);
     }
 
-    private int predict(Show show, List<Act> acts, MetarAir air) throws ShowFileException {
+    private int predict(Show show, List<Act> acts, MetarAir air, Measures measures) throws ShowFileException {
         Catalogue catalogue = CatalogueFile.shipped();
         PassesFile.Reading passes =
                 new PassesFile(Objects.requireNonNull(file), Folders.here().passes()).read();
@@ -131,7 +136,7 @@ public final class PredictCommand implements Callable<Integer> {
         List<Object> findings = new ArrayList<>();
         boolean blocked = false;
         if (!json) {
-            AirLines.of(air).forEach(terminal::line);
+            AirLines.of(air, measures).forEach(terminal::line);
             show.leftOut().ifPresent(said -> say("Note: " + said + "."));
             terminal.line("");
         }
@@ -150,7 +155,7 @@ public final class PredictCommand implements Callable<Integer> {
             LearnedTimes learned = LearnedTimes.of(PredictedTimes.of(flight, bands), passes.passes());
             write(flight);
             if (picture != null) {
-                PictureFile.write(picture, show, act, flight);
+                PictureFile.write(picture, show, act, flight, measures);
             }
             blocked |= flight.findings().stream().anyMatch(f -> f.severity() == Severity.ERROR);
             ActOrigins origins = ActOrigins.of(show, act, flight, catalogue.with(show.figures()), passes.passes());
@@ -160,7 +165,7 @@ public final class PredictCommand implements Callable<Integer> {
                 rows.add(row);
                 flight.findings().forEach(f -> findings.add(PredictRows.finding(act, f)));
             } else {
-                RunningSheet.lines(show, act, flight, bands, drifts, learned, List.of())
+                RunningSheet.lines(show, act, flight, bands, drifts, learned, List.of(), measures)
                         .forEach(terminal::line);
                 origins.sentence().ifPresent(this::say);
                 terminal.line("");

@@ -6,6 +6,7 @@ import crowdline.app.shell.Terminal;
 import crowdline.flight.Workers;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
+import crowdline.measure.Measures;
 import crowdline.paper.NothingOnPaper;
 import crowdline.paper.Paper;
 import crowdline.paper.SheetKind;
@@ -65,6 +66,9 @@ public final class SheetCommand implements Callable<Integer> {
     private boolean large;
 
     @Mixin
+    private final UnitsOption units = new UnitsOption();
+
+    @Mixin
     private final PaceOption pace = new PaceOption();
 
     public SheetCommand(Terminal terminal, Folders folders, Workers workers) {
@@ -89,6 +93,7 @@ public final class SheetCommand implements Callable<Integer> {
             terminal.complain(refusal);
             return ExitCode.UNUSABLE;
         }
+        Measures measures = units.measures(folders);
         Path file = Objects.requireNonNull(show);
         Pace speaker = pace.pace(folders);
         LoadedShow loaded = new UsableShow(terminal)
@@ -114,7 +119,8 @@ public final class SheetCommand implements Callable<Integer> {
                     choice::variant,
                     choice.named(),
                     large,
-                    flown == null ? null : new Wanted.Flown(flown.debrief(), flown::hour));
+                    flown == null ? null : new Wanted.Flown(flown.debrief(), flown::hour),
+                    measures);
             pages = Paper.of(known, wanted, Counting.UNHEARD);
         } catch (NothingOnPaper e) {
             terminal.complain(String.valueOf(e.getMessage()));

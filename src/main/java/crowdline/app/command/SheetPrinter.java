@@ -7,6 +7,7 @@ import crowdline.loaded.ActOrigins;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
 import crowdline.loaded.ShowRemarks;
+import crowdline.measure.Measures;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.patter.Planner;
@@ -59,7 +60,8 @@ final class SheetPrinter {
                                 p.bands(),
                                 loaded.drifts(act, p.flight()),
                                 p.learned(),
-                                notes(show, p.times(), plan))
+                                notes(show, p.times(), plan),
+                                Measures.USUAL)
                         .forEach(terminal::line);
                 ActOrigins.of(show, act, p.flight(), loaded.catalogue().with(show.figures()), loaded.passes())
                         .sentence()

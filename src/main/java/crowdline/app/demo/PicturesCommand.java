@@ -24,6 +24,7 @@ import crowdline.flight.Workers;
 import crowdline.loaded.ActPlans;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
+import crowdline.measure.Measures;
 import crowdline.paper.NothingOnPaper;
 import crowdline.paper.Paper;
 import crowdline.paper.SheetKind;
@@ -105,7 +106,7 @@ public final class PicturesCommand implements Callable<Integer> {
     private static Pages cards(LoadedShow loaded) {
         try {
             Wanted wanted = new Wanted(
-                    loaded, loaded.show().acts(), act -> act.variants().get(0), false, false, null);
+                    loaded, loaded.show().acts(), act -> act.variants().get(0), false, false, null, Measures.USUAL);
             return Paper.of(SheetKind.CARDS, wanted, Counting.UNHEARD);
         } catch (NothingOnPaper e) {
             throw new IllegalStateException(e);

@@ -112,7 +112,14 @@ final class ConsoleHost implements Host {
                         wall,
                         why -> opening.say(new Mark(Form.DIAMOND, Tone.CAUTION, why)),
                         io));
-        paper = new PaperKeeper(catalogue, opening::running, pace, rehearsal::flown, flights, papers);
+        paper = new PaperKeeper(
+                catalogue,
+                opening::running,
+                pace,
+                rehearsal::flown,
+                () -> settings.get().measures(),
+                flights,
+                papers);
         edit = new EditKeeper(
                 catalogue,
                 opening,
@@ -291,8 +298,9 @@ final class ConsoleHost implements Host {
 
     @Override
     public void keep(Appearance appearance) {
-        settings.change(s ->
-                s.withTheme(appearance.theme().id()).withZoom(appearance.zoom().percent() / 100.0));
+        settings.change(s -> s.withTheme(appearance.theme().id())
+                .withZoom(appearance.zoom().percent() / 100.0)
+                .withMeasures(appearance.measures()));
     }
 
     @Override

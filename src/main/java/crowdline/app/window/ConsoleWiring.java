@@ -157,6 +157,7 @@ final class ConsoleWiring {
 
     private static Appearance appearance(Settings settings) {
         int percent = (int) Math.round(settings.zoom() * 100);
-        return new Appearance(Themes.byId(settings.theme()), new Zoom(Math.min(200, Math.max(100, percent))));
+        return new Appearance(
+                Themes.byId(settings.theme()), new Zoom(Math.min(200, Math.max(100, percent))), settings.measures());
     }
 }

@@ -2,6 +2,7 @@ package crowdline.app.window;
 
 import crowdline.console.preview.PaperHost;
 import crowdline.loaded.LoadedShow;
+import crowdline.measure.Measures;
 import crowdline.paper.NothingOnPaper;
 import crowdline.paper.Paper;
 import crowdline.paper.Wanted;
@@ -41,6 +42,7 @@ final class PaperKeeper implements PaperHost {
     private final Supplier<@Nullable RunningShow> running;
     private final Supplier<Pace> pace;
     private final Supplier<Wanted.@Nullable Flown> flown;
+    private final Supplier<Measures> measures;
     private final WorkerThreads flights;
     private final Executor work;
     /** The wish that is still of interest. */
@@ -50,6 +52,7 @@ final class PaperKeeper implements PaperHost {
 
     /**
      * @param flown what was flown of the running show, asked for on the event thread
+     * @param measures what speeds and heights are told in
      * @param work the thread
      */
     PaperKeeper(
@@ -57,12 +60,14 @@ final class PaperKeeper implements PaperHost {
             Supplier<@Nullable RunningShow> running,
             Supplier<Pace> pace,
             Supplier<Wanted.@Nullable Flown> flown,
+            Supplier<Measures> measures,
             WorkerThreads flights,
             Executor work) {
         this.catalogue = catalogue;
         this.running = running;
         this.pace = pace;
         this.flown = flown;
+        this.measures = measures;
         this.flights = flights;
         this.work = work;
     }
@@ -110,7 +115,8 @@ final class PaperKeeper implements PaperHost {
             LoadedShow loaded = loaded(show);
             Act only = asked.actId() == null ? null : show.act(asked.actId()).orElse(null);
             List<Act> acts = only == null ? show.acts() : List.of(only);
-            Wanted wanted = new Wanted(loaded, acts, act -> variant(act, asked), only != null, asked.large(), what);
+            Wanted wanted = new Wanted(
+                    loaded, acts, act -> variant(act, asked), only != null, asked.large(), what, measures.get());
             Pages pages = Paper.of(asked.kind(), wanted, count);
             SwingUtilities.invokeLater(() -> answer.made(pages));
         });

@@ -19,7 +19,6 @@ import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Paints the figure being flown as the crowd sees it, as large as its place allows, with its direction and the aircraft
@@ -191,10 +190,9 @@ final class FigurePainter {
     }
 
     private static void height(Pen pen, double heightM, PathFrame frame, Box box) {
-        long ft = Math.round(Units.ftFromM(heightM) / 10) * 10;
         double sizePx = pen.designedPx(TextRole.LABEL);
         double y = frame.y(heightM);
-        TextBlock words = pen.at(String.format(Locale.ROOT, "%,d ft", ft), false, sizePx, box, 1);
+        TextBlock words = pen.at(pen.appearance().measures().roughly(Units.ftFromM(heightM)), false, sizePx, box, 1);
         pen.fill(
                 new Box(box.x(), y - pen.px(0.5), pen.px(6), pen.px(1)),
                 pen.palette().soft());

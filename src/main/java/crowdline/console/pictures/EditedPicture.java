@@ -58,7 +58,8 @@ public record EditedPicture(Show show, PrepareView view, String actId) {
 
     private void on(ConsolePane pane, Command page) {
         pane.go(Place.PREPARE);
-        pane.prepare().serve(PassesHost.NONE, new AtOnce(CatalogueFile.shipped()), () -> {}, mark -> {});
+        pane.prepare()
+                .serve(PassesHost.NONE, new AtOnce(CatalogueFile.shipped()), () -> {}, mark -> {}, measures -> {});
         pane.editing().open("show", show);
         pane.showPrepare(view);
         pane.prepare().chooseAct(actId);

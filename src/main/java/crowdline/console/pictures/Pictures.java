@@ -2,6 +2,7 @@ package crowdline.console.pictures;
 
 import crowdline.console.ConsoleMenus;
 import crowdline.console.ConsolePane;
+import crowdline.console.UnitsMenu;
 import crowdline.console.debrief.DebriefView;
 import crowdline.console.foot.MessagesPanel;
 import crowdline.console.glossary.GlossaryView;
@@ -218,8 +219,13 @@ public final class Pictures {
     public static JPanel window(Appearance appearance, int widthPx, int heightPx, Consumer<ConsolePane> scene) {
         CommandActions actions = new CommandActions(command -> {});
         NamedAction demo = new NamedAction("Open the demo show", () -> {});
-        ConsoleMenus menus =
-                new ConsoleMenus(actions, demo, new NamedAction(MessagesPanel.TITLE, () -> {}), List::of, path -> {});
+        ConsoleMenus menus = new ConsoleMenus(
+                actions,
+                demo,
+                new NamedAction(MessagesPanel.TITLE, () -> {}),
+                List::of,
+                path -> {},
+                new UnitsMenu(appearance::measures, units -> {}));
         ConsolePane pane = new ConsolePane(appearance, actions, demo);
         JPanel window = new JPanel(new BorderLayout());
         window.add(menus.bar(), BorderLayout.NORTH);

@@ -4,6 +4,7 @@ import crowdline.console.prepare.PrepareView.ActView;
 import crowdline.console.prepare.PrepareView.FigureView;
 import crowdline.console.prepare.PrepareView.VariantView;
 import crowdline.console.theme.Appearance;
+import crowdline.measure.Measures;
 import java.awt.BorderLayout;
 import java.util.Map;
 import java.util.Optional;
@@ -23,6 +24,7 @@ final class ActPanel extends Tall {
     private final PinsBar pins;
     private final FigureDetail detail;
     private final transient Tools tools;
+    private transient Measures measures = Measures.USUAL;
     private transient @Nullable ActView act;
     private transient @Nullable VariantView variant;
 
@@ -124,7 +126,7 @@ final class ActPanel extends Tall {
     }
 
     private void tell(PinField field, String typed) {
-        commands().ifPresent(c -> c.pin(field, typed, pins::reset));
+        commands().ifPresent(c -> c.pin(field, measures.meant(typed, field.dimension()), pins::reset));
     }
 
     /** A number was typed into the table. */
@@ -138,6 +140,7 @@ final class ActPanel extends Tall {
     }
 
     void wear(Appearance worn) {
+        measures = worn.measures();
         removeAll();
         setLayout(new MigLayout(
                 "insets 0, gap 0 " + worn.room(6),

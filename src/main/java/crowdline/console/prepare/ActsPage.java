@@ -8,6 +8,7 @@ import crowdline.console.prepare.PrepareView.FindingView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.edit.act.Acts;
+import crowdline.measure.Measures;
 import crowdline.show.Act;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +42,7 @@ final class ActsPage extends JPanel {
     private JComponent shownAct = new JPanel();
     private final JTextArea empty = PlainText.wrapped("What to do first", NO_ACTS);
     private transient @Nullable PrepareView view;
+    private transient Measures measures = Measures.USUAL;
     /** The act to choose once it is there. */
     private transient @Nullable String wanted;
 
@@ -112,11 +114,12 @@ final class ActsPage extends JPanel {
     }
 
     /** Shows a show; the act that was chosen stays chosen if it is still there. */
-    void show(PrepareView next) {
-        if (next.equals(view)) {
+    void show(PrepareView told) {
+        if (told.equals(view)) {
             return;
         }
-        view = next;
+        view = told;
+        PrepareView next = ReadIn.units(told, measures);
         title.setText(next.title());
         where.setText(next.where());
         air.setText(next.air());
@@ -222,6 +225,13 @@ final class ActsPage extends JPanel {
     }
 
     void wear(Appearance appearance) {
+        PrepareView told = view;
+        if (told != null && !appearance.measures().equals(measures)) {
+            measures = appearance.measures();
+            view = null;
+            show(told);
+        }
+        measures = appearance.measures();
         removeAll();
         boolean roomy = ActPanel.isRoomy(appearance);
         String gap = appearance.room(16);

@@ -102,7 +102,7 @@ final class AircraftPage extends JPanel implements PrepareCard {
 
     private void tell(String key, String typed) {
         try {
-            make(tools.host().get().aircrafts().number(id(), key, Numbers.read(key, typed)));
+            make(tools.host().get().aircrafts().number(id(), key, Numbers.read(NumberTable.words(key), typed)));
         } catch (CannotBe e) {
             tools.editor().refuse(e.why());
         }

@@ -6,6 +6,7 @@ import crowdline.console.paint.Pen;
 import crowdline.console.prepare.PrepareView.Curves;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.measure.Measures;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Stroke;
@@ -16,8 +17,11 @@ import java.util.Locale;
 
 /** Speed, height and load over a figure, one under the other, each from its least to its most. */
 final class CurvePicture extends Painted<Curves> {
+    private transient Measures measures;
+
     CurvePicture(Appearance appearance) {
         super("Speed, height and load over the figure", appearance);
+        measures = appearance.measures();
     }
 
     @Override
@@ -26,12 +30,18 @@ final class CurvePicture extends Painted<Curves> {
     }
 
     @Override
+    public void wear(Appearance next, double windowScale) {
+        measures = next.measures();
+        super.wear(next, windowScale);
+    }
+
+    @Override
     protected String spoken(Curves shown) {
         if (shown.seconds().isEmpty()) {
             return "Only the time of this figure is known";
         }
-        return "Speed " + range(shown.kt(), "%.0f") + " kt, height " + range(shown.ft(), "%,.0f") + " ft, load "
-                + range(shown.g(), "%+.1f") + " g";
+        return measures.told("Speed " + range(shown.kt(), "%.0f") + " kt, height " + range(shown.ft(), "%,.0f")
+                + " ft, load " + range(shown.g(), "%+.1f") + " g");
     }
 
     private static String range(List<Double> values, String format) {
@@ -60,7 +70,11 @@ final class CurvePicture extends Painted<Curves> {
     private static void curve(Pen pen, String unit, List<Double> values, String format, Curves all, Box box) {
         Box words = box.left(pen.px(112));
         pen.midway(
-                pen.line(range(values, format) + " " + unit, TextRole.LABEL, false, words),
+                pen.line(
+                        pen.appearance().measures().told(range(values, format) + " " + unit),
+                        TextRole.LABEL,
+                        false,
+                        words),
                 words,
                 pen.palette().text());
         Box plot = box.rightOf(pen.px(118)).inset(0, pen.px(4));

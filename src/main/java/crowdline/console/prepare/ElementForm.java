@@ -5,6 +5,8 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.edit.shape.ElementField;
 import crowdline.edit.shape.ElementFields;
+import crowdline.measure.Measures;
+import crowdline.measure.Measures.Dimension;
 import crowdline.show.figure.Element;
 import java.awt.KeyboardFocusManager;
 import java.util.LinkedHashMap;
@@ -116,18 +118,27 @@ final class ElementForm extends Tall {
 
     private void put(ElementField field) {
         JComponent input = inputs.get(field.label());
-        if (input instanceof JTextField text && !text.getText().equals(field.value())) {
-            text.setText(field.value());
+        if (input instanceof JTextField text && !text.getText().equals(shown(field))) {
+            text.setText(shown(field));
         } else if (input instanceof JComboBox<?> box) {
             box.setSelectedItem(field.value());
         }
     }
 
+    private Measures measures() {
+        Appearance now = worn;
+        return now == null ? Measures.USUAL : now.measures();
+    }
+
+    private String shown(ElementField field) {
+        return measures().shown(field.value().replace(",", ""), Dimension.of(field.label()));
+    }
+
     private void tell(String label, String typed) {
         Optional<ElementField> field =
                 shown.stream().filter(f -> f.label().equals(label)).findFirst();
-        if (!showing && field.isPresent() && !typed.strip().equals(field.get().value())) {
-            told.accept(field.get(), typed);
+        if (!showing && field.isPresent() && !typed.strip().equals(shown(field.get()))) {
+            told.accept(field.get(), measures().meant(typed, Dimension.of(label)));
         }
     }
 
@@ -138,13 +149,17 @@ final class ElementForm extends Tall {
         setLayout(new MigLayout(
                 "insets 0, gap " + appearance.room(8) + " " + appearance.room(2) + ", wrap 3",
                 "[0:0:,grow 36,fill][0:0:,grow 28,fill][0:0:,grow 36,fill]"));
+        showing = true;
+        shown.forEach(this::put);
+        showing = false;
         for (ElementField field : shown) {
             JComponent input = inputs.get(field.label());
             if (input != null) {
                 add(fields.over(input, field.label()), "wmin 0");
                 add(input, field.options().isEmpty() ? "wmin 0" : "wmin 0, spanx 2");
                 if (field.options().isEmpty()) {
-                    JLabel range = PlainText.plain(new JLabel(field.range()));
+                    JLabel range = PlainText.plain(
+                            new JLabel(appearance.measures().numbers(field.range(), Dimension.of(field.label()))));
                     range.setFont(appearance.plain(TextRole.LABEL));
                     range.setForeground(appearance.palette().soft());
                     range.setToolTipText(field.how());

@@ -3,21 +3,26 @@ package crowdline.console.prepare;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
-import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import org.jspecify.annotations.Nullable;
 
 /** The fields of one page: each with a name for screen readers, all dressed together. */
 final class Fields {
     private final List<JComponent> fields = new ArrayList<>();
-    private final List<JLabel> labels = new ArrayList<>();
+    private final Map<JComponent, JLabel> labels = new IdentityHashMap<>();
+    private @Nullable Appearance worn;
+    /** Words with knots and feet in them, by what they stand at. */
+    private final Map<JComponent, String> words = new IdentityHashMap<>();
 
     /** A field for one line. */
     JTextField line(String name) {
@@ -50,26 +55,41 @@ final class Fields {
     }
 
     /** A word over a field; Alt and the letter go to the field. */
-    JLabel over(JComponent field, String words) {
-        JLabel label = PlainText.plain(new JLabel(words));
+    JLabel over(JComponent field, String said) {
+        JLabel label = labels.computeIfAbsent(field, f -> PlainText.plain(new JLabel()));
+        label.setText(said);
         label.setLabelFor(field);
-        labels.add(label);
+        words.put(label, said);
+        Appearance now = worn;
+        if (now != null) {
+            dress(label, now);
+        }
         return label;
+    }
+
+    private void dress(JLabel label, Appearance appearance) {
+        label.setFont(appearance.plain(TextRole.LABEL));
+        label.setForeground(appearance.palette().soft());
+        label.setText(appearance.measures().label(words.getOrDefault(label, "")));
     }
 
     <C extends JComponent> C named(C field, String name) {
         field.getAccessibleContext().setAccessibleName(name);
+        words.put(field, name);
         fields.add(field);
         return field;
     }
 
     void wear(Appearance appearance) {
+        worn = appearance;
         fields.forEach(f -> f.setFont(appearance.plain(TextRole.BODY)));
-        for (JLabel label : labels) {
-            label.setFont(appearance.plain(TextRole.LABEL));
-            label.setForeground(appearance.palette().soft());
-        }
-        for (Component field : fields) {
+        labels.values().forEach(label -> dress(label, appearance));
+        for (JComponent field : fields) {
+            String name = words.get(field);
+            if (name != null) {
+                field.getAccessibleContext()
+                        .setAccessibleName(appearance.measures().label(name));
+            }
             if (field instanceof JTextArea) {
                 field.setBackground(appearance.palette().stage());
             }

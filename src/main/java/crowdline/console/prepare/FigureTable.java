@@ -136,6 +136,7 @@ final class FigureTable extends JTable {
             column.setPreferredWidth(appearance.px(always < 0 ? PASS_WIDTH_PX : WIDTHS_PX[always]));
             column.setMinWidth(column.getPreferredWidth());
             column.setHeaderRenderer(null);
+            column.setHeaderValue(appearance.measures().label(rows.getColumnName(i)));
         }
         DefaultTableCellRenderer header =
                 (DefaultTableCellRenderer) getTableHeader().getDefaultRenderer();

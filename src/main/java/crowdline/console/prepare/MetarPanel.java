@@ -107,14 +107,14 @@ public final class MetarPanel extends JPanel {
         view = MetarView.of(report.getText(), before);
         boolean good = view.air() != null;
         boolean empty = report.getText().isBlank();
-        read.setText(good ? view.read() : view.wrong());
+        read.setText(appearance.measures().told(good ? view.read() : view.wrong()));
         read.setForeground(
                 good
                         ? appearance.palette().text()
                         : empty
                                 ? appearance.palette().soft()
                                 : appearance.palette().alarm());
-        notes.setText(String.join("\n", view.notes()));
+        notes.setText(appearance.measures().told(String.join("\n", view.notes())));
         notes.setCaretPosition(0);
         use.setEnabled(good);
         keep.setEnabled(good);

@@ -4,6 +4,8 @@ import crowdline.console.paint.RowFinding;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.edit.day.AirframeNumbers;
+import crowdline.measure.Measures;
+import crowdline.measure.Measures.Dimension;
 import crowdline.show.aircraft.Airframe;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,11 +34,14 @@ final class NumberTable extends JTable {
             Map.entry("G", "g"),
             Map.entry("S", "s"));
 
+    private static final String[] TITLES = {"Number", "Value", "Where from"};
+
     private final Rows rows;
+    private transient Measures measures = Measures.USUAL;
 
     /** @param told told the key and what was typed; blank for what is typical of the kind */
     NumberTable(BiConsumer<String, String> told) {
-        rows = new Rows(told);
+        rows = new Rows((key, typed) -> told.accept(key, measures.meant(typed, Dimension.of(words(key)))));
         setModel(rows);
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         putClientProperty("terminateEditOnFocusLost", true);
@@ -65,6 +70,7 @@ final class NumberTable extends JTable {
     }
 
     void wear(Appearance worn) {
+        measures = worn.measures();
         setFont(worn.plain(TextRole.BODY));
         getTableHeader().setFont(worn.plain(TextRole.LABEL));
         ((DefaultTableCellRenderer) getTableHeader().getDefaultRenderer()).setHorizontalAlignment(SwingConstants.LEFT);
@@ -88,8 +94,7 @@ final class NumberTable extends JTable {
 
     private record Row(String key, double value, String origin) {}
 
-    private static final class Rows extends AbstractTableModel {
-        private static final String[] TITLES = {"Number", "Value", "Where from"};
+    private final class Rows extends AbstractTableModel {
         private final transient List<Row> numbers = new ArrayList<>();
         private final transient BiConsumer<String, String> told;
 
@@ -121,8 +126,10 @@ final class NumberTable extends JTable {
         public Object getValueAt(int row, int column) {
             Row number = numbers.get(row);
             return switch (column) {
-                case 0 -> words(number.key());
-                case 1 -> Numbers.text(Math.rint(number.value() * 1e4) / 1e4);
+                case 0 -> measures.label(words(number.key()));
+                case 1 ->
+                    measures.shown(
+                            Numbers.text(Math.rint(number.value() * 1e4) / 1e4), Dimension.of(words(number.key())));
                 default -> number.origin();
             };
         }

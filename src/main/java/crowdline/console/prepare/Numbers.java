@@ -1,6 +1,9 @@
 package crowdline.console.prepare;
 
 import crowdline.edit.act.CannotBe;
+import crowdline.measure.Measures;
+import crowdline.measure.Measures.Dimension;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /** Reads numbers as they are typed, and writes them so. */
@@ -15,18 +18,18 @@ final class Numbers {
     /**
      * The number of a text, with or without a unit behind it; null if it is blank.
      *
-     * @param what what is asked for, such as "The elevation in feet"
+     * @param what what is asked for, such as "Elevation, ft"; its unit says which may be typed
      * @throws CannotBe if it is none
      */
     static @Nullable Double read(String what, String typed) throws CannotBe {
-        String digits = typed.strip().replace(",", "").replace('−', '-').replaceFirst("\\s*[\\p{L}°%]+$", "");
         if (typed.isBlank()) {
             return null;
         }
-        if (!digits.matches("[-+]?\\d{1,7}(\\.\\d{1,6})?")) {
+        OptionalDouble number = Measures.read(typed, Dimension.of(what));
+        if (number.isEmpty()) {
             String shown = typed.length() > 20 ? typed.substring(0, 20) + "…" : typed;
             throw new CannotBe("“" + shown + "” is no number; " + what + " takes one, or nothing");
         }
-        return Double.valueOf(digits);
+        return number.getAsDouble();
     }
 }

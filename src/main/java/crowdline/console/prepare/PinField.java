@@ -2,12 +2,15 @@ package crowdline.console.prepare;
 
 import crowdline.edit.act.CannotBe;
 import crowdline.edit.act.Pin;
+import crowdline.measure.Measures;
+import crowdline.measure.Measures.Dimension;
 import crowdline.show.figure.Asked;
 import crowdline.show.figure.Asked.Hand;
 import crowdline.show.figure.Asked.Place;
 import crowdline.show.figure.Placing.Heading;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /** One thing that can be told about a figure, as it is typed or chosen. */
@@ -15,8 +18,8 @@ enum PinField {
     PLACE("Place", "where along the line", "anywhere", "left end", "centre", "right end"),
     WAY("Flies to the", "which way it begins", "either way", "right", "left"),
     SIDE("Side", "which way the pilot turns or rolls", "either side", "left", "right"),
-    HEIGHT("Begins at, ft", "feet above the datum, such as 800"),
-    SPEED("Begins at, kt", "knots, such as 120"),
+    HEIGHT("Begins at, ft", "a height above the datum, such as 800 ft"),
+    SPEED("Begins at, kt", "a speed, such as 120 kt"),
     TIMES("Number", "how often, or how many turns, such as 2"),
     SECONDS("Lasts, s", "seconds, such as 12");
 
@@ -34,6 +37,11 @@ enum PinField {
 
     String label() {
         return label;
+    }
+
+    /** What a number typed here is. */
+    Dimension dimension() {
+        return Dimension.of(label);
     }
 
     /** What is to be typed or chosen, for a tooltip and for screen readers. */
@@ -110,11 +118,11 @@ enum PinField {
     }
 
     private Double read(String text) throws CannotBe {
-        String digits = text.replace(",", "").replaceFirst("(?i)\\s*(ft|feet|kt|knots|s|seconds|times|turns)$", "");
-        if (!digits.matches("-?\\d{1,6}(\\.\\d{1,3})?")) {
+        OptionalDouble number = Measures.read(text, dimension());
+        if (number.isEmpty()) {
             String shown = text.length() > 20 ? text.substring(0, 20) + "…" : text;
             throw new CannotBe("“" + shown + "” is no number; " + label + " takes " + how);
         }
-        return Double.valueOf(digits);
+        return number.getAsDouble();
     }
 }

@@ -41,7 +41,6 @@ final class PinsBar extends JPanel {
         worn = appearance;
         for (PinField field : PinField.values()) {
             JComponent input = field.options().isEmpty() ? typed(field) : chosen(field);
-            input.setToolTipText(field.how());
             inputs.put(field, input);
             labels.put(field, fields.over(input, field.label()));
             marks.put(field, new MarkLine(field.label(), appearance));
@@ -165,6 +164,8 @@ final class PinsBar extends JPanel {
         worn = appearance;
         removeAll();
         fields.wear(appearance);
+        inputs.forEach(
+                (field, input) -> input.setToolTipText(appearance.measures().told(field.how())));
         none.setFont(appearance.plain(TextRole.BODY));
         none.setForeground(appearance.palette().soft());
         int across = ActPanel.isRoomy(appearance) ? PinField.values().length : 3;
@@ -178,6 +179,9 @@ final class PinsBar extends JPanel {
             MarkLine mark = marks.get(pin.field());
             if (mark != null) {
                 mark.dress(appearance);
+                mark.getAccessibleContext()
+                        .setAccessibleName(
+                                appearance.measures().label(pin.field().label()));
                 cell.add(labels.get(pin.field()), "wmin 0");
                 cell.add(inputs.get(pin.field()), "wmin 0");
                 cell.add(mark, "wmin 0, h " + appearance.room(20) + "!");

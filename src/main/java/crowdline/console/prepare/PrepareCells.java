@@ -42,7 +42,8 @@ final class PrepareCells {
         return new CellPainter<>(
                 appearance,
                 66,
-                r -> r.mark().word() + ": " + r.figure() + ", " + r.told() + ", " + r.assumed() + ", written "
+                r -> r.mark().word() + ": " + r.figure() + ", "
+                        + appearance.measures().told(r.told()) + ", " + r.assumed() + ", written "
                         + r.text() + numbered(r.choices()),
                 PrepareCells::read);
     }
@@ -83,7 +84,8 @@ final class PrepareCells {
         } else {
             pen.mark(row.mark(), TextRole.LABEL, verdict);
         }
-        String said = row.told().isEmpty() ? row.figure() : row.figure() + ", " + row.told();
+        String told = pen.appearance().measures().told(row.told());
+        String said = told.isEmpty() ? row.figure() : row.figure() + ", " + told;
         Box name = top.left(inner.w() * 0.68);
         pen.midway(pen.line(said, TextRole.BODY, true, name), name, text);
         Box bottom = inner.bottom(inner.h() * 0.44);

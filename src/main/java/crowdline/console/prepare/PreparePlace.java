@@ -13,6 +13,7 @@ import crowdline.console.place.PlaceScreen;
 import crowdline.console.place.Ways;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Tone;
+import crowdline.measure.Measures;
 import java.awt.Frame;
 import java.util.Objects;
 import java.util.function.Consumer;
@@ -32,6 +33,7 @@ public final class PreparePlace implements PlaceScreen {
     private PrepareHost host = PrepareHost.NONE;
     private Consumer<Mark> say = mark -> {};
     private Runnable changed = () -> {};
+    private Consumer<Measures> read = measures -> {};
     private @Nullable PreparePanel panel;
     private Appearance worn;
 
@@ -41,13 +43,18 @@ public final class PreparePlace implements PlaceScreen {
      */
     public PreparePlace(Appearance appearance, Ways ways, Editing editing, Function<Command, Action> actions) {
         worn = appearance;
-        editor = new Editor(editing, () -> host, why -> say.accept(new Mark(Form.DIAMOND, Tone.CAUTION, why)));
+        editor = new Editor(
+                editing,
+                () -> host,
+                why -> say.accept(
+                        new Mark(Form.DIAMOND, Tone.CAUTION, worn.measures().told(why))));
         editing.onChange(() -> {
             if (panel != null && hasShow()) {
                 panel.edited();
             }
         });
-        Tools tools = new Tools(editor, () -> host, () -> passes, () -> changed.run(), actions);
+        Tools tools = new Tools(
+                editor, () -> host, () -> passes, () -> changed.run(), actions, measures -> read.accept(measures));
         commands = CommandTable.of(Command.Scope.PREPARE)
                 .on(Command.METAR, this::hasShow, () -> metar.run())
                 .on(Command.PASTE_LIST, this::canEdit, () -> panel().pasteList())
@@ -158,8 +165,15 @@ public final class PreparePlace implements PlaceScreen {
      * @param editing asked for edits that take time
      * @param pasteMetar asks for the air of the day
      * @param saying told why something cannot be
+     * @param reading told what speeds and heights are to be read in
      */
-    public void serve(PassesHost deciding, PrepareHost editing, Runnable pasteMetar, Consumer<Mark> saying) {
+    public void serve(
+            PassesHost deciding,
+            PrepareHost editing,
+            Runnable pasteMetar,
+            Consumer<Mark> saying,
+            Consumer<Measures> reading) {
+        read = reading;
         passes = deciding;
         host = editing;
         metar = pasteMetar;

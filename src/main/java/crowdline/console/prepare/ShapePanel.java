@@ -13,6 +13,7 @@ import crowdline.edit.act.CannotBe;
 import crowdline.edit.shape.ElementField;
 import crowdline.edit.shape.ElementKind;
 import crowdline.edit.shape.Shape;
+import crowdline.measure.Measures;
 import crowdline.show.figure.Element;
 import java.awt.KeyboardFocusManager;
 import java.util.List;
@@ -51,6 +52,7 @@ final class ShapePanel extends JPanel {
     private String actId = "";
     private int wanted = -1;
     private boolean showing;
+    private transient Measures measures = Measures.USUAL;
 
     ShapePanel(Appearance appearance, Tools tools) {
         this.tools = tools;
@@ -62,7 +64,7 @@ final class ShapePanel extends JPanel {
         list.getAccessibleContext().setAccessibleName("Elements of the figure, in the order flown");
         ListCellRenderer<Object> words = PlainText.cells();
         list.setCellRenderer((in, row, at, isSelected, hasFocus) ->
-                words.getListCellRendererComponent(in, row.words(), at, isSelected, hasFocus));
+                words.getListCellRendererComponent(in, measures.told(row.words()), at, isSelected, hasFocus));
         list.addListSelectionListener(e -> {
             if (!showing) {
                 chosen().ifPresent(row -> form.show(row.element()));
@@ -202,6 +204,7 @@ final class ShapePanel extends JPanel {
     }
 
     void wear(Appearance worn) {
+        measures = worn.measures();
         removeAll();
         setLayout(new MigLayout("insets 0, gap 0, hidemode 3", "[0:0:,grow,fill]", "[][0:0:,grow,fill]"));
         why.setFont(worn.plain(TextRole.BODY));

@@ -3,6 +3,8 @@ package crowdline.console.prepare;
 import crowdline.console.theme.Appearance;
 import crowdline.edit.act.CannotBe;
 import crowdline.edit.act.Edit;
+import crowdline.measure.Measures;
+import crowdline.measure.Measures.Dimension;
 import crowdline.show.Show;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
@@ -22,6 +24,7 @@ final class ShowForm {
     private final Fields fields = new Fields();
     private final List<Bound> bound = new ArrayList<>();
     private boolean showing;
+    private Measures measures = Measures.USUAL;
 
     /** What a text makes of the show. */
     interface Making {
@@ -39,8 +42,11 @@ final class ShowForm {
         return fields;
     }
 
-    JTextField line(String name, Function<Show, String> now, Making making) {
+    JTextField line(String name, Function<Show, String> kept, Making made) {
         JTextField field = fields.line(name);
+        Dimension dimension = Dimension.of(name);
+        Function<Show, String> now = show -> measures.shown(kept.apply(show), dimension);
+        Making making = typed -> made.of(measures.meant(typed, dimension));
         Typed.into(field, () -> typed(field, now, making));
         bound.add(new Bound(now, text -> put(field, text), () -> typed(field, now, making)));
         return field;
@@ -121,6 +127,11 @@ final class ShowForm {
     }
 
     void wear(Appearance appearance) {
+        boolean other = !appearance.measures().equals(measures);
+        measures = appearance.measures();
         fields.wear(appearance);
+        if (other && tools.editor().isOpen()) {
+            show(tools.editor().now());
+        }
     }
 }

@@ -8,6 +8,9 @@ import crowdline.edit.act.Edit;
 import crowdline.edit.day.AirNumber;
 import crowdline.edit.day.Days;
 import crowdline.edit.day.VenueNumber;
+import crowdline.measure.LengthUnit;
+import crowdline.measure.Measures;
+import crowdline.measure.SpeedUnit;
 import crowdline.show.CrowdUnits;
 import crowdline.show.Show;
 import crowdline.show.Venue;
@@ -16,7 +19,10 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -37,7 +43,9 @@ final class ShowPage extends JPanel implements PrepareCard {
         "Bearing of the crowd line to its right, °",
         "Crowd to display line, m",
         "Time zone",
-        "The crowd is told"
+        "The crowd is told",
+        "You read speeds in",
+        "You read heights in"
     };
     private static final String[] LIMIT = {
         "Lowest height, ft", "Greatest height, ft", "To each side, m", "Beyond the line, m"
@@ -58,6 +66,9 @@ final class ShowPage extends JPanel implements PrepareCard {
     private final JTextArea limitsTitle = PlainText.wrapped("Heading", "Limits");
     private final JTextArea airTitle = PlainText.wrapped("Heading", "The air of the day");
     private final JTextArea airHow = PlainText.wrapped("About the air", "Ctrl+M reads it from a METAR.");
+    private final JComboBox<SpeedUnit> speeds;
+    private final JComboBox<LengthUnit> heights;
+    private transient Measures measures;
     private final JComponent[] dayFields;
     private final JComponent[] limitFields;
     private final JComponent[] airFields;
@@ -66,6 +77,11 @@ final class ShowPage extends JPanel implements PrepareCard {
         this.tools = tools;
         form = new ShowForm(tools);
         compass = new CompassPicture(appearance);
+        measures = appearance.measures();
+        speeds = form.fields().choice(DAY[9], List.of(SpeedUnit.values()));
+        heights = form.fields().choice(DAY[10], List.of(LengthUnit.values()));
+        reads(speeds, unit -> measures.with((SpeedUnit) unit));
+        reads(heights, unit -> measures.with((LengthUnit) unit));
         dayFields = new JComponent[] {
             form.line(DAY[0], Show::title, Days::title),
             form.line(DAY[1], show -> show.date().toString(), ShowPage::date),
@@ -79,7 +95,9 @@ final class ShowPage extends JPanel implements PrepareCard {
                     DAY[8],
                     UNITS,
                     ShowPage::units,
-                    typed -> Days.units(typed.equals(UNITS.get(0)) ? CrowdUnits.MILES : CrowdUnits.METRIC))
+                    typed -> Days.units(typed.equals(UNITS.get(0)) ? CrowdUnits.MILES : CrowdUnits.METRIC)),
+            speeds,
+            heights
         };
         limitFields = new JComponent[] {
             number(LIMIT[0], VenueNumber.BASE_FT),
@@ -97,6 +115,15 @@ final class ShowPage extends JPanel implements PrepareCard {
                     typed -> Days.air(number, Numbers.read(name, typed)));
         }
         getAccessibleContext().setAccessibleName("Show");
+    }
+
+    private void reads(JComboBox<?> box, Function<Object, Measures> chosen) {
+        box.addActionListener(e -> {
+            Measures next = chosen.apply(Objects.requireNonNull(box.getSelectedItem()));
+            if (!next.equals(measures)) {
+                tools.measures().accept(next);
+            }
+        });
     }
 
     private JComponent number(String name, VenueNumber number) {
@@ -160,6 +187,9 @@ final class ShowPage extends JPanel implements PrepareCard {
 
     @Override
     public void wear(Appearance worn) {
+        measures = worn.measures();
+        speeds.setSelectedItem(measures.speeds());
+        heights.setSelectedItem(measures.heights());
         removeAll();
         form.wear(worn);
         for (JTextArea heading : new JTextArea[] {dayTitle, limitsTitle, airTitle}) {

@@ -2,6 +2,8 @@ package crowdline.console.prepare;
 
 import crowdline.console.keys.Command;
 import crowdline.console.passes.PassesHost;
+import crowdline.measure.Measures;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javax.swing.Action;
@@ -14,10 +16,12 @@ import javax.swing.Action;
  * @param passes asked when somebody decides about a pass
  * @param changed told when what can be done here may have changed
  * @param actions what each command does, for menus
+ * @param measures told what speeds and heights are to be read in
  */
 record Tools(
         Editor editor,
         Supplier<PrepareHost> host,
         Supplier<PassesHost> passes,
         Runnable changed,
-        Function<Command, Action> actions) {}
+        Function<Command, Action> actions,
+        Consumer<Measures> measures) {}

@@ -9,6 +9,7 @@ import crowdline.console.theme.TextRole;
 import crowdline.edit.act.CannotBe;
 import crowdline.edit.act.Edit;
 import crowdline.edit.act.Variants;
+import crowdline.measure.Measures.Dimension;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -28,7 +29,7 @@ final class VariantBar extends JPanel {
     private final JTextField cloudBase = new JTextField(6);
     private final Fields fields = new Fields();
     private final JTextField name = fields.line("Name of the variant");
-    private final JTextField base = fields.line("Lowest cloud base it was agreed for, feet; empty for any");
+    private final JTextField base = fields.line("Lowest cloud base it was agreed for, empty for any, ft");
     private final JButton add = fields.button("New variant");
     private final JButton remove = fields.button("Remove it");
     private final JPanel variants = new JPanel();
@@ -46,7 +47,7 @@ final class VariantBar extends JPanel {
         add.addActionListener(e -> make((a, v) -> variants().add(a.id(), v.name(), fresh(a), null)));
         remove.addActionListener(e -> make((a, v) -> variants().remove(a.id(), v.name())));
         this.chosen = chosen;
-        cloudBase.getAccessibleContext().setAccessibleName("Cloud base in feet");
+        cloudBase.getAccessibleContext().setAccessibleName("Cloud base today");
         cloudBase.addActionListener(e -> chooseByCloudBase());
         cloudBase.getDocument().addDocumentListener(new EveryLetter(this::sayCloudBase));
     }
@@ -65,7 +66,7 @@ final class VariantBar extends JPanel {
         variant = next;
         total.setText(next.total());
         name.setText(next.name());
-        base.setText(Numbers.text(next.minCloudBaseFt()));
+        base.setText(shownBase(next));
         remove.setEnabled(act != null && act.variants().size() > 1);
         fill();
     }
@@ -103,14 +104,22 @@ final class VariantBar extends JPanel {
         return name;
     }
 
+    private String shownBase(VariantView of) {
+        return appearance.measures().shown(Numbers.text(of.minCloudBaseFt()), Dimension.HEIGHT);
+    }
+
+    private String meant(JTextField field) {
+        return appearance.measures().meant(field.getText(), Dimension.HEIGHT);
+    }
+
     private void agree() {
         VariantView of = variant;
         boolean same = of != null
                 && name.getText().strip().equals(of.name())
-                && base.getText().strip().equals(Numbers.text(of.minCloudBaseFt()));
+                && base.getText().strip().equals(shownBase(of));
         if (!same) {
             make((a, v) -> variants()
-                    .agree(a.id(), v.name(), name.getText(), Numbers.read("The cloud base in feet", base.getText())));
+                    .agree(a.id(), v.name(), name.getText(), Numbers.read("The cloud base, ft", meant(base))));
         }
     }
 
@@ -120,7 +129,7 @@ final class VariantBar extends JPanel {
         setLayout(new MigLayout("insets 0, gap " + worn.room(10) + " 0", "[0:0:,grow,fill]"));
         total.setForeground(worn.palette().soft());
         choice.setForeground(worn.palette().soft());
-        JLabel label = new JLabel("Cloud base today, ft");
+        JLabel label = new JLabel(worn.measures().label("Cloud base today, ft"));
         label.setLabelFor(cloudBase);
         // So that the layout asks for its height again once it knows the width.
         variants.putClientProperty("migLayout.dynamicAspectRatio", true);
@@ -139,6 +148,11 @@ final class VariantBar extends JPanel {
         if (roomy) {
             add(total, "wmin 0, growx 0");
         }
+        VariantView shown = variant;
+        if (shown != null) {
+            base.setText(shownBase(shown));
+        }
+        sayCloudBase();
         fill();
     }
 
@@ -166,17 +180,17 @@ final class VariantBar extends JPanel {
 
     private void chooseByCloudBase() {
         ActView shown = act;
-        OptionalDouble baseFt = CloudBase.read(cloudBase.getText());
+        OptionalDouble baseFt = CloudBase.read(meant(cloudBase));
         if (shown != null && baseFt.isPresent()) {
             shown.under(baseFt.getAsDouble()).ifPresent(chosen);
         } else {
-            choice.setText(CloudBase.HOW);
+            choice.setText(appearance.measures().told(CloudBase.HOW));
         }
     }
 
     /** At every letter what the base means, as far as it is typed. */
     private void sayCloudBase() {
         ActView shown = act;
-        choice.setText(shown == null ? " " : CloudBase.said(shown, cloudBase.getText()));
+        choice.setText(shown == null ? " " : appearance.measures().told(CloudBase.said(shown, meant(cloudBase))));
     }
 }

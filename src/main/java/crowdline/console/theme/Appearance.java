@@ -1,14 +1,21 @@
 package crowdline.console.theme;
 
+import crowdline.measure.Measures;
 import java.awt.Font;
 
 /**
- * Theme and zoom together: what a view needs to paint.
+ * How the commentator wants to see things: what a view needs to paint.
  *
  * @param theme colours and type
  * @param zoom how much larger than designed
+ * @param measures what speeds and heights are read in
  */
-public record Appearance(Theme theme, Zoom zoom) {
+public record Appearance(Theme theme, Zoom zoom, Measures measures) {
+
+    /** With speeds and heights as they are flown. */
+    public Appearance(Theme theme, Zoom zoom) {
+        this(theme, zoom, Measures.USUAL);
+    }
 
     public Palette palette() {
         return theme.palette();
@@ -36,12 +43,17 @@ public record Appearance(Theme theme, Zoom zoom) {
 
     /** The same in another theme. */
     public Appearance with(Theme next) {
-        return new Appearance(next, zoom);
+        return new Appearance(next, zoom, measures);
     }
 
     /** The same at another zoom. */
     public Appearance with(Zoom next) {
-        return new Appearance(theme, next);
+        return new Appearance(theme, next, measures);
+    }
+
+    /** The same with speeds and heights in other units. */
+    public Appearance with(Measures next) {
+        return new Appearance(theme, zoom, next);
     }
 
     /** So many designed pixels at this zoom. */

@@ -1,6 +1,9 @@
 package crowdline.console.walk;
 
 import crowdline.console.walk.WalkView.Value;
+import crowdline.measure.LengthUnit;
+import crowdline.measure.Measures;
+import crowdline.measure.SpeedUnit;
 import crowdline.measure.Units;
 import crowdline.show.CrowdUnits;
 import crowdline.sight.InCrowdUnits;
@@ -15,30 +18,35 @@ final class TrackValues {
     private TrackValues() {}
 
     /** Speed, height, load and place, with what the crowd would say in the label; dashes where nothing was predicted. */
-    static List<Value> of(@Nullable FlownTrack track, CrowdUnits units) {
-        return track == null
-                ? List.of(
-                        new Value("Speed", UNKNOWN),
-                        new Value("Height", UNKNOWN),
-                        new Value("Load", UNKNOWN),
-                        new Value("Where", UNKNOWN))
-                : List.of(
-                        new Value(
-                                beside("Speed", InCrowdUnits.speed(track.speedMps(), units)),
-                                String.format(Locale.UK, "%.0f kt", Units.ktFromMps(track.speedMps()))),
-                        new Value(
-                                units == CrowdUnits.MILES
-                                        ? "Height"
-                                        : beside("Height", InCrowdUnits.height(track.heightM(), units)),
-                                String.format(
-                                        Locale.UK, "%,d ft", Math.round(Units.ftFromM(track.heightM()) / 10) * 10)),
-                        new Value("Load", load(track.g())),
-                        new Value("Where", where(track)));
+    static List<Value> of(@Nullable FlownTrack track, CrowdUnits units, Measures measures) {
+        if (track == null) {
+            return List.of(
+                    new Value("Speed", UNKNOWN),
+                    new Value("Height", UNKNOWN),
+                    new Value("Load", UNKNOWN),
+                    new Value("Where", UNKNOWN));
+        }
+        boolean miles = units == CrowdUnits.MILES;
+        return List.of(
+                new Value(
+                        beside(
+                                "Speed",
+                                InCrowdUnits.speed(track.speedMps(), units),
+                                measures.speeds() == (miles ? SpeedUnit.MPH : SpeedUnit.KMH)),
+                        measures.speed(Units.ktFromMps(track.speedMps()))),
+                new Value(
+                        beside(
+                                "Height",
+                                InCrowdUnits.height(track.heightM(), units),
+                                measures.heights() == (miles ? LengthUnit.FEET : LengthUnit.METRES)),
+                        measures.roughly(Units.ftFromM(track.heightM()))),
+                new Value("Load", load(track.g())),
+                new Value("Where", where(track)));
     }
 
     /** What the crowd would say, where that is another number. */
-    private static String beside(String label, String crowds) {
-        return label + ": " + crowds;
+    private static String beside(String label, String crowds, boolean isSame) {
+        return isSame ? label : label + ": " + crowds;
     }
 
     private static String load(double g) {

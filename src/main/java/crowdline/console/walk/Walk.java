@@ -4,6 +4,7 @@ import crowdline.console.keys.Command;
 import crowdline.console.path.Player;
 import crowdline.console.walk.WalkView.ScoreLine;
 import crowdline.loaded.ShowLookup;
+import crowdline.measure.Measures;
 import crowdline.patter.PatterRules;
 import crowdline.patter.Plan;
 import crowdline.patter.Practice;
@@ -204,8 +205,13 @@ public final class Walk {
     }
 
     public WalkView view(double nowS) {
+        return view(nowS, Measures.USUAL);
+    }
+
+    /** @param measures what the commentator reads speeds and heights in */
+    public WalkView view(double nowS, Measures measures) {
         settle(nowS);
-        return new WalkPresenter(words, this, nowS).view();
+        return new WalkPresenter(words, this, nowS, measures).view();
     }
 
     Route route() {

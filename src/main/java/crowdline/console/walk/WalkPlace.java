@@ -24,9 +24,11 @@ public final class WalkPlace implements PlaceScreen {
     private Runnable asked = () -> {};
     private @Nullable Walk walk;
     private boolean writing;
+    private Appearance worn;
 
     /** @param keysBack gives the keys to the window again, when what had them is hidden */
     public WalkPlace(Appearance appearance, Ways ways, Runnable keysBack) {
+        worn = appearance;
         this.keysBack = keysBack;
         LazyCard<WalkView, WalkPanel> panel = new LazyCard<>(appearance, this::made, WalkPanel::show, WalkPanel::wear);
         place = new PlaceOrEmpty<>("Walk through", appearance, panel, ways);
@@ -78,7 +80,8 @@ public final class WalkPlace implements PlaceScreen {
             // While somebody writes, nothing runs away under the note.
             now.pause(nowS.getAsDouble());
             writing = true;
-            place.ifShown(p -> p.openNote(now.view(nowS.getAsDouble()).noteFor(), now.note(nowS.getAsDouble())));
+            place.ifShown(p ->
+                    p.openNote(now.view(nowS.getAsDouble(), worn.measures()).noteFor(), now.note(nowS.getAsDouble())));
             refresh();
         }
     }
@@ -119,7 +122,7 @@ public final class WalkPlace implements PlaceScreen {
     @Override
     public void refresh() {
         Walk now = walk;
-        show(now == null ? null : now.view(nowS.getAsDouble()));
+        show(now == null ? null : now.view(nowS.getAsDouble(), worn.measures()));
     }
 
     /** Shows a moment, or how to open a show if there is none. */
@@ -158,6 +161,7 @@ public final class WalkPlace implements PlaceScreen {
 
     @Override
     public void wear(Appearance appearance) {
+        worn = appearance;
         place.wear(appearance);
     }
 }

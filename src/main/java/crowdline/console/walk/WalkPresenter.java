@@ -12,6 +12,7 @@ import crowdline.console.walk.WalkView.Top;
 import crowdline.console.walk.WalkView.Words;
 import crowdline.flight.FigureFlight;
 import crowdline.loaded.ShowLookup;
+import crowdline.measure.Measures;
 import crowdline.patter.Placed;
 import crowdline.show.Act;
 import crowdline.show.CrowdUnits;
@@ -35,9 +36,11 @@ final class WalkPresenter {
     private final Route route;
     private final Act act;
     private final double nowS;
+    private final Measures measures;
     private final double atS;
 
-    WalkPresenter(ShowLookup words, Walk walk, double nowS) {
+    WalkPresenter(ShowLookup words, Walk walk, double nowS, Measures measures) {
+        this.measures = measures;
         this.words = words;
         this.walk = walk;
         this.route = walk.route();
@@ -115,7 +118,7 @@ final class WalkPresenter {
                     "",
                     "",
                     "Add figures to this variant in the show file.",
-                    TrackValues.of(null, units()),
+                    TrackValues.of(null, units(), measures),
                     SideView.NONE,
                     SkyView.NONE);
         }
@@ -126,7 +129,7 @@ final class WalkPresenter {
                     "before the first of " + figures.size(),
                     timer != null ? "Space when it begins" : "",
                     words.look(act, first.figureId()),
-                    TrackValues.of(null, units()),
+                    TrackValues.of(null, units(), measures),
                     route.tour().sheet().path(-1),
                     sky(flightIndex(first.figureId())));
         }
@@ -143,7 +146,7 @@ final class WalkPresenter {
                 track.map(t -> t.element() + (t.upsideDown() ? ", upside down" : ""))
                         .orElse("timed, not predicted"),
                 words.look(act, figure.figureId()),
-                TrackValues.of(track.orElse(null), units()),
+                TrackValues.of(track.orElse(null), units(), measures),
                 route.tour().sheet().at(place, share, null),
                 sky(place, share));
     }

@@ -1,12 +1,15 @@
 package crowdline.edit.shape;
 
 import crowdline.edit.act.CannotBe;
+import crowdline.measure.Measures;
+import crowdline.measure.Measures.Dimension;
 import crowdline.show.bounds.Quantity;
 import crowdline.show.figure.Element;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -98,12 +101,11 @@ public record ElementField(String label, String how, List<String> options, Strin
     }
 
     private static double read(String label, Quantity quantity, String typed) throws CannotBe {
-        String plain = typed.replace(",", "").replace('−', '-');
-        String digits = plain.replaceFirst("(?i)\\s*(%|°|deg|degrees|g|m|ft|kt|s|seconds|turns|times)$", "");
-        if (!digits.matches("[+-]?\\d{1,7}(\\.\\d{1,6})?")) {
+        OptionalDouble read = Measures.read(typed, Dimension.of(label));
+        if (read.isEmpty()) {
             throw new CannotBe("“" + brief(typed) + "” is no number; " + label + " takes one, " + usually(quantity));
         }
-        double number = Double.parseDouble(digits);
+        double number = read.getAsDouble();
         try {
             quantity.must(number);
         } catch (IllegalArgumentException e) {

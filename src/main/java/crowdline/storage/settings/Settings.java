@@ -1,5 +1,6 @@
 package crowdline.storage.settings;
 
+import crowdline.measure.Measures;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,17 +14,19 @@ import org.jspecify.annotations.Nullable;
  * @param zoom size of the screen text against the ordinary, 0.5 to 4
  * @param speaker whose pace is used, or null for the default's
  * @param buttons what pedals and remotes do
+ * @param measures what speeds and heights are read in
  */
 public record Settings(
         List<Path> recentFiles,
         String theme,
         double zoom,
         @Nullable String speaker,
-        LearnedButtons buttons) {
+        LearnedButtons buttons,
+        Measures measures) {
     /** As many as fit a menu; common practice, no source. */
     private static final int MOST_RECENT = 10;
 
-    public static final Settings DEFAULT = new Settings(List.of(), "day", 1, null, LearnedButtons.NONE);
+    public static final Settings DEFAULT = new Settings(List.of(), "day", 1, null, LearnedButtons.NONE, Measures.USUAL);
 
     public Settings {
         recentFiles = List.copyOf(recentFiles);
@@ -40,22 +43,27 @@ public record Settings(
         List<Path> files = new ArrayList<>(recentFiles);
         files.remove(file);
         files.add(0, file);
-        return new Settings(files.subList(0, Math.min(MOST_RECENT, files.size())), theme, zoom, speaker, buttons);
+        return new Settings(
+                files.subList(0, Math.min(MOST_RECENT, files.size())), theme, zoom, speaker, buttons, measures);
     }
 
     public Settings withTheme(String newTheme) {
-        return new Settings(recentFiles, newTheme, zoom, speaker, buttons);
+        return new Settings(recentFiles, newTheme, zoom, speaker, buttons, measures);
     }
 
     public Settings withZoom(double newZoom) {
-        return new Settings(recentFiles, theme, newZoom, speaker, buttons);
+        return new Settings(recentFiles, theme, newZoom, speaker, buttons, measures);
     }
 
     public Settings withSpeaker(@Nullable String newSpeaker) {
-        return new Settings(recentFiles, theme, zoom, newSpeaker, buttons);
+        return new Settings(recentFiles, theme, zoom, newSpeaker, buttons, measures);
+    }
+
+    public Settings withMeasures(Measures newMeasures) {
+        return new Settings(recentFiles, theme, zoom, speaker, buttons, newMeasures);
     }
 
     public Settings withButtons(LearnedButtons newButtons) {
-        return new Settings(recentFiles, theme, zoom, speaker, newButtons);
+        return new Settings(recentFiles, theme, zoom, speaker, newButtons, measures);
     }
 }

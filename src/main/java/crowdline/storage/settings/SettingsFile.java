@@ -1,5 +1,6 @@
 package crowdline.storage.settings;
 
+import crowdline.measure.Measures;
 import crowdline.storage.file.AtomicFile;
 import crowdline.storage.file.OwnerOnly;
 import crowdline.storage.file.ShowFileException;
@@ -73,6 +74,10 @@ public final class SettingsFile {
         String speaker = settings.speaker();
         if (speaker != null) {
             node.put("speaker", speaker);
+        }
+        Measures measures = settings.measures();
+        if (!measures.equals(Measures.USUAL)) {
+            node.put("units", measures.asAsked());
         }
         write(settings.buttons(), node);
         try {
@@ -149,7 +154,8 @@ public final class SettingsFile {
                 root.path("theme").asString(Settings.DEFAULT.theme()),
                 root.path("zoom").asDouble(Settings.DEFAULT.zoom()),
                 root.has("speaker") ? root.path("speaker").asString("") : null,
-                buttons(root.path("buttons")));
+                buttons(root.path("buttons")),
+                Measures.of(root.path("units").asString(Measures.USUAL.asAsked())));
     }
 
     private static String aside(Path file, String why) {

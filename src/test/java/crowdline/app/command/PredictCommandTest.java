@@ -39,6 +39,20 @@ class PredictCommandTest {
     }
 
     @Test
+    void speedsAndHeightsArePrintedInTheUnitsAskedFor() {
+        assertThat(run("predict", DEMO, "--act", "jackanapes-solo", "--flights", "5", "--units", "km/h,m"))
+                .isEqualTo(ExitCode.FINE);
+        assertThat(printed()).contains("km/h in/out", "m low-high").doesNotContainPattern("\\d (kt|ft)\\b");
+        assertThat(printed().lines()).allMatch(line -> line.length() <= 100);
+    }
+
+    @Test
+    void unitThatIsNoneIsRefusedWithThoseThereAre() {
+        assertThat(run("predict", DEMO, "--units", "leagues")).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(complained()).contains("“leagues” is no unit; speeds are in kt, km/h or mph");
+    }
+
+    @Test
     void jsonHasItsStableKeys() {
         assertThat(run("predict", DEMO, "--act", "jackanapes-solo", "--json", "--flights", "5"))
                 .isEqualTo(ExitCode.FINE);

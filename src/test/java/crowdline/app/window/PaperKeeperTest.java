@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.preview.PaperHost.Answer;
 import crowdline.console.preview.PaperHost.Asked;
+import crowdline.measure.Measures;
 import crowdline.paper.SheetKind;
 import crowdline.running.WorkerThreads;
 import crowdline.sheet.page.Pages;
@@ -31,8 +32,14 @@ class PaperKeeperTest {
 
     private final WorkerThreads flights = new WorkerThreads();
     private final Deque<Runnable> thread = new ArrayDeque<>();
-    private final PaperKeeper keeper =
-            new PaperKeeper(CatalogueFile::shipped, () -> null, () -> Pace.DEFAULT, () -> null, flights, thread::add);
+    private final PaperKeeper keeper = new PaperKeeper(
+            CatalogueFile::shipped,
+            () -> null,
+            () -> Pace.DEFAULT,
+            () -> null,
+            () -> Measures.USUAL,
+            flights,
+            thread::add);
     private final Heard heard = new Heard();
     private final Show show = read();
 

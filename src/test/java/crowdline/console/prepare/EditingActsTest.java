@@ -60,7 +60,7 @@ class EditingActsTest extends ActsFixture {
         assertThat(sample.refused)
                 .hasSize(5)
                 .allSatisfy(why -> assertThat(why)
-                        .contains("is no number; Begins at, kt takes knots, such as 120")
+                        .contains("is no number; Begins at, kt takes a speed, such as 120 kt")
                         .hasSizeLessThan(200));
         assertThat(sample.editing.now()).isEqualTo(before);
         assertThat(field(PinField.SPEED).getText()).isEmpty();

@@ -12,6 +12,7 @@ import crowdline.edit.act.Figures;
 import crowdline.edit.act.FirstDraft;
 import crowdline.list.FigureList;
 import crowdline.list.ListReader;
+import crowdline.measure.Measures;
 import crowdline.show.Show;
 import crowdline.show.aircraft.Kinds;
 import crowdline.show.catalogue.Catalogue;
@@ -36,12 +37,16 @@ final class SampleTools implements PrepareHost {
     Consumer<Runnable> reading = Runnable::run;
 
     final List<String> refused = new ArrayList<>();
+    /** What speeds and heights were asked to be read in. */
+    final List<Measures> read = new ArrayList<>();
+
     final Tools tools = new Tools(
             new Editor(editing, () -> this, refused::add),
             () -> this,
             () -> PassesHost.NONE,
             () -> {},
-            command -> NOTHING);
+            command -> NOTHING,
+            read::add);
 
     SampleTools(Show show) {
         editing.open("day.json", show);
@@ -54,7 +59,8 @@ final class SampleTools implements PrepareHost {
                 () -> PrepareHost.NONE,
                 () -> PassesHost.NONE,
                 () -> {},
-                command -> NOTHING);
+                command -> NOTHING,
+                measures -> {});
     }
 
     @Override

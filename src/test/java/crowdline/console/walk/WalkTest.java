@@ -9,6 +9,7 @@ import crowdline.console.keys.Command;
 import crowdline.console.path.SkyView;
 import crowdline.console.walk.WalkView.ScoreLine;
 import crowdline.console.walk.WalkView.Value;
+import crowdline.measure.Measures;
 import crowdline.show.aircraft.Outline;
 import crowdline.timing.Pass;
 import java.util.List;
@@ -71,6 +72,16 @@ class WalkTest {
         assertThat(value(view, "Load")).isEqualTo("+1.0 g");
         assertThat(value(view, "Where")).isEqualTo("100 m right, 100 m out");
         assertThat(view.top().clock()).isEqualTo("0:12 of 0:30");
+    }
+
+    @Test
+    void numbersAreInTheUnitsOfTheCommentatorWithTheCrowdsBesideWhereTheyDiffer() {
+        walk.command(Command.PLAY, 100);
+        WalkView metric = walk.view(100 + LEAD_S + 12, Measures.of("km/h,m"));
+        assertThat(value(metric, "Speed: 110 mph")).isEqualTo("180 km/h");
+        assertThat(value(metric, "Height: 390 feet")).isEqualTo("120 m");
+        assertThat(value(walk.view(100 + LEAD_S + 12, Measures.of("mph")), "Speed"))
+                .isEqualTo("112 mph");
     }
 
     @Test

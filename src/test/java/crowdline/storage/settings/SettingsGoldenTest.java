@@ -2,6 +2,9 @@ package crowdline.storage.settings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.measure.LengthUnit;
+import crowdline.measure.Measures;
+import crowdline.measure.SpeedUnit;
 import crowdline.show.FigureNote;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.Golden;
@@ -27,8 +30,13 @@ import tools.jackson.databind.json.JsonMapper;
 @DisabledOnOs(value = OS.WINDOWS, disabledReason = "the files name paths of the other systems")
 class SettingsGoldenTest {
     private static final Path SHOW = Path.of("/shows/harbour.json");
-    private static final Settings FIRST =
-            new Settings(List.of(SHOW, Path.of("/shows/other day.json")), "sunlight", 1.25, null, LearnedButtons.NONE);
+    private static final Settings FIRST = new Settings(
+            List.of(SHOW, Path.of("/shows/other day.json")),
+            "sunlight",
+            1.25,
+            null,
+            LearnedButtons.NONE,
+            Measures.USUAL);
 
     private static final Pace PACE = new Pace("Zoë Ærø", 0.25, 0.0625, 0.3, 0.55, 0.08);
     private static final String PACE_NAME = "zoe-r-ad13ac45a25e.json";
@@ -55,7 +63,8 @@ class SettingsGoldenTest {
                 "night",
                 2,
                 "Zoë Ærø",
-                new LearnedButtons("/dev/ttyUSB0", 19_200, pedals, Map.of("shift F9", "filler")));
+                new LearnedButtons("/dev/ttyUSB0", 19_200, pedals, Map.of("shift F9", "filler")),
+                Measures.USUAL);
     }
 
     private SettingsFile.Reading read(String golden) throws IOException {
@@ -79,6 +88,16 @@ class SettingsGoldenTest {
     @Test
     void settingsAreReadAsTheyWereMeant() throws IOException {
         assertThat(read("settings.json")).isEqualTo(new SettingsFile.Reading(settings(), null));
+    }
+
+    @Test
+    void unitsAreReadAndWrittenAsTheyWereMeant() throws IOException, ShowFileException {
+        Settings metric = settings().withMeasures(new Measures(SpeedUnit.KMH, LengthUnit.METRES));
+        assertThat(read("settings-units.json")).isEqualTo(new SettingsFile.Reading(metric, null));
+
+        new SettingsFile(folder).write(metric);
+
+        isWrittenAs("settings-units.json", folder.resolve("settings.json"));
     }
 
     @Test
