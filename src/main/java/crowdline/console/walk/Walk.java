@@ -208,7 +208,11 @@ public final class Walk {
         return view(nowS, Measures.USUAL);
     }
 
-    /** @param measures what the commentator reads speeds and heights in */
+    /**
+     * What is shown at a moment.
+     *
+     * @param measures what the commentator reads speeds and heights in
+     */
     public WalkView view(double nowS, Measures measures) {
         settle(nowS);
         return new WalkPresenter(words, this, nowS, measures).view();
