@@ -5,7 +5,7 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import javax.swing.JButton;
@@ -19,10 +19,10 @@ import org.jspecify.annotations.Nullable;
 /** The fields of one page: each with a name for screen readers, all dressed together. */
 final class Fields {
     private final List<JComponent> fields = new ArrayList<>();
-    private final Map<JComponent, JLabel> labels = new IdentityHashMap<>();
+    private final Map<JComponent, JLabel> labels = new HashMap<>();
     private @Nullable Appearance worn;
     /** Words with knots and feet in them, by what they stand at. */
-    private final Map<JComponent, String> words = new IdentityHashMap<>();
+    private final Map<JComponent, String> words = new HashMap<>();
 
     /** A field for one line. */
     JTextField line(String name) {
