@@ -14,7 +14,9 @@ import crowdline.measure.Units;
 import crowdline.show.Venue;
 import crowdline.show.aircraft.Airframe;
 import crowdline.show.aircraft.Engine;
+import crowdline.show.bounds.Most;
 import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.show.figure.Asked;
 import crowdline.show.figure.Element;
 import crowdline.show.figure.Figure;
@@ -82,12 +84,17 @@ public final class Arranger {
         List<Wish> wishes = new ArrayList<>();
         Stretching stretching = new Stretching(trial, area.baseM());
         List<LaidOut.Finding> findings = new ArrayList<>();
+        Possible possible = new Possible(airframe, findings);
         for (Figure figure : asked) {
             if (!figure.transit()) {
                 byId.put(figure.id(), figure);
                 Asked told = figure.asked();
                 boolean own = told == null || told.ownShape() || drawn.contains(figure.id());
-                Wish wish = Wishes.of(figure, told == null ? typed(figure) : told, own ? own(figure) : null, catalogue);
+                if (!own) {
+                    tooOften(figure, told, findings);
+                }
+                Asked asking = possible.of(figure.id(), catalogue.nameOf(figure), told == null ? typed(figure) : told);
+                Wish wish = Wishes.of(figure, asking, own ? own(figure) : null, catalogue);
                 Double seconds = wish.seconds();
                 wishes.add(
                         own || told == null || seconds == null || !wish.isFlown()
@@ -100,6 +107,24 @@ public final class Arranger {
         written.write(laid.pieces());
         findings.addAll(laid.findings());
         return new Arranged(placing(laid.entry()), written.figures, written.times, findings);
+    }
+
+    /** What is asked for more often than one figure of a show can hold is drawn as often as it can, which is found. */
+    private void tooOften(Figure figure, Asked told, List<LaidOut.Finding> findings) {
+        List<Element> usual =
+                catalogue.find(figure.figure()).map(CatalogueEntry::elements).orElse(List.of());
+        int drawn = Counted.cutTo(usual, told.count());
+        if (drawn > 0 && !usual.isEmpty()) {
+            findings.add(new LaidOut.Finding(
+                    figure.id(),
+                    String.format(
+                            Locale.UK,
+                            "%s is asked for %.0f times and drawn %d times, as often as one figure can hold; write the rest as"
+                                    + " figures of their own",
+                            catalogue.nameOf(figure),
+                            told.count(),
+                            drawn)));
+        }
     }
 
     /** The figure drawn so that it takes the time told; as usual where it cannot, which is found. */
@@ -154,7 +179,11 @@ public final class Arranger {
             for (int i = 0; i < pieces.size(); ) {
                 int next = i + 1;
                 if (pieces.get(i).isTransit()) {
-                    while (next < pieces.size() && isSame(pieces.get(i), pieces.get(next))) {
+                    int elements = pieces.get(i).elements().size();
+                    while (next < pieces.size()
+                            && isSame(pieces.get(i), pieces.get(next))
+                            && elements + pieces.get(next).elements().size() <= Most.ELEMENTS.entries()) {
+                        elements += pieces.get(next).elements().size();
                         next++;
                     }
                     transit(

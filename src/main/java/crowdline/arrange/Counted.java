@@ -1,5 +1,6 @@
 package crowdline.arrange;
 
+import crowdline.show.bounds.Most;
 import crowdline.show.figure.Asked.Hand;
 import crowdline.show.figure.Element;
 import java.util.ArrayList;
@@ -11,7 +12,26 @@ final class Counted {
     /** More of one figure at a stretch than any act has. */
     private static final int MOST_REPEATS = 12;
 
+    /** A figure of a show takes more, but drawing it may need as many again. */
+    private static final int MOST_ELEMENTS = Most.ELEMENTS.entries() / 2;
+
     private Counted() {}
+
+    /** How often at most a figure of these elements is drawn at a stretch. */
+    private static int mostRepeats(List<Element> elements) {
+        return Math.max(1, Math.min(MOST_REPEATS, MOST_ELEMENTS / Math.max(1, elements.size())));
+    }
+
+    /**
+     * How often a figure is drawn that is asked for more often than one figure of a show can hold; 0 if it is not asked for
+     * too often.
+     */
+    static int cutTo(List<Element> usual, @Nullable Double count) {
+        boolean isFlownOnce = usual.stream().anyMatch(e -> e instanceof Element.Spin || e instanceof Element.Tumble)
+                || isOneRoll(usual);
+        int most = mostRepeats(usual);
+        return count == null || isFlownOnce || Math.round(count) <= most ? 0 : most;
+    }
 
     /**
      * The elements asked for.
@@ -31,7 +51,7 @@ final class Counted {
             return sided.stream().map(e -> rolled(e, count)).toList();
         }
         List<Element> repeated = new ArrayList<>();
-        for (int i = 0; i < Math.min(Math.max(Math.round(count), 1), MOST_REPEATS); i++) {
+        for (int i = 0; i < Math.min(Math.max(Math.round(count), 1), mostRepeats(sided)); i++) {
             repeated.addAll(sided);
         }
         return repeated;

@@ -4,6 +4,7 @@ import crowdline.flight.FigureTrial;
 import crowdline.flight.body.FlightState;
 import crowdline.flight.body.Vec;
 import crowdline.measure.Units;
+import crowdline.show.bounds.Most;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -23,6 +24,8 @@ final class Flying {
     private static final double NEAR_KT = 5;
 
     private static final double NEAR_SHARE = 0.03;
+    /** How far off a told height is not worth a word, feet; tuned. */
+    private static final double NEAR_FT = 100;
     /** What is shorter than this is not flown at all, seconds; a tenth of what anybody sees, by judgement. */
     private static final double LEAST_S = 0.05;
 
@@ -32,6 +35,11 @@ final class Flying {
     private static final double ROLLING_STALLS = 0.9;
     /** How often a figure is begun anew, higher or faster. */
     private static final int MOST_CORRECTIONS = 3;
+
+    /** Nobody sees what is further out or further up. */
+    private static final double FAR_OUT_M = 30_000;
+
+    private static final double FAR_UP_M = 12_000;
 
     private static final double SHARE_OF_NEVER_EXCEED = 0.92;
 
@@ -88,6 +96,13 @@ final class Flying {
                     wish,
                     from,
                     Objects.requireNonNull(ground.measured(wish, from.toRight()).lack(), "why not"));
+            return;
+        }
+        if (to.heightM() > FAR_UP_M) {
+            lacking(
+                    wish,
+                    start(wish),
+                    String.format(Locale.UK, "needs %,.0f ft to begin from", tens(Units.ftFromM(to.heightM()))));
             return;
         }
         FlightState from = at;
@@ -153,6 +168,14 @@ final class Flying {
             lacking(wish, from, Objects.requireNonNull(out.lack()));
             return;
         }
+        if (out.elements().size() > Most.ELEMENTS.entries()) {
+            lacking(wish, from, "has more parts than one figure can hold");
+            return;
+        }
+        if (isFarOut(out.end().place())) {
+            lacking(wish, from, "takes it out of everybody's sight");
+            return;
+        }
         pieces.add(Piece.figure(wish, out.elements(), out.seconds(), from, out.end()));
         at = out.end();
         if (out.seconds() < LEAST_S) {
@@ -163,6 +186,7 @@ final class Flying {
         }
         closed(wish, from, out);
         speed(wish, from);
+        height(wish, from);
         room(wish, out);
     }
 
@@ -179,6 +203,28 @@ final class Flying {
                             wish.name(),
                             tens(further),
                             Units.ktFromMps(from.speedMps()))));
+        }
+    }
+
+    private static boolean isFarOut(Vec place) {
+        return Math.hypot(place.x(), place.y()) > FAR_OUT_M || place.z() > FAR_UP_M;
+    }
+
+    /** Says where a height that somebody pinned is not had on the way there. */
+    private void height(Wish wish, FlightState from) {
+        Double wanted = wish.heightFt();
+        double has = Units.ftFromM(from.place().z());
+        if (wanted != null && Math.abs(has - wanted) > Math.max(NEAR_FT, NEAR_SHARE * wanted)) {
+            findings.add(new LaidOut.Finding(
+                    wish.id(),
+                    String.format(
+                            Locale.UK,
+                            "%s begins at %,.0f ft, as near as it comes to the %,.0f ft it was told; tell it about %,.0f ft,"
+                                    + " or leave its height open",
+                            wish.name(),
+                            tens(has),
+                            wanted,
+                            tens(has))));
         }
     }
 

@@ -1,6 +1,7 @@
 package crowdline.layout;
 
 import crowdline.flight.body.FlightState;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -22,6 +23,12 @@ public record LaidOut(FlightState entry, List<Piece> pieces, List<Finding> findi
     public LaidOut {
         pieces = List.copyOf(pieces);
         findings = List.copyOf(findings);
+    }
+
+    LaidOut with(Finding found) {
+        List<Finding> all = new ArrayList<>(findings);
+        all.add(found);
+        return new LaidOut(entry, pieces, all);
     }
 
     /** How long it takes, seconds. */

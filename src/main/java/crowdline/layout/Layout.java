@@ -1,7 +1,9 @@
 package crowdline.layout;
 
 import crowdline.flight.FigureTrial;
+import crowdline.measure.Units;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Lays out an act. First it chooses for each figure which way and where it is flown, by estimates of what the ways
@@ -11,6 +13,9 @@ import java.util.List;
 public final class Layout {
     /** How often a glider's start is raised until the height lasts. */
     private static final int MOST_RAISES = 4;
+
+    /** Nobody on the ground sees a glider that begins higher than this above its base, metres; by judgement. */
+    private static final double MOST_RAISED_M = 3_000;
 
     private final Ground ground;
 
@@ -23,15 +28,25 @@ public final class Layout {
         List<Choosing.Choice> choices = new Choosing(ground).chosen(wishes);
         LaidOut laid = flown(wishes, choices, 0);
         double raise = 0;
-        for (int i = 0; i < MOST_RAISES; i++) {
+        for (int i = 0; i < MOST_RAISES && raise < MOST_RAISED_M; i++) {
             double missing = missing(laid);
             if (missing < 1) {
                 break;
             }
-            raise += missing + 2;
+            raise = Math.min(raise + missing + 2, MOST_RAISED_M);
             laid = flown(wishes, choices, raise);
         }
-        return laid;
+        double missing = raise < MOST_RAISED_M ? 0 : missing(laid);
+        return missing < 1 ? laid : laid.with(tooLong(wishes.get(0), missing));
+    }
+
+    private static LaidOut.Finding tooLong(Wish first, double missingM) {
+        return new LaidOut.Finding(
+                first.id(),
+                String.format(
+                        Locale.UK,
+                        "The act sinks %,.0f ft further than an act without an engine can begin above it; take figures out",
+                        Units.ftFromM(missingM)));
     }
 
     /** How far below the base a glider's act comes, metres. */

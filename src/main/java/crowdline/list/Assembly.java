@@ -249,6 +249,11 @@ final class Assembly {
                 || heard.words().get(0).plain().equals("quarter")
                 || (sentence.pieces().size() < 4 && Manner.QUALIFYING.hasAny(heard.words()))
                 || Manner.QUALIFYING.has(heard.words().get(0));
+        if (isFigureNext && isQuarterRollUp(heard)) {
+            draft.beginAt(piece.start());
+            wait(draft);
+            return null;
+        }
         if (previous != null && (describes || piece.parting() == Parting.DASH)) {
             previous.take(draft);
             previous.takeIn(piece.start(), piece.end());
@@ -262,6 +267,12 @@ final class Assembly {
         line.take(draft);
         lines.add(line);
         return line;
+    }
+
+    /** "Quarter roll up, hammerhead": it is flown on the line up to what follows. */
+    private static boolean isQuarterRollUp(Heard heard) {
+        List<String> words = heard.words().stream().map(Word::plain).toList();
+        return words.get(0).endsWith("quarter") && words.contains("roll") && words.contains("up");
     }
 
     private static boolean describes(Word word) {

@@ -28,7 +28,20 @@ final class Between {
     private static final Set<String> ON_A_FIGURE =
             Set.of("line", "downline", "upline", "way", "top", "bottom", "midway", "halfway");
 
+    private static final Set<String> ENDING = Set.of("exit", "finish", "entry", "start", "out");
+
     private Between() {}
+
+    /** In "loop, inverted exit" a word of a name only says how the figure before it ends. */
+    static int beforeHowItEnds(List<Word> words, int from) {
+        for (int i = from + 1; i + 1 < words.size(); i++) {
+            if (words.get(i).plain().equals("inverted")
+                    && ENDING.contains(words.get(i + 1).plain())) {
+                return i;
+            }
+        }
+        return words.size();
+    }
 
     /** "Immelmann (roll off the top)": what a bracket after a figure names belongs to it. */
     static boolean isInBrackets(Text text, Word main, Word other) {
@@ -49,6 +62,12 @@ final class Between {
             if (isFrom || ADDING.contains(words.get(i).plain())) {
                 return true;
             }
+        }
+        boolean isOnASlope = next.sense().figure().startsWith("45 degree")
+                && next.from() > after
+                && words.get(after).plain().equals("on");
+        if (isOnASlope) {
+            return true;
         }
         boolean isAnotherName = !plain(words, own.get(own.size() - 1)).equals(plain(words, next));
         boolean isNamedTwice = next.from() > after

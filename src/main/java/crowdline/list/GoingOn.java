@@ -26,7 +26,8 @@ final class GoingOn {
             "reverse half Cuban",
             "Cuban eight");
 
-    private static final Set<String> LINES = Set.of("line", "downline", "upline", "way");
+    /** On which part of it a roll is flown. */
+    private static final Set<String> LINES = Set.of("line", "downline", "upline", "way", "up", "down", "out");
 
     /** What a comma stands for. */
     private static final Word AND = new Word("and", 0, 0, null);
@@ -54,9 +55,15 @@ final class GoingOn {
             previous.take(heard.drafts().get(0));
             return takenIn(previous, heard);
         }
+        if (!heard.isFigure() && Formations.isShape(previous, heard.words())) {
+            return takenIn(previous, heard);
+        }
         if (isFlownWithin(before, heard)) {
             previous.note(text.piece(heard.piece().from(), heard.piece().to()));
             previous.doubt();
+            return takenIn(previous, heard);
+        }
+        if (isExplained(previous, before, heard)) {
             return takenIn(previous, heard);
         }
         if (isNumberOf(previous, before, heard.words())) {
@@ -76,6 +83,7 @@ final class GoingOn {
                         && !heard.isWeak()
                         && !isGuess(heard)
                         && !isNamedAgain(before, heard, sense)
+                        && !sense.figure().startsWith(before.figure() + " ")
                         && !isHeadOf(previous, heard, sense))) {
             return false;
         }
@@ -126,6 +134,22 @@ final class GoingOn {
                 ? within.figure().equals("aileron roll") && draft.says(Detail.COUNT)
                 : WITH_LINES.contains(before.figure())
                         && heard.words().stream().anyMatch(word -> LINES.contains(word.plain()));
+    }
+
+    /** "The avalanche, a loop with a flick on top": what the same figure is in other words. */
+    private static boolean isExplained(Draft previous, Names.Sense before, Heard heard) {
+        Draft draft = heard.drafts().get(0);
+        Names.Sense again = draft.sense();
+        return again != null
+                && again.figure().equals(before.figure())
+                && Set.of("a", "an", "that", "which")
+                        .contains(heard.words().get(0).plain())
+                && !plain(draft.name()).equals(plain(previous.name()))
+                && draft.name().size() > previous.name().size();
+    }
+
+    private static List<String> plain(List<Word> words) {
+        return words.stream().map(Word::plain).toList();
     }
 
     private static boolean takenIn(Draft previous, Heard heard) {

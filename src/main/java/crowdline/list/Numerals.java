@@ -61,6 +61,10 @@ final class Numerals {
             return part;
         }
         int next = part.to();
+        Spoken withHalf = withHalfAt(part);
+        if (withHalf != null) {
+            return withHalf;
+        }
         if (words.get(next).plain().equals("thousand")) {
             Spoken rest = partAt(afterAnd(next + 1));
             return rest == null || rest.value() >= 1000
@@ -73,6 +77,20 @@ final class Numerals {
                 && part.value() < 10
                 && spoken(from, 0, 9) >= 0;
         return isPoint ? new Spoken(part.value() + spoken(next + 1, 1, 9) / 10, next + 2) : part;
+    }
+
+    /** "Two and a half thousand". */
+    private @Nullable Spoken withHalfAt(Spoken part) {
+        int half = part.to() + 1;
+        half += half < words.size() && words.get(half).plain().equals("a") ? 1 : 0;
+        boolean isHalf = half + 1 < words.size()
+                && words.get(part.to()).plain().equals("and")
+                && words.get(half).plain().equals("half")
+                && isScale(words.get(half + 1));
+        return isHalf
+                ? new Spoken(
+                        (part.value() + 0.5) * (words.get(half + 1).plain().equals("hundred") ? 100 : 1000), half + 2)
+                : null;
     }
 
     /** "One four zero": the digits of one number, of which nobody says fewer than three. */

@@ -144,8 +144,9 @@ final class PieceReader {
                     && (JOINING.contains(words.get(i - 1).plain())
                             || (found.get(found.size() - 1).to() == i
                                     && words.get(i).plain().equals("land")));
-            Names.Named named = names.at(words, i, weakToo || isLast || isPullingUp(words, i));
-            Names.Named anyOrder = names.anyOrderAt(words, i);
+            List<Word> ofAName = words.subList(0, Between.beforeHowItEnds(words, i));
+            Names.Named named = names.at(ofAName, i, weakToo || isLast || isPullingUp(words, i));
+            Names.Named anyOrder = names.anyOrderAt(ofAName, i);
             if (anyOrder != null && (named == null || anyOrder.words() > named.words())) {
                 named = anyOrder;
             }

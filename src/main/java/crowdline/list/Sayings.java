@@ -24,9 +24,11 @@ final class Sayings {
     private static final String ABOUT =
             "about|around|approximately|approx|roughly|circa|say|not|below|above|over|under|of|the|a|to|up|minimum|min|max|maximum";
     private static final String FOR = "(?:(?:for|last|lasting|take|taking|time|timed|duration|" + ABOUT + ") )*";
-    private static final String HIGH = "(?:(?:at|from|base|based|height|alt|altitude|level|down|in|" + ABOUT + ") )*";
-    private static final String FAST = "(?:(?:at|from|entry|enter|entering|with|speed|in|running|" + ABOUT + ") )*";
-    private static final String CROWD = "(?:the )?(?:crowd|audience|public|spectator|people|us)(?: line)?";
+    private static final String HIGH =
+            "(?:(?:at|from|base|based|height is|height|alt|altitude|level|down|in|" + ABOUT + ") )*";
+    private static final String FAST =
+            "(?:(?:at|from|entry|enter|entering|with|speed is|speed|in|running|" + ABOUT + ") )*";
+    static final String CROWD = "(?:the )?(?:crowd|audience|public|spectator|people|us)(?: line)?";
     private static final String WHOSE =
             "(?:crowd |display |stage |show |airshow |air show |audience |far |extreme |commentator |your |our |own )*";
     private static final String HAND = "(?: / h)?(?: hand(?:ed)?)?";
@@ -41,6 +43,7 @@ final class Sayings {
     private final List<Saying> ofTheFigure = new ArrayList<>();
 
     Sayings() {
+        anywhere.add(Formations.saying());
         approaches();
         headings();
         places();
@@ -87,6 +90,7 @@ final class Sayings {
                 " from ",
                 "(?:in |flying |heading |directly |straight )*(?:away from|out from) " + CROWD,
                 heading(Heading.AWAY));
+        anywhere.add(Facing.saying());
         add(
                 " toward | at ",
                 "(?:in |flying |heading |directly |straight |head on )*(?:toward|at) " + CROWD
@@ -186,12 +190,11 @@ final class Sayings {
         add(" min ", FOR + "three-quarter (?:of )?(?:a )?min", said(Detail.SECONDS, 45.0));
         add(" min ", FOR + "a min", said(Detail.SECONDS, 60.0));
         add(" s ", "(?<!with )" + FOR + RANGE + " s(?: or so)?", measured(Detail.SECONDS, v -> v));
-        add("time|duration|length", "(?<=^ )(?:time|duration|length) " + NUM + "(?= $)", measuredBare());
+        add(
+                "time|duration|length",
+                "(?<=^ )(?:time|duration|length) " + NUM + "(?= $)",
+                (draft, found) -> number(draft, Detail.SECONDS, group(found, 1)));
         bareNumbers();
-    }
-
-    private static Saying.Meaning measuredBare() {
-        return (draft, found) -> number(draft, Detail.SECONDS, group(found, 1));
     }
 
     /** Numbers without a unit, which the word before them or after them says enough of. */

@@ -58,6 +58,7 @@ final class Words {
             "quarter qtr",
             "and & + n",
             "at @",
+            "top apex",
             "about ~",
             "x × *",
             "1 one",

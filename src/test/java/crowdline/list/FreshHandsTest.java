@@ -22,7 +22,8 @@ class FreshHandsTest {
                         "third-hands.txt",
                         "fourth-hands.txt",
                         "fifth-hands.txt",
-                        "sixth-hands.txt")
+                        "sixth-hands.txt",
+                        "seventh-hands.txt")
                 .flatMap(Spelt::rows);
     }
 

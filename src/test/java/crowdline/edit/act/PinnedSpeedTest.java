@@ -21,13 +21,24 @@ class PinnedSpeedTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"slow roll, 200", "slow roll, 300", "low pass, 170", "low pass, 300"})
+    @CsvSource({"slow roll, 165", "slow roll, 175", "low pass, 170"})
     void aSpeedThatTheWayThereMissesIsRefused(String figure, double kt) throws CannotBe {
         Show show = Edited.solo();
         assertThatThrownBy(() -> pinned(show, figure, kt).of(show))
                 .isInstanceOf(CannotBe.class)
                 .hasMessageMatching("(Slow roll|Low pass) begins at 1\\d\\d kt, as near as it comes to the " + (int) kt
                         + " kt it was told; tell it about 1\\d\\d kt, or leave its speed open.");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"slow roll, 200", "low pass, 300"})
+    void aSpeedNoAircraftOfTheKindHasIsRefused(String figure, double kt) throws CannotBe {
+        Show show = Edited.solo();
+        assertThatThrownBy(() -> pinned(show, figure, kt).of(show))
+                .isInstanceOf(CannotBe.class)
+                .hasMessageMatching(
+                        "(Slow roll|Low pass) is told " + (int) kt + " kt, and nothing is flown faster than 1\\d\\d kt"
+                                + " in this aircraft; tell it less, or leave its speed open.");
     }
 
     @ParameterizedTest
