@@ -21,7 +21,7 @@ class PinnedSpeedTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"slow roll, 165", "slow roll, 175", "low pass, 170"})
+    @CsvSource({"slow roll, 175", "low pass, 170"})
     void aSpeedThatTheWayThereMissesIsRefused(String figure, double kt) throws CannotBe {
         Show show = Edited.solo();
         assertThatThrownBy(() -> pinned(show, figure, kt).of(show))
