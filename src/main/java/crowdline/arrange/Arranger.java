@@ -90,16 +90,16 @@ public final class Arranger {
                 byId.put(figure.id(), figure);
                 Asked told = figure.asked();
                 boolean own = told == null || told.ownShape() || drawn.contains(figure.id());
-                if (!own) {
-                    tooOften(figure, told, findings);
-                }
                 Asked asking = possible.of(figure.id(), catalogue.nameOf(figure), told == null ? typed(figure) : told);
+                if (!own) {
+                    tooOften(figure, asking, findings);
+                }
                 Wish wish = Wishes.of(figure, asking, own ? own(figure) : null, catalogue);
                 Double seconds = wish.seconds();
                 wishes.add(
-                        own || told == null || seconds == null || !wish.isFlown()
+                        own || seconds == null || !wish.isFlown()
                                 ? wish
-                                : lasting(seconds, wish, figure, told, stretching, findings));
+                                : lasting(seconds, wish, figure, asking, stretching, findings));
             }
         }
         LaidOut laid = new Layout(trial, area).of(wishes);
