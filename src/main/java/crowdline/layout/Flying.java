@@ -202,7 +202,8 @@ final class Flying {
                                     + " faster than at %.0f kt, or into the wind",
                             wish.name(),
                             tens(further),
-                            Units.ktFromMps(from.speedMps()))));
+                            Units.ktFromMps(from.speedMps())),
+                    true));
         }
     }
 

@@ -17,8 +17,14 @@ public record LaidOut(FlightState entry, List<Piece> pieces, List<Finding> findi
      *
      * @param wishId the figure it is about
      * @param message a whole sentence with the smallest change that would do
+     * @param asIs whether it is flown all the same, only not as one would like it: no reason to refuse what was told
      */
-    public record Finding(String wishId, String message) {}
+    public record Finding(String wishId, String message, boolean asIs) {
+        /** What is not flown as it was asked for. */
+        public Finding(String wishId, String message) {
+            this(wishId, message, false);
+        }
+    }
 
     public LaidOut {
         pieces = List.copyOf(pieces);

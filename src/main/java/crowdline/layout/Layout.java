@@ -14,8 +14,8 @@ public final class Layout {
     /** How often a glider's start is raised until the height lasts. */
     private static final int MOST_RAISES = 4;
 
-    /** Nobody on the ground sees a glider that begins higher than this above its base, metres; by judgement. */
-    private static final double MOST_RAISED_M = 3_000;
+    /** No glider is taken higher than this above its base, metres; by judgement. */
+    private static final double MOST_RAISED_M = 9_000;
 
     private final Ground ground;
 

@@ -67,9 +67,10 @@ final class Relaying {
     Act checked(Show show, Act before, Act act, String figureId) throws CannotBe {
         Relaid relaid = of(show, before, act);
         for (LaidOut.Finding finding : relaid.findings()) {
-            boolean known = known(show, before).stream()
-                    .anyMatch(k -> k.equals(finding)
-                            || (k.wishId().equals(finding.wishId()) && !figureId.equals(finding.wishId())));
+            boolean known = finding.asIs()
+                    || known(show, before).stream()
+                            .anyMatch(k -> k.equals(finding)
+                                    || (k.wishId().equals(finding.wishId()) && !figureId.equals(finding.wishId())));
             if (!known) {
                 throw new CannotBe(begun(finding.message()) + ".");
             }
