@@ -43,7 +43,7 @@ public record LoopShape(double a, double b, double c) {
     }
 
     /** Radius as a share of the one at the bottom. */
-    double radius(double upwards) {
+    public double radius(double upwards) {
         double u = upwards;
         return (1 + a * u + b * (2 * u * u - 1) + c * u * (4 * u * u - 3)) / (1 + a + b + c);
     }

@@ -21,8 +21,10 @@ final class Bends {
     private static final double PUSHED_OVER_G = -0.2;
     /** The hardest a line up is turned over, g. */
     private static final double OVER_G = 2.5;
-    /** Bending at the later corners of a figure, g. */
-    private static final double LATER_CORNER_G = 1;
+    /** A line up is pulled over tighter and tighter, as the speed goes, so that the pilot stays in the seat. */
+    private static final double PULLED_OVER = 0.4;
+    /** Bending at the top corners of a figure where the wing gives it, g: there is still some load at the end of it. */
+    private static final double TOP_CORNER_G = 3.2;
     /** Through more than this an arc is a part of a loop; degrees. */
     private static final double LOOP_DEG = 100;
     /** Load at the bottom of a barrel roll, g; published handbooks ask for 2.5 to 3 at most. */
@@ -33,6 +35,7 @@ final class Bends {
     private final LoopShape shape;
     private double figureM = Double.NaN;
     private double cornerM = Double.NaN;
+    private double topCornerM = Double.NaN;
 
     Bends(Forces forces, Attempt attempt) {
         this.forces = forces;
@@ -45,7 +48,7 @@ final class Bends {
         return tenths(
                 switch (arc.size()) {
                     case CORNER -> corner(at);
-                    case OVER -> over(at);
+                    case OVER -> over(arc, at);
                     default -> usual(arc, at);
                 });
     }
@@ -96,16 +99,38 @@ final class Bends {
 
     private double corner(FlightState at) {
         if (Double.isNaN(cornerM)) {
-            cornerM = square(at) / (Units.G_MPS2 * Math.max(Math.min(attempt.pullG() + 1, wingG(at)) - 1, 0.3));
+            cornerM = tenths(square(at) / (Units.G_MPS2 * Math.max(Math.min(attempt.pullG() + 1, wingG(at)) - 1, 0.3)));
             figureM = Double.isNaN(figureM) ? cornerM : figureM;
             return cornerM;
         }
-        return Math.min(cornerM, square(at) / (Units.G_MPS2 * LATER_CORNER_G));
+        if (at.direction().z() < -0.3) {
+            return cornerM;
+        }
+        if (Double.isNaN(topCornerM)) {
+            topCornerM = tenths(Math.min(cornerM, square(at) / (Units.G_MPS2 * Math.min(TOP_CORNER_G, wingG(at)))));
+        }
+        return topCornerM;
     }
 
-    private double over(FlightState at) {
+    /** How much longer the line over the top of a square is than the one below, so that it ends where it began, metres. */
+    double overTopM(FlightState at) {
+        boolean between = at.up().z() < -0.9 && !Double.isNaN(topCornerM);
+        return between ? 2 * (cornerM - topCornerM) : 0;
+    }
+
+    private double over(Element.Arc arc, FlightState at) {
         double g = Math.min(wingG(at), OVER_G);
-        return g > 0.5 ? square(at) / (Units.G_MPS2 * g) : Double.NaN;
+        double here = LoopShape.ofTop(topShare(arc)).radius(sign(arc) * at.up().z());
+        return g > 0.5 ? square(at) / (Units.G_MPS2 * g) / here : Double.NaN;
+    }
+
+    /** How wide an open arc is at the top of a loop as a share of the bottom. */
+    double topShare(Element.Arc arc) {
+        return switch (arc.size()) {
+            case USUAL -> attempt.topShare();
+            case OVER -> isLoop(arc) && arc.way() == Element.Way.PULL ? PULLED_OVER : 1;
+            default -> 1;
+        };
     }
 
     /** Load of a pull out of a line down that nothing before it has set the width for: as usual, as the wing gives, g. */

@@ -153,7 +153,7 @@ final class Drawing {
         if (!(radius > 1 && radius < WIDEST_M)) {
             throw tooWide(arc);
         }
-        double share = arc.size() == Element.Size.USUAL ? attempt.topShare() : 1;
+        double share = bends.topShare(arc);
         for (Element.Arc piece : bends.pieces(arc, at)) {
             fly(
                     new Element.Arc(
@@ -243,10 +243,13 @@ final class Drawing {
         // What comes next begins the way up that the rolls leave it.
         FlightState rolled = before.facing(before.direction(), upAfter(line.middle()));
         Element.Line whole = closed(line, next, power, rolled);
-        double wholeM = whole.until() == Element.Until.FEET
-                ? (Units.mFromFt(whole.value()) - before.place().z())
-                        / before.direction().z()
-                : whole.value();
+        double wholeM = switch (whole.until()) {
+            case FEET ->
+                (Units.mFromFt(whole.value()) - before.place().z())
+                        / before.direction().z();
+            case METRES -> whole.value();
+            default -> lengthOf(List.of(whole));
+        };
         double eachM = Math.max((wholeM - rolledM) / 2, leastM);
         fly(new Element.Line(Element.Until.METRES, Bends.tenths(eachM), power), null);
         rolls(line.middle());
@@ -285,7 +288,10 @@ final class Drawing {
             throws Failed {
         return switch (line.until()) {
             case RADII ->
-                new Element.Line(Element.Until.METRES, sane(line.value() * bends.figureRadiusM(at), 0), power);
+                new Element.Line(
+                        Element.Until.METRES,
+                        sane(line.value() * bends.figureRadiusM(at) + bends.overTopM(at), 0),
+                        power);
             case STALLS -> {
                 boolean overNext = next instanceof Element.Arc arc && arc.size() == Element.Size.OVER;
                 double stalls = overNext ? Math.max(attempt.overStalls(), line.value()) : line.value();
@@ -354,7 +360,9 @@ final class Drawing {
             throw failed(flyingOver ? Fault.Kind.OVER : Fault.Kind.ENERGY, e.why());
         }
         drawn.add(element);
-        if (open != null && open.size() == Element.Size.USUAL && bends.isLoop(open)) {
+        boolean corner = open != null && open.size() == Element.Size.CORNER;
+        boolean pushedOver = flyingOver && open.way() == Element.Way.PUSH;
+        if (open != null && (corner || bends.isLoop(open)) && !pushedOver) {
             mustBePressedIn(open);
         }
     }
@@ -364,7 +372,7 @@ final class Drawing {
                 loop.way() == Element.Way.PULL ? part.leastG() >= LIGHTEST_G : part.greatestG() <= -LIGHTEST_G;
         if (!pressed) {
             throw failed(
-                    Fault.Kind.ENERGY,
+                    flyingOver ? Fault.Kind.OVER : Fault.Kind.ENERGY,
                     String.format(
                             Locale.UK,
                             "is down to %.0f kt over its top, too slow to bend on",

@@ -42,10 +42,20 @@ class FiguresOfKindsTest {
     private static final double CLOSE_WITHOUT_POWER = 0.3;
 
     private static final double SAME_M = 3;
-    private static final Set<String> BACK_AT_ITS_HEIGHT =
-            Set.of("loop", "avalanche", "half Cuban", "Cuban eight", "reverse half Cuban", "wing-over", "lazy eight");
+    /** What is nothing, but for rounding. */
+    private static final double LIGHTEST_G = -0.02;
+
+    private static final Set<String> BACK_AT_ITS_HEIGHT = Set.of(
+            "loop",
+            "square loop",
+            "avalanche",
+            "half Cuban",
+            "Cuban eight",
+            "reverse half Cuban",
+            "wing-over",
+            "lazy eight");
     private static final Set<String> LOOPS = Set.of("loop", "formation loop", "outside loop");
-    private static final Set<String> BACK_AT_ITS_PLACE = Set.of("loop", "formation loop", "steep turn");
+    private static final Set<String> BACK_AT_ITS_PLACE = Set.of("loop", "formation loop", "square loop", "steep turn");
 
     /** One figure with one kind, and how it was drawn; null if it cannot be flown. */
     private record Pair(
@@ -129,6 +139,7 @@ class FiguresOfKindsTest {
             if (shaped != null) {
                 withinLimits(pair, shaped, wrong);
                 closed(pair, shaped, wrong);
+                pulledAllTheWay(pair, shaped, wrong);
                 clearOfTheCrowd(pair, shaped, wrong);
             }
         }
@@ -143,6 +154,25 @@ class FiguresOfKindsTest {
         check(e.leastG() >= body.limitNegativeG(), pair, "takes " + e.leastG(), wrong);
         check(e.greatestMps() <= body.neverExceedMps(), pair, "reaches " + e.greatestMps(), wrong);
         check(e.shortG() < 0.16 && e.slowByMps() < 1.1, pair, "asks for more than the wing gives", wrong);
+    }
+
+    /** In a pull the pilot is pressed into the seat, or floats in it; never does the pilot hang in the straps. */
+    private static void pulledAllTheWay(Pair pair, Shaped shaped, Set<String> wrong) {
+        FlightState at = pair.from();
+        Look look = new Look();
+        for (Element element : shaped.elements()) {
+            double[] least = {0};
+            at = Rig.fly(
+                    pair.forces(),
+                    Rig.watched((leg, tS, legS, y) -> {
+                        leg.look(legS, y, look);
+                        least[0] = Math.min(least[0], look.g);
+                    }),
+                    at,
+                    element);
+            boolean pulled = element instanceof Element.Arc arc && arc.way() == Element.Way.PULL;
+            check(!pulled || least[0] > LIGHTEST_G, pair, "is pulled with " + least[0] + " g", wrong);
+        }
     }
 
     private static void closed(Pair pair, Shaped shaped, Set<String> wrong) {
