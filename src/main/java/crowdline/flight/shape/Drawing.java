@@ -360,9 +360,12 @@ final class Drawing {
             throw failed(flyingOver ? Fault.Kind.OVER : Fault.Kind.ENERGY, e.why());
         }
         drawn.add(element);
-        boolean corner = open != null && open.size() == Element.Size.CORNER;
+        if (open == null) {
+            return;
+        }
+        boolean corner = open.size() == Element.Size.CORNER;
         boolean pushedOver = flyingOver && open.way() == Element.Way.PUSH;
-        if (open != null && (corner || bends.isLoop(open)) && !pushedOver) {
+        if ((corner || bends.isLoop(open)) && !pushedOver) {
             mustBePressedIn(open);
         }
     }
