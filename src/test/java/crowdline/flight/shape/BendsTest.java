@@ -8,6 +8,7 @@ import crowdline.flight.body.Rig;
 import crowdline.flight.body.Vec;
 import crowdline.flight.leg.BarrelCurve;
 import crowdline.flight.leg.Forces;
+import crowdline.flight.leg.LoopShape;
 import crowdline.show.figure.Element.Arc;
 import crowdline.show.figure.Element.Size;
 import crowdline.show.figure.Element.Way;
@@ -122,12 +123,16 @@ class BendsTest {
     }
 
     @Test
-    void cornersAreShortAndTheLaterOnesBendByOneG() {
+    void cornersAreShortAndThoseAtTheTopAreAlikeAndKeepSomeLoad() {
         Bends bends = free(4);
         Arc corner = arc(Way.PULL, 90, Size.CORNER);
         assertThat(bends.radiusM(corner, round(0, V))).isCloseTo(V2 / (G * 4), DRAWN);
-        assertThat(bends.radiusM(corner, round(0, 20))).isCloseTo(400 / G, DRAWN);
-        assertThat(bends.radiusM(corner, round(0, V))).isCloseTo(V2 / (G * 4), DRAWN);
+        assertThat(bends.overTopM(round(180, 20))).isZero();
+        assertThat(bends.radiusM(corner, round(90, 20))).isCloseTo(400 / (G * 3.2), DRAWN);
+        assertThat(bends.radiusM(corner, round(180, 25))).isCloseTo(400 / (G * 3.2), DRAWN);
+        assertThat(bends.radiusM(corner, round(270, V))).isCloseTo(V2 / (G * 4), DRAWN);
+        assertThat(bends.overTopM(round(180, 20))).isCloseTo(2 * (V2 / (G * 4) - 400 / (G * 3.2)), within(0.2));
+        assertThat(bends.overTopM(round(0, 20))).isZero();
         assertThat(bends.radiusM(pull(90), round(0, 40))).isCloseTo(V2 / (G * 4), DRAWN);
         assertThat(winged(9).radiusM(corner, round(0, V))).isCloseTo(V2 / (G * (wingG(V, 1.5) - 1)), DRAWN);
         assertThat(winged(9).radiusM(corner, round(0, 30))).isCloseTo(900 / (G * 0.3), DRAWN);
@@ -147,13 +152,24 @@ class BendsTest {
     }
 
     @Test
+    void whatIsPulledOverGetsTighterOnItsWayAndWhatIsPushedDoesNot() {
+        Arc pulled = arc(Way.PULL, 180, Size.OVER);
+        Arc pushed = arc(Way.PUSH, 180, Size.OVER);
+        double atTheSide = LoopShape.ofTop(0.4).radius(0);
+        assertThat(free(4).topShare(pulled)).isEqualTo(0.4);
+        assertThat(free(4).radiusM(pulled, round(90, 20)) * atTheSide).isCloseTo(400 / (2.5 * G), DRAWN);
+        assertThat(free(4).topShare(pushed)).isEqualTo(1);
+        assertThat(free(4).radiusM(pushed, round(90, 20))).isCloseTo(400 / (2.5 * G), DRAWN);
+    }
+
+    @Test
     void theDropIsThatOfTheArcThatFollows() {
         Arc corner = arc(Way.PULL, 90, Size.CORNER);
         Bends bends = free(4);
         assertThat(bends.dropM(corner, round(270, V), 0)).isZero();
         bends.radiusM(corner, round(0, V));
-        assertThat(bends.dropM(corner, round(270, V), 0)).isCloseTo(V2 / (G * 4), within(1e-6));
-        assertThat(bends.dropM(corner, round(300, V), 0)).isCloseTo(0.5 * V2 / (G * 4), within(1e-6));
+        assertThat(bends.dropM(corner, round(270, V), 0)).isCloseTo(V2 / (G * 4), DRAWN);
+        assertThat(bends.dropM(corner, round(300, V), 0)).isCloseTo(0.5 * V2 / (G * 4), DRAWN);
         assertThat(bends.dropM(pull(180), round(180, V), 0)).isCloseTo(2 * V2 / (G * 4), within(0.2));
     }
 
