@@ -60,6 +60,14 @@ final class ShowOpener implements LiveShow {
     /** Counts what was to be opened: only the last of several is. */
     private final AtomicInteger asked = new AtomicInteger();
 
+    /**
+     * A file that is to be opened.
+     *
+     * @param number counts the wishes
+     * @param opened told when it turned out to be a show
+     */
+    private record Wish(Path file, int number, Consumer<Path> opened) {}
+
     ShowOpener(
             Path journals,
             Supplier<Catalogue> catalogue,
@@ -123,11 +131,11 @@ final class ShowOpener implements LiveShow {
             say(OpeningMessages.refused(refusal.get()));
             return;
         }
-        int number = asked.incrementAndGet();
+        Wish wish = new Wish(file, asked.incrementAndGet(), opened);
         progress.begin(file);
         io.execute(() -> guarded(file, () -> {
-            if (number == asked.get()) {
-                read(file, number, opened);
+            if (isWanted(wish)) {
+                read(wish);
             }
         }));
     }
@@ -140,7 +148,13 @@ final class ShowOpener implements LiveShow {
         });
     }
 
-    private void read(Path file, int number, Consumer<Path> opened) throws IOException {
+    /** Only the last of several is opened. */
+    private boolean isWanted(Wish wish) {
+        return wish.number() == asked.get();
+    }
+
+    private void read(Wish wish) throws IOException {
+        Path file = wish.file();
         byte[] content = ShowFile.bytes(file);
         OpeningMessages.mustBeText(file, content);
         JournalShow identity = JournalShow.of(file, content);
@@ -152,7 +166,7 @@ final class ShowOpener implements LiveShow {
                 return;
             }
             if (before == null && now.identity().equals(identity)) {
-                check(file, content, identity, now.running().loaded(), number, opened);
+                check(wish, content, identity, now.running().loaded(), true);
                 return;
             }
         }
@@ -160,10 +174,11 @@ final class ShowOpener implements LiveShow {
                 ? loader.soundBefore(file, content, LoadedShow.FIRST_FLIGHTS).orElse(null)
                 : null;
         boolean resumed = soundBefore != null && start(file, soundBefore, identity);
+        // Whoever asks for the same file again stays where they are.
+        boolean again = now != null && now.is(file);
         window.present(
-                resumed,
-                () -> io.execute(
-                        () -> guarded(file, () -> check(file, content, identity, soundBefore, number, opened))));
+                resumed && !again,
+                () -> io.execute(() -> guarded(file, () -> check(wish, content, identity, soundBefore, again))));
     }
 
     /** Takes what has changed in the file of the open show; false if it has to be opened anew for that. */
@@ -194,18 +209,17 @@ final class ShowOpener implements LiveShow {
         }
     }
 
-    /** Does what Live did not wait for. */
-    private void check(
-            Path file,
-            byte[] content,
-            JournalShow identity,
-            @Nullable LoadedShow started,
-            int number,
-            Consumer<Path> opened)
+    /**
+     * Does what Live did not wait for.
+     *
+     * @param again whether the file was open before
+     */
+    private void check(Wish wish, byte[] content, JournalShow identity, @Nullable LoadedShow started, boolean again)
             throws ShowFileException {
+        Path file = wish.file();
         glossary.fill();
         // Another show may have been opened before its turn came.
-        if (number != asked.get()) {
+        if (!isWanted(wish)) {
             return;
         }
         progress.is("Checking it");
@@ -222,13 +236,13 @@ final class ShowOpener implements LiveShow {
             return;
         }
         if (started == null) {
-            window.present(start(file, loaded, identity), () -> {});
+            window.present(start(file, loaded, identity) && !again, () -> {});
         }
         loaded.predictAll((n, all) -> progress.is("Predicting " + n + " of " + all));
         show(result);
         window.send(ConsoleFrame::openEdit);
         progress.end(true);
-        opened.accept(file);
+        wish.opened().accept(file);
         // What is running must not wait for better bands.
         io.execute(() -> {
             ShowLoader.Result now = known;

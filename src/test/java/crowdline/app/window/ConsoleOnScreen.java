@@ -26,6 +26,8 @@ import java.awt.Frame;
 import java.awt.Toolkit;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.awt.event.WindowEvent;
+import java.awt.event.WindowListener;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,6 +42,8 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
+import javax.swing.JList;
+import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
@@ -133,6 +137,49 @@ final class ConsoleOnScreen implements AutoCloseable {
 
     private Editing editing() {
         return ((ConsolePane) frame.getContentPane()).editing();
+    }
+
+    /** The program is turned to again, as after another window was in front. */
+    void turnTo() throws Exception {
+        onScreen(() -> {
+            WindowEvent turned = new WindowEvent(frame, WindowEvent.WINDOW_ACTIVATED);
+            for (WindowListener listener : frame.getWindowListeners()) {
+                listener.windowActivated(turned);
+            }
+            return null;
+        });
+    }
+
+    /** What is chosen in the list or table of this name on the screen, its row from 0. */
+    int chosen(String name) throws Exception {
+        return onScreen(() -> Stream.concat(
+                        OpenWindows.shown(frame.getContentPane(), JList.class)
+                                .filter(l ->
+                                        name.equals(l.getAccessibleContext().getAccessibleName()))
+                                .map(JList::getSelectedIndex),
+                        OpenWindows.shown(frame.getContentPane(), JTable.class)
+                                .filter(t ->
+                                        name.equals(t.getAccessibleContext().getAccessibleName()))
+                                .map(JTable::getSelectedRow))
+                .findFirst()
+                .orElse(-2));
+    }
+
+    /** Presses the button of this name in the question that is open. */
+    void answer(String button) throws Exception {
+        await(button + " can be pressed", () -> canPress(button));
+        onScreen(() -> {
+            OpenWindows.windows()
+                    .flatMap(w -> OpenWindows.shown(w, JButton.class))
+                    .filter(b -> button.equals(b.getText()))
+                    .forEach(b -> SwingUtilities.invokeLater(b::doClick));
+            return null;
+        });
+    }
+
+    /** Whether this is what is edited. */
+    boolean edits(Show show) throws Exception {
+        return onScreen(() -> editing().isOpen() && editing().now().equals(show));
     }
 
     /** The show as edited. */
