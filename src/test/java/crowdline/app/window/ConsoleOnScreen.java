@@ -156,7 +156,7 @@ final class ConsoleOnScreen implements AutoCloseable {
                         OpenWindows.shown(frame.getContentPane(), JList.class)
                                 .filter(l ->
                                         name.equals(l.getAccessibleContext().getAccessibleName()))
-                                .map(JList::getSelectedIndex),
+                                .map(l -> l.getSelectedIndex()),
                         OpenWindows.shown(frame.getContentPane(), JTable.class)
                                 .filter(t ->
                                         name.equals(t.getAccessibleContext().getAccessibleName()))
