@@ -1,6 +1,5 @@
 package crowdline.app.window;
 
-import crowdline.arrange.ShowArranging;
 import crowdline.console.ConsoleFrame;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.live.IncidentPresenter;
@@ -19,7 +18,6 @@ import crowdline.storage.journal.JournalMachine;
 import crowdline.storage.journal.JournalOpening;
 import crowdline.storage.journal.JournalShelf;
 import crowdline.storage.journal.JournalShow;
-import crowdline.storage.show.IncidentTemplate;
 import crowdline.storage.show.ShowFile;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -42,8 +40,6 @@ final class ShowOpener implements LiveShow {
     /** A show left this long ago is begun afresh: longer than any show day's pause. */
     private static final double FORGET_AFTER_S = 12 * 3600.0;
 
-    private static final String NEW_SHOW = "New show";
-
     private final JournalShelf shelf;
     private final ShowLoader loader;
     private final PendingWindow window;
@@ -59,14 +55,6 @@ final class ShowOpener implements LiveShow {
     private ShowLoader.@Nullable Result known;
     /** Counts what was to be opened: only the last of several is. */
     private final AtomicInteger asked = new AtomicInteger();
-
-    /**
-     * A file that is to be opened.
-     *
-     * @param number counts the wishes
-     * @param opened told when it turned out to be a show
-     */
-    private record Wish(Path file, int number, Consumer<Path> opened) {}
 
     ShowOpener(
             Path journals,
@@ -351,12 +339,7 @@ final class ShowOpener implements LiveShow {
 
     @Override
     public LoadedShow empty() {
-        LocalDate today = LocalDate.now(machine.wall().withZone(ZoneId.systemDefault()));
-        return loader.fresh(ShowArranging.empty(
-                NEW_SHOW,
-                today,
-                ZoneId.systemDefault(),
-                IncidentTemplate.shipped().incident()));
+        return NewShow.on(LocalDate.now(machine.wall().withZone(ZoneId.systemDefault())), loader);
     }
 
     @Override

@@ -21,8 +21,6 @@ import crowdline.running.StoppableStream;
 import crowdline.show.Show;
 import crowdline.storage.journal.JournalMachine;
 import java.awt.Component;
-import java.awt.Container;
-import java.awt.Frame;
 import java.awt.Toolkit;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
@@ -39,15 +37,11 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JList;
-import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
-import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -103,11 +97,7 @@ final class ConsoleOnScreen implements AutoCloseable {
     private static ConsoleFrame opened() throws Exception {
         long untilNanos = System.nanoTime() + (long) (OPENS_WITHIN_S * NANOS_PER_S);
         while (System.nanoTime() < untilNanos) {
-            ConsoleFrame shown = onScreen(() -> Stream.of(Frame.getFrames())
-                    .filter(f -> f instanceof ConsoleFrame && f.isShowing())
-                    .map(ConsoleFrame.class::cast)
-                    .findFirst()
-                    .orElse(null));
+            ConsoleFrame shown = onScreen(OpenWindows::console);
             if (shown != null) {
                 return shown;
             }
@@ -152,27 +142,14 @@ final class ConsoleOnScreen implements AutoCloseable {
 
     /** What is chosen in the list or table of this name on the screen, its row from 0. */
     int chosen(String name) throws Exception {
-        return onScreen(() -> Stream.concat(
-                        OpenWindows.shown(frame.getContentPane(), JList.class)
-                                .filter(l ->
-                                        name.equals(l.getAccessibleContext().getAccessibleName()))
-                                .map(l -> l.getSelectedIndex()),
-                        OpenWindows.shown(frame.getContentPane(), JTable.class)
-                                .filter(t ->
-                                        name.equals(t.getAccessibleContext().getAccessibleName()))
-                                .map(JTable::getSelectedRow))
-                .findFirst()
-                .orElse(-2));
+        return onScreen(() -> OpenWindows.chosen(frame.getContentPane(), name));
     }
 
     /** Presses the button of this name in the question that is open. */
     void answer(String button) throws Exception {
         await(button + " can be pressed", () -> canPress(button));
         onScreen(() -> {
-            OpenWindows.windows()
-                    .flatMap(w -> OpenWindows.shown(w, JButton.class))
-                    .filter(b -> button.equals(b.getText()))
-                    .forEach(b -> SwingUtilities.invokeLater(b::doClick));
+            OpenWindows.buttons(button).forEach(b -> SwingUtilities.invokeLater(b::doClick));
             return null;
         });
     }
@@ -284,17 +261,12 @@ final class ConsoleOnScreen implements AutoCloseable {
 
     /** Whether a button on the screen that begins so can be pressed. */
     boolean canPress(String words) throws Exception {
-        return onScreen(() -> OpenWindows.windows()
-                .flatMap(w -> OpenWindows.shown(w, JButton.class))
-                .anyMatch(b -> b.isEnabled()
-                        && Objects.requireNonNullElse(b.getText(), "").startsWith(words)));
+        return onScreen(() -> OpenWindows.buttons(words).anyMatch(JButton::isEnabled));
     }
 
     /** Whether these words stand in a text on the screen, in whichever window. */
     boolean says(String words) throws Exception {
-        return onScreen(() -> OpenWindows.windows()
-                .flatMap(w -> OpenWindows.shown(w, JTextComponent.class))
-                .anyMatch(text -> text.getText().contains(words)));
+        return onScreen(() -> OpenWindows.say(words));
     }
 
     /** Waits until no window is open but the console's. */
@@ -324,11 +296,7 @@ final class ConsoleOnScreen implements AutoCloseable {
 
     /** Whether what has the focus is called so, or begins so. */
     boolean focusIs(String name) throws Exception {
-        return onScreen(() -> {
-            Component focus = OpenWindows.focus();
-            String called = focus == null ? null : focus.getAccessibleContext().getAccessibleName();
-            return called != null && called.startsWith(name);
-        });
+        return onScreen(() -> OpenWindows.focusIs(name));
     }
 
     /** How many acts the edited show has; −1 if none is edited. */
@@ -395,7 +363,7 @@ final class ConsoleOnScreen implements AutoCloseable {
 
     /** The row of this name, which must be on the screen and not behind something. */
     private Painted<?> row(String name) {
-        Component found = find(frame.getContentPane(), name);
+        Component found = OpenWindows.painted(frame.getContentPane(), name);
         assertThat(found).as(name).isInstanceOf(Painted.class);
         Painted<?> row = (Painted<?>) Objects.requireNonNull(found);
         assertThat(row.isShowing()).as(name + " is on the screen").isTrue();
@@ -405,23 +373,9 @@ final class ConsoleOnScreen implements AutoCloseable {
     /** True if a row of this name is on the screen. */
     boolean shows(String name) throws Exception {
         return onScreen(() -> {
-            Component found = find(frame.getContentPane(), name);
+            Component found = OpenWindows.painted(frame.getContentPane(), name);
             return found != null && found.isShowing();
         });
-    }
-
-    private static @Nullable Component find(Container in, String name) {
-        for (Component each : in.getComponents()) {
-            if (each instanceof Painted<?>
-                    && name.equals(each.getAccessibleContext().getAccessibleName())) {
-                return each;
-            }
-            Component inside = each instanceof Container container ? find(container, name) : null;
-            if (inside != null) {
-                return inside;
-            }
-        }
-        return null;
     }
 
     private static <T extends @Nullable Object> T onScreen(Callable<T> asked) throws Exception {

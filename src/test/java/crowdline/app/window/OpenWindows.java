@@ -1,12 +1,19 @@
 package crowdline.app.window;
 
+import crowdline.console.ConsoleFrame;
+import crowdline.console.paint.Painted;
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.Frame;
 import java.awt.KeyboardFocusManager;
 import java.awt.Window;
 import java.util.Objects;
 import java.util.stream.Stream;
+import javax.swing.JButton;
 import javax.swing.JComponent;
+import javax.swing.JList;
+import javax.swing.JTable;
+import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
 
 /** The windows of the program that are on the screen, and which of them has the keys. On the event thread. */
@@ -15,6 +22,29 @@ final class OpenWindows {
 
     static Stream<Window> windows() {
         return Stream.of(Window.getWindows()).filter(Window::isShowing);
+    }
+
+    /** The window of the program, once it is there. */
+    static @Nullable ConsoleFrame console() {
+        return Stream.of(Frame.getFrames())
+                .filter(f -> f instanceof ConsoleFrame && f.isShowing())
+                .map(ConsoleFrame.class::cast)
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** Whether these words stand in a text, in whichever window. */
+    static boolean say(String words) {
+        return windows()
+                .flatMap(w -> shown(w, JTextComponent.class))
+                .anyMatch(text -> text.getText().contains(words));
+    }
+
+    /** Whether what has the keys is called so, or begins so. */
+    static boolean focusIs(String name) {
+        Component focus = focus();
+        String called = focus == null ? null : focus.getAccessibleContext().getAccessibleName();
+        return called != null && called.startsWith(name);
     }
 
     /** What has the keys, in whichever window. */
@@ -40,5 +70,40 @@ final class OpenWindows {
             Objects.requireNonNullElse(had instanceof JComponent ? had : first, newest)
                     .requestFocus();
         }
+    }
+
+    /** The buttons on the screen whose words begin so, in whichever window. */
+    static Stream<JButton> buttons(String words) {
+        return windows()
+                .flatMap(w -> shown(w, JButton.class))
+                .filter(b -> b.getText() != null && b.getText().startsWith(words));
+    }
+
+    /** What is chosen in the list or table of this name, its row from 0; below −1 if there is none. */
+    static int chosen(Container in, String name) {
+        return Stream.concat(
+                        shown(in, JList.class).filter(l -> isCalled(l, name)).map(l -> l.getSelectedIndex()),
+                        shown(in, JTable.class).filter(t -> isCalled(t, name)).map(t -> t.getSelectedRow()))
+                .findFirst()
+                .orElse(-2);
+    }
+
+    private static boolean isCalled(Component part, String name) {
+        return name.equals(part.getAccessibleContext().getAccessibleName());
+    }
+
+    /** The painted row of this name, shown or not. */
+    static @Nullable Component painted(Container in, String name) {
+        for (Component each : in.getComponents()) {
+            if (each instanceof Painted<?>
+                    && name.equals(each.getAccessibleContext().getAccessibleName())) {
+                return each;
+            }
+            Component inside = each instanceof Container container ? painted(container, name) : null;
+            if (inside != null) {
+                return inside;
+            }
+        }
+        return null;
     }
 }
