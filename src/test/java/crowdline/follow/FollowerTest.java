@@ -276,6 +276,101 @@ class FollowerTest {
         assertThat(now.state()).isEqualTo(FollowNow.State.AFTER);
     }
 
+    /** Whatever a reading says for and against, all chances together are one. */
+    @Test
+    void chancesAddUpToOneAfterEveryReading() {
+        Follower follower = new Follower(plan);
+        followed(follower, 9);
+        for (double t = 9.2; t < 13; t += 0.2) {
+            Reading planned = asPlanned(t);
+            double lowM = t < 11 ? 40 : 0;
+            FollowNow now = follower.reading(
+                    new Reading(t, planned.alongM(), planned.awayM(), planned.heightM() - lowM, 60.0, 0.0));
+            double all = now.alternatives().stream()
+                    .mapToDouble(FollowNow.Candidate::chance)
+                    .sum();
+            assertThat(all).as("at %.1f s", t).isBetween(0.8, 1.001);
+        }
+    }
+
+    @Test
+    void askedTwiceAtOneMomentItSaysTheSame() {
+        Follower follower = new Follower(plan);
+        follower.start(100);
+        FollowNow once = follower.tick(108);
+        for (int i = 0; i < 50; i++) {
+            follower.tick(108);
+        }
+        assertThat(follower.tick(108)).isEqualTo(once);
+    }
+
+    /** A silence of half an hour is the longest that is caught up with; a quarter of an hour of act is none. */
+    @Test
+    void afterAQuarterOfAnHourItGoesOnSecondBySecond() {
+        Follower follower = new Follower(plan);
+        follower.start(0);
+        follower.tick(950);
+        follower.hand(950, 1);
+        FollowNow now = follower.tick(952);
+        assertThat(now.figureIndex()).isEqualTo(1);
+        assertThat(now.phase() * 8).isCloseTo(2.6, within(0.3));
+    }
+
+    /** Seconds count from when the figure was first seen, on whichever scale the readings are. */
+    @Test
+    void figureTheClockCameToIsSureFourSecondsAfterItBegan() {
+        Follower follower = new Follower(plan);
+        follower.start(1000);
+        assertThat(follower.tick(1011.5).figureIndex()).isEqualTo(1);
+        double sureS = 0;
+        for (double t = 11.6; t < 16 && sureS == 0; t += 0.1) {
+            Reading r = asPlanned(t);
+            FollowNow now = follower.reading(new Reading(1000 + t, r.alongM(), r.awayM(), r.heightM(), 60.0, 0.0));
+            sureS = now.confidence() > FollowNow.SURE ? t : 0;
+        }
+        assertThat(sureS).isBetween(14.0, 15.5);
+    }
+
+    /** So late on the mean as a hand is, by a share that fades with its delay, and the middle of the bin. */
+    @Test
+    void figureTheHandStepsToBeganAsLongAgoAsAHandIsLate() {
+        double sum = 0;
+        double ago = 0;
+        for (int k = 0; k < 12; k++) {
+            double share = Math.exp(-k * 0.2 / 0.6);
+            sum += share;
+            ago += share * (k + 0.5) * 0.2;
+        }
+        Follower follower = new Follower(Small.plan(200, 50));
+        assertThat(follower.hand(5, 0).phase() * 40).isCloseTo(ago / sum, within(0.002));
+    }
+
+    /** An end that nobody could have seen is not believed in. */
+    @Test
+    void takeOffThatNobodyWatchesTakesItsTime() {
+        FollowPlan takeOff = Small.betweenTimed(600, 50, 50);
+        Follower follower = new Follower(takeOff);
+        follower.start(1000);
+        follower.reading(new Reading(1001, -600, 0, 20, 60.0, 0.0));
+        follower.reading(new Reading(1002, -540, 0, 30, 60.0, 0.0));
+        FollowNow now = follower.tick(1080);
+        assertThat(now.figureIndex()).isZero();
+        assertThat(now.alternatives()).hasSize(1);
+        assertThat(now.alternatives().get(0).chance()).isGreaterThan(0.95);
+    }
+
+    /** What was seen last of an aircraft that waits elsewhere holds while its receiver is silent. */
+    @Test
+    void actDoesNotBeginInASilenceThatFoundTheAircraftFarAway() {
+        Follower follower = new Follower(plan);
+        follower.tick(0);
+        for (double t = 0.2; t < 10; t += 0.2) {
+            follower.reading(new Reading(t, -7000 + 60 * t, 3000, 300 + random.nextGaussian(), 60.0, 0.0));
+        }
+        assertThat(follower.tick(70).state()).isEqualTo(FollowNow.State.BEFORE);
+        assertThat(follower.tick(70).confidence()).isGreaterThan(0.8);
+    }
+
     @Test
     void sameReadingsGiveTheSameAnswers() {
         FollowNow first = followed(new Follower(plan), 16);
