@@ -38,6 +38,16 @@ final class Possible {
                     kt,
                     airframe.neverExceedKt());
         }
+        if (kt != null && kt < airframe.stallKt()) {
+            possible = possible.withKt(null);
+            found(
+                    id,
+                    "%s is told %,.0f kt, and below %.0f kt the wing of this aircraft does not carry it; tell it more, or leave"
+                            + " its speed open",
+                    name,
+                    kt,
+                    Math.ceil(airframe.stallKt()));
+        }
         Double heightFt = asked.heightFt();
         if (heightFt != null && heightFt > HIGHEST_FT) {
             possible = possible.withHeightFt(null);

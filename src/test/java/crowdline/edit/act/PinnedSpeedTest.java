@@ -42,6 +42,17 @@ class PinnedSpeedTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"slow roll, 30", "low pass, 45"})
+    void aSpeedAtWhichTheWingDoesNotCarryItIsRefused(String figure, double kt) throws CannotBe {
+        Show show = Edited.solo();
+        assertThatThrownBy(() -> pinned(show, figure, kt).of(show))
+                .isInstanceOf(CannotBe.class)
+                .hasMessageMatching("(Slow roll|Low pass) is told " + (int) kt
+                        + " kt, and below (49|50) kt the wing of this aircraft"
+                        + " does not carry it; tell it more, or leave its speed open.");
+    }
+
+    @ParameterizedTest
     @CsvSource({"loop, 120", "stall turn, 135", "low pass, 120", "slow roll, 90", "spin, 90"})
     void aSpeedThatCanBeHadIsHad(String figure, double kt) throws CannotBe {
         Show show = Edited.solo();
