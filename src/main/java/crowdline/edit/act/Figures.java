@@ -178,7 +178,9 @@ public final class Figures {
     public Edit asInCatalogue(String actId, String figureId) {
         return edit(actId, "Fly {figure} as in the catalogue", figureId, (show, act) -> {
             Figure old = Found.figure(act, figureId);
-            boolean laidOut = act.figures().stream().anyMatch(Figure::isLaidOut);
+            // With nothing else in the act there is nothing that somebody placed by hand either.
+            boolean laidOut =
+                    act.figures().size() == 1 || act.figures().stream().anyMatch(Figure::isLaidOut);
             Asked was = old.asked();
             Asked asked = was != null ? was.withOwnShape(false) : laidOut ? Asked.plainly(old.figure()) : null;
             return with(act, shaped(old, null, asked));

@@ -14,13 +14,16 @@ import crowdline.edit.Change;
 import crowdline.edit.EditedShow;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Predictor;
+import crowdline.show.Act;
 import crowdline.show.Show;
+import crowdline.show.Variant;
 import crowdline.show.figure.Asked;
 import crowdline.show.figure.Element;
 import crowdline.show.figure.Element.Size;
 import crowdline.show.figure.Element.Until;
 import crowdline.show.figure.Element.Way;
 import crowdline.show.figure.Figure;
+import crowdline.show.figure.Placing;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
@@ -83,6 +86,26 @@ class OwnShapeTest {
         Change back = change(own, figures.asInCatalogue(SOLO, id(own, "loop")));
         assertThat(back.show()).isEqualTo(told);
         assertThat(back.name()).isEqualTo("Fly loop as in the catalogue");
+    }
+
+    @Test
+    void anActOfOneFigureIsLaidOutWhenItIsFlownAsInTheCatalogue() throws CannotBe {
+        Show solo = Edited.solo();
+        Act act = act(solo);
+        Figure loop = figure(solo, "loop");
+        Figure typed =
+                new Figure(loop.id(), "loop", null, null, List.of(LINE, WIDE), null, null, null, List.of(), List.of());
+        Placing high = new Placing(0, 0, 9_000, 100, Placing.Heading.RIGHT);
+        Variant only = act.variants().get(0).inOrder(List.of(typed.id()));
+        Show one =
+                solo.withAct(act.flown(high, List.of(typed), List.of(only)).withFigures(List.of(typed), act.remarks()));
+
+        Show back = done(one, figures.asInCatalogue(SOLO, typed.id()));
+
+        assertThat(figure(back, "loop").isLaidOut()).isTrue();
+        assertThat(figure(back, "loop").elements()).isNotNull().doesNotContain(WIDE);
+        assertThat(Objects.requireNonNull(act(back).entry()).heightFt()).isLessThan(3_000);
+        assertThat(flown(back, "loop").completed()).isTrue();
     }
 
     @Test
