@@ -124,8 +124,11 @@ final class Choosing {
         List<Branch> found = new ArrayList<>();
         for (boolean toRight : ways(wish, told)) {
             for (Entry entry : entries(wish, toRight, branch.at())) {
+                Joining.Estimate way = ground.joining.estimate(branch.at(), entry);
+                double beyond = ground.area.halfGiven() ? Math.max(way.reachM() - ground.area.halfM(), 0) : 0;
                 double cost = branch.cost()
-                        + ground.joining.estimateS(branch.at(), entry)
+                        + way.seconds()
+                        + OUTSIDE_S_PER_M * beyond
                         + ground.measured(wish, toRight).seconds()
                         + off(wish, entry);
                 found.add(new Branch(branch, new Choice(entry), leaving(wish, entry), cost, false));
@@ -158,7 +161,12 @@ final class Choosing {
                 entries.add(entry(share * ground.area.spreadM() - m.middleM(), height, m));
             }
             if (at != null && at.toRight() == toRight) {
-                entries.add(entry(at.place().x(), height, m));
+                Entry here = entry(at.place().x(), height, m);
+                entries.add(here);
+                double aheadM = ground.joining.needM(at, here);
+                if (ground.joining.sinks() && aheadM > 0) {
+                    entries.add(here.at(here.alongM() + here.way() * aheadM));
+                }
             }
         }
         return entries;

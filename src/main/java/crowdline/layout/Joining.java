@@ -22,6 +22,9 @@ final class Joining {
     /** Higher than wanted by this much is of no matter, metres. */
     private static final double HIGH_M = 25;
 
+    /** How far before a place a second turn begins that leads there, in radii of it. */
+    private static final double BACK_RADII = 3.7;
+
     private static final int MOST_TRIES = 6;
     private static final int MOST_ROUNDS = 3;
     private static final double STEEPEST_BANK_DEG = 72;
@@ -182,9 +185,9 @@ final class Joining {
                     pieces.add(ahead);
                     return pieces;
                 }
-                double backM = to.alongM() - to.way() * 3.7 * radiusM(at, to);
+                double backM = to.alongM() - to.way() * BACK_RADII * radiusM(at, to);
                 boolean further = (backM - at.place().x()) * to.way() < 0;
-                double wayM = further ? backM : at.place().x() - to.way() * 3.7 * radiusM(at, to);
+                double wayM = further ? backM : at.place().x() - to.way() * BACK_RADII * radiusM(at, to);
                 Piece back = turnBack(at, Entry.anyhow(wayM, to.awayM(), to.heightM(), to.mps(), !to.toRight()));
                 if (back == null) {
                     return null;
@@ -331,10 +334,11 @@ final class Joining {
     }
 
     /** How long a straight line the change of height and speed takes, metres. */
-    private double needM(FlightState at, Entry to) {
+    double needM(FlightState at, Entry to) {
         double up = to.heightM() - at.place().z();
         if (climbing.sinks()) {
-            return 0;
+            double gained = to.slowestMps() * to.slowestMps() - at.speedMps() * at.speedMps();
+            return DIVE_LOSS * Math.max(gained, 0) / (2 * Units.G_MPS2 * DIVE);
         }
         double climb = up > LEVEL_M ? up / Math.max(trial.climbs(climbing.bestMps(), to.heightM()), 0.05) : 0;
         double dive = up < -HIGH_M ? -up * 3 : 0;
@@ -345,21 +349,31 @@ final class Joining {
         return Math.min(Math.max(Math.max(climb, dive), Math.max(slow, gain)), 6_000);
     }
 
-    /** About how long it will take, seconds, for choosing among ways. */
-    double estimateS(FlightState at, Entry to) {
+    /**
+     * What it will take, for choosing among ways.
+     *
+     * @param seconds about how long
+     * @param reachM about how far it comes from the middle of the display line, metres
+     */
+    record Estimate(double seconds, double reachM) {}
+
+    /** About what it will take to come to a beginning. */
+    Estimate estimate(FlightState at, Entry to) {
         double v = (at.speedMps() + to.mps()) / 2;
         double radius = radiusM(at, to);
         double turnS = (Math.toRadians(250) + 2.86) * radius / v;
         double restM = (to.alongM() - at.place().x()) * to.way();
         double needM = needM(at, to);
+        double outwards = at.place().x() * (at.toRight() ? 1 : -1);
         if (at.toRight() == to.toRight()) {
+            double behindM = (BACK_RADII + 1) * radius - to.alongM() * to.way();
             return restM >= needM && restM >= -NEAR_M
-                    ? Math.max(restM, 0) / v
-                    : 2 * turnS + (Math.abs(restM) + needM) / v;
+                    ? new Estimate(Math.max(restM, 0) / v, 0)
+                    : new Estimate(2 * turnS + (Math.abs(restM) + needM) / v, Math.max(outwards + radius, behindM));
         }
         // Going out by some metres and back again leaves the run in so much longer at both ends.
-        double runInM = restM + 3.5 * radius * (to.toRight() == at.toRight() ? 0 : -1);
+        double runInM = restM - 3.5 * radius;
         double outM = Math.max(needM - Math.max(runInM, 0), -Math.min(runInM, 0) * 2);
-        return turnS + (Math.max(runInM, 0) + outM) / v;
+        return new Estimate(turnS + (Math.max(runInM, 0) + outM) / v, outwards + outM / 2 + radius);
     }
 }

@@ -275,12 +275,38 @@ class LayoutTest {
 
     @Test
     void runsInFromWithinTheAreaThatWasGiven() {
-        LaidOut laid = laid(
-                "strong aerobatic monoplane",
-                new Venue.Limits(null, null, 900.0, null),
-                a("dive").toRight(false));
+        Wanted dive = a("dive").toRight(false);
+        double free = laid("strong aerobatic monoplane", dive).entry().place().x();
+        LaidOut laid = laid("strong aerobatic monoplane", new Venue.Limits(null, null, 500.0, null), dive);
 
-        assertThat(laid.entry().place().x()).isBetween(500.0, 900.0);
+        assertThat(free).isGreaterThan(510);
+        assertThat(laid.entry().place().x()).isBetween(400.0, 500.0);
+    }
+
+    /** A loop in the middle would take a turn half a kilometre beyond the end. */
+    @Test
+    void aGliderTurnsBackNearTheEndOfTheAreaThatWasGiven() {
+        Venue.Limits limits = new Venue.Limits(null, null, 500.0, null);
+        for (LaidOut laid : List.of(
+                laid("aerobatic glider", limits, a("loop"), a("slow roll"), a("loop"), a("barrel roll")),
+                laid("aerobatic glider", limits, a("slow roll"), a("four-point roll"), a("loop"), a("spin")))) {
+            assertThat(furthestM(laid)).isBetween(400.0, 720.0);
+        }
+    }
+
+    private static double furthestM(LaidOut laid) {
+        FigureTrial trial = trial("aerobatic glider");
+        return laid.pieces().stream()
+                .filter(piece -> !piece.elements().isEmpty())
+                .map(piece -> trial.fly(piece.elements(), piece.from()).box())
+                .mapToDouble(box -> Math.max(-box.leftM(), box.rightM()))
+                .max()
+                .orElseThrow();
+    }
+
+    private static FigureTrial trial(String kind) {
+        return new FigureTrial(
+                KindsFile.shipped().named(kind).airframe("a", "The aircraft", Sliders.TYPICAL), Air.STANDARD);
     }
 
     @Test

@@ -150,7 +150,8 @@ public final class Shaper {
 
     /** As little beyond the usual pull as closes it. */
     private void closed(List<Element> elements, FlightState from, double[] topShares, double stepG, Tries tries) {
-        for (double harder = 0; harder <= MOST_CLOSING_G; harder += stepG) {
+        double most = Math.min(MOST_CLOSING_G, SHARE_TO_CLOSE * forces.body.limitPositiveG() - usual.pullG() + stepG);
+        for (double harder = 0; harder <= most; harder += stepG) {
             for (double topShare : topShares) {
                 if (tries.shaped == null) {
                     attempt(elements, from, attempt(harder, topShare, SHARE_TO_CLOSE), tries);
