@@ -56,6 +56,7 @@ public final class LoadedShow {
     /** What is shared with what becomes of the show. */
     private static final class Known {
         private final FlownContents flown = new FlownContents();
+        private final LastBands bands = new LastBands();
         private volatile List<Pass> passes = List.of();
     }
 
@@ -99,6 +100,15 @@ public final class LoadedShow {
                 prediction(act.id(), variant.name()).ifPresent(Prediction::times);
             }
         }
+    }
+
+    /** Whether the flights behind every band were flown; predicts what was not asked for yet. */
+    public boolean hasBands() {
+        return show.acts().stream()
+                .allMatch(act -> act.variants().stream()
+                        .allMatch(variant -> prediction(act.id(), variant.name())
+                                .map(Prediction::hasBands)
+                                .orElse(true)));
     }
 
     /** Flies as many flights for every band as it needs to change no more; takes a moment. */
@@ -210,6 +220,7 @@ public final class LoadedShow {
         return new Prediction(
                 new Predictor(show, catalogue, act, variant),
                 workers,
+                shared.bands,
                 flights,
                 this::passes,
                 flight -> WhereToLook.of(show, act, flight),

@@ -1,5 +1,6 @@
 package crowdline.loaded;
 
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.atomic.AtomicReference;
@@ -34,6 +35,14 @@ final class Once<T> {
             mine.completeExceptionally(e);
             throw e;
         }
+    }
+
+    /** What was worked out; empty while it was not, which begins no work. */
+    Optional<T> known() {
+        CompletableFuture<T> now = begun.get();
+        return now == null || !now.isDone() || now.isCompletedExceptionally()
+                ? Optional.empty()
+                : Optional.of(now.join());
     }
 
     private static <T> T await(CompletableFuture<T> first) {

@@ -39,6 +39,7 @@ public final class Prediction {
     private final Once<Varied> firstVaried;
     private final Once<Map<String, FigureMoments>> moments;
     private final Workers workers;
+    private final LastBands last;
     private final Supplier<List<Pass>> passes;
     private final Function<Flight, Map<String, String>> lookedFor;
     private volatile Map<String, String> where = Map.of();
@@ -62,6 +63,7 @@ public final class Prediction {
 
     /**
      * @param workers fly the varied flights
+     * @param last how wide bands were before
      * @param firstFlights how many of them are behind the first bands, 1 or more
      * @param passes those of the show, as they are now
      * @param lookedFor where the crowd looks as each figure begins, by its id
@@ -71,6 +73,7 @@ public final class Prediction {
     Prediction(
             Predictor predictor,
             Workers workers,
+            LastBands last,
             int firstFlights,
             Supplier<List<Pass>> passes,
             Function<Flight, Map<String, String>> lookedFor,
@@ -80,6 +83,7 @@ public final class Prediction {
         this.predictor = predictor;
         this.passes = passes;
         this.workers = workers;
+        this.last = last;
         firstVaried = new Once<>(() -> varied(firstFlights));
         moments = new Once<>(() -> seen(flight()));
         this.crowdM = crowdM;
@@ -140,6 +144,16 @@ public final class Prediction {
             taught = known;
         }
         return known.learned();
+    }
+
+    /** Whether the flights behind the bands were flown. */
+    public boolean hasBands() {
+        return refined != null || firstVaried.known().isPresent();
+    }
+
+    /** As {@link #learned}, at once: a band whose flights were not flown yet is as wide as the last of that figure. */
+    public LearnedTimes learnedAtOnce() {
+        return hasBands() ? learned() : LearnedTimes.of(varied(last.of(outline)).times(), passes.get());
     }
 
     /** The bands behind the times, one for each figure of the flight. */
@@ -203,6 +217,11 @@ public final class Prediction {
     private Varied varied(int flights) {
         List<Spread.Band> bands =
                 new Spread(predictor, SEED, workers).fly(flights, share -> {}).bands();
+        last.flown(outline, bands);
+        return varied(bands);
+    }
+
+    private Varied varied(List<Spread.Band> bands) {
         Map<String, FigureMoments> seen = moments.get();
         return new Varied(bands, PredictedTimes.of(outline, bands).with(id -> Objects.requireNonNull(seen.get(id))));
     }

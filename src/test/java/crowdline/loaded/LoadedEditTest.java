@@ -1,6 +1,7 @@
 package crowdline.loaded;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import crowdline.flight.Workers;
 import crowdline.show.Act;
@@ -15,12 +16,15 @@ import crowdline.show.figure.RemarkKind;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.ShowFile;
+import crowdline.timing.FigureTime;
+import crowdline.timing.LearnedTimes;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.IntConsumer;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -31,13 +35,20 @@ import org.junit.jupiter.api.TestInstance;
 class LoadedEditTest {
     private Show show;
     private LoadedShow loaded;
+    /** Varied flights flown so far. */
+    private int varied;
 
     @BeforeAll
     void load() throws Exception {
         byte[] content = Files.readAllBytes(Path.of("src/test/resources/crowdline/shows", "fenmarsh-air-day.json"));
         show = ShowFile.soundBefore(content).orElseThrow();
-        loaded = new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, Workers.ALONE, 1);
+        loaded = new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, this::fly, 2);
         loaded.predictAll((n, all) -> {});
+    }
+
+    private void fly(int count, IntConsumer work) {
+        varied += count;
+        Workers.ALONE.each(count, work);
     }
 
     private static Prediction of(LoadedShow loaded, Act act, Variant variant) {
@@ -74,6 +85,35 @@ class LoadedEditTest {
 
     private static List<String> ofAct(Act act) {
         return act.variants().stream().map(v -> act.id() + " " + v.name()).toList();
+    }
+
+    /** As many varied flights are needed for the bands; the time of each figure is known without them. */
+    @Test
+    void bandsOfAnEditedActAreAsWideAsTheLastUntilTheyWereFlown() {
+        Show higher = withFirst(act -> entering(act, 100));
+        LoadedShow next = loaded.with(higher);
+        Act act = show.acts().get(0);
+        Variant variant = act.variants().get(0);
+        int before = varied;
+
+        assertThat(next.hasBands()).isFalse();
+        LearnedTimes atOnce = of(next, act, variant).learnedAtOnce();
+        assertThat(varied).isEqualTo(before);
+        List<FigureTime> last = of(loaded, act, variant).times().figures();
+        for (int i = 0; i < last.size(); i++) {
+            FigureTime now = atOnce.times().figures().get(i);
+            assertThat(now.highS() / now.durationS())
+                    .isCloseTo(last.get(i).highS() / last.get(i).durationS(), within(1e-9));
+        }
+
+        LearnedTimes flown = of(next, act, variant).learned();
+        assertThat(varied).isGreaterThan(before);
+        assertThat(flown.times().figures())
+                .extracting(FigureTime::durationS)
+                .isEqualTo(atOnce.times().figures().stream()
+                        .map(FigureTime::durationS)
+                        .toList());
+        assertThat(of(next, act, variant).learnedAtOnce()).isEqualTo(flown);
     }
 
     @Test

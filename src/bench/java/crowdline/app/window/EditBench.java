@@ -13,6 +13,8 @@ import crowdline.loaded.LoadedShow;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.catalogue.Catalogue;
+import crowdline.show.check.LocatedFinding;
+import crowdline.show.check.ShowRules;
 import crowdline.show.figure.Figure;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.show.CatalogueFile;
@@ -20,6 +22,7 @@ import crowdline.storage.show.KindsFile;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -85,7 +88,19 @@ public class EditBench {
                 .show();
     }
 
-    /** The edit and all that Prepare shows of it. */
+    /** The edit and what Prepare shows of it at once: prediction, picture, findings and seconds. */
+    @Benchmark
+    public PrepareView shownAtOnce() throws CannotBe {
+        Show next = edited();
+        LoadedShow judged = loaded.with(next);
+        List<LocatedFinding> findings = new ArrayList<>();
+        ShowRules.check(next, catalogue)
+                .forEach(f -> findings.add(LocatedFinding.inNoLine(f.severity(), f.code(), f.message())));
+        findings.addAll(judged.findings());
+        return LoadedPredictions.viewAtOnce(judged, findings);
+    }
+
+    /** The edit and all that Prepare shows of it in the end, with bands. */
     @Benchmark
     public PrepareView shown() throws CannotBe {
         return LoadedPredictions.view(loaded.with(edited()), List.of());

@@ -57,6 +57,14 @@ final class EditJudge {
         findings.addAll(
                 document == null ? ofShow.stream().map(EditJudge::inNoLine).toList() : document.locate(ofShow));
         findings.addAll(loaded.findings());
+        if (!loaded.hasBands()) {
+            // Nobody waits for the flights behind the bands.
+            var atOnce = LoadedPredictions.viewAtOnce(loaded, findings);
+            window.accept(frame -> frame.showPrepare(atOnce));
+            if (superseded.getAsBoolean()) {
+                return;
+            }
+        }
         var view = LoadedPredictions.view(loaded, findings);
         window.accept(frame -> frame.showPrepare(view));
         if (superseded.getAsBoolean()) {

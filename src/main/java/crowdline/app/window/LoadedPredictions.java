@@ -15,9 +15,15 @@ import crowdline.timing.ActTimes;
 import crowdline.timing.LearnedTimes;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
-/** What Prepare shows of the predictions of a show. */
-public record LoadedPredictions(LoadedShow loaded) implements PreparePresenter.Predictions {
+/**
+ * What Prepare shows of the predictions of a show.
+ *
+ * @param learned the times of a prediction
+ */
+public record LoadedPredictions(LoadedShow loaded, Function<Prediction, LearnedTimes> learned)
+        implements PreparePresenter.Predictions {
     @Override
     public Optional<Flight> flight(Act act, Variant variant) {
         return loaded.prediction(act.id(), variant.name()).map(Prediction::flight);
@@ -25,7 +31,8 @@ public record LoadedPredictions(LoadedShow loaded) implements PreparePresenter.P
 
     @Override
     public Optional<ActTimes> times(Act act, Variant variant) {
-        return loaded.prediction(act.id(), variant.name()).map(Prediction::times);
+        return loaded.prediction(act.id(), variant.name())
+                .map(p -> learned.apply(p).times());
     }
 
     @Override
@@ -39,12 +46,22 @@ public record LoadedPredictions(LoadedShow loaded) implements PreparePresenter.P
         PassesPresenter presenter = new PassesPresenter(
                 id -> prediction.outline().figure(id).map(FigureFlight::name).orElse(id),
                 loaded.show().venue().timeZone());
-        return presenter.view(prediction.learned(), LearnedTimes.ofAct(loaded.passes(), act.id(), variant.name()));
+        return presenter.view(learned.apply(prediction), LearnedTimes.ofAct(loaded.passes(), act.id(), variant.name()));
     }
 
     /** The show at a glance, with what was found in it. */
     public static PrepareView view(LoadedShow loaded, List<LocatedFinding> findings) {
-        return new PreparePresenter(loaded.catalogue(), loaded.spoken(), new LoadedPredictions(loaded))
+        return view(loaded, Prediction::learned, findings);
+    }
+
+    /** The same, with bands that wait for no flights. */
+    public static PrepareView viewAtOnce(LoadedShow loaded, List<LocatedFinding> findings) {
+        return view(loaded, Prediction::learnedAtOnce, findings);
+    }
+
+    private static PrepareView view(
+            LoadedShow loaded, Function<Prediction, LearnedTimes> learned, List<LocatedFinding> findings) {
+        return new PreparePresenter(loaded.catalogue(), loaded.spoken(), new LoadedPredictions(loaded, learned))
                 .view(loaded.show(), findings);
     }
 }

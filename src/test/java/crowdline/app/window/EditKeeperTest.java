@@ -13,6 +13,7 @@ import crowdline.running.RunningShow;
 import crowdline.show.Act;
 import crowdline.show.DayAir;
 import crowdline.show.Show;
+import crowdline.show.figure.Placing;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
 import crowdline.speech.pace.Pace;
@@ -243,6 +244,35 @@ class EditKeeperTest {
         busy.edited(withFact("One more."));
         io.remove(0).run();
         assertThat(shown).hasValue(4);
+    }
+
+    /** The act is shown before the flights behind its bands are flown, and again with them. */
+    @Test
+    void editedActIsShownAtOnceAndThenWithItsBands() throws Exception {
+        AtomicInteger shown = new AtomicInteger();
+        EditKeeper keeper = keeper(work -> shown.incrementAndGet(), Runnable::run);
+        keeper.open();
+        shown.set(0);
+        Show show = inFile(file());
+        keeper.edited(
+                show.withActs(show.acts().stream().map(EditKeeperTest::higher).toList(), show.remarks()));
+        // At once, with bands, the plan, and the facts.
+        assertThat(shown).hasValue(4);
+    }
+
+    private static Act higher(Act act) {
+        Placing entry = Objects.requireNonNull(act.entry());
+        return new Act(
+                act.id(),
+                act.title(),
+                act.performer(),
+                act.airframe(),
+                act.slotStart(),
+                act.slotMinutes(),
+                new Placing(entry.alongM(), entry.awayM(), entry.heightFt() + 100, entry.kt(), entry.heading()),
+                act.figures(),
+                act.variants(),
+                act.remarks());
     }
 
     @Test
