@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
 final class Choosing {
     /** How many ways are kept at each figure. */
     private static final int BREADTH = 12;
+    /** How many figures it looks ahead when it chooses again. */
+    private static final int HORIZON = 4;
     /** Other places to begin a figure that is pinned nowhere, as shares of how far figures are spread. */
     private static final double[] ELSEWHERE = {-0.75, -0.4, 0.4, 0.75};
     /** What a metre away from where it would be best seen is worth, seconds. */
@@ -72,25 +74,43 @@ final class Choosing {
     /** For each figure where and which way it is to begin; a choice without one for what is not flown. */
     List<Choice> chosen(List<Wish> wishes) {
         lookAhead(wishes);
-        List<Branch> branches = List.of();
-        for (int i = 0; i < wishes.size(); i++) {
-            Wish wish = wishes.get(i);
+        return wishes.isEmpty() ? List.of() : best(beginnings(wishes.get(0)), wishes.subList(1, wishes.size()));
+    }
+
+    /**
+     * The same from where the aircraft has come to by then.
+     *
+     * @param next the next figures of those that were chosen for
+     * @param turnedBack whether it only turns round before them
+     */
+    List<Choice> chosen(List<Wish> next, FlightState at, boolean turnedBack) {
+        List<Choice> choices = best(
+                List.of(new Branch(null, new Choice(null), at, 0, turnedBack)),
+                next.subList(0, Math.min(HORIZON, next.size())));
+        return choices.subList(1, choices.size());
+    }
+
+    private List<Choice> best(List<Branch> begun, List<Wish> wishes) {
+        List<Branch> branches = kept(begun);
+        for (Wish wish : wishes) {
             List<Branch> next = new ArrayList<>();
-            if (i == 0) {
-                next.addAll(beginnings(wish));
-            } else {
-                for (Branch branch : branches) {
-                    next.addAll(after(branch, wish));
-                }
+            for (Branch branch : branches) {
+                next.addAll(after(branch, wish));
             }
-            next.sort(Comparator.comparingDouble(Branch::cost));
-            branches = List.copyOf(next.subList(0, Math.min(BREADTH, next.size())));
+            branches = kept(next);
         }
         List<Choice> choices = new ArrayList<>();
         for (Branch b = branches.isEmpty() ? null : branches.get(0); b != null; b = b.before()) {
             choices.add(0, b.choice());
         }
         return choices;
+    }
+
+    private static List<Branch> kept(List<Branch> branches) {
+        return branches.stream()
+                .sorted(Comparator.comparingDouble(Branch::cost))
+                .limit(BREADTH)
+                .toList();
     }
 
     private List<Branch> beginnings(Wish wish) {

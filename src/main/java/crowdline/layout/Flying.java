@@ -57,6 +57,17 @@ final class Flying {
         this.raisedM = raisedM;
     }
 
+    /** Where the aircraft is by now; null before it begins. */
+    @Nullable
+    FlightState at() {
+        return at;
+    }
+
+    /** Whether it only turns round before the next figure. */
+    boolean isTurningBack() {
+        return turnBack != null;
+    }
+
     void fly(Wish wish, @Nullable Entry to) {
         switch (wish.role()) {
             case TAKE_OFF -> takeOff(wish);

@@ -19,6 +19,8 @@ final class Joining {
     private static final double NEAR_M = 40;
     /** Near enough to a height, metres. */
     private static final double LEVEL_M = 8;
+    /** Too low by less than this it does not come round once more, metres. */
+    private static final double SHORT_M = 40;
     /** Higher than wanted by this much is of no matter, metres. */
     private static final double HIGH_M = 25;
 
@@ -202,7 +204,7 @@ final class Joining {
             pieces.add(back);
             at = back.to();
             double low = Math.abs(lowM(at, to));
-            if (isGood(at, to) || low > 0.8 * missing) {
+            if (isGood(at, to) || low > 0.8 * missing || isNearlyGood(at, to)) {
                 return pieces;
             }
             missing = low;
@@ -232,6 +234,12 @@ final class Joining {
                 && at.speedMps() >= to.slowestMps()
                 && at.speedMps() <= to.fastestMps()
                 && (climbing.sinks() || (lowM(at, to) <= LEVEL_M && lowM(at, to) >= -HIGH_M));
+    }
+
+    /** Whether only a few metres of height are missing, for which nobody comes round again: it is aimed higher instead. */
+    private boolean isNearlyGood(FlightState at, Entry to) {
+        double low = lowM(at, to);
+        return low > 0 && low < SHORT_M && isGood(at, to.raised(-low));
     }
 
     /** How far below the height wanted, metres; nothing where height is of no matter. */

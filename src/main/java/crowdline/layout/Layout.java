@@ -1,6 +1,7 @@
 package crowdline.layout;
 
 import crowdline.flight.FigureTrial;
+import crowdline.flight.body.FlightState;
 import crowdline.measure.Units;
 import java.util.List;
 import java.util.Locale;
@@ -25,8 +26,9 @@ public final class Layout {
 
     /** The act of these figures in this order. */
     public LaidOut of(List<Wish> wishes) {
-        List<Choosing.Choice> choices = new Choosing(ground).chosen(wishes);
-        LaidOut laid = flown(wishes, choices, 0);
+        Choosing choosing = new Choosing(ground);
+        List<Choosing.Choice> choices = choosing.chosen(wishes);
+        LaidOut laid = flown(wishes, choosing, choices, 0);
         double raise = 0;
         for (int i = 0; i < MOST_RAISES && raise < MOST_RAISED_M; i++) {
             double missing = missing(laid);
@@ -34,7 +36,7 @@ public final class Layout {
                 break;
             }
             raise = Math.min(raise + missing + 2, MOST_RAISED_M);
-            laid = flown(wishes, choices, raise);
+            laid = flown(wishes, choosing, choices, raise);
         }
         double missing = raise < MOST_RAISED_M ? 0 : missing(laid);
         return missing < 1 ? laid : laid.with(tooLong(wishes.get(0), missing));
@@ -65,10 +67,17 @@ public final class Layout {
         return least < 0 ? -least : 0;
     }
 
-    private LaidOut flown(List<Wish> wishes, List<Choosing.Choice> choices, double raisedM) {
+    private LaidOut flown(List<Wish> wishes, Choosing choosing, List<Choosing.Choice> choices, double raisedM) {
         Flying flying = new Flying(ground, raisedM);
         for (int i = 0; i < wishes.size(); i++) {
+            FlightState at = flying.at();
             Entry entry = choices.get(i).entry();
+            if (entry != null && at != null) {
+                // It is not quite where it was thought to be by now.
+                entry = choosing.chosen(wishes.subList(i, wishes.size()), at, flying.isTurningBack())
+                        .get(0)
+                        .entry();
+            }
             flying.fly(wishes.get(i), entry == null ? null : entry.raised(raisedM));
         }
         return flying.laid();
