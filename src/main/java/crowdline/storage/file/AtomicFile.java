@@ -11,6 +11,7 @@ import java.nio.file.OpenOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFilePermission;
 import java.util.Set;
 
 /**
@@ -21,6 +22,9 @@ import java.util.Set;
 public final class AtomicFile {
     /** Virus scanners and indexers hold a file for a moment after it is written; common practice, no source. */
     private static final int TRIES = 5;
+
+    private static final Set<PosixFilePermission> WRITING =
+            Set.of(PosixFilePermission.OWNER_WRITE, PosixFilePermission.GROUP_WRITE, PosixFilePermission.OTHERS_WRITE);
 
     private final Disk disk;
     private final Pause pause;
@@ -70,6 +74,9 @@ public final class AtomicFile {
                 throw new IOException("it is a folder, a pipe or a device and not a file");
             }
             Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+            if (isReadOnly(target)) {
+                throw new IOException("it is marked as read-only");
+            }
             fresh = beside(target, ".saving");
             Files.deleteIfExists(fresh); // left by a save the machine did not survive
             disk.write(fresh, bytes);
@@ -107,6 +114,16 @@ public final class AtomicFile {
             discard(fresh, e);
             throw e;
         }
+    }
+
+    /** Another file could be put in its place all the same; whoever marked it so did not mean that. */
+    private boolean isReadOnly(Path target) throws IOException {
+        return !ownerOnly
+                && Files.exists(target)
+                && (!Files.isWritable(target)
+                        || (Files.getFileStore(target).supportsFileAttributeView("posix")
+                                && Files.getPosixFilePermissions(target).stream()
+                                        .noneMatch(WRITING::contains)));
     }
 
     private void keepPrevious(Path target) throws IOException {

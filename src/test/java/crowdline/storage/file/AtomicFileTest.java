@@ -137,6 +137,17 @@ class AtomicFileTest {
                 .hasMessageStartingWith("/proc/day.json could not be saved: ");
     }
 
+    /** A move could put another in its place, even where it may not be written. */
+    @Test
+    void fileMarkedReadOnlyStays() throws IOException {
+        assertThat(file().toFile().setReadOnly()).isTrue();
+        assertThatThrownBy(() -> new AtomicFile().write(file(), NEW))
+                .isInstanceOf(ShowFileException.class)
+                .hasMessage(file() + " could not be saved: it is marked as read-only; the file is as it was");
+        assertThat(file()).hasContent("old");
+        assertThat(names()).containsExactly("day.json");
+    }
+
     @Test
     @EnabledOnOs(OS.LINUX)
     void permissionsAndLinksStay() throws IOException {
