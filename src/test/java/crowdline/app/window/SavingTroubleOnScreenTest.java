@@ -156,7 +156,7 @@ class SavingTroubleOnScreenTest {
         private final Path folder;
         private final boolean isDisk;
 
-        Full(Path folder) throws Exception {
+        Full(Path folder) throws IOException {
             Files.createDirectories(folder);
             isDisk = run("mount", "-t", "tmpfs", "-o", "size=4k", "none", folder.toString());
             this.folder = isDisk ? folder : Path.of("/proc");
@@ -170,20 +170,23 @@ class SavingTroubleOnScreenTest {
             return isDisk ? "No space left on device" : "";
         }
 
-        private static boolean run(String... command) throws InterruptedException {
+        private static boolean run(String... command) {
             try {
-                Process process = new ProcessBuilder(command)
-                        .redirectErrorStream(true)
-                        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                        .start();
-                return process.waitFor() == 0;
+                return new ProcessBuilder(command)
+                                .redirectErrorStream(true)
+                                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                                .start()
+                                .onExit()
+                                .join()
+                                .exitValue()
+                        == 0;
             } catch (IOException e) {
                 return false;
             }
         }
 
         @Override
-        public void close() throws Exception {
+        public void close() {
             if (isDisk) {
                 run("umount", "-l", folder.toString());
             }
