@@ -108,6 +108,7 @@ class ArchitectureTest {
             new Room("console.words", "a place"),
             new Room("console.walk", "a place"),
             new Room("console.live", "a place"),
+            new Room("console.practice", "a practice is asked for and told of, whatever flies it"),
             new Room("console.debrief", "a place"),
             new Room("console.glossary", "a place"),
             new Room("console", "the frame holds the places and is known to none"),

@@ -67,6 +67,7 @@ public final class ConsoleFrame extends JFrame {
     private final transient KeyDispatcher dispatcher;
     private final transient IncidentCall incident;
     private final transient PedalPresses pedals;
+    private final transient PracticeGuide practice;
     private final Timer ticker = new Timer(FRAME_MS, e -> refresh());
     private final transient Courier<PrepareView> prepareCourier;
     private final transient Courier<EmptyShow.Shown> emptyCourier;
@@ -113,7 +114,8 @@ public final class ConsoleFrame extends JFrame {
         dispatcher = new KeyDispatcher(actions, new FirstKeys(this, front, pane, tour, this::resume));
         pedals = new PedalPresses(actions, dispatcher, pane::showLearned);
         pedals.use(host.pedals().learned());
-        window = new WindowCommands(this, host, pane, windows, pedals, edit, tour);
+        practice = new PracticeGuide(this, host.practice(), pane, incident, host::say, this::go);
+        window = new WindowCommands(this, host, pane, windows, pedals, edit, tour, practice);
         commands = window.table(this::go);
         steps = edit.steps(said -> pane.foot().say(host.nowS(), said));
         pane.allowing(commands::possible, steps::possible);
@@ -177,6 +179,12 @@ public final class ConsoleFrame extends JFrame {
         super.removeNotify();
     }
 
+    @Override
+    public void dispose() {
+        practice.close();
+        super.dispose();
+    }
+
     /** Shows the show at a glance; from any thread. */
     public void showPrepare(PrepareView view) {
         prepareCourier.send(view);
@@ -206,8 +214,7 @@ public final class ConsoleFrame extends JFrame {
     public void onAir(@Nullable OnAir show) {
         SwingUtilities.invokeLater(() -> {
             pane.walk().walk(null);
-            pane.live().run(show);
-            incident.runs(show);
+            practice.day(show);
             changed();
         });
     }

@@ -74,6 +74,8 @@ public final class ConsoleMenus {
         show.add(item(Command.INTO_LIVE));
         show.add(item(Command.METAR));
         show.addSeparator();
+        show.add(item(Command.PRACTICE_FLIGHT));
+        show.addSeparator();
         show.add(item(Command.RECEIVER));
         show.add(item(Command.PEDALS));
         show.add(item(Command.PACE));

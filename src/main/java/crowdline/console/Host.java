@@ -10,6 +10,7 @@ import crowdline.console.pace.PaceHost;
 import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.pedals.PedalHost;
+import crowdline.console.practice.PracticeHost;
 import crowdline.console.prepare.PrepareHost;
 import crowdline.console.preview.PaperHost;
 import crowdline.console.receiver.Receivers;
@@ -71,6 +72,11 @@ public interface Host {
     /** What the choice of a speaker and the timing of one ask. */
     default PaceHost pace() {
         return IdlePaceHost.NONE;
+    }
+
+    /** What practising asks. */
+    default PracticeHost practice() {
+        return PracticeHost.NONE;
     }
 
     /** What pedals and remotes ask. */

@@ -24,6 +24,7 @@ final class WindowCommands {
     private final TourGuide tour;
     private final FullScreen fullScreen;
     private final EditCommands edit;
+    private final PracticeGuide practice;
 
     WindowCommands(
             JFrame frame,
@@ -32,7 +33,9 @@ final class WindowCommands {
             Windows windows,
             PedalPresses pedals,
             EditCommands edit,
-            TourGuide tour) {
+            TourGuide tour,
+            PracticeGuide practice) {
+        this.practice = practice;
         this.edit = edit;
         this.frame = frame;
         this.host = host;
@@ -51,6 +54,7 @@ final class WindowCommands {
         CommandTable.Filling table = CommandTable.of(Command.Scope.WINDOW)
                 .on(Command.NEW_SHOW, outside, this::begin)
                 .on(Command.OPEN, outside, this::chooseShow)
+                .on(Command.PRACTICE_FLIGHT, outside, practice::turn)
                 .on(Command.RECEIVER, outside, windows::chooseReceiver)
                 .on(Command.PEDALS, outside, () -> pedals.ask(frame, look(), host.pedals()))
                 .on(
@@ -87,6 +91,7 @@ final class WindowCommands {
         LookAndFeel.wear(appearance);
         pane.wear(appearance);
         tour.wear(appearance);
+        practice.wear(appearance);
         host.keep(appearance);
     }
 

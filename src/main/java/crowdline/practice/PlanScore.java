@@ -31,7 +31,9 @@ final class PlanScore {
 
     List<Line> lines() {
         List<Line> lines = new ArrayList<>();
-        flight.changes().stream().filter(c -> c.kind() != Kind.GUSTY).forEach(c -> lines.add(line(c)));
+        flight.changes().stream()
+                .filter(c -> c.kind() != Kind.GUSTY && run.hadTimeAfter(c.seenS()))
+                .forEach(c -> lines.add(line(c)));
         OptionalDouble opened = run.incidentS();
         double incidentS = flight.change(Kind.INCIDENT).map(Change::seenS).orElse(Double.POSITIVE_INFINITY);
         if (opened.isPresent() && opened.getAsDouble() < incidentS) {

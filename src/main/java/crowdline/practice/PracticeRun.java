@@ -17,18 +17,24 @@ import java.util.function.Predicate;
 
 /** What the commentator did in a practice, state by state. */
 final class PracticeRun {
+    /** Whoever leaves sooner after something than this has not missed it, seconds: as late as it still counts as seen soon. */
+    private static final double NEEDS_S = 8;
+
     private final String actId;
     private final List<At> states;
+    private final double leftS;
 
-    private PracticeRun(String actId, List<At> states) {
+    private PracticeRun(String actId, List<At> states, double leftS) {
         this.actId = actId;
         this.states = states;
+        this.leftS = leftS;
     }
 
     /** The state from a time on. */
     private record At(double atS, LiveState state) {}
 
-    static PracticeRun of(PracticeFlight flight, List<? extends LiveEvent> events) {
+    /** @param leftS when it was left */
+    static PracticeRun of(PracticeFlight flight, List<? extends LiveEvent> events, double leftS) {
         List<At> states = new ArrayList<>();
         LiveState state = LiveState.initial();
         for (LiveEvent event : events) {
@@ -37,7 +43,12 @@ final class PracticeRun {
                 states.add(new At(event.atS(), state));
             }
         }
-        return new PracticeRun(flight.actId(), List.copyOf(states));
+        return new PracticeRun(flight.actId(), List.copyOf(states), leftS);
+    }
+
+    /** Whether there was time to do something about what was seen then. */
+    boolean hadTimeAfter(double seenS) {
+        return seenS + NEEDS_S <= leftS;
     }
 
     private LiveState last() {

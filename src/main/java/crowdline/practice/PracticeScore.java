@@ -55,7 +55,20 @@ public record PracticeScore(List<Line> lines) {
      * @param events what happened in its session, in that order; what was refused changes nothing
      */
     public static PracticeScore of(PracticeFlight flight, ShowLookup words, List<? extends LiveEvent> events) {
-        PracticeRun run = PracticeRun.of(flight, events);
+        return of(flight, words, events, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * The score of a practice that was left.
+     *
+     * @param leftS when it was left, seconds of the practice; what there was no time left for is not told
+     */
+    public static PracticeScore of(
+            PracticeFlight flight, ShowLookup words, List<? extends LiveEvent> events, double leftS) {
+        PracticeRun run = PracticeRun.of(flight, events, leftS);
+        if (flight.pieces().stream().noneMatch(p -> p.kind() != Piece.Kind.WAY && run.hadTimeAfter(p.fromS()))) {
+            return new PracticeScore(List.of());
+        }
         List<Line> lines = new ArrayList<>();
         lines.addAll(new PlanScore(flight, run).lines());
         lines.addAll(new StepScore(flight, run, words).lines());

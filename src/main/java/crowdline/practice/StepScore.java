@@ -30,7 +30,7 @@ final class StepScore {
     List<Line> lines() {
         List<Line> lines = new ArrayList<>();
         List<Piece> figures = flight.pieces().stream()
-                .filter(p -> p.kind() == Piece.Kind.FIGURE)
+                .filter(p -> p.kind() == Piece.Kind.FIGURE && run.hadTimeAfter(p.fromS()))
                 .toList();
         int inStep = 0;
         for (Piece piece : figures) {

@@ -33,7 +33,7 @@ final class TalkScore {
         this.run = run;
         this.words = words;
         figures = flight.pieces().stream()
-                .filter(p -> p.kind() == Piece.Kind.FIGURE)
+                .filter(p -> p.kind() == Piece.Kind.FIGURE && run.hadTimeAfter(p.fromS()))
                 .toList();
     }
 
@@ -124,12 +124,20 @@ final class TalkScore {
                                 .orElse(0.0);
     }
 
+    /** After an incident nobody is asked for thanks. */
     private List<Line> duties(Act act) {
+        double untilS = flight.change(Change.Kind.INCIDENT).map(Change::seenS).orElse(Double.POSITIVE_INFINITY);
         List<Remark> due = new ArrayList<>();
         for (Piece piece : figures) {
-            due.addAll(of(act, piece.figureId(), RemarkKind.DUTY));
+            if (piece.toS() < untilS && run.hadTimeAfter(piece.toS())) {
+                due.addAll(of(act, piece.figureId(), RemarkKind.DUTY));
+            }
         }
-        act.remarks().stream().filter(r -> r.kind() == RemarkKind.DUTY).forEach(due::add);
+        if (untilS == Double.POSITIVE_INFINITY && run.hadTimeAfter(flight.endS())) {
+            due.addAll(act.remarks().stream()
+                    .filter(r -> r.kind() == RemarkKind.DUTY)
+                    .toList());
+        }
         List<Line> lines = new ArrayList<>();
         for (Remark duty : due) {
             if (said(duty).isEmpty()) {

@@ -6,6 +6,7 @@ import crowdline.ProgramClasses;
 import crowdline.console.foot.FootBar;
 import crowdline.console.pace.PacePanel;
 import crowdline.console.place.Place;
+import crowdline.console.practice.ScorePanel;
 import crowdline.console.receiver.ReceiverRow;
 import java.awt.Component;
 import java.awt.FileDialog;
@@ -107,7 +108,11 @@ public final class OwnWindows {
                         "pace",
                         () -> own.in(Place.GLOSSARY, KeyEvent.VK_U),
                         "pace, while a speaker is timed",
-                        own::timing));
+                        own::timing,
+                        "a practice flight",
+                        () -> own.in(Place.LIVE, KeyEvent.VK_G),
+                        "how a practice went",
+                        own::scored));
         all.put("crowdline.console.pedals.PortPart", Map.of("pedals", () -> own.in(Place.DEBRIEF, KeyEvent.VK_B)));
         all.put("crowdline.console.receiver.ReceiverDialog", Map.of("a flight log", own::flightLog));
         all.put(
@@ -142,6 +147,17 @@ public final class OwnWindows {
         go(place);
         window.pressUntil(
                 "a window is open", () -> window.otherWindows().findAny().isPresent(), ctrl, KeyEvent.VK_CONTROL);
+        window.inFront();
+    }
+
+    private void scored() {
+        RealWindow.onEventThread(() -> window.host.practice.over = true);
+        in(Place.LIVE, KeyEvent.VK_G);
+        window.pressUntil(
+                "it is told how it went",
+                () -> window.otherWindows()
+                        .anyMatch(w -> RealWindow.all(w).stream().anyMatch(ScorePanel.class::isInstance)),
+                KeyEvent.VK_ENTER);
         window.inFront();
     }
 

@@ -13,6 +13,7 @@ import crowdline.console.pace.RemarksToTime;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.pedals.PedalHost;
+import crowdline.console.practice.PracticeHost;
 import crowdline.console.preview.PaperHost;
 import crowdline.console.receiver.Receivers;
 import crowdline.console.theme.Appearance;
@@ -46,6 +47,7 @@ final class StageHost implements Host, EditHost, PedalHost, PaceHost, DebriefHos
     private boolean open = true;
 
     Runnable printing = () -> {};
+    final SamplePractice practice = new SamplePractice();
     private @Nullable ConsoleFrame frame;
 
     int quit;
@@ -140,6 +142,11 @@ final class StageHost implements Host, EditHost, PedalHost, PaceHost, DebriefHos
     @Override
     public PaceHost pace() {
         return this;
+    }
+
+    @Override
+    public PracticeHost practice() {
+        return practice;
     }
 
     @Override

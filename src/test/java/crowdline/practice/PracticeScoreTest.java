@@ -308,6 +308,33 @@ class PracticeScoreTest {
     }
 
     @Test
+    void whatWasNotWaitedForIsNotHeldAgainstAnybody() {
+        stepsAt(31, 40, 50);
+        PracticeFlight flight = flight(
+                List.of(piece("loop", 30, 40), piece("pass", 40, 50), piece("stall", 50, 60)),
+                new Change(Kind.LATE, List.of(), "", 30),
+                new Change(Kind.SWAPPED, List.of("pass", "stall"), "the stall turn and the low pass", 40));
+
+        PracticeScore left = PracticeScore.of(flight, words(), events, 42);
+
+        assertThat(left.lines())
+                .extracting(Line::words)
+                .containsExactly(
+                        "The act began 0 s late; you began it 1 s after that.",
+                        "You were in step with every figure, within 3 s of its beginning.",
+                        "0 of 1 calls came on time.",
+                        "The loop began, and no key said that it was called.");
+        assertThat(PracticeScore.of(flight, words(), events, 37).lines()).isEmpty();
+    }
+
+    @Test
+    void afterAnIncidentNoDutyIsAskedFor() {
+        happens(new FlightEvent.ActStarted(30), new IncidentEvent.IncidentOpened(39));
+
+        assertThat(told(incident(), About.DUTIES)).isEmpty();
+    }
+
+    @Test
     void whatWasTakenBackIsNotHeldAgainstAnybody() {
         happens(
                 new FlightEvent.ActStarted(20),

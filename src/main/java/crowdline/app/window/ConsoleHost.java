@@ -69,6 +69,7 @@ final class ConsoleHost implements Host {
     /** On the event thread only: when closing was asked for in mid-act. */
     private double askedToCloseS = Double.NEGATIVE_INFINITY;
 
+    private final PracticeKeeper practice;
     private final PedalListener pedals;
     private final ReceiverFinder receivers;
     /** Looks how the devices stand. */
@@ -91,7 +92,9 @@ final class ConsoleHost implements Host {
             Ticker ticker,
             Clock wall,
             WorkerThreads flights,
-            ExecutorService io) {
+            ExecutorService io,
+            PracticeKeeper practice) {
+        this.practice = practice;
         this.demoShow = demoShow.toAbsolutePath();
         this.settings = settings;
         this.opening = opening;
@@ -207,6 +210,11 @@ final class ConsoleHost implements Host {
     @Override
     public PaceHost pace() {
         return pace;
+    }
+
+    @Override
+    public PracticeKeeper practice() {
+        return practice;
     }
 
     @Override

@@ -5,6 +5,7 @@ import crowdline.app.shell.WindowOpener;
 import crowdline.console.ConsoleFrame;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
+import crowdline.console.practice.PracticeChoice;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
@@ -81,9 +82,18 @@ final class ConsoleWiring {
                 io);
         opening = new ShowOpener(folders.journals(), catalogue, loader, window, aircraft, io, machine, passes);
         WalkAndDebrief rehearsal = new WalkAndDebrief(opening, window, passes, folders.notes(), io, clock);
+        KeptSettings kept = new KeptSettings(settingsFile, settings, io);
+        PracticeKeeper practice = new PracticeKeeper(
+                opening::running,
+                kept,
+                machine,
+                new AircraftSource(machine.ticker()::nanos, ports),
+                ThreadLocalRandom.current().nextLong(1, PracticeChoice.MOST),
+                why -> opening.say(new Mark(Form.DIAMOND, Tone.CAUTION, why)),
+                io);
         host = new ConsoleHost(
                 folders.demoShow(),
-                new KeptSettings(settingsFile, settings, io),
+                kept,
                 opening,
                 window,
                 catalogue,
@@ -98,7 +108,8 @@ final class ConsoleWiring {
                 machine.ticker(),
                 machine.wall().withZone(ZoneId.systemDefault()),
                 flights,
-                io);
+                io,
+                practice);
     }
 
     ShowOpener opening() {

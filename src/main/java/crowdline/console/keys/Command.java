@@ -158,6 +158,11 @@ public enum Command {
     SAVE_AS("Save as…", Scope.WINDOW, "Save the show in another file", "ctrl shift S"),
     INTO_LIVE("Use in Live", Scope.WINDOW, "Save, and use the show as it is now in Live", "ctrl L"),
     PRINT("Print…", Scope.WINDOW, "Cue cards, running sheet and other paper: look, print, save", "ctrl P"),
+    PRACTICE_FLIGHT(
+            "Practice flight…",
+            Scope.WINDOW,
+            "Live on a flight that does not keep to its plan; again to leave",
+            "ctrl G"),
     RECEIVER("Receiver…", Scope.WINDOW, "Where the aircraft's position comes from", "ctrl R"),
     PEDALS("Pedals and remotes…", Scope.WINDOW, "What a pedal or a remote's buttons do", "ctrl B"),
     PACE("Speaker and pace…", Scope.WINDOW, "Whose pace the times are for; time a speaker", "ctrl U"),

@@ -27,6 +27,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
 
     private final CardLayout cards = new CardLayout();
     private final LivePanel rows;
+    private final UnderSky underSky;
     private final LazyCard<IncidentPanel.Shown, IncidentPanel> incident;
     private final LazyCard<EmptyShow.Shown, EmptyShow> empty;
     private final transient ResumeWord word = new ResumeWord();
@@ -59,7 +60,8 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         incident = new LazyCard<>(
                 appearance, IncidentPanel::new, IncidentPanel::show, (page, a) -> page.wear(a, incidentScale()));
         empty = new LazyCard<>(appearance, a -> new EmptyShow(a, ways), EmptyShow::show, EmptyShow::wear);
-        add(rows, ROWS);
+        underSky = new UnderSky(rows);
+        add(underSky, ROWS);
         add(incident, INCIDENT);
         add(empty, EMPTY);
         setBackground(appearance.palette().ground());
@@ -71,6 +73,11 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         show = next;
         shown = null;
         closeNote();
+    }
+
+    /** Shows this above the rows from now on, or nothing. */
+    public void sky(@Nullable JComponent sky) {
+        underSky.put(sky);
     }
 
     /** The running show, or null. */

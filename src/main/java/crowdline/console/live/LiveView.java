@@ -42,6 +42,11 @@ public record LiveView(
         this(strip, now, say, next, incident, List.of(), handles, null);
     }
 
+    /** The same of an act that is only practised, and says so. */
+    public LiveView inPractice() {
+        return new LiveView(strip.inPractice(), now, say, next, incident, warnings, handles, told);
+    }
+
     public LiveView withTold(@Nullable Mark mark) {
         return new LiveView(strip, now, say, next, incident, warnings, handles, mark);
     }

@@ -2,6 +2,7 @@ package crowdline.console.live;
 
 import crowdline.console.paint.Box;
 import crowdline.console.paint.LabelledCells;
+import crowdline.console.paint.Mark;
 import crowdline.console.paint.Pen;
 import crowdline.console.theme.Appearance;
 
@@ -16,9 +17,10 @@ final class StripRow extends LiveRow<StripView> {
 
     @Override
     protected String spoken(StripView v) {
+        Mark practice = v.practice();
         return String.join(
                 ", ",
-                v.act(),
+                practice == null ? v.act() : practice.word() + ", " + v.act(),
                 v.timeInAct(),
                 v.drift().word(),
                 v.source().word(),
@@ -29,14 +31,17 @@ final class StripRow extends LiveRow<StripView> {
 
     @Override
     protected void paint(Pen pen, StripView v, Box box) {
-        new LabelledCells(pen, within(box), SHARES)
+        Mark practice = v.practice();
+        LabelledCells cells = new LabelledCells(pen, within(box), SHARES)
                 .name(v.act())
                 .words("Time in the act", v.timeInAct())
                 .mark("Against the plan", v.drift())
                 .mark("Following", v.source())
-                .mark("Position", v.sureness())
-                .mark("Last reading", v.reading())
-                .words("Time now", v.hour())
-                .paint();
+                .mark("Position", v.sureness());
+        // Nothing is read of an aircraft that is only painted.
+        LabelledCells all = practice == null
+                ? cells.mark("Last reading", v.reading()).words("Time now", v.hour())
+                : cells.mark("This flight", practice).words("Its clock", v.hour());
+        all.paint();
     }
 }

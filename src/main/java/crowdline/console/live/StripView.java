@@ -1,6 +1,9 @@
 package crowdline.console.live;
 
+import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
+import crowdline.console.theme.Tone;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The strip along the top.
@@ -12,6 +15,26 @@ import crowdline.console.paint.Mark;
  * @param sureness how sure the position is
  * @param reading age of the last reading
  * @param hour the clock at the venue
+ * @param practice that this is no act of the day, or null if it is one
  */
 public record StripView(
-        String act, String timeInAct, Mark drift, Mark source, Mark sureness, Mark reading, String hour) {}
+        String act,
+        String timeInAct,
+        Mark drift,
+        Mark source,
+        Mark sureness,
+        Mark reading,
+        String hour,
+        @Nullable Mark practice) {
+    private static final Mark PRACTICE = new Mark(Form.DIAMOND, Tone.CAUTION, "PRACTICE");
+
+    /** Of the day. */
+    public StripView(String act, String timeInAct, Mark drift, Mark source, Mark sureness, Mark reading, String hour) {
+        this(act, timeInAct, drift, source, sureness, reading, hour, null);
+    }
+
+    /** The same, of an act that is only practised. */
+    StripView inPractice() {
+        return new StripView(act, timeInAct, drift, source, sureness, reading, hour, PRACTICE);
+    }
+}

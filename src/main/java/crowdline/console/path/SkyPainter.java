@@ -60,7 +60,7 @@ public final class SkyPainter {
     private SkyPainter() {}
 
     /** From the pane to the surface, and how large the aircraft is drawn, metres. */
-    private record Place(PathFrame frame, double spanM) {}
+    record Place(PathFrame frame, double spanM) {}
 
     public static void paint(Pen pen, SkyView view, Box box) {
         if (view.isEmpty()) {
@@ -119,7 +119,7 @@ public final class SkyPainter {
         return poses.stream().flatMap(p -> view.eye().see(p.place()).stream()).toList();
     }
 
-    private static void ground(Pen pen, Eye eye, PathFrame frame, Box sky) {
+    static void ground(Pen pen, Eye eye, PathFrame frame, Box sky) {
         double y = frame.y(eye.heightM());
         if (y < sky.maxY()) {
             pen.fill(new Box(sky.x(), y, sky.w(), sky.maxY() - y), pen.palette().sunk());
@@ -147,7 +147,7 @@ public final class SkyPainter {
     }
 
     /** Thin and strong behind the aircraft, wide and faint where it is old. */
-    private static void smoke(Pen pen, SkyView view, Place place) {
+    static void smoke(Pen pen, SkyView view, Place place) {
         double nowS = view.pose().tS();
         List<Pose> behind = view.flown().between(Math.max(view.flown().fromS(), nowS - SMOKE_S), nowS);
         Graphics2D g = pen.surface();
@@ -245,7 +245,7 @@ public final class SkyPainter {
         return standing;
     }
 
-    private static void aircraft(Pen pen, SkyView view, Pose pose, Place place) {
+    static void aircraft(Pen pen, SkyView view, Pose pose, Place place) {
         PathFrame frame = place.frame();
         view.eye()
                 .see(pose.place())

@@ -1,5 +1,6 @@
 package crowdline.storage.journal;
 
+import crowdline.live.event.LiveEvent;
 import crowdline.live.state.Live;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.Step;
@@ -73,6 +74,32 @@ record JournalReplay(
         FirstHeader first = new FirstHeader();
         var unused = JournalLines.read(new ByteArrayInputStream(beginning), codec, first);
         return Optional.ofNullable(first.header);
+    }
+
+    /** The events that can be read, in the order in which they were written. */
+    static List<LiveEvent> written(Path path, JournalCodec codec) throws IOException {
+        Events events = new Events();
+        try (InputStream in = Files.newInputStream(path)) {
+            var unused = JournalLines.read(in, codec, events);
+        }
+        return List.copyOf(events.all);
+    }
+
+    private static final class Events implements JournalLines.Sink {
+        private final List<LiveEvent> all = new ArrayList<>();
+        private long length;
+
+        @Override
+        public boolean good(int number, JournalLine line, String text) {
+            length += text.length() + 1L;
+            if (line instanceof JournalLine.Event event) {
+                all.add(event.event());
+            }
+            return length <= MOST_LENGTH;
+        }
+
+        @Override
+        public void bad(int number) {}
     }
 
     private static final class FirstHeader implements JournalLines.Sink {

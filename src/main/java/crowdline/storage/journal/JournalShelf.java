@@ -1,5 +1,6 @@
 package crowdline.storage.journal;
 
+import crowdline.live.event.LiveEvent;
 import crowdline.live.state.LiveState;
 import crowdline.storage.file.ShowFileException;
 import java.io.IOException;
@@ -91,6 +92,19 @@ public final class JournalShelf {
         Instant zero = last == null ? Instant.EPOCH : last.wall().minusNanos(Math.round(last.sessionS() * 1e9));
         return Optional.of(new JournalReading(
                 found.path(), replay.state(), zero, replay.damagedLines().size()));
+    }
+
+    /**
+     * The events in a journal, in the order in which they were written; what cannot be read is left out.
+     *
+     * @throws ShowFileException if the file cannot be read, with one sentence for the user
+     */
+    public List<LiveEvent> events(Path journal) throws ShowFileException {
+        try {
+            return JournalReplay.written(journal, codec);
+        } catch (IOException e) {
+            throw new ShowFileException("the journal " + journal + " cannot be read; is it still there?", e);
+        }
     }
 
     /** Whether a show of exactly this content was run before, so that its file was found sound then. */

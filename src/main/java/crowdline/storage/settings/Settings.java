@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param speaker whose pace is used, or null for the default's
  * @param buttons what pedals and remotes do
  * @param measures what speeds and heights are read in
+ * @param skyApart whether the sky of a practice flight is in a window of its own
  */
 public record Settings(
         List<Path> recentFiles,
@@ -22,11 +23,12 @@ public record Settings(
         double zoom,
         @Nullable String speaker,
         LearnedButtons buttons,
-        Measures measures) {
+        Measures measures,
+        boolean skyApart) {
     /** As many as fit a menu; common practice, no source. */
     private static final int MOST_RECENT = 10;
 
-    public static final Settings DEFAULT = new Settings(List.of(), "day", 1, null, LearnedButtons.NONE, Measures.USUAL);
+    public static final Settings DEFAULT = new Settings(List.of(), "day", 1, null, LearnedButtons.NONE, Measures.USUAL, false);
 
     public Settings {
         recentFiles = List.copyOf(recentFiles);
@@ -44,26 +46,30 @@ public record Settings(
         files.remove(file);
         files.add(0, file);
         return new Settings(
-                files.subList(0, Math.min(MOST_RECENT, files.size())), theme, zoom, speaker, buttons, measures);
+                files.subList(0, Math.min(MOST_RECENT, files.size())), theme, zoom, speaker, buttons, measures, skyApart);
     }
 
     public Settings withTheme(String newTheme) {
-        return new Settings(recentFiles, newTheme, zoom, speaker, buttons, measures);
+        return new Settings(recentFiles, newTheme, zoom, speaker, buttons, measures, skyApart);
     }
 
     public Settings withZoom(double newZoom) {
-        return new Settings(recentFiles, theme, newZoom, speaker, buttons, measures);
+        return new Settings(recentFiles, theme, newZoom, speaker, buttons, measures, skyApart);
     }
 
     public Settings withSpeaker(@Nullable String newSpeaker) {
-        return new Settings(recentFiles, theme, zoom, newSpeaker, buttons, measures);
+        return new Settings(recentFiles, theme, zoom, newSpeaker, buttons, measures, skyApart);
     }
 
     public Settings withMeasures(Measures newMeasures) {
-        return new Settings(recentFiles, theme, zoom, speaker, buttons, newMeasures);
+        return new Settings(recentFiles, theme, zoom, speaker, buttons, newMeasures, skyApart);
     }
 
     public Settings withButtons(LearnedButtons newButtons) {
-        return new Settings(recentFiles, theme, zoom, speaker, newButtons, measures);
+        return new Settings(recentFiles, theme, zoom, speaker, newButtons, measures, skyApart);
+    }
+
+    public Settings withSkyApart(boolean apart) {
+        return new Settings(recentFiles, theme, zoom, speaker, buttons, measures, apart);
     }
 }

@@ -80,6 +80,10 @@ public final class SettingsFile {
             node.put("units", measures.asAsked());
         }
         write(settings.buttons(), node);
+        // Not said in files from before, where there was no such window.
+        if (settings.skyApart()) {
+            node.put("skyApart", true);
+        }
         try {
             OwnerOnly.folder(folder);
         } catch (IOException e) {
@@ -155,7 +159,8 @@ public final class SettingsFile {
                 root.path("zoom").asDouble(Settings.DEFAULT.zoom()),
                 root.has("speaker") ? root.path("speaker").asString("") : null,
                 buttons(root.path("buttons")),
-                Measures.of(root.path("units").asString(Measures.USUAL.asAsked())));
+                Measures.of(root.path("units").asString(Measures.USUAL.asAsked())),
+                root.path("skyApart").asBoolean(false));
     }
 
     private static String aside(Path file, String why) {

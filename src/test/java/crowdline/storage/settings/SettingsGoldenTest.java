@@ -36,7 +36,8 @@ class SettingsGoldenTest {
             1.25,
             null,
             LearnedButtons.NONE,
-            Measures.USUAL);
+            Measures.USUAL,
+            false);
 
     private static final Pace PACE = new Pace("Zoë Ærø", 0.25, 0.0625, 0.3, 0.55, 0.08);
     private static final String PACE_NAME = "zoe-r-ad13ac45a25e.json";
@@ -64,7 +65,8 @@ class SettingsGoldenTest {
                 2,
                 "Zoë Ærø",
                 new LearnedButtons("/dev/ttyUSB0", 19_200, pedals, Map.of("shift F9", "filler")),
-                Measures.USUAL);
+                Measures.USUAL,
+                false);
     }
 
     private SettingsFile.Reading read(String golden) throws IOException {
@@ -98,6 +100,16 @@ class SettingsGoldenTest {
         new SettingsFile(folder).write(metric);
 
         isWrittenAs("settings-units.json", folder.resolve("settings.json"));
+    }
+
+    @Test
+    void theSkyInAWindowOfItsOwnIsReadAndWrittenAsItWasMeant() throws IOException, ShowFileException {
+        Settings apart = settings().withSkyApart(true);
+        assertThat(read("settings-sky-apart.json")).isEqualTo(new SettingsFile.Reading(apart, null));
+
+        new SettingsFile(folder).write(apart);
+
+        isWrittenAs("settings-sky-apart.json", folder.resolve("settings.json"));
     }
 
     @Test

@@ -1,0 +1,137 @@
+package crowdline.console.practice;
+
+import crowdline.console.paint.PlainText;
+import crowdline.console.practice.PracticeHost.ActRow;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import crowdline.practice.Level;
+import java.awt.Component;
+import java.awt.event.ActionEvent;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.AbstractAction;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import javax.swing.ListSelectionModel;
+import net.miginfocom.swing.MigLayout;
+
+/** Asks what is to be practised: an act, how little the flight keeps to its plan, and which flight. */
+public final class PracticePanel extends JPanel {
+    private static final String WHAT =
+            "Live as on the day, with a flight that does not keep to the plan. Look at the sky"
+                    + " and step the act with your keys. Nothing of it reaches the day's show.";
+
+    private final JList<ActRow> acts;
+    private final JList<Level> levels = PlainText.plain(new JList<>(Level.values()));
+    private final JTextField seed = new JTextField(6);
+    private final JCheckBox apart = new JCheckBox("The sky in a window of its own, for a second screen");
+    private final JTextArea wrong = PlainText.wrapped("What is wrong", "");
+    private final JButton start = new JButton("Start");
+    private final transient Appearance appearance;
+    private final transient PracticeHost host;
+    private final transient Consumer<PracticeChoice> chosen;
+
+    /**
+     * @param before what was practised last, chosen again but for the flight
+     * @param chosen told what is to be practised
+     */
+    public PracticePanel(
+            Appearance appearance,
+            PracticeHost host,
+            Optional<PracticeChoice> before,
+            Consumer<PracticeChoice> chosen) {
+        this.appearance = appearance;
+        this.host = host;
+        this.chosen = chosen;
+        String gap = appearance.room(16);
+        setLayout(new MigLayout(
+                "insets " + gap + ", gap " + gap + " " + appearance.room(8),
+                "[0:0:,grow 100,fill][0:0:,grow 125,fill]",
+                "[][][0:0:,grow,fill][][][]"));
+        List<ActRow> rows = host.acts();
+        acts = PlainText.plain(new JList<>(rows.toArray(ActRow[]::new)));
+        list(acts, "Act");
+        list(levels, "Level");
+        acts.setCellRenderer(new RowCells<>(row -> row.title()));
+        levels.setCellRenderer(new RowCells<>(level -> level.number() + "  " + level.words()));
+        int act = before.map(b -> rows.stream().map(ActRow::id).toList().indexOf(b.actId()))
+                .orElse(0);
+        acts.setSelectedIndex(Math.max(0, act));
+        levels.setSelectedValue(before.map(PracticeChoice::level).orElse(Level.ONE), true);
+        seed.setText(String.valueOf(before.map(b -> b.next().seed()).orElse(host.seed())));
+        seed.setFont(appearance.plain(TextRole.BODY));
+        seed.addActionListener(e -> start());
+        seed.getAccessibleContext().setAccessibleName("Number of the flight");
+        apart.setSelected(host.skyApart());
+        apart.setFont(appearance.plain(TextRole.BODY));
+        apart.setMnemonic('W');
+        start.setFont(appearance.strong(TextRole.BODY));
+        start.addActionListener(e -> start());
+        start.registerKeyboardAction(e -> start(), KeyStroke.getKeyStroke("ENTER"), WHEN_FOCUSED);
+        wrong.setFont(appearance.strong(TextRole.BODY));
+        wrong.setFocusable(false);
+        JTextArea what = PlainText.wrapped("What it is", WHAT);
+        what.setFont(appearance.plain(TextRole.BODY));
+        what.setFocusable(false);
+        add(what, "span, wmin 0, wrap " + appearance.room(12));
+        add(label("Act", acts), "wmin 0");
+        add(label("Level", levels), "wmin 0, wrap");
+        add(new JScrollPane(acts), "grow, wmin 0, hmin 0");
+        add(new JScrollPane(levels), "grow, wmin 0, hmin 0, wrap");
+        add(label("Flight number: the same number is the same flight again", seed), "span, split 2, growx 0, wmin 0");
+        add(seed, "growx 0, wrap");
+        add(apart, "span, wmin 0, wrap");
+        add(start, "span, split 2, growx 0");
+        add(wrong, "wmin 0, growx");
+        getAccessibleContext().setAccessibleName("Practice flight");
+    }
+
+    private void list(JList<?> list, String name) {
+        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        list.setFont(appearance.plain(TextRole.BODY));
+        list.getAccessibleContext().setAccessibleName(name);
+        list.getInputMap().put(KeyStroke.getKeyStroke("ENTER"), "start");
+        list.getActionMap().put("start", new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                start();
+            }
+        });
+    }
+
+    private JLabel label(String words, Component of) {
+        JLabel label = new JLabel(words);
+        label.setFont(appearance.plain(TextRole.BODY));
+        label.setLabelFor(of);
+        return label;
+    }
+
+    private void start() {
+        ActRow act = acts.getSelectedValue();
+        Level level = levels.getSelectedValue();
+        long number;
+        try {
+            number = Long.parseLong(seed.getText().strip());
+        } catch (NumberFormatException e) {
+            number = 0;
+        }
+        if (number < 1 || number > PracticeChoice.MOST) {
+            wrong.setText("The flight number is \"" + seed.getText().strip()
+                    + "\"; it must be a whole number from 1 to " + PracticeChoice.MOST + ".");
+            seed.requestFocusInWindow();
+            return;
+        }
+        if (act != null && level != null) {
+            host.keepSkyApart(apart.isSelected());
+            chosen.accept(new PracticeChoice(act.id(), level, number));
+        }
+    }
+}

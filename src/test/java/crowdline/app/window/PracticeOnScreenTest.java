@@ -1,0 +1,152 @@
+package crowdline.app.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
+
+import crowdline.console.place.Place;
+import crowdline.live.event.FlightEvent;
+import crowdline.live.state.LiveState;
+import crowdline.practice.Level;
+import crowdline.practice.Piece;
+import crowdline.practice.PracticeFlight;
+import crowdline.practice.PracticePilot;
+import crowdline.show.Act;
+import crowdline.show.Show;
+import crowdline.storage.show.CatalogueFile;
+import java.awt.GraphicsEnvironment;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A practice flight in a real window, by keys from the start to the score, and what is left of it for the day: nothing. */
+@Tag("window")
+@Timeout(300)
+class PracticeOnScreenTest {
+    private static final Path WRACKENHOLT = Path.of("src/test/resources/crowdline/shows/wrackenholt-evening.json");
+    private static final Instant BEFORE = Instant.parse("2027-06-19T17:39:00Z");
+    private static final long SEED = 7;
+
+    @TempDir
+    Path folder;
+
+    @BeforeEach
+    void needsAScreen() {
+        assumeThat(GraphicsEnvironment.isHeadless()).as("there is a screen").isFalse();
+    }
+
+    /** Every file of the program with what is in it, but for those of edits, which open when they like. */
+    private Map<Path, Integer> files() throws IOException {
+        Map<Path, Integer> all = new TreeMap<>();
+        try (Stream<Path> walked = Files.walk(folder)) {
+            for (Path file : walked.filter(Files::isRegularFile)
+                    .filter(f -> !f.startsWith(folder.resolve("unsaved")))
+                    .toList()) {
+                all.put(file, Arrays.hashCode(Files.readAllBytes(file)));
+            }
+        }
+        return all;
+    }
+
+    private static PracticeFlight flight(Show show) throws Exception {
+        Act act = show.acts().get(0);
+        return new PracticePilot(show, CatalogueFile.shipped())
+                .fly(act, act.variantUnder(show.air().cloudBaseFt()), Level.ONE, SEED);
+    }
+
+    private static boolean isPractice(ConsoleOnScreen screen) throws Exception {
+        return screen.isIn(Place.LIVE)
+                && screen.shows("Strip")
+                && screen.strip().practice() != null;
+    }
+
+    /** Chooses level one of the first act by its keys. */
+    private static void start(ConsoleOnScreen screen) throws Exception {
+        screen.give("ctrl G");
+        screen.awaitOpen(2);
+        screen.await("it can be started", () -> screen.canPress("Start"));
+        screen.tabTo("Number of the flight");
+        screen.give("ctrl A");
+        screen.type(String.valueOf(SEED));
+        screen.give("ENTER");
+        screen.await("the practice is on the screen", () -> isPractice(screen));
+        screen.awaitOpen(1);
+    }
+
+    @Test
+    void aFlightIsPractisedOnFromTheStartToTheScoreAndTheDayKnowsNothingOfIt() throws Exception {
+        try (ConsoleOnScreen screen = new ConsoleOnScreen(folder, WRACKENHOLT, BEFORE)) {
+            PracticeFlight flight = flight(screen.loaded().show());
+            LiveState day = screen.running().desk().snapshot().state();
+            Map<Path, Integer> before = files();
+            double zeroS = screen.nowS();
+            start(screen);
+            assertThat(screen.shows("The sky")).isTrue();
+
+            Piece first = flight.pieces().stream()
+                    .filter(p -> p.kind() == Piece.Kind.FIGURE)
+                    .findFirst()
+                    .orElseThrow();
+            screen.jump(zeroS + first.fromS() + 1);
+            screen.give("SPACE");
+            screen.await("it has begun", () -> !screen.strip().timeInAct().equals("not begun"));
+            screen.give("SPACE");
+            screen.await(
+                    "its figure is on the screen", () -> screen.now().name().equalsIgnoreCase(first.name()));
+            assertThat(screen.spoken("Strip")).startsWith("PRACTICE");
+
+            screen.jump(zeroS + first.fromS() + 10);
+            screen.give("ctrl G");
+            screen.await("the score is told", () -> screen.canPress("Next flight"));
+            assertThat(screen.says("level 1, flight " + SEED)).isTrue();
+            screen.awaitOpen(2);
+            screen.give("ESCAPE");
+            screen.awaitAlone();
+
+            assertThat(screen.strip().practice()).isNull();
+            assertThat(screen.shows("The sky")).isFalse();
+            assertThat(screen.running().desk().snapshot().state()).isEqualTo(day);
+            assertThat(files()).isEqualTo(before);
+        }
+    }
+
+    @Test
+    void itIsRefusedInAnActOfTheDayAndLeftWhenOneBegins() throws Exception {
+        try (ConsoleOnScreen screen = new ConsoleOnScreen(folder, WRACKENHOLT, BEFORE)) {
+            start(screen);
+            screen.running().desk().post(FlightEvent.ActStarted::new);
+            screen.await("the day is back", () -> !isPractice(screen));
+            screen.await("it is said why", () -> screen.spoken("Messages").contains("so the practice was left"));
+
+            screen.press("ctrl G");
+            screen.await(
+                    "it is said why not", () -> screen.spoken("Messages").contains("press E in Live when it is over"));
+            screen.awaitAlone();
+        }
+    }
+
+    @Test
+    void theIncidentPageOfAPracticeStaysUntilItsWordIsTyped() throws Exception {
+        try (ConsoleOnScreen screen = new ConsoleOnScreen(folder, WRACKENHOLT, BEFORE)) {
+            start(screen);
+            screen.press("F12");
+            screen.running().desk().post(FlightEvent.ActStarted::new);
+            screen.press("ctrl G");
+            assertThat(screen.shows("Incident page")).isTrue();
+            for (String letter : "RESUME".split("")) {
+                screen.press(letter);
+            }
+            screen.await("the day is back", () -> !screen.shows("Incident page") && !isPractice(screen));
+            assertThat(screen.running().desk().snapshot().state().incidents()).isEmpty();
+        }
+    }
+}
