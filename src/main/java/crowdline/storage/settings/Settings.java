@@ -28,7 +28,8 @@ public record Settings(
     /** As many as fit a menu; common practice, no source. */
     private static final int MOST_RECENT = 10;
 
-    public static final Settings DEFAULT = new Settings(List.of(), "day", 1, null, LearnedButtons.NONE, Measures.USUAL, false);
+    public static final Settings DEFAULT =
+            new Settings(List.of(), "day", 1, null, LearnedButtons.NONE, Measures.USUAL, false);
 
     public Settings {
         recentFiles = List.copyOf(recentFiles);
@@ -46,7 +47,13 @@ public record Settings(
         files.remove(file);
         files.add(0, file);
         return new Settings(
-                files.subList(0, Math.min(MOST_RECENT, files.size())), theme, zoom, speaker, buttons, measures, skyApart);
+                files.subList(0, Math.min(MOST_RECENT, files.size())),
+                theme,
+                zoom,
+                speaker,
+                buttons,
+                measures,
+                skyApart);
     }
 
     public Settings withTheme(String newTheme) {
