@@ -40,9 +40,14 @@ public interface PracticeHost {
 
     /** What became of the wish to practise; one of the two is called. */
     interface Begun {
+        /** It has begun. */
         void flies(Practice practice);
 
-        /** @param why a sentence, and what to do */
+        /**
+         * There is no such flight.
+         *
+         * @param why a sentence, and what to do
+         */
         void doesNot(String why);
     }
 

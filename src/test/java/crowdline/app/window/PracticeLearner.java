@@ -110,7 +110,6 @@ final class PracticeLearner {
             return;
         }
         for (int i = 0; i < course().figureIds().size() && !figureId.equals(state().figureId()); i++) {
-            String next = next();
             List<String> ahead = ahead();
             boolean swapped = ahead.size() > 1
                     && ahead.get(1).equals(figureId)
