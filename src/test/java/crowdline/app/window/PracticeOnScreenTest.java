@@ -19,6 +19,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -142,7 +143,7 @@ class PracticeOnScreenTest {
             screen.running().desk().post(FlightEvent.ActStarted::new);
             screen.press("ctrl G");
             assertThat(screen.shows("Incident page")).isTrue();
-            for (String letter : "RESUME".split("")) {
+            for (String letter : List.of("R", "E", "S", "U", "M", "E")) {
                 screen.press(letter);
             }
             screen.await("the day is back", () -> !screen.shows("Incident page") && !isPractice(screen));
