@@ -253,31 +253,6 @@ class IncidentEverywhereTest {
         assertThat(OwnWindows.makers()).isEqualTo(makers);
     }
 
-    /** The sky never has the keys; it is put away for the page, and is there again after it. */
-    @Test
-    void fromAPracticeWithTheSkyApart() {
-        RealWindow.onEventThread(() -> window().host.practice.apart = true);
-        go(Place.LIVE);
-        window().pressUntil(
-                        "a flight is asked for",
-                        () -> window().otherWindows().findAny().isPresent(),
-                        KeyEvent.VK_G,
-                        KeyEvent.VK_CONTROL);
-        window().inFront();
-        window().pressUntil(
-                        "the sky is seen",
-                        () -> window().otherWindows().anyMatch(w -> !w.isFocusableWindow()),
-                        KeyEvent.VK_ENTER);
-        window().await("the window has the keys", window().frame::isFocused);
-        callAndLeave("a practice");
-        window().await(
-                        "the sky is back",
-                        () -> window().otherWindows().findAny().isPresent());
-        window().press(KeyEvent.VK_G, KeyEvent.VK_CONTROL);
-        window().inFront();
-        callAndLeave("how it went");
-    }
-
     @Test
     void fromWindowsNobodyHasThoughtOf() {
         for (ModalityType modality : ModalityType.values()) {

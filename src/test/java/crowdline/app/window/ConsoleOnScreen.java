@@ -53,7 +53,6 @@ final class ConsoleOnScreen implements AutoCloseable {
     private static final double STEP_S = 1;
 
     private static final double OPENS_WITHIN_S = 30;
-    private static final int MOST_TABS = 40;
     private static final double NANOS_PER_S = 1e9;
 
     private final AtomicLong nanos = new AtomicLong(7_000_000_000L);
@@ -258,16 +257,6 @@ final class ConsoleOnScreen implements AutoCloseable {
             return null;
         });
         onScreen(() -> null);
-    }
-
-    /** Presses Tab until this has the keys. */
-    void tabTo(String name) throws Exception {
-        for (int i = 0; i < MOST_TABS && !focusIs(name); i++) {
-            Component before = onScreen(OpenWindows::focus);
-            give("TAB");
-            await("the keys go on", () -> onScreen(OpenWindows::focus) != before);
-        }
-        assertThat(focusIs(name)).as("Tab leads to " + name).isTrue();
     }
 
     /** Whether a button on the screen that begins so can be pressed. */

@@ -7,7 +7,6 @@ import crowdline.console.place.Place;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.state.LiveState;
 import crowdline.practice.Level;
-import crowdline.practice.Piece;
 import crowdline.practice.PracticeFlight;
 import crowdline.practice.PracticePilot;
 import crowdline.show.Act;
@@ -75,7 +74,12 @@ class PracticeOnScreenTest {
         screen.give("ctrl G");
         screen.awaitOpen(2);
         screen.await("it can be started", () -> screen.canPress("Start"));
-        screen.tabTo("Number of the flight");
+        for (String next : List.of("Act", "Level", "Number of the flight")) {
+            screen.await("the keys are in " + next, () -> screen.focusIs(next));
+            if (!next.startsWith("Number")) {
+                screen.give("TAB");
+            }
+        }
         screen.give("ctrl A");
         screen.type(String.valueOf(SEED));
         screen.give("ENTER");
@@ -93,19 +97,17 @@ class PracticeOnScreenTest {
             start(screen);
             assertThat(screen.shows("The sky")).isTrue();
 
-            Piece first = flight.pieces().stream()
-                    .filter(p -> p.kind() == Piece.Kind.FIGURE)
-                    .findFirst()
-                    .orElseThrow();
-            screen.jump(zeroS + first.fromS() + 1);
-            screen.give("SPACE");
-            screen.await("it has begun", () -> !screen.strip().timeInAct().equals("not begun"));
+            Act act = screen.loaded().show().acts().get(0);
+            String first = screen.loaded()
+                    .words()
+                    .name(act, flight.variant(), flight.pieces().get(0).figureId());
+            screen.jump(zeroS + flight.startS() + 1);
             screen.give("SPACE");
             screen.await(
-                    "its figure is on the screen", () -> screen.now().name().equalsIgnoreCase(first.name()));
+                    "its figure is on the screen", () -> screen.now().name().equals(first));
             assertThat(screen.spoken("Strip")).startsWith("PRACTICE");
 
-            screen.jump(zeroS + first.fromS() + 10);
+            screen.jump(zeroS + flight.startS() + 20);
             screen.give("ctrl G");
             screen.await("the score is told", () -> screen.canPress("Next flight"));
             assertThat(screen.says("level 1, flight " + SEED)).isTrue();
