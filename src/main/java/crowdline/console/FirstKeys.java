@@ -72,7 +72,8 @@ final class FirstKeys implements KeyDispatcher.Room {
             return true;
         }
         if ((pane.place() == Place.WALK && pane.walk().closeNote())
-                || (pane.place() == Place.LIVE && pane.live().closeNote())
+                || (pane.place() == Place.LIVE
+                        && (pane.live().closeNote() || pane.live().closeOrder()))
                 || (pane.place() == Place.PREPARE && pane.prepare().back())) {
             return true;
         }

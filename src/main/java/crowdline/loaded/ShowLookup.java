@@ -100,7 +100,7 @@ public final class ShowLookup {
     public String who(Act act) {
         String performer = show.performer(act.performer()).map(Performer::name).orElse(act.performer());
         String airframe = show.aircraft(act.airframe()).map(a -> a.name()).orElse(act.airframe());
-        return performer + ", " + airframe;
+        return performer.equals(airframe) ? performer : performer + ", " + airframe;
     }
 
     /**

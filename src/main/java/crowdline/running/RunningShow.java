@@ -6,8 +6,10 @@ import crowdline.live.now.LiveNow;
 import crowdline.live.now.PlanAhead;
 import crowdline.live.now.TakenAsSaid;
 import crowdline.live.state.ActDurations;
+import crowdline.live.state.Day.AddedAct;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.TalkEnd;
+import crowdline.loaded.DayShow;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.Prediction;
 import crowdline.patter.Plan;
@@ -20,6 +22,7 @@ import crowdline.telemetry.LocalFrame;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
@@ -41,6 +44,9 @@ public final class RunningShow implements AutoCloseable {
     private static final double ON_ITS_WAY_S = 2;
 
     private volatile LoadedShow loaded;
+    /** The same with the acts that were put in on the day. */
+    private volatile LoadedShow ofTheDay;
+
     private final LiveDesk desk;
     private final LiveKeys keys;
     private volatile PlanAhead ahead;
@@ -49,6 +55,8 @@ public final class RunningShow implements AutoCloseable {
     private final Planner planner = new Planner();
     private final InstantSource clock;
     private final AtomicBoolean asked = new AtomicBoolean();
+    /** On the live thread only, once it runs: the acts that {@link #ofTheDay} has more than the file. */
+    private List<AddedAct> added = List.of();
     /** On the plan thread only: what keeps a plan from being made does so every second, and is logged once. */
     private boolean unplanned;
 
@@ -68,10 +76,16 @@ public final class RunningShow implements AutoCloseable {
         this.source = source;
         this.loaded = loaded;
         this.clock = clock;
-        ahead = loaded.planAhead();
-        desk = new LiveDesk(opening, loaded.durations());
-        scene = new AtomicReference<>(Scene.of(loaded.words(), desk.snapshot(), guarded(loaded)));
+        added = opening.state().day().added();
+        ofTheDay = ofTheDay(loaded, opening.state());
+        ahead = ofTheDay.planAhead();
+        desk = new LiveDesk(opening, ofTheDay.durations());
+        scene = new AtomicReference<>(Scene.of(ofTheDay.words(), desk.snapshot(), guarded(ofTheDay)));
         desk.onChange(snapshot -> {
+            if (!snapshot.state().day().added().equals(added)) {
+                added = snapshot.state().day().added();
+                use(ofTheDay(this.loaded, snapshot.state()));
+            }
             scene.updateAndGet(s -> s.with(snapshot));
             replanSoon();
         });
@@ -98,13 +112,29 @@ public final class RunningShow implements AutoCloseable {
         return venue.notPlaced().isPresent() ? null : new LocalFrame(venue);
     }
 
+    /** The show as its file has it. */
     public LoadedShow loaded() {
         return loaded;
+    }
+
+    /** The show as it is flown: with the acts that were put in on the day, which the file does not have. */
+    public LoadedShow ofTheDay() {
+        return ofTheDay;
+    }
+
+    private static LoadedShow ofTheDay(LoadedShow planned, LiveState state) {
+        List<AddedAct> added = state.day().added();
+        return added.isEmpty() ? planned : planned.with(DayShow.of(planned.show(), added));
     }
 
     /** Goes by other words or flights from now on; the act, its position and the journal go on as they are. */
     public void take(LoadedShow other) {
         loaded = other;
+        use(ofTheDay(other, desk.snapshot().state()));
+    }
+
+    private void use(LoadedShow other) {
+        ofTheDay = other;
         ahead = other.planAhead();
         scene.updateAndGet(s -> s.with(other.words(), guarded(other)));
         desk.useDurations(other.durations());
@@ -114,7 +144,7 @@ public final class RunningShow implements AutoCloseable {
     /** Chooses the act that is next once more, as the show has it now; the first if there is no such act any more. */
     public void chooseAnew() {
         LiveState state = desk.snapshot().state();
-        Show show = loaded.show();
+        Show show = ofTheDay.show();
         Optional<Act> known = Optional.ofNullable(state.actId()).flatMap(show::act);
         if (known.isEmpty()) {
             show.acts().stream().findFirst().ifPresent(act -> desk.post(ChosenAct.of(show, act)));
@@ -133,7 +163,7 @@ public final class RunningShow implements AutoCloseable {
     }
 
     private Optional<FollowPlan> followPlan(LiveState state) {
-        return loaded.prediction(state.actId(), state.variant())
+        return ofTheDay.prediction(state.actId(), state.variant())
                 .filter(p -> p.flight().samples().size() > 1)
                 .map(p -> FollowPlan.of(p.flight(), p.times()));
     }
@@ -159,7 +189,7 @@ public final class RunningShow implements AutoCloseable {
             endTalk(state, now.nowS());
             Plan before = scene().plan();
             Prediction prediction =
-                    loaded.prediction(state.actId(), state.variant()).orElse(null);
+                    ofTheDay.prediction(state.actId(), state.variant()).orElse(null);
             if (prediction != null) {
                 aired.follow(state, before, now.nowS());
                 Plan next = planner.plan(aired.request(ahead.request(

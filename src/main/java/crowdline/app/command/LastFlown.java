@@ -3,6 +3,7 @@ package crowdline.app.command;
 import crowdline.app.shell.Folders;
 import crowdline.app.shell.MonotonicTicker;
 import crowdline.live.debrief.Debrief;
+import crowdline.loaded.DayShow;
 import crowdline.loaded.LoadedShow;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.journal.JournalMachine;
@@ -22,13 +23,20 @@ record LastFlown(JournalReading reading, Debrief debrief, LoadedShow loaded) {
     static Optional<LastFlown> of(Path file, LoadedShow loaded, Folders folders) throws ShowFileException {
         JournalShelf shelf = new JournalShelf(folders.journals(), JournalMachine.here(new MonotonicTicker()), 0);
         return shelf.last(JournalShow.of(file, ShowFile.bytes(file)))
-                .map(reading -> new LastFlown(
+                .map(reading -> of(
                         reading,
-                        Debrief.of(
-                                loaded.show(),
-                                reading.state(),
-                                loaded.debriefSources(reading.zero(), (actId, variant) -> List.of())),
-                        loaded));
+                        loaded.with(
+                                DayShow.of(loaded.show(), reading.state().day().added()))));
+    }
+
+    private static LastFlown of(JournalReading reading, LoadedShow ofTheDay) {
+        return new LastFlown(
+                reading,
+                Debrief.of(
+                        ofTheDay.show(),
+                        reading.state(),
+                        ofTheDay.debriefSources(reading.zero(), (actId, variant) -> List.of())),
+                ofTheDay);
     }
 
     /** That there is none, and what to do. */

@@ -10,12 +10,23 @@ import crowdline.console.live.LivePresenter;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.Meaning;
 import crowdline.console.live.OnAir;
+import crowdline.console.live.OrderPresenter;
+import crowdline.console.live.OrderView;
 import crowdline.console.live.ToldPresenter;
 import crowdline.live.event.LiveEvent;
+import crowdline.live.now.DayNow;
+import crowdline.live.state.Durations;
 import crowdline.running.RunningShow;
 import crowdline.running.Scene;
+import crowdline.show.Act;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.show.figure.Figure;
 import java.time.Instant;
+import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /** The running show as the Live place knows it. */
 final class ShowOnAir implements OnAir {
@@ -67,6 +78,38 @@ final class ShowOnAir implements OnAir {
 
     private void refuse(Command command, String why) {
         show.keys().refuse(command.key(), why);
+    }
+
+    @Override
+    public OrderView order() {
+        Scene scene = show.scene();
+        Instant wall = show.wall();
+        double nowS = show.desk().nowS();
+        Show ofTheDay = scene.lookup().show();
+        DayNow day =
+                DayNow.of(scene.state(), ofTheDay, act -> lastsS(scene, act, ofTheDay), scene.now(nowS, wall), wall);
+        return OrderPresenter.of(day, show.atVenue(wall).toLocalDate(), scene.lookup());
+    }
+
+    /** As predicted or timed; where that is not known, as long as its slot. */
+    private static double lastsS(Scene scene, Act act, Show ofTheDay) {
+        Variant variant = act.variantUnder(ofTheDay.air().cloudBaseFt());
+        List<String> ids = act.inOrder(variant).stream().map(Figure::id).toList();
+        Durations durations = scene.durations().of(act.id(), variant.name(), ids);
+        double seconds =
+                IntStream.range(0, ids.size()).mapToDouble(durations::secondsOf).sum();
+        return Double.isFinite(seconds) ? seconds : act.slotMinutes() * 60;
+    }
+
+    @Override
+    public void putIn(String words, @Nullable String afterId) {
+        Scene scene = show.scene();
+        Meaning meaning = LiveCommands.putIn(scene.lookup(), scene.state(), words, afterId);
+        if (meaning instanceof Meaning.Happens happens) {
+            show.keys().give(Command.PUT_IN_ACT.key(), happens.event());
+        } else if (meaning instanceof Meaning.Nothing nothing) {
+            refuse(Command.PUT_IN_ACT, nothing.why());
+        }
     }
 
     @Override

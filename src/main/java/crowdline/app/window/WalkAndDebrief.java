@@ -116,7 +116,7 @@ final class WalkAndDebrief {
         turnTo(open);
         if (!show.equals(debriefed)) {
             debriefed = show;
-            debrief = new ShowDebrief(show::loaded, show.desk(), passes, io, clock, opening::say);
+            debrief = new ShowDebrief(show::ofTheDay, show.desk(), passes, io, clock, opening::say);
         }
         return debrief;
     }

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param factIds ids of the facts, in the order of their keys
  * @param fillerId id of the filler that would be taken, or null
  * @param nextIndex place in the variant of the next figure, or null
+ * @param chosenActId id of the act chosen in the running order, or null if that is not open
  */
 public record Handles(
         @Nullable String sayId,
@@ -20,9 +21,26 @@ public record Handles(
         boolean sayWaits,
         List<String> factIds,
         @Nullable String fillerId,
-        @Nullable Integer nextIndex) {
+        @Nullable Integer nextIndex,
+        @Nullable String chosenActId) {
 
     public static final Handles NONE = new Handles(null, false, false, List.of(), null, null);
+
+    /** With no running order open. */
+    public Handles(
+            @Nullable String sayId,
+            boolean sayShort,
+            boolean sayWaits,
+            List<String> factIds,
+            @Nullable String fillerId,
+            @Nullable Integer nextIndex) {
+        this(sayId, sayShort, sayWaits, factIds, fillerId, nextIndex, null);
+    }
+
+    /** With an act chosen in the running order. */
+    public Handles withChosenAct(@Nullable String actId) {
+        return new Handles(sayId, sayShort, sayWaits, factIds, fillerId, nextIndex, actId);
+    }
 
     public Handles {
         factIds = List.copyOf(factIds);

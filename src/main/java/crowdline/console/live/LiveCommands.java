@@ -46,6 +46,11 @@ public final class LiveCommands {
         return atS -> new IncidentEvent.IncidentClosed(atS, true);
     }
 
+    /** What putting in an act means; see {@link OrderCommands#putIn}. */
+    public static Meaning putIn(ShowLookup show, LiveState state, String words, @Nullable String afterId) {
+        return new OrderCommands(show, state).putIn(words, afterId);
+    }
+
     private Meaning meaning(Command command) {
         Phase phase = state.phase();
         return switch (command) {
@@ -82,6 +87,17 @@ public final class LiveCommands {
             case JOT -> happens(atS -> new LiveEvent.NoteMade(atS, ""));
             // The place goes to where it is asked; nothing happens in the show.
             case ASK_IN_LIVE -> new Meaning.Nothing("The Glossary asks what was seen.");
+            case ORDER, ORDER_UP, ORDER_DOWN, PUT_IN_ACT -> new Meaning.Nothing("The place shows the running order.");
+            case ALL_LATER,
+                    ALL_EARLIER,
+                    ALL_MUCH_LATER,
+                    ALL_MUCH_EARLIER,
+                    ONE_LATER,
+                    ONE_EARLIER,
+                    ACT_UP,
+                    ACT_DOWN,
+                    CANCEL_ACT,
+                    CHOOSE_ACT -> new OrderCommands(show, state).meaning(command, handles.chosenActId());
             case TAKE_BACK -> new Meaning.TakenBack();
             case INCIDENT, INCIDENT_IN_LIVE ->
                 state.incidentOpen()
@@ -91,7 +107,7 @@ public final class LiveCommands {
         };
     }
 
-    private static Meaning happens(DoubleFunction<? extends LiveEvent> event) {
+    static Meaning happens(DoubleFunction<? extends LiveEvent> event) {
         return new Meaning.Happens(event);
     }
 

@@ -24,6 +24,7 @@ public final class LivePanel extends JPanel {
 
     private final ToldLine told;
     private final NoteRow note;
+    private final OrderRows order;
     private final StripRow strip;
     private final NowRow now;
     private final SayRow say;
@@ -49,8 +50,10 @@ public final class LivePanel extends JPanel {
         next = new NextRow(appearance);
         told = new ToldLine(appearance);
         note = new NoteRow(appearance, noted);
+        order = new OrderRows(appearance);
         add(told);
         add(note);
+        add(order);
         add(strip);
         add(now);
         add(say);
@@ -81,12 +84,36 @@ public final class LivePanel extends JPanel {
     /** It lies over the rows while it is shown, so that none of them moves. */
     @Override
     public boolean isOptimizedDrawingEnabled() {
-        return !told.isVisible() && !note.isVisible();
+        return !told.isVisible() && !note.isVisible() && !order.isVisible();
     }
 
-    /** Opens the field in which a note is written. */
-    void openNote(String moment) {
-        note.open(moment);
+    /** Shows the running order over what is flown, or hides it. */
+    void showOrder(@Nullable OrderView view) {
+        if (view != null) {
+            boolean opens = !order.isVisible();
+            order.show(view);
+            if (opens) {
+                doLayout();
+                order.validate();
+                repaint();
+            }
+        } else if (order.isVisible()) {
+            order.setVisible(false);
+        }
+    }
+
+    /** The running order, which lies over the rows while it is shown. */
+    OrderRows order() {
+        return order;
+    }
+
+    /**
+     * Opens the field in which a note is written.
+     *
+     * @param asks what is to be written, in a sentence
+     */
+    void openNote(String asks) {
+        note.open(asks);
         doLayout();
         note.validate();
         note.takeFocus();
@@ -108,6 +135,7 @@ public final class LivePanel extends JPanel {
         appearance = worn;
         setBackground(worn.palette().ground());
         note.wear(worn);
+        order.wear(worn);
         doLayout();
     }
 
@@ -122,6 +150,7 @@ public final class LivePanel extends JPanel {
         now.setBounds(0, a, w, b - a);
         say.setBounds(0, b, w, c - b);
         next.setBounds(0, c, w, h - c);
+        order.setBounds(0, a, w, b - a);
         double room = roomPx();
         double scale = scale();
         // Less one, since a row is a whole number of pixels.

@@ -14,6 +14,7 @@ import crowdline.console.theme.Appearance;
 import java.awt.CardLayout;
 import java.awt.event.KeyEvent;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -39,6 +40,10 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     private transient @Nullable IncidentView page;
     private final transient Runnable keysBack;
     private boolean writing;
+    private boolean ordering;
+    /** What the field that is open is for: an act that is put in after this one, or null for a note. */
+    private transient @Nullable Consumer<String> putsIn;
+
     private Runnable asked = () -> {};
     /** None before the first is turned to. */
     private String card = "";
@@ -53,6 +58,20 @@ public final class LivePlace extends JPanel implements PlaceScreen {
                 .on(Command.INCIDENT_IN_LIVE, () -> !inIncident(), call)
                 .on(Command.ASK_IN_LIVE, () -> !inIncident(), () -> asked.run())
                 .on(Command.JOT, () -> !inIncident() && hasShow(), this::jot)
+                .on(Command.ORDER, () -> !inIncident() && hasShow(), this::turnOrder)
+                .on(Command.ORDER_UP, this::hasOrder, () -> orderMoves(-1))
+                .on(Command.ORDER_DOWN, this::hasOrder, () -> orderMoves(1))
+                .on(Command.PUT_IN_ACT, this::hasOrder, this::putIn)
+                .on(Command.ALL_LATER, this::hasOrder, () -> give(Command.ALL_LATER))
+                .on(Command.ALL_EARLIER, this::hasOrder, () -> give(Command.ALL_EARLIER))
+                .on(Command.ALL_MUCH_LATER, this::hasOrder, () -> give(Command.ALL_MUCH_LATER))
+                .on(Command.ALL_MUCH_EARLIER, this::hasOrder, () -> give(Command.ALL_MUCH_EARLIER))
+                .on(Command.ONE_LATER, this::hasOrder, () -> give(Command.ONE_LATER))
+                .on(Command.ONE_EARLIER, this::hasOrder, () -> give(Command.ONE_EARLIER))
+                .on(Command.ACT_UP, this::hasOrder, () -> give(Command.ACT_UP))
+                .on(Command.ACT_DOWN, this::hasOrder, () -> give(Command.ACT_DOWN))
+                .on(Command.CANCEL_ACT, this::hasOrder, () -> give(Command.CANCEL_ACT))
+                .on(Command.CHOOSE_ACT, this::hasOrder, () -> give(Command.CHOOSE_ACT))
                 .rest(() -> !inIncident() && hasShow(), this::give)
                 .filled();
         setLayout(cards);
@@ -72,6 +91,8 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     public void run(@Nullable OnAir next) {
         show = next;
         shown = null;
+        ordering = false;
+        rows.showOrder(null);
         closeNote();
     }
 
@@ -104,7 +125,9 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         OnAir now = show;
         LiveView view = shown;
         if (now != null && view != null) {
-            now.carryOut(command, view.handles());
+            now.carryOut(
+                    command,
+                    view.handles().withChosenAct(hasOrder() ? rows.order().chosenId() : null));
             refresh();
         }
     }
@@ -118,16 +141,56 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         LiveView now = shown;
         if (now != null && !writing) {
             give(Command.JOT);
-            writing = true;
-            rows.openNote(now.strip().hour());
+            write("Noted at " + now.strip().hour()
+                    + ". Words for it, if there is time (Enter keeps them, Esc leaves it so):");
+        }
+    }
+
+    private void write(String asks) {
+        writing = true;
+        rows.openNote(asks);
+    }
+
+    private boolean hasOrder() {
+        return ordering && !inIncident() && hasShow();
+    }
+
+    private void turnOrder() {
+        ordering = !ordering;
+        refresh();
+    }
+
+    /** Closes the running order; false if it is not open. */
+    public boolean closeOrder() {
+        boolean open = hasOrder();
+        if (open) {
+            turnOrder();
+        }
+        return open;
+    }
+
+    private void orderMoves(int by) {
+        rows.order().move(by);
+    }
+
+    private void putIn() {
+        OnAir now = show;
+        if (now != null && !writing) {
+            String afterId = rows.order().chosenId();
+            putsIn = words -> now.putIn(words, afterId);
+            write("An act nobody planned: its name and its minutes, such as: Fly-past, 5 (Enter puts it in after the"
+                    + " chosen one, Esc leaves it):");
         }
     }
 
     private void written(String words) {
         writing = false;
         OnAir now = show;
+        Consumer<String> into = putsIn;
+        putsIn = null;
         if (now != null && !words.isEmpty()) {
-            now.write(words);
+            (into == null ? (Consumer<String>) now::write : into).accept(words);
+            refresh();
         }
         keysBack.run();
     }
@@ -136,6 +199,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     public boolean closeNote() {
         boolean open = writing;
         writing = false;
+        putsIn = null;
         if (open) {
             rows.closeNote();
             keysBack.run();
@@ -197,6 +261,8 @@ public final class LivePlace extends JPanel implements PlaceScreen {
             turnTo(EMPTY);
         } else {
             rows.show(view);
+            OnAir running = show;
+            rows.showOrder(ordering && running != null ? running.order() : null);
             turnTo(ROWS);
         }
     }

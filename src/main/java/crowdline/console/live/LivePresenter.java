@@ -7,6 +7,7 @@ import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;
 import crowdline.console.theme.Tone;
+import crowdline.live.now.DayNow;
 import crowdline.live.now.Upcoming;
 import crowdline.live.state.Course;
 import crowdline.live.state.Talk;
@@ -85,7 +86,7 @@ public final class LivePresenter {
                     ? new NextView("Then", "", "The end of the show", "", List.of(), factViews)
                     : new NextView(
                             "Then, at",
-                            after.slotStart().toString(),
+                            OrderPresenter.hour(DayNow.slot(moment.state(), words.show(), after)),
                             after.title(),
                             words.who(after),
                             List.of(),

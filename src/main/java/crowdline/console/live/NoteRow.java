@@ -9,14 +9,14 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 
-/** Where a note is written in Live: it lies over the foot of the rows, so that none of them moves. */
+/** Where a note is written in Live, or the name of an act that is put in: it lies over the foot of the rows, so that none of them moves. */
 final class NoteRow extends JPanel {
     private final JLabel label = PlainText.plain(new JLabel());
     private final JTextField text = new JTextField();
 
     /** @param written told the words when they are finished; empty if none were wanted */
     NoteRow(Appearance appearance, Consumer<String> written) {
-        text.getAccessibleContext().setAccessibleName("Words of the note; Enter keeps them, Esc keeps the time alone");
+        text.getAccessibleContext().setAccessibleName("Words; Enter keeps them, Esc leaves them out");
         text.addActionListener(e -> {
             String words = text.getText().strip();
             close();
@@ -27,9 +27,13 @@ final class NoteRow extends JPanel {
         wear(appearance);
     }
 
-    /** Opens it empty. */
-    void open(String moment) {
-        label.setText("Noted at " + moment + ". Words for it, if there is time (Enter keeps them, Esc leaves it so):");
+    /**
+     * Opens it empty.
+     *
+     * @param asks what is to be written, in a sentence
+     */
+    void open(String asks) {
+        label.setText(asks);
         text.setText("");
         setVisible(true);
     }

@@ -5,6 +5,7 @@ import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;
 import crowdline.console.theme.Tone;
 import crowdline.live.event.Source;
+import crowdline.live.now.DayNow;
 import crowdline.live.now.FigureNow;
 import crowdline.live.now.LiveNow;
 import crowdline.live.state.Course;
@@ -98,7 +99,7 @@ final class NowPresenter {
         Double toSlotS = moment.now().toSlotS();
         SlotDay day = SlotDay.of(moment, act);
         Mark slot = day.isToday()
-                ? new Mark(Form.RING, Tone.CALM, "Slot " + act.slotStart())
+                ? new Mark(Form.RING, Tone.CALM, "Slot " + slot(moment, words, act))
                 : new Mark(Form.DIAMOND, Tone.CAUTION, "Not today");
         String look = act.title()
                 + (day.isToday()
@@ -158,10 +159,17 @@ final class NowPresenter {
                 caption,
                 over,
                 "Next: " + next.title(),
-                words.who(next) + ", slot " + next.slotStart() + ". Press N for it.",
+                words.who(next) + ", slot " + slot(moment, words, next) + ". Press N for it.",
                 0,
                 "",
                 SideView.NONE);
+    }
+
+    /** The hour of a slot on the day, and by how much that is not as planned. */
+    private static String slot(LiveMoment moment, ShowLookup words, Act act) {
+        String moved = OrderPresenter.moved(moment.state().day().laterS(act.id()));
+        return OrderPresenter.hour(DayNow.slot(moment.state(), words.show(), act))
+                + (moved.isEmpty() ? "" : ", " + moved);
     }
 
     private static String tenths(double seconds) {

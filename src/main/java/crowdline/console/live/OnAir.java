@@ -2,6 +2,7 @@ package crowdline.console.live;
 
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
+import org.jspecify.annotations.Nullable;
 
 /** The running show as the Live place knows it. On the event thread; nothing here waits. */
 public interface OnAir {
@@ -21,6 +22,17 @@ public interface OnAir {
      * @param handles what the keys took hold of in the view in which it was given
      */
     void carryOut(Command command, Handles handles);
+
+    /** The running order at this moment. */
+    OrderView order();
+
+    /**
+     * An act is put in that nobody planned.
+     *
+     * @param words its name and its minutes, as they were typed
+     * @param afterId the act it comes after, or null if it comes first
+     */
+    void putIn(String words, @Nullable String afterId);
 
     /** Words for the newest note, not blank. */
     void write(String words);

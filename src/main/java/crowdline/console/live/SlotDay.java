@@ -28,8 +28,9 @@ record SlotDay(LocalDateTime slot, LocalDate today, boolean isToday) {
         if (!(moment.state().course().slot() instanceof SlotTime.OnClock slot) || toSlotS == null) {
             return new SlotDay(today.atTime(act.slotStart()), today, true);
         }
-        boolean near = slot.at().toLocalDate().equals(today) || Math.abs(toSlotS) < NEAR_S;
-        return new SlotDay(slot.at(), today, near);
+        LocalDateTime at = slot.at().plusNanos(Math.round(moment.state().day().laterS(act.id()) * 1e9));
+        boolean near = at.toLocalDate().equals(today) || Math.abs(toSlotS) < NEAR_S;
+        return new SlotDay(at, today, near);
     }
 
     /** When the slot is, or was, where the hour alone would mislead. */

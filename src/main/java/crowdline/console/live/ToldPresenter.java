@@ -77,7 +77,7 @@ public final class ToldPresenter {
         } else if (event instanceof LiveEvent.NoteMade) {
             command = Command.JOT;
         } else if (event instanceof ShowEvent) {
-            return "the end of the show";
+            return event instanceof ShowEvent.ShowEnded ? "the end of the show" : "the running order";
         }
         return command.key();
     }
@@ -123,6 +123,9 @@ public final class ToldPresenter {
         }
         if (event instanceof FlightEvent.ActChosen chosen) {
             return "act \"" + words.act(chosen.actId()).map(Act::title).orElse("?") + "\"";
+        }
+        if (event instanceof ShowEvent changed) {
+            return OrderTold.what(changed, after, words);
         }
         if (event instanceof FlightEvent.NextDropped) {
             return "dropped " + named(before, dropped(after, before), words);

@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param actTimeS how long the act has been going, or went; null if none has started or the show is over
  * @param lateS how late the current figure is expected to end against the plan with every figure in it, negative when
  *     early; off the plan, how late the next can begin at best; null outside an act
- * @param toSlotS seconds until the chosen act's slot begins, negative when it has begun; null unless an act is chosen, has
+ * @param toSlotS seconds until the chosen act's slot begins on the day, negative when it has begun; null unless an act is chosen, has
  *     not started, and its slot is known
  * @param nextActId what comes after the chosen act in running order, or null
  * @param incidentS how long the incident page has been open, or null
@@ -52,7 +52,10 @@ public record LiveNow(
         FigureNow figure = figure(state, durations, nowS);
         Phase phase = course.phase();
         SlotTime slot = course.slot();
-        Double slotInS = slot == null ? null : Double.valueOf(slot.secondsUntil(nowS, wall));
+        String actId = course.actId();
+        Double slotInS = slot == null || actId == null
+                ? null
+                : Double.valueOf(slot.secondsUntil(nowS, wall) + state.day().laterS(actId));
         Double toSlotS = phase instanceof Phase.Waiting ? slotInS : null;
         double untilNextS = figure != null ? figure.leftS() : toSlotS != null ? Math.max(0, toSlotS) : 0;
         boolean known = figure != null || toSlotS != null;

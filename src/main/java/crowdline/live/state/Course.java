@@ -151,6 +151,12 @@ public record Course(
         return phase instanceof Phase.Flying || phase instanceof Phase.Held || phase instanceof Phase.OffPlan;
     }
 
+    /** With no act chosen; what was flown before stays. */
+    Course withoutAct() {
+        return new Course(
+                null, null, Sequence.NONE, null, null, new Phase.Waiting(), Lead.of(source()), List.of(), flownActs);
+    }
+
     Course withPhase(Phase next) {
         return new Course(actId, variant, sequence, slot, actStartedAtS, next, lead, flown, flownActs);
     }

@@ -29,7 +29,7 @@ public final class Live {
             LiveState noted = state.withNotes(notes);
             // One that was made with its words, as journals of the first version have it, was never taken back.
             return new Step.Moved(
-                    note.text().isEmpty() ? noted.plusTakeBack(new TakeBack(note, null, null, state.notes())) : noted);
+                    note.text().isEmpty() ? noted.plusTakeBack(TakeBack.ofNotes(note, state.notes())) : noted);
         }
         if (event instanceof LiveEvent.NoteWritten written) {
             return written(state, written.text());
@@ -66,6 +66,9 @@ public final class Live {
         if (event instanceof FlightEvent.ActChosen chosen
                 && !state.runningOrder().contains(chosen.actId())) {
             return new Step.Refused(Refusals.NOT_IN_THE_ORDER);
+        }
+        if (event instanceof FlightEvent.ActChosen chosen && state.day().isCancelled(chosen.actId())) {
+            return new Step.Refused("That act is cancelled: press R and bring it back first.");
         }
         Turn turn = ActSteps.next(state.course(), event);
         if (turn instanceof Turn.No no) {
@@ -140,6 +143,9 @@ public final class Live {
         LiveState back = state.withTakeBacks(state.takeBacks().subList(0, count - 1));
         if (last.notes() != null) {
             back = back.withNotes(last.notes());
+        }
+        if (last.day() != null) {
+            back = back.withDay(last.day());
         }
         if (last.course() != null) {
             back = back.withCourse(FigureSteps.confirmed(last.course(), atS));

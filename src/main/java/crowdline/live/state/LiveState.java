@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * The running show at one moment.
  *
  * @param showTitle title of the open show, or null before one is opened
- * @param runningOrder ids of the acts in running order
+ * @param day what became of the running order
  * @param course where the aircraft is in its act, and what was flown
  * @param talk what was said
  * @param incidents when the incident page was open; the last one may still be
@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record LiveState(
         @Nullable String showTitle,
-        List<String> runningOrder,
+        Day day,
         Course course,
         Talk talk,
         List<IncidentSpan> incidents,
@@ -32,7 +32,6 @@ public record LiveState(
     static final int MOST_TAKE_BACKS = 20;
 
     public LiveState {
-        runningOrder = List.copyOf(runningOrder);
         incidents = List.copyOf(incidents);
         notes = List.copyOf(notes);
         takeBacks = List.copyOf(takeBacks);
@@ -40,7 +39,12 @@ public record LiveState(
 
     /** Before a show is opened. */
     public static LiveState initial() {
-        return new LiveState(null, List.of(), Course.NONE, Talk.NONE, List.of(), List.of(), List.of());
+        return new LiveState(null, Day.NONE, Course.NONE, Talk.NONE, List.of(), List.of(), List.of());
+    }
+
+    /** Ids of the acts in running order, cancelled ones among them. */
+    public List<String> runningOrder() {
+        return day.order();
     }
 
     public Phase phase() {
@@ -102,35 +106,44 @@ public record LiveState(
         return course.flownActs().stream().anyMatch(a -> a.actId().equals(actId));
     }
 
-    /** The first act in running order that is neither over nor chosen now. */
+    /** True if an act of this id is over or in the air. */
+    public boolean hasBegun(String actId) {
+        return flown(actId) || (actId.equals(actId()) && course.inTheAir());
+    }
+
+    /** The first act in running order that is neither over nor chosen now, nor cancelled. */
     public Optional<String> nextActId() {
-        return runningOrder.stream()
-                .filter(id -> !flown(id) && !id.equals(actId()))
+        return runningOrder().stream()
+                .filter(id -> !flown(id) && !id.equals(actId()) && !day.isCancelled(id))
                 .findFirst();
     }
 
-    LiveState withShow(String title, List<String> order) {
-        return new LiveState(title, order, course, talk, incidents, notes, takeBacks);
+    LiveState withShow(String title, Day next) {
+        return new LiveState(title, next, course, talk, incidents, notes, takeBacks);
+    }
+
+    LiveState withDay(Day next) {
+        return new LiveState(showTitle, next, course, talk, incidents, notes, takeBacks);
     }
 
     LiveState withCourse(Course next) {
-        return new LiveState(showTitle, runningOrder, next, talk, incidents, notes, takeBacks);
+        return new LiveState(showTitle, day, next, talk, incidents, notes, takeBacks);
     }
 
     LiveState withTalk(Talk next) {
-        return new LiveState(showTitle, runningOrder, course, next, incidents, notes, takeBacks);
+        return new LiveState(showTitle, day, course, next, incidents, notes, takeBacks);
     }
 
     LiveState withIncidents(List<IncidentSpan> next) {
-        return new LiveState(showTitle, runningOrder, course, talk, next, notes, takeBacks);
+        return new LiveState(showTitle, day, course, talk, next, notes, takeBacks);
     }
 
     LiveState withNotes(List<Note> next) {
-        return new LiveState(showTitle, runningOrder, course, talk, incidents, next, takeBacks);
+        return new LiveState(showTitle, day, course, talk, incidents, next, takeBacks);
     }
 
     LiveState withTakeBacks(List<TakeBack> next) {
-        return new LiveState(showTitle, runningOrder, course, talk, incidents, notes, next);
+        return new LiveState(showTitle, day, course, talk, incidents, notes, next);
     }
 
     LiveState plusTakeBack(TakeBack more) {

@@ -11,23 +11,38 @@ import org.jspecify.annotations.Nullable;
  * @param course the course before it, or null if it did not change the course
  * @param talk what was said before it, or null if it did not change that
  * @param notes the notes before it, or null if it was none
+ * @param day the running order before it, or null if it did not change that
  */
 public record TakeBack(
         LiveEvent event,
         @Nullable Course course,
         @Nullable Talk talk,
-        @Nullable List<Note> notes) {
+        @Nullable List<Note> notes,
+        @Nullable Day day) {
     public TakeBack {
         notes = notes == null ? null : List.copyOf(notes);
     }
 
     TakeBack(LiveEvent event, @Nullable Course course, @Nullable Talk talk) {
-        this(event, course, talk, null);
+        this(event, course, talk, null, null);
+    }
+
+    static TakeBack ofNotes(LiveEvent event, List<Note> notes) {
+        return new TakeBack(event, null, null, notes, null);
+    }
+
+    static TakeBack ofDay(LiveEvent event, Day day) {
+        return new TakeBack(event, null, null, null, day);
+    }
+
+    /** With the course before it as well. */
+    TakeBack with(Course before) {
+        return new TakeBack(event, before, talk, notes, day);
     }
 
     /** False once the clock or the aircraft has moved the act on since: nobody expects to be thrown back that far. */
     boolean isPossible() {
-        return course != null || talk != null || notes != null;
+        return course != null || talk != null || notes != null || day != null;
     }
 
     /** After a step that no hand made. */

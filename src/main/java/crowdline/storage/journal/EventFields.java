@@ -51,6 +51,11 @@ record EventFields(JsonNode node) {
         return value.asString();
     }
 
+    @Nullable
+    String textOrNull(String key) {
+        return isNone(key) ? null : text(key);
+    }
+
     List<String> texts(String key) {
         JsonNode list = node.path(key);
         List<String> texts = new ArrayList<>();

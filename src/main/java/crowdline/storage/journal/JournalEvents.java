@@ -53,6 +53,43 @@ final class JournalEvents {
                 ShowEvent.ShowOpened.class,
                 (e, of) -> texts(of.put("title", e.title()), "actIds", e.actIds()),
                 (atS, of) -> new ShowEvent.ShowOpened(atS, of.text("title"), of.texts("actIds"))));
+        add(EventKind.of(
+                "ActsMoved",
+                ShowEvent.ActsMoved.class,
+                (e, of) -> texts(of, "actIds", e.actIds()).put("byS", e.byS()),
+                (atS, of) -> new ShowEvent.ActsMoved(atS, of.texts("actIds"), of.seconds("byS"))));
+        add(EventKind.of(
+                "ActsSwapped",
+                ShowEvent.ActsSwapped.class,
+                (e, of) -> of.put("firstId", e.firstId())
+                        .put("secondId", e.secondId())
+                        .put("firstByS", e.firstByS())
+                        .put("secondByS", e.secondByS()),
+                (atS, of) -> new ShowEvent.ActsSwapped(
+                        atS,
+                        of.text("firstId"),
+                        of.text("secondId"),
+                        of.seconds("firstByS"),
+                        of.seconds("secondByS"))));
+        add(EventKind.of(
+                "ActCancelled",
+                ShowEvent.ActCancelled.class,
+                (e, of) -> of.put("actId", e.actId()),
+                (atS, of) -> new ShowEvent.ActCancelled(atS, of.text("actId"))));
+        add(EventKind.of(
+                "ActRestored",
+                ShowEvent.ActRestored.class,
+                (e, of) -> of.put("actId", e.actId()),
+                (atS, of) -> new ShowEvent.ActRestored(atS, of.text("actId"))));
+        add(EventKind.of(
+                "ActAdded",
+                ShowEvent.ActAdded.class,
+                (e, of) -> of.put("actId", e.actId())
+                        .put("title", e.title())
+                        .put("minutes", e.minutes())
+                        .put("afterId", e.afterId()),
+                (atS, of) -> new ShowEvent.ActAdded(
+                        atS, of.text("actId"), of.text("title"), of.seconds("minutes"), of.textOrNull("afterId"))));
         add(EventKind.bare("ShowEnded", ShowEvent.ShowEnded.class, ShowEvent.ShowEnded::new));
     }
 

@@ -16,6 +16,8 @@ public final class SampleOnAir implements OnAir {
     /** Its incident page, which it has not opened itself yet. */
     public @Nullable IncidentView page;
 
+    public OrderView order = new OrderView(List.of(), 0);
+    public final List<String> putIn = new ArrayList<>();
     public int resumed;
 
     @Override
@@ -32,6 +34,16 @@ public final class SampleOnAir implements OnAir {
     @Override
     public void carryOut(Command command, Handles handles) {
         given.add(command);
+    }
+
+    @Override
+    public OrderView order() {
+        return order;
+    }
+
+    @Override
+    public void putIn(String words, @Nullable String afterId) {
+        putIn.add(words + " after " + afterId);
     }
 
     @Override

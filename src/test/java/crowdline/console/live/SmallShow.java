@@ -216,7 +216,7 @@ public final class SmallShow {
         return words(show().withAct(act.withFigures(figures, act.remarks())));
     }
 
-    private static ShowLookup words(Show show) {
+    static ShowLookup words(Show show) {
         return new ShowLookup(
                 show, new Catalogue(List.of()), text -> new SpokenTime(4, 3.5, 4.5), (act, variant) -> ActSheet.NONE);
     }

@@ -54,6 +54,12 @@ public final class RandomEvents {
         return switch (random.nextInt(50)) {
             case 0 -> new ShowEvent.ShowOpened(atS, "Harbour Day, again", ACTS.subList(0, 3));
             case 3 -> new ShowEvent.ShowEnded(atS);
+            case 1 -> new ShowEvent.ActsMoved(atS, List.of(act(), act()), random.nextInt(-600, 600));
+            case 2 -> new ShowEvent.ActsSwapped(atS, act(), act(), 600, -300);
+            case 5 -> new ShowEvent.ActCancelled(atS, act());
+            case 19 -> new ShowEvent.ActRestored(atS, act());
+            case 37 ->
+                new ShowEvent.ActAdded(atS, "in" + random.nextInt(4), "Put in", 5, random.nextBoolean() ? null : act());
             case 4 ->
                 random.nextBoolean()
                         ? new FlightEvent.ActChosen(atS, act(), "full", order(), ways(), null, SLOT)
@@ -87,7 +93,7 @@ public final class RandomEvents {
             case 38, 39 -> new FlightEvent.AircraftLost(atS, Math.max(0, atS - 5 * random.nextDouble()));
             case 41, 42 -> new FlightEvent.AircraftBegan(atS, Math.max(0, atS - 4 * random.nextDouble()));
             case 40 -> new FlightEvent.AircraftFound(atS);
-            case 36, 37 -> new FlightEvent.NextSwapped(atS);
+            case 36 -> new FlightEvent.NextSwapped(atS);
             default -> new FlightEvent.Stepped(atS);
         };
     }

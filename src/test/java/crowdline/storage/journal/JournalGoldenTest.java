@@ -27,6 +27,7 @@ import crowdline.live.event.LiveEvent;
 import crowdline.live.event.LiveEvent.NoteMade;
 import crowdline.live.event.LiveEvent.NoteWritten;
 import crowdline.live.event.LiveEvent.Undone;
+import crowdline.live.event.ShowEvent;
 import crowdline.live.event.ShowEvent.ShowEnded;
 import crowdline.live.event.ShowEvent.ShowOpened;
 import crowdline.live.event.SlotTime.OnClock;
@@ -161,6 +162,18 @@ class JournalGoldenTest {
                 written(new VariantChosen(2.25, "low", List.of("in", "roll"), List.of("in"))));
     }
 
+    /** What came with the running order of the day. */
+    private static List<JournalLine> ofTheDay() {
+        return List.of(
+                HEADER,
+                written(new ShowEvent.ActsMoved(1.25, List.of("second", "third"), 720)),
+                written(new ShowEvent.ActsSwapped(2.25, "second", "third", 900, -900)),
+                written(new ShowEvent.ActCancelled(3.25, "third")),
+                written(new ShowEvent.ActRestored(4.25, "third")),
+                written(new ShowEvent.ActAdded(5.25, "put-in-1", "A fly-past \u201cfor Kim\u201d", 4.5, "second")),
+                written(new ShowEvent.ActAdded(6.25, "put-in-2", "Engine run", 3, null)));
+    }
+
     private static List<String> texts(String name) {
         return new String(Golden.bytes(name), StandardCharsets.UTF_8).lines().toList();
     }
@@ -204,6 +217,13 @@ class JournalGoldenTest {
     }
 
     @Test
+    void journalOfADayIsReadAndWrittenAsItWasMeant() throws IOException {
+        assertThat(read("journal-1-day.jsonl")).containsExactlyElementsOf(ofTheDay());
+        JournalCodec codec = new JournalCodec();
+        assertThat(ofTheDay().stream().map(codec::write)).containsExactlyElementsOf(texts("journal-1-day.jsonl"));
+    }
+
+    @Test
     void journalFromBeforeSlotsWentByTheClockIsReadAsItWasMeant() throws IOException {
         assertThat(read("journal-1-before-clock-slots.jsonl"))
                 .containsExactly(
@@ -241,9 +261,11 @@ class JournalGoldenTest {
         List<String> texts = new ArrayList<>(texts("journal-1.jsonl"));
         texts.addAll(texts("journal-1-notes.jsonl"));
         texts.addAll(texts("journal-1-transits.jsonl"));
+        texts.addAll(texts("journal-1-day.jsonl"));
         List<JournalLine> lines = new ArrayList<>(ofVersion1());
         lines.addAll(ofNotes());
         lines.addAll(ofTransits());
+        lines.addAll(ofTheDay());
         Map<Class<?>, Set<String>> values = new HashMap<>();
         for (int i = 0; i < texts.size(); i++) {
             if (lines.get(i) instanceof JournalLine.Event line) {

@@ -1,0 +1,89 @@
+package crowdline.console.live;
+
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.paint.Seconds;
+import crowdline.console.theme.Tone;
+import crowdline.live.now.DayNow;
+import crowdline.loaded.ShowLookup;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** Says the running order. */
+public final class OrderPresenter {
+    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE", Locale.UK);
+
+    private OrderPresenter() {}
+
+    /** @param today at the venue; an hour of another day names its day */
+    public static OrderView of(DayNow day, LocalDate today, ShowLookup words) {
+        List<OrderView.Row> rows =
+                day.acts().stream().map(line -> row(line, today, words)).toList();
+        return new OrderView(rows, first(day));
+    }
+
+    private static int first(DayNow day) {
+        for (int i = 0; i < day.acts().size(); i++) {
+            DayNow.Fate fate = day.acts().get(i).fate();
+            if (fate == DayNow.Fate.FLYING || fate == DayNow.Fate.NEXT || fate == DayNow.Fate.WAITING) {
+                return i;
+            }
+        }
+        return Math.max(0, day.acts().size() - 1);
+    }
+
+    private static OrderView.Row row(DayNow.Line line, LocalDate today, ShowLookup words) {
+        return new OrderView.Row(
+                line.act().id(),
+                state(line.fate()),
+                hour(line.slot(), today),
+                moved(line.laterS()),
+                expected(line, today),
+                Seconds.minutes(line.lastsS()),
+                line.act().title(),
+                words.who(line.act()));
+    }
+
+    private static Mark state(DayNow.Fate fate) {
+        return switch (fate) {
+            case WAITING -> new Mark(Form.RING, Tone.CALM, "Waiting");
+            case NEXT -> new Mark(Form.UP, Tone.CALM, "Next");
+            case FLYING -> new Mark(Form.AEROPLANE, Tone.GOOD, "Flying");
+            case FLOWN -> new Mark(Form.DISC, Tone.CALM, "Flown");
+            case CANCELLED -> new Mark(Form.CROSS, Tone.CAUTION, "Cancelled");
+        };
+    }
+
+    /** An hour, such as "14:42". */
+    static String hour(LocalDateTime at) {
+        return HOUR.format(at);
+    }
+
+    private static String hour(LocalDateTime at, LocalDate today) {
+        String hour = HOUR.format(at);
+        return at.toLocalDate().equals(today) ? hour : DAY.format(at) + " " + hour;
+    }
+
+    /** "12 min later", or empty for an act at its time. */
+    static String moved(double laterS) {
+        if (Math.abs(laterS) < 1) {
+            return "";
+        }
+        return Seconds.minutes(Math.abs(laterS)) + (laterS > 0 ? " later" : " earlier");
+    }
+
+    private static String expected(DayNow.Line line, LocalDate today) {
+        @Nullable LocalDateTime at = line.beginsAt();
+        if (at == null) {
+            return "";
+        }
+        boolean begun = line.fate() == DayNow.Fate.FLYING || line.fate() == DayNow.Fate.FLOWN;
+        String hour = hour(at, today);
+        return begun ? "began " + hour : hour.equals(hour(line.slot(), today)) ? "" : "expect " + hour;
+    }
+}
