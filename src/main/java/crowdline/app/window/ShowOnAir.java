@@ -88,7 +88,7 @@ final class ShowOnAir implements OnAir {
         Show ofTheDay = scene.lookup().show();
         DayNow day =
                 DayNow.of(scene.state(), ofTheDay, act -> lastsS(scene, act, ofTheDay), scene.now(nowS, wall), wall);
-        return OrderPresenter.of(day, show.atVenue(wall).toLocalDate(), scene.lookup());
+        return OrderPresenter.of(day, ofTheDay.date(), scene.lookup());
     }
 
     /** As predicted or timed; where that is not known, as long as its slot. */

@@ -20,10 +20,10 @@ public final class OrderPresenter {
 
     private OrderPresenter() {}
 
-    /** @param today at the venue; an hour of another day names its day */
-    public static OrderView of(DayNow day, LocalDate today, ShowLookup words) {
+    /** @param date of the show; an hour of another day names its day */
+    public static OrderView of(DayNow day, LocalDate date, ShowLookup words) {
         List<OrderView.Row> rows =
-                day.acts().stream().map(line -> row(line, today, words)).toList();
+                day.acts().stream().map(line -> row(line, date, words)).toList();
         return new OrderView(rows, first(day));
     }
 
@@ -37,13 +37,13 @@ public final class OrderPresenter {
         return Math.max(0, day.acts().size() - 1);
     }
 
-    private static OrderView.Row row(DayNow.Line line, LocalDate today, ShowLookup words) {
+    private static OrderView.Row row(DayNow.Line line, LocalDate date, ShowLookup words) {
         return new OrderView.Row(
                 line.act().id(),
                 state(line.fate()),
-                hour(line.slot(), today),
+                hour(line.slot(), date),
                 moved(line.laterS()),
-                expected(line, today),
+                expected(line, date),
                 Seconds.minutes(line.lastsS()),
                 line.act().title(),
                 words.who(line.act()));
@@ -64,9 +64,9 @@ public final class OrderPresenter {
         return HOUR.format(at);
     }
 
-    private static String hour(LocalDateTime at, LocalDate today) {
+    private static String hour(LocalDateTime at, LocalDate date) {
         String hour = HOUR.format(at);
-        return at.toLocalDate().equals(today) ? hour : DAY.format(at) + " " + hour;
+        return at.toLocalDate().equals(date) ? hour : DAY.format(at) + " " + hour;
     }
 
     /** "12 min later", or empty for an act at its time. */
@@ -77,13 +77,13 @@ public final class OrderPresenter {
         return Seconds.minutes(Math.abs(laterS)) + (laterS > 0 ? " later" : " earlier");
     }
 
-    private static String expected(DayNow.Line line, LocalDate today) {
+    private static String expected(DayNow.Line line, LocalDate date) {
         @Nullable LocalDateTime at = line.beginsAt();
         if (at == null) {
             return "";
         }
         boolean begun = line.fate() == DayNow.Fate.FLYING || line.fate() == DayNow.Fate.FLOWN;
-        String hour = hour(at, today);
-        return begun ? "began " + hour : hour.equals(hour(line.slot(), today)) ? "" : "expect " + hour;
+        String hour = hour(at, date);
+        return begun ? "began " + hour : hour.equals(hour(line.slot(), date)) ? "" : "expect " + hour;
     }
 }

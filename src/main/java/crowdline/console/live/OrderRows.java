@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 
 /** The running order in Live: it lies over the row of what is flown, so that the words stay in sight. */
 final class OrderRows extends JPanel {
-    private static final double ROW_PX = 34;
+    private static final double ROW_PX = 38;
 
     private final JLabel label = PlainText.plain(new JLabel());
     private final DefaultListModel<OrderView.Row> model = new DefaultListModel<>();
@@ -131,20 +131,22 @@ final class OrderRows extends JPanel {
         Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
         Color soft = chosen ? pen.palette().onChosen() : pen.palette().soft();
         Box inner = box.inset(pen.sizePx(TextRole.BODY) * 0.8, box.h() * 0.06);
-        Box state = inner.left(inner.w() * 0.13);
+        Box state = inner.left(inner.w() * 0.12);
         if (chosen) {
-            pen.markOnChosen(row.state(), TextRole.LABEL, state);
+            pen.markOnChosen(row.state(), TextRole.BODY, state);
         } else {
-            pen.mark(row.state(), TextRole.LABEL, state);
+            pen.mark(row.state(), TextRole.BODY, state);
         }
-        Box rest = inner.right(inner.w() * 0.86);
-        Box slot = rest.left(rest.w() * 0.25);
-        String moved = row.moved().isEmpty() ? row.slot() : row.slot() + "  " + row.moved();
-        pen.midway(pen.line(moved, TextRole.BODY, true, slot), slot, text);
+        Box rest = inner.right(inner.w() * 0.87);
+        Box slot = rest.left(rest.w() * 0.24);
+        pen.midway(pen.line(row.slot(), TextRole.VALUE, true, slot), slot, text);
+        double taken = Math.min(slot.w(), pen.widthPx(row.slot() + "  ", true, pen.sizePx(TextRole.VALUE)));
+        Box beside = slot.right(slot.w() - taken);
+        pen.midway(pen.line(row.moved(), TextRole.LABEL, false, beside), beside, text);
         Box times = rest.right(rest.w() * 0.22);
         String told = row.expected().isEmpty() ? row.lasts() : row.expected() + ", " + row.lasts();
-        pen.atRight(pen.line(told, TextRole.LABEL, false, times), times, soft);
-        Box title = rest.right(rest.w() * 0.74).left(rest.w() * 0.5);
-        pen.midway(pen.line(row.title() + " \u00b7 " + row.who(), TextRole.BODY, false, title), title, text);
+        pen.atRight(pen.line(told, TextRole.BODY, false, times), times, soft);
+        Box title = rest.right(rest.w() * 0.75).left(rest.w() * 0.52);
+        pen.midway(pen.line(row.title(), TextRole.VALUE, false, title), title, text);
     }
 }
