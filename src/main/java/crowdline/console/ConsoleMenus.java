@@ -97,13 +97,23 @@ public final class ConsoleMenus {
         bar.add(words);
         JMenu live = menu("Live", 'L');
         for (Command command : Command.values()) {
-            if (command.scope() == Command.Scope.LIVE && command != Command.INCIDENT_IN_LIVE) {
+            if (command.scope() == Command.Scope.LIVE
+                    && command != Command.INCIDENT_IN_LIVE
+                    && !command.isInRunningOrder()) {
                 if (command == Command.SAID || command == Command.BY_HAND || command == Command.NEXT_ACT) {
                     live.addSeparator();
                 }
                 live.add(item(command));
             }
         }
+        live.addSeparator();
+        JMenu order = new JMenu("In the running order");
+        for (Command command : Command.values()) {
+            if (command.isInRunningOrder()) {
+                order.add(item(command));
+            }
+        }
+        live.add(order);
         bar.add(live);
         JMenu view = menu("View", 'V');
         view.add(item(Command.THEME));

@@ -1,6 +1,7 @@
 package crowdline.console.keys;
 
 import java.awt.event.KeyEvent;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 
@@ -38,7 +39,7 @@ public enum Command {
     END_ACT("Act over", Scope.LIVE, "The act has ended", "E"),
     ASK_IN_LIVE("What is that?", Scope.LIVE, "Something else is flown: a few questions tell what; F5 leads back", "Q"),
     JOT("Note", Scope.LIVE, "Note this moment, with a few words if there is time", "J"),
-    ORDER("Running order", Scope.LIVE, "Every act of the day and when to expect it; again to close it", "R"),
+    ORDER("Running order", Scope.LIVE, "Every act and when to expect it; what its keys do stands in it", "R"),
     ORDER_UP("Act above", Scope.LIVE, "In the running order: the act before", "UP"),
     ORDER_DOWN("Act below", Scope.LIVE, "In the running order: the act after", "DOWN"),
     ALL_LATER("A minute later", Scope.LIVE, "In the running order: this act and all after it", "alt RIGHT"),
@@ -248,6 +249,11 @@ public enum Command {
 
     public Scope scope() {
         return scope;
+    }
+
+    /** Whether it is given in the running order that is open in Live. */
+    public boolean isInRunningOrder() {
+        return EnumSet.range(ORDER_UP, PUT_IN_ACT).contains(this);
     }
 
     /** What it does, in one sentence. */

@@ -94,11 +94,15 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
                         .flatMap(each -> shown(each, taken).stream().limit(1))
                         .toList();
                 entries.add(new Entry(keys, "Larger, smaller", "Everything on the screen"));
-            } else if (command.scope() == scope && !BESIDE_ANOTHER.contains(command)) {
+            } else if (command.scope() == scope && !isBesideAnother(command)) {
                 entries.add(new Entry(shown(command, taken), command.label(), command.help()));
             }
         }
         return entries;
+    }
+
+    private static boolean isBesideAnother(Command command) {
+        return BESIDE_ANOTHER.contains(command) || command.isInRunningOrder();
     }
 
     /** The keys worth showing: not the second way to type a plus sign. */

@@ -9,10 +9,10 @@ import crowdline.console.theme.TextRole;
 import java.awt.Color;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
-import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
@@ -20,14 +20,18 @@ import org.jspecify.annotations.Nullable;
 /** The running order in Live: it lies over the row of what is flown, so that the words stay in sight. */
 final class OrderRows extends JPanel {
     private static final double ROW_PX = 38;
+    private static final String KEYS =
+            "Running order: Alt+\u2190 \u2192 by a minute, Alt+Page Up/Down by ten, from here on"
+                    + " (with Shift this one alone). Alt+\u2191 \u2193 order. Del cancel, Ins put in, Ctrl+Enter now, R close.";
 
-    private final JLabel label = PlainText.plain(new JLabel());
+    private final JTextArea label = PlainText.wrapped("Keys of the running order", KEYS);
     private final DefaultListModel<OrderView.Row> model = new DefaultListModel<>();
     private final JList<OrderView.Row> list = new JList<>(model);
     private final JScrollPane pane =
             new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
 
     OrderRows(Appearance appearance) {
+        label.setFocusable(false);
         list.setFocusable(false);
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.getAccessibleContext().setAccessibleName("Running order");
@@ -107,9 +111,6 @@ final class OrderRows extends JPanel {
         setBackground(appearance.palette().sunk());
         label.setFont(appearance.plain(TextRole.LABEL));
         label.setForeground(appearance.palette().text());
-        label.setText(
-                "Running order. Alt+\u2190 \u2192 earlier, later (Alt+Page Up, Down by ten minutes; with Shift this act"
-                        + " alone). Alt+\u2191 \u2193 swap, Del cancel, Ins put in, Ctrl+Enter this one now, R close.");
         list.setBackground(appearance.palette().stage());
         list.setCellRenderer(cells(appearance));
         pane.setBorder(BorderFactory.createEmptyBorder());
@@ -131,16 +132,17 @@ final class OrderRows extends JPanel {
         Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
         Color soft = chosen ? pen.palette().onChosen() : pen.palette().soft();
         Box inner = box.inset(pen.sizePx(TextRole.BODY) * 0.8, box.h() * 0.06);
-        Box state = inner.left(inner.w() * 0.12);
+        Box state = inner.left(inner.w() * 0.15);
         if (chosen) {
             pen.markOnChosen(row.state(), TextRole.BODY, state);
         } else {
             pen.mark(row.state(), TextRole.BODY, state);
         }
-        Box rest = inner.right(inner.w() * 0.87);
+        Box rest = inner.right(inner.w() * 0.85);
         Box slot = rest.left(rest.w() * 0.24);
         pen.midway(pen.line(row.slot(), TextRole.VALUE, true, slot), slot, text);
-        double taken = Math.min(slot.w(), pen.widthPx(row.slot() + "  ", true, pen.sizePx(TextRole.VALUE)));
+        double taken = Math.min(
+                slot.w(), pen.widthPx(row.slot(), true, pen.sizePx(TextRole.VALUE)) + pen.sizePx(TextRole.LABEL));
         Box beside = slot.right(slot.w() - taken);
         pen.midway(pen.line(row.moved(), TextRole.LABEL, false, beside), beside, text);
         Box times = rest.right(rest.w() * 0.22);

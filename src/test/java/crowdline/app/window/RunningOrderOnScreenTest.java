@@ -1,0 +1,103 @@
+package crowdline.app.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
+
+import crowdline.console.live.OrderView.Row;
+import java.awt.GraphicsEnvironment;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A day that changes, by keys alone in a real window: two acts at 14:30 and 14:50, opened at 14:29. */
+@Tag("window")
+@Timeout(120)
+class RunningOrderOnScreenTest {
+    private static final Path SHOW = Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json");
+    private static final Instant BEFORE = Instant.parse("2027-06-12T13:29:00Z");
+    private static final String SOLO = "Quillan Tarrowby and the Sedgeby Jackanapes";
+    private static final String GLIDER = "Hettie Pellingdyke and the Larkmere Thistledown";
+
+    @TempDir
+    Path folder;
+
+    @BeforeEach
+    void needsAScreen() {
+        assumeThat(GraphicsEnvironment.isHeadless()).as("there is a screen").isFalse();
+    }
+
+    private static List<String> said(List<Row> rows) {
+        return rows.stream()
+                .map(r -> String.join(" ", r.state().word(), r.slot(), r.moved(), r.title())
+                        .replace("  ", " "))
+                .toList();
+    }
+
+    @Test
+    void theDayIsChangedWhileTheActFlies() throws Exception {
+        try (ConsoleOnScreen screen = new ConsoleOnScreen(folder, SHOW, BEFORE)) {
+            assertThat(screen.order()).as("closed").isEmpty();
+            screen.press("R");
+            assertThat(said(screen.order())).containsExactly("Next 14:30 " + SOLO, "Waiting 14:50 " + GLIDER);
+
+            screen.at(61);
+            screen.press("SPACE");
+            assertThat(screen.strip().timeInAct()).as("Space steps as ever").startsWith("0:0");
+            assertThat(said(screen.order()).get(0)).isEqualTo("Flying 14:30 " + SOLO);
+
+            screen.press("DOWN");
+            screen.press("alt PAGE_DOWN");
+            screen.press("alt RIGHT");
+            screen.press("INSERT");
+            screen.type("A wave for Kim, 4");
+            screen.press("ENTER");
+            assertThat(said(screen.order()))
+                    .containsExactly(
+                            "Flying 14:30 " + SOLO,
+                            "Waiting 15:01 11 min later " + GLIDER,
+                            "Waiting 15:09 11 min later A wave for Kim");
+
+            screen.press("DOWN");
+            screen.press("alt UP");
+            assertThat(said(screen.order()).subList(1, 3))
+                    .containsExactly(
+                            "Waiting 15:01 3 min later A wave for Kim", "Waiting 15:09 19 min later " + GLIDER);
+            screen.press("Z");
+            assertThat(said(screen.order()).get(1)).startsWith("Waiting 15:01 11 min later " + GLIDER);
+            screen.press("alt UP");
+
+            screen.at(300);
+            screen.press("E");
+            screen.press("ESCAPE");
+            assertThat(screen.order()).as("closed").isEmpty();
+            assertThat(screen.now().name()).isEqualTo("Next: A wave for Kim");
+            assertThat(screen.now().look()).contains("put in on the day, slot 15:01, 3 min later.");
+            screen.press("N");
+            screen.press("SPACE");
+            assertThat(screen.now().name()).isEqualTo("A wave for Kim");
+            assertThat(screen.strip().timeInAct()).isEqualTo("0:00 of 4:00");
+            screen.at(400);
+            screen.press("E");
+
+            screen.press("R");
+            screen.press("DOWN");
+            screen.press("DELETE");
+            assertThat(said(screen.order()))
+                    .containsExactly(
+                            "Flown 14:30 " + SOLO,
+                            "Flown 15:01 3 min later A wave for Kim",
+                            "Cancelled 15:09 19 min later " + GLIDER);
+            screen.press("UP");
+            screen.press("UP");
+            screen.press("ctrl ENTER");
+            assertThat(said(screen.order()).get(0)).as("flown again").isEqualTo("Next 14:30 " + SOLO);
+            assertThat(screen.running().desk().snapshot().state().course().flownActs())
+                    .hasSize(2);
+        }
+    }
+}
