@@ -20,7 +20,11 @@ public final class OrderPresenter {
 
     private OrderPresenter() {}
 
-    /** @param date of the show; an hour of another day names its day */
+    /**
+     * The running order at a moment.
+     *
+     * @param date of the show; an hour of another day names its day
+     */
     public static OrderView of(DayNow day, LocalDate date, ShowLookup words) {
         List<OrderView.Row> rows =
                 day.acts().stream().map(line -> row(line, date, words)).toList();
