@@ -9,7 +9,6 @@ import crowdline.console.ConsolePane;
 import crowdline.console.edit.Editing;
 import crowdline.console.live.NextView;
 import crowdline.console.live.NowView;
-import crowdline.console.live.OrderView;
 import crowdline.console.live.SayView;
 import crowdline.console.live.StripView;
 import crowdline.console.paint.Painted;
@@ -38,10 +37,8 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.UnaryOperator;
-import java.util.stream.IntStream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JList;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
@@ -353,17 +350,6 @@ final class ConsoleOnScreen implements AutoCloseable {
 
     StripView strip() throws Exception {
         return (StripView) shown("Strip");
-    }
-
-    /** The rows of the running order that is open; none if it is not. */
-    List<OrderView.Row> order() throws Exception {
-        return onScreen(() -> OpenWindows.windows()
-                .flatMap(w -> OpenWindows.shown(w, JList.class))
-                .filter(list ->
-                        "Running order".equals(list.getAccessibleContext().getAccessibleName()))
-                .flatMap(list -> IntStream.range(0, list.getModel().getSize()).mapToObj(list.getModel()::getElementAt))
-                .map(OrderView.Row.class::cast)
-                .toList());
     }
 
     /** Words of a row, as a screen reader says them. */
