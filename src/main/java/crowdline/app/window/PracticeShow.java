@@ -5,6 +5,7 @@ import crowdline.console.keys.Command;
 import crowdline.console.live.Handles;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.OnAir;
+import crowdline.console.live.OrderView;
 import crowdline.console.path.CrowdView;
 import crowdline.console.practice.PracticeChoice;
 import crowdline.loaded.LoadedShow;
@@ -31,6 +32,7 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A show run a second time, for a flight to practise on: from half a minute before the act's slot by a clock of its own, with a
@@ -160,6 +162,16 @@ final class PracticeShow implements OnAir {
         } else {
             onAir.carryOut(command, handles);
         }
+    }
+
+    @Override
+    public OrderView order() {
+        return onAir.order();
+    }
+
+    @Override
+    public void putIn(String words, @Nullable String afterId) {
+        onAir.putIn(words, afterId);
     }
 
     @Override
