@@ -11,7 +11,6 @@ import crowdline.show.figure.MomentName;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
@@ -32,9 +31,6 @@ record Scene(
         int before,
         boolean cameBack,
         boolean last) {
-
-    /** What is flown to get somewhere: no figure to announce. */
-    private static final Set<String> RESTS = Set.of("reposition", "climb", "level out", "run-in", "push-over");
 
     private static final Map<String, Double> INTEREST = Map.of(
             "stalled", 10.0,
@@ -64,7 +60,7 @@ record Scene(
             Map.entry("leans", MomentKind.TURN_BEGINS));
 
     boolean isRest() {
-        return figure.transit() || (entry != null && RESTS.contains(entry.name()));
+        return figure.transit() || (entry != null && entry.isOnTheWay());
     }
 
     /** Whether the list says that there is smoke. */

@@ -42,6 +42,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /** Puts a show, its prediction, its times and its findings into the words of the Prepare place. */
@@ -78,19 +79,23 @@ public final class PreparePresenter {
                 show.venue().name() + ", " + DAY.format(show.date()),
                 air(show.air()),
                 show.acts().stream().map(a -> act(show, all, a)).toList(),
-                findings(findings));
+                findings(findings, FileKeys::inWords));
     }
 
-    /** A file that is no usable show: only what was found in it. */
+    /** A file that is no usable show: only what was found in it, by its keys, as it must be mended there. */
     public static PrepareView unusable(String name, List<LocatedFinding> findings) {
         return new PrepareView(
-                name, "cannot be used until the errors listed are fixed", "", List.of(), findings(findings));
+                name,
+                "cannot be used until the errors listed are fixed",
+                "",
+                List.of(),
+                findings(findings, UnaryOperator.identity()));
     }
 
-    private static List<FindingView> findings(List<LocatedFinding> findings) {
+    private static List<FindingView> findings(List<LocatedFinding> findings, UnaryOperator<String> words) {
         return findings.stream()
                 .sorted(Comparator.comparing(LocatedFinding::severity).thenComparing(LocatedFinding::line))
-                .map(PreparePresenter::finding)
+                .map(found -> finding(found, words.apply(found.message())))
                 .toList();
     }
 
@@ -107,13 +112,13 @@ public final class PreparePresenter {
                 + cloud;
     }
 
-    private static FindingView finding(LocatedFinding found) {
+    private static FindingView finding(LocatedFinding found, String words) {
         Mark mark = switch (found.severity()) {
             case ERROR -> new Mark(Form.STOP, Tone.ALARM, "Must fix");
             case WARNING -> new Mark(Form.DIAMOND, Tone.CAUTION, "Should fix");
             case NOTE -> new Mark(Form.RING, Tone.CALM, "Note");
         };
-        return new FindingView(mark, found.message(), found.line() > 0 ? "line " + found.line() : "");
+        return new FindingView(mark, words, found.line() > 0 ? "line " + found.line() : "");
     }
 
     private ActView act(Show show, Catalogue all, Act act) {

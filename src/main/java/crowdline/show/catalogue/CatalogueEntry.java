@@ -4,6 +4,7 @@ import crowdline.show.bounds.Most;
 import crowdline.show.bounds.Quantity;
 import crowdline.show.figure.Element;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,6 +42,9 @@ public record CatalogueEntry(
         @Nullable EntrySpeed enters,
         List<Element> elements) {
 
+    private static final Set<String> ON_THE_WAY =
+            Set.of("reposition", "climb", "level out", "run-in", "push-over", "join-up");
+
     public CatalogueEntry {
         Most.mustBeText("catalogue name", name);
         Most.mustBeText("catalogue family", family);
@@ -53,5 +57,15 @@ public record CatalogueEntry(
         if (minEntryKt != null) {
             Quantity.MIN_ENTRY_KT.must(minEntryKt);
         }
+    }
+
+    /** Whether it is flown to get somewhere, or to get together again: no figure to announce. */
+    public boolean isOnTheWay() {
+        return ON_THE_WAY.contains(name);
+    }
+
+    /** Whether it begins or ends an act; everybody sees that it does. */
+    public boolean comesOrGoes() {
+        return family.equals("coming and going");
     }
 }

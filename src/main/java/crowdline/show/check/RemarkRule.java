@@ -19,7 +19,7 @@ final class RemarkRule implements ShowRule {
             Act act = show.acts().get(a);
             for (int f = 0; f < act.figures().size(); f++) {
                 Figure figure = act.figures().get(f);
-                figure(figure, catalogue.nameOf(figure), At.figure(a, f), findings);
+                figure(figure, catalogue, At.figure(a, f), findings);
             }
             if (act.remarks().isEmpty()
                     && act.figures().stream().allMatch(f -> f.remarks().isEmpty())) {
@@ -41,7 +41,7 @@ final class RemarkRule implements ShowRule {
         }
     }
 
-    private static void figure(Figure figure, String name, String path, Consumer<Finding> findings) {
+    private static void figure(Figure figure, Catalogue catalogue, String path, Consumer<Finding> findings) {
         for (int r = 0; r < figure.remarks().size(); r++) {
             Remark remark = figure.remarks().get(r);
             if (remark.kind() == RemarkKind.CALL && (remark.at() != null || remark.until() != null)) {
@@ -56,13 +56,18 @@ final class RemarkRule implements ShowRule {
         if (figure.transit()) {
             return;
         }
+        String name = catalogue.nameOf(figure);
+        boolean needsNoCall = catalogue
+                .find(figure.figure())
+                .filter(entry -> entry.isOnTheWay() || entry.comesOrGoes())
+                .isPresent();
         if (figure.remarks().isEmpty()) {
             findings.accept(new Finding(
                     Severity.NOTE,
                     "figure-without-remarks",
                     begun(name) + " has no remarks; Live has only the catalogue's sentence for it",
                     path));
-        } else if (figure.remarks().stream().noneMatch(r -> r.kind() == RemarkKind.CALL)) {
+        } else if (!needsNoCall && figure.remarks().stream().noneMatch(r -> r.kind() == RemarkKind.CALL)) {
             findings.accept(
                     new Finding(Severity.NOTE, "figure-without-call", begun(name) + " has no call", path + ".remarks"));
         }

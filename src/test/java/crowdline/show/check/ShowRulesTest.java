@@ -19,6 +19,7 @@ import crowdline.show.figure.Figure;
 import crowdline.show.figure.Placing;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
+import crowdline.storage.show.CatalogueFile;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -312,6 +313,21 @@ public class ShowRulesTest {
                         "NOTE no-duties remarks: no remark is a duty; if somebody must be thanked or told something today,"
                                 + " mark that remark as one",
                         "NOTE unused-say-as sayAs: \"Zed\" has a way to say it but occurs nowhere in the show");
+    }
+
+    /** A landing is seen by everybody, and on the way to the next figure there is nothing to look for. */
+    @Test
+    void whatComesGoesOrIsOnTheWayNeedsNoCall() {
+        Remark fact = Remark.of("fact", RemarkKind.FACT, "It is green.");
+        for (String name : List.of("landing", "take-off", "join-up", "reposition", "loop")) {
+            Figure uncalled = new Figure("one", name, null, null, null, null, null, null, List.of(), List.of(fact));
+            Act act = act(List.of(uncalled), FULL);
+            Show show = show(List.of(act), List.of(DUTY), List.of(), Map.of(), LIMITS, INCIDENT);
+            assertThat(ShowRules.check(show, CatalogueFile.shipped()))
+                    .as(name)
+                    .filteredOn(finding -> finding.code().equals("figure-without-call"))
+                    .hasSize(name.equals("loop") ? 1 : 0);
+        }
     }
 
     @Test
