@@ -58,6 +58,29 @@ class CatalogueWordsFlownTest {
         Sample last = turn.get(turn.size() - 1);
         assertThat(last.nose().x()).isLessThan(-0.95);
         assertThat(last.place().z()).isGreaterThan(first.place().z() + 100);
-        assertThat(last.speedMps()).isLessThan(0.85 * first.speedMps());
+        assertThat(entry("chandelle").whyHard()).endsWith("little speed left.");
+        assertThat(last.speedMps()).isBetween(0.4 * first.speedMps(), 0.65 * first.speedMps());
+    }
+
+    @Test
+    void torqueRollRollsOnItsWayUpAndWhileItSlidesBack() {
+        assertThat(entry("torque roll").whatItIs()).contains("climbs straight up, rolling", "stops and slides back");
+        List<Sample> all = flown("torque roll");
+        double up = 0;
+        double back = 0;
+        for (int i = 1; i < all.size(); i++) {
+            Sample before = all.get(i - 1);
+            Sample now = all.get(i);
+            if (Math.min(before.nose().z(), now.nose().z()) > 0.999) {
+                double rolled = Math.toDegrees(Math.acos(Math.min(before.up().dot(now.up()), 1)));
+                if (now.place().z() > before.place().z()) {
+                    up += rolled;
+                } else {
+                    back += rolled;
+                }
+            }
+        }
+        assertThat(up).isGreaterThan(400);
+        assertThat(back).isGreaterThan(45);
     }
 }

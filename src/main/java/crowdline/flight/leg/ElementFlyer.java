@@ -11,6 +11,8 @@ import java.util.Objects;
 public final class ElementFlyer {
     /** An act of a display lasts minutes; beyond this its samples would fill the memory. */
     static final double LONGEST_FLIGHT_S = 7200;
+    /** As good as standing still, m/s. */
+    private static final double STOPPED_MPS = 0.2;
 
     private final Forces forces;
     private final Integrator integrator;
@@ -214,8 +216,12 @@ public final class ElementFlyer {
     }
 
     private FlightState slide(Element.Slide slide, FlightState from) throws CannotFly {
-        FlightState top =
-                run(StraightLeg.line(forces, from, slide.power(), (t, y) -> 0.2 - y[3]), from, "line up to the slide");
+        FlightState top = from.speedMps() < STOPPED_MPS
+                ? from
+                : run(
+                        StraightLeg.line(forces, from, slide.power(), (t, y) -> STOPPED_MPS - y[3]),
+                        from,
+                        "line up to the slide");
         int wheelsDown = slide.kind() == Element.SlideKind.WHEELS_DOWN ? 1 : -1;
         FlightState after = run(FallLeg.slide(forces, top, wheelsDown, slide.power()), top, "slide");
         return pointing(after, Vec.DOWN);

@@ -48,6 +48,11 @@ public record LoopShape(double a, double b, double c) {
         return (1 + a * u + b * (2 * u * u - 1) + c * u * (4 * u * u - 3)) / (1 + a + b + c);
     }
 
+    /** How far along it comes in the quarter before its top, or after it, as a share of the radius at the bottom. */
+    public double topQuarter() {
+        return (1 - a * Math.PI / 4 + b / 3) / (1 + a + b + c);
+    }
+
     /** How far the path falls from there to the bottom, as a share of the radius at the bottom. */
     public double fall(double upwards) {
         return height(1) - height(upwards);

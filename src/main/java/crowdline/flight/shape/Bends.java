@@ -103,30 +103,38 @@ final class Bends {
             figureM = Double.isNaN(figureM) ? cornerM : figureM;
             return cornerM;
         }
-        if (at.direction().z() < -0.3) {
+        if (!isTopCorner(at)) {
             return cornerM;
         }
         if (Double.isNaN(topCornerM)) {
-            topCornerM = tenths(Math.min(cornerM, square(at) / (Units.G_MPS2 * Math.min(TOP_CORNER_G, wingG(at)))));
+            double drawn = square(at) / (Units.G_MPS2 * Math.min(TOP_CORNER_G, wingG(at)));
+            topCornerM = tenths(Math.min(cornerM, drawn) / shape.radius(at.up().z()));
         }
         return topCornerM;
+    }
+
+    /** Whether a corner from here is one of the two at the top of a square. */
+    private static boolean isTopCorner(FlightState at) {
+        return at.up().z() < 0.5 && at.direction().z() > -0.3;
     }
 
     /** How much longer the line over the top of a square is than the one below, so that it ends where it began, metres. */
     double overTopM(FlightState at) {
         boolean between = at.up().z() < -0.9 && !Double.isNaN(topCornerM);
-        return between ? 2 * (cornerM - topCornerM) : 0;
+        return between ? 2 * (cornerM - topCornerM * shape.topQuarter()) : 0;
     }
 
     private double over(Element.Arc arc, FlightState at) {
         double g = Math.min(wingG(at), OVER_G);
-        double here = LoopShape.ofTop(topShare(arc)).radius(sign(arc) * at.up().z());
+        double here =
+                LoopShape.ofTop(topShare(arc, at)).radius(sign(arc) * at.up().z());
         return g > 0.5 ? square(at) / (Units.G_MPS2 * g) / here : Double.NaN;
     }
 
     /** How wide an open arc is at the top of a loop as a share of the bottom. */
-    double topShare(Element.Arc arc) {
+    double topShare(Element.Arc arc, FlightState at) {
         return switch (arc.size()) {
+            case CORNER -> isTopCorner(at) ? attempt.topShare() : 1;
             case USUAL -> attempt.topShare();
             case OVER -> isLoop(arc) && arc.way() == Element.Way.PULL ? PULLED_OVER : 1;
             default -> 1;
@@ -197,6 +205,11 @@ final class Bends {
         double bend = Math.max(Math.min(BARREL_G, Math.min(attempt.pullG(), wingG(at))) - 1, 0.5);
         double rate = bend * Units.G_MPS2 / (Math.max(at.speedMps(), 1) * BarrelCurve.SIN_OFF);
         return tenths(Math.toRadians(degrees) / rate);
+    }
+
+    /** Speed at which the wing just carries it here, m/s. */
+    double stallMps(FlightState at) {
+        return forces.body.stallMps(forces.rho(at.place().z()));
     }
 
     /** Bank of a level turn: as usual, as far as the wing carries it. */

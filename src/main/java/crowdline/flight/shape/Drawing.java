@@ -35,6 +35,11 @@ final class Drawing {
     private static final double MOST_KT = 2_000;
     /** Falling back down a line up, m/s. */
     private static final double STOPPED_MPS = -1;
+    /** A hover roll ends between these speeds, m/s: it is seen to slide back, still turning, and not for long. */
+    private static final double SLIDES_MPS = -2;
+
+    private static final double FASTEST_BACK_MPS = -7;
+    private static final double LONGEST_HOVER_S = 15;
 
     private final Forces forces;
     private final Limits limits;
@@ -153,7 +158,7 @@ final class Drawing {
         if (!(radius > 1 && radius < WIDEST_M)) {
             throw tooWide(arc);
         }
-        double share = bends.topShare(arc);
+        double share = bends.topShare(arc, at);
         for (Element.Arc piece : bends.pieces(arc, at)) {
             fly(
                     new Element.Arc(
@@ -320,17 +325,23 @@ final class Drawing {
     }
 
     /**
-     * The hover roll of about the same time that ends with the canopy where it was or the other way, so that the aircraft
-     * falls along the line it came in on.
+     * The hover roll that lasts until it slides back, and ends with the canopy where it was or the other way, so that the
+     * aircraft falls along the line it came in on.
      */
     private Element.HoverRoll inLine(Element.HoverRoll hover) throws Failed {
         Element.HoverRoll best = hover;
         double most = -1;
-        for (double s = Math.max(hover.seconds() - 2, 1); s <= hover.seconds() + 2; s += 0.1) {
+        for (double s = 0.5; s <= LONGEST_HOVER_S; s += 0.1) {
             Element.HoverRoll tried = new Element.HoverRoll(Bends.tenths(s), hover.power());
             try {
-                double along = Math.abs(quiet.fly(tried, at).up().dot(at.up()));
-                if (along > most) {
+                FlightState end = quiet.fly(tried, at);
+                if (end.speedMps() < FASTEST_BACK_MPS) {
+                    break;
+                }
+                double along = Math.abs(end.up().dot(at.up()));
+                if (end.speedMps() > SLIDES_MPS) {
+                    best = most < 0 ? tried : best;
+                } else if (along > most) {
                     most = along;
                     best = tried;
                 }

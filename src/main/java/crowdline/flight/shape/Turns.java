@@ -16,6 +16,15 @@ final class Turns {
     private static final double WING_OVER_S = 14;
     /** Share of its speed that is left at the end of a climbing turn, at most; common practice, no source. */
     private static final double LEFT_AT_THE_TOP = 0.8;
+    /** What is left of it where the engine leaves no more, and at least, in stalling speeds; common practice, no source. */
+    private static final double LITTLE_LEFT = 0.5;
+
+    private static final double LITTLE_LEFT_STALLS = 1.4;
+    /** How hard it bends out of the climb at its end, m/s². */
+    private static final double LEVELS_OFF_MPS2 = 5.5;
+
+    private static final double GENTLEST_DEG = 8;
+    private static final double STEEPEST_DEG = 40;
     /** From here on a turn is a circle that people see close. */
     private static final double CIRCLE_DEG = 300;
 
@@ -44,12 +53,44 @@ final class Turns {
     Element.Turn drawn(Element.Turn turn, FlightState at, double power) throws CannotFly {
         Element.Turn banked = banked(turn, bends.bankDeg(at, usualBankDeg(turn, at)), turn.power() * power);
         if (turn.climbs()) {
-            return powered(banked, at, end -> end.speedMps() - LEFT_AT_THE_TOP * at.speedMps());
+            Element.Turn climbing = turn.bankDeg() == null ? climbing(banked, at) : banked;
+            return powered(climbing, at, end -> end.speedMps() - LEFT_AT_THE_TOP * at.speedMps());
         } else if (turn.peakPathDeg() > 0) {
             // With more power it comes down steeper than it went up.
             return powered(banked, at, end -> at.place().z() - end.place().z());
         }
         return turn.degrees() < CIRCLE_DEG ? banked : steady(banked, at);
+    }
+
+    /** As steeply as leaves it little speed at the end, and hardly lifts the pilot out of the seat as it levels off. */
+    private Element.Turn climbing(Element.Turn turn, FlightState at) throws CannotFly {
+        double left = Math.max(LITTLE_LEFT * at.speedMps(), LITTLE_LEFT_STALLS * bends.stallMps(at));
+        double steepest = Math.toDegrees(LEVELS_OFF_MPS2 * CLIMBING_S / (Math.PI * left));
+        double least = GENTLEST_DEG;
+        double most = Math.min(steepest, STEEPEST_DEG);
+        for (int i = 0; i < HALVINGS; i++) {
+            double tried = (least + most) / 2;
+            if (endMps(peaking(turn, tried), at) > left) {
+                least = tried;
+            } else {
+                most = tried;
+            }
+        }
+        return peaking(turn, Math.rint(least));
+    }
+
+    /** The speed at the end, m/s; nothing if it does not come so far. */
+    private double endMps(Element.Turn turn, FlightState at) {
+        try {
+            return quiet.fly(turn, at).speedMps();
+        } catch (CannotFly e) {
+            return 0;
+        }
+    }
+
+    private static Element.Turn peaking(Element.Turn turn, double peakPathDeg) {
+        return new Element.Turn(
+                turn.toward(), turn.degrees(), bank(turn), peakPathDeg, turn.climbs(), turn.rolls(), turn.power());
     }
 
     /** A circle closes at one speed: no steeper than the power carries it, if there is any. */

@@ -47,6 +47,8 @@ class LoopShapeTest {
         assertThat(shape.radius(1)).isCloseTo(1, within(1e-12));
         assertThat(shape.radius(-1)).isCloseTo(topShare, within(1e-12));
         for (double angle = 0.3; angle < Math.PI; angle += 0.4) {
+            assertThat(shape.topQuarter())
+                    .isCloseTo(summed(shape, Math.PI / 2)[0] - summed(shape, Math.PI)[0], within(1e-6));
             assertThat(shape.fall(Math.cos(angle))).isCloseTo(summed(shape, angle)[1], within(1e-6));
         }
     }

@@ -156,9 +156,9 @@ class BendsTest {
         Arc pulled = arc(Way.PULL, 180, Size.OVER);
         Arc pushed = arc(Way.PUSH, 180, Size.OVER);
         double atTheSide = LoopShape.ofTop(0.4).radius(0);
-        assertThat(free(4).topShare(pulled)).isEqualTo(0.4);
+        assertThat(free(4).topShare(pulled, round(90, 20))).isEqualTo(0.4);
         assertThat(free(4).radiusM(pulled, round(90, 20)) * atTheSide).isCloseTo(400 / (2.5 * G), DRAWN);
-        assertThat(free(4).topShare(pushed)).isEqualTo(1);
+        assertThat(free(4).topShare(pushed, round(90, 20))).isEqualTo(1);
         assertThat(free(4).radiusM(pushed, round(90, 20))).isCloseTo(400 / (2.5 * G), DRAWN);
     }
 

@@ -82,10 +82,19 @@ class TurnsTest {
     @Test
     void climbingTurnHasTheMostPowerThatLeavesFourFifthsOfTheSpeed() throws CannotFly {
         FlightState at = Rig.level(80, 500);
-        Element.Turn drawn = turns.drawn(new Element.Turn(Side.LEFT, 180, null, 12, true, 0, 1), at, 1);
+        Element.Turn drawn = turns.drawn(new Element.Turn(Side.LEFT, 180, 52.0, 12, true, 0, 1), at, 1);
         assertThat(drawn.power()).isStrictlyBetween(0.05, 0.95);
         assertThat(quiet.fly(drawn, at).speedMps()).isCloseTo(64, within(0.1)).isLessThanOrEqualTo(64);
         assertThat(quiet.fly(moved(drawn, 0.003), at).speedMps()).isGreaterThan(64);
+    }
+
+    @Test
+    void openClimbingTurnIsAsSteepAsLeavesHalfOfTheSpeedWithAllItsPower() throws CannotFly {
+        FlightState at = Rig.level(80, 500);
+        Element.Turn drawn = turns.drawn(new Element.Turn(Side.LEFT, 180, null, 12, true, 0, 1), at, 1);
+        assertThat(drawn.power()).isEqualTo(1);
+        assertThat(drawn.peakPathDeg()).isGreaterThan(20);
+        assertThat(quiet.fly(drawn, at).speedMps()).isBetween(40.0, 48.0);
     }
 
     @Test
