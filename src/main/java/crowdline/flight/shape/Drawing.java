@@ -35,11 +35,6 @@ final class Drawing {
     private static final double MOST_KT = 2_000;
     /** Falling back down a line up, m/s. */
     private static final double STOPPED_MPS = -1;
-    /** A hover roll ends between these speeds, m/s: it is seen to slide back, still turning, and not for long. */
-    private static final double SLIDES_MPS = -2;
-
-    private static final double FASTEST_BACK_MPS = -7;
-    private static final double LONGEST_HOVER_S = 15;
 
     private final Forces forces;
     private final Limits limits;
@@ -141,7 +136,7 @@ final class Drawing {
                             roll.style(), roll.toward(), roll.degrees(), seconds, 0, 0, roll.power() * powerHere()),
                     null);
         } else if (element instanceof Element.HoverRoll hover) {
-            fly(inLine(hover), null);
+            hover(hover);
         } else if (element instanceof Element.Turn turn) {
             turn(turn);
         } else {
@@ -324,32 +319,12 @@ final class Drawing {
         }
     }
 
-    /**
-     * The hover roll that lasts until it slides back, and ends with the canopy where it was or the other way, so that the
-     * aircraft falls along the line it came in on.
-     */
-    private Element.HoverRoll inLine(Element.HoverRoll hover) throws Failed {
-        Element.HoverRoll best = hover;
-        double most = -1;
-        for (double s = 0.5; s <= LONGEST_HOVER_S; s += 0.1) {
-            Element.HoverRoll tried = new Element.HoverRoll(Bends.tenths(s), hover.power());
-            try {
-                FlightState end = quiet.fly(tried, at);
-                if (end.speedMps() < FASTEST_BACK_MPS) {
-                    break;
-                }
-                double along = Math.abs(end.up().dot(at.up()));
-                if (end.speedMps() > SLIDES_MPS) {
-                    best = most < 0 ? tried : best;
-                } else if (along > most) {
-                    most = along;
-                    best = tried;
-                }
-            } catch (CannotFly e) {
-                throw failed(Fault.Kind.ENERGY, e.why());
-            }
+    private void hover(Element.HoverRoll hover) throws Failed {
+        try {
+            fly(new Hovers(quiet).drawn(hover, at), null);
+        } catch (CannotFly e) {
+            throw failed(Fault.Kind.ENERGY, e.why());
         }
-        return best;
     }
 
     private void turn(Element.Turn turn) throws Failed {
