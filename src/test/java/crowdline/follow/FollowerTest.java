@@ -304,6 +304,39 @@ class FollowerTest {
         assertThat(follower.tick(108)).isEqualTo(once);
     }
 
+    @Test
+    void readingIsHeardInTheAnswerToIt() {
+        Follower told = new Follower(plan);
+        Follower alone = new Follower(plan);
+        followed(told, 9);
+        random.nextInt();
+        FollowerTest again = new FollowerTest();
+        again.followed(alone, 9);
+        // Climbing well before its time.
+        Reading early = new Reading(9.2, plan.bins.xM[46], 0, plan.bins.zM[46] + 40, 60.0, 0.0);
+        double before = alone.tick(9.2).alternatives().get(0).chance();
+        assertThat(told.reading(early).alternatives().get(0).chance()).isNotCloseTo(before, within(1e-4));
+    }
+
+    @Test
+    void clockRunsAsFastAsTimeDoes() {
+        Follower follower = new Follower(Small.plan(200, 50));
+        double beganS = follower.start(0).phase() * 40;
+        double tenthS = follower.tick(0.1).phase() * 40 - beganS;
+        assertThat(tenthS).isBetween(0.05, 0.15);
+    }
+
+    @Test
+    void silentForExactlyTwoAndAHalfSecondsIsNotYetSilent() {
+        Follower follower = new Follower(plan);
+        follower.start(0);
+        for (double t = 0.25; t <= 6; t += 0.25) {
+            follower.reading(asPlanned(t));
+        }
+        assertThat(follower.tick(8.5).state()).isEqualTo(FollowNow.State.ON_PLAN);
+        assertThat(follower.tick(8.5625).state()).isEqualTo(FollowNow.State.UNSURE);
+    }
+
     /** A silence of half an hour is the longest that is caught up with; a quarter of an hour of act is none. */
     @Test
     void afterAQuarterOfAnHourItGoesOnSecondBySecond() {
@@ -343,6 +376,22 @@ class FollowerTest {
         }
         Follower follower = new Follower(Small.plan(200, 50));
         assertThat(follower.hand(5, 0).phase() * 40).isCloseTo(ago / sum, within(0.002));
+    }
+
+    /** While one looks, a take-off may have come to its end, which brings it on by a little; what is to come shows the rest. */
+    @Test
+    void takeOffThatIsWatchedMayHaveEnded() {
+        FollowPlan takeOff = Small.betweenTimed(600, 50, 50);
+        Follower watched = new Follower(takeOff);
+        Follower unwatched = new Follower(takeOff);
+        watched.start(1000);
+        unwatched.start(1000);
+        for (double t = 1010; t < 1012; t += 0.2) {
+            watched.reading(
+                    new Reading(t, 60 * (t - 1010) + random.nextGaussian(), 0, 300 + random.nextGaussian(), 60.0, 0.0));
+        }
+        double ahead = watched.tick(1012).phase() - unwatched.tick(1012).phase();
+        assertThat(ahead).isBetween(0.005, 0.05);
     }
 
     /** An end that nobody could have seen is not believed in. */
