@@ -328,7 +328,7 @@ class ActByHandOnScreenTest {
             assertThat(screen.say().caption()).isEqualTo("Saying");
             screen.press("SPACE");
             for (int i = 0; i < 3; i++) {
-                screen.at(3 + paper.startS(i));
+                screen.jump(3 + paper.startS(i));
                 if (i > 0) {
                     screen.press("SPACE");
                 }

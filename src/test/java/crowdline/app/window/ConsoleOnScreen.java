@@ -36,6 +36,7 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.locks.LockSupport;
 import java.util.function.UnaryOperator;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -54,6 +55,7 @@ final class ConsoleOnScreen implements AutoCloseable {
 
     private static final double OPENS_WITHIN_S = 30;
     private static final double NANOS_PER_S = 1e9;
+    private static final long PAUSE_NANOS = 1_000_000;
 
     private final AtomicLong nanos = new AtomicLong(7_000_000_000L);
     private final long beganNanos = nanos.get();
@@ -74,7 +76,7 @@ final class ConsoleOnScreen implements AutoCloseable {
         await("a show runs", () -> wiring.opening().running() != null);
         long untilNanos = System.nanoTime() + (long) (OPENS_WITHIN_S * NANOS_PER_S);
         while (spoken("Messages").startsWith("Opening") && System.nanoTime() < untilNanos) {
-            Thread.onSpinWait();
+            pause();
         }
         press("F5");
     }
@@ -101,9 +103,14 @@ final class ConsoleOnScreen implements AutoCloseable {
             if (shown != null) {
                 return shown;
             }
-            Thread.onSpinWait();
+            pause();
         }
         throw new AssertionError("no window within " + OPENS_WITHIN_S + " s");
+    }
+
+    /** Between two looks; spinning would take the processor from what is waited for. */
+    private static void pause() {
+        LockSupport.parkNanos(PAUSE_NANOS);
     }
 
     /** What the running show goes by. */
@@ -173,7 +180,7 @@ final class ConsoleOnScreen implements AutoCloseable {
                         + onScreen(() ->
                                 ((ConsolePane) frame.getContentPane()).place() + ", keys in " + OpenWindows.focus()));
             }
-            Thread.onSpinWait();
+            pause();
         }
     }
 

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.locks.LockSupport;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -125,6 +126,7 @@ class KillTest {
             answeredNanos.add(System.nanoTime());
         }
         long until = System.nanoTime() + random.nextInt(8_000_000);
+        // To the microsecond, as a kill comes between any two of them.
         while (System.nanoTime() < until) {
             Thread.onSpinWait();
         }
@@ -196,7 +198,7 @@ class KillTest {
                                 org.assertj.core.data.Offset.offset((double) TENTH_NANOS / 10));
                 long until = System.nanoTime() + random.nextInt(600_000_000);
                 while (System.nanoTime() < until) {
-                    Thread.onSpinWait();
+                    LockSupport.parkNanos(until - System.nanoTime());
                 }
                 child.kill();
             }

@@ -58,9 +58,10 @@ class GlossaryPanelTest {
     /** Does it, and lets everything that it asked for later happen too. */
     private void happens(Runnable what) throws Exception {
         EventQueue.invokeAndWait(what);
-        for (int i = 0; i < 3; i++) {
-            EventQueue.invokeAndWait(() -> panel.paintImmediately(0, 0, panel.getWidth(), panel.getHeight()));
+        for (int i = 0; i < 2; i++) {
+            EventQueue.invokeAndWait(() -> {});
         }
+        EventQueue.invokeAndWait(() -> panel.paintImmediately(0, 0, panel.getWidth(), panel.getHeight()));
     }
 
     private <C extends Component> List<C> all(Class<C> kind) {
