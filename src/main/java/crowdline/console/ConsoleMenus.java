@@ -5,6 +5,7 @@ import crowdline.console.keys.CommandAction;
 import crowdline.console.keys.CommandActions;
 import crowdline.console.paint.PlainText;
 import crowdline.console.place.Place;
+import crowdline.show.bounds.Written;
 import java.awt.Component;
 import java.awt.Font;
 import java.awt.Insets;
@@ -158,13 +159,10 @@ public final class ConsoleMenus {
     }
 
     private void name(JMenuItem item, Command command, Optional<String> step) {
-        String label = command.label() + step.map(s -> " " + brief(s)).orElse("");
+        String label = command.label()
+                + step.map(s -> " " + Written.brief(s, LONGEST_STEP)).orElse("");
         item.setText(label + "   " + actions.of(command).keyInWords());
         item.getAccessibleContext().setAccessibleName(label);
-    }
-
-    private static String brief(String step) {
-        return step.length() <= LONGEST_STEP ? step : step.substring(0, LONGEST_STEP) + "…";
     }
 
     public void chosen(Place place) {

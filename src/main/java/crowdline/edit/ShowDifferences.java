@@ -3,6 +3,7 @@ package crowdline.edit;
 import crowdline.show.Act;
 import crowdline.show.Announcement;
 import crowdline.show.Show;
+import crowdline.show.bounds.Written;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
 import java.util.ArrayList;
@@ -109,11 +110,12 @@ public final class ShowDifferences {
                 in + "remark",
                 byKey(mine, Remark::id),
                 byKey(theirs, Remark::id),
-                r -> "“" + brief(r.text()) + "”",
+                r -> "“" + Written.brief(r.text(), 60) + "”",
                 (a, b) -> {
                     boolean said = !a.text().equals(b.text());
                     if (said) {
-                        lines.add(in + "remark “" + brief(a.text()) + "” is now “" + brief(b.text()) + "”");
+                        lines.add(in + "remark “" + Written.brief(a.text(), 60) + "” is now “"
+                                + Written.brief(b.text(), 60) + "”");
                     }
                     return said;
                 });
@@ -151,7 +153,8 @@ public final class ShowDifferences {
 
     private void value(String what, Object mine, Object theirs) {
         if (!mine.equals(theirs)) {
-            lines.add(what + " is “" + brief(theirs.toString()) + "” in it, not “" + brief(mine.toString()) + "”");
+            lines.add(what + " is “" + Written.brief(theirs.toString(), 60) + "” in it, not “"
+                    + Written.brief(mine.toString(), 60) + "”");
         }
     }
 
@@ -159,10 +162,6 @@ public final class ShowDifferences {
         if (!Objects.equals(mine, theirs)) {
             lines.add(what + (what.endsWith("figures") ? " are" : " is") + " different");
         }
-    }
-
-    private static String brief(String text) {
-        return text.length() <= 60 ? text : text.substring(0, 60) + "…";
     }
 
     private static <T> Map<String, T> byKey(List<T> all, Function<T, String> key) {

@@ -1,6 +1,7 @@
 package crowdline.exchange;
 
 import crowdline.edit.act.CannotBe;
+import crowdline.show.bounds.Written;
 import crowdline.storage.file.ShowFileException;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -31,6 +32,6 @@ final class Text {
     }
 
     static String quoted(String text) {
-        return "“" + (text.length() <= LONGEST ? text : text.substring(0, LONGEST - 1) + "…") + "”";
+        return "“" + Written.brief(text, LONGEST) + "”";
     }
 }

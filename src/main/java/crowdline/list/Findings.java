@@ -1,5 +1,6 @@
 package crowdline.list;
 
+import crowdline.show.bounds.Written;
 import crowdline.show.check.Finding;
 import crowdline.show.check.Severity;
 import java.util.ArrayList;
@@ -132,7 +133,7 @@ final class Findings {
 
     private static String quoted(String text) {
         String line = text.replaceAll("\\s+", " ");
-        return '"' + (line.length() <= LONGEST_QUOTE ? line : line.substring(0, LONGEST_QUOTE - 1) + "…") + '"';
+        return '"' + Written.brief(line, LONGEST_QUOTE) + '"';
     }
 
     private void error(String code, String message) {

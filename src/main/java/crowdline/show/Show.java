@@ -14,6 +14,7 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -126,38 +127,15 @@ public record Show(
 
     /** The same with other entries of its own in the glossary. */
     public Show withGlossary(List<CatalogueEntry> otherFigures, List<Term> otherTerms) {
-        return new Show(
-                title,
-                date,
-                venue,
-                air,
-                airframes,
-                performers,
-                acts,
-                remarks,
-                otherFigures,
-                otherTerms,
-                sayAs,
-                incident,
-                announcements);
+        return with(copy -> {
+            copy.figures = otherFigures;
+            copy.terms = otherTerms;
+        });
     }
 
     /** The same show in other air. */
     public Show withAir(DayAir other) {
-        return new Show(
-                title,
-                date,
-                venue,
-                other,
-                airframes,
-                performers,
-                acts,
-                remarks,
-                figures,
-                terms,
-                sayAs,
-                incident,
-                announcements);
+        return with(copy -> copy.air = other);
     }
 
     /** The remarks of the show, then of each act, its own before those of its figures. */
@@ -217,98 +195,32 @@ public record Show(
 
     /** The same with other performers. */
     public Show withPerformers(List<Performer> other) {
-        return new Show(
-                title,
-                date,
-                venue,
-                air,
-                airframes,
-                other,
-                acts,
-                remarks,
-                figures,
-                terms,
-                sayAs,
-                incident,
-                announcements);
+        return with(copy -> copy.performers = other);
     }
 
     /** The same with other aircraft. */
     public Show withAircraft(List<Aircraft> other) {
-        return new Show(
-                title,
-                date,
-                venue,
-                air,
-                other,
-                performers,
-                acts,
-                remarks,
-                figures,
-                terms,
-                sayAs,
-                incident,
-                announcements);
+        return with(copy -> copy.airframes = other);
     }
 
     /** The same at another place, or with more known of it. */
     public Show withVenue(Venue other) {
-        return new Show(
-                title,
-                date,
-                other,
-                air,
-                airframes,
-                performers,
-                acts,
-                remarks,
-                figures,
-                terms,
-                sayAs,
-                incident,
-                announcements);
+        return with(copy -> copy.venue = other);
     }
 
     /** The same with names and words said otherwise. */
     public Show withSayAs(Map<String, String> other) {
-        return new Show(
-                title,
-                date,
-                venue,
-                air,
-                airframes,
-                performers,
-                acts,
-                remarks,
-                figures,
-                terms,
-                other,
-                incident,
-                announcements);
+        return with(copy -> copy.sayAs = other);
     }
 
     /** The same with other words for when something goes wrong. */
     public Show withIncident(@Nullable Incident other) {
-        return new Show(
-                title,
-                date,
-                venue,
-                air,
-                airframes,
-                performers,
-                acts,
-                remarks,
-                figures,
-                terms,
-                sayAs,
-                other,
-                announcements);
+        return with(copy -> copy.incident = other);
     }
 
     /** The same with other words for occasions that nobody can plan. */
     public Show withAnnouncements(List<Announcement> other) {
-        return new Show(
-                title, date, venue, air, airframes, performers, acts, remarks, figures, terms, sayAs, incident, other);
+        return with(copy -> copy.announcements = other);
     }
 
     /** The announcement with this id. */
@@ -318,20 +230,10 @@ public record Show(
 
     /** The same on another day, or called otherwise. */
     public Show called(String otherTitle, LocalDate otherDate) {
-        return new Show(
-                otherTitle,
-                otherDate,
-                venue,
-                air,
-                airframes,
-                performers,
-                acts,
-                remarks,
-                figures,
-                terms,
-                sayAs,
-                incident,
-                announcements);
+        return with(copy -> {
+            copy.title = otherTitle;
+            copy.date = otherDate;
+        });
     }
 
     /** The same with this act in place of the one with its id. */
@@ -341,20 +243,16 @@ public record Show(
     }
 
     /** The same with other acts, and other remarks outside them. */
-    public Show withActs(List<Act> acts, List<Remark> remarks) {
-        return new Show(
-                title,
-                date,
-                venue,
-                air,
-                airframes,
-                performers,
-                acts,
-                remarks,
-                figures,
-                terms,
-                sayAs,
-                incident,
-                announcements);
+    public Show withActs(List<Act> otherActs, List<Remark> otherRemarks) {
+        return with(copy -> {
+            copy.acts = otherActs;
+            copy.remarks = otherRemarks;
+        });
+    }
+
+    private Show with(Consumer<ShowCopy> change) {
+        ShowCopy copy = new ShowCopy(this);
+        change.accept(copy);
+        return copy.made();
     }
 }

@@ -5,6 +5,7 @@ import crowdline.flight.Flight;
 import crowdline.flight.Track;
 import crowdline.flight.body.Vec;
 import crowdline.flight.leg.Sample;
+import crowdline.measure.InTime;
 import crowdline.show.aircraft.Outline;
 import crowdline.sight.SideView.Craft;
 import crowdline.sight.SideView.Lies;
@@ -115,10 +116,7 @@ public final class ActSheet {
         }
         double tS = atS(index, share);
         List<Sample> own = samples.get(index);
-        int i = 0;
-        while (i < own.size() - 2 && own.get(i + 1).tS() < tS) {
-            i++;
-        }
+        int i = Math.min(Math.max(InTime.firstAfter(own, Sample::tS, tS) - 1, 0), own.size() - 2);
         Spot a = spot(own.get(i));
         Spot b = spot(own.get(i + 1));
         double stepS = own.get(i + 1).tS() - own.get(i).tS();

@@ -3,6 +3,7 @@ package crowdline.console.place;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.show.bounds.Written;
 import java.util.List;
 import javax.swing.Action;
 import javax.swing.JButton;
@@ -42,16 +43,14 @@ public final class EmptyShow extends JPanel {
 
         /** A show is coming. */
         public static Shown opening(String name, String doing) {
-            return new Shown("Opening " + brief(name) + " …", doing);
+            return new Shown("Opening " + Written.brief(name, LONGEST_NAME) + " …", doing);
         }
 
         /** A show is open; what belongs here is not computed yet, or the show has nothing for it. */
         public static Shown open(String name) {
-            return new Shown(brief(name) + " is open", "Its acts appear here once they are predicted, if it has any.");
-        }
-
-        private static String brief(String name) {
-            return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME) + "…";
+            return new Shown(
+                    Written.brief(name, LONGEST_NAME) + " is open",
+                    "Its acts appear here once they are predicted, if it has any.");
         }
     }
 

@@ -7,6 +7,7 @@ import crowdline.paper.SheetKind;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.Variant;
+import crowdline.show.bounds.Written;
 import java.awt.Component;
 import java.util.List;
 import javax.swing.DefaultListCellRenderer;
@@ -46,7 +47,7 @@ final class PreviewChoice extends JPanel {
             }
         });
         acts.addItem("Every act");
-        show.acts().forEach(act -> acts.addItem(brief(act.title())));
+        show.acts().forEach(act -> acts.addItem(Written.brief(act.title(), 60)));
         acts.addActionListener(e -> {
             fillVariants();
             chosen();
@@ -88,10 +89,6 @@ final class PreviewChoice extends JPanel {
 
     private static void name(JComponent component, String name) {
         component.getAccessibleContext().setAccessibleName(name);
-    }
-
-    private static String brief(String title) {
-        return title.length() <= 60 ? title : title.substring(0, 60) + "…";
     }
 
     private @Nullable Act act() {

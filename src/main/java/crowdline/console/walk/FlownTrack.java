@@ -4,6 +4,7 @@ import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.leg.Sample;
+import crowdline.measure.InTime;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,7 +37,7 @@ record FlownTrack(
             return Optional.empty();
         }
         double tS = flown.startS() + flown.durationS() * Math.max(0, Math.min(1, share));
-        int after = firstAfter(samples, tS);
+        int after = InTime.firstAfter(samples, Sample::tS, tS);
         Sample b = samples.get(Math.min(after, samples.size() - 1));
         Sample a = samples.get(Math.max(0, after - 1));
         double stepS = b.tS() - a.tS();
@@ -49,20 +50,6 @@ record FlownTrack(
                 between(a.place().y(), b.place().y(), part),
                 between(a.up().z(), b.up().z(), part) < 0,
                 element(flown, tS)));
-    }
-
-    private static int firstAfter(List<Sample> samples, double tS) {
-        int low = 0;
-        int high = samples.size();
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (samples.get(middle).tS() <= tS) {
-                low = middle + 1;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
     }
 
     private static double between(double a, double b, double part) {

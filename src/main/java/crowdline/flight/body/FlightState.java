@@ -36,6 +36,11 @@ public record FlightState(double tS, Vec place, double speedMps, Vec direction, 
         return up.times(Math.cos(rollRad)).plus(rightWing().times(Math.sin(rollRad)));
     }
 
+    /** Later and elsewhere in the same direction, after a roll about it, right wing down for a positive angle. */
+    public FlightState rolled(double laterS, Vec there, double mps, double rollRad) {
+        return new FlightState(laterS, there, mps, direction, rolledUp(rollRad).unit());
+    }
+
     public FlightState facing(Vec newDirection, Vec newUp) {
         Vec t = newDirection.unit();
         return new FlightState(tS, place, speedMps, t, newUp.across(t).unit());

@@ -74,12 +74,7 @@ final class HoverLeg implements Leg {
 
     @Override
     public FlightState after(double tS, double t, double[] y) {
-        return new FlightState(
-                tS,
-                new Vec(y[0], y[1], y[2]),
-                y[3],
-                from.direction(),
-                from.rolledUp(y[4]).unit());
+        return from.rolled(tS, new Vec(y[0], y[1], y[2]), y[3], y[4]);
     }
 
     @Override

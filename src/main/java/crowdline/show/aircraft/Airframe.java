@@ -93,37 +93,19 @@ public record Airframe(
 
     /** The same, with where the numbers come from that nobody told. */
     public Airframe typicalOf(Typical where) {
-        return new Airframe(
-                id,
-                name,
-                where,
-                engine,
-                massKg,
-                wingAreaM2,
-                spanM,
-                lengthM,
-                zeroLiftDrag,
-                inducedDragFactor,
-                maxLiftUpright,
-                maxLiftInverted,
-                rollRateDegPerS,
-                rollRateKt,
-                flickRateDegPerS,
-                spinRateDegPerS,
-                spinDescentFtPerTurn,
-                pivotS,
-                tumbleRateDegPerS,
-                limitPositiveG,
-                limitNegativeG,
-                neverExceedKt);
+        return copy(name, where);
     }
 
     /** The same called otherwise. */
     public Airframe named(String other) {
+        return copy(other, typical);
+    }
+
+    private Airframe copy(String otherName, @Nullable Typical otherTypical) {
         return new Airframe(
                 id,
-                other,
-                typical,
+                otherName,
+                otherTypical,
                 engine,
                 massKg,
                 wingAreaM2,

@@ -15,6 +15,19 @@ public final class Written {
 
     /** A value in quotes, shortened if long. */
     public static String quoted(String text) {
-        return '"' + (text.length() <= LONGEST ? text : text.substring(0, LONGEST - 1) + "…") + '"';
+        return '"' + brief(text, LONGEST) + '"';
+    }
+
+    /**
+     * A text as it is if it is short, or its beginning and an ellipsis.
+     *
+     * @param longest characters, the ellipsis among them, at least 1; no character is cut in two
+     */
+    public static String brief(String text, int longest) {
+        if (text.length() <= longest) {
+            return text;
+        }
+        int end = longest - 1;
+        return text.substring(0, end > 0 && Character.isHighSurrogate(text.charAt(end - 1)) ? end - 1 : end) + "…";
     }
 }

@@ -1,6 +1,7 @@
 package crowdline.show.weather;
 
 import crowdline.show.DayAir;
+import crowdline.show.bounds.Written;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -250,6 +251,6 @@ public final class Metar {
     /** As much of a text as a sentence can bear. */
     private static String shown(String text) {
         String plain = text.replaceAll("\\p{Cntrl}", "?");
-        return plain.length() <= 60 ? plain : plain.substring(0, 59) + "…";
+        return Written.brief(plain, 60);
     }
 }

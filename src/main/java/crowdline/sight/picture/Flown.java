@@ -1,6 +1,7 @@
 package crowdline.sight.picture;
 
 import crowdline.flight.body.Vec;
+import crowdline.measure.InTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -65,17 +66,7 @@ public record Flown(List<Pose> poses, List<Caption> captions) {
     }
 
     private int firstAfter(double tS) {
-        int low = 0;
-        int high = poses.size();
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (poses.get(middle).tS() <= tS) {
-                low = middle + 1;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        return InTime.firstAfter(poses, Pose::tS, tS);
     }
 
     /** The caption that was reached last; the first before any was. */
