@@ -55,7 +55,6 @@ final class ConsoleOnScreen implements AutoCloseable {
 
     private static final double OPENS_WITHIN_S = 30;
     private static final double NANOS_PER_S = 1e9;
-    private static final long PAUSE_NANOS = 1_000_000;
 
     private final AtomicLong nanos = new AtomicLong(7_000_000_000L);
     private final long beganNanos = nanos.get();
@@ -74,10 +73,7 @@ final class ConsoleOnScreen implements AutoCloseable {
     ConsoleOnScreen(Path folder, Path show, Instant wall) throws Exception {
         this(folder, wall, Files.copy(show, folder.resolve(show.getFileName())));
         await("a show runs", () -> wiring.opening().running() != null);
-        long untilNanos = System.nanoTime() + (long) (OPENS_WITHIN_S * NANOS_PER_S);
-        while (spoken("Messages").startsWith("Opening") && System.nanoTime() < untilNanos) {
-            pause();
-        }
+        await("it is open", () -> !spoken("Messages").startsWith("Opening"));
         press("F5");
     }
 
@@ -98,19 +94,18 @@ final class ConsoleOnScreen implements AutoCloseable {
 
     private static ConsoleFrame opened() throws Exception {
         long untilNanos = System.nanoTime() + (long) (OPENS_WITHIN_S * NANOS_PER_S);
-        while (System.nanoTime() < untilNanos) {
+        for (; System.nanoTime() < untilNanos; pause()) {
             ConsoleFrame shown = onScreen(OpenWindows::console);
             if (shown != null) {
                 return shown;
             }
-            pause();
         }
         throw new AssertionError("no window within " + OPENS_WITHIN_S + " s");
     }
 
     /** Between two looks; spinning would take the processor from what is waited for. */
     private static void pause() {
-        LockSupport.parkNanos(PAUSE_NANOS);
+        LockSupport.parkNanos(1_000_000);
     }
 
     /** What the running show goes by. */
@@ -173,14 +168,12 @@ final class ConsoleOnScreen implements AutoCloseable {
 
     /** Waits until something is so. */
     void await(String what, Callable<Boolean> isSo) throws Exception {
-        long untilNanos = System.nanoTime() + (long) (OPENS_WITHIN_S * NANOS_PER_S);
-        while (!isSo.call()) {
+        for (long untilNanos = System.nanoTime() + (long) (OPENS_WITHIN_S * NANOS_PER_S); !isSo.call(); pause()) {
             if (System.nanoTime() >= untilNanos) {
                 throw new AssertionError(what + "; "
                         + onScreen(() ->
                                 ((ConsolePane) frame.getContentPane()).place() + ", keys in " + OpenWindows.focus()));
             }
-            pause();
         }
     }
 
