@@ -90,6 +90,15 @@ public final class Glossary {
     }
 
     /**
+     * The figure somebody meant who wrote its name or another name of it: a letter in four may be wrong, missing, or swapped
+     * with its neighbour. Nothing where it may be one of several.
+     */
+    public Optional<CatalogueEntry> figureCalled(String written) {
+        return search.called(written, Explained.OfFigure.class::isInstance)
+                .map(found -> ((Explained.OfFigure) found).entry());
+    }
+
+    /**
      * What else of the glossary is mentioned in the texts of one thing, or named there to read next: that which is named
      * first, then in the order of the texts, a longer name before a shorter one inside it.
      */

@@ -7,8 +7,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -28,6 +31,8 @@ final class TextSearch {
     private static final int SHORTEST_FORGIVEN = 3;
     /** Of a whole name, to have a letter wrong; tuned. */
     private static final int LONG_ENOUGH = 5;
+    /** Of a whole name one letter in so many may be wrong: fewer than of one word, which has others beside it. Tuned. */
+    private static final int LETTERS_FOR_A_WRONG_ONE = 4;
 
     private static final Map<String, String> DIGITS =
             Map.of("1", "one", "2", "two", "3", "three", "4", "four", "8", "eight");
@@ -74,6 +79,40 @@ final class TextSearch {
                 .sorted(Comparator.comparingInt(Hit::rank))
                 .map(Hit::item)
                 .toList();
+    }
+
+    /**
+     * What somebody meant who wrote a name, forgiven its spelling as elsewhere here; nothing where it may be one of several.
+     *
+     * @param among what it may be
+     */
+    Optional<Explained> called(String written, Predicate<Explained> among) {
+        String whole = joined(words(written));
+        int most = whole.length() < SHORTEST_FORGIVEN ? 0 : Math.max(1, whole.length() / LETTERS_FOR_A_WRONG_ONE);
+        int least = Integer.MAX_VALUE;
+        List<Explained> nearest = new ArrayList<>();
+        for (Indexed entry : entries) {
+            int distance = among.test(entry.item()) ? distance(entry, whole) : Integer.MAX_VALUE;
+            if (distance < least) {
+                nearest.clear();
+                least = distance;
+            }
+            if (distance == least && distance <= most) {
+                nearest.add(entry.item());
+            }
+        }
+        return nearest.size() == 1 ? Optional.of(nearest.get(0)) : Optional.empty();
+    }
+
+    private static int distance(Indexed entry, String whole) {
+        return Stream.concat(Stream.of(entry.item().name()), entry.item().aliases().stream())
+                .mapToInt(name -> Nearest.distance(joined(words(name)), whole))
+                .min()
+                .orElse(Integer.MAX_VALUE);
+    }
+
+    private static String joined(List<String> words) {
+        return words.stream().filter(word -> !COMMON.contains(word)).collect(Collectors.joining());
     }
 
     /** 0 for the name itself; the higher the further away it stands. */

@@ -23,6 +23,30 @@ class GlossarySearchTest {
 
     @ParameterizedTest
     @CsvSource({
+        "loop, loop",
+        "A Loop, loop",
+        "lopp, loop",
+        "the cuban 8, Cuban eight",
+        "kuban eight, Cuban eight",
+        "hammer-head, stall turn",
+        "hamerhead, stall turn",
+        "stal turn, stall turn",
+        "shandelle, chandelle",
+        "lomkovak, lomcovak",
+        "barel rol, barrel roll"
+    })
+    void aFigureIsCalledByAnyNameItHasAndForgivenTheSpelling(String written, String name) {
+        assertThat(GLOSSARY.figureCalled(written).orElseThrow().name()).isEqualTo(name);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", " ", "x", "half", "rudder", "smoke", "it goes up and comes down", "the", "!"})
+    void whatNamesNoFigureIsNone(String written) {
+        assertThat(GLOSSARY.figureCalled(written)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
         "rudder, rudder",
         "ruder, rudder",
         "RUDER, rudder",

@@ -16,6 +16,7 @@ final class Drill {
     static final int CHOICES = 4;
 
     private final Session session;
+    private final String of;
     private @Nullable Integer chosen;
     private @Nullable Answer answer;
     /** Whether what the glossary says is shown, to judge oneself by. */
@@ -32,6 +33,7 @@ final class Drill {
      * @param verdict how it was answered, or null until then
      * @param score how many were right, and what is due
      * @param keys what the keys do
+     * @param writes whether the answer is to be written now
      */
     record View(
             String asks,
@@ -41,14 +43,17 @@ final class Drill {
             String text,
             @Nullable Mark verdict,
             String score,
-            String keys) {
+            String keys,
+            boolean writes) {
         View {
             choices = List.copyOf(choices);
         }
     }
 
-    Drill(Session session) {
+    /** @param of what it is about if not about everything, in words; else empty */
+    Drill(Session session, String of) {
         this.session = session;
+        this.of = of;
     }
 
     View view() {
@@ -61,26 +66,31 @@ final class Drill {
                     -1,
                     "The figures are still being flown, or the act has none that the glossary knows.",
                     null,
-                    "",
-                    "Ctrl+D ends");
+                    of,
+                    "Ctrl+D ends",
+                    false);
         }
         Answer given = answer;
         boolean aloud = question.judgedByOneself() && !told;
+        boolean writes = question.isWritten() && given == null;
         return new View(
                 question.asks(),
                 question.flown(),
-                aloud ? List.of() : question.choices(),
+                aloud || writes ? List.of() : question.choices(),
                 given == null ? -1 : question.right(),
                 told || given != null ? question.text() : "",
                 given == null ? null : verdict(question, given),
-                session.good() + " of " + session.asked() + " right. Due today: " + session.due() + " of "
-                        + session.size(),
+                (of.isEmpty() ? "" : of + ". ") + session.good() + " of " + session.asked() + " right. Due today: "
+                        + session.due() + " of " + session.size(),
                 aloud
                         ? "Space shows what the glossary says, Ctrl+D ends"
-                        : given == null
-                                ? "1 to " + question.choices().size() + " answer, "
-                                        + (question.flown().isEmpty() ? "" : "F8 flies it, ") + "Ctrl+D ends"
-                                : "Space goes on, Ctrl+D ends");
+                        : writes
+                                ? "Enter answers, with nothing written if you do not know it; F8 flies it, Ctrl+D ends"
+                                : given == null
+                                        ? "1 to " + question.choices().size() + " answer, "
+                                                + (question.flown().isEmpty() ? "" : "F8 flies it, ") + "Ctrl+D ends"
+                                        : "Space goes on, Ctrl+D ends",
+                writes);
     }
 
     private static Mark verdict(Question question, Answer given) {
@@ -102,6 +112,14 @@ final class Drill {
         } else if (index >= 0 && index < view().choices().size()) {
             chosen = index;
             answer = session.answer(index);
+        }
+    }
+
+    /** Answers with a name that was written. */
+    void write(String words) {
+        if (chosen == null && view().writes()) {
+            answer = session.write(words);
+            chosen = 0;
         }
     }
 

@@ -60,7 +60,7 @@ public final class GlossaryPanel extends JPanel {
         worn = appearance;
         figure = new FigurePanel(appearance, host, clockS);
         page = new EntryPage(appearance, this::follow);
-        drillPanel = new DrillPanel(appearance, clockS);
+        drillPanel = new DrillPanel(appearance, clockS, this::write);
         this.host = host;
         askPanel = new AskPanel(appearance, this::found, () -> changed.run());
         search.putClientProperty("JTextField.placeholderText", "Search (Ctrl+F)");
@@ -214,16 +214,34 @@ public final class GlossaryPanel extends JPanel {
      * @param seed the same seed asks the same questions
      */
     public void drill(long seed) {
-        drill(seed, Set.of());
+        if (drill == null) {
+            drill(seed, Set.of(), "");
+        } else {
+            drill = null;
+            wear(worn);
+            ask();
+        }
     }
 
-    /** @param only the figures to ask about, or empty for all of them */
-    void drill(long seed, Set<String> only) {
-        drill = drill == null
-                ? new Drill(new Session(view.questions(), only, host.remembered(), host.today(), seed, host::remember))
-                : null;
+    /**
+     * Begins to ask about figures.
+     *
+     * @param only the figures to ask about, or empty for all of them
+     * @param of what these are, in words; empty for all of them
+     */
+    void drill(long seed, Set<String> only, String of) {
+        drill = new Drill(
+                new Session(view.questions(), only, host.remembered(), host.today(), seed, host::remember), of);
         wear(worn);
         ask();
+    }
+
+    private void write(String words) {
+        Drill asking = drill;
+        if (asking != null) {
+            asking.write(words);
+            ask();
+        }
     }
 
     /** Asks what was seen, or asks no more. */

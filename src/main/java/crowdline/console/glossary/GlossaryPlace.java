@@ -13,6 +13,7 @@ import crowdline.console.theme.Tone;
 import crowdline.edit.act.CannotBe;
 import crowdline.edit.act.Edit;
 import crowdline.edit.day.OwnGlossary;
+import crowdline.show.Act;
 import crowdline.show.Term;
 import crowdline.show.catalogue.CatalogueEntry;
 import java.util.List;
@@ -98,6 +99,8 @@ public final class GlossaryPlace implements PlaceScreen {
     private List<CatalogueEntry> ownFigures = List.of();
     private List<Term> ownTerms = List.of();
     private boolean drilling;
+    /** What is drilled of the show: −1 for nothing of it, 0 for all of it, else one of its acts, from 1. */
+    private int drilledOf = -1;
 
     /**
      * @param editing the show whose own figures and words are shown over those of the program
@@ -335,36 +338,44 @@ public final class GlossaryPlace implements PlaceScreen {
         drill(Math.round(clockS.getAsDouble() * 1000));
     }
 
-    /** Asks about the figures of the open show only. */
+    /** Asks about the figures of the open show only; then of its first act, of its second, and of the whole show again. */
     private void drillAct() {
-        drill(Math.round(clockS.getAsDouble() * 1000), figuresFlown());
+        List<Act> acts = acts();
+        drilledOf = drilling ? (drilledOf + 1) % (acts.size() + 1) : 0;
+        List<Act> of = drilledOf == 0 ? acts : List.of(acts.get(drilledOf - 1));
+        String called = drilledOf == 0 ? "This show" : of.get(0).title();
+        ifMade(g -> {
+            g.drill(Math.round(clockS.getAsDouble() * 1000), figuresOf(of), "Only " + called);
+            drilling = true;
+        });
+        keysBack.run();
+    }
+
+    private List<Act> acts() {
+        return editing.isOpen()
+                ? editing.now().acts().stream()
+                        .filter(act -> !act.figures().isEmpty())
+                        .toList()
+                : List.of();
     }
 
     private boolean canDrillShow() {
-        return !writing()
-                && !asking()
-                && editing.isOpen()
-                && editing.now().acts().stream().anyMatch(act -> !act.figures().isEmpty());
+        return !writing() && !asking() && !acts().isEmpty();
     }
 
-    private Set<String> figuresFlown() {
-        return editing.isOpen()
-                ? editing.now().acts().stream()
-                        .flatMap(act -> act.figures().stream())
-                        .flatMap(figure -> base.figure(figure.figure()).stream())
-                        .map(CatalogueEntry::name)
-                        .collect(Collectors.toUnmodifiableSet())
-                : Set.of();
+    private Set<String> figuresOf(List<Act> acts) {
+        return acts.stream()
+                .flatMap(act -> act.figures().stream())
+                .flatMap(figure -> base.figure(figure.figure()).stream())
+                .map(CatalogueEntry::name)
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     /** Begins the drill with this seed, or ends it. */
     public void drill(long from) {
-        drill(from, Set.of());
-    }
-
-    private void drill(long from, Set<String> only) {
+        drilledOf = -1;
         ifMade(g -> {
-            g.drill(from, only);
+            g.drill(from);
             drilling = g.drilling();
         });
         keysBack.run();
@@ -372,6 +383,12 @@ public final class GlossaryPlace implements PlaceScreen {
 
     private boolean drilling() {
         return drilling;
+    }
+
+    /** Goes on with an answer that was left half written. */
+    @Override
+    public boolean takeFocus() {
+        return drilling && asked(g -> g.drillPanel().takeFocus());
     }
 
     @Override

@@ -115,7 +115,11 @@ public enum Command {
     KEEP_WORDS("Keep the words", Scope.GLOSSARY, "Keep what was written as the show's own words", "ctrl ENTER"),
     NOT_OWN("Without own words", Scope.GLOSSARY, "Take the show's own words for this away", "ctrl DELETE"),
     DRILL("Drill", Scope.GLOSSARY, "Questions about all figures. Start or stop", "ctrl D"),
-    DRILL_ACT("Drill this show", Scope.GLOSSARY, "Questions about the figures of this show only", "ctrl shift D"),
+    DRILL_ACT(
+            "Drill this show or one act",
+            Scope.GLOSSARY,
+            "Only the figures of this show; again for its first act, its second",
+            "ctrl shift D"),
     DRILL_1("First name", Scope.GLOSSARY, "In the drill, or in what is that: it is the first", "1", "NUMPAD1"),
     DRILL_2("Second name", Scope.GLOSSARY, "In the drill, or in what is that: it is the second", "2", "NUMPAD2"),
     DRILL_3("Third name", Scope.GLOSSARY, "In the drill, or in what is that: it is the third", "3", "NUMPAD3"),

@@ -10,7 +10,7 @@ import java.util.List;
  * @param figure the name of the figure it is about
  * @param asks the question, such as "Which figure is this?"
  * @param flown what is watched; {@link Flown#NONE} if nothing is
- * @param choices answers to choose from
+ * @param choices answers to choose from; where it is written, the right one alone
  * @param right which of them is right, from 0; −1 where one judges oneself
  * @param text what the glossary says, to be shown afterwards
  */
@@ -20,6 +20,8 @@ public record Question(
     public enum Kind {
         /** The name of what flies. */
         NAME,
+        /** The name of what flies, written out of one's own head. */
+        WRITE,
         /** Which of two that are mixed up flies. */
         APART,
         /** To explain a figure aloud, and to judge oneself by the glossary's words. */
@@ -40,8 +42,16 @@ public record Question(
         return right < 0;
     }
 
+    /** Whether the answer is written. */
+    public boolean isWritten() {
+        return kind == Kind.WRITE;
+    }
+
     /** How good a choice is as an answer. */
     public Memory.Answer answer(int choice) {
+        if (isWritten()) {
+            return choice == right ? Memory.Answer.PERFECT : Memory.Answer.WRONG;
+        }
         if (!judgedByOneself()) {
             return choice == right ? Memory.Answer.RIGHT : Memory.Answer.WRONG;
         }

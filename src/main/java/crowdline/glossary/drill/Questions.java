@@ -26,9 +26,11 @@ public final class Questions {
     private final Map<String, Flown> flown;
     private final Map<String, Likeness> looks = new HashMap<>();
     private final Map<String, Set<String>> mixUps = new HashMap<>();
+    private final Glossary glossary;
 
     /** @param flown the figures as they are flown, by name; one that is not in it is only explained */
     public Questions(Glossary glossary, Map<String, Flown> flown) {
+        this.glossary = glossary;
         this.flown = Map.copyOf(flown);
         for (CatalogueEntry figure : glossary.figures()) {
             figures.put(figure.name(), figure);
@@ -68,6 +70,7 @@ public final class Questions {
         if (figures.containsKey(figure)) {
             if (others(figure).size() >= CHOICES - 1) {
                 kinds.add(Question.Kind.NAME);
+                kinds.add(Question.Kind.WRITE);
             }
             if (!mistaken(figure).isEmpty()) {
                 kinds.add(Question.Kind.APART);
@@ -98,6 +101,15 @@ public final class Questions {
                         "Which figure is this?",
                         others(figure).stream().limit(CHOICES - 1L).toList(),
                         random);
+            case WRITE ->
+                new Question(
+                        kind,
+                        figure,
+                        "Which figure is this? Write its name.",
+                        silent(figure),
+                        List.of(figure),
+                        0,
+                        entry(figure).lookFor());
             case APART -> {
                 List<String> mistaken = mistaken(figure);
                 yield named(
@@ -118,6 +130,15 @@ public final class Questions {
                         text(figure));
             case LOADS -> Loads.of(flownOf(figure)).orElseThrow().ask(figure, silent(figure), random);
         };
+    }
+
+    /** Whether what was written names a figure, or one that looks the same. */
+    public boolean isNamed(String figure, String written) {
+        return glossary.figureCalled(written)
+                .map(CatalogueEntry::name)
+                .filter(called -> called.equals(figure)
+                        || (!flownOf(called).isEmpty() && look(figure).looksTheSame(look(called))))
+                .isPresent();
     }
 
     private Question named(Question.Kind kind, String figure, String asks, List<String> wrong, Random random) {

@@ -112,6 +112,12 @@ public final class Session {
         return answer;
     }
 
+    /** Takes a written answer to what is asked, forgiven its spelling, and says how good it was. */
+    public Memory.Answer write(String words) {
+        Question question = now;
+        return answer(question != null && questions.isNamed(question.figure(), words) ? question.right() : -1);
+    }
+
     /** Goes on to the next question. */
     public final void next() {
         String figure = take();

@@ -20,7 +20,7 @@ class DrillTest {
     private static final GlossaryView DRAWN = GlossaryView.drawn(CatalogueFile.shipped(), List.of());
 
     private static Drill drill(GlossaryView view) {
-        return new Drill(new Session(view.questions(), Set.of(), Map.of(), 1, 7, (figure, memory) -> {}));
+        return new Drill(new Session(view.questions(), Set.of(), Map.of(), 1, 7, (figure, memory) -> {}), "");
     }
 
     private static Drill at(String begin) {
@@ -57,6 +57,25 @@ class DrillTest {
         drill.choose(0);
         assertThat(drill.view().verdict()).isNotNull();
         assertThat(drill.view().score()).startsWith("1 of 1 right");
+    }
+
+    @Test
+    void aNameIsWrittenAndForgivenItsSpelling() {
+        Drill drill = at("Which figure is this? Write");
+        assertThat(drill.view().writes()).isTrue();
+        assertThat(drill.view().choices()).as("nothing tells it").isEmpty();
+        drill.choose(0);
+        assertThat(drill.view().verdict()).as("a digit is no answer").isNull();
+
+        drill.write("no such thing at all");
+        String right = drill.view().choices().get(0);
+        assertThat(drill.view().verdict()).isNotNull();
+        assertThat(drill.view().score()).startsWith("0 of 1 right");
+        assertThat(drill.view().writes()).isFalse();
+
+        Drill again = at("Which figure is this? Write");
+        again.write(right.substring(0, 1) + right.substring(2));
+        assertThat(again.view().score()).as(right).startsWith("1 of 1 right");
     }
 
     @Test
@@ -98,9 +117,12 @@ class DrillTest {
             GlossaryPanel panel =
                     new GlossaryPanel(new Appearance(Themes.all().get(0), new Zoom(100)), host, () -> 0, () -> {});
             panel.show(DRAWN);
-            panel.drill(4);
-            if (panel.answers() == 0) {
-                panel.nextQuestion();
+            // Until it is asked with names to choose from.
+            for (long seed = 4; panel.answers() == 0; seed++) {
+                if (panel.drilling()) {
+                    panel.drill(seed);
+                }
+                panel.drill(seed);
             }
             panel.answer(0);
         });

@@ -154,13 +154,23 @@ class QuestionsTest {
         Session one = session(Map.of(), 1, new HashMap<>());
         Session other = session(Map.of(), 1, new HashMap<>());
         Set<Kind> kinds = new HashSet<>();
-        for (int i = 0; i < 40; i++) {
+        for (int i = 0; i < 100; i++) {
             assertThat(asked(one)).isEqualTo(asked(other));
             kinds.add(asked(one).kind());
             one.next();
             other.next();
         }
         assertThat(kinds).containsExactlyInAnyOrder(Kind.values());
+    }
+
+    @Test
+    void aWrittenAnswerIsWorthMoreThanOneChosen() {
+        Question written = questions.ask("loop", Kind.WRITE, new Random(1));
+        assertThat(written.answer(written.right())).isEqualTo(Memory.Answer.PERFECT);
+        assertThat(written.answer(-1)).isEqualTo(Memory.Answer.WRONG);
+        assertThat(questions.isNamed("loop", "the lopp")).isTrue();
+        assertThat(questions.isNamed("loop", "stall turn")).isFalse();
+        assertThat(questions.isNamed("loop", "")).isFalse();
     }
 
     @Test
