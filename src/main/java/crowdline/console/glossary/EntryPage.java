@@ -51,6 +51,16 @@ final class EntryPage extends JScrollPane {
         }
     }
 
+    /** Says that nothing has these words in it, and what to do. */
+    void showNothingWith(String words, GlossaryView.Sift sift) {
+        showNothing(
+                "Nothing has “" + words + "” in it.",
+                sift == GlossaryView.Sift.ALL
+                        ? "Try fewer letters, or another word for it. What the show should explain can be written into its own"
+                                + " glossary."
+                        : "Only some pages are looked at now; Ctrl+K takes in the others. Or try fewer letters.");
+    }
+
     /** Says that nothing was found, and what to do, in place of a page. */
     void showNothing(String what, String whatToDo) {
         entry = null;

@@ -383,12 +383,7 @@ public final class GlossaryPanel extends JPanel {
             count.setText("No page");
             if (!view.entries().isEmpty()) {
                 figure.setVisible(false);
-                page.showNothing(
-                        "Nothing has “" + asked + "” in it.",
-                        sift == Sift.ALL
-                                ? "Try fewer letters, or another word for it. What the show should explain can be written"
-                                        + " into its own glossary."
-                                : "Only some pages are looked at now; Ctrl+K takes in the others. Or try fewer letters.");
+                page.showNothingWith(asked, sift);
             }
             return;
         }
