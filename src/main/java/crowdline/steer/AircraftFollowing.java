@@ -39,6 +39,9 @@ public final class AircraftFollowing {
     private static final double TURN_S = 1.5;
 
     /** Before the act a follower that has heard nothing for so long knows nothing, seconds. Tuned. */
+    /** What is believed of a position is worth something for so long, seconds. Tuned: a gap of some readings. */
+    private static final double BELIEVED_S = 5;
+
     private static final double FORGOTTEN_S = 10;
 
     private final Function<LiveState, Optional<FollowPlan>> plans;
@@ -139,7 +142,19 @@ public final class AircraftFollowing {
                 found == null ? null : other(found),
                 ageS <= (inTheAir ? SHOWN_S : SHOWN_BEFORE_S) ? craft(reading, ageS) : null,
                 begin.isReady(),
-                within);
+                within,
+                found == null ? List.of() : guesses(found));
+    }
+
+    /** Only while positions come: what was believed of the figure before says nothing of this one. */
+    private static List<Tracking.Guess> guesses(FollowNow found) {
+        return found.silentS() > BELIEVED_S
+                        || found.state() == FollowNow.State.BEFORE
+                        || found.state() == FollowNow.State.AFTER
+                ? List.of()
+                : found.alternatives().stream()
+                        .map(c -> new Tracking.Guess(c.figureIndex(), c.chance()))
+                        .toList();
     }
 
     /**

@@ -2,6 +2,7 @@ package crowdline.steer;
 
 import crowdline.live.now.FigureNow;
 import crowdline.sight.SideView.Craft;
+import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param craft where the aircraft was last read to be, or null
  * @param begins true if the aircraft is seen to wait, and will begin the act
  * @param within how far through its figure it is, or null where nobody is sure
+ * @param guesses the figures of the variant that it may be by its position now, the likeliest first; none without readings
  */
 public record Tracking(
         @Nullable Double sureness,
@@ -21,7 +23,8 @@ public record Tracking(
         @Nullable String otherName,
         @Nullable Craft craft,
         boolean begins,
-        @Nullable Within within) {
+        @Nullable Within within,
+        List<Guess> guesses) {
     /** No readings. */
     public static final Tracking NONE = new Tracking(null, null, null, null, false);
 
@@ -38,6 +41,29 @@ public record Tracking(
      * @param atS when, the session's seconds
      */
     public record Within(int figureIndex, double share, double atS) {}
+
+    /**
+     * A figure that may be the one being flown.
+     *
+     * @param figureIndex its place in the variant, from 0
+     * @param chance 0 to 1
+     */
+    public record Guess(int figureIndex, double chance) {}
+
+    public Tracking {
+        guesses = List.copyOf(guesses);
+    }
+
+    /** Without guesses. */
+    public Tracking(
+            @Nullable Double sureness,
+            @Nullable Double readingAgeS,
+            @Nullable String otherName,
+            @Nullable Craft craft,
+            boolean begins,
+            @Nullable Within within) {
+        this(sureness, readingAgeS, otherName, craft, begins, within, List.of());
+    }
 
     /** Where nobody is sure how far through its figure it is. */
     public Tracking(

@@ -114,7 +114,8 @@ final class ConsoleHost implements Host {
                         () -> PaceKeeper.speaker(pace.get()),
                         wall,
                         why -> opening.say(new Mark(Form.DIAMOND, Tone.CAUTION, why)),
-                        io));
+                        io),
+                () -> ByPosition.of(opening.running()));
         paper = new PaperKeeper(
                 catalogue,
                 opening::running,

@@ -26,10 +26,14 @@ final class GlossaryFlights implements GlossaryHost {
     private final Supplier<Catalogue> catalogue;
     private final Executor flying;
     private final DrillKeeper drill;
+    private final Supplier<List<Belief>> believed;
     /** On the thread that flies only. */
     private @Nullable WhatIsThat asked;
 
-    GlossaryFlights(Supplier<Catalogue> catalogue, Executor flying, DrillKeeper drill) {
+    /** @param believed what the aircraft's position says it may be, at once */
+    GlossaryFlights(
+            Supplier<Catalogue> catalogue, Executor flying, DrillKeeper drill, Supplier<List<Belief>> believed) {
+        this.believed = believed;
         this.catalogue = catalogue;
         this.flying = flying;
         this.drill = drill;
@@ -38,6 +42,11 @@ final class GlossaryFlights implements GlossaryHost {
     @Override
     public List<Kind> kinds() {
         return KindsFile.shipped().all().stream().filter(Kind::flies).toList();
+    }
+
+    @Override
+    public List<Belief> believed() {
+        return believed.get();
     }
 
     @Override

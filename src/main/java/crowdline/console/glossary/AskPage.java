@@ -63,7 +63,7 @@ final class AskPage extends Painted<AskPage.View> {
                 pen.palette().text());
         Box left = top.right(inner.w() * 0.26);
         pen.atRight(
-                pen.lines(v.left(), TextRole.SMALL, false, left, 2),
+                pen.lines(v.left(), TextRole.SMALL, false, left, 3),
                 left,
                 pen.palette().soft());
         double footPx = pen.sizePx(TextRole.SMALL) * 2.4;

@@ -6,6 +6,7 @@ import crowdline.sight.clue.WhatIsThat;
 import java.awt.BorderLayout;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
 
@@ -14,15 +15,20 @@ final class AskPanel extends JPanel {
     private final AskPage page;
     private final transient Consumer<String> found;
     private final transient Runnable changed;
+    private final transient Supplier<Beliefs> believed;
     private transient @Nullable WhatIsThat now;
+    /** What it may have been, as it stands there. */
+    private transient List<CatalogueEntry> told = List.of();
 
     /**
      * @param found told the figure whose page is to be opened
+     * @param believed what the aircraft's position says at the moment
      * @param changed told whenever other answers can be given
      */
-    AskPanel(Appearance appearance, Consumer<String> found, Runnable changed) {
+    AskPanel(Appearance appearance, Consumer<String> found, Supplier<Beliefs> believed, Runnable changed) {
         super(new BorderLayout());
         this.found = found;
+        this.believed = believed;
         this.changed = changed;
         page = new AskPage(appearance);
         add(page);
@@ -33,14 +39,16 @@ final class AskPanel extends JPanel {
     void begin(WhatIsThat next) {
         now = next;
         String question = next.question();
-        List<CatalogueEntry> told = next.told();
+        Beliefs beliefs = believed.get();
+        told = beliefs.inOrder(next.told());
         String left = told.size() == 1 ? "1 figure it may be" : told.size() + " figures it may be";
+        String said = question == null || beliefs.said().isEmpty() ? "" : ". " + beliefs.said();
         page.show(
                 question == null
                         ? new AskPage.View(
                                 told.size() == 1 ? "It may have been this" : "It may have been one of these",
                                 told.stream()
-                                        .map(e -> new AskPage.Line(e.name(), e.lookFor()))
+                                        .map(e -> new AskPage.Line(e.name(), beliefs.of(e.name()) + e.lookFor()))
                                         .toList(),
                                 left,
                                 "1 to 6 open its page, Backspace goes back, Alt+Q ends, F5 goes to Live")
@@ -49,7 +57,7 @@ final class AskPanel extends JPanel {
                                 next.answers().stream()
                                         .map(a -> new AskPage.Line(a, ""))
                                         .toList(),
-                                left,
+                                left + said,
                                 "1 to 6 answer, 0 if you are not sure, Backspace goes back, Alt+Q ends, F5 goes to Live"));
         changed.run();
     }
@@ -59,9 +67,7 @@ final class AskPanel extends JPanel {
         WhatIsThat asked = now;
         return asked == null
                 ? 0
-                : asked.question() == null
-                        ? asked.told().size()
-                        : asked.answers().size();
+                : asked.question() == null ? told.size() : asked.answers().size();
     }
 
     /** An answer, from 0; or the page of what was found. */
@@ -72,8 +78,8 @@ final class AskPanel extends JPanel {
         }
         if (asked.question() != null) {
             begin(asked.answer(index));
-        } else if (index < asked.told().size()) {
-            found.accept(asked.told().get(index).name());
+        } else if (index < told.size()) {
+            found.accept(told.get(index).name());
         }
     }
 

@@ -26,6 +26,19 @@ public interface GlossaryHost {
      */
     default void ask(Consumer<WhatIsThat> done) {}
 
+    /**
+     * A figure that may be the one being flown.
+     *
+     * @param figure its name in the glossary
+     * @param chance 0 to 1
+     */
+    record Belief(String figure, double chance) {}
+
+    /** What the aircraft's position says it may be now, the likeliest first; none without a receiver. */
+    default List<Belief> believed() {
+        return List.of();
+    }
+
     /** What whoever speaks remembers of the figures, by name. */
     default Map<String, Memory> remembered() {
         return Map.of();

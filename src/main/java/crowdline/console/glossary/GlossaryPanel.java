@@ -62,7 +62,7 @@ public final class GlossaryPanel extends JPanel {
         page = new EntryPage(appearance, this::follow);
         drillPanel = new DrillPanel(appearance, clockS, this::write);
         this.host = host;
-        askPanel = new AskPanel(appearance, this::found, () -> changed.run());
+        askPanel = new AskPanel(appearance, this::found, () -> new Beliefs(host.believed()), () -> changed.run());
         search.putClientProperty("JTextField.placeholderText", "Search (Ctrl+F)");
         search.putClientProperty("JTextField.showClearButton", true);
         search.getAccessibleContext().setAccessibleName("Search every page");
