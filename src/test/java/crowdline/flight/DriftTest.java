@@ -68,4 +68,26 @@ class DriftTest {
     private static Flight fly(DayAir air, double kt, Figure... figures) {
         return Rig.predictor(CatalogueFile.shipped(), 2500, kt, air, figures).predict();
     }
+
+    /** As much further one way as it is less far the other. */
+    @Test
+    void headwindCarriesBackAndFigureForFigure() {
+        DayAir easterly = new DayAir(1013.25, 15, 90, 10, null);
+        Flight still = fly(DayAir.STANDARD, 125);
+        Flight blown = fly(easterly, 125);
+        Drift drift = Drift.between(blown, still).get(0);
+        FigureFlight here = blown.figures().get(0);
+        FigureFlight there = still.figures().get(0);
+        assertThat(drift.alongM()).isEqualTo(here.exitAlongM() - there.exitAlongM());
+        assertThat(drift.awayM()).isEqualTo(here.exitAwayM() - there.exitAwayM());
+    }
+
+    @Test
+    void ofAFlightNobodyKnowsOfNothingIsKnown() {
+        Flight flight = fly(DayAir.STANDARD, 125);
+        assertThat(Drift.unknown(flight)).hasSameSizeAs(flight.figures()).noneMatch(Drift::isKnown);
+        assertThat(new Drift(1, Double.NaN).isKnown()).isFalse();
+        assertThat(new Drift(Double.NaN, 1).isKnown()).isFalse();
+        assertThat(new Drift(1, 2).isKnown()).isTrue();
+    }
 }
