@@ -251,6 +251,46 @@ class FindingRulesTest {
         assertThat(tried).isEqualTo(EnumSet.allOf(FindingKind.class));
     }
 
+    /** From 20 m: 3 m of dip are left out of account, and the base is 200 ft, half a foot of rounding below it. */
+    @Test
+    void climbsOutThatRisesUprightToTheBase() {
+        assertThat(climbsOut(LIMITS, 20, 250, 0)).isTrue();
+        assertThat(climbsOut(LIMITS, 17.01, 250, 0)).isTrue();
+        assertThat(climbsOut(LIMITS, 17, 250, 0)).as("dips").isFalse();
+        assertThat(climbsOut(LIMITS, 20, 199.51, 0)).isTrue();
+        assertThat(climbsOut(LIMITS, 20, 199.5, 0)).as("stays below").isFalse();
+        assertThat(climbsOut(LIMITS, 20, 250, 0.1)).as("upside down").isFalse();
+        assertThat(climbsOut(Venue.Limits.NONE, 20, 250, 0))
+                .as("there is no base to climb to")
+                .isFalse();
+    }
+
+    private static boolean climbsOut(Venue.Limits limits, double lowestM, double endFt, double upsideDownS) {
+        FigureFlight f = new FigureFlight(
+                "f1",
+                "loop",
+                true,
+                true,
+                0,
+                10,
+                60,
+                60,
+                30,
+                60,
+                lowestM,
+                300,
+                1,
+                1,
+                100,
+                100,
+                0,
+                0,
+                upsideDownS,
+                List.of());
+        return new FindingRules(body(), limits, null)
+                .climbsOut(f, Rig.level(60, 20), Rig.level(60, Units.mFromFt(endFt)));
+    }
+
     @Test
     void whatCannotBeFlownIsToldWithItsReason() {
         FlightFinding told =

@@ -4,12 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import crowdline.flight.body.Rig;
+import crowdline.flight.body.Variation;
 import crowdline.show.figure.Figure;
 import crowdline.storage.show.CatalogueFile;
 import java.util.List;
+import java.util.SplittableRandom;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SpreadTest {
     private static final Figure TIMED =
@@ -114,5 +118,53 @@ class SpreadTest {
     /** The light biplane, level at 1500 ft. */
     private static Predictor predictor(double kt, Figure... figures) {
         return Rig.predictor(CatalogueFile.shipped(), 1500, kt, figures);
+    }
+
+    /** As wide as it says on either side of the plan: a bell's standard deviation, a little less for being cut off. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.5, 1, 2})
+    void flightDepartsFromItsPlanByAsMuchAsIsSaid(double much) {
+        double[] usual = {0.02, 0.03, 0.05, 0.08, 0.08, 0.15, 2, 1.5, 1.5};
+        double[] sum = new double[usual.length];
+        double[] squares = new double[usual.length];
+        int flights = 4000;
+        SplittableRandom random = new SplittableRandom(9);
+        for (int i = 0; i < flights; i++) {
+            Variation v = Spread.drawn(random, much);
+            double[] by = {
+                v.mass() - 1,
+                v.power() - 1,
+                v.drag() - 1,
+                v.pull() - 1,
+                v.rollRate() - 1,
+                v.pause() - 1,
+                v.entryMps(),
+                v.windAlongMps(),
+                v.windAwayMps()
+            };
+            for (int k = 0; k < by.length; k++) {
+                sum[k] += by[k];
+                squares[k] += by[k] * by[k];
+            }
+        }
+        for (int k = 0; k < usual.length; k++) {
+            assertThat(sum[k] / flights / usual[k] / much).as("mean %d", k).isBetween(-0.06, 0.06);
+            assertThat(Math.sqrt(squares[k] / flights) / usual[k] / much)
+                    .as("width %d", k)
+                    .isBetween(0.8, 1.05);
+        }
+    }
+
+    @Test
+    void flightThatDoesNotDepartIsThePlan() {
+        Variation none = Spread.drawn(new SplittableRandom(1), 0);
+        assertThat(List.of(none.mass(), none.power(), none.drag(), none.pull(), none.rollRate(), none.pause()))
+                .containsOnly(1.0);
+        assertThat(Math.abs(none.entryMps()) + Math.abs(none.windAlongMps()) + Math.abs(none.windAwayMps()))
+                .isZero();
+        assertThatThrownBy(() -> Spread.drawn(new SplittableRandom(1), 2.001))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Spread.drawn(new SplittableRandom(1), -0.001))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 }
