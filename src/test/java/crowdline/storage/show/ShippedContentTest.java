@@ -1,6 +1,7 @@
 package crowdline.storage.show;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
@@ -151,6 +152,30 @@ class ShippedContentTest {
 
         assertThat(reading.with(ShowRules.check(show(file), CATALOGUE)).findings())
                 .noneMatch(found -> found.severity() != Severity.NOTE);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {AIR_DAY, EVENING})
+    void everyLoopOfADemoShowEndsWhereItBegan(String file) throws ShowFileException {
+        Show show = show(file);
+        int loops = 0;
+        for (Act act : show.acts()) {
+            List<FigureFlight> flown = new Predictor(
+                            show, CATALOGUE, act, act.variants().get(0))
+                    .predict()
+                    .figures();
+            for (int i = 1; i < flown.size(); i++) {
+                FigureFlight loop = flown.get(i);
+                if (loop.name().equals("loop")) {
+                    loops++;
+                    double height = loop.highestM() - loop.lowestM();
+                    assertThat(loop.exitAlongM() - flown.get(i - 1).exitAlongM())
+                            .as(act.id())
+                            .isCloseTo(0, within(0.05 * height));
+                }
+            }
+        }
+        assertThat(loops).isPositive();
     }
 
     @ParameterizedTest
