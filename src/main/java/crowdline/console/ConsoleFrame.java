@@ -114,7 +114,7 @@ public final class ConsoleFrame extends JFrame {
         dispatcher = new KeyDispatcher(actions, new FirstKeys(this, front, pane, tour, this::resume));
         pedals = new PedalPresses(actions, dispatcher, pane::showLearned);
         pedals.use(host.pedals().learned());
-        practice = new PracticeGuide(this, host.practice(), pane, incident, host::say, this::go);
+        practice = new PracticeGuide(this, host.practice(), pane, incident, host::say, host::nowS, this::go);
         window = new WindowCommands(this, host, pane, windows, pedals, edit, tour, practice);
         commands = window.table(this::go);
         steps = edit.steps(said -> pane.foot().say(host.nowS(), said));

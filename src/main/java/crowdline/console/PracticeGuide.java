@@ -11,11 +11,13 @@ import crowdline.console.practice.PracticeHost;
 import crowdline.console.practice.PracticeScored;
 import crowdline.console.practice.PracticeWindow;
 import crowdline.console.practice.SkyWindow;
+import crowdline.console.practice.Spotted;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Tone;
 import java.awt.Frame;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.DoubleSupplier;
 import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
 
@@ -39,6 +41,7 @@ final class PracticeGuide {
     private final ConsolePane pane;
     private final IncidentCall incident;
     private final Consumer<Mark> say;
+    private final DoubleSupplier nowS;
     private final Consumer<Place> go;
     private final Timer timer = new Timer(FRAME_MS, e -> look());
     private @Nullable OnAir day;
@@ -53,6 +56,7 @@ final class PracticeGuide {
 
     /**
      * @param say says something in the foot line
+     * @param nowS seconds on a clock that never goes back
      * @param go goes to a place
      */
     PracticeGuide(
@@ -61,12 +65,14 @@ final class PracticeGuide {
             ConsolePane pane,
             IncidentCall incident,
             Consumer<Mark> say,
+            DoubleSupplier nowS,
             Consumer<Place> go) {
         this.frame = frame;
         this.host = host;
         this.pane = pane;
         this.incident = incident;
         this.say = say;
+        this.nowS = nowS;
         this.go = go;
         timer.setCoalesce(true);
     }
@@ -97,7 +103,7 @@ final class PracticeGuide {
         if (mayNot()) {
             return;
         }
-        PracticeWindow.ask(frame, pane.appearance(), host, last, this::begin);
+        PracticeWindow.ask(frame, pane.appearance(), host, last, this::begin, this::spot);
     }
 
     private boolean mayNot() {
@@ -123,6 +129,23 @@ final class PracticeGuide {
                     practice.drop();
                 } else {
                     fly(practice);
+                }
+            }
+
+            @Override
+            public void doesNot(String why) {
+                caution(why);
+            }
+        });
+    }
+
+    private void spot(PracticeChoice choice) {
+        last = Optional.of(choice);
+        host.spot(choice, new PracticeHost.Spotting() {
+            @Override
+            public void asks(Spotted asked) {
+                if (flying == null && !pane.inIncident() && !mayNot()) {
+                    PracticeWindow.spot(frame, pane.appearance(), asked, nowS, PracticeGuide.this::spot);
                 }
             }
 

@@ -23,7 +23,7 @@ import java.util.stream.Collectors;
 final class OtherOrder {
     static final String UNPLANNED_ID = "unplanned";
     static final String HOLD_ID = "hold";
-    private static final String TURN_BACK = "reposition";
+    static final String TURN_BACK = "reposition";
     /** The family of figures that one aircraft alone does not fly. */
     private static final String OF_SEVERAL = "formation";
 

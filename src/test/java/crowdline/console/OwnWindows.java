@@ -7,6 +7,7 @@ import crowdline.console.foot.FootBar;
 import crowdline.console.pace.PacePanel;
 import crowdline.console.place.Place;
 import crowdline.console.practice.ScorePanel;
+import crowdline.console.practice.SpotPanel;
 import crowdline.console.receiver.ReceiverRow;
 import java.awt.Component;
 import java.awt.FileDialog;
@@ -90,29 +91,27 @@ public final class OwnWindows {
         OwnWindows own = new OwnWindows(window);
         Map<String, Map<String, Runnable>> all = new LinkedHashMap<>();
         all.put("crowdline.console.Windows", Map.of("a show to open", () -> own.in(Place.LIVE, KeyEvent.VK_O)));
-        all.put(
-                "crowdline.console.window.OwnWindow",
-                Map.of(
-                        "messages",
-                        own::messages,
-                        "METAR",
-                        () -> own.in(Place.PREPARE, KeyEvent.VK_M),
-                        "cells",
-                        own::cells,
-                        "help",
-                        () -> own.in(Place.WORDS, KeyEvent.VK_F1),
-                        "print",
-                        own::preview,
-                        "receiver",
-                        () -> own.in(Place.LIVE, KeyEvent.VK_R),
-                        "pace",
-                        () -> own.in(Place.GLOSSARY, KeyEvent.VK_U),
-                        "pace, while a speaker is timed",
-                        own::timing,
-                        "a practice flight",
-                        () -> own.in(Place.LIVE, KeyEvent.VK_G),
-                        "how a practice went",
-                        own::scored));
+        Map<String, Runnable> plain = new LinkedHashMap<>(Map.of(
+                "messages",
+                own::messages,
+                "METAR",
+                () -> own.in(Place.PREPARE, KeyEvent.VK_M),
+                "cells",
+                own::cells,
+                "help",
+                () -> own.in(Place.WORDS, KeyEvent.VK_F1),
+                "print",
+                own::preview,
+                "receiver",
+                () -> own.in(Place.LIVE, KeyEvent.VK_R),
+                "pace",
+                () -> own.in(Place.GLOSSARY, KeyEvent.VK_U),
+                "pace, while a speaker is timed",
+                own::timing));
+        plain.put("a practice flight", () -> own.in(Place.LIVE, KeyEvent.VK_G));
+        plain.put("how a practice went", own::scored);
+        plain.put("what the pilot changed", own::spotting);
+        all.put("crowdline.console.window.OwnWindow", plain);
         all.put("crowdline.console.pedals.PortPart", Map.of("pedals", () -> own.in(Place.DEBRIEF, KeyEvent.VK_B)));
         all.put("crowdline.console.receiver.ReceiverDialog", Map.of("a flight log", own::flightLog));
         all.put(
@@ -158,6 +157,17 @@ public final class OwnWindows {
                 () -> window.otherWindows()
                         .anyMatch(w -> RealWindow.all(w).stream().anyMatch(ScorePanel.class::isInstance)),
                 KeyEvent.VK_ENTER);
+        window.inFront();
+    }
+
+    private void spotting() {
+        in(Place.LIVE, KeyEvent.VK_G);
+        window.pressUntil(
+                "it is asked what was changed",
+                () -> window.otherWindows()
+                        .anyMatch(w -> RealWindow.all(w).stream().anyMatch(SpotPanel.class::isInstance)),
+                KeyEvent.VK_O,
+                KeyEvent.VK_ALT);
         window.inFront();
     }
 

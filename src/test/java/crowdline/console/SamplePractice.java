@@ -8,6 +8,7 @@ import crowdline.console.practice.Practice;
 import crowdline.console.practice.PracticeChoice;
 import crowdline.console.practice.PracticeHost;
 import crowdline.console.practice.PracticeScored;
+import crowdline.console.practice.Spotted;
 import crowdline.practice.PracticeScore;
 import crowdline.practice.PracticeScore.About;
 import crowdline.practice.PracticeScore.Line;
@@ -34,6 +35,19 @@ final class SamplePractice implements PracticeHost {
     @Override
     public boolean skyApart() {
         return apart;
+    }
+
+    @Override
+    public void spot(PracticeChoice choice, Spotting answer) {
+        answer.asks(new Spotted(
+                "An act, flight 1",
+                choice,
+                new CrowdView(SkyView.NONE, new PathExtent(0, 1, 0, 1)),
+                0,
+                10,
+                List.of("loop", "spin"),
+                List.of("The loop is left out", "The spin is left out"),
+                1));
     }
 
     @Override

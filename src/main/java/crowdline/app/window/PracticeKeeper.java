@@ -6,14 +6,18 @@ import crowdline.console.practice.Practice;
 import crowdline.console.practice.PracticeChoice;
 import crowdline.console.practice.PracticeHost;
 import crowdline.console.practice.PracticeScored;
+import crowdline.console.practice.Spotted;
 import crowdline.live.state.LiveState;
 import crowdline.loaded.LoadedShow;
 import crowdline.practice.CannotPractise;
+import crowdline.practice.PracticeFlight;
 import crowdline.practice.PracticeScore;
+import crowdline.practice.WhatChanged;
 import crowdline.running.AircraftSource;
 import crowdline.running.RunningShow;
 import crowdline.show.Act;
 import crowdline.show.Show;
+import crowdline.show.Variant;
 import crowdline.show.aircraft.Airframe;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.journal.JournalMachine;
@@ -144,6 +148,41 @@ final class PracticeKeeper implements PracticeHost {
                                 "The practice has nowhere to write what happens in it: is the disk of the temporary folder full?"));
             }
         });
+    }
+
+    @Override
+    public void spot(PracticeChoice choice, Spotting answer) {
+        RunningShow show = day.get();
+        Act act = show == null ? null : show.loaded().show().act(choice.actId()).orElse(null);
+        if (show == null || act == null) {
+            answer.doesNot("This act is not in the show any more: choose another.");
+            return;
+        }
+        LoadedShow loaded = show.loaded();
+        seed = choice.seed() % PracticeChoice.MOST + 1;
+        io.execute(() -> {
+            try {
+                Spotted asked = spotted(loaded, act, choice);
+                SwingUtilities.invokeLater(() -> answer.asks(asked));
+            } catch (CannotPractise e) {
+                SwingUtilities.invokeLater(() -> answer.doesNot(e.why()));
+            }
+        });
+    }
+
+    private static Spotted spotted(LoadedShow loaded, Act act, PracticeChoice choice) throws CannotPractise {
+        Variant variant = act.variantUnder(loaded.show().air().cloudBaseFt());
+        WhatChanged changed = WhatChanged.of(loaded.show(), loaded.catalogue(), act, variant, choice.seed());
+        PracticeFlight flight = changed.flight();
+        return new Spotted(
+                act.title() + ", flight " + choice.seed(),
+                choice,
+                PracticeShow.sky(loaded, act, variant, flight),
+                flight.startS(),
+                flight.endS(),
+                changed.plan(),
+                changed.choices(),
+                changed.right());
     }
 
     private PracticeShow made(LoadedShow loaded, PracticeChoice choice, Path folder)

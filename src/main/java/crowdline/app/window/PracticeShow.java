@@ -72,9 +72,7 @@ final class PracticeShow implements OnAir {
         flight = new PracticePilot(show, loaded.catalogue()).fly(act, variant, choice.level(), choice.seed());
         this.loaded = loaded;
         this.folder = folder;
-        ActSheet sheet = loaded.words().sheet(act.id(), variant.name());
-        sky = CrowdView.of(
-                flight.flown(), flight.startS(), flight.endS(), sheet.path(-1).eye(), sheet.outline());
+        sky = sky(loaded, act, variant, flight);
         Instant zero = show.slotStart(act)
                 .atZone(show.venue().timeZone())
                 .toInstant()
@@ -87,6 +85,13 @@ final class PracticeShow implements OnAir {
         running = new RunningShow(loaded, opening, nowhere, own.wall());
         running.desk().post(ChosenAct.of(show, act));
         onAir = new ShowOnAir(running, () -> false);
+    }
+
+    /** The sky of a flight, seen from the crowd line of the show. */
+    static CrowdView sky(LoadedShow loaded, Act act, Variant variant, PracticeFlight flight) {
+        ActSheet sheet = loaded.words().sheet(act.id(), variant.name());
+        return CrowdView.of(
+                flight.flown(), flight.startS(), flight.endS(), sheet.path(-1).eye(), sheet.outline());
     }
 
     /** What is flown. */

@@ -38,6 +38,22 @@ public interface PracticeHost {
     /** Makes a flight and begins it; the answer comes on the event thread. */
     default void begin(PracticeChoice choice, Begun answer) {}
 
+    /** Makes a flight to be watched, in which one thing is changed; the answer comes on the event thread. */
+    default void spot(PracticeChoice choice, Spotting answer) {}
+
+    /** What became of the wish to watch one; one of the two is called. */
+    interface Spotting {
+        /** It is there. */
+        void asks(Spotted asked);
+
+        /**
+         * There is no such flight.
+         *
+         * @param why a sentence, and what to do
+         */
+        void doesNot(String why);
+    }
+
     /** What became of the wish to practise; one of the two is called. */
     interface Begun {
         /** It has begun. */

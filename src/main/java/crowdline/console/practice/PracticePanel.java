@@ -1,5 +1,7 @@
 package crowdline.console.practice;
 
+import crowdline.console.paint.Box;
+import crowdline.console.paint.CellPainter;
 import crowdline.console.paint.PlainText;
 import crowdline.console.practice.PracticeHost.ActRow;
 import crowdline.console.theme.Appearance;
@@ -10,6 +12,7 @@ import java.awt.event.ActionEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
@@ -25,6 +28,7 @@ import net.miginfocom.swing.MigLayout;
 
 /** Asks what is to be practised: an act, how little the flight keeps to its plan, and which flight. */
 public final class PracticePanel extends JPanel {
+    private static final double ROW_PX = 44;
     private static final String WHAT =
             "Live as on the day, with a flight that does not keep to the plan. Look at the sky"
                     + " and step the act with your keys. Nothing of it reaches the day's show.";
@@ -42,12 +46,14 @@ public final class PracticePanel extends JPanel {
     /**
      * @param before what was practised last, chosen again but for the flight
      * @param chosen told what is to be practised
+     * @param spot told what is only to be watched
      */
     public PracticePanel(
             Appearance appearance,
             PracticeHost host,
             Optional<PracticeChoice> before,
-            Consumer<PracticeChoice> chosen) {
+            Consumer<PracticeChoice> chosen,
+            Consumer<PracticeChoice> spot) {
         this.appearance = appearance;
         this.host = host;
         this.chosen = chosen;
@@ -60,8 +66,8 @@ public final class PracticePanel extends JPanel {
         acts = PlainText.plain(new JList<>(rows.toArray(ActRow[]::new)));
         list(acts, "Act");
         list(levels, "Level");
-        acts.setCellRenderer(new RowCells<>(row -> row.title()));
-        levels.setCellRenderer(new RowCells<>(level -> level.number() + "  " + level.words()));
+        acts.setCellRenderer(cells(ActRow::title));
+        levels.setCellRenderer(cells(level -> level.number() + "  " + level.words()));
         int act = before.map(b -> rows.stream().map(ActRow::id).toList().indexOf(b.actId()))
                 .orElse(0);
         acts.setSelectedIndex(Math.max(0, act));
@@ -76,6 +82,11 @@ public final class PracticePanel extends JPanel {
         start.setFont(appearance.strong(TextRole.BODY));
         start.addActionListener(e -> start());
         start.registerKeyboardAction(e -> start(), KeyStroke.getKeyStroke("ENTER"), WHEN_FOCUSED);
+        JButton watch = new JButton("Only watch: what did the pilot change?");
+        watch.setMnemonic('O');
+        watch.setFont(appearance.plain(TextRole.BODY));
+        watch.addActionListener(e -> choose(spot));
+        watch.registerKeyboardAction(e -> choose(spot), KeyStroke.getKeyStroke("ENTER"), WHEN_FOCUSED);
         wrong.setFont(appearance.strong(TextRole.BODY));
         wrong.setFocusable(false);
         JTextArea what = PlainText.wrapped("What it is", WHAT);
@@ -84,14 +95,31 @@ public final class PracticePanel extends JPanel {
         add(what, "span, wmin 0, wrap " + appearance.room(12));
         add(label("Act", acts), "wmin 0");
         add(label("Level", levels), "wmin 0, wrap");
-        add(new JScrollPane(acts), "grow, wmin 0, hmin 0");
-        add(new JScrollPane(levels), "grow, wmin 0, hmin 0, wrap");
+        add(scrolled(acts), "grow, wmin 0, hmin 0");
+        add(scrolled(levels), "grow, wmin 0, hmin 0, wrap");
         add(label("Flight number: the same number is the same flight again", seed), "span, split 2, growx 0, wmin 0");
         add(seed, "growx 0, wrap");
         add(apart, "span, wmin 0, wrap");
-        add(start, "span, split 2, growx 0");
+        add(start, "span, split 3, growx 0");
+        add(watch, "growx 0");
         add(wrong, "wmin 0, growx");
         getAccessibleContext().setAccessibleName("Practice flight");
+    }
+
+    private <V> CellPainter<V> cells(Function<V, String> words) {
+        return new CellPainter<>(appearance, ROW_PX, words, (pen, row, box, isChosen) -> {
+            Box inner = box.inset(pen.px(8), pen.px(2));
+            pen.midway(
+                    pen.lines(words.apply(row), TextRole.BODY, false, inner, 2),
+                    inner,
+                    isChosen ? pen.palette().onChosen() : pen.palette().text());
+        });
+    }
+
+    private static JScrollPane scrolled(JList<?> list) {
+        JScrollPane scroll = new JScrollPane(list);
+        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        return scroll;
     }
 
     private void list(JList<?> list, String name) {
@@ -115,6 +143,10 @@ public final class PracticePanel extends JPanel {
     }
 
     private void start() {
+        choose(chosen);
+    }
+
+    private void choose(Consumer<PracticeChoice> told) {
         ActRow act = acts.getSelectedValue();
         Level level = levels.getSelectedValue();
         long number;
@@ -131,7 +163,7 @@ public final class PracticePanel extends JPanel {
         }
         if (act != null && level != null) {
             host.keepSkyApart(apart.isSelected());
-            chosen.accept(new PracticeChoice(act.id(), level, number));
+            told.accept(new PracticeChoice(act.id(), level, number));
         }
     }
 }
