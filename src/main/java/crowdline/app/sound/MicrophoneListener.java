@@ -32,6 +32,7 @@ public final class MicrophoneListener implements Microphone {
 
     private final WindowOpener opening;
     private final Executor screen;
+    private final long betweenReadsMs;
     private final long goneAfterMs;
     private @Nullable Thread last;
 
@@ -42,13 +43,17 @@ public final class MicrophoneListener implements Microphone {
 
     /** @param screen runs what the listener is told, in order */
     public MicrophoneListener(WindowOpener opening, Executor screen) {
-        this(opening, screen, GONE_AFTER_MS);
+        this(opening, screen, BETWEEN_READS_MS, GONE_AFTER_MS);
     }
 
-    /** @param goneAfterMs a device that gives nothing for so long is gone, milliseconds */
-    public MicrophoneListener(WindowOpener opening, Executor screen, long goneAfterMs) {
+    /**
+     * @param betweenReadsMs milliseconds, 1 or more
+     * @param goneAfterMs a device that gives nothing for so long is gone, milliseconds
+     */
+    MicrophoneListener(WindowOpener opening, Executor screen, long betweenReadsMs, long goneAfterMs) {
         this.opening = opening;
         this.screen = screen;
+        this.betweenReadsMs = betweenReadsMs;
         this.goneAfterMs = goneAfterMs;
     }
 
@@ -107,9 +112,9 @@ public final class MicrophoneListener implements Microphone {
             SpeechEdges edges = new SpeechEdges();
             byte[] block = new byte[MOST_BYTES];
             long emptyMs = 0;
-            while (!closed.await(BETWEEN_READS_MS, TimeUnit.MILLISECONDS)) {
+            while (!closed.await(betweenReadsMs, TimeUnit.MILLISECONDS)) {
                 int read = source.read(block);
-                emptyMs = read > 0 ? 0 : emptyMs + BETWEEN_READS_MS;
+                emptyMs = read > 0 ? 0 : emptyMs + betweenReadsMs;
                 if (read < 0 || emptyMs >= goneAfterMs) {
                     tell(() -> listener.lost(GONE));
                     return;

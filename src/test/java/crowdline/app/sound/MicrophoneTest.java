@@ -66,6 +66,11 @@ class MicrophoneTest {
         });
     }
 
+    /** Hears a device that has all its sound at once, so without waiting for more of it between reads. */
+    private static MicrophoneListener listener(MicrophoneListener.WindowOpener opening) {
+        return new MicrophoneListener(opening, Runnable::run, 1, 1000 * LONGEST_WAIT_S);
+    }
+
     @ParameterizedTest
     @ValueSource(ints = {8000, 44_100, 48_000})
     void theFirstRateThatTheDeviceTakesIsUsedAndUnpluggingIsSaid(int rateHz) throws Exception {
@@ -73,7 +78,7 @@ class MicrophoneTest {
                 new Sounds(rateHz, 9, 1).field(0.01).voiced(0.1, 2, 4.5).pcm(), End.UNPLUGGED);
         JavaSound sound = only(rateHz, 1, line);
         assertThat(sound.whyNone()).isEmpty();
-        Listening listening = new MicrophoneListener(sound::open, Runnable::run).listen(listener);
+        Listening listening = listener(sound::open).listen(listener);
         assertThat((Double) next()).isCloseTo(2.5, within(0.05));
         assertThat(next()).isEqualTo(MicrophoneListener.GONE);
         assertThat(line.isReleasedWithinS(LONGEST_WAIT_S)).isTrue();
@@ -93,7 +98,7 @@ class MicrophoneTest {
         }
         JavaSound sound = only(16_000, 2, new FakeLine(both, End.UNPLUGGED));
         assertThat(sound.whyNone()).isEmpty();
-        new MicrophoneListener(sound::open, Runnable::run).listen(listener);
+        listener(sound::open).listen(listener);
         assertThat((Double) next()).isCloseTo(2.5, within(0.05));
         assertThat(next()).isEqualTo(MicrophoneListener.GONE);
     }
@@ -136,7 +141,7 @@ class MicrophoneTest {
 
     private void isGoneAndLetGo(End end) throws Exception {
         FakeLine line = new FakeLine(new Sounds(16_000, 1, 1).field(0.01).pcm(), end);
-        new MicrophoneListener(only(16_000, 1, line)::open, Runnable::run, 100).listen(listener);
+        new MicrophoneListener(only(16_000, 1, line)::open, Runnable::run, 20, 100).listen(listener);
         assertThat(next()).isEqualTo(MicrophoneListener.GONE);
         assertThat(line.isReleasedWithinS(LONGEST_WAIT_S)).isTrue();
         assertThat(told).isEmpty();
@@ -159,7 +164,7 @@ class MicrophoneTest {
     void everyWayOutOfThePaceWindowLetsTheLineGo(String way) throws Exception {
         FakeLine line = new FakeLine(new byte[0], End.STALLED);
         MicrophoneListener desk =
-                new MicrophoneListener(only(16_000, 1, line)::open, what -> {}, 1000 * LONGEST_WAIT_S);
+                new MicrophoneListener(only(16_000, 1, line)::open, what -> {}, 20, 1000 * LONGEST_WAIT_S);
         List<SpokenText> remarks = Stream.of("Here it comes.", "Look to the left.", "Listen to the engine now.")
                 .map(new Spoken(Map.of())::expand)
                 .toList();
@@ -243,7 +248,7 @@ class MicrophoneTest {
                     .recording(said, 2, 0.5 / peak)
                     .pcm();
             FakeLine line = new FakeLine(pcm, End.UNPLUGGED);
-            new MicrophoneListener(only(rateHz, 1, line)::open, Runnable::run).listen(listener);
+            listener(only(rateHz, 1, line)::open).listen(listener);
             assertThat((Double) next()).as(remark).isCloseTo((last - first) / (double) rateHz, within(0.06));
             assertThat(next()).isEqualTo(MicrophoneListener.GONE);
         }

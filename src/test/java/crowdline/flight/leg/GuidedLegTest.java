@@ -151,6 +151,19 @@ class GuidedLegTest {
         assertThat(rates(towards(behind, right), 0, 60, 0, 0)[4]).isCloseTo(-1.2 * calm, within(1e-9));
     }
 
+    /** With the wind behind it the same path leads up faster, and costs as much more speed. */
+    @Test
+    void climbingOverTheGroundCostsTheSpeedOfWhatItClimbs() {
+        GuidedLeg.Aim aim = new GuidedLeg.Aim(900, 200, 0, 1);
+        Body body = Body.of(Rig.monoplane(), Variation.NONE);
+        Forces behind = new Forces(body, Rig.SEA_LEVEL, Wind.steady(270, 12 / Units.mpsFromKt(1), 90));
+        double calm = rates(towards(Rig.seaLevel(Rig.monoplane()), aim), 0, 60, 0, 0.2)[3];
+        double blown = rates(towards(behind, aim), 0, 60, 0, 0.2)[3];
+        double faster = behind.overGroundMps(500, 60, Math.cos(0.2), 0) / 60 - 1;
+        assertThat(faster).isBetween(0.19, 0.2);
+        assertThat(calm - blown).isCloseTo(G * Math.sin(0.2) * faster, within(1e-9));
+    }
+
     /** Three quarters of the lift: ½ ρ v² S c / (m g). */
     private static double wingG(double mps) {
         return 0.75 * 0.5 * 1.225 * mps * mps * 10.44 * 1.5 / (869.6 * G);
