@@ -22,6 +22,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -96,7 +97,10 @@ class RunningOrderTest {
     @Test
     void allRowsAreOneChangeWithAName() throws ShowFileException, CannotBe {
         Show before = empty();
-        Change change = RunningOrder.take(read(ORGANISERS, before), adding).of(before);
+        List<Integer> told = new ArrayList<>();
+        Change change =
+                RunningOrder.take(read(ORGANISERS, before), adding, told::add).of(before);
+        assertThat(told).containsExactly(1, 2, 3, 4);
         assertThat(change.name()).isEqualTo("Take 4 acts from cells");
         Show show = change.show();
         assertThat(show.acts())

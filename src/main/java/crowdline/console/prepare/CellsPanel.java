@@ -23,6 +23,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
@@ -48,6 +49,7 @@ final class CellsPanel extends JPanel {
     private final JButton take = new JButton("Take them   Ctrl+Enter");
     private final Timer pause = new Timer(PAUSE_MS, e -> read());
     private transient @Nullable Edit edit;
+    private boolean isTaking;
 
     /** @param close closes the window it is in */
     CellsPanel(Appearance appearance, Editor editor, PrepareHost host, Runnable close) {
@@ -118,7 +120,7 @@ final class CellsPanel extends JPanel {
     private void read() {
         String text = cells.getText();
         Show show = editor.now();
-        host.read(() -> CellsView.of(text, show, host), view -> {
+        host.read(() -> CellsView.of(text, show, host, this::taken), view -> {
             // Typed on meanwhile, it is read again.
             if (text.equals(cells.getText())) {
                 show(view);
@@ -144,11 +146,22 @@ final class CellsPanel extends JPanel {
         super.removeNotify();
     }
 
+    /** From the thread that takes them. */
+    private void taken(int acts) {
+        SwingUtilities.invokeLater(() -> {
+            if (isTaking) {
+                said.setText("Taking them: " + acts + (acts == 1 ? " act so far" : " acts so far"));
+            }
+        });
+    }
+
     void take() {
         Edit taken = edit;
         if (taken != null) {
             take.setEnabled(false);
+            isTaking = true;
             editor.make(taken, show -> close.run(), () -> {
+                isTaking = false;
                 said.setText("This could not be taken; the line at the foot says why.");
                 take.setEnabled(true);
             });

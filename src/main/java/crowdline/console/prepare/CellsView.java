@@ -11,6 +11,7 @@ import crowdline.storage.file.ShowFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,24 +28,29 @@ record CellsView(List<String> rows, String said, @Nullable Edit edit) {
         rows = List.copyOf(rows);
     }
 
-    /** Remarks if there is a column of words, else acts. */
-    static CellsView of(String text, Show show, PrepareHost host) {
+    /**
+     * Remarks if there is a column of words, else acts.
+     *
+     * @param taken told how many acts were taken so far, off the event thread
+     */
+    static CellsView of(String text, Show show, PrepareHost host, IntConsumer taken) {
         if (text.isBlank()) {
             return new CellsView(List.of(), "", null);
         }
         try {
-            return RemarkTable.isOne(PASTED, text) ? remarks(text, show) : acts(text, show, host);
+            return RemarkTable.isOne(PASTED, text) ? remarks(text, show) : acts(text, show, host, taken);
         } catch (ShowFileException e) {
             return new CellsView(List.of(), String.valueOf(e.getMessage()), null);
         }
     }
 
-    private static CellsView acts(String text, Show show, PrepareHost host) throws ShowFileException {
+    private static CellsView acts(String text, Show show, PrepareHost host, IntConsumer taken)
+            throws ShowFileException {
         RunningOrder.Reading reading = RunningOrder.read(PASTED, text, show, host.kinds());
         return new CellsView(
                 reading.rows().stream().map(CellsView::line).toList(),
                 taken(reading.taken(), reading.rows().size(), "acts"),
-                reading.taken() == 0 ? null : RunningOrder.take(reading, host.adding()));
+                reading.taken() == 0 ? null : RunningOrder.take(reading, host.adding(), taken));
     }
 
     private static CellsView remarks(String text, Show show) throws ShowFileException {

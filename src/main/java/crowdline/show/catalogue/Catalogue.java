@@ -44,6 +44,9 @@ public final class Catalogue {
      * of them claim the same name the first has it.
      */
     public Catalogue with(List<CatalogueEntry> additions) {
+        if (additions.isEmpty()) {
+            return this;
+        }
         Map<String, CatalogueEntry> names = new LinkedHashMap<>();
         additions.forEach(entry -> names.putIfAbsent(Written.key(entry.name()), entry));
         Map<String, CatalogueEntry> newNames = Map.copyOf(names);

@@ -21,9 +21,8 @@ public final class Spoken {
     /** From this many letters on, a text mostly in capitals shouts rather than abbreviates. Tuned. */
     private static final int ENOUGH_TO_SHOUT = 12;
 
-    private final List<SayingRule> numberRules;
-    private final List<SayingRule> wordRules;
-    private final List<SayingRule> shoutedWordRules;
+    private static final Rules RULES = Rules.made();
+
     private final @Nullable SayingRule names;
 
     /**
@@ -33,22 +32,6 @@ public final class Spoken {
      *     "Kwil-an"; neither blank
      */
     public Spoken(Map<String, String> sayAs) {
-        SpelledNumbers words = new SpelledNumbers();
-        DateRules dates = new DateRules(words);
-        QuantityRules quantities = new QuantityRules(words);
-        CodeRules codes = new CodeRules(words);
-        List<SayingRule> numbers = new ArrayList<>(codes.numbers());
-        numbers.addAll(new ClockRules(words).rules());
-        numbers.addAll(dates.timesAndDates());
-        numbers.add(SayingRule.of("(?<!\\d)(\\d)(\\d)(\\d)(?= (?:Squadron|Sqn))", m -> words.digits(m.group())));
-        numbers.addAll(quantities.rules());
-        numbers.addAll(dates.years());
-        numbers.add(codes.withCapitals());
-        numbers.add(quantities.plain());
-        numberRules = List.copyOf(numbers);
-        AbbreviationRules abbreviations = new AbbreviationRules(words);
-        wordRules = wordRules(dates, codes, abbreviations, false);
-        shoutedWordRules = wordRules(dates, codes, abbreviations, true);
         names = names(sayAs);
     }
 
@@ -60,6 +43,29 @@ public final class Spoken {
     public SpokenText expand(String written) {
         String text = CleanText.of(Objects.requireNonNull(written, "written"));
         return new SpokenText(written, new Walk(text).say());
+    }
+
+    /** What is the same for everybody: the rules for numbers, for words, and for words in text that is all capitals. */
+    private record Rules(List<SayingRule> numbers, List<SayingRule> words, List<SayingRule> shouted) {
+        static Rules made() {
+            SpelledNumbers words = new SpelledNumbers();
+            DateRules dates = new DateRules(words);
+            QuantityRules quantities = new QuantityRules(words);
+            CodeRules codes = new CodeRules(words);
+            List<SayingRule> numbers = new ArrayList<>(codes.numbers());
+            numbers.addAll(new ClockRules(words).rules());
+            numbers.addAll(dates.timesAndDates());
+            numbers.add(SayingRule.of("(?<!\\d)(\\d)(\\d)(\\d)(?= (?:Squadron|Sqn))", m -> words.digits(m.group())));
+            numbers.addAll(quantities.rules());
+            numbers.addAll(dates.years());
+            numbers.add(codes.withCapitals());
+            numbers.add(quantities.plain());
+            AbbreviationRules abbreviations = new AbbreviationRules(words);
+            return new Rules(
+                    List.copyOf(numbers),
+                    wordRules(dates, codes, abbreviations, false),
+                    wordRules(dates, codes, abbreviations, true));
+        }
     }
 
     private static List<SayingRule> wordRules(
@@ -106,8 +112,8 @@ public final class Spoken {
 
         Walk(String text) {
             this.text = text;
-            words = isShouting(text) ? shoutedWordRules : wordRules;
-            numberMatchers = matchers(numberRules);
+            words = isShouting(text) ? RULES.shouted() : RULES.words();
+            numberMatchers = matchers(RULES.numbers());
             wordMatchers = matchers(words);
             nameMatcher = names == null ? null : matcher(names);
         }
@@ -133,7 +139,7 @@ public final class Spoken {
             if (Character.isLetter(c)) {
                 return wordStart ? firstOf(words, wordMatchers, at) : at;
             }
-            return startsNumber(at, c, wordStart) ? firstOf(numberRules, numberMatchers, at) : at;
+            return startsNumber(at, c, wordStart) ? firstOf(RULES.numbers(), numberMatchers, at) : at;
         }
 
         private boolean startsNumber(int at, char c, boolean wordStart) {

@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 
 /** Cells pasted from a spreadsheet, read at once and taken as one change. */
@@ -34,6 +35,14 @@ class CellsPanelTest {
         assertThat(sample.tools.editor().now().acts()).hasSize(before + 2);
         sample.editing.undo();
         assertThat(sample.tools.editor().now().acts()).hasSize(before);
+    }
+
+    @Test
+    void whileTheyAreTakenItIsSaidHowMany() throws Exception {
+        panel.paste("start\tact\taircraft\n19:00\tOwls\tformation of 4\n19:20\tHover\thelicopter\n");
+        panel.take();
+        SwingUtilities.invokeAndWait(() -> {});
+        assertThat(panel.said()).isEqualTo("Taking them: 2 acts so far");
     }
 
     @Test
