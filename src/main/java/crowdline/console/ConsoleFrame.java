@@ -115,7 +115,7 @@ public final class ConsoleFrame extends JFrame {
         pedals = new PedalPresses(actions, dispatcher, pane::showLearned);
         pedals.use(host.pedals().learned());
         practice = new PracticeGuide(this, host.practice(), pane, incident, host::say, host::nowS, this::go);
-        window = new WindowCommands(this, host, pane, windows, pedals, edit, tour, practice);
+        window = new WindowCommands(this, host, pane, windows, pedals, edit, tour, practice, dispatcher);
         commands = window.table(this::go);
         steps = edit.steps(said -> pane.foot().say(host.nowS(), said));
         pane.allowing(commands::possible, steps::possible);

@@ -3,6 +3,7 @@ package crowdline.console;
 import crowdline.console.edit.EditCommands;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandTable;
+import crowdline.console.keys.KeyDispatcher;
 import crowdline.console.pedals.PedalPresses;
 import crowdline.console.place.Place;
 import crowdline.console.theme.Appearance;
@@ -24,6 +25,7 @@ final class WindowCommands {
     private final TourGuide tour;
     private final FullScreen fullScreen;
     private final EditCommands edit;
+    private final KeyDispatcher keys;
     private final PracticeGuide practice;
 
     WindowCommands(
@@ -34,7 +36,10 @@ final class WindowCommands {
             PedalPresses pedals,
             EditCommands edit,
             TourGuide tour,
-            PracticeGuide practice) {
+            PracticeGuide practice,
+            KeyDispatcher keys) {
+        this.keys = keys;
+        edit.onBegun(keys::ready);
         this.practice = practice;
         this.edit = edit;
         this.frame = frame;
@@ -98,7 +103,10 @@ final class WindowCommands {
     /** Begins an empty show, once nothing unsaved is lost by it. */
     private void begin() {
         if (host.mayOpen(null)) {
-            edit.leaving(() -> host.edit().begin());
+            edit.leaving(() -> {
+                keys.await();
+                host.edit().begin();
+            });
         }
     }
 

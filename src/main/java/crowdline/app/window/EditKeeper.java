@@ -2,6 +2,7 @@ package crowdline.app.window;
 
 import crowdline.console.ConsoleFrame;
 import crowdline.console.EditOpened;
+import crowdline.console.edit.EditCommands;
 import crowdline.console.edit.EditHost;
 import crowdline.console.edit.UnsavedOffer;
 import crowdline.console.paint.Form;
@@ -253,6 +254,7 @@ final class EditKeeper implements EditHost {
             begin(new EditedFile(null, "", empty.show(), null, empty, apart(), null));
             window.accept(ConsoleFrame::showNew);
         }));
+        io.execute(() -> window.accept(frame -> frame.tellEdit(EditCommands::begun)));
     }
 
     @Override

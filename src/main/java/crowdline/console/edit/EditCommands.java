@@ -23,6 +23,7 @@ public final class EditCommands {
     private EditHost host = EditHost.NONE;
     private BiConsumer<DayAir, Boolean> fly = (air, unsaved) -> {};
     private @Nullable DayAir flown;
+    private Runnable begun = () -> {};
     /** What was asked for while something was unsaved, to be done once it is saved. */
     private @Nullable Runnable afterSaving;
 
@@ -69,6 +70,16 @@ public final class EditCommands {
                         saveAs();
                     }
                 });
+    }
+
+    /** @param told told when a new show was begun, or could not be */
+    public void onBegun(Runnable told) {
+        begun = told;
+    }
+
+    /** A new show was begun, or could not be. */
+    public void begun() {
+        begun.run();
     }
 
     /** The show as edited, if one is open. */

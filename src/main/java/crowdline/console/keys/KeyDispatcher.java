@@ -2,8 +2,12 @@ package crowdline.console.keys;
 
 import java.awt.KeyEventDispatcher;
 import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Hears every key of the program before the component that has the focus does, so that a focused button cannot eat the
@@ -37,6 +41,8 @@ public final class KeyDispatcher implements KeyEventDispatcher {
     private final HeldKeys held = new HeldKeys();
     private Map<String, Command> learned = Map.of();
     private boolean eatTyped;
+    /** What was pressed for what is not there yet; null while nothing is waited for. */
+    private @Nullable List<CommandAction> kept;
 
     public KeyDispatcher(CommandActions actions, Room room) {
         this.actions = actions;
@@ -83,6 +89,9 @@ public final class KeyDispatcher implements KeyEventDispatcher {
         if ((room.isWriting() && Keys.writes(event)) || (room.isFinding() && Keys.finds(event))) {
             return false;
         }
+        if (!again && keeps(event)) {
+            return true;
+        }
         Optional<CommandAction> action = find(event);
         if (!again) {
             action.ifPresent(CommandAction::give);
@@ -95,11 +104,38 @@ public final class KeyDispatcher implements KeyEventDispatcher {
         held.forget();
     }
 
+    /** From now on what is pressed is kept until {@link #ready}, as while a show is begun: it is meant for that one. */
+    public void await() {
+        kept = new ArrayList<>();
+    }
+
+    /** Does what was kept, as far as it can be done now. */
+    public void ready() {
+        List<CommandAction> pressed = Objects.requireNonNullElse(kept, List.of());
+        kept = null;
+        pressed.stream().filter(CommandAction::isEnabled).forEach(CommandAction::give);
+    }
+
+    private boolean keeps(KeyEvent event) {
+        List<CommandAction> now = kept;
+        if (now == null) {
+            return false;
+        }
+        Optional<CommandAction> meant =
+                actions.all().stream().filter(a -> isKeyOf(a, event)).findFirst();
+        meant.ifPresent(now::add);
+        return meant.isPresent();
+    }
+
+    private static boolean isKeyOf(CommandAction action, KeyEvent event) {
+        return action.command().keys().stream().anyMatch(key -> Keys.matches(key, event));
+    }
+
     private Optional<CommandAction> find(KeyEvent event) {
         return learned(event)
                 .or(() -> actions.all().stream()
                         .filter(CommandAction::isEnabled)
-                        .filter(a -> a.command().keys().stream().anyMatch(key -> Keys.matches(key, event)))
+                        .filter(a -> isKeyOf(a, event))
                         .findFirst());
     }
 

@@ -32,11 +32,8 @@ final class ActsByKeys {
     }
 
     static void list(ConsoleOnScreen screen, String list, String kind) throws Exception {
-        // A show just begun is not on the screen yet, and the key means nothing before it is.
-        screen.await("a list is asked for", () -> {
-            screen.give("ctrl I");
-            return screen.focusIs("The pilot's list");
-        });
+        screen.give("ctrl I");
+        screen.await("a list is asked for", () -> screen.focusIs("The pilot's list"));
         screen.type(list);
         screen.give("TAB");
         screen.give("TAB");
