@@ -26,6 +26,7 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.awt.Window;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -309,13 +310,27 @@ public final class ConsolePane extends JPanel {
 
     /** What had the focus may be hidden now, and a window in which nothing has the focus hears no keys. */
     void keepFocus() {
-        if (!keysShown && screen().takeFocus()) {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        if (!keysShown && (staysWhereItWas(owner) || screen().takeFocus())) {
             return;
         }
-        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         if (screen().needsNoFocus() || keysShown || owner == null || !owner.isShowing()) {
             requestFocusInWindow();
         }
+    }
+
+    /** While another window has the focus, as when a file is asked for, it comes back where it was, not where one begins. */
+    private boolean staysWhereItWas(@Nullable Component owner) {
+        Window window = SwingUtilities.getWindowAncestor(this);
+        if (window == null
+                || screen().needsNoFocus()
+                || (owner != null && SwingUtilities.isDescendingFrom(owner, this))) {
+            return false;
+        }
+        Component last = window.getMostRecentFocusOwner();
+        boolean isHere =
+                last != null && last.isShowing() && SwingUtilities.isDescendingFrom(last, screen().component());
+        return isHere && (owner != null || last.requestFocusInWindow());
     }
 
     private void turn() {

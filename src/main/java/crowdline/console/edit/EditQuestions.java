@@ -3,10 +3,12 @@ package crowdline.console.edit;
 import crowdline.console.paint.PlainText;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
@@ -103,7 +105,7 @@ final class EditQuestions {
         JTextArea text = PlainText.wrapped("Question", words);
         text.setFocusable(false);
         text.setSize(new Dimension(LIST.width, 1));
-        return JOptionPane.showOptionDialog(
+        return answered(() -> JOptionPane.showOptionDialog(
                 owner,
                 text,
                 TITLE,
@@ -111,7 +113,17 @@ final class EditQuestions {
                 JOptionPane.QUESTION_MESSAGE,
                 null,
                 answers,
-                answers[first]);
+                answers[first]));
+    }
+
+    /** The keys go back where they were: not every system gives them back when a question closes. */
+    private static <T> T answered(Supplier<T> asking) {
+        Component before = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        T answer = asking.get();
+        if (before != null) {
+            before.requestFocus();
+        }
+        return answer;
     }
 
     /**
@@ -120,6 +132,10 @@ final class EditQuestions {
      * @param title of the show, for a name to begin with
      */
     Optional<Path> fileToSaveIn(String title) {
+        return answered(() -> askForFile(title));
+    }
+
+    private Optional<Path> askForFile(String title) {
         JFileChooser chooser = new JFileChooser();
         chooser.setDialogTitle("Save the show as");
         chooser.setFileFilter(new FileNameExtensionFilter("Show files", "json"));

@@ -106,6 +106,28 @@ class SavingTroubleOnScreenTest {
         }
     }
 
+    @Test
+    void afterTheFirstSaveTheKeysAreWhereTheyWere() throws Exception {
+        try (ConsoleOnScreen screen = new ConsoleOnScreen(folder, HOUR)) {
+            screen.give("ctrl N");
+            ActsByKeys.list(screen, "loop, stall turn, slow roll", "light");
+            ActsByKeys.made(screen, 1);
+            screen.await("it is shown", () -> screen.chosen("Figures in the order flown") == 0);
+            screen.give("RIGHT");
+            screen.await("the figures have the keys", () -> screen.focusIs("Figures in the order flown"));
+            screen.give("DOWN");
+            int row = screen.chosen("Figures in the order flown");
+            Path file = folder.resolve("first.json");
+            screen.give("ctrl S");
+            saveAs(screen, file);
+            Show saved = screen.edited();
+            screen.await("Live runs it", () -> Files.exists(file) && screen.runs(saved));
+            screen.await("the figures have the keys again", () -> screen.focusIs("Figures in the order flown"));
+            assertThat(screen.isIn(Place.PREPARE)).isTrue();
+            assertThat(screen.chosen("Figures in the order flown")).isEqualTo(row);
+        }
+    }
+
     /** What a kill leaves is what lies on the disk at that moment. */
     @Test
     void aShowNeverSavedIsFoundAgainWhereTheProgramWasKilled() throws Exception {
