@@ -72,7 +72,7 @@ public final class EditCommands {
                 });
     }
 
-    /** @param told told when a new show was begun, or could not be */
+    /** Tells this when a new show was begun, or could not be. */
     public void onBegun(Runnable told) {
         begun = told;
     }
