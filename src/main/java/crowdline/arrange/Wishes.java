@@ -39,6 +39,7 @@ final class Wishes {
                 figure.id(),
                 catalogue.nameOf(figure),
                 elements,
+                own != null,
                 enters,
                 end(asked),
                 asked.alongM(),

@@ -112,14 +112,26 @@ public final class FigureTrial {
         return along / Units.G_MPS2;
     }
 
-    /** Flies elements, open or not. */
-    public Outcome fly(List<Element> elements, FlightState from) {
+    /**
+     * Flies what the catalogue has as the aircraft would: with the power it takes, and only where wing and airframe carry
+     * it.
+     */
+    public Outcome drawn(List<Element> elements, FlightState from) {
         try {
-            if (elements.stream().anyMatch(Element::isOpen)) {
-                Shaped shaped = shaper.shape(elements, from);
-                boolean closes = !Shaper.isOneLoop(elements) || shaped.topShare() >= LoopShape.CLOSES_DOWN_TO;
-                return outcome(shaped.elements(), from, shaped.end(), shaped.extremes(), closes);
-            }
+            Shaped shaped = shaper.shape(elements, from);
+            boolean closes = !Shaper.isOneLoop(elements) || shaped.topShare() >= LoopShape.CLOSES_DOWN_TO;
+            return outcome(shaped.elements(), from, shaped.end(), shaped.extremes(), closes);
+        } catch (CannotFly e) {
+            return new Outcome(elements, from, 0, nothing(from), false, e.why());
+        }
+    }
+
+    /** Flies elements as they stand, or draws them where they are open. */
+    public Outcome fly(List<Element> elements, FlightState from) {
+        if (elements.stream().anyMatch(Element::isOpen)) {
+            return drawn(elements, from);
+        }
+        try {
             Extremes extremes = new Extremes();
             Look look = new Look();
             ElementFlyer flyer = new ElementFlyer(

@@ -131,7 +131,7 @@ final class Flying {
         for (int i = 0; ; i++) {
             join(from, wanted);
             FlightState there = Objects.requireNonNull(at);
-            FigureTrial.Outcome out = ground.trial.fly(wish.elements(), there);
+            FigureTrial.Outcome out = wish.flown(ground.trial, there);
             Entry better = i < MOST_CORRECTIONS ? corrected(wish, wanted, there, out) : null;
             if (better == null) {
                 begun(wish, there, out);

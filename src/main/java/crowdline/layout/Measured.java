@@ -127,7 +127,7 @@ record Measured(
 
     private static Measured at(double mps, Wish wish, FigureTrial trial, boolean toRight, double heightM) {
         FlightState from = FlightState.along(new Vec(0, 0, heightM), mps, toRight);
-        FigureTrial.Outcome out = trial.fly(wish.elements(), from);
+        FigureTrial.Outcome out = wish.flown(trial, from);
         FigureTrial.Box box = out.box();
         return new Measured(
                 mps,

@@ -1,5 +1,7 @@
 package crowdline.layout;
 
+import crowdline.flight.FigureTrial;
+import crowdline.flight.body.FlightState;
 import crowdline.measure.Must;
 import crowdline.show.catalogue.EntrySpeed;
 import crowdline.show.figure.Element;
@@ -12,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param id stable, unique within the act
  * @param name as the crowd hears it
  * @param elements what is flown; empty if it is only timed
+ * @param own whether somebody gave it these elements, which are flown as they stand; else they are drawn for the aircraft
  * @param enters how fast it usually begins, or null if that is not known
  * @param end where along the display line
  * @param alongM where on the A-axis its middle is, metres to the commentator's right; it wins over {@code end}
@@ -25,6 +28,7 @@ public record Wish(
         String id,
         String name,
         List<Element> elements,
+        boolean own,
         @Nullable EntrySpeed enters,
         @Nullable End end,
         @Nullable Double alongM,
@@ -50,6 +54,11 @@ public record Wish(
         Must.beSaid("id of a wish", id);
         Must.beSaid("name of a wish", name);
         elements = List.copyOf(elements);
+    }
+
+    /** Flies it from somewhere. */
+    FigureTrial.Outcome flown(FigureTrial trial, FlightState from) {
+        return own ? trial.fly(elements, from) : trial.drawn(elements, from);
     }
 
     /** Whether it is flown in the prediction, and not just given a time. */

@@ -76,7 +76,7 @@ class LayoutTest {
         Wish made(String id) {
             CatalogueEntry entry = CatalogueFile.shipped().find(name).orElseThrow();
             List<Element> elements = role == Wish.Role.FIGURE ? entry.elements() : List.of();
-            return new Wish(id, name, elements, entry.enters(), end, alongM, toRight, heightFt, kt, null, role);
+            return new Wish(id, name, elements, false, entry.enters(), end, alongM, toRight, heightFt, kt, null, role);
         }
     }
 
@@ -302,6 +302,27 @@ class LayoutTest {
             first--;
         }
         return laid.pieces().subList(first, at);
+    }
+
+    @Test
+    void aSpeedThatTheWayThereMissesIsSaid() {
+        LaidOut laid = laid("old trainer", a("loop"), a("low pass").kt(145));
+
+        assertThat(laid.findings())
+                .extracting(LaidOut.Finding::message)
+                .singleElement()
+                .asString()
+                .matches("low pass begins at 1[34]\\d kt, as near as it comes to the 145 kt it was told; tell it about"
+                        + " 1[34]\\d kt, or leave its speed open");
+    }
+
+    /** With all its thrust it would be 170 kt faster at the end of a pass. */
+    @ParameterizedTest
+    @ValueSource(strings = {"low pass", "slow roll", "inverted pass"})
+    void aFastJetKeepsItsSpeedInWhatIsFlownLevel(String figure) {
+        Piece piece = figure(laid("fast jet", a(figure)), 1);
+
+        assertThat(piece.to().speedMps()).isLessThan(1.1 * piece.from().speedMps());
     }
 
     /** A loop in the middle would take a turn half a kilometre beyond the end. */

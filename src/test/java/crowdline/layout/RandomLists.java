@@ -85,7 +85,8 @@ final class RandomLists {
 
     private static Wish wish(
             String id, CatalogueEntry entry, @Nullable End end, @Nullable Boolean toRight, Wish.Role role) {
-        return new Wish(id, entry.name(), entry.elements(), entry.enters(), end, null, toRight, null, null, null, role);
+        return new Wish(
+                id, entry.name(), entry.elements(), false, entry.enters(), end, null, toRight, null, null, null, role);
     }
 
     /** What it can fly alone, in still air, from its usual speed. */
@@ -99,7 +100,7 @@ final class RandomLists {
                 continue;
             }
             FlightState from = FlightState.along(new Vec(0, 0, 900), Units.mpsFromKt(kt), true);
-            if (trial.fly(entry.elements(), from).flown()) {
+            if (trial.drawn(entry.elements(), from).flown()) {
                 can.add(entry);
             }
         }

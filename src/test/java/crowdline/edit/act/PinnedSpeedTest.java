@@ -22,12 +22,13 @@ class PinnedSpeedTest {
 
     @ParameterizedTest
     @CsvSource({"slow roll, 175", "low pass, 170"})
-    void aSpeedThatTheWayThereMissesIsRefused(String figure, double kt) throws CannotBe {
+    void aSpeedTooNearToTheGreatestIsRefused(String figure, double kt) throws CannotBe {
         Show show = Edited.solo();
         assertThatThrownBy(() -> pinned(show, figure, kt).of(show))
                 .isInstanceOf(CannotBe.class)
-                .hasMessageMatching("(Slow roll|Low pass) begins at 1\\d\\d kt, as near as it comes to the " + (int) kt
-                        + " kt it was told; tell it about 1\\d\\d kt, or leave its speed open.");
+                .hasMessageMatching(
+                        "(Slow roll|Low pass) goes beyond 1\\d\\d kt, as near its never-exceed speed as this"
+                                + " aircraft is flown, so it is only given a time; ask the pilot about it.");
     }
 
     @ParameterizedTest
