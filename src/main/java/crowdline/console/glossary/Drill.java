@@ -76,7 +76,7 @@ final class Drill {
         return new View(
                 question.asks(),
                 question.flown(),
-                aloud || writes ? List.of() : question.choices(),
+                aloud || question.isWritten() ? List.of() : question.choices(),
                 given == null ? -1 : question.right(),
                 told || given != null ? question.text() : "",
                 given == null ? null : verdict(question, given),

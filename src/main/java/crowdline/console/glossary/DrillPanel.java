@@ -33,8 +33,9 @@ final class DrillPanel extends JPanel {
         setFocusable(true);
         written.getAccessibleContext().setAccessibleName("Its name");
         written.addActionListener(e -> answered.accept(written.getText()));
-        add(written, "gapx 28px 50%, gapy 8px 0, wmin 0");
-        add(page, "grow, pushy 110, wmin 0, h 0:0:");
+        // Over the page, under what it asks.
+        add(written, "pos (asked.x+28) (asked.y+asked.h*0.26) (asked.x+asked.w*0.5) null");
+        add(page, "id asked, grow, pushy 110, wmin 0, h 0:0:");
         written.setVisible(false);
         wear(appearance);
     }
@@ -50,7 +51,7 @@ final class DrillPanel extends JPanel {
             picture.toggle();
         }
         page.show(view);
-        boolean began = view.writes() && !written.isVisible();
+        boolean began = view.writes() && (other || !written.isVisible());
         boolean ended = !view.writes() && written.isFocusOwner();
         written.setVisible(view.writes());
         revalidate();
@@ -60,6 +61,11 @@ final class DrillPanel extends JPanel {
         } else if (ended) {
             requestFocusInWindow();
         }
+    }
+
+    @Override
+    public boolean isOptimizedDrawingEnabled() {
+        return !written.isVisible();
     }
 
     /** Gives the keys to what is written; false if nothing is. */

@@ -349,6 +349,7 @@ public final class GlossaryPlace implements PlaceScreen {
             drilling = true;
         });
         keysBack.run();
+        var unused = takeFocus();
     }
 
     private List<Act> acts() {
@@ -379,6 +380,7 @@ public final class GlossaryPlace implements PlaceScreen {
             drilling = g.drilling();
         });
         keysBack.run();
+        var unused = takeFocus();
     }
 
     private boolean drilling() {
