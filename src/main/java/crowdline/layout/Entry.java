@@ -42,6 +42,11 @@ record Entry(
         return new Entry(alongM, awayM, heightM, faster, 0.98 * faster, Math.max(fastestMps, 1.1 * faster), toRight);
     }
 
+    /** The same begun at other speeds, by a factor. */
+    Entry faster(double factor) {
+        return new Entry(alongM, awayM, heightM, factor * mps, factor * slowestMps, factor * fastestMps, toRight);
+    }
+
     boolean isAnyhow() {
         return slowestMps == 0 && Double.isInfinite(fastestMps);
     }

@@ -116,20 +116,14 @@ final class Flying {
                     String.format(Locale.UK, "needs %,.0f ft to begin from", tens(Units.ftFromM(to.heightM()))));
             return;
         }
-        FlightState from = at;
-        if (from == null) {
-            double runInM = to.alongM() - to.way() * RUN_IN_S * to.mps();
-            double within = ground.area.halfGiven()
-                    ? Math.max(-ground.area.halfM(), Math.min(runInM, ground.area.halfM()))
-                    : runInM;
-            from = written(FlightState.along(new Vec(within, to.awayM(), to.heightM()), to.mps(), to.toRight()));
-            begin(from);
-        }
-        int before = pieces.size();
+        FlightState before = at;
+        int pieceCount = pieces.size();
         boolean free = wish.alongM() == null && wish.end() == null;
-        Entry wanted = free ? ground.joining.fromHere(from, to) : to;
+        Entry found = inThinnerAir(wish, to, before);
+        Entry wanted = free && before != null ? ground.joining.fromHere(before, found) : found;
         for (int i = 0; ; i++) {
-            join(from, wanted);
+            FlightState from = before == null ? runIn(wanted) : before;
+            join(from, free ? reached(from, wanted) : wanted);
             FlightState there = Objects.requireNonNull(at);
             FigureTrial.Outcome out = wish.flown(ground.trial, there);
             Entry better = i < MOST_CORRECTIONS ? corrected(wish, wanted, there, out) : null;
@@ -137,9 +131,39 @@ final class Flying {
                 begun(wish, there, out);
                 return;
             }
-            pieces.subList(before, pieces.size()).clear();
+            pieces.subList(pieceCount, pieces.size()).clear();
             wanted = better;
         }
+    }
+
+    /** So much further on that its speed is had by then, where there is room. */
+    private Entry reached(FlightState from, Entry wanted) {
+        Entry further = ground.joining.reached(from, wanted);
+        boolean isOutside = ground.area.halfGiven() && Math.abs(further.alongM()) > ground.area.halfM();
+        return isOutside ? wanted : further;
+    }
+
+    /** The airspeeds were found at the base; a glider begins far above it, where it takes more of them for as much lift. */
+    private Entry inThinnerAir(Wish wish, Entry to, @Nullable FlightState from) {
+        if (!ground.joining.sinks() || wish.kt() != null) {
+            return to;
+        }
+        double heightM = from == null ? to.heightM() : from.place().z();
+        double base = ground.trial.stallMps(ground.area.baseM());
+        return to.faster(Math.max(1, ground.trial.stallMps(heightM) / base));
+    }
+
+    /** Where the act begins, so that it runs in to its first figure. */
+    private FlightState runIn(Entry to) {
+        double runInM = to.alongM() - to.way() * RUN_IN_S * to.mps();
+        double within = ground.area.halfGiven()
+                ? Math.max(-ground.area.halfM(), Math.min(runInM, ground.area.halfM()))
+                : runInM;
+        boolean isPast = (to.alongM() - within) * to.way() < 0;
+        FlightState from = written(FlightState.along(
+                new Vec(isPast ? to.alongM() : within, to.awayM(), to.heightM()), to.mps(), to.toRight()));
+        begin(from);
+        return from;
     }
 
     /** A beginning that mends what was wrong with how a figure came out; null if it was well, or cannot be mended. */

@@ -45,6 +45,12 @@ final class Joining {
     private static final double DIVE = 0.2;
     /** Height for speed, with what drag takes. */
     private static final double DIVE_LOSS = 1.3;
+    /** A glider that dives or climbs for another speed comes nearer to it by a factor of e in so many seconds; as runs are flown. */
+    private static final double GAIN_S = 6;
+    /** A figure is begun this much further on, seconds, rather than that the aircraft comes round for it; by judgement. */
+    private static final double FURTHER_S = 10;
+    /** As near to it as makes no difference, m/s. */
+    private static final double NEARLY_MPS = 0.5;
     /** Slowing down with the throttle closed, m/s². */
     private static final double SLOWING_MPS2 = 1.6;
     /** Of the greatest level speed, what is reached in good time. */
@@ -224,6 +230,17 @@ final class Joining {
         return here ? to.at(at.place().x()) : to;
     }
 
+    /** The same beginning so much further on that its speed is had by then, if it lies ahead and that is not far. */
+    Entry reached(FlightState at, Entry to) {
+        double restM = (to.alongM() - at.place().x()) * to.way();
+        boolean isAhead = at.toRight() == to.toRight() && !at.upsideDown() && !isAcross(at) && restM > -NEAR_M;
+        boolean isOtherSpeed = at.speedMps() < to.slowestMps() || at.speedMps() > to.fastestMps();
+        double shortM = isAhead && isOtherSpeed ? needM(at, to) - restM : 0;
+        return shortM > 0 && shortM < FURTHER_S * (at.speedMps() + to.mps()) / 2
+                ? to.at(to.alongM() + to.way() * shortM)
+                : to;
+    }
+
     private boolean isThere(FlightState at, Entry to) {
         return Math.abs(at.place().x() - to.alongM()) < NEAR_M && isGood(at, to);
     }
@@ -345,8 +362,13 @@ final class Joining {
     double needM(FlightState at, Entry to) {
         double up = to.heightM() - at.place().z();
         if (climbing.sinks()) {
-            double gained = to.slowestMps() * to.slowestMps() - at.speedMps() * at.speedMps();
-            return DIVE_LOSS * Math.max(gained, 0) / (2 * Units.G_MPS2 * DIVE);
+            double limit = at.speedMps() < to.slowestMps()
+                    ? to.slowestMps()
+                    : at.speedMps() > to.fastestMps() ? to.fastestMps() : at.speedMps();
+            double missing = Math.abs(to.mps() - at.speedMps());
+            double left = Math.max(Math.abs(to.mps() - limit), NEARLY_MPS);
+            double v = (at.speedMps() + to.mps()) / 2;
+            return limit == at.speedMps() || missing <= left ? 0 : GAIN_S * v * Math.log(missing / left);
         }
         double climb = up > LEVEL_M ? up / Math.max(trial.climbs(climbing.bestMps(), to.heightM()), 0.05) : 0;
         double dive = up < -HIGH_M ? -up * 3 : 0;

@@ -228,6 +228,10 @@ final class Assembly {
             if (previous != null && goingOn.isRestOf(previous, heard)) {
                 return previous;
             }
+            if (Smoke.isTold(lines, heard)) {
+                addNote(piece.start(), piece.end());
+                return previous;
+            }
             return addFigures(heard, piece.parting() == Parting.LINE ? null : previous);
         }
         Draft draft = heard.drafts().get(0);
