@@ -45,12 +45,8 @@ final class Joining {
     private static final double DIVE = 0.2;
     /** Height for speed, with what drag takes. */
     private static final double DIVE_LOSS = 1.3;
-    /** A glider that dives or climbs for another speed comes nearer to it by a factor of e in so many seconds; as runs are flown. */
-    private static final double GAIN_S = 6;
     /** A figure is begun this much further on, seconds, rather than that the aircraft comes round for it; by judgement. */
     private static final double FURTHER_S = 10;
-    /** As near to it as makes no difference, m/s. */
-    private static final double NEARLY_MPS = 0.5;
     /** Slowing down with the throttle closed, m/s². */
     private static final double SLOWING_MPS2 = 1.6;
     /** Of the greatest level speed, what is reached in good time. */
@@ -362,13 +358,7 @@ final class Joining {
     double needM(FlightState at, Entry to) {
         double up = to.heightM() - at.place().z();
         if (climbing.sinks()) {
-            double limit = at.speedMps() < to.slowestMps()
-                    ? to.slowestMps()
-                    : at.speedMps() > to.fastestMps() ? to.fastestMps() : at.speedMps();
-            double missing = Math.abs(to.mps() - at.speedMps());
-            double left = Math.max(Math.abs(to.mps() - limit), NEARLY_MPS);
-            double v = (at.speedMps() + to.mps()) / 2;
-            return limit == at.speedMps() || missing <= left ? 0 : GAIN_S * v * Math.log(missing / left);
+            return Gliding.needM(at.speedMps(), to);
         }
         double climb = up > LEVEL_M ? up / Math.max(trial.climbs(climbing.bestMps(), to.heightM()), 0.05) : 0;
         double dive = up < -HIGH_M ? -up * 3 : 0;
