@@ -33,6 +33,7 @@ class GliderFlowTest {
                 figure + " " + place,
                 figure,
                 entry.elements(),
+                false,
                 entry.enters(),
                 null,
                 null,
