@@ -97,6 +97,45 @@ class TurnsTest {
         assertThat(quiet.fly(drawn, at).speedMps()).isBetween(40.0, 48.0);
     }
 
+    /**
+     * Half of the speed is left and never less than 1.4 stalling speeds; and no steeper than levels off at 5.5 m/s² within
+     * 20 s for half a circle, nor than 40°.
+     */
+    @Test
+    void openClimbingTurnIsNoSteeperThanLeavesItsSpeedOrLevelsOffGently() throws CannotFly {
+        double stall = forces.body.stallMps(1.225);
+        for (double mps : new double[] {70, 80, 110, 140}) {
+            FlightState at = Rig.level(mps, 500);
+            double left = Math.max(0.5 * mps, 1.4 * stall);
+            double steepest = Math.min(Math.toDegrees(5.5 * 20 / (Math.PI * left)), 40);
+            Element.Turn drawn = turns.drawn(new Element.Turn(Side.LEFT, 180, null, 12, true, 0, 1), at, 1);
+            double deg = drawn.peakPathDeg();
+            assertThat(deg).as("at %s m/s", mps).isBetween(8.0, Math.rint(steepest));
+            if (deg < Math.rint(steepest)) {
+                assertThat(endMps(drawn, deg + 1, at)).as("a degree steeper").isLessThan(left);
+            }
+            if (deg > 9) {
+                assertThat(endMps(drawn, deg - 1, at)).as("a degree less").isGreaterThan(left);
+            }
+        }
+        assertThat(turns.drawn(new Element.Turn(Side.LEFT, 180, null, 12, true, 0, 1), Rig.level(140, 500), 1)
+                        .peakPathDeg())
+                .as("fast enough for the steepest that levels off gently")
+                .isEqualTo(Math.rint(Math.toDegrees(5.5 * 20 / (Math.PI * 70))));
+    }
+
+    private double endMps(Element.Turn turn, double peakPathDeg, FlightState at) {
+        try {
+            return quiet.fly(
+                            new Element.Turn(
+                                    turn.toward(), turn.degrees(), bank(turn), peakPathDeg, true, 0, turn.power()),
+                            at)
+                    .speedMps();
+        } catch (CannotFly e) {
+            return 0;
+        }
+    }
+
     @Test
     void climbingTurnThatIsTooSlowAnywayHasAllItsPower() throws CannotFly {
         FlightState at = Rig.level(60, 500);
