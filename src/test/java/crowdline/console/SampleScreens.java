@@ -59,6 +59,7 @@ public final class SampleScreens {
         moments.put("incident", SampleLiveViews.incident());
         return new Pictures.Screens(
                 moments,
+                new Pictures.Ordered(SampleLiveViews.flying(), SampleLiveViews.order()),
                 Map.of(),
                 Map.of(),
                 prepare(),

@@ -3,6 +3,8 @@ package crowdline.app.demo;
 import crowdline.console.live.LiveMoment;
 import crowdline.console.live.LivePresenter;
 import crowdline.console.live.LiveView;
+import crowdline.console.live.OrderPresenter;
+import crowdline.console.pictures.Pictures;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.leg.Sample;
 import crowdline.live.event.FlightEvent;
@@ -10,16 +12,19 @@ import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
 import crowdline.live.event.Source;
+import crowdline.live.now.DayNow;
 import crowdline.live.now.LiveNow;
 import crowdline.live.now.PlanAhead;
 import crowdline.live.state.Live;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.Step;
+import crowdline.loaded.DayShow;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.Prediction;
 import crowdline.patter.Plan;
 import crowdline.patter.Planner;
 import crowdline.show.Act;
+import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Quiet;
@@ -109,6 +114,33 @@ final class DemoMoments {
         views.put("live-after", view(last + 95));
         views.put("live-by-aircraft", byAircraft(loaded));
         return views;
+    }
+
+    /** The running order of a day on which an act flies, the others are late, one is cancelled and one was put in. */
+    static Pictures.Ordered ordered(LoadedShow loaded) {
+        DemoMoments run = new DemoMoments(loaded);
+        List<String> ids = run.state.runningOrder();
+        run.happens(new FlightEvent.ActStarted(BEFORE_S));
+        run.happens(new FlightEvent.Stepped(run.at(1)));
+        double nowS = run.at(1) + 5;
+        String last = ids.get(ids.size() - 1);
+        run.happens(new ShowEvent.ActsMoved(nowS, ids.subList(1, ids.size()), 720));
+        run.happens(new ShowEvent.ActCancelled(nowS, last));
+        run.happens(new ShowEvent.ActAdded(nowS, "put-in", "A wave for Kim", 4, last));
+        LiveView live = run.view(nowS);
+        Show ofTheDay = DayShow.of(loaded.show(), run.state.day().added());
+        LoadedShow put = loaded.with(ofTheDay);
+        Instant wall = ofTheDay.slotStart(run.act)
+                .atZone(ofTheDay.venue().timeZone())
+                .toInstant()
+                .plusMillis(Math.round((nowS - BEFORE_S) * 1000));
+        DayNow day = DayNow.of(
+                run.state,
+                ofTheDay,
+                act -> act.slotMinutes() * 60,
+                LiveNow.of(run.state, put.durations().of(run.state), nowS, wall),
+                wall);
+        return new Pictures.Ordered(live, OrderPresenter.of(day, ofTheDay.date(), put.words()));
     }
 
     /** A moment of another run of the same act, led by the aircraft in the figure that takes it furthest from the crowd. */

@@ -132,6 +132,7 @@ public final class PicturesCommand implements Callable<Integer> {
         LookAndFeel.loadType();
         Pictures.Screens screens = new Pictures.Screens(
                 new DemoMoments(loaded).views(),
+                DemoMoments.ordered(loaded),
                 new DemoWalks(loaded).views(),
                 new DemoDebrief(loaded).views(),
                 LoadedPredictions.view(loaded, result.findings()),

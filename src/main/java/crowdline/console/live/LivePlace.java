@@ -267,6 +267,11 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         }
     }
 
+    /** Shows the running order of a moment over it. */
+    public void showOrder(OrderView order) {
+        rows.showOrder(order);
+    }
+
     /** Shows the incident page, from its first words if it was not shown already. */
     public void showIncident(IncidentView now) {
         boolean begins = page == null;

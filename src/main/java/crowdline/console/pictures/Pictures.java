@@ -8,6 +8,7 @@ import crowdline.console.foot.MessagesPanel;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.CommandActions;
 import crowdline.console.live.LiveView;
+import crowdline.console.live.OrderView;
 import crowdline.console.place.Place;
 import crowdline.console.prepare.PrepareView;
 import crowdline.console.theme.Appearance;
@@ -53,6 +54,7 @@ public final class Pictures {
      * What is drawn.
      *
      * @param moments moments of Live, each under the name of its picture
+     * @param order a moment of Live with the running order open
      * @param walks moments of Walk through, likewise
      * @param debriefs debriefs, likewise
      * @param prepare the show at a glance
@@ -64,6 +66,7 @@ public final class Pictures {
      */
     public record Screens(
             Map<String, LiveView> moments,
+            Ordered order,
             Map<String, WalkView> walks,
             Map<String, DebriefView> debriefs,
             PrepareView prepare,
@@ -79,6 +82,9 @@ public final class Pictures {
             moments = Collections.unmodifiableMap(new LinkedHashMap<>(moments));
         }
     }
+
+    /** A moment of Live, and its running order. */
+    public record Ordered(LiveView live, OrderView order) {}
 
     private Pictures() {}
 
@@ -140,6 +146,11 @@ public final class Pictures {
                     pane.go(Place.LIVE);
                     pane.showLive(view);
                 }));
+        all.put("live-order", pane -> {
+            pane.go(Place.LIVE);
+            pane.showLive(screens.order().live());
+            pane.live().showOrder(screens.order().order());
+        });
         screens.walks()
                 .forEach((name, view) -> all.put(name, pane -> {
                     pane.go(Place.WALK);

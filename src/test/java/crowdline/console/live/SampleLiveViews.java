@@ -23,6 +23,31 @@ import java.util.Map;
 public final class SampleLiveViews {
     private SampleLiveViews() {}
 
+    /** A running order of one act that waits and one that is cancelled. */
+    public static OrderView order() {
+        return new OrderView(
+                List.of(
+                        new OrderView.Row(
+                                "a1",
+                                new Mark(Form.UP, Tone.CALM, "Next"),
+                                "14:30",
+                                "",
+                                "expect 14:38",
+                                "7 min",
+                                "The Calder display",
+                                "Rosa Vent, Calder 200"),
+                        new OrderView.Row(
+                                "a2",
+                                new Mark(Form.CROSS, Tone.CAUTION, "Cancelled"),
+                                "15:02",
+                                "12 min later",
+                                "",
+                                "8 min",
+                                "The glider of Marram Field",
+                                "Ida Lorn, Wisp")),
+                0);
+    }
+
     public static Map<String, LiveView> all() {
         Map<String, LiveView> views = new LinkedHashMap<>();
         views.put("live-flying", flying());
