@@ -79,6 +79,7 @@ public final class PracticePanel extends JPanel {
         apart.setSelected(host.skyApart());
         apart.setFont(appearance.plain(TextRole.BODY));
         apart.setMnemonic('W');
+        apart.registerKeyboardAction(e -> start(), KeyStroke.getKeyStroke("ENTER"), WHEN_FOCUSED);
         start.setFont(appearance.strong(TextRole.BODY));
         start.addActionListener(e -> start());
         start.registerKeyboardAction(e -> start(), KeyStroke.getKeyStroke("ENTER"), WHEN_FOCUSED);

@@ -69,6 +69,31 @@ class PracticeOnScreenTest {
                 && screen.strip().practice() != null;
     }
 
+    @Test
+    void theSkyHasAWindowOfItsOwnOnceItWasChosenAndTheKeysStayInLive() throws Exception {
+        try (ConsoleOnScreen screen = new ConsoleOnScreen(folder, WRACKENHOLT, BEFORE)) {
+            screen.give("ctrl G");
+            screen.awaitOpen(2);
+            screen.await("the keys are in the list", () -> screen.focusIs("Act"));
+            screen.give("alt W");
+            screen.await("the keys are in the choice", () -> screen.focusIs("The sky in a window of its own"));
+            screen.give("ENTER");
+            screen.await("the practice is on the screen", () -> isPractice(screen));
+            screen.awaitOpen(2);
+            assertThat(screen.shows("The sky")).as("it is not in Live").isFalse();
+            screen.give("ctrl G");
+            screen.awaitAlone();
+
+            screen.give("ctrl G");
+            screen.awaitOpen(2);
+            screen.await("the keys are in the list", () -> screen.focusIs("Act"));
+            screen.give("ENTER");
+            screen.await("the practice is on the screen", () -> isPractice(screen));
+            screen.awaitOpen(2);
+            assertThat(screen.shows("The sky")).as("it was remembered").isFalse();
+        }
+    }
+
     /** Chooses level one of the first act by its keys. */
     private static void start(ConsoleOnScreen screen) throws Exception {
         screen.give("ctrl G");
