@@ -133,8 +133,9 @@ final class GlossaryPages {
         }
         double x = type.pt(96);
         flow.gap(type.pt(4));
-        flow.row(
-                new Cell("label", 0, x - 8, label, type.label()),
-                new Cell("words", x, flow.room().width() - x, words, type.words()));
+        Cell named = new Cell("label", 0, x - 8, label, type.label());
+        Cell text = new Cell("words", x, flow.room().width() - x, words, type.words());
+        flow.keep(flow.height(named, text));
+        flow.row(named, text);
     }
 }

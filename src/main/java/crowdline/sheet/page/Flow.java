@@ -89,6 +89,16 @@ public final class Flow {
         return Lines.of(words, style, room().width()).size() * style.leadingPt();
     }
 
+    /** How much room these take beside each other. */
+    public double height(Cell... cells) {
+        return Arrays.stream(cells)
+                .mapToDouble(cell ->
+                        Lines.of(cell.words(), cell.style(), wordsWidth(cell)).size()
+                                * cell.style().leadingPt())
+                .max()
+                .orElse(0);
+    }
+
     /** Words over the whole width. */
     public void text(String name, String words, Style style) {
         row(new Cell(name, 0, room().width(), words, style));
