@@ -29,7 +29,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Collectors;
@@ -239,19 +238,6 @@ class PaperTest {
         assertThat(wrongOn(SheetKind.QUESTIONS, asked)).isEmpty();
         assertThat(said(blocks(told), "figure SWAPPED")).contains("(swapped)", "byclockheld77s");
         assertThat(said(blocks(asked), "question")).contains("betweenthefigures");
-    }
-
-    /** Its label and its words would be torn apart. */
-    @Test
-    void noSectionOfTheGlossaryIsSplitBetweenTwoPages() throws NothingOnPaper {
-        Set<String> labels = pages(SheetKind.GLOSSARY, PaperShows.wanted(PaperShows.demo(), false)).pages().stream()
-                .flatMap(page -> page.blocks().stream())
-                .filter(block -> block.name().equals("label"))
-                .map(block -> words(block).stream().map(Ink.Words::text).collect(Collectors.joining(" ")))
-                .collect(Collectors.toSet());
-        assertThat(labels)
-                .containsExactlyInAnyOrder(
-                        "Why it is hard", "Hands and feet", "What the pilot feels", "Easily mixed up with");
     }
 
     @Test
