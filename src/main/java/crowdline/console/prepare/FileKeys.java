@@ -52,7 +52,7 @@ final class FileKeys {
     }
 
     /** As it stands over its field; what has none is called as the numbers of an aircraft are. */
-    private static String label(String key) {
+    static String label(String key) {
         String label = LABELS.get(key);
         return label == null ? NumberTable.words(key) : label;
     }

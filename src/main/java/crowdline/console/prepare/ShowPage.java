@@ -40,7 +40,7 @@ final class ShowPage extends JPanel implements PrepareCard {
         "Place",
         "Latitude, longitude",
         "Elevation, ft",
-        "Bearing of the crowd line to its right, °",
+        FileKeys.label("axisBearingDeg"),
         "Crowd to display line, m",
         "Time zone",
         "The crowd is told",
