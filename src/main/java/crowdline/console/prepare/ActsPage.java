@@ -10,6 +10,7 @@ import crowdline.console.theme.TextRole;
 import crowdline.edit.act.Acts;
 import crowdline.measure.Measures;
 import crowdline.show.Act;
+import java.awt.GraphicsEnvironment;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -71,9 +72,12 @@ final class ActsPage extends JPanel {
                         Command.DRAFT_FIGURE,
                         Command.LAY_OUT),
                 at -> act.table().chooseAt(at));
-        // The list and the table would choose every row the hand passes.
-        actList.setDragEnabled(true);
-        act.table().setDragEnabled(true);
+        // The list and the table would choose every row the hand passes; without a screen there is no hand.
+        boolean hasScreen = !GraphicsEnvironment.isHeadless();
+        if (hasScreen) {
+            actList.setDragEnabled(true);
+            act.table().setDragEnabled(true);
+        }
         RowDrag.on(actList, actList::locationToIndex, (from, to) -> {
             actList.setSelectedIndex(from);
             chosen().ifPresent(a -> tools.editor().make(Acts.move(a.id(), to - from)));
