@@ -121,7 +121,6 @@ public final class ConsoleMenus {
         view.add(item(Command.LARGER));
         view.add(item(Command.SMALLER));
         view.addSeparator();
-        view.addSeparator();
         view.add(units.speeds());
         view.add(units.heights());
         view.addSeparator();
