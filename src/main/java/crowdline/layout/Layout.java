@@ -13,7 +13,7 @@ import java.util.Locale;
  */
 public final class Layout {
     /** How often a glider's start is raised until the height lasts. */
-    private static final int MOST_RAISES = 4;
+    private static final int MOST_RAISES = 8;
 
     /** No glider is taken higher than this above its base, metres; by judgement. */
     private static final double MOST_RAISED_M = 9_000;
@@ -60,8 +60,9 @@ public final class Layout {
         for (Piece piece : laid.pieces()) {
             Wish wish = piece.wish();
             if (wish != null && wish.isFlown() && piece.lack() == null) {
-                Measured m = ground.measured(wish, piece.from().toRight());
-                least = Math.min(least, piece.from().place().z() + m.downM() - ground.area.baseM());
+                double lowestM =
+                        ground.trial.fly(piece.elements(), piece.from()).box().lowestM();
+                least = Math.min(least, lowestM - ground.area.baseM());
             }
         }
         return least < 0 ? -least : 0;
