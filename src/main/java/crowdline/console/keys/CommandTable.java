@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 /**
  * What the commands of one scope do, and when they can be given. A table in which a command of its scope is missing cannot be
@@ -52,8 +53,13 @@ public final class CommandTable {
 
         /** Every command of the scope that is not in the table yet is carried out by one who knows them all. */
         public Filling rest(BooleanSupplier possible, Consumer<Command> action) {
+            return rest(command -> true, possible, action);
+        }
+
+        /** The same with those commands alone of which something is so. */
+        public Filling rest(Predicate<Command> which, BooleanSupplier possible, Consumer<Command> action) {
             for (Command command : Command.values()) {
-                if (command.scope() == scope && !entries.containsKey(command)) {
+                if (command.scope() == scope && which.test(command) && !entries.containsKey(command)) {
                     on(command, possible, () -> action.accept(command));
                 }
             }

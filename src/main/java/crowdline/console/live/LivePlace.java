@@ -62,16 +62,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
                 .on(Command.ORDER_UP, this::hasOrder, () -> orderMoves(-1))
                 .on(Command.ORDER_DOWN, this::hasOrder, () -> orderMoves(1))
                 .on(Command.PUT_IN_ACT, this::hasOrder, this::putIn)
-                .on(Command.ALL_LATER, this::hasOrder, () -> give(Command.ALL_LATER))
-                .on(Command.ALL_EARLIER, this::hasOrder, () -> give(Command.ALL_EARLIER))
-                .on(Command.ALL_MUCH_LATER, this::hasOrder, () -> give(Command.ALL_MUCH_LATER))
-                .on(Command.ALL_MUCH_EARLIER, this::hasOrder, () -> give(Command.ALL_MUCH_EARLIER))
-                .on(Command.ONE_LATER, this::hasOrder, () -> give(Command.ONE_LATER))
-                .on(Command.ONE_EARLIER, this::hasOrder, () -> give(Command.ONE_EARLIER))
-                .on(Command.ACT_UP, this::hasOrder, () -> give(Command.ACT_UP))
-                .on(Command.ACT_DOWN, this::hasOrder, () -> give(Command.ACT_DOWN))
-                .on(Command.CANCEL_ACT, this::hasOrder, () -> give(Command.CANCEL_ACT))
-                .on(Command.CHOOSE_ACT, this::hasOrder, () -> give(Command.CHOOSE_ACT))
+                .rest(Command::isInRunningOrder, this::hasOrder, this::give)
                 .rest(() -> !inIncident() && hasShow(), this::give)
                 .filled();
         setLayout(cards);
