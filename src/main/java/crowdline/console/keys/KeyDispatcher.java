@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,13 +37,18 @@ public final class KeyDispatcher implements KeyEventDispatcher {
         boolean take(KeyEvent press, boolean held);
     }
 
+    /** How often, and after how long, it is looked whether what was kept can be done: for two seconds in all. */
+    private static final int MOST_LOOKS = 40;
+
+    private static final int LOOK_AGAIN_MS = 50;
+
     private final CommandActions actions;
     private final Room room;
     private final HeldKeys held = new HeldKeys();
     private Map<String, Command> learned = Map.of();
     private boolean eatTyped;
-    /** What was pressed for what is not there yet; null while nothing is waited for. */
-    private @Nullable List<CommandAction> kept;
+    /** What was pressed for what is not there yet, each with all that its key can mean; null while nothing is waited for. */
+    private @Nullable List<List<CommandAction>> kept;
 
     public KeyDispatcher(CommandActions actions, Room room) {
         this.actions = actions;
@@ -109,22 +115,40 @@ public final class KeyDispatcher implements KeyEventDispatcher {
         kept = new ArrayList<>();
     }
 
-    /** Does what was kept, as far as it can be done now. */
+    /** Does what was kept, each as soon as it can be done; what cannot be after a while is forgotten. */
     public void ready() {
-        List<CommandAction> pressed = Objects.requireNonNullElse(kept, List.of());
+        give(MOST_LOOKS);
+    }
+
+    private void give(int looks) {
+        List<List<CommandAction>> pressed = Objects.requireNonNullElse(kept, List.of());
+        while (!pressed.isEmpty()) {
+            Optional<CommandAction> meant =
+                    pressed.get(0).stream().filter(CommandAction::isEnabled).findFirst();
+            if (meant.isEmpty() && looks > 0) {
+                // What was begun is there, and the place that shows it may be made a moment later.
+                Timer again = new Timer(LOOK_AGAIN_MS, e -> give(looks - 1));
+                again.setRepeats(false);
+                again.start();
+                return;
+            }
+            pressed.remove(0);
+            meant.ifPresent(CommandAction::give);
+        }
         kept = null;
-        pressed.stream().filter(CommandAction::isEnabled).forEach(CommandAction::give);
     }
 
     private boolean keeps(KeyEvent event) {
-        List<CommandAction> now = kept;
+        List<List<CommandAction>> now = kept;
         if (now == null) {
             return false;
         }
-        Optional<CommandAction> meant =
-                actions.all().stream().filter(a -> isKeyOf(a, event)).findFirst();
-        meant.ifPresent(now::add);
-        return meant.isPresent();
+        List<CommandAction> meant =
+                actions.all().stream().filter(a -> isKeyOf(a, event)).toList();
+        if (!meant.isEmpty()) {
+            now.add(meant);
+        }
+        return !meant.isEmpty();
     }
 
     private static boolean isKeyOf(CommandAction action, KeyEvent event) {

@@ -39,8 +39,8 @@ class DemoCommandTest {
                 .anyMatch(line -> line.matches(".*Variant \"full\", predicted \\d+:\\d\\d\\..*"))
                 .anyMatch(line -> line.matches(" *\\d+:\\d\\d +stall turn .*"))
                 .anyMatch(line -> line.matches(" *-?\\d+:\\d\\d +call, \\d+ s.*: .+"))
-                .anyMatch(line -> line.matches(" *-?\\d+:\\d\\d +explanation, \\d+ s.*: .+"))
-                .contains(crowdline.sheet.RunningSheet.CAUTION);
+                .anyMatch(line -> line.matches(" *-?\\d+:\\d\\d +explanation, \\d+ s.*: .+"));
+        assertThat(String.join(" ", lines)).contains(crowdline.sheet.RunningSheet.CAUTION);
         assertThat(opened).isEmpty();
         assertThat(caught.err()).isEmpty();
     }

@@ -95,7 +95,7 @@ final class ConsoleOnScreen implements AutoCloseable {
     private static ConsoleFrame opened() throws Exception {
         long untilNanos = System.nanoTime() + (long) (OPENS_WITHIN_S * NANOS_PER_S);
         for (; System.nanoTime() < untilNanos; pause()) {
-            ConsoleFrame shown = onScreen(OpenWindows::console);
+            ConsoleFrame shown = onScreen(OpenWindows::consoleWithKeys);
             if (shown != null) {
                 return shown;
             }

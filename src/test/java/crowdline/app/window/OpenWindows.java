@@ -24,6 +24,12 @@ final class OpenWindows {
         return Stream.of(Window.getWindows()).filter(Window::isShowing);
     }
 
+    /** The window of the program, once a window has the keys: what is pressed before is lost, as on any screen. */
+    static @Nullable ConsoleFrame consoleWithKeys() {
+        boolean keys = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusedWindow() != null;
+        return keys ? console() : null;
+    }
+
     /** The window of the program, once it is there. */
     static @Nullable ConsoleFrame console() {
         return Stream.of(Frame.getFrames())

@@ -16,10 +16,12 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JMenuItem;
+import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -52,6 +54,26 @@ class KeyDispatcherTest {
             return taking;
         }
     });
+
+    @Test
+    void whatIsPressedWhileAShowIsBegunIsDoneInOrderOnceItCanBe() throws Exception {
+        JPanel on = new JPanel();
+        actions.allow(Set.of());
+        dispatcher.await();
+        assertThat(press(on, "ctrl I", 1)).isTrue();
+        assertThat(press(on, "ctrl P", 400)).isTrue();
+        dispatcher.ready();
+        assertThat(given).as("not possible yet").isEmpty();
+
+        actions.allow(Set.of(Command.PASTE_LIST, Command.PRINT));
+        for (int i = 0; i < 200 && given.size() < 2; i++) {
+            Thread.sleep(25);
+            SwingUtilities.invokeAndWait(() -> {});
+        }
+        assertThat(given).containsExactly(Command.PASTE_LIST, Command.PRINT);
+        press(on, "ctrl P", 800);
+        assertThat(given).as("nothing is kept any more").hasSize(3);
+    }
 
     static Stream<JComponent> componentsThatEatKeys() {
         return Stream.of(
