@@ -65,13 +65,13 @@ class KeyDispatcherTest {
         dispatcher.ready();
         assertThat(given).as("not possible yet").isEmpty();
 
-        actions.allow(Set.of(Command.PASTE_LIST, Command.PRINT));
+        actions.allow(Set.of(Command.PASTE_LIST, Command.PRINT, Command.PREPARE));
         for (int i = 0; i < 200 && given.size() < 2; i++) {
             Thread.sleep(25);
             SwingUtilities.invokeAndWait(() -> {});
         }
         assertThat(given).containsExactly(Command.PASTE_LIST, Command.PRINT);
-        press(on, "ctrl P", 800);
+        press(on, "F2", 800);
         assertThat(given).as("nothing is kept any more").hasSize(3);
     }
 
