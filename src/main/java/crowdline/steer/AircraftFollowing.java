@@ -38,10 +38,9 @@ public final class AircraftFollowing {
     /** Nor does a way that took longer than this, seconds. Tuned: the slowest glider makes it in less. */
     private static final double TURN_S = 1.5;
 
-    /** Before the act a follower that has heard nothing for so long knows nothing, seconds. Tuned. */
     /** What is believed of a position is worth something for so long, seconds. Tuned: a gap of some readings. */
     private static final double BELIEVED_S = 5;
-
+    /** Before the act a follower that has heard nothing for so long knows nothing, seconds. Tuned. */
     private static final double FORGOTTEN_S = 10;
 
     private final Function<LiveState, Optional<FollowPlan>> plans;
