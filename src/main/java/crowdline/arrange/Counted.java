@@ -27,10 +27,8 @@ final class Counted {
      * too often.
      */
     static int cutTo(List<Element> usual, @Nullable Double count) {
-        boolean isFlownOnce = usual.stream().anyMatch(e -> e instanceof Element.Spin || e instanceof Element.Tumble)
-                || isOneRoll(usual);
         int most = mostRepeats(usual);
-        return count == null || isFlownOnce || Math.round(count) <= most ? 0 : most;
+        return count == null || hasTurns(usual) || isOneRoll(usual) || Math.round(count) <= most ? 0 : most;
     }
 
     /**
@@ -44,7 +42,7 @@ final class Counted {
         if (count == null) {
             return sided;
         }
-        if (sided.stream().anyMatch(e -> e instanceof Element.Spin || e instanceof Element.Tumble)) {
+        if (hasTurns(sided)) {
             return sided.stream().map(e -> turned(e, count)).toList();
         }
         if (isOneRoll(sided)) {
@@ -55,6 +53,10 @@ final class Counted {
             repeated.addAll(sided);
         }
         return repeated;
+    }
+
+    private static boolean hasTurns(List<Element> elements) {
+        return elements.stream().anyMatch(e -> e instanceof Element.Spin || e instanceof Element.Tumble);
     }
 
     private static Element turned(Element element, double turns) {

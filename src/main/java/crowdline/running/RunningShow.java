@@ -55,8 +55,6 @@ public final class RunningShow implements AutoCloseable {
     private final Planner planner = new Planner();
     private final InstantSource clock;
     private final AtomicBoolean asked = new AtomicBoolean();
-    /** On the live thread only, once it runs: the acts that {@link #ofTheDay} has more than the file. */
-    private List<AddedAct> added = List.of();
     /** On the plan thread only: what keeps a plan from being made does so every second, and is logged once. */
     private boolean unplanned;
 
@@ -76,14 +74,12 @@ public final class RunningShow implements AutoCloseable {
         this.source = source;
         this.loaded = loaded;
         this.clock = clock;
-        added = opening.state().day().added();
         ofTheDay = ofTheDay(loaded, opening.state());
         ahead = ofTheDay.planAhead();
         desk = new LiveDesk(opening, ofTheDay.durations());
         scene = new AtomicReference<>(Scene.of(ofTheDay.words(), desk.snapshot(), guarded(ofTheDay)));
         desk.onChange(snapshot -> {
-            if (!snapshot.state().day().added().equals(added)) {
-                added = snapshot.state().day().added();
+            if (!snapshot.state().day().added().equals(scene().state().day().added())) {
                 use(ofTheDay(this.loaded, snapshot.state()));
             }
             scene.updateAndGet(s -> s.with(snapshot));

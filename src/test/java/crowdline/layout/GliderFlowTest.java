@@ -2,46 +2,14 @@ package crowdline.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.flight.FigureTrial;
-import crowdline.flight.air.Air;
-import crowdline.measure.Units;
-import crowdline.show.Venue;
-import crowdline.show.aircraft.Airframe;
-import crowdline.show.aircraft.Sliders;
-import crowdline.show.catalogue.CatalogueEntry;
-import crowdline.storage.show.CatalogueFile;
-import crowdline.storage.show.KindsFile;
-import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
 /** A glider spends height for speed between two figures; it does not come round for every one of them. */
 class GliderFlowTest {
     private static LaidOut laid(String... figures) {
-        Airframe glider = KindsFile.shipped().named("aerobatic glider").airframe("g", "A glider", Sliders.TYPICAL);
-        FigureTrial trial = new FigureTrial(glider, Air.STANDARD);
-        Area area = Area.of(Venue.Limits.NONE, Units.mpsFromKt(glider.usual().passKt()), trial.stallMps(0));
-        List<Wish> wishes = IntStream.range(0, figures.length)
-                .mapToObj(i -> wish(figures[i], i))
-                .toList();
-        return new Layout(trial, area).of(wishes);
-    }
-
-    private static Wish wish(String figure, int place) {
-        CatalogueEntry entry = CatalogueFile.shipped().find(figure).orElseThrow();
-        return new Wish(
-                figure + " " + place,
-                figure,
-                entry.elements(),
-                false,
-                entry.enters(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                Wish.Role.FIGURE);
+        return LayoutTest.laid(
+                "aerobatic glider", Arrays.stream(figures).map(LayoutTest::a).toArray(LayoutTest.Wanted[]::new));
     }
 
     private static long turns(LaidOut laid) {

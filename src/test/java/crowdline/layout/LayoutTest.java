@@ -80,7 +80,7 @@ class LayoutTest {
         }
     }
 
-    private static Wanted a(String name) {
+    static Wanted a(String name) {
         return new Wanted(name);
     }
 
@@ -95,7 +95,7 @@ class LayoutTest {
         return new Layout(trial, area).of(wishes);
     }
 
-    private static LaidOut laid(String kind, Wanted... wanted) {
+    static LaidOut laid(String kind, Wanted... wanted) {
         return laid(kind, Venue.Limits.NONE, wanted);
     }
 

@@ -7,6 +7,7 @@ import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import java.awt.Color;
+import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JList;
@@ -27,6 +28,7 @@ final class OrderRows extends JPanel {
     private final JTextArea label = PlainText.wrapped("Keys of the running order", KEYS);
     private final DefaultListModel<OrderView.Row> model = new DefaultListModel<>();
     private final JList<OrderView.Row> list = new JList<>(model);
+    private transient List<OrderView.Row> rows = List.of();
     private final JScrollPane pane =
             new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
 
@@ -45,10 +47,11 @@ final class OrderRows extends JPanel {
     void show(OrderView view) {
         String chosen = chosenId();
         boolean isNew = !isVisible();
-        if (!isSame(view)) {
+        if (!view.rows().equals(rows)) {
+            rows = view.rows();
             int at = list.getSelectedIndex();
             model.clear();
-            view.rows().forEach(model::addElement);
+            model.addAll(rows);
             list.setSelectedIndex(Math.min(at, model.size() - 1));
         }
         if (isNew || chosen == null) {
@@ -57,18 +60,6 @@ final class OrderRows extends JPanel {
         } else {
             choose(indexOf(chosen));
         }
-    }
-
-    private boolean isSame(OrderView view) {
-        if (model.size() != view.rows().size()) {
-            return false;
-        }
-        for (int i = 0; i < model.size(); i++) {
-            if (!model.get(i).equals(view.rows().get(i))) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private int indexOf(String id) {

@@ -28,7 +28,7 @@ record SlotDay(LocalDateTime slot, LocalDate today, boolean isToday) {
         if (!(moment.state().course().slot() instanceof SlotTime.OnClock slot) || toSlotS == null) {
             return new SlotDay(today.atTime(act.slotStart()), today, true);
         }
-        LocalDateTime at = slot.at().plusNanos(Math.round(moment.state().day().laterS(act.id()) * 1e9));
+        LocalDateTime at = moment.state().day().slot(act.id(), slot.at());
         boolean near = at.toLocalDate().equals(today) || Math.abs(toSlotS) < NEAR_S;
         return new SlotDay(at, today, near);
     }

@@ -52,7 +52,7 @@ public record DayNow(List<Line> acts) {
 
     /** When the slot of an act begins on the day. */
     public static LocalDateTime slot(LiveState state, Show show, Act act) {
-        return show.slotStart(act).plusNanos(Math.round(state.day().laterS(act.id()) * 1e9));
+        return state.day().slot(act.id(), show.slotStart(act));
     }
 
     /**

@@ -1,6 +1,7 @@
 package crowdline.live.state;
 
 import crowdline.live.event.ShowEvent;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -45,6 +46,11 @@ public record Day(
     /** How much later than planned the slot of an act begins, seconds. */
     public double laterS(String actId) {
         return laterS.getOrDefault(actId, 0.0);
+    }
+
+    /** When the slot of an act begins on the day that was planned for then. */
+    public LocalDateTime slot(String actId, LocalDateTime planned) {
+        return planned.plusNanos(Math.round(laterS(actId) * 1e9));
     }
 
     public boolean isCancelled(String actId) {
