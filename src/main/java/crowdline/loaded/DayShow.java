@@ -7,6 +7,7 @@ import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.aircraft.Aircraft;
 import crowdline.show.aircraft.TimedAircraft;
+import crowdline.show.bounds.Most;
 import crowdline.show.figure.Figure;
 import crowdline.storage.show.KindsFile;
 import java.time.LocalTime;
@@ -26,7 +27,7 @@ public final class DayShow {
         }
         List<Act> acts = new ArrayList<>(planned.acts());
         for (AddedAct act : added) {
-            if (index(acts, act.id()) >= 0) {
+            if (index(acts, act.id()) >= 0 || acts.size() >= Most.ACTS.entries()) {
                 continue;
             }
             int after = index(acts, act.slotAfterId());

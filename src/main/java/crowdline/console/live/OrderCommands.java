@@ -12,6 +12,7 @@ import crowdline.show.Act;
 import crowdline.show.bounds.Most;
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.DoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -107,6 +108,12 @@ final class OrderCommands {
         if (name.isEmpty() || minutes <= 0) {
             return new Meaning.Nothing(
                     "An act needs a name and its minutes, such as: Fly-past, 5. Nothing was put in.");
+        }
+        if (minutes > ShowEvent.ActAdded.MOST_MINUTES) {
+            return new Meaning.Nothing(String.format(
+                    Locale.UK,
+                    "An act that is put in takes %.0f minutes at most. Nothing was put in.",
+                    ShowEvent.ActAdded.MOST_MINUTES));
         }
         if (state.runningOrder().size() >= Most.ACTS.entries()) {
             return new Meaning.Nothing("The running order has as many acts as a show can have.");

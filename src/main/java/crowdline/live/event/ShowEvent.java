@@ -69,7 +69,7 @@ public sealed interface ShowEvent extends LiveEvent {
      *
      * @param actId unlike any other's
      * @param title what it is called
-     * @param minutes how long it takes, above 0
+     * @param minutes how long it takes, above 0, {@link #MOST_MINUTES} at most
      * @param afterId the act it comes after, or null if it comes first
      */
     record ActAdded(
@@ -78,11 +78,14 @@ public sealed interface ShowEvent extends LiveEvent {
             String title,
             double minutes,
             @Nullable String afterId) implements ShowEvent {
+        /** It becomes one figure, and in a show no figure lasts longer. */
+        public static final double MOST_MINUTES = 120;
+
         public ActAdded {
             Must.beTime("atS", atS);
             Must.beSaid("act id", actId);
             Must.beSaid("act title", title);
-            Must.beWithin("minutes", minutes, 0.01, 24 * 60);
+            Must.beWithin("minutes", minutes, 0.01, MOST_MINUTES);
         }
     }
 

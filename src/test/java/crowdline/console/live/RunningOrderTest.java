@@ -281,6 +281,18 @@ class RunningOrderTest {
     }
 
     @Test
+    void actThatIsPutInIsNoLongerThanAFigureOfAShow() {
+        happens();
+        assertThat(LiveCommands.putIn(words(), state, "Lunch, 121", null))
+                .isEqualTo(new Meaning.Nothing("An act that is put in takes 120 minutes at most. Nothing was put in."));
+        happens(((Meaning.Happens) LiveCommands.putIn(words(), state, "Lunch, 120", null))
+                .event()
+                .apply(40));
+        assertThat(show.act("put-in-1").orElseThrow().figures().get(0).durationS())
+                .isEqualTo(7200);
+    }
+
+    @Test
     void actsPastMidnightAndOfAnotherDayNameTheirDay() {
         Show night = planned(LocalTime.of(23, 50), LocalTime.of(0, 20));
         show = night;
