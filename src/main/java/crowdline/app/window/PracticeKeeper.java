@@ -9,6 +9,7 @@ import crowdline.console.practice.PracticeScored;
 import crowdline.console.practice.Spotted;
 import crowdline.live.state.LiveState;
 import crowdline.loaded.LoadedShow;
+import crowdline.loaded.ShowLookup;
 import crowdline.practice.CannotPractise;
 import crowdline.practice.PracticeFlight;
 import crowdline.practice.PracticeScore;
@@ -30,6 +31,7 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 
@@ -81,7 +83,7 @@ final class PracticeKeeper implements PracticeHost {
         if (state.course().inTheAir()) {
             return Optional.of("An act is in the air: press E in Live when it is over, then practise.");
         }
-        return acts().isEmpty()
+        return flown(show.loaded().show()).findAny().isEmpty()
                 ? Optional.of(
                         "Of the acts of this show only times are known, so there is nothing to see: say in Prepare"
                                 + " which kind of aircraft flies one.")
@@ -94,13 +96,17 @@ final class PracticeKeeper implements PracticeHost {
         if (running == null) {
             return List.of();
         }
-        LoadedShow loaded = running.loaded();
-        Show show = loaded.show();
+        ShowLookup words = running.loaded().words();
+        return flown(running.loaded().show())
+                .map(act -> new ActRow(act.id(), act.title(), words.who(act)))
+                .toList();
+    }
+
+    /** The acts whose flight is computed. */
+    private static Stream<Act> flown(Show show) {
         return show.acts().stream()
                 .filter(act -> !act.figures().isEmpty()
-                        && show.aircraft(act.airframe()).orElse(null) instanceof Airframe)
-                .map(act -> new ActRow(act.id(), act.title(), loaded.words().who(act)))
-                .toList();
+                        && show.aircraft(act.airframe()).orElse(null) instanceof Airframe);
     }
 
     @Override
