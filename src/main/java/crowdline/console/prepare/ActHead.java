@@ -77,7 +77,7 @@ final class ActHead extends JPanel {
     void wear(Appearance worn) {
         removeAll();
         fields.wear(worn);
-        boolean roomy = ActPanel.isRoomy(worn);
+        boolean roomy = Roomy.in(worn);
         setLayout(new MigLayout(
                 "insets 0, gap " + worn.room(8) + " 0",
                 roomy

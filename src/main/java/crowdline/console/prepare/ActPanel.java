@@ -16,9 +16,8 @@ import org.jspecify.annotations.Nullable;
 /** One act: its variants, the figures of the chosen one, what can be told of the chosen figure, and what is said of it. */
 final class ActPanel extends Tall {
     /** From this zoom on there is one column instead of two; tuned for a window 1280 wide. */
-    private static final double ROOMY_ZOOM = 1.3;
-
     private final ActHead head;
+
     private final VariantBar variants;
     private final FigureTable table;
     private final PinsBar pins;
@@ -134,11 +133,6 @@ final class ActPanel extends Tall {
         tell(field, typed);
     }
 
-    /** True if everything finds its room side by side, in a window 1280 wide. */
-    static boolean isRoomy(Appearance worn) {
-        return worn.zoom().factor() < ROOMY_ZOOM;
-    }
-
     void wear(Appearance worn) {
         measures = worn.measures();
         removeAll();
@@ -146,7 +140,7 @@ final class ActPanel extends Tall {
                 "insets 0, gap 0 " + worn.room(6),
                 "[0:0:,grow,fill]",
                 "[][][]" + worn.room(4)
-                        + (isRoomy(worn)
+                        + (Roomy.in(worn)
                                 ? "[0:0:,grow 50,fill][][0:0:,grow 50,fill]"
                                 // Too large to be seen at once: it scrolls.
                                 : "[" + worn.room(150) + "!,fill][][" + worn.room(320) + "!,fill]")));

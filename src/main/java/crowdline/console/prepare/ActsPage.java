@@ -237,7 +237,7 @@ final class ActsPage extends JPanel {
         }
         measures = appearance.measures();
         removeAll();
-        boolean roomy = ActPanel.isRoomy(appearance);
+        boolean roomy = Roomy.in(appearance);
         String gap = appearance.room(16);
         setLayout(new MigLayout(
                 "insets 0, gap " + gap + " 0px",
@@ -253,9 +253,9 @@ final class ActsPage extends JPanel {
         air.setFont(appearance.plain(TextRole.BODY));
         air.setForeground(appearance.palette().soft());
         findingsTitle.setFont(appearance.strong(TextRole.BODY));
-        actList.setCellRenderer(PrepareCells.acts(appearance));
+        actList.setCellRenderer(ActCells.acts(appearance));
         actList.setBackground(appearance.palette().stage());
-        findingList.setCellRenderer(PrepareCells.findings(appearance));
+        findingList.setCellRenderer(ActCells.findings(appearance));
         findingList.setBackground(appearance.palette().stage());
         act.wear(appearance);
         left.add(title, "wmin 0, wrap");
@@ -263,12 +263,12 @@ final class ActsPage extends JPanel {
             left.add(where, "wmin 0, wrap");
             left.add(air, "wmin 0, wrap");
         }
-        left.add(PreparePanel.scroll(actList), "grow, hmin 0, wrap");
+        left.add(Scrolling.down(actList), "grow, hmin 0, wrap");
         left.add(findingsTitle, "wmin 0, wrap");
-        left.add(PreparePanel.scroll(findingList), "grow, hmin 0");
+        left.add(Scrolling.down(findingList), "grow, hmin 0");
         add(left, "grow, wmin 0, hmin 0");
         empty.setFont(appearance.plain(TextRole.VALUE));
-        JScrollPane scroll = PreparePanel.scroll(act);
+        JScrollPane scroll = Scrolling.down(act);
         scroll.setBorder(null);
         shownAct = scroll;
         add(scroll, "grow, wmin 0, hmin 0, hidemode 3");

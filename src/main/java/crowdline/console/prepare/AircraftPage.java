@@ -102,7 +102,7 @@ final class AircraftPage extends JPanel implements PrepareCard {
 
     private void tell(String key, String typed) {
         try {
-            make(tools.host().get().aircrafts().number(id(), key, Numbers.read(NumberTable.words(key), typed)));
+            make(tools.host().get().aircrafts().number(id(), key, Numbers.read(NumberWords.of(key), typed)));
         } catch (CannotBe e) {
             tools.editor().refuse(e.why());
         }
@@ -209,11 +209,11 @@ final class AircraftPage extends JPanel implements PrepareCard {
         page.add(sliders, "spanx, wmin 0, wrap");
         page.add(fold, "spanx, growx 0, wrap");
         if (isOpen) {
-            page.add(PreparePanel.scroll(numbers), "spanx, grow, wmin 0, hmin 0");
+            page.add(Scrolling.down(numbers), "spanx, grow, wmin 0, hmin 0");
         }
         setLayout(new MigLayout(
                 "insets 0, gap " + next.room(16) + " 0, hidemode 3", "[25%!][0:0:,grow,fill]", "[0:0:,grow,fill]"));
-        add(PreparePanel.scroll(aircraft.list()), "grow, wmin 0, hmin 0");
+        add(Scrolling.down(aircraft.list()), "grow, wmin 0, hmin 0");
         add(none, "wmin 0, aligny top");
         add(page, "grow, wmin 0, hmin 0");
         if (tools.editor().isOpen()) {

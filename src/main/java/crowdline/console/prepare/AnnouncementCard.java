@@ -111,7 +111,7 @@ final class AnnouncementCard extends JPanel implements PrepareCard {
         add(form.over(occasion, "Occasion"), "spanx, wmin 0, wrap");
         add(occasion, "spanx, wmin 0, wrap");
         add(form.over(words, IncidentCard.WORDS), "spanx, wmin 0, wrap");
-        add(PreparePanel.scroll(words), "spanx, grow, wmin 0, hmin 0, wrap");
+        add(Scrolling.down(words), "spanx, grow, wmin 0, hmin 0, wrap");
         add(blanks, "spanx, wmin 0, wrap");
         add(form.over(agreed, "Agreed with whom, and when"), "spanx, wmin 0, wrap");
         add(agreed, "wmin 0");

@@ -132,11 +132,11 @@ final class AnnouncementsPage extends JPanel implements PrepareCard {
         announcement.wear(worn);
         JPanel left = new JPanel(new MigLayout(
                 "insets 0, gap 0 " + worn.room(10) + ", hidemode 3, wrap 1", "[0:0:,grow,fill]", "[0:0:,grow,fill][]"));
-        left.add(PreparePanel.scroll(occasions.list()), "grow, wmin 0, hmin 0");
+        left.add(Scrolling.down(occasions.list()), "grow, wmin 0, hmin 0");
         left.add(begin, "wmin 0");
         setLayout(new MigLayout(
                 "insets 0, gap " + worn.room(16) + " 0",
-                (ActPanel.isRoomy(worn) ? "[28%!]" : "[37%!]") + "[0:0:,grow,fill]",
+                (Roomy.in(worn) ? "[28%!]" : "[37%!]") + "[0:0:,grow,fill]",
                 "[0:0:,grow,fill]"));
         add(left, "grow, wmin 0, hmin 0");
         add(stage, "grow, wmin 0, hmin 0");

@@ -158,7 +158,7 @@ final class FigureDetail extends JPanel {
     }
 
     void wear(Appearance worn) {
-        boolean roomy = ActPanel.isRoomy(worn);
+        boolean roomy = Roomy.in(worn);
         removeAll();
         setLayout(new MigLayout(
                 "insets 0, gap " + worn.room(10) + " " + worn.room(4),
@@ -166,7 +166,7 @@ final class FigureDetail extends JPanel {
                 "[][0:0:,grow,fill]"));
         title.setFont(worn.strong(TextRole.BODY));
         passesButton.setFont(worn.plain(TextRole.BODY));
-        remarkList.setCellRenderer(PrepareCells.remarks(worn));
+        remarkList.setCellRenderer(FigureCells.remarks(worn));
         remarkList.setBackground(worn.palette().stage());
         path.wear(worn, worn.zoom().factor());
         curves.wear(worn, worn.zoom().factor());
@@ -178,7 +178,7 @@ final class FigureDetail extends JPanel {
         add(shapeButton, "growx 0");
         add(passesButton, "growx 0, wrap");
         below.removeAll();
-        below.add(PreparePanel.scroll(remarkList), REMARKS);
+        below.add(Scrolling.down(remarkList), REMARKS);
         below.add(passes, PASSES);
         below.add(shape, SHAPE);
         below.add(finder, FINDER);

@@ -79,7 +79,7 @@ final class FigureEdits {
 
     private static String value(PinField field, Figure figure, Optional<Flight> flight, @Nullable Double timedS) {
         if (field == PinField.SECONDS && timedS != null) {
-            return PinField.number((double) Math.round(timedS));
+            return Numbers.text((double) Math.round(timedS));
         }
         Optional<FigureFlight> flown = flight.flatMap(f -> f.figure(figure.id()));
         Optional<Sample> first = flight.flatMap(f -> flown.flatMap(

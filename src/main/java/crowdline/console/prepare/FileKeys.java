@@ -54,6 +54,6 @@ final class FileKeys {
     /** As it stands over its field; what has none is called as the numbers of an aircraft are. */
     static String label(String key) {
         String label = LABELS.get(key);
-        return label == null ? NumberTable.words(key) : label;
+        return label == null ? NumberWords.of(key) : label;
     }
 }

@@ -113,7 +113,7 @@ final class FinderPanel extends JPanel {
         how.setFocusable(false);
         how.setFont(appearance.plain(TextRole.LABEL));
         how.setForeground(appearance.palette().soft());
-        list.setCellRenderer(PrepareCells.found(appearance));
+        list.setCellRenderer(FigureCells.found(appearance));
         list.setBackground(appearance.palette().stage());
         JPanel left =
                 new JPanel(new MigLayout("insets 0, gap 0 " + appearance.room(4) + ", wrap 1", "[0:0:,grow,fill]"));
@@ -121,7 +121,7 @@ final class FinderPanel extends JPanel {
         left.add(typed, "wmin 0");
         left.add(how, "wmin 0");
         add(left, "wmin 0, aligny top, spany 2");
-        add(PreparePanel.scroll(list), "grow, wmin 0, hmin 0, spany 2");
+        add(Scrolling.down(list), "grow, wmin 0, hmin 0, spany 2");
         revalidate();
         repaint();
     }

@@ -113,10 +113,10 @@ final class IncidentCard extends JPanel implements PrepareCard {
                 "[][0:0:,grow 55,fill][][0:0:,grow 45,fill][][]"));
         page.add(form.over(words, WORDS), "wmin 0");
         page.add(form.over(steps, FileKeys.label("firstSteps")), "wmin 0, wrap");
-        page.add(PreparePanel.scroll(words), "grow, wmin 0, hmin 0, spany 3");
-        page.add(PreparePanel.scroll(steps), "grow, wmin 0, hmin 0, wrap");
+        page.add(Scrolling.down(words), "grow, wmin 0, hmin 0, spany 3");
+        page.add(Scrolling.down(steps), "grow, wmin 0, hmin 0, wrap");
         page.add(form.over(contacts, "Whom to reach: who, a colon, how"), "wmin 0, wrap");
-        page.add(PreparePanel.scroll(contacts), "grow, wmin 0, hmin 0, wrap");
+        page.add(Scrolling.down(contacts), "grow, wmin 0, hmin 0, wrap");
         page.add(form.over(agreed, "Agreed with whom, and when"), "wmin 0, wrap");
         page.add(agreed, "wmin 0");
         page.add(mark, "wmin 0, h " + worn.room(24) + "!");

@@ -211,14 +211,14 @@ final class ListPage extends JPanel {
                 "[0:0:,grow 42,fill][0:0:,grow 58,fill]",
                 "[][0:0:,grow,fill]" + worn.room(8) + "[][]"));
         fields.wear(worn);
-        read.setCellRenderer(PrepareCells.read(worn));
+        read.setCellRenderer(ReadCells.read(worn));
         read.setBackground(worn.palette().stage());
         head.setFont(worn.plain(TextRole.BODY));
         wrong.setFont(worn.strong(TextRole.BODY));
         add(fields.over(list, "The pilot's list"), "wmin 0");
         add(head, "wmin 0, wrap");
-        add(PreparePanel.scroll(list), "grow, wmin 0, hmin 0");
-        add(PreparePanel.scroll(read), "grow, wmin 0, hmin 0, wrap");
+        add(Scrolling.down(list), "grow, wmin 0, hmin 0");
+        add(Scrolling.down(read), "grow, wmin 0, hmin 0, wrap");
         form.wear(worn);
         add(form, "spanx, growx, wmin 0, wrap");
         add(wrong, "spanx, split 3, growx, wmin 0");

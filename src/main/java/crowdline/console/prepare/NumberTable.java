@@ -9,8 +9,6 @@ import crowdline.measure.Measures.Dimension;
 import crowdline.show.aircraft.Airframe;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.function.BiConsumer;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
@@ -21,19 +19,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The numbers of an airframe: each with its value, and whether it was told or is typical of the kind. */
 final class NumberTable extends JTable {
-    private static final Map<String, String> UNITS = Map.ofEntries(
-            Map.entry("Kg", "kg"),
-            Map.entry("Kw", "kW"),
-            Map.entry("Kn", "kN"),
-            Map.entry("M2", "m²"),
-            Map.entry("Rpm", "rpm"),
-            Map.entry("Kt", "kt"),
-            Map.entry("DegPerS", "°/s"),
-            Map.entry("FtPerTurn", "ft a turn"),
-            Map.entry("M", "m"),
-            Map.entry("G", "g"),
-            Map.entry("S", "s"));
-
     private static final String[] TITLES = {"Number", "Value", "Where from"};
 
     private final Rows rows;
@@ -41,7 +26,7 @@ final class NumberTable extends JTable {
 
     /** @param told told the key and what was typed; blank for what is typical of the kind */
     NumberTable(BiConsumer<String, String> told) {
-        rows = new Rows((key, typed) -> told.accept(key, measures.meant(typed, Dimension.of(words(key)))));
+        rows = new Rows((key, typed) -> told.accept(key, measures.meant(typed, Dimension.of(NumberWords.of(key)))));
         setModel(rows);
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         putClientProperty("terminateEditOnFocusLost", true);
@@ -78,20 +63,6 @@ final class NumberTable extends JTable {
         setGridColor(worn.palette().rule());
     }
 
-    /** A key of the show file in words, with its unit, such as "wing area, m²". */
-    static String words(String key) {
-        for (String end : List.of("FtPerTurn", "DegPerS", "Rpm", "M2", "Kg", "Kw", "Kn", "Kt", "M", "G", "S")) {
-            if (key.endsWith(end)) {
-                return plain(key.substring(0, key.length() - end.length())) + ", " + UNITS.get(end);
-            }
-        }
-        return plain(key);
-    }
-
-    private static String plain(String camel) {
-        return camel.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
-    }
-
     private record Row(String key, double value, String origin) {}
 
     private final class Rows extends AbstractTableModel {
@@ -126,10 +97,11 @@ final class NumberTable extends JTable {
         public Object getValueAt(int row, int column) {
             Row number = numbers.get(row);
             return switch (column) {
-                case 0 -> measures.label(words(number.key()));
+                case 0 -> measures.label(NumberWords.of(number.key()));
                 case 1 ->
                     measures.shown(
-                            Numbers.text(Math.rint(number.value() * 1e4) / 1e4), Dimension.of(words(number.key())));
+                            Numbers.text(Math.rint(number.value() * 1e4) / 1e4),
+                            Dimension.of(NumberWords.of(number.key())));
                 default -> number.origin();
             };
         }

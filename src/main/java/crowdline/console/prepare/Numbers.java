@@ -3,6 +3,7 @@ package crowdline.console.prepare;
 import crowdline.edit.act.CannotBe;
 import crowdline.measure.Measures;
 import crowdline.measure.Measures.Dimension;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
@@ -12,7 +13,10 @@ final class Numbers {
 
     /** A number in the fewest digits; empty for none. */
     static String text(@Nullable Double value) {
-        return value == null ? "" : PinField.number(value).replace('-', '−').replace("−", "-");
+        if (value == null) {
+            return "";
+        }
+        return value == Math.rint(value) ? String.format(Locale.UK, "%.0f", value) : String.valueOf(value);
     }
 
     /**

@@ -152,12 +152,12 @@ final class PeoplePage extends JPanel implements PrepareCard {
         Labelled.add(
                 person, form.fields(), worn, new String[] {"Name", "How to say it"}, new JTextField[] {name, sayAs}, 2);
         person.add(factsTitle, "spanx, wmin 0, wrap");
-        person.add(PreparePanel.scroll(facts), "spanx, grow, wmin 0, hmin 0");
+        person.add(Scrolling.down(facts), "spanx, grow, wmin 0, hmin 0");
         JPanel said = new JPanel(new MigLayout(
                 "insets 0, gap 0 " + worn.room(6) + ", wrap 1", "[0:0:,grow,fill]", "[][0:0:,grow,fill]"));
         said.add(wordsTitle, "wmin 0");
-        said.add(PreparePanel.scroll(words), "grow, wmin 0, hmin 0");
-        add(PreparePanel.scroll(people.list()), "grow, wmin 0, hmin 0, spany 2");
+        said.add(Scrolling.down(words), "grow, wmin 0, hmin 0");
+        add(Scrolling.down(people.list()), "grow, wmin 0, hmin 0, spany 2");
         add(nobody, "wmin 0, split 2");
         add(person, "grow, wmin 0, hmin 0, wrap");
         add(said, "grow, wmin 0, hmin 0");

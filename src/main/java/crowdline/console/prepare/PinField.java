@@ -65,10 +65,10 @@ enum PinField {
             case PLACE -> asked.alongM() != null ? along(asked.alongM()) : word(asked.place());
             case WAY -> asked.heading() == null ? "" : asked.heading() == Heading.LEFT ? "left" : "right";
             case SIDE -> word(asked.side());
-            case HEIGHT -> number(asked.heightFt());
-            case SPEED -> number(asked.kt());
-            case TIMES -> number(asked.count());
-            case SECONDS -> number(asked.seconds());
+            case HEIGHT -> Numbers.text(asked.heightFt());
+            case SPEED -> Numbers.text(asked.kt());
+            case TIMES -> Numbers.text(asked.count());
+            case SECONDS -> Numbers.text(asked.seconds());
         };
     }
 
@@ -81,13 +81,6 @@ enum PinField {
 
     private static String word(@Nullable Enum<?> value) {
         return value == null ? "" : value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
-
-    static String number(@Nullable Double value) {
-        if (value == null) {
-            return "";
-        }
-        return value == Math.rint(value) ? String.format(Locale.UK, "%.0f", value) : String.valueOf(value);
     }
 
     /**

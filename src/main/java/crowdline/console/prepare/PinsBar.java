@@ -168,7 +168,7 @@ final class PinsBar extends JPanel {
                 (field, input) -> input.setToolTipText(appearance.measures().told(field.how())));
         none.setFont(appearance.plain(TextRole.BODY));
         none.setForeground(appearance.palette().soft());
-        int across = ActPanel.isRoomy(appearance) ? PinField.values().length : 3;
+        int across = Roomy.in(appearance) ? PinField.values().length : 3;
         setLayout(new MigLayout(
                 "insets 0, gap " + appearance.room(8) + " 0, wrap " + across, "[0:0:,grow,fill]".repeat(across)));
         if (figure.pins().isEmpty()) {

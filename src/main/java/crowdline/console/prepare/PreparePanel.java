@@ -16,7 +16,6 @@ import java.util.Map;
 import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JToggleButton;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
@@ -184,7 +183,7 @@ final class PreparePanel extends JPanel {
                 "[][0:0:,grow,fill]"));
         switches.removeAll();
         switches.setLayout(new InRows(appearance.px(4)));
-        boolean roomy = ActPanel.isRoomy(appearance);
+        boolean roomy = Roomy.in(appearance);
         buttons.forEach((each, button) -> {
             // At the largest zoom there is room for the words alone, in one line.
             button.setText(roomy ? each.word() + "   " + each.command().key() : each.word());
@@ -198,11 +197,5 @@ final class PreparePanel extends JPanel {
         list.wear(appearance);
         revalidate();
         repaint();
-    }
-
-    static JScrollPane scroll(JComponent inside) {
-        JScrollPane scroll = new JScrollPane(inside);
-        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        return scroll;
     }
 }

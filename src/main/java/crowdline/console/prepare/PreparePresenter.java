@@ -127,7 +127,7 @@ public final class PreparePresenter {
                 act.title(),
                 show.performer(act.performer()).map(p -> p.name()).orElse(act.performer()),
                 show.aircraft(act.airframe()).map(a -> a.name()).orElse(act.airframe()),
-                act.slotStart() + ", " + PinField.number(act.slotMinutes()) + " min",
+                act.slotStart() + ", " + Numbers.text(act.slotMinutes()) + " min",
                 act.variants().stream().map(v -> variant(show, all, act, v)).toList(),
                 act.variantUnder(show.air().cloudBaseFt()).name());
     }

@@ -57,7 +57,7 @@ final class ShapePanel extends JPanel {
     ShapePanel(Appearance appearance, Tools tools) {
         this.tools = tools;
         form = new ElementForm(this::told);
-        formScroll = PreparePanel.scroll(form);
+        formScroll = Scrolling.down(form);
         formScroll.setBorder(null);
         mark = new MarkLine("Whose shape it is", appearance);
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
@@ -216,12 +216,12 @@ final class ShapePanel extends JPanel {
         buttons.wear(worn);
         form.wear(worn);
         work.removeAll();
-        boolean roomy = ActPanel.isRoomy(worn);
+        boolean roomy = Roomy.in(worn);
         work.setLayout(new MigLayout(
                 "insets 0, gap " + worn.room(10) + " " + worn.room(4),
                 roomy ? "[0:0:,grow 40,fill][0:0:,grow 60,fill]" : "[0:0:,grow,fill]",
                 roomy ? "[0:0:,grow,fill][]" : "[0:0:,grow 35,fill][0:0:,grow 65,fill][]"));
-        work.add(PreparePanel.scroll(list), "grow, wmin 0, hmin 0" + (roomy ? "" : ", wrap"));
+        work.add(Scrolling.down(list), "grow, wmin 0, hmin 0" + (roomy ? "" : ", wrap"));
         work.add(formScroll, "grow, wmin 0, hmin 0, wrap");
         work.add(mark, "spanx, split 4, growx, wmin 0, h " + worn.room(24) + "!");
         work.add(add, "growx 0");

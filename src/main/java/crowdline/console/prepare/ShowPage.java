@@ -202,7 +202,7 @@ final class ShowPage extends JPanel implements PrepareCard {
             how.setFocusable(false);
         }
         compass.wear(worn, worn.zoom().factor());
-        boolean roomy = ActPanel.isRoomy(worn);
+        boolean roomy = Roomy.in(worn);
         Tall both = new Tall(new MigLayout(
                 "insets 0, gap " + worn.room(32) + " " + worn.room(14) + (roomy ? "" : ", wrap 1"),
                 roomy ? "[0:0:,grow 55,fill][0:0:,grow 45,fill]" : "[0:0:,grow,fill]",
@@ -224,7 +224,7 @@ final class ShowPage extends JPanel implements PrepareCard {
         left.add(compass, "wmin 0, h " + worn.room(250) + "!");
         both.add(left, "wmin 0");
         both.add(limits, "wmin 0");
-        JScrollPane scroll = PreparePanel.scroll(both);
+        JScrollPane scroll = Scrolling.down(both);
         scroll.setBorder(null);
         setLayout(new BorderLayout());
         add(scroll);

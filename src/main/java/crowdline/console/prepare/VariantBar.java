@@ -134,7 +134,7 @@ final class VariantBar extends JPanel {
         // So that the layout asks for its height again once it knows the width.
         variants.putClientProperty("migLayout.dynamicAspectRatio", true);
         fields.wear(worn);
-        boolean roomy = ActPanel.isRoomy(worn);
+        boolean roomy = Roomy.in(worn);
         add(fields.over(name, "Variant"), roomy ? "split 8, growx 0" : "split 5, growx 0");
         add(name, "growx 0, w " + worn.room(96) + "!");
         add(fields.over(base, "from, ft"), "growx 0");
