@@ -104,6 +104,17 @@ class ArchitectureTest {
             new Room("console.pace", "a window of its own"),
             new Room("console.preview", "a window of its own"),
             new Room("console.passes", "passes are called the same in every place"),
+            new Room("console.prepare.field", "a field knows nothing of what is typed into it"),
+            new Room("console.prepare.page", "an edit is asked for in one way, whichever page asks"),
+            new Room("console.prepare.glance", "a show is put into words before anything paints them"),
+            new Room("console.prepare.figure", "a figure is shown and edited the same in every act"),
+            new Room("console.prepare.act", "an act is edited without the pages beside it"),
+            new Room("console.prepare.list", "a list is read and shown without the acts of the show"),
+            new Room("console.prepare.cells", "a window of its own"),
+            new Room("console.prepare.day", "a page"),
+            new Room("console.prepare.aircraft", "a page"),
+            new Room("console.prepare.people", "a page"),
+            new Room("console.prepare.announce", "a page"),
             new Room("console.prepare", "a place"),
             new Room("console.words", "a place"),
             new Room("console.walk", "a place"),
@@ -184,15 +195,32 @@ class ArchitectureTest {
     void placesKnowNothingOfEachOther(String place) {
         String[] others = Stream.of("prepare", "words", "walk", "live", "debrief", "glossary")
                 .filter(other -> !other.equals(place))
-                .map(other -> packageOf("console." + other))
+                .map(other -> packageOf("console." + other) + "..")
                 .toArray(String[]::new);
         noClasses()
                 .that()
-                .resideInAPackage(packageOf("console." + place))
+                .resideInAPackage(packageOf("console." + place) + "..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage(others)
                 .because("a place can be changed, tested and thrown away alone")
+                .check(CLASSES);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"act", "list", "cells", "day", "aircraft", "people", "announce"})
+    void pagesOfPrepareKnowNothingOfEachOther(String page) {
+        String[] others = Stream.of("act", "list", "cells", "day", "aircraft", "people", "announce")
+                .filter(other -> !other.equals(page))
+                .map(other -> packageOf("console.prepare." + other))
+                .toArray(String[]::new);
+        noClasses()
+                .that()
+                .resideInAPackage(packageOf("console.prepare." + page))
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(others)
+                .because("a page edits one thing of the show, and the show alone joins them")
                 .check(CLASSES);
     }
 

@@ -13,7 +13,7 @@ import crowdline.console.paint.Mark;
 import crowdline.console.pedals.PedalPresses;
 import crowdline.console.place.EmptyShow;
 import crowdline.console.place.Place;
-import crowdline.console.prepare.PrepareView;
+import crowdline.console.prepare.glance.PrepareView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.walk.Walk;
 import crowdline.console.window.Courier;

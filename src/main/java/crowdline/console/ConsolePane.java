@@ -17,7 +17,7 @@ import crowdline.console.place.Place;
 import crowdline.console.place.PlaceScreen;
 import crowdline.console.place.Ways;
 import crowdline.console.prepare.PreparePlace;
-import crowdline.console.prepare.PrepareView;
+import crowdline.console.prepare.glance.PrepareView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.walk.WalkPlace;
 import crowdline.console.words.WordsPlace;

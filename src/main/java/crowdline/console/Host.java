@@ -11,7 +11,7 @@ import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesHost;
 import crowdline.console.pedals.PedalHost;
 import crowdline.console.practice.PracticeHost;
-import crowdline.console.prepare.PrepareHost;
+import crowdline.console.prepare.page.PrepareHost;
 import crowdline.console.preview.PaperHost;
 import crowdline.console.receiver.Receivers;
 import crowdline.console.theme.Appearance;

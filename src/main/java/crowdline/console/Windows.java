@@ -3,7 +3,7 @@ package crowdline.console;
 import crowdline.console.help.HelpWindow;
 import crowdline.console.pace.PaceDialog;
 import crowdline.console.place.Place;
-import crowdline.console.prepare.MetarDialog;
+import crowdline.console.prepare.day.MetarDialog;
 import crowdline.console.preview.PreviewWindow;
 import crowdline.console.receiver.ReceiverDialog;
 import crowdline.console.theme.Appearance;

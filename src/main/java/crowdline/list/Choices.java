@@ -14,7 +14,7 @@ final class Choices {
     private final Map<String, List<String>> byInitials = new HashMap<>();
     private final Spelling spelling;
 
-    Choices(List<String> figures, Spelling spelling) {
+    public Choices(List<String> figures, Spelling spelling) {
         this.spelling = spelling;
         for (String figure : figures) {
             String initials = Words.of(Words.folded(figure)).stream()

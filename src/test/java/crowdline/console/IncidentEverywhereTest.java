@@ -245,8 +245,8 @@ class IncidentEverywhereTest {
                 "crowdline.console.ConsoleMenus",
                 "crowdline.console.UnitsMenu",
                 "crowdline.console.practice.SkyWindow",
-                "crowdline.console.prepare.ContextMenu",
-                "crowdline.console.prepare.Fields",
+                "crowdline.console.prepare.field.ContextMenu",
+                "crowdline.console.prepare.field.Fields",
                 "crowdline.console.preview.PreviewChoice",
                 "crowdline.console.words.MomentBox",
                 "crowdline.console.words.RemarkFields"));

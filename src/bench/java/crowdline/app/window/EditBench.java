@@ -1,7 +1,7 @@
 package crowdline.app.window;
 
 import crowdline.arrange.ShowArranging;
-import crowdline.console.prepare.PrepareView;
+import crowdline.console.prepare.glance.PrepareView;
 import crowdline.edit.act.AddAct;
 import crowdline.edit.act.CannotBe;
 import crowdline.edit.act.Figures;

@@ -2,8 +2,8 @@ package crowdline.app.window;
 
 import crowdline.console.passes.PassesPresenter;
 import crowdline.console.passes.PassesView;
-import crowdline.console.prepare.PreparePresenter;
-import crowdline.console.prepare.PrepareView;
+import crowdline.console.prepare.glance.PreparePresenter;
+import crowdline.console.prepare.glance.PrepareView;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.loaded.LoadedShow;

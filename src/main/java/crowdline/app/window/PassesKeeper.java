@@ -4,7 +4,7 @@ import crowdline.console.ConsoleFrame;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesHost;
-import crowdline.console.prepare.PrepareView;
+import crowdline.console.prepare.glance.PrepareView;
 import crowdline.console.theme.Tone;
 import crowdline.console.walk.Passes;
 import crowdline.live.state.FlownAct;

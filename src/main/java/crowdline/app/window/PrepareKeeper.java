@@ -1,6 +1,6 @@
 package crowdline.app.window;
 
-import crowdline.console.prepare.PrepareHost;
+import crowdline.console.prepare.page.PrepareHost;
 import crowdline.draft.DraftWords;
 import crowdline.edit.Change;
 import crowdline.edit.act.AddAct;

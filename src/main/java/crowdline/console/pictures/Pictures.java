@@ -10,7 +10,7 @@ import crowdline.console.keys.CommandActions;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.OrderView;
 import crowdline.console.place.Place;
-import crowdline.console.prepare.PrepareView;
+import crowdline.console.prepare.glance.PrepareView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Theme;

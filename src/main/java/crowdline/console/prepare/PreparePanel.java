@@ -1,6 +1,17 @@
 package crowdline.console.prepare;
 
 import crowdline.console.paint.PlainText;
+import crowdline.console.prepare.act.ActsPage;
+import crowdline.console.prepare.aircraft.AircraftPage;
+import crowdline.console.prepare.announce.AnnouncementsPage;
+import crowdline.console.prepare.day.ShowPage;
+import crowdline.console.prepare.field.InRows;
+import crowdline.console.prepare.field.Roomy;
+import crowdline.console.prepare.glance.PrepareView;
+import crowdline.console.prepare.list.ListPage;
+import crowdline.console.prepare.page.PrepareCard;
+import crowdline.console.prepare.page.Tools;
+import crowdline.console.prepare.people.PeoplePage;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.edit.act.AddAct;
@@ -21,7 +32,7 @@ import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
 /** The Prepare place: its pages, of which one is in front, and the list of a new act over them. */
-final class PreparePanel extends JPanel {
+public final class PreparePanel extends JPanel {
     private static final String LIST = "LIST";
 
     private final CardLayout cards = new CardLayout();
@@ -37,7 +48,7 @@ final class PreparePanel extends JPanel {
     private Page page = Page.ACTS;
     private boolean inList;
 
-    PreparePanel(Appearance appearance, Tools tools) {
+    public PreparePanel(Appearance appearance, Tools tools) {
         this.tools = tools;
         acts = new ActsPage(appearance, tools);
         people = new PeoplePage(tools);
@@ -89,21 +100,21 @@ final class PreparePanel extends JPanel {
     }
 
     /** Asks for the list of an act. */
-    void pasteList() {
+    public void pasteList() {
         list.begin(tools.editor().now());
         inList = true;
         turn();
     }
 
-    boolean inList() {
+    public boolean inList() {
         return inList;
     }
 
-    ListPage listPage() {
+    public ListPage listPage() {
         return list;
     }
 
-    ActsPage acts() {
+    public ActsPage acts() {
         return acts;
     }
 

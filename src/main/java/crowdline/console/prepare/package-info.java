@@ -1,5 +1,5 @@
 /**
- * The Prepare place: the show at a glance, its figures, remarks and findings.
+ * The Prepare place: its pages, of which one is in front.
  */
 @NullMarked
 package crowdline.console.prepare;

@@ -3,7 +3,7 @@ package crowdline.console.live;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.paint.Mark;
-import crowdline.console.prepare.PreparePresenter;
+import crowdline.console.prepare.glance.PreparePresenter;
 import crowdline.console.words.SampleWords;
 import crowdline.console.words.WordsBasis;
 import crowdline.console.words.WordsModel;

@@ -1,7 +1,11 @@
 package crowdline.console.prepare;
 
 import crowdline.arrange.ShowArranging;
-import crowdline.console.prepare.PrepareView.FigureView;
+import crowdline.console.prepare.field.Aim;
+import crowdline.console.prepare.glance.PinField;
+import crowdline.console.prepare.glance.PreparePresenter;
+import crowdline.console.prepare.glance.PrepareView;
+import crowdline.console.prepare.glance.PrepareView.FigureView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;

@@ -2,7 +2,9 @@ package crowdline.console.prepare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.console.prepare.PrepareView.PinView;
+import crowdline.console.prepare.field.RowDrag;
+import crowdline.console.prepare.glance.PinField;
+import crowdline.console.prepare.glance.PrepareView.PinView;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.figure.Asked;

@@ -2,6 +2,7 @@ package crowdline.console.prepare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.prepare.glance.FileKeys;
 import java.awt.Component;
 import java.awt.Container;
 import java.io.InputStream;

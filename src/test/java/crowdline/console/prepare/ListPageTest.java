@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.arrange.ShowArranging;
 import crowdline.console.paint.Form;
+import crowdline.console.prepare.list.ListView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
@@ -27,7 +28,7 @@ import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
-class ListPageTest {
+public class ListPageTest {
     private static final Show EMPTY = ShowArranging.empty("A day", LocalDate.of(2027, 5, 2), ZoneOffset.UTC, null);
 
     private final SampleTools sample = new SampleTools(EMPTY);
@@ -37,7 +38,7 @@ class ListPageTest {
         return find(panel.listPage(), type, name);
     }
 
-    static <T extends Component> T find(Container in, Class<T> type, String name) {
+    public static <T extends Component> T find(Container in, Class<T> type, String name) {
         T found = search(in, type, name);
         if (found == null) {
             throw new AssertionError("there is no " + type.getSimpleName() + " called " + name);
@@ -61,7 +62,7 @@ class ListPageTest {
         return null;
     }
 
-    static void press(JComponent on, String key) {
+    public static void press(JComponent on, String key) {
         Object name = on.getInputMap().get(KeyStroke.getKeyStroke(key));
         on.getActionMap().get(name).actionPerformed(null);
     }

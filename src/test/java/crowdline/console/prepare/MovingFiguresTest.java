@@ -3,6 +3,10 @@ package crowdline.console.prepare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import crowdline.console.prepare.figure.Drag;
+import crowdline.console.prepare.figure.FigureCommands;
+import crowdline.console.prepare.figure.Nudge;
+import crowdline.console.prepare.figure.PathPicture;
 import crowdline.edit.Change;
 import crowdline.show.Show;
 import crowdline.show.Venue;

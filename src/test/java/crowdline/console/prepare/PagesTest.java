@@ -2,6 +2,7 @@ package crowdline.console.prepare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.prepare.day.CompassPicture;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;

@@ -2,6 +2,9 @@ package crowdline.console.prepare;
 
 import crowdline.console.edit.Editing;
 import crowdline.console.passes.PassesHost;
+import crowdline.console.prepare.page.Editor;
+import crowdline.console.prepare.page.PrepareHost;
+import crowdline.console.prepare.page.Tools;
 import crowdline.console.window.NamedAction;
 import crowdline.draft.DraftWords;
 import crowdline.edit.Change;
@@ -27,20 +30,20 @@ import java.util.function.Supplier;
 import javax.swing.Action;
 
 /** A host that answers at once, an editing of a show, and what they said. */
-final class SampleTools implements PrepareHost {
-    static final Catalogue CATALOGUE = CatalogueFile.shipped();
+public final class SampleTools implements PrepareHost {
+    public static final Catalogue CATALOGUE = CatalogueFile.shipped();
 
     private static final Action NOTHING = new NamedAction("nothing", () -> {});
 
-    final Editing editing = new Editing();
+    public final Editing editing = new Editing();
     /** Does what is to be read. */
-    Consumer<Runnable> reading = Runnable::run;
+    public Consumer<Runnable> reading = Runnable::run;
 
     final List<String> refused = new ArrayList<>();
     /** What speeds and heights were asked to be read in. */
     final List<Measures> read = new ArrayList<>();
 
-    final Tools tools = new Tools(
+    public final Tools tools = new Tools(
             new Editor(editing, () -> this, refused::add),
             () -> this,
             () -> PassesHost.NONE,
@@ -48,7 +51,7 @@ final class SampleTools implements PrepareHost {
             command -> NOTHING,
             read::add);
 
-    SampleTools(Show show) {
+    public SampleTools(Show show) {
         editing.open("day.json", show);
     }
 

@@ -2,6 +2,8 @@ package crowdline.console.prepare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.prepare.glance.PinField;
+import crowdline.console.prepare.glance.PrepareView;
 import crowdline.edit.shape.Shape;
 import crowdline.show.Show;
 import crowdline.show.figure.Figure;

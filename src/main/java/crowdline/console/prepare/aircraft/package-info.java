@@ -1,0 +1,5 @@
+/** What flies. */
+@NullMarked
+package crowdline.console.prepare.aircraft;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,31 @@
+package crowdline.console.prepare.field;
+
+import java.awt.event.ActionEvent;
+import java.util.Map;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.KeyStroke;
+
+/** What a key does while one component has the focus. */
+public final class KeyOn extends AbstractAction {
+    private static final long serialVersionUID = 1;
+
+    private final transient Runnable action;
+
+    private KeyOn(Runnable action) {
+        this.action = action;
+    }
+
+    /** @param actions by the key, as Swing's {@code KeyStroke} reads it */
+    public static void all(JComponent on, Map<String, Runnable> actions) {
+        actions.forEach((key, action) -> {
+            on.getInputMap().put(KeyStroke.getKeyStroke(key), key);
+            on.getActionMap().put(key, new KeyOn(action));
+        });
+    }
+
+    @Override
+    public void actionPerformed(ActionEvent event) {
+        action.run();
+    }
+}

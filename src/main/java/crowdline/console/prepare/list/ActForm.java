@@ -1,0 +1,118 @@
+package crowdline.console.prepare.list;
+
+import crowdline.console.paint.EveryLetter;
+import crowdline.console.prepare.field.Fields;
+import crowdline.console.prepare.field.SlotText;
+import crowdline.console.prepare.page.PrepareHost;
+import crowdline.console.theme.Appearance;
+import crowdline.edit.act.AddAct;
+import crowdline.show.Show;
+import crowdline.show.aircraft.Kind;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.swing.JComboBox;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+
+/** What is known of a new act beside its list: what flies it, who, how it is announced, and when. */
+final class ActForm extends JPanel {
+    private static final String WHICH = "choose a kind";
+    private static final String MINUTES = "10";
+
+    private final Fields fields = new Fields();
+    private final JComboBox<String> kind = fields.choice("Kind of aircraft", List.of(WHICH));
+    private final JTextField performer = fields.line("Who flies");
+    private final JTextField title = fields.line("How the act is announced");
+    private final JTextField slot = fields.line("When it begins, such as 14:30");
+    private final JTextField minutes = fields.line("How many minutes, where there is no list");
+    private final transient Supplier<PrepareHost> host;
+
+    /** @param changed told whenever something was typed or chosen */
+    ActForm(Supplier<PrepareHost> host, Runnable changed) {
+        this.host = host;
+        kind.addActionListener(e -> changed.run());
+        slot.getDocument().addDocumentListener(new EveryLetter(changed));
+        minutes.getDocument().addDocumentListener(new EveryLetter(changed));
+    }
+
+    void begin(Show now) {
+        if (kind.getItemCount() == 1) {
+            host.get().kinds().all().forEach(k -> kind.addItem(k.name()));
+        }
+        title.setText("");
+        performer.setText("");
+        minutes.setText(MINUTES);
+        kind.setSelectedIndex(0);
+        slot.setText(AddAct.nextSlot(now).toString());
+    }
+
+    boolean isTimed() {
+        return kind().filter(k -> !k.flies()).isPresent();
+    }
+
+    /** @param isListed whether there is a list, from which the length follows */
+    void allow(boolean isListed) {
+        minutes.setEnabled(!isListed);
+    }
+
+    /** What is missing, in a sentence; empty if nothing is. */
+    String missing(boolean isListed) {
+        if (kind().isEmpty()) {
+            return "Choose the kind of aircraft.";
+        }
+        if (slot().isEmpty()) {
+            return "When does it begin? Hours and minutes, such as 14:30.";
+        }
+        return !isListed && minutes() <= 0 ? "How many minutes is it? Such as 10." : "";
+    }
+
+    /** What is wanted; empty while something is missing. */
+    Optional<AddAct.Wanted> wanted() {
+        return kind().flatMap(
+                        k -> slot().map(at -> new AddAct.Wanted(k, null, title.getText(), performer.getText(), at)));
+    }
+
+    /** Minutes as typed; 0 if that is no number. */
+    double minutes() {
+        try {
+            return SlotText.minutes(minutes.getText());
+        } catch (SlotText.NoSlot e) {
+            return 0;
+        }
+    }
+
+    private Optional<Kind> kind() {
+        return kind.getSelectedIndex() < 1
+                ? Optional.empty()
+                : host.get().kinds().find(String.valueOf(kind.getSelectedItem()));
+    }
+
+    private Optional<LocalTime> slot() {
+        try {
+            return Optional.of(SlotText.time(slot.getText()));
+        } catch (SlotText.NoSlot e) {
+            return Optional.empty();
+        }
+    }
+
+    public void wear(Appearance worn) {
+        removeAll();
+        setLayout(new MigLayout(
+                "insets 0, gap " + worn.room(12) + " 0, wrap 5",
+                "[0:0:,grow 30,fill][0:0:,grow 24,fill][0:0:,grow 26,fill][0:0:,grow 10,fill][0:0:,grow 10,fill]"));
+        fields.wear(worn);
+        add(fields.over(kind, "What flies it"), "wmin 0");
+        add(fields.over(performer, "Who flies"), "wmin 0");
+        add(fields.over(title, "Announced as"), "wmin 0");
+        add(fields.over(slot, "Begins"), "wmin 0");
+        add(fields.over(minutes, "Minutes"), "wmin 0");
+        add(kind, "wmin 0");
+        add(performer, "wmin 0");
+        add(title, "wmin 0");
+        add(slot, "wmin 0");
+        add(minutes, "wmin 0");
+    }
+}

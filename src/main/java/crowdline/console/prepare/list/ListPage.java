@@ -1,0 +1,236 @@
+package crowdline.console.prepare.list;
+
+import crowdline.console.paint.EveryLetter;
+import crowdline.console.paint.NamedList;
+import crowdline.console.paint.PlainText;
+import crowdline.console.prepare.field.Fields;
+import crowdline.console.prepare.field.KeyOn;
+import crowdline.console.prepare.field.Scrolling;
+import crowdline.console.prepare.page.PrepareHost;
+import crowdline.console.prepare.page.Tools;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import crowdline.edit.act.AddAct;
+import crowdline.list.FigureList;
+import crowdline.show.Show;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.DefaultListModel;
+import javax.swing.JButton;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.ListSelectionModel;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/** Takes the list a pilot sent, shows at every letter what is read in it, and makes an act of it when told to. */
+public final class ListPage extends JPanel {
+    private final Fields fields = new Fields();
+    private final JTextArea list = fields.area("The pilot's list", 10);
+    private final DefaultListModel<ListView.Row> rows = new DefaultListModel<>();
+    private final JList<ListView.Row> read = new NamedList<>(rows, ListView.Row::figure);
+    private final JTextArea head = PlainText.wrapped("What was read", ListView.HOW);
+    private final JTextArea wrong = PlainText.wrapped("What is wrong", "");
+    private final ActForm form;
+    private final JButton make = fields.button("Make the act   Ctrl+Enter");
+    private final JButton leave = fields.button("Back   Esc");
+    private final transient Supplier<PrepareHost> host;
+    private final transient Runnable changed;
+    private final transient Consumer<Added> made;
+    private final Map<Integer, String> chosen = new HashMap<>();
+    private transient @Nullable FigureList last;
+    private transient @Nullable Show show;
+    private transient ListView view = new ListView(java.util.List.of(), ListView.HOW, "", false);
+    private transient Appearance appearance;
+
+    /**
+     * What is to be added.
+     *
+     * @param list null for an act of which only its length is known
+     * @param minutes of that
+     */
+    public record Added(@Nullable FigureList list, AddAct.Wanted wanted, double minutes) {}
+
+    /**
+     * @param made told what is to be made an act
+     * @param back told when nothing is to be made
+     */
+    public ListPage(Appearance appearance, Tools tools, Consumer<Added> made, Runnable back) {
+        this.appearance = appearance;
+        host = tools.host();
+        changed = tools.changed();
+        this.made = made;
+        list.putClientProperty("JTextArea.placeholderText", "loop, stall turn, slow roll …");
+        list.getDocument().addDocumentListener(new EveryLetter(this::look));
+        form = new ActForm(host, this::say);
+        read.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        read.getAccessibleContext()
+                .setAccessibleName("Figures read; 1, 2 or 3 chooses what a guess means, Delete leaves a line out");
+        KeyOn.all(
+                read,
+                Map.of(
+                        "DELETE",
+                        this::leaveOut,
+                        "1",
+                        () -> choose(0),
+                        "2",
+                        () -> choose(1),
+                        "3",
+                        () -> choose(2),
+                        "NUMPAD1",
+                        () -> choose(0),
+                        "NUMPAD2",
+                        () -> choose(1),
+                        "NUMPAD3",
+                        () -> choose(2),
+                        "ENTER",
+                        this::make));
+        make.addActionListener(e -> make());
+        leave.addActionListener(e -> back.run());
+        getAccessibleContext().setAccessibleName("Add an act from a list");
+    }
+
+    /** Begins with an empty list for an act behind those of a show. */
+    public void begin(Show now) {
+        show = now;
+        chosen.clear();
+        list.setText("");
+        form.begin(now);
+        look();
+        list.requestFocusInWindow();
+    }
+
+    public void put(String text) {
+        list.setText(text);
+    }
+
+    public boolean takeFocus() {
+        return list.requestFocusInWindow();
+    }
+
+    public boolean canMake() {
+        return make.isEnabled();
+    }
+
+    /** Makes the act, if one can be made of what stands here. */
+    public void make() {
+        FigureList from = last;
+        if (!make.isEnabled()) {
+            return;
+        }
+        boolean isListed = from != null && !list.getText().isBlank();
+        // Pressed twice it is one act.
+        make.setEnabled(false);
+        form.wanted()
+                .ifPresent(wanted -> made.accept(new Added(
+                        from == null || !isListed ? null : ListView.taken(from, chosen), wanted, form.minutes())));
+    }
+
+    private void look() {
+        Show now = show;
+        if (now != null) {
+            host.get().read(now, list.getText(), this::found);
+        }
+    }
+
+    private void found(FigureList found) {
+        FigureList before = last;
+        if (before == null || !before.lines().equals(found.lines())) {
+            // What was chosen for a line that reads otherwise now was chosen for another.
+            chosen.keySet()
+                    .removeIf(i -> before == null
+                            || i >= found.lines().size()
+                            || i >= before.lines().size()
+                            || !found.lines()
+                                    .get(i)
+                                    .text()
+                                    .equals(before.lines().get(i).text()));
+        }
+        last = found;
+        say();
+    }
+
+    private void choose(int which) {
+        int index = read.getSelectedIndex();
+        if (index >= 0 && which < rows.get(index).choices().size()) {
+            chosen.put(index, rows.get(index).choices().get(which));
+            say();
+            read.setSelectedIndex(Math.min(index + 1, rows.size() - 1));
+            read.ensureIndexIsVisible(read.getSelectedIndex());
+        }
+    }
+
+    /** Leaves a line out of the act, or takes it in again. */
+    private void leaveOut() {
+        int index = read.getSelectedIndex();
+        if (index >= 0 && !chosen.remove(index, ListView.LEFT_OUT)) {
+            chosen.put(index, ListView.LEFT_OUT);
+        }
+        say();
+    }
+
+    private void say() {
+        FigureList found = last;
+        if (found == null) {
+            return;
+        }
+        view = ListView.of(found, chosen, form.isTimed());
+        int at = Math.max(0, read.getSelectedIndex());
+        rows.clear();
+        rows.addAll(view.rows());
+        if (!rows.isEmpty()) {
+            read.setSelectedIndex(Math.min(at, rows.size() - 1));
+        }
+        allow();
+    }
+
+    /** What was to be made an act cannot be: it can be tried again. */
+    public void refused() {
+        allow();
+    }
+
+    /** Says what is still missing, where only a field is. */
+    private void allow() {
+        boolean isListed = !list.getText().isBlank();
+        boolean isUsable = view.isUsable() || !isListed;
+        String missing = !isUsable ? "" : form.missing(isListed);
+        head.setText(view.head());
+        boolean isMissing = !missing.isEmpty() && isUsable;
+        wrong.setText(isMissing ? missing : view.wrong());
+        wrong.setForeground(
+                isMissing ? appearance.palette().text() : appearance.palette().caution());
+        make.setEnabled(isUsable && missing.isEmpty());
+        form.allow(isListed);
+        changed.run();
+    }
+
+    public void wear(Appearance worn) {
+        appearance = worn;
+        removeAll();
+        String gap = worn.room(12);
+        setLayout(new MigLayout(
+                "insets 0, gap " + gap + " " + worn.room(4),
+                "[0:0:,grow 42,fill][0:0:,grow 58,fill]",
+                "[][0:0:,grow,fill]" + worn.room(8) + "[][]"));
+        fields.wear(worn);
+        read.setCellRenderer(ReadCells.read(worn));
+        read.setBackground(worn.palette().stage());
+        head.setFont(worn.plain(TextRole.BODY));
+        wrong.setFont(worn.strong(TextRole.BODY));
+        add(fields.over(list, "The pilot's list"), "wmin 0");
+        add(head, "wmin 0, wrap");
+        add(Scrolling.down(list), "grow, wmin 0, hmin 0");
+        add(Scrolling.down(read), "grow, wmin 0, hmin 0, wrap");
+        form.wear(worn);
+        add(form, "spanx, growx, wmin 0, wrap");
+        add(wrong, "spanx, split 3, growx, wmin 0");
+        add(leave, "growx 0, wmin 0");
+        add(make, "growx 0, wmin 0");
+        allow();
+        revalidate();
+        repaint();
+    }
+}

@@ -1,0 +1,188 @@
+package crowdline.console.prepare.list;
+
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.theme.Tone;
+import crowdline.edit.act.AddAct;
+import crowdline.list.FigureList;
+import crowdline.list.ListLine;
+import crowdline.show.check.Finding;
+import crowdline.show.check.Severity;
+import crowdline.show.figure.Placing.Heading;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What was read in a pilot's list.
+ *
+ * @param rows one for each figure, in order
+ * @param head how many were read, and how many are to be asked about
+ * @param wrong why no act can be made of it, or what is doubtful; empty if nothing is
+ * @param isUsable whether an act can be made of it
+ */
+public record ListView(List<Row> rows, String head, String wrong, boolean isUsable) {
+    /** Chosen for a line that is none of the act. */
+    static final String LEFT_OUT = "";
+
+    private static final int LONGEST_NOTE = 60;
+
+    static final String HOW =
+            "Paste the list as the pilot sent it, or type it: one figure a line, or with commas between."
+                    + " What is read of it appears here. Leave it empty to add the figures one by one.";
+
+    /**
+     * One figure of the list.
+     *
+     * @param text as it was written
+     * @param figure what it is taken for
+     * @param told what the list says of it, in words; empty if nothing
+     * @param assumed what it does not say
+     * @param mark whether it is sure
+     * @param choices what may be meant instead, chosen by number
+     */
+    public record Row(String text, String figure, String told, String assumed, Mark mark, List<String> choices) {
+        public Row {
+            choices = List.copyOf(choices);
+        }
+
+        Row leftOut() {
+            return new Row(text, figure, told, "", new Mark(Form.CROSS, Tone.CALM, "left out"), List.of());
+        }
+    }
+
+    public ListView {
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * What was read.
+     *
+     * @param chosen by the number of a line what it was chosen to mean; {@link #LEFT_OUT} if it is none
+     * @param timed whether what flies it is only timed, so that any words are a figure
+     */
+    static ListView of(FigureList found, Map<Integer, String> chosen, boolean timed) {
+        FigureList list = chosen(found, chosen);
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < list.lines().size(); i++) {
+            Row row = row(list.lines().get(i), timed);
+            rows.add(LEFT_OUT.equals(chosen.get(i)) ? row.leftOut() : row);
+        }
+        String wrong = list.findings().stream()
+                .filter(f -> f.severity() != Severity.NOTE)
+                .findFirst()
+                .map(Finding::message)
+                .orElseGet(() -> leftOut(list.notes()));
+        boolean isEmpty = list.findings().stream().anyMatch(f -> f.code().equals("list-empty"));
+        boolean isUsable = list.findings().stream().noneMatch(f -> f.severity() == Severity.ERROR);
+        long open = rows.stream().filter(r -> !r.choices().isEmpty()).count();
+        String head = rows.size()
+                + (rows.size() == 1 ? " figure read" : " figures read")
+                + (open == 0 ? "" : "; " + open + (open == 1 ? " is a guess" : " are guesses") + ": press its number");
+        return isEmpty ? new ListView(List.of(), HOW, "", false) : new ListView(rows, head, wrong, isUsable);
+    }
+
+    /** What names no figure stays out of the act, and is said. */
+    private static String leftOut(List<String> notes) {
+        if (notes.isEmpty()) {
+            return "";
+        }
+        String first = notes.get(0).strip().replaceAll("\\s+", " ");
+        String shown = first.length() <= LONGEST_NOTE ? first : first.substring(0, LONGEST_NOTE - 1) + "…";
+        return "Names no figure, so it is left out: “" + shown + "”"
+                + (notes.size() == 1 ? "" : ", and " + (notes.size() - 1) + " more");
+    }
+
+    private static Row row(ListLine line, boolean timed) {
+        String figure = line.title();
+        List<String> told = new ArrayList<>();
+        List<String> assumed = new ArrayList<>();
+        say(told, null, "", count(line));
+        if (!timed) {
+            say(told, assumed, "place", line.place() == null ? null : words(line.place()));
+            say(told, assumed, "height", line.heightFt() == null ? null : number(line.heightFt()) + " ft");
+            say(told, assumed, "speed", line.entryKt() == null ? null : number(line.entryKt()) + " kt");
+        }
+        say(told, null, "", line.heading() == null ? null : from(line.heading()));
+        say(told, null, "", line.side() == null ? null : "to the " + words(line.side()));
+        say(told, timed ? assumed : null, "time", line.seconds() == null ? null : number(line.seconds()) + " s");
+        say(told, null, "", line.note());
+        return new Row(
+                line.text().strip().replaceAll("\\s+", " "),
+                figure,
+                String.join(", ", told),
+                assumed.isEmpty() ? "" : "assumed: " + String.join(", ", assumed),
+                mark(line, timed),
+                line.sure() ? List.of() : line.choices());
+    }
+
+    private static Mark mark(ListLine line, boolean timed) {
+        if (line.sure()) {
+            return new Mark(Form.DISC, Tone.GOOD, "read");
+        }
+        if (line.figure() == null && (timed || line.choices().isEmpty())) {
+            return new Mark(Form.CLOCK, Tone.CALM, "only a time");
+        }
+        return new Mark(Form.DIAMOND, Tone.CAUTION, line.figure() == null ? "which figure?" : "a guess");
+    }
+
+    private static void say(List<String> told, @Nullable List<String> assumed, String what, @Nullable String said) {
+        if (said != null) {
+            told.add(said);
+        } else if (assumed != null) {
+            assumed.add(what);
+        }
+    }
+
+    /** Where it comes from, as a commentator sees it. */
+    private static String from(Heading heading) {
+        return switch (heading) {
+            case RIGHT -> "from the left";
+            case LEFT -> "from the right";
+            case AWAY -> "away from the crowd";
+            case CROWD -> "towards the crowd";
+        };
+    }
+
+    private static @Nullable String count(ListLine line) {
+        Double count = line.count();
+        if (count == null) {
+            return null;
+        }
+        boolean turns = line.title().contains("spin") || line.title().contains("tumble");
+        return number(count) + (turns ? " turn" : " time") + (count == 1 ? "" : "s");
+    }
+
+    private static String number(double value) {
+        return value == Math.rint(value) ? String.format(Locale.UK, "%,.0f", value) : String.valueOf(value);
+    }
+
+    private static String words(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** The list as it was chosen, with what was left out. */
+    private static FigureList chosen(FigureList list, Map<Integer, String> names) {
+        FigureList now = list;
+        for (Map.Entry<Integer, String> each : names.entrySet()) {
+            if (each.getKey() < now.lines().size() && !each.getValue().equals(LEFT_OUT)) {
+                now = AddAct.chosen(now, each.getKey(), each.getValue());
+            }
+        }
+        return now;
+    }
+
+    /** The list as it was chosen, without what was left out. */
+    public static FigureList taken(FigureList list, Map<Integer, String> names) {
+        FigureList all = chosen(list, names);
+        List<ListLine> lines = new ArrayList<>();
+        for (int i = 0; i < all.lines().size(); i++) {
+            if (!LEFT_OUT.equals(names.get(i))) {
+                lines.add(all.lines().get(i));
+            }
+        }
+        return new FigureList(lines, all.notes(), all.findings());
+    }
+}

@@ -1,0 +1,60 @@
+package crowdline.console.prepare.list;
+
+import crowdline.console.paint.Box;
+import crowdline.console.paint.CellPainter;
+import crowdline.console.paint.Pen;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import java.awt.Color;
+import java.util.List;
+
+/** How a line that was read in a list is painted. */
+final class ReadCells {
+    private ReadCells() {}
+
+    static CellPainter<ListView.Row> read(Appearance appearance) {
+        return new CellPainter<>(
+                appearance,
+                66,
+                r -> r.mark().word() + ": " + r.figure() + ", "
+                        + appearance.measures().told(r.told()) + ", " + r.assumed() + ", written "
+                        + r.text() + numbered(r.choices()),
+                ReadCells::read);
+    }
+
+    private static String numbered(List<String> choices) {
+        StringBuilder words = new StringBuilder();
+        for (int i = 0; i < choices.size(); i++) {
+            words.append("   ").append(i + 1).append(" ").append(choices.get(i));
+        }
+        return words.toString();
+    }
+
+    private static void read(Pen pen, ListView.Row row, Box box, boolean chosen) {
+        Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
+        Color soft = chosen ? pen.palette().onChosen() : pen.palette().soft();
+        Box inner = box.inset(pen.sizePx(TextRole.BODY) * 0.8, box.h() * 0.08);
+        Box top = inner.top(inner.h() * 0.5);
+        Box verdict = top.right(inner.w() * 0.3);
+        if (chosen) {
+            pen.markOnChosen(row.mark(), TextRole.LABEL, verdict);
+        } else {
+            pen.mark(row.mark(), TextRole.LABEL, verdict);
+        }
+        String told = pen.appearance().measures().told(row.told());
+        String said = told.isEmpty() ? row.figure() : row.figure() + ", " + told;
+        Box name = top.left(inner.w() * 0.68);
+        pen.midway(pen.line(said, TextRole.BODY, true, name), name, text);
+        Box bottom = inner.bottom(inner.h() * 0.44);
+        String more = row.choices().isEmpty()
+                ? row.assumed()
+                : numbered(row.choices()).strip();
+        Box left = bottom.left(inner.w() * 0.48);
+        pen.midway(pen.line("“" + row.text() + "”", TextRole.LABEL, false, left), left, soft);
+        Box right = bottom.right(inner.w() * 0.5);
+        pen.atRight(
+                pen.line(more, TextRole.LABEL, !row.choices().isEmpty(), right),
+                right,
+                row.choices().isEmpty() ? soft : text);
+    }
+}

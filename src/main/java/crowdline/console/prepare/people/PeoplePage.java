@@ -1,0 +1,173 @@
+package crowdline.console.prepare.people;
+
+import crowdline.console.paint.PlainText;
+import crowdline.console.prepare.field.Choices;
+import crowdline.console.prepare.field.Labelled;
+import crowdline.console.prepare.field.Scrolling;
+import crowdline.console.prepare.page.PrepareCard;
+import crowdline.console.prepare.page.ShowForm;
+import crowdline.console.prepare.page.Tools;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import crowdline.edit.act.Edit;
+import crowdline.edit.day.People;
+import crowdline.show.Performer;
+import crowdline.show.Performer.SourcedFact;
+import crowdline.show.Show;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/** Who flies: their names, how these are said, and what is known of each with who vouches for it; and how words are said. */
+public final class PeoplePage extends JPanel implements PrepareCard {
+    private static final String NOBODY = "Nobody yet. Whoever flies an act appears here by name. Ins adds somebody.";
+
+    private final ShowForm form;
+    private final Choices<Performer> people = new Choices<>("People", Performer::id, Performer::name, this::chosen);
+    private final JTextField name;
+    private final JTextField sayAs;
+    private final PairTable facts;
+    private final PairTable words;
+    private final JTextArea factsTitle = PlainText.wrapped("Heading", "What is known, each with who vouches for it");
+    private final JTextArea wordsTitle = PlainText.wrapped("Heading", "How names and words are said, in every act");
+    private final JTextArea nobody = PlainText.wrapped("What to do first", NOBODY);
+    private final JPanel person = new JPanel();
+    private final transient Tools tools;
+    /** The id of whoever is in the fields. */
+    private String shown = "";
+
+    public PeoplePage(Tools tools) {
+        this.tools = tools;
+        form = new ShowForm(tools);
+        name = form.line("Name", of(Performer::name), typed -> People.rename(id(), typed));
+        sayAs = form.line(
+                "How to say the name", of(p -> p.sayAs() == null ? "" : p.sayAs()), typed -> People.sayAs(id(), typed));
+        facts = new PairTable(
+                "Facts with their sources",
+                "Fact",
+                "Who vouches for it",
+                pairs -> make(People.facts(
+                        id(),
+                        pairs.stream()
+                                .map(p -> new SourcedFact(p.left(), p.right()))
+                                .toList())));
+        words = new PairTable("How words are said", "As written", "As said", pairs -> {
+            Map<String, String> said = new LinkedHashMap<>();
+            pairs.forEach(p -> said.put(p.left(), p.right()));
+            make(People.words(said));
+        });
+        getAccessibleContext().setAccessibleName("People");
+    }
+
+    private Function<Show, String> of(Function<Performer, @Nullable String> what) {
+        return show -> show.performer(id()).map(what).orElse("");
+    }
+
+    private String id() {
+        return shown;
+    }
+
+    private void make(Edit edit) {
+        if (tools.editor().isOpen()) {
+            tools.editor().make(edit, show -> {}, () -> edited(tools.editor().now()));
+        }
+    }
+
+    /** A click chooses somebody else before the field that was typed in knows that it was left. */
+    private void chosen() {
+        if (tools.editor().isOpen()) {
+            form.settle();
+            if (facts.isEditing()) {
+                facts.getCellEditor().stopCellEditing();
+            }
+            fill(tools.editor().now());
+        }
+    }
+
+    @Override
+    public void edited(Show show) {
+        people.show(show.performers());
+        fill(show);
+    }
+
+    private void fill(Show show) {
+        shown = people.chosen().map(Performer::id).orElse("");
+        form.show(show);
+        Optional<Performer> chosen = show.performer(id());
+        facts.show(chosen.map(Performer::facts).orElse(List.of()).stream()
+                .map(f -> new PairTable.Pair(f.text(), f.source()))
+                .toList());
+        words.show(new TreeMap<>(show.sayAs())
+                .entrySet().stream()
+                        .map(e -> new PairTable.Pair(e.getKey(), e.getValue()))
+                        .toList());
+        nobody.setVisible(show.performers().isEmpty());
+        person.setVisible(!show.performers().isEmpty());
+    }
+
+    /** Adds somebody, to be called by their name. */
+    public void add() {
+        int number = tools.editor().now().performers().size() + 1;
+        tools.editor().make(People.add("New name " + number), show -> {
+            people.chooseNext(
+                    show.performers().get(show.performers().size() - 1).id());
+            edited(show);
+            name.selectAll();
+            name.requestFocusInWindow();
+        });
+    }
+
+    public void remove() {
+        people.chosen().ifPresent(p -> tools.editor().make(People.remove(p.id())));
+    }
+
+    @Override
+    public boolean takeFocus() {
+        return people.list().requestFocusInWindow();
+    }
+
+    @Override
+    public void wear(Appearance worn) {
+        removeAll();
+        form.wear(worn);
+        people.wear(worn);
+        facts.wear(worn);
+        words.wear(worn);
+        for (JTextArea heading : new JTextArea[] {factsTitle, wordsTitle}) {
+            heading.setFont(worn.strong(TextRole.BODY));
+            heading.setFocusable(false);
+        }
+        nobody.setFont(worn.plain(TextRole.SMALL));
+        setLayout(new MigLayout(
+                "insets 0, gap " + worn.room(16) + " " + worn.room(10) + ", hidemode 3",
+                "[25%!][0:0:,grow,fill]",
+                "[0:0:,grow 60,fill][0:0:,grow 40,fill]"));
+        person.removeAll();
+        person.setLayout(new MigLayout(
+                "insets 0, gap " + worn.room(14) + " " + worn.room(6),
+                "[0:0:,grow,fill][0:0:,grow,fill]",
+                "[][][0:0:,grow,fill]"));
+        Labelled.add(
+                person, form.fields(), worn, new String[] {"Name", "How to say it"}, new JTextField[] {name, sayAs}, 2);
+        person.add(factsTitle, "spanx, wmin 0, wrap");
+        person.add(Scrolling.down(facts), "spanx, grow, wmin 0, hmin 0");
+        JPanel said = new JPanel(new MigLayout(
+                "insets 0, gap 0 " + worn.room(6) + ", wrap 1", "[0:0:,grow,fill]", "[][0:0:,grow,fill]"));
+        said.add(wordsTitle, "wmin 0");
+        said.add(Scrolling.down(words), "grow, wmin 0, hmin 0");
+        add(Scrolling.down(people.list()), "grow, wmin 0, hmin 0, spany 2");
+        add(nobody, "wmin 0, split 2");
+        add(person, "grow, wmin 0, hmin 0, wrap");
+        add(said, "grow, wmin 0, hmin 0");
+        revalidate();
+        repaint();
+    }
+}
