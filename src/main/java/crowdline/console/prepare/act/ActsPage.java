@@ -193,7 +193,11 @@ public final class ActsPage extends JPanel {
         }
     }
 
-    /** @param by places later, negative for earlier */
+    /**
+     * Moves the chosen act, figure or element among its own.
+     *
+     * @param by places later, negative for earlier
+     */
     public void move(int by) {
         Optional<ShapePanel> shape = act.shapeInWork();
         if (shape.isPresent()) {

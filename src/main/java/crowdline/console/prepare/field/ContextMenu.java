@@ -20,7 +20,11 @@ public final class ContextMenu extends MouseAdapter {
         this.choosing = choosing;
     }
 
-    /** @param choosing chooses the row at a point */
+    /**
+     * Gives rows a menu of commands.
+     *
+     * @param choosing chooses the row at a point
+     */
     public static void on(
             JComponent rows, Function<Command, Action> actions, List<Command> commands, Consumer<Point> choosing) {
         JPopupMenu menu = new JPopupMenu();

@@ -16,7 +16,11 @@ public final class KeyOn extends AbstractAction {
         this.action = action;
     }
 
-    /** @param actions by the key, as Swing's {@code KeyStroke} reads it */
+    /**
+     * Gives keys what they do on a component.
+     *
+     * @param actions by the key, as Swing's {@code KeyStroke} reads it
+     */
     public static void all(JComponent on, Map<String, Runnable> actions) {
         actions.forEach((key, action) -> {
             on.getInputMap().put(KeyStroke.getKeyStroke(key), key);

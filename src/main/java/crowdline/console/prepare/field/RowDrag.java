@@ -25,7 +25,11 @@ public final class RowDrag extends MouseAdapter {
         void at(int from, int to);
     }
 
-    /** @param rowAt the row at a point, below 0 for none */
+    /**
+     * Lets rows be dragged.
+     *
+     * @param rowAt the row at a point, below 0 for none
+     */
     public static void on(JComponent rows, ToIntFunction<Point> rowAt, Dropped dropped) {
         RowDrag drag = new RowDrag(rowAt, dropped);
         rows.addMouseListener(drag);

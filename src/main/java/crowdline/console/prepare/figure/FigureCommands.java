@@ -27,7 +27,11 @@ public final class FigureCommands {
     private final VariantView variant;
     private final int index;
 
-    /** @param index of the chosen figure, below 0 for none */
+    /**
+     * The commands from where the choice stands.
+     *
+     * @param index of the chosen figure, below 0 for none
+     */
     public FigureCommands(Tools tools, ActView act, VariantView variant, int index) {
         this.tools = tools;
         this.act = act;
@@ -112,7 +116,11 @@ public final class FigureCommands {
         }
     }
 
-    /** @param by places later, negative for earlier */
+    /**
+     * Moves the chosen figure in the act.
+     *
+     * @param by places later, negative for earlier
+     */
     public void move(int by) {
         FigureView chosen = chosen();
         if (chosen != null) {

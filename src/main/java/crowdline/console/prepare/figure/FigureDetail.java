@@ -49,7 +49,11 @@ public final class FigureDetail extends JPanel {
     private transient @Nullable VariantView variant;
     private int index = -1;
 
-    /** @param dragged told when the chosen figure was dragged on its picture */
+    /**
+     * No figure chosen yet.
+     *
+     * @param dragged told when the chosen figure was dragged on its picture
+     */
     public FigureDetail(Appearance appearance, Tools tools, Consumer<Drag> dragged) {
         shape = new ShapePanel(appearance, tools);
         passes = new PassesPanel(appearance, tools.passes());
@@ -128,7 +132,11 @@ public final class FigureDetail extends JPanel {
         }
     }
 
-    /** @param actId of the act it is flown in */
+    /**
+     * Shows another figure.
+     *
+     * @param actId of the act it is flown in
+     */
     public void choose(String actId, int figure) {
         VariantView shown = variant;
         if (shown == null || figure < 0 || figure >= shown.figures().size()) {

@@ -38,7 +38,11 @@ public final class PinsBar extends JPanel {
     private transient FigureEdit figure = FigureEdit.NONE;
     private boolean showing;
 
-    /** @param told told what was typed or chosen, when it is done */
+    /**
+     * No figure chosen yet.
+     *
+     * @param told told what was typed or chosen, when it is done
+     */
     public PinsBar(Appearance appearance, BiConsumer<PinField, String> told) {
         this.told = told;
         worn = appearance;

@@ -171,7 +171,11 @@ public final class ShapePanel extends JPanel {
                 "Remove the " + ElementKind.of(row.element()).word() + " from {figure}", () -> shape().without(row)));
     }
 
-    /** @param by places later, negative for earlier */
+    /**
+     * Moves the chosen element in the figure.
+     *
+     * @param by places later, negative for earlier
+     */
     public void move(int by) {
         chosen().ifPresent(row -> {
             wanted = Math.max(0, Math.min(rows.size() - 1, list.getSelectedIndex() + by));

@@ -23,7 +23,11 @@ public final class Editor {
     /** An edit, and what is done once it was made, or refused. */
     private record Asked(Edit edit, Consumer<Show> done, Runnable otherwise) {}
 
-    /** @param refused told why an edit cannot be made */
+    /**
+     * Edits the show that this edits.
+     *
+     * @param refused told why an edit cannot be made
+     */
     public Editor(Editing editing, Supplier<PrepareHost> host, Consumer<String> refused) {
         this.editing = editing;
         this.host = host;
@@ -38,16 +42,26 @@ public final class Editor {
         return editing.now();
     }
 
+    /** Makes an edit. */
     public void make(Edit edit) {
         make(edit, made -> {});
     }
 
-    /** @param done told the show with it, if it was made */
+    /**
+     * Makes an edit.
+     *
+     * @param done told the show with it, if it was made
+     */
     public void make(Edit edit, Consumer<Show> done) {
         make(edit, done, () -> {});
     }
 
-    /** @param otherwise done if it was refused */
+    /**
+     * Makes an edit.
+     *
+     * @param done told the show with it, if it was made
+     * @param otherwise done if it was refused
+     */
     public void make(Edit edit, Consumer<Show> done, Runnable otherwise) {
         waiting.add(new Asked(edit, done, otherwise));
         next();
