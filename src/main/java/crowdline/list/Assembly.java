@@ -8,14 +8,19 @@ import org.jspecify.annotations.Nullable;
 
 /** Puts the pieces of a text together into lines and notes, in order. */
 final class Assembly {
+    /** A line with more pieces may list several things. */
+    private static final int MOST_SAID = 4;
+
+    private static final Names.Sense INVERTED = new Names.Sense("inverted pass", "inverted pass", false, List.of());
+
     private final Text text;
     private final GoingOn goingOn;
+    private final boolean figureEachLine;
     private final boolean figuresFromTelling;
     private final List<Draft> lines = new ArrayList<>();
     private final Asides asides;
 
-    /** Said ahead of the figure it is said of. */
-    private @Nullable Draft ahead;
+    private final Ahead ahead = new Ahead();
 
     private boolean parted;
     private boolean isAfterAll;
@@ -33,8 +38,14 @@ final class Assembly {
     private int told;
     private int figures;
 
-    /** @param figuresFromTelling whether figures are taken from sentences that tell something */
-    Assembly(Text text, Names names, boolean figuresFromTelling) {
+    /**
+     * Of a text.
+     *
+     * @param figureEachLine whether a line has one figure as a rule
+     * @param figuresFromTelling whether figures are taken from sentences that tell something
+     */
+    Assembly(Text text, Names names, boolean figureEachLine, boolean figuresFromTelling) {
+        this.figureEachLine = figureEachLine;
         this.text = text;
         this.goingOn = new GoingOn(names, text);
         this.asides = new Asides(text);
@@ -86,8 +97,11 @@ final class Assembly {
                             .equals("--");
             return;
         }
+        if (Condition.isAll(pieces.get(0).words())) {
+            pieces.stream().flatMap(piece -> piece.drafts().stream()).forEach(Draft::doubt);
+        }
         int first = 0;
-        while (first < pieces.size() && isPrelude(pieces, first, sentence)) {
+        while (first < pieces.size() && Prelude.isAt(pieces, first, sentence, text, figures == 0)) {
             first++;
         }
         for (Heard piece : pieces.subList(0, first)) {
@@ -145,32 +159,6 @@ final class Assembly {
     private static boolean isNumber(List<Heard> pieces) {
         List<Word> words = pieces.get(0).words();
         return pieces.size() == 1 && words.size() == 1 && words.get(0).number() != null;
-    }
-
-    /** Greets or tells something ahead of the figures of the same sentence. */
-    private boolean isPrelude(List<Heard> pieces, int at, Sentence sentence) {
-        Heard piece = pieces.get(at);
-        boolean more = pieces.subList(at + 1, pieces.size()).stream().anyMatch(Heard::isFigure);
-        return more
-                && !piece.isFigure()
-                && (Tone.isAside(piece, sentence)
-                        || Tone.onlyTells(piece)
-                        || (!piece.isSilent()
-                                && !piece.isDetail()
-                                && piece.words().stream().allMatch(Assembly::describes))
-                        || isHeadingPiece(piece)
-                        || isColon(piece));
-    }
-
-    private boolean isColon(Heard piece) {
-        String written = text.written()
-                .substring(piece.piece().start(), piece.piece().end())
-                .stripTrailing();
-        return figures == 0 && !piece.isSilent() && !piece.isDetail() && written.endsWith(":");
-    }
-
-    private static boolean isHeadingPiece(Heard piece) {
-        return !piece.isSilent() && !piece.isDetail() && Manner.HEADING.hasAny(piece.words());
     }
 
     private boolean isAside(Sentence sentence, List<Heard> pieces) {
@@ -238,27 +226,39 @@ final class Assembly {
         if (previous != null && goingOn.isRestOf(previous, heard)) {
             return previous;
         }
+        if (previous != null && GoingOn.isHeldInverted(previous, heard)) {
+            draft.mean(INVERTED);
+            draft.forgetNotes();
+            draft.beginAt(piece.start());
+            return addFigures(heard, null);
+        }
         if (heard.isSilent()) {
             return addSilent(piece, previous);
         }
         if (heard.isDetail()) {
             return addDetail(draft, piece, previous);
         }
+        if (previous != null && previous.isFigure() && Condition.isAll(heard.words())) {
+            previous.note(text.piece(piece.from(), piece.to()));
+            previous.doubt();
+            previous.takeIn(piece.start(), piece.end());
+            return previous;
+        }
         if (!isTimed && Tone.isAside(heard, sentence)) {
             addNote(piece.start(), piece.end());
             parted |= heard.beginsWith(Manner.PARTING);
             return previous;
         }
-        boolean describes = heard.words().stream().allMatch(Assembly::describes)
+        boolean describes = heard.words().stream().allMatch(Prelude::describes)
                 || heard.words().get(0).plain().equals("quarter")
                 || (sentence.pieces().size() < 4 && Manner.QUALIFYING.hasAny(heard.words()))
                 || Manner.QUALIFYING.has(heard.words().get(0));
         if (isFigureNext && isQuarterRollUp(heard)) {
             draft.beginAt(piece.start());
-            wait(draft);
+            ahead.add(draft);
             return null;
         }
-        if (previous != null && (describes || piece.parting() == Parting.DASH)) {
+        if (previous != null && (describes || piece.parting() == Parting.DASH || isSaidOf(previous, heard, sentence))) {
             previous.take(draft);
             previous.takeIn(piece.start(), piece.end());
             return previous;
@@ -273,14 +273,19 @@ final class Assembly {
         return line;
     }
 
+    /** "Loop, everybody loves it" in a list with one figure on a line: nothing is flown after the comma. */
+    private boolean isSaidOf(Draft previous, Heard heard, Sentence sentence) {
+        return figureEachLine
+                && previous.isFigure()
+                && heard.piece().parting() == Parting.COMMA
+                && sentence.pieces().size() <= MOST_SAID
+                && !Manner.FLOWN.hasAny(heard.words());
+    }
+
     /** "Quarter roll up, hammerhead": it is flown on the line up to what follows. */
     private static boolean isQuarterRollUp(Heard heard) {
         List<String> words = heard.words().stream().map(Word::plain).toList();
         return words.get(0).endsWith("quarter") && words.contains("roll") && words.contains("up");
-    }
-
-    private static boolean describes(Word word) {
-        return Manner.DESCRIBING.has(word) || Manner.FILLER.has(word) || word.number() != null;
     }
 
     private Draft addFigures(Heard heard, @Nullable Draft previous) {
@@ -291,7 +296,7 @@ final class Assembly {
             Draft draft = drafts.get(i);
             if (i == 0) {
                 draft.beginAt(piece.start());
-                takeAhead(draft);
+                ahead.giveTo(draft);
                 if (piece.parting() == Parting.LINE) {
                     draft.startLine();
                 }
@@ -307,17 +312,9 @@ final class Assembly {
         return end;
     }
 
-    private void takeAhead(Draft draft) {
-        if (ahead != null) {
-            draft.take(ahead);
-            draft.takeInBefore(ahead);
-            ahead = null;
-        }
-    }
-
     private Draft begun(Piece piece) {
         Draft line = new Draft(piece.start(), piece.end());
-        takeAhead(line);
+        ahead.giveTo(line);
         return line;
     }
 
@@ -326,7 +323,7 @@ final class Assembly {
             previous.takeIn(piece.start(), piece.end());
             return previous;
         }
-        wait(new Draft(piece.start(), piece.end()));
+        ahead.add(new Draft(piece.start(), piece.end()));
         return null;
     }
 
@@ -337,7 +334,7 @@ final class Assembly {
                 && !smoke
                 && !lines.isEmpty()
                 && !draft.says(Detail.HEADING)
-                && ahead == null
+                && ahead.isEmpty()
                 && piece.parting() == Parting.LINE
                 && isNumber(draft)) {
             before = lines.get(lines.size() - 1);
@@ -354,7 +351,7 @@ final class Assembly {
         }
         Draft waiting = new Draft(piece.start(), piece.end());
         waiting.take(draft);
-        wait(waiting);
+        ahead.add(waiting);
         return null;
     }
 
@@ -362,21 +359,12 @@ final class Assembly {
         return draft.says(Detail.ENTRY_KT) || draft.says(Detail.HEIGHT_FT) || draft.says(Detail.SECONDS);
     }
 
-    private void wait(Draft draft) {
-        if (ahead != null) {
-            draft.take(ahead);
-            draft.takeInBefore(ahead);
-        }
-        ahead = draft;
-    }
-
-    /** Takes what was said ahead of a figure that never came. */
+    /** Ends the list: what was said ahead of a figure that never came is said of the last. */
     void finish() {
-        Draft waiting = ahead;
+        Draft waiting = ahead.left();
         if (waiting == null) {
             return;
         }
-        ahead = null;
         if (lines.isEmpty()) {
             waiting.eachSpan(this::addNote);
         } else {

@@ -23,7 +23,8 @@ final class Bags {
 
     void put(List<Word> words, Sense sense) {
         String key = key(words, 0, words.size());
-        if (sense.weak() || !sense.choices().isEmpty() || key.indexOf(' ') < 0) {
+        boolean isOut = !words.isEmpty() && words.get(0).plain().equals("out");
+        if (isOut || sense.weak() || !sense.choices().isEmpty() || key.indexOf(' ') < 0) {
             return;
         }
         Sense before = byWords.get(key);

@@ -22,7 +22,7 @@ final class Between {
             "not");
 
     /** Stands between two names of one figure. */
-    static final Set<String> NAMING_AGAIN = Set.of("/", "aka", "the");
+    static final Set<String> NAMING_AGAIN = Set.of("/", "aka", "the", "through");
 
     /** Where on a figure an addition is flown. */
     private static final Set<String> ON_A_FIGURE =

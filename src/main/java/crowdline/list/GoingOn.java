@@ -29,6 +29,19 @@ final class GoingOn {
     /** On which part of it a roll is flown. */
     private static final Set<String> LINES = Set.of("line", "downline", "upline", "way", "up", "down", "out");
 
+    private static final Set<String> LEVEL = Set.of("straight", "and", "level", "wing", "flight");
+
+    /** What leads back the way the aircraft came. */
+    private static final Set<String> TURNING_BACK = Set.of(
+            "wing-over",
+            "stall turn",
+            "half Cuban",
+            "reverse half Cuban",
+            "half loop with roll out on top",
+            "chandelle");
+
+    private static final Set<String> BY_MEANS_OF = Set.of("with", "by", "via", "through", "using");
+
     /** What a comma stands for. */
     private static final Word AND = new Word("and", 0, 0, null);
 
@@ -64,6 +77,10 @@ final class GoingOn {
             return takenIn(previous, heard);
         }
         if (isExplained(previous, before, heard)) {
+            return takenIn(previous, heard);
+        }
+        if (isLevel(before, heard) || isWhatFor(before, heard)) {
+            previous.note(text.piece(heard.piece().from(), heard.piece().to()));
             return takenIn(previous, heard);
         }
         if (isNumberOf(previous, before, heard.words())) {
@@ -134,6 +151,47 @@ final class GoingOn {
                 ? within.figure().equals("aileron roll") && draft.says(Detail.COUNT)
                 : WITH_LINES.contains(before.figure())
                         && heard.words().stream().anyMatch(word -> LINES.contains(word.plain()));
+    }
+
+    /** "Half roll, hold it for five seconds": so long it flies on its back. */
+    static boolean isHeldInverted(Draft previous, Heard heard) {
+        Names.Sense before = previous.sense();
+        return before != null
+                && before.figure().equals("half roll")
+                && heard.drafts().get(0).says(Detail.SECONDS)
+                && Set.of("hold", "holding", "held", "stay", "staying")
+                        .contains(heard.words().get(0).plain());
+    }
+
+    /** "Wing-over - reposition to the right": what it is flown for. */
+    private static boolean isWhatFor(Names.Sense before, Heard heard) {
+        Names.Sense again = heard.drafts().get(0).sense();
+        return again != null
+                && again.figure().equals("reposition")
+                && heard.piece().parting() == Parting.DASH
+                && TURNING_BACK.contains(before.figure());
+    }
+
+    /** "I turn round with a stall turn": the last figure found is flown by this one. */
+    static boolean isWayBack(List<Found> found, Names.Sense next, List<Word> words, int at) {
+        if (found.isEmpty() || !TURNING_BACK.contains(next.figure())) {
+            return false;
+        }
+        Found last = found.get(found.size() - 1);
+        List<String> between =
+                words.subList(last.to(), at).stream().map(Word::plain).toList();
+        return last.sense().figure().equals("reposition")
+                && between.stream().anyMatch(BY_MEANS_OF::contains)
+                && between.stream().allMatch(word -> BY_MEANS_OF.contains(word) || word.equals("a"));
+    }
+
+    /** "Double snap, level": it is flown so, and nobody levels out. */
+    private static boolean isLevel(Names.Sense before, Heard heard) {
+        return (Sided.fliesAlong(before.figure())
+                        || before.figure().contains("roll")
+                        || before.figure().contains("flick"))
+                && heard.words().stream().allMatch(word -> LEVEL.contains(word.plain()))
+                && heard.words().stream().anyMatch(word -> word.plain().equals("level"));
     }
 
     /** "The avalanche, a loop with a flick on top": what the same figure is in other words. */

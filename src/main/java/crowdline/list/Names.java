@@ -4,11 +4,13 @@ import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -31,8 +33,11 @@ final class Names {
     record Named(Sense sense, int words) {}
 
     private static final String WEAK = "~";
+    private static final String ALONE = "^";
     /** Stands behind a number, so that "2 of 2" is not "22". */
     private static final String NUMBER = "#";
+
+    private static final int LONGEST_BEGINNING = 4;
     /** More are degrees. */
     private static final double MOST_ROLLS = 12;
 
@@ -41,6 +46,7 @@ final class Names {
 
     private static final Set<String> PARTS = Set.of("half", "quarter", "three-quarter");
 
+    private final Set<String> alones = new HashSet<>();
     private final Map<String, Sense> byKey = new HashMap<>();
     private final Bags bags = new Bags();
     private final List<String> figures;
@@ -89,8 +95,12 @@ final class Names {
             return;
         }
         boolean weak = called.startsWith(WEAK);
+        boolean alone = called.startsWith(ALONE);
         String figure = meant.get(0);
-        String wording = weak ? called.substring(1) : called;
+        String wording = weak || alone ? called.substring(1) : called;
+        if (alone) {
+            alones.add(key(Words.of(Words.folded(wording))));
+        }
         put(wording, new Sense(figure, isSure ? figure : wording, weak, isSure ? List.of() : meant));
     }
 
@@ -115,17 +125,21 @@ final class Names {
                     .forEach(words -> {
                         String first = words.get(0).plain().substring(0, 1) + "/";
                         String second = words.get(1).plain();
-                        for (String stroke : List.of("/", " ")) {
+                        for (String stroke : isAWord(first.charAt(0)) ? List.of("/") : List.of("/", " ")) {
                             meant.computeIfAbsent(first.charAt(0) + stroke + second, k -> new LinkedHashSet<>())
                                     .add(entry.name());
                         }
                         meant.computeIfAbsent(first + second.charAt(0), k -> new LinkedHashSet<>())
                                 .add(entry.name());
+                        beginnings(words.get(0).plain())
+                                .forEach(beginning -> meant.computeIfAbsent(
+                                                beginning + " " + second, k -> new LinkedHashSet<>())
+                                        .add(entry.name()));
                     });
         }
         meant.forEach((initials, figures) -> {
             List<Word> words = Words.of(initials);
-            if (words.size() < 2 || words.get(0).plain().length() > 1) {
+            if (words.size() < 2 || !initials.startsWith(words.get(0).plain())) {
                 return;
             }
             List<String> choices = figures.stream().limit(ListLine.MOST_CHOICES).toList();
@@ -134,6 +148,20 @@ final class Names {
                     key(words),
                     new Sense(choices.get(0), isSure ? choices.get(0) : initials, false, isSure ? List.of() : choices));
         });
+    }
+
+    /** "Sp" and "spl" of "split"; none that is a word. */
+    private static Stream<String> beginnings(String word) {
+        return IntStream.range(2, Math.min(LONGEST_BEGINNING, word.length() - 1) + 1)
+                .mapToObj(length -> word.substring(0, length))
+                .filter(beginning -> beginning.chars().allMatch(Character::isLetter)
+                        && !Manner.isAny(beginning)
+                        && !Words.spellings().contains(beginning));
+    }
+
+    /** "I turn round" is no Immelmann turn. */
+    private static boolean isAWord(char initial) {
+        return initial == 'i' || initial == 'a';
     }
 
     /** "lazyeight", though "eight" alone is a number. */
@@ -199,11 +227,20 @@ final class Names {
             Sense sense = byKey.get(isSilent(plain) ? key + plain : key.toString());
             if (sense != null
                     && (weakToo || !sense.weak())
+                    && (!alones.contains(key.toString()) || isAlone(words, from, i))
                     && (!isPart(words, from) || LINES.contains(words.get(from).plain()))) {
                 found = new Named(sense, i + 1 - from);
             }
         }
         return found;
+    }
+
+    /** Whether beside these words there is nothing but numbers. */
+    private static boolean isAlone(List<Word> words, int first, int last) {
+        return IntStream.range(0, words.size())
+                .allMatch(i -> (first <= i && i <= last)
+                        || words.get(i).number() != null
+                        || Character.isDigit(words.get(i).plain().charAt(0)));
     }
 
     /** The "s" of "12 s roll" is no initial. */

@@ -162,7 +162,10 @@ final class PieceReader {
                 named = null;
             }
             if (named != null) {
-                found.add(new Found(named.sense(), i, i + named.words()));
+                int begin = GoingOn.isWayBack(found, named.sense(), words, i)
+                        ? found.remove(found.size() - 1).from()
+                        : i;
+                found.add(new Found(named.sense(), begin, i + named.words()));
                 i += named.words();
             } else {
                 i++;
@@ -265,6 +268,8 @@ final class PieceReader {
         }
         if (found.isEmpty()) {
             keepSmokeInNames(plain);
+        } else {
+            Condition.hide(words, found.get(0).to(), plain);
         }
         boolean[] said = sayings.take(draft, plain, extras);
         for (int i = 0; i < said.length; i++) {

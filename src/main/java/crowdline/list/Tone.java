@@ -7,6 +7,9 @@ import java.util.stream.Collectors;
 
 /** Tells what belongs to a list from what is said around it. */
 final class Tone {
+    /** A sentence that says more of the like tells something. */
+    private static final int MOST_TOLD_OF_A_CONDITION = 3;
+
     private Tone() {}
 
     /**
@@ -72,12 +75,32 @@ final class Tone {
             return false;
         }
         boolean leads = pieces.get(0).drafts().get(0).leads();
+        boolean leadsAfterACondition = Condition.isAll(pieces.get(0).words())
+                && pieces.size() > 1
+                && pieces.get(1).isFigure()
+                && !Manner.SENTENCE.hasAny(pieces.get(1).words());
+        if (leadsAfterACondition) {
+            return false;
+        }
+        if (leads && told <= MOST_TOLD_OF_A_CONDITION && isOnCondition(pieces)) {
+            return false;
+        }
         long silent =
                 pieces.stream().mapToLong(p -> Manner.FILLER.count(p.words())).sum();
         long understood = Math.max(0, words - open - silent);
         return (doubts >= 1 && doubts + told >= 2 && open >= 2 && (told >= 1 || !leads))
                 || (told >= 1 && open >= 4 && open + told > understood)
                 || open > 2 * understood + 4;
+    }
+
+    /** "Torque roll, if the engine is happy": it is in the list, whatever it depends on. */
+    private static boolean isOnCondition(List<Heard> pieces) {
+        List<Word> words =
+                pieces.stream().flatMap(piece -> piece.words().stream()).toList();
+        int condition = Condition.in(words, 0);
+        return condition > 0
+                && condition < words.size()
+                && words.subList(0, condition).stream().noneMatch(Manner.DOUBT::has);
     }
 
     private static final Pattern OWN_TIME =

@@ -190,7 +190,7 @@ class ListReaderTest {
 
     @Test
     void aListInAnotherLanguageAsksWhetherItIsEnglish() {
-        FigureList list = READER.read("Kehre\nMännchen\nTrudeln\nRückenflug\n".repeat(10));
+        FigureList list = READER.read("Silmukka\nHidas kierre\nSyöksy\nKaarto\n".repeat(10));
 
         assertThat(list.findings()).singleElement().satisfies(f -> {
             assertThat(f.severity()).isEqualTo(Severity.ERROR);

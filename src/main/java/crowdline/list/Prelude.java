@@ -1,0 +1,70 @@
+package crowdline.list;
+
+import crowdline.list.Tone.Heard;
+import java.util.List;
+import java.util.Set;
+
+/** What stands ahead of the figures of a sentence and is none: a greeting, a heading, "if the cloud allows". */
+final class Prelude {
+    private static final Set<String> WHO = Set.of(
+            "solo",
+            "soloist",
+            "solos",
+            "synchro",
+            "pair",
+            "duo",
+            "singleton",
+            "leader",
+            "lead",
+            "team",
+            "wingman",
+            "wingmen",
+            "all",
+            "both",
+            "everyone",
+            "main",
+            "section",
+            "formation",
+            "number",
+            "aircraft");
+
+    private Prelude() {}
+
+    /**
+     * Whether a piece is one.
+     *
+     * @param at which of the pieces
+     * @param isFirst whether no figure came yet
+     */
+    static boolean isAt(List<Heard> pieces, int at, Sentence sentence, Text text, boolean isFirst) {
+        Heard piece = pieces.get(at);
+        if (piece.isFigure() || pieces.subList(at + 1, pieces.size()).stream().noneMatch(Heard::isFigure)) {
+            return false;
+        }
+        if (Tone.isAside(piece, sentence) || Tone.onlyTells(piece) || Condition.isAll(piece.words())) {
+            return true;
+        }
+        return !piece.isSilent()
+                && !piece.isDetail()
+                && (piece.words().stream().allMatch(Prelude::describes)
+                        || Manner.HEADING.hasAny(piece.words())
+                        || (endsWithAColon(piece, text) && (isFirst || isWhoFlies(piece))));
+    }
+
+    private static boolean endsWithAColon(Heard piece, Text text) {
+        return text.written()
+                .substring(piece.piece().start(), piece.piece().end())
+                .stripTrailing()
+                .endsWith(":");
+    }
+
+    /** "Synchro pair: mirror." */
+    private static boolean isWhoFlies(Heard piece) {
+        return piece.words().stream().allMatch(word -> WHO.contains(word.plain()) || word.number() != null);
+    }
+
+    /** Whether a word says how something is, not what. */
+    static boolean describes(Word word) {
+        return Manner.DESCRIBING.has(word) || Manner.FILLER.has(word) || word.number() != null;
+    }
+}
