@@ -301,6 +301,7 @@ final class Assembly {
                     draft.startLine();
                 }
             }
+            GoingOn.landUnderCanopy(lines, draft);
             if (last == null || !goingOn.isBeginningOf(last, draft, isEnd && i == drafts.size() - 1)) {
                 lines.add(draft);
                 figures++;

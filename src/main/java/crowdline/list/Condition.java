@@ -5,7 +5,8 @@ import java.util.Set;
 
 /** What a figure depends on: "a vertical roll if she is feeling strong", "spin, if the cloud is above 3,000 ft". */
 final class Condition {
-    private static final Set<String> IF = Set.of("if", "unless", "provided", "providing");
+    private static final Set<String> IF =
+            Set.of("if", "unless", "provided", "providing", "depend", "depends", "depending", "subject");
 
     private Condition() {}
 

@@ -19,7 +19,8 @@ final class Formations {
                     + "(?:\\d+ ship |\\d+ aircraft )?(?:vic|echelon(?: left| right)?|arrowhead|delta|line abreast|line astern)"
                     + "|\\d+ ship(?: formation)?"
                     + "|(?:diamond|box|finger|card|arrow|swan) (?:\\d+|formation)"
-                    + "|(?<=(?:in|as) (?:a |the )?)(?:diamond|arrow)"
+                    + "|(?<=(?:in|as) (?:a |the )?)(?:diamond|arrow|swan|card|finger)"
+                    + "|(?<=(?:in|as) )box"
                     + ")(?: \\d+)?(?: formation)?",
             Formations::fly);
 

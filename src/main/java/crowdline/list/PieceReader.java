@@ -9,11 +9,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads one piece of a list: a stretch of text between two commas, line ends, or words such as "then". */
 final class PieceReader {
-    /** What may stand ahead of the last figure of a piece. */
-    private static final Set<String> JOINING = Set.of("and", "/");
-
-    private static final Set<String> PARTS = Set.of("half", "quarter", "three-quarter");
-
     private static final Set<String> AFTER_SMOKE = Set.of("on", "off", "out", "stop", "end", "system", "go", "running");
     private static final Set<String> BEFORE_SMOKE = Set.of("no", "without", "minus", "with", "trailing");
 
@@ -30,10 +25,12 @@ final class PieceReader {
     private final Names names;
     private final Spelling spelling;
     private final Sayings sayings = new Sayings();
+    private final Naming naming;
 
     PieceReader(Names names, Spelling spelling) {
         this.names = names;
         this.spelling = spelling;
+        this.naming = new Naming(names, sayings);
     }
 
     /**
@@ -46,7 +43,7 @@ final class PieceReader {
     List<Draft> read(Text text, int from, int to) {
         List<Word> words = text.words(from, to);
         List<Word> spelt = countsAhead(words.stream().map(this::surelySpelt).toList());
-        List<Found> found = isArriving(text, spelt) ? named(spelt, true) : named(spelt);
+        List<Found> found = isArriving(text, spelt) ? naming.of(spelt, true) : naming.of(spelt);
         if (found.size() == 2 && isOne(spelt, found)) {
             Draft draft = draft(text, spelt, List.of(found.get(1)), from, to);
             draft.orElse(
@@ -113,77 +110,6 @@ final class PieceReader {
                 : spelling.nearest(word).map(word::spelt).orElse(word);
     }
 
-    private List<Found> named(List<Word> words) {
-        List<Found> strong = named(words, false);
-        return strong.isEmpty() && !isDetail(words) ? named(words, true) : strong;
-    }
-
-    /** "2 turns" are those of a spin. */
-    private static boolean isCountOfTurns(List<Word> words, int at) {
-        Double number = at == 0 ? null : words.get(at - 1).number();
-        return words.get(at).plain().equals("turn") && number != null && number <= 20;
-    }
-
-    /** Whether every word says something of a figure that stands elsewhere. */
-    private boolean isDetail(List<Word> words) {
-        Draft draft = new Draft(0, 0);
-        boolean[] taken = sayings.take(draft, words.stream().map(Word::plain).toList(), words.size());
-        for (int i = 0; i < taken.length; i++) {
-            if (!taken[i] && !LeftOver.isSilent(words.get(i))) {
-                return false;
-            }
-        }
-        return draft.saysAnything();
-    }
-
-    private List<Found> named(List<Word> words, boolean weakToo) {
-        List<Found> found = new ArrayList<>();
-        int i = 0;
-        while (i < words.size()) {
-            boolean isLast = !found.isEmpty()
-                    && (JOINING.contains(words.get(i - 1).plain())
-                            || (found.get(found.size() - 1).to() == i
-                                    && words.get(i).plain().equals("land")));
-            List<Word> ofAName = words.subList(0, Between.beforeHowItEnds(words, i));
-            Names.Named named = names.at(ofAName, i, weakToo || isLast || isPullingUp(words, i));
-            Names.Named anyOrder = names.anyOrderAt(ofAName, i);
-            if (anyOrder != null && (named == null || anyOrder.words() > named.words())) {
-                named = anyOrder;
-            }
-            if (named != null && weakToo && isCountOfTurns(words, i)) {
-                named = null;
-            }
-            if (named != null
-                    && named.sense().weak()
-                    && !weakToo
-                    && i + named.words() < words.size()
-                    && !(isLast && words.get(i + named.words()).plain().equals("and"))
-                    && !isPullingUp(words, i)) {
-                named = null;
-            }
-            if (named != null) {
-                int begin = GoingOn.isWayBack(found, named.sense(), words, i)
-                        ? found.remove(found.size() - 1).from()
-                        : i;
-                found.add(new Found(named.sense(), begin, i + named.words()));
-                i += named.words();
-            } else {
-                i++;
-            }
-        }
-        return found;
-    }
-
-    /** "Pull up and stall turn", "pull up half roll": both are figures, though to pull up begins many a one. */
-    private static boolean isPullingUp(List<Word> words, int at) {
-        return at == 0
-                && words.size() > 3
-                && words.get(0).plain().startsWith("pull")
-                && words.get(1).plain().equals("up")
-                && (words.get(2).plain().equals("and")
-                        || PARTS.contains(words.get(2).plain()));
-    }
-
     /** Words of everyday English are taken for misspelt figures only where nothing else is left of the piece. */
     private @Nullable Draft guessed(Text text, List<Word> words, Draft read, int from, int to) {
         boolean stands = (read.says(Detail.ENTRY_KT) && !read.isFigure())
@@ -197,7 +123,7 @@ final class PieceReader {
                         ? word
                         : spelling.nearest(word).map(word::spelt).orElse(word))
                 .toList();
-        List<Found> found = spelt.equals(words) ? List.of() : named(spelt);
+        List<Found> found = spelt.equals(words) ? List.of() : naming.of(spelt);
         if (found.size() != 1) {
             return null;
         }

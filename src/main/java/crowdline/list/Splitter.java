@@ -28,7 +28,7 @@ final class Splitter {
             + "|(?<dash>\\t+|\\|+| {3,}(?=\\S)|\\s[-–—]+\\s|:(?=\\s|$))");
 
     private static final Pattern SHORTENED = Pattern.compile(
-            ".*\\b(?:w|approx|sec|secs|min|mins|max|ft|kt|kts|pt|rev|inv|neg|no|deg|e\\.?g|i\\.?e|incl|alt|approx|ca|hes|fig|mr|mrs|dr)",
+            ".*\\b(?:w|approx|sec|secs|min|mins|max|ft|kt|kts|pt|rev|inv|neg|no|deg|e\\.?g|i\\.?e|incl|alt|perf|perform|ht|spd|hgt|lt|rt|vert|hor|horiz|opp|sq|repos|ca|hes|fig|mr|mrs|dr)",
             Pattern.DOTALL);
 
     private static final Pattern PULLS_UP = Pattern.compile(".*\\b(?:pull(?:s|ing)?|up)\\s*", Pattern.DOTALL);

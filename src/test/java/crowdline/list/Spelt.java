@@ -24,15 +24,20 @@ record Spelt(String text, String expected) {
             "count", "place", "side", "flies", "height", "entry", "seconds", "smoke", "note", "unsure", "choices");
 
     static Stream<Spelt> rows(String file) {
+        return written(file).stream().filter(row -> !row.startsWith("#")).map(Spelt::row);
+    }
+
+    /** The rows of a table and the remarks between them, which begin with #. */
+    static List<String> written(String file) {
         try (BufferedReader in = new BufferedReader(new InputStreamReader(
                 Objects.requireNonNull(Spelt.class.getResourceAsStream(file), file), StandardCharsets.UTF_8))) {
-            return in.lines().filter(row -> !row.isBlank() && !row.startsWith("#")).map(Spelt::row).toList().stream();
+            return in.lines().filter(row -> !row.isBlank()).toList();
         } catch (IOException e) {
             throw new UncheckedIOException(file, e);
         }
     }
 
-    private static Spelt row(String row) {
+    static Spelt row(String row) {
         int bar = row.indexOf(" | ");
         String text = row.substring(0, bar)
                 .replace("\\n", "\n")
