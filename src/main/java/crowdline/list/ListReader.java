@@ -107,7 +107,7 @@ public final class ListReader {
                 .filter(count -> count > 0)
                 .toList();
         return figures.size() >= LEAST_LINES
-                && figures.stream().filter(count -> count == 1).count() * 3 >= figures.size() * 2;
+                && figures.stream().filter(count -> count == 1).count() * 3 >= figures.size() * 2L;
     }
 
     private static boolean hasWord(String written) {
