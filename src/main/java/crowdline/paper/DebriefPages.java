@@ -52,6 +52,7 @@ final class DebriefPages {
         flow.gap(type.pt(4));
         flow.text("thanks", DebriefSheet.thanks(debrief), type.words());
         DebriefSheet.incidents(debrief, flown.hour()).forEach(i -> flow.text("incident", i, type.words()));
+        DebriefSheet.announcements(debrief, flown.hour()).forEach(a -> flow.text("announcement", a, type.words()));
         section("To change", 0);
         if (debrief.changes().isEmpty()) {
             flow.text("change", "Nothing stands out.", type.words());

@@ -7,6 +7,7 @@ import crowdline.live.debrief.Debrief.RemarkRun;
 import crowdline.live.debrief.Debrief.Run;
 import crowdline.live.debrief.Debrief.Told;
 import crowdline.live.event.Source;
+import crowdline.live.state.Announced;
 import crowdline.live.state.IncidentSpan;
 import crowdline.live.state.Note;
 import crowdline.show.figure.RemarkKind;
@@ -54,6 +55,7 @@ public final class DebriefSheet {
         }
         lines.add(thanks(debrief));
         lines.addAll(incidents(debrief, hour));
+        lines.addAll(announcements(debrief, hour));
         lines.addAll(notes(debrief, hour));
         lines.add("");
         lines.add(debrief.changes().isEmpty() ? "To change: nothing stands out." : "To change:");
@@ -143,6 +145,21 @@ public final class DebriefSheet {
             return List.of("Incident page: not opened");
         }
         return debrief.incidents().stream().map(i -> incident(i, hour)).toList();
+    }
+
+    /** One line for each time an announcement was shown; of one that was read out, what was said. */
+    public static List<String> announcements(Debrief debrief, DoubleFunction<LocalTime> hour) {
+        return debrief.announcements().stream()
+                .map(page -> announcement(page, hour))
+                .toList();
+    }
+
+    private static String announcement(Announced.Page page, DoubleFunction<LocalTime> hour) {
+        Double readAtS = page.readAtS();
+        String shown = "Announcement: " + page.occasion() + ", shown " + HOUR.format(hour.apply(page.shownAtS()));
+        return readAtS == null
+                ? shown + ", not marked as read"
+                : shown + ", read out " + HOUR.format(hour.apply(readAtS)) + ": " + String.join(" ", page.words());
     }
 
     private static String incident(IncidentSpan span, DoubleFunction<LocalTime> hour) {

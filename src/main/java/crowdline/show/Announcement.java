@@ -22,7 +22,12 @@ public record Announcement(
         String occasion,
         List<String> words,
         @Nullable String agreedWith) {
-    private static final Pattern BLANK = Pattern.compile("\\[([^\\[\\]]+)\\]");
+    private static final Pattern CLOSED = Pattern.compile("\\[([^\\[\\]]+)\\]");
+    /** Also one that nobody closed, which goes to the end: nobody may read out what somebody meant to be filled in. */
+    private static final Pattern BLANK = Pattern.compile("\\[(?:([^\\[\\]]+)(?:\\]|$|(?=\\[))|\\])");
+
+    /** What a blank asks for that does not say it. */
+    private static final String UNNAMED = "what belongs here";
 
     public Announcement {
         Most.mustBeText("announcement id", id);
@@ -48,11 +53,24 @@ public record Announcement(
         return Incident.agreement(isAgreed() ? agreedWith : null);
     }
 
+    /** Whether a square bracket belongs to no other, or nothing is between two. */
+    public boolean hasLooseBracket() {
+        return words.stream()
+                .map(paragraph -> CLOSED.matcher(paragraph).replaceAll(""))
+                .anyMatch(rest -> rest.contains("[") || rest.contains("]"));
+    }
+
+    /** Whether anything must be put in that is not among these. */
+    public boolean lacks(Map<String, String> filled) {
+        return blanks().stream()
+                .anyMatch(blank -> filled.getOrDefault(blank, "").isBlank());
+    }
+
     /** What must be put in before it is read out, in the order it comes, each once; without the brackets. */
     public List<String> blanks() {
         return words.stream()
                 .flatMap(paragraph -> BLANK.matcher(paragraph).results())
-                .map(found -> found.group(1))
+                .map(Announcement::asks)
                 .distinct()
                 .toList();
     }
@@ -68,8 +86,13 @@ public record Announcement(
                 .toList();
     }
 
+    private static String asks(MatchResult found) {
+        String asked = found.group(1) == null ? "" : found.group(1).strip();
+        return asked.isEmpty() ? UNNAMED : asked;
+    }
+
     private static String put(MatchResult found, Map<String, String> filled) {
-        String said = filled.getOrDefault(found.group(1), "");
+        String said = filled.getOrDefault(asks(found), "");
         return Matcher.quoteReplacement(said.isBlank() ? found.group() : said.strip());
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import crowdline.live.debrief.Debrief;
 import crowdline.live.event.Source;
+import crowdline.live.state.Announced;
 import crowdline.loaded.ActPlans;
 import crowdline.loaded.ShowLookup;
 import crowdline.measure.Measures;
@@ -221,6 +222,7 @@ class PaperTest {
                         "a", PaperShows.LONG_WORD, "full", 2, 0, null, 600.0, figures, List.of(), remarks)),
                 remarks,
                 List.of(),
+                List.of(new Announced.Page("lost", PaperShows.HEBREW, 3, 60.0, List.of(PaperShows.LONG_NAME))),
                 List.of(),
                 List.of("Change this. " + PaperShows.LONG_NAME));
         Show show = PaperShows.withATransit();
@@ -237,6 +239,7 @@ class PaperTest {
         assertThat(wrongOn(SheetKind.DEBRIEF, told)).isEmpty();
         assertThat(wrongOn(SheetKind.QUESTIONS, asked)).isEmpty();
         assertThat(said(blocks(told), "figure SWAPPED")).contains("(swapped)", "byclockheld77s");
+        assertThat(said(blocks(told), "announcement")).contains("shown12:00:00,readout12:00:00");
         assertThat(said(blocks(asked), "question")).contains("betweenthefigures");
     }
 

@@ -14,10 +14,29 @@ class AnnouncementTest {
 
     @Test
     void blanksAreToldOnceEachInTheOrderTheyCome() {
-        assertThat(of("At [where], [age and sex].", "Again at [where]. [] and [open")
-                        .blanks())
+        assertThat(of("At [where], [ age and sex ].", "Again at [where].").blanks())
                 .containsExactly("where", "age and sex");
         assertThat(of("Good night.").blanks()).isEmpty();
+    }
+
+    @Test
+    void aBracketThatIsLeftOpenIsABlankToItsEnd() {
+        Announcement open = of("A girl [age, at [where].", "Please [come to", "Or [].");
+        assertThat(open.blanks()).containsExactly("age, at", "where", "come to", "what belongs here");
+        assertThat(open.words(Map.of("age, at", "of six, at", "come to", "come now.")))
+                .containsExactly("A girl of six, at[where].", "Please come now.", "Or [].");
+        assertThat(open.hasLooseBracket()).isTrue();
+        assertThat(of("At [where].").hasLooseBracket()).isFalse();
+        assertThat(of("At where].").hasLooseBracket()).isTrue();
+    }
+
+    @Test
+    void whatIsStillMissingIsTold() {
+        Announcement two = of("At [where], [age].");
+        assertThat(two.lacks(Map.of("where", "the gate"))).isTrue();
+        assertThat(two.lacks(Map.of("where", "the gate", "age", " "))).isTrue();
+        assertThat(two.lacks(Map.of("where", "the gate", "age", "six"))).isFalse();
+        assertThat(of("Good night.").lacks(Map.of())).isFalse();
     }
 
     @Test

@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleFunction;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Says what the Debrief place shows. Pure. */
@@ -52,7 +53,10 @@ public final class DebriefPresenter {
                 debrief.showTitle(),
                 all ? new Mark(Form.DISC, Tone.GOOD, thanks) : new Mark(Form.DIAMOND, Tone.CAUTION, thanks),
                 debrief.runs().stream().map(r -> run(r, hour)).toList(),
-                DebriefSheet.incidents(debrief, hour),
+                Stream.concat(
+                                DebriefSheet.incidents(debrief, hour).stream(),
+                                DebriefSheet.announcements(debrief, hour).stream())
+                        .toList(),
                 changes,
                 debrief.runs().isEmpty()
                         ? "No act has been flown yet. Press F5 for Live and Space as each figure begins; what was flown"

@@ -1,6 +1,7 @@
 package crowdline.live.debrief;
 
 import crowdline.live.event.Source;
+import crowdline.live.state.Announced;
 import crowdline.live.state.IncidentSpan;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.Note;
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param runs acts that were flown, in the order flown; the last may still be in the air
  * @param remarks remarks of the show, which belong to no act
  * @param incidents when the incident page was open
+ * @param announcements when which announcement was shown, and read out
  * @param notes what was written down
  * @param changes what to change, each in one sentence
  */
@@ -26,6 +28,7 @@ public record Debrief(
         List<Run> runs,
         List<RemarkRun> remarks,
         List<IncidentSpan> incidents,
+        List<Announced.Page> announcements,
         List<Note> notes,
         List<String> changes) {
 
@@ -144,6 +147,7 @@ public record Debrief(
         runs = List.copyOf(runs);
         remarks = List.copyOf(remarks);
         incidents = List.copyOf(incidents);
+        announcements = List.copyOf(announcements);
         notes = List.copyOf(notes);
         changes = List.copyOf(changes);
     }
@@ -166,6 +170,7 @@ public record Debrief(
                         .map(r -> DebriefRuns.remark(r, null, state.talk().entries().stream()))
                         .toList(),
                 state.incidents(),
+                state.announced().pages(),
                 state.notes(),
                 new DebriefChanges(show, sources).of(runs, state));
     }

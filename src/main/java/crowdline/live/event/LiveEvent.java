@@ -8,6 +8,7 @@ public sealed interface LiveEvent
                 FlightEvent,
                 TalkEvent,
                 IncidentEvent,
+                AnnouncementEvent,
                 LiveEvent.NoteMade,
                 LiveEvent.NoteWritten,
                 LiveEvent.Undone {

@@ -1,5 +1,6 @@
 package crowdline.live.state;
 
+import crowdline.live.event.AnnouncementEvent;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.LiveEvent;
@@ -34,6 +35,9 @@ public final class Live {
         if (event instanceof LiveEvent.NoteWritten written) {
             return written(state, written.text());
         }
+        if (event instanceof AnnouncementEvent announcement) {
+            return announced(state, announcement);
+        }
         if (event instanceof IncidentEvent incident) {
             return incident(state, incident);
         }
@@ -60,6 +64,15 @@ public final class Live {
         Note newest = notes.remove(notes.size() - 1);
         notes.add(new Note(newest.atS(), text, newest.actId(), newest.figureId()));
         return new Step.Moved(state.withNotes(notes));
+    }
+
+    /** The organiser's words are there whatever goes on, the incident page too. */
+    private static Step announced(LiveState state, AnnouncementEvent event) {
+        LiveState next = state.withAnnounced(state.announced().next(event));
+        return new Step.Moved(
+                event instanceof AnnouncementEvent.AnnouncementRead
+                        ? next.plusTakeBack(TakeBack.ofAnnounced(event, state.announced()))
+                        : next);
     }
 
     private static Step flight(LiveState state, FlightEvent event) {
@@ -146,6 +159,9 @@ public final class Live {
         }
         if (last.day() != null) {
             back = back.withDay(last.day());
+        }
+        if (last.announced() != null) {
+            back = back.withAnnounced(last.announced());
         }
         if (last.course() != null) {
             back = back.withCourse(FigureSteps.confirmed(last.course(), atS));

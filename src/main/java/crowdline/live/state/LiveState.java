@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param course where the aircraft is in its act, and what was flown
  * @param talk what was said
  * @param incidents when the incident page was open; the last one may still be
+ * @param announced which announcements were shown and read out
  * @param notes what was written down
  * @param takeBacks what can be taken back, the most recent last
  */
@@ -25,6 +26,7 @@ public record LiveState(
         Course course,
         Talk talk,
         List<IncidentSpan> incidents,
+        Announced announced,
         List<Note> notes,
         List<TakeBack> takeBacks) {
 
@@ -39,7 +41,7 @@ public record LiveState(
 
     /** Before a show is opened. */
     public static LiveState initial() {
-        return new LiveState(null, Day.NONE, Course.NONE, Talk.NONE, List.of(), List.of(), List.of());
+        return new LiveState(null, Day.NONE, Course.NONE, Talk.NONE, List.of(), Announced.NONE, List.of(), List.of());
     }
 
     /** Ids of the acts in running order, cancelled ones among them. */
@@ -119,31 +121,35 @@ public record LiveState(
     }
 
     LiveState withShow(String title, Day next) {
-        return new LiveState(title, next, course, talk, incidents, notes, takeBacks);
+        return new LiveState(title, next, course, talk, incidents, announced, notes, takeBacks);
     }
 
     LiveState withDay(Day next) {
-        return new LiveState(showTitle, next, course, talk, incidents, notes, takeBacks);
+        return new LiveState(showTitle, next, course, talk, incidents, announced, notes, takeBacks);
     }
 
     LiveState withCourse(Course next) {
-        return new LiveState(showTitle, day, next, talk, incidents, notes, takeBacks);
+        return new LiveState(showTitle, day, next, talk, incidents, announced, notes, takeBacks);
     }
 
     LiveState withTalk(Talk next) {
-        return new LiveState(showTitle, day, course, next, incidents, notes, takeBacks);
+        return new LiveState(showTitle, day, course, next, incidents, announced, notes, takeBacks);
     }
 
     LiveState withIncidents(List<IncidentSpan> next) {
-        return new LiveState(showTitle, day, course, talk, next, notes, takeBacks);
+        return new LiveState(showTitle, day, course, talk, next, announced, notes, takeBacks);
+    }
+
+    LiveState withAnnounced(Announced next) {
+        return new LiveState(showTitle, day, course, talk, incidents, next, notes, takeBacks);
     }
 
     LiveState withNotes(List<Note> next) {
-        return new LiveState(showTitle, day, course, talk, incidents, next, takeBacks);
+        return new LiveState(showTitle, day, course, talk, incidents, announced, next, takeBacks);
     }
 
     LiveState withTakeBacks(List<TakeBack> next) {
-        return new LiveState(showTitle, day, course, talk, incidents, notes, next);
+        return new LiveState(showTitle, day, course, talk, incidents, announced, notes, next);
     }
 
     LiveState plusTakeBack(TakeBack more) {

@@ -12,37 +12,43 @@ import org.jspecify.annotations.Nullable;
  * @param talk what was said before it, or null if it did not change that
  * @param notes the notes before it, or null if it was none
  * @param day the running order before it, or null if it did not change that
+ * @param announced the announcements before it, or null if it did not change them
  */
 public record TakeBack(
         LiveEvent event,
         @Nullable Course course,
         @Nullable Talk talk,
         @Nullable List<Note> notes,
-        @Nullable Day day) {
+        @Nullable Day day,
+        @Nullable Announced announced) {
     public TakeBack {
         notes = notes == null ? null : List.copyOf(notes);
     }
 
     TakeBack(LiveEvent event, @Nullable Course course, @Nullable Talk talk) {
-        this(event, course, talk, null, null);
+        this(event, course, talk, null, null, null);
     }
 
     static TakeBack ofNotes(LiveEvent event, List<Note> notes) {
-        return new TakeBack(event, null, null, notes, null);
+        return new TakeBack(event, null, null, notes, null, null);
     }
 
     static TakeBack ofDay(LiveEvent event, Day day) {
-        return new TakeBack(event, null, null, null, day);
+        return new TakeBack(event, null, null, null, day, null);
+    }
+
+    static TakeBack ofAnnounced(LiveEvent event, Announced announced) {
+        return new TakeBack(event, null, null, null, null, announced);
     }
 
     /** With the course before it as well. */
     TakeBack with(Course before) {
-        return new TakeBack(event, before, talk, notes, day);
+        return new TakeBack(event, before, talk, notes, day, announced);
     }
 
     /** False once the clock or the aircraft has moved the act on since: nobody expects to be thrown back that far. */
     boolean isPossible() {
-        return course != null || talk != null || notes != null || day != null;
+        return course != null || talk != null || notes != null || day != null || announced != null;
     }
 
     /** After a step that no hand made. */

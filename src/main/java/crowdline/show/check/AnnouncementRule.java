@@ -5,9 +5,7 @@ import crowdline.show.Show;
 import crowdline.show.bounds.Written;
 import crowdline.show.catalogue.Catalogue;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 
 /** Words for occasions that nobody can plan are agreed, and what is to be filled in can be told from what is said. */
 final class AnnouncementRule implements ShowRule {
@@ -26,7 +24,7 @@ final class AnnouncementRule implements ShowRule {
                                 + " agreedWith",
                         path));
             }
-            if (leavesABracketOpen(one)) {
+            if (one.hasLooseBracket()) {
                 findings.accept(new Finding(
                         Severity.WARNING,
                         "announcement-with-a-loose-bracket",
@@ -35,10 +33,5 @@ final class AnnouncementRule implements ShowRule {
                         path + ".words"));
             }
         }
-    }
-
-    private static boolean leavesABracketOpen(Announcement one) {
-        Map<String, String> filled = one.blanks().stream().collect(Collectors.toMap(blank -> blank, blank -> "x"));
-        return one.words(filled).stream().anyMatch(said -> said.contains("[") || said.contains("]"));
     }
 }

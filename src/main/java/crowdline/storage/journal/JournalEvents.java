@@ -4,6 +4,7 @@ import static crowdline.storage.journal.EventKind.clock;
 import static crowdline.storage.journal.EventKind.texts;
 import static crowdline.storage.journal.EventKind.textsIfAny;
 
+import crowdline.live.event.AnnouncementEvent;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.LiveEvent;
@@ -44,6 +45,7 @@ final class JournalEvents {
         flight();
         aircraft();
         talk();
+        announcements();
         rest();
     }
 
@@ -199,6 +201,30 @@ final class JournalEvents {
                 TalkEvent.FillerTaken.class,
                 (e, of) -> of.put("remarkId", e.remarkId()).put("form", FORM.of(e.form())),
                 (atS, of) -> new TalkEvent.FillerTaken(atS, of.text("remarkId"), of.choice("form", FORM))));
+    }
+
+    private void announcements() {
+        add(EventKind.of(
+                "AnnouncementShown",
+                AnnouncementEvent.AnnouncementShown.class,
+                (e, of) -> of.put("announcementId", e.announcementId()).put("occasion", e.occasion()),
+                (atS, of) ->
+                        new AnnouncementEvent.AnnouncementShown(atS, of.text("announcementId"), of.text("occasion"))));
+        add(EventKind.of(
+                "BlankFilled",
+                AnnouncementEvent.BlankFilled.class,
+                (e, of) -> of.put("announcementId", e.announcementId())
+                        .put("blank", e.blank())
+                        .put("said", e.said()),
+                (atS, of) -> new AnnouncementEvent.BlankFilled(
+                        atS, of.text("announcementId"), of.text("blank"), of.text("said"))));
+        add(EventKind.of(
+                "AnnouncementRead",
+                AnnouncementEvent.AnnouncementRead.class,
+                (e, of) -> texts(
+                        of.put("announcementId", e.announcementId()).put("occasion", e.occasion()), "words", e.words()),
+                (atS, of) -> new AnnouncementEvent.AnnouncementRead(
+                        atS, of.text("announcementId"), of.text("occasion"), of.texts("words"))));
     }
 
     private void rest() {

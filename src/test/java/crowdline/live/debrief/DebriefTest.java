@@ -7,6 +7,7 @@ import crowdline.console.live.SmallShow;
 import crowdline.live.debrief.Debrief.Fate;
 import crowdline.live.debrief.Debrief.FigureRun;
 import crowdline.live.debrief.Debrief.Told;
+import crowdline.live.event.AnnouncementEvent;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
@@ -17,6 +18,7 @@ import crowdline.live.state.LiveState;
 import crowdline.live.state.Step;
 import crowdline.patter.Plan;
 import crowdline.patter.Unplaced;
+import crowdline.sheet.DebriefSheet;
 import crowdline.show.Show;
 import crowdline.show.figure.RemarkForm;
 import crowdline.show.figure.RemarkKind;
@@ -24,6 +26,7 @@ import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
 import crowdline.timing.Pass;
 import java.time.Instant;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -362,5 +365,18 @@ class DebriefTest {
         return debrief().runs().get(run).remarks().stream()
                 .map(Debrief.RemarkRun::told)
                 .toList();
+    }
+
+    @Test
+    void announcementsAreProvedByTheirTimesAndWords() {
+        chosen(0);
+        happens(
+                new AnnouncementEvent.AnnouncementShown(100, "lost", "Lost child"),
+                new AnnouncementEvent.AnnouncementRead(130, "lost", "Lost child", List.of("A girl waits.", "Come.")),
+                new AnnouncementEvent.AnnouncementShown(200, "weather", "Weather stop"));
+        assertThat(DebriefSheet.lines(debrief(), second -> LocalTime.NOON.plusSeconds((long) second)))
+                .containsSequence(
+                        "Announcement: Lost child, shown 12:01:40, read out 12:02:10: A girl waits. Come.",
+                        "Announcement: Weather stop, shown 12:03:20, not marked as read");
     }
 }

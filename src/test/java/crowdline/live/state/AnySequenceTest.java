@@ -2,6 +2,7 @@ package crowdline.live.state;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.live.event.AnnouncementEvent;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.LiveEvent;
@@ -112,14 +113,16 @@ class AnySequenceTest {
     }
 
     @Test
-    void nothingButLeavingAndNotesMovesAnOpenIncident() {
+    void nothingButLeavingNotesAndAnnouncementsMovesAnOpenIncident() {
         everywhere((before, event, step) -> {
             if (before.incidentOpen() && step instanceof Step.Moved) {
                 assertThat(event)
                         .isInstanceOfAny(
                                 IncidentEvent.IncidentClosed.class,
                                 LiveEvent.NoteMade.class,
-                                LiveEvent.NoteWritten.class);
+                                LiveEvent.NoteWritten.class,
+                                AnnouncementEvent.class);
+                assertThat(((Step.Moved) step).state().course()).isEqualTo(before.course());
             }
         });
     }

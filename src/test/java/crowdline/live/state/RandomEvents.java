@@ -1,5 +1,6 @@
 package crowdline.live.state;
 
+import crowdline.live.event.AnnouncementEvent;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.LiveEvent;
@@ -51,7 +52,13 @@ public final class RandomEvents {
         int index = random.nextInt(7);
         String remark = "r" + random.nextInt(8);
         RemarkForm form = random.nextBoolean() ? RemarkForm.FULL : RemarkForm.SHORT;
-        return switch (random.nextInt(50)) {
+        return switch (random.nextInt(52)) {
+            case 50 -> new AnnouncementEvent.AnnouncementShown(atS, "n" + random.nextInt(3), "Lost child");
+            case 51 ->
+                random.nextBoolean()
+                        ? new AnnouncementEvent.BlankFilled(atS, "n" + random.nextInt(3), "where", "\u00fcber [there]")
+                        : new AnnouncementEvent.AnnouncementRead(
+                                atS, "n" + random.nextInt(3), "Lost child", List.of("A child", "waits"));
             case 0 -> new ShowEvent.ShowOpened(atS, "Harbour Day, again", ACTS.subList(0, 3));
             case 3 -> new ShowEvent.ShowEnded(atS);
             case 1 -> new ShowEvent.ActsMoved(atS, List.of(act(), act()), random.nextInt(-600, 600));

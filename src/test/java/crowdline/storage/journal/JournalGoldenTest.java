@@ -2,6 +2,9 @@ package crowdline.storage.journal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.live.event.AnnouncementEvent.AnnouncementRead;
+import crowdline.live.event.AnnouncementEvent.AnnouncementShown;
+import crowdline.live.event.AnnouncementEvent.BlankFilled;
 import crowdline.live.event.FlightEvent.ActChosen;
 import crowdline.live.event.FlightEvent.ActEnded;
 import crowdline.live.event.FlightEvent.ActStarted;
@@ -163,6 +166,18 @@ class JournalGoldenTest {
     }
 
     /** What came with the running order of the day. */
+    private static List<JournalLine> ofAnnouncements() {
+        return List.of(
+                HEADER,
+                written(new AnnouncementShown(1.25, "lost-child", "Lost child, \u201cagain\u201d")),
+                written(new BlankFilled(2.25, "lost-child", "age and sex", "a girl of six, red coat")),
+                written(new AnnouncementRead(
+                        3.25,
+                        "lost-child",
+                        "Lost child, \u201cagain\u201d",
+                        List.of("A girl of six, red coat, is waiting.", "Please go there."))));
+    }
+
     private static List<JournalLine> ofTheDay() {
         return List.of(
                 HEADER,
@@ -224,6 +239,14 @@ class JournalGoldenTest {
     }
 
     @Test
+    void journalWithAnnouncementsIsReadAndWrittenAsItWasMeant() throws IOException {
+        assertThat(read("journal-1-announcements.jsonl")).containsExactlyElementsOf(ofAnnouncements());
+        JournalCodec codec = new JournalCodec();
+        assertThat(ofAnnouncements().stream().map(codec::write))
+                .containsExactlyElementsOf(texts("journal-1-announcements.jsonl"));
+    }
+
+    @Test
     void journalFromBeforeSlotsWentByTheClockIsReadAsItWasMeant() throws IOException {
         assertThat(read("journal-1-before-clock-slots.jsonl"))
                 .containsExactly(
@@ -262,10 +285,12 @@ class JournalGoldenTest {
         texts.addAll(texts("journal-1-notes.jsonl"));
         texts.addAll(texts("journal-1-transits.jsonl"));
         texts.addAll(texts("journal-1-day.jsonl"));
+        texts.addAll(texts("journal-1-announcements.jsonl"));
         List<JournalLine> lines = new ArrayList<>(ofVersion1());
         lines.addAll(ofNotes());
         lines.addAll(ofTransits());
         lines.addAll(ofTheDay());
+        lines.addAll(ofAnnouncements());
         Map<Class<?>, Set<String>> values = new HashMap<>();
         for (int i = 0; i < texts.size(); i++) {
             if (lines.get(i) instanceof JournalLine.Event line) {
