@@ -115,14 +115,14 @@ class AnySequenceTest {
     @Test
     void nothingButLeavingNotesAndAnnouncementsMovesAnOpenIncident() {
         everywhere((before, event, step) -> {
-            if (before.incidentOpen() && step instanceof Step.Moved) {
+            if (before.incidentOpen() && step instanceof Step.Moved moved) {
                 assertThat(event)
                         .isInstanceOfAny(
                                 IncidentEvent.IncidentClosed.class,
                                 LiveEvent.NoteMade.class,
                                 LiveEvent.NoteWritten.class,
                                 AnnouncementEvent.class);
-                assertThat(((Step.Moved) step).state().course()).isEqualTo(before.course());
+                assertThat(moved.state().course()).isEqualTo(before.course());
             }
         });
     }
