@@ -130,7 +130,7 @@ public final class OwnWindows {
         all.put(
                 "crowdline.console.preview.PreviewWindow",
                 Map.of("save a PDF", own::savePdf, "replace a PDF", () -> own.replace(own::savePdf)));
-        all.put("crowdline.app.window.PaperKeeper", Map.of("a printer", own::print));
+        all.put("crowdline.app.window.paper.PaperKeeper", Map.of("a printer", own::print));
         return all;
     }
 

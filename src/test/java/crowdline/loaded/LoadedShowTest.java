@@ -2,7 +2,7 @@ package crowdline.loaded;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.app.window.LoadedPredictions;
+import crowdline.app.window.time.LoadedPredictions;
 import crowdline.console.prepare.glance.PrepareView;
 import crowdline.flight.Workers;
 import crowdline.measure.Measures;

@@ -1,8 +1,8 @@
 package crowdline.loaded;
 
-import crowdline.app.window.LoadedPredictions;
-import crowdline.app.window.ShowFacts;
-import crowdline.app.window.Tours;
+import crowdline.app.window.edit.ShowFacts;
+import crowdline.app.window.time.LoadedPredictions;
+import crowdline.app.window.walk.Tours;
 import crowdline.console.live.LiveMoment;
 import crowdline.console.live.LivePresenter;
 import crowdline.flight.Workers;

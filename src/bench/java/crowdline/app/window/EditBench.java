@@ -1,5 +1,6 @@
 package crowdline.app.window;
 
+import crowdline.app.window.time.LoadedPredictions;
 import crowdline.arrange.ShowArranging;
 import crowdline.console.prepare.glance.PrepareView;
 import crowdline.edit.act.AddAct;

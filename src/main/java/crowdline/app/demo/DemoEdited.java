@@ -1,6 +1,6 @@
 package crowdline.app.demo;
 
-import crowdline.app.window.LoadedPredictions;
+import crowdline.app.window.time.LoadedPredictions;
 import crowdline.console.pictures.EditedPicture;
 import crowdline.edit.act.AddAct;
 import crowdline.edit.act.CannotBe;

@@ -1,6 +1,6 @@
 package crowdline.app.demo;
 
-import crowdline.app.window.Tours;
+import crowdline.app.window.walk.Tours;
 import crowdline.console.keys.Command;
 import crowdline.console.walk.Notes;
 import crowdline.console.walk.Walk;

@@ -1,5 +1,23 @@
 package crowdline.app.window;
 
+import crowdline.app.window.device.ByPosition;
+import crowdline.app.window.device.PedalListener;
+import crowdline.app.window.device.ReceiverFinder;
+import crowdline.app.window.device.Troubles;
+import crowdline.app.window.edit.EditKeeper;
+import crowdline.app.window.edit.PrepareKeeper;
+import crowdline.app.window.glossary.DrillKeeper;
+import crowdline.app.window.glossary.GlossaryFlights;
+import crowdline.app.window.paper.PaperKeeper;
+import crowdline.app.window.practice.PracticeKeeper;
+import crowdline.app.window.show.Departure;
+import crowdline.app.window.show.ShowOpener;
+import crowdline.app.window.time.PaceInUse;
+import crowdline.app.window.time.PaceKeeper;
+import crowdline.app.window.time.PassesKeeper;
+import crowdline.app.window.walk.WalkAndDebrief;
+import crowdline.app.window.work.KeptSettings;
+import crowdline.app.window.work.PendingWindow;
 import crowdline.console.ConsoleFrame;
 import crowdline.console.Host;
 import crowdline.console.debrief.DebriefHost;

@@ -6,6 +6,7 @@ import crowdline.app.shell.MonotonicTicker;
 import crowdline.app.shell.Screen;
 import crowdline.app.shell.Terminal;
 import crowdline.app.shell.WindowOpener;
+import crowdline.app.window.show.OpeningMessages;
 import crowdline.storage.journal.JournalMachine;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;

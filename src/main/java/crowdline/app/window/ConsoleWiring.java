@@ -2,6 +2,14 @@ package crowdline.app.window;
 
 import crowdline.app.shell.Folders;
 import crowdline.app.shell.WindowOpener;
+import crowdline.app.window.practice.PracticeKeeper;
+import crowdline.app.window.show.ShowOpener;
+import crowdline.app.window.time.PaceInUse;
+import crowdline.app.window.time.PaceKeeper;
+import crowdline.app.window.time.PassesKeeper;
+import crowdline.app.window.walk.WalkAndDebrief;
+import crowdline.app.window.work.KeptSettings;
+import crowdline.app.window.work.PendingWindow;
 import crowdline.console.ConsoleFrame;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;

@@ -3,7 +3,7 @@ package crowdline.app.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import crowdline.app.window.PedalListener;
+import crowdline.app.window.device.PedalListener;
 import crowdline.storage.settings.LearnedButtons;
 import crowdline.telemetry.serial.HeardSignal;
 import crowdline.telemetry.serial.SerialPorts;

@@ -1,5 +1,6 @@
 package crowdline.app.window;
 
+import crowdline.app.window.practice.PracticeShow;
 import crowdline.console.keys.Command;
 import crowdline.console.live.Handles;
 import crowdline.console.live.LiveView;
@@ -22,7 +23,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
 
 /** Somebody who practises, by the keys of Live alone, on a clock that is moved by hand. */
-final class PracticeLearner {
+public final class PracticeLearner {
     private static final double NANOS_PER_S = 1e9;
     private static final double GLANCE_S = 0.5;
 
@@ -33,7 +34,7 @@ final class PracticeLearner {
     private @Nullable String speaking;
     private double sinceS;
 
-    PracticeLearner(PracticeShow practice, AtomicLong nanos) {
+    public PracticeLearner(PracticeShow practice, AtomicLong nanos) {
         this.practice = practice;
         this.nanos = nanos;
         beganNanos = nanos.get();
@@ -45,7 +46,7 @@ final class PracticeLearner {
     }
 
     /** Looks at the sky, presses what it shows so many seconds later, and says what the screen says. */
-    void looks(double needsS) throws ExecutionException, InterruptedException {
+    public void looks(double needsS) throws ExecutionException, InterruptedException {
         Deque<Piece> toCome = new ArrayDeque<>(flight().pieces());
         while (!practice.isOver()) {
             waitFor(nowS() + GLANCE_S);
@@ -73,7 +74,7 @@ final class PracticeLearner {
     }
 
     /** Begins with the slot, steps by the times of the plan, never looks up and says nothing. */
-    void readsTheList() throws ExecutionException, InterruptedException {
+    public void readsTheList() throws ExecutionException, InterruptedException {
         for (FigureTime time : practice.running()
                 .loaded()
                 .prediction(flight().actId(), flight().variant())
@@ -148,7 +149,7 @@ final class PracticeLearner {
     }
 
     /** Lets time pass to a moment; everything in the program has seen it. */
-    void waitFor(double atS) throws ExecutionException, InterruptedException {
+    public void waitFor(double atS) throws ExecutionException, InterruptedException {
         while (atS - nowS() > 1) {
             nanos.addAndGet((long) NANOS_PER_S);
             practice.running().wake();
@@ -157,7 +158,7 @@ final class PracticeLearner {
         practice.running().wake();
     }
 
-    void press(Command key) throws ExecutionException, InterruptedException {
+    public void press(Command key) throws ExecutionException, InterruptedException {
         LiveView view = practice.view();
         practice.carryOut(key, view.handles());
         practice.running().wake();

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.ExpectsWarning;
 import crowdline.app.shell.MonotonicTicker;
+import crowdline.app.window.work.FootMessages;
 import crowdline.console.paint.Mark;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.IncidentEvent;

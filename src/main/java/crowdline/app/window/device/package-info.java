@@ -1,0 +1,5 @@
+/** What is plugged in: receivers and pedals. */
+@NullMarked
+package crowdline.app.window.device;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,134 @@
+package crowdline.app.window.edit;
+
+import crowdline.console.prepare.page.PrepareHost;
+import crowdline.draft.DraftWords;
+import crowdline.edit.Change;
+import crowdline.edit.act.AddAct;
+import crowdline.edit.act.CannotBe;
+import crowdline.edit.act.Edit;
+import crowdline.edit.act.Figures;
+import crowdline.edit.act.FirstDraft;
+import crowdline.list.FigureList;
+import crowdline.list.ListReader;
+import crowdline.show.Show;
+import crowdline.show.aircraft.Kinds;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.speech.pace.Pace;
+import crowdline.storage.show.IncidentTemplate;
+import crowdline.storage.show.KindsFile;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
+
+/** Reads lists and makes edits on a thread of its own, and answers on the event thread. */
+public final class PrepareKeeper implements PrepareHost {
+    private static final System.Logger LOG = System.getLogger(PrepareKeeper.class.getName());
+
+    private final Supplier<Catalogue> catalogue;
+    private final Supplier<Pace> pace;
+    private final Executor work;
+    private final Kinds kinds = KindsFile.shipped();
+    /** Reads the newest that was pasted and nobody has read yet. */
+    private final AtomicReference<@Nullable Runnable> waiting = new AtomicReference<>();
+    /** On the event thread only. */
+    private @Nullable Figures figures;
+    /** On the thread of the work only: for the catalogue of the show that was read for last. */
+    private @Nullable Reader reader;
+
+    private record Reader(Catalogue catalogue, ListReader lists) {}
+
+    /**
+     * @param pace the speaker's of the moment
+     * @param work one thread, on which nothing else takes long
+     */
+    public PrepareKeeper(Supplier<Catalogue> catalogue, Supplier<Pace> pace, Executor work) {
+        this.catalogue = catalogue;
+        this.pace = pace;
+        this.work = work;
+    }
+
+    @Override
+    public void read(Show show, String list, Consumer<FigureList> answer) {
+        read(() -> reader(show).read(list), answer);
+    }
+
+    @Override
+    public <T> void read(Supplier<T> reading, Consumer<T> answer) {
+        Runnable asked = () -> {
+            T read = reading.get();
+            SwingUtilities.invokeLater(() -> answer.accept(read));
+        };
+        if (waiting.getAndSet(asked) == null) {
+            work.execute(() -> {
+                Runnable newest = waiting.getAndSet(null);
+                if (newest != null) {
+                    newest.run();
+                }
+            });
+        }
+    }
+
+    private ListReader reader(Show show) {
+        Catalogue all = catalogue.get().with(show.figures());
+        Reader known = reader;
+        if (known == null || !known.catalogue().entries().equals(all.entries())) {
+            known = new Reader(all, new ListReader(all));
+            reader = known;
+        }
+        return known.lists();
+    }
+
+    @Override
+    public void make(Show show, Edit edit, Consumer<Change> made, Consumer<String> refused) {
+        work.execute(() -> {
+            try {
+                Change change = edit.of(show);
+                SwingUtilities.invokeLater(() -> made.accept(change));
+            } catch (CannotBe e) {
+                SwingUtilities.invokeLater(() -> refused.accept(e.why()));
+            } catch (RuntimeException e) {
+                LOG.log(System.Logger.Level.ERROR, "An edit failed", e);
+                SwingUtilities.invokeLater(() -> refused.accept(
+                        "This went wrong inside the program, so nothing was changed; the log has the reason"));
+            }
+        });
+    }
+
+    @Override
+    public Kinds kinds() {
+        return kinds;
+    }
+
+    @Override
+    public Catalogue catalogue() {
+        return catalogue.get();
+    }
+
+    @Override
+    public AddAct adding() {
+        return new AddAct(catalogue.get(), drafting());
+    }
+
+    @Override
+    public FirstDraft drafting() {
+        return new FirstDraft(catalogue.get(), pace.get(), DraftWords.SHARE);
+    }
+
+    @Override
+    public IncidentTemplate incidentTemplate() {
+        return IncidentTemplate.shipped();
+    }
+
+    @Override
+    public Figures figures() {
+        Figures known = figures;
+        if (known == null) {
+            known = new Figures(catalogue.get());
+            figures = known;
+        }
+        return known;
+    }
+}

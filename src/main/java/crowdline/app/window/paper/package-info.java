@@ -1,0 +1,5 @@
+/** Paper made, saved and printed. */
+@NullMarked
+package crowdline.app.window.paper;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,267 @@
+package crowdline.app.window.practice;
+
+import crowdline.app.window.work.KeptSettings;
+import crowdline.console.live.OnAir;
+import crowdline.console.path.CrowdView;
+import crowdline.console.practice.Practice;
+import crowdline.console.practice.PracticeChoice;
+import crowdline.console.practice.PracticeHost;
+import crowdline.console.practice.PracticeScored;
+import crowdline.console.practice.Spotted;
+import crowdline.live.state.LiveState;
+import crowdline.loaded.LoadedShow;
+import crowdline.loaded.ShowLookup;
+import crowdline.practice.CannotPractise;
+import crowdline.practice.PracticeFlight;
+import crowdline.practice.PracticeScore;
+import crowdline.practice.WhatChanged;
+import crowdline.running.AircraftSource;
+import crowdline.running.RunningShow;
+import crowdline.show.Act;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.show.aircraft.Airframe;
+import crowdline.storage.file.ShowFileException;
+import crowdline.storage.journal.JournalMachine;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
+
+/** Lets one practise on the acts of the running show. What takes time is done on the {@code io} thread. */
+public final class PracticeKeeper implements PracticeHost {
+    private static final String PREFIX = "crowdline-practice";
+
+    private final Supplier<@Nullable RunningShow> day;
+    private final KeptSettings settings;
+    private final JournalMachine machine;
+    private final AircraftSource nowhere;
+    private final Consumer<String> complain;
+    private final Executor io;
+    private long seed;
+
+    /**
+     * @param day the show of the day
+     * @param nowhere a source of positions that is never opened
+     * @param seed of the first flight
+     * @param complain says what went wrong
+     */
+    public PracticeKeeper(
+            Supplier<@Nullable RunningShow> day,
+            KeptSettings settings,
+            JournalMachine machine,
+            AircraftSource nowhere,
+            long seed,
+            Consumer<String> complain,
+            Executor io) {
+        this.day = day;
+        this.settings = settings;
+        this.machine = machine;
+        this.nowhere = nowhere;
+        this.seed = seed;
+        this.complain = complain;
+        this.io = io;
+    }
+
+    @Override
+    public Optional<String> refusal() {
+        RunningShow show = day.get();
+        if (show == null) {
+            return Optional.of("No show is open: open one with Ctrl+O, then practise on its acts.");
+        }
+        LiveState state = show.desk().snapshot().state();
+        if (state.incidentOpen()) {
+            return Optional.of("The incident page is open: practise when it is left.");
+        }
+        if (state.course().inTheAir()) {
+            return Optional.of("An act is in the air: press E in Live when it is over, then practise.");
+        }
+        return flown(show.loaded().show()).findAny().isEmpty()
+                ? Optional.of(
+                        "Of the acts of this show only times are known, so there is nothing to see: say in Prepare"
+                                + " which kind of aircraft flies one.")
+                : Optional.empty();
+    }
+
+    @Override
+    public List<ActRow> acts() {
+        RunningShow running = day.get();
+        if (running == null) {
+            return List.of();
+        }
+        ShowLookup words = running.loaded().words();
+        return flown(running.loaded().show())
+                .map(act -> new ActRow(act.id(), act.title(), words.who(act)))
+                .toList();
+    }
+
+    /** The acts whose flight is computed. */
+    private static Stream<Act> flown(Show show) {
+        return show.acts().stream()
+                .filter(act -> !act.figures().isEmpty()
+                        && show.aircraft(act.airframe()).orElse(null) instanceof Airframe);
+    }
+
+    @Override
+    public long seed() {
+        return seed;
+    }
+
+    @Override
+    public boolean skyApart() {
+        return settings.get().skyApart();
+    }
+
+    @Override
+    public void keepSkyApart(boolean apart) {
+        if (apart != skyApart()) {
+            settings.change(s -> s.withSkyApart(apart));
+        }
+    }
+
+    @Override
+    public void begin(PracticeChoice choice, Begun answer) {
+        RunningShow show = day.get();
+        if (show == null) {
+            answer.doesNot("No show is open.");
+            return;
+        }
+        LoadedShow loaded = show.loaded();
+        if (loaded.show().act(choice.actId()).isEmpty()) {
+            answer.doesNot("This act is not in the show any more: choose another.");
+            return;
+        }
+        seed = choice.seed() % PracticeChoice.MOST + 1;
+        io.execute(() -> {
+            try {
+                Path folder = Files.createTempDirectory(PREFIX);
+                Running begun = new Running(choice, title(loaded.show(), choice), made(loaded, choice, folder));
+                // Looked at once here, so that the event thread finds everything worked out.
+                begun.show().view();
+                SwingUtilities.invokeLater(() -> answer.flies(begun));
+            } catch (CannotPractise e) {
+                SwingUtilities.invokeLater(() -> answer.doesNot(e.why()));
+            } catch (IOException e) {
+                SwingUtilities.invokeLater(
+                        () -> answer.doesNot(
+                                "The practice has nowhere to write what happens in it: is the disk of the temporary folder full?"));
+            }
+        });
+    }
+
+    @Override
+    public void spot(PracticeChoice choice, Spotting answer) {
+        RunningShow show = day.get();
+        Act act = show == null ? null : show.loaded().show().act(choice.actId()).orElse(null);
+        if (show == null || act == null) {
+            answer.doesNot("This act is not in the show any more: choose another.");
+            return;
+        }
+        LoadedShow loaded = show.loaded();
+        seed = choice.seed() % PracticeChoice.MOST + 1;
+        io.execute(() -> {
+            try {
+                Spotted asked = spotted(loaded, act, choice);
+                SwingUtilities.invokeLater(() -> answer.asks(asked));
+            } catch (CannotPractise e) {
+                SwingUtilities.invokeLater(() -> answer.doesNot(e.why()));
+            }
+        });
+    }
+
+    private static Spotted spotted(LoadedShow loaded, Act act, PracticeChoice choice) throws CannotPractise {
+        Variant variant = act.variantUnder(loaded.show().air().cloudBaseFt());
+        WhatChanged changed = WhatChanged.of(loaded.show(), loaded.catalogue(), act, variant, choice.seed());
+        PracticeFlight flight = changed.flight();
+        return new Spotted(
+                act.title() + ", flight " + choice.seed(),
+                choice,
+                PracticeShow.sky(loaded, act, variant, flight),
+                flight.startS(),
+                flight.endS(),
+                changed.plan(),
+                changed.choices(),
+                changed.right());
+    }
+
+    private PracticeShow made(LoadedShow loaded, PracticeChoice choice, Path folder)
+            throws CannotPractise, IOException {
+        try {
+            return new PracticeShow(loaded, choice, machine, nowhere, folder);
+        } catch (CannotPractise e) {
+            Files.delete(folder);
+            throw e;
+        }
+    }
+
+    private static String title(Show show, PracticeChoice choice) {
+        return show.act(choice.actId()).map(Act::title).orElse(choice.actId()) + ", level "
+                + choice.level().number() + ", flight " + choice.seed();
+    }
+
+    /** On the io thread, or at once if the program is closed and nobody waits. */
+    private void later(Runnable work) {
+        try {
+            io.execute(work);
+        } catch (RejectedExecutionException e) {
+            work.run();
+        }
+    }
+
+    /** One that runs. */
+    private final class Running implements Practice {
+        private final PracticeChoice choice;
+        private final String title;
+        private final PracticeShow show;
+
+        Running(PracticeChoice choice, String title, PracticeShow show) {
+            this.choice = choice;
+            this.title = title;
+            this.show = show;
+        }
+
+        PracticeShow show() {
+            return show;
+        }
+
+        @Override
+        public OnAir onAir() {
+            return show;
+        }
+
+        @Override
+        public CrowdView sky() {
+            return show.sky();
+        }
+
+        @Override
+        public boolean isOver() {
+            return show.isOver();
+        }
+
+        @Override
+        public void end(Told told) {
+            later(() -> {
+                try {
+                    PracticeScore score = show.end();
+                    SwingUtilities.invokeLater(() -> told.accept(new PracticeScored(title, choice, score)));
+                } catch (ShowFileException e) {
+                    complain.accept(String.valueOf(e.getMessage()));
+                }
+            });
+        }
+
+        @Override
+        public void drop() {
+            later(show::drop);
+        }
+    }
+}
