@@ -31,7 +31,6 @@ import java.time.Clock;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -55,7 +54,6 @@ public final class EditKeeper implements EditHost {
     private final UnsavedKeeper unsaved;
     private final UnsavedOffers offers;
     private final OutsideLook outside;
-    private final Clock wall;
     private final Consumer<Path> saved;
     /** The newest edit that nobody has looked at yet. */
     private final AtomicReference<@Nullable Show> waiting = new AtomicReference<>();
@@ -63,8 +61,8 @@ public final class EditKeeper implements EditHost {
     private volatile @Nullable LoadedShow judged;
     /** On the io thread only: what is being edited. */
     private @Nullable EditedFile edited;
-    /** On the io thread only. */
-    private final AtomicInteger number = new AtomicInteger();
+
+    private final ApartNames apart;
 
     /**
      * @param shelf what is edited and not saved is kept there
@@ -83,15 +81,13 @@ public final class EditKeeper implements EditHost {
             Consumer<Consumer<ConsoleFrame>> window,
             Executor io) {
         this.shelf = shelf;
-        this.wall = wall;
+        apart = new ApartNames(wall);
         this.saved = saved;
         unsaved = new UnsavedKeeper(shelf, wall, io, this::caution);
         outside = new OutsideLook(
-                (file, differences, atSave) ->
-                        window.accept(frame -> frame.tellEdit(edit -> edit.changedOutside(file, differences, atSave))),
+                (file, differences, atSave) -> tell(edit -> edit.changedOutside(file, differences, atSave)),
                 this::caution);
-        offers = new UnsavedOffers(
-                shelf, wall, offer -> window.accept(frame -> frame.tellEdit(edit -> edit.offer(offer))), this::caution);
+        offers = new UnsavedOffers(shelf, wall, offer -> tell(edit -> edit.offer(offer)), this::caution);
         this.catalogue = catalogue;
         this.live = live;
         this.pace = pace;
@@ -205,10 +201,10 @@ public final class EditKeeper implements EditHost {
         NameLocks.Held lock = shelf.take(name).orElse(null);
         if (lock != null) {
             // What a window that is no more has left must not be written over before it was offered.
-            shelf.setApart(name, apart());
+            shelf.setApart(name, apart.next());
             begin(new EditedFile(file, Sha256.of(bytes), show, reading.document(), loaded, name, lock));
         } else {
-            begin(new EditedFile(null, "", show, reading.document(), loaded, apart(), null));
+            begin(new EditedFile(null, "", show, reading.document(), loaded, apart.next(), null));
             say(
                     Form.DIAMOND,
                     Tone.CAUTION,
@@ -216,11 +212,6 @@ public final class EditKeeper implements EditHost {
                             + " is being edited in another window, so this one edits a copy: Ctrl+S asks for its name");
         }
         offers.say(file, edited);
-    }
-
-    private String apart() {
-        return "new-" + Long.toHexString(wall.instant().toEpochMilli()) + "-"
-                + ProcessHandle.current().pid() + "-" + number.incrementAndGet();
     }
 
     private void begin(EditedFile next) {
@@ -250,13 +241,17 @@ public final class EditKeeper implements EditHost {
     @Override
     public void begin() {
         io.execute(() -> guarded(() -> {
-            live.leave();
-            letGo();
-            LoadedShow empty = live.empty();
-            begin(new EditedFile(null, "", empty.show(), null, empty, apart(), null));
+            beginEmpty();
             window.accept(ConsoleFrame::showNew);
         }));
-        io.execute(() -> window.accept(frame -> frame.tellEdit(EditCommands::begun)));
+        io.execute(() -> tell(EditCommands::begun));
+    }
+
+    private void beginEmpty() throws ShowFileException {
+        live.leave();
+        letGo();
+        LoadedShow empty = live.empty();
+        begin(new EditedFile(null, "", empty.show(), null, empty, apart.next(), null));
     }
 
     @Override
@@ -274,10 +269,7 @@ public final class EditKeeper implements EditHost {
     public void broughtBack(UnsavedOffer offer) {
         io.execute(() -> guarded(() -> {
             if (offer.neverSaved()) {
-                live.leave();
-                letGo();
-                LoadedShow empty = live.empty();
-                begin(new EditedFile(null, "", empty.show(), null, empty, apart(), null));
+                beginEmpty();
                 window.accept(frame -> {
                     frame.showNew();
                     frame.tellEdit(edit -> edit.bringBack(offer.show()));
@@ -366,7 +358,7 @@ public final class EditKeeper implements EditHost {
         outside.written();
         unsaved.saved(name, file, sha256, show);
         saved.accept(file);
-        window.accept(frame -> frame.tellEdit(edit -> edit.saved(show, String.valueOf(file.getFileName()))));
+        tell(edit -> edit.saved(show, String.valueOf(file.getFileName())));
         say(Form.DISC, Tone.GOOD, "Saved " + file.getFileName());
     }
 
@@ -377,7 +369,7 @@ public final class EditKeeper implements EditHost {
     /** The same, where what could not be saved is offered to be saved elsewhere. */
     private void saving(FileWork work) {
         fault(work).ifPresent(why -> {
-            window.accept(frame -> frame.tellEdit(edit -> edit.notSaved(why)));
+            tell(edit -> edit.notSaved(why));
             say(Form.STOP, Tone.ALARM, why);
         });
     }
@@ -389,6 +381,10 @@ public final class EditKeeper implements EditHost {
                 fault -> fault instanceof IOException
                         ? "the show's file cannot be read; check that it is there, or save as another file"
                         : "this went wrong inside the program; save as another file, the log has the reason");
+    }
+
+    private void tell(Consumer<EditCommands> what) {
+        window.accept(frame -> frame.tellEdit(what));
     }
 
     private void caution(String words) {
