@@ -316,6 +316,9 @@ class IncidentEverywhereTest {
     void aNoteHalfWrittenIsStillThereAfterwards() {
         go(Place.WALK);
         window().press(KeyEvent.VK_N);
+        window().await(
+                        "there is a note to write",
+                        () -> !window().shown(window().frame, JTextField.class).isEmpty());
         JTextField note = window().shown(window().frame, JTextField.class).get(0);
         window().await("the note has the keys", note::isFocusOwner);
         window().type("abc");
