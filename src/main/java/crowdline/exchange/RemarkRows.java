@@ -219,7 +219,8 @@ final class RemarkRows {
                 heads.has(Column.ONCE)
                         ? YES.contains(row.text(heads.of(Column.ONCE)).toLowerCase(Locale.ROOT))
                         : old != null && old.once(),
-                old != null && old.draft() && isSame);
+                old != null && old.draft() && isSame,
+                old == null ? null : old.duty());
     }
 
     private boolean isTaken(String id) {

@@ -72,6 +72,17 @@ public record Show(
         return day.atTime(act.slotStart());
     }
 
+    /**
+     * When the clocks of the venue show an hour of the day: one that is half a day before the first slot is after midnight,
+     * as slots have it.
+     */
+    public LocalDateTime onTheDay(LocalTime hour) {
+        LocalDateTime at = date.atTime(hour);
+        boolean pastMidnight =
+                !acts.isEmpty() && Duration.between(at, slotStart(acts.get(0))).compareTo(PAST_MIDNIGHT) > 0;
+        return pastMidnight ? at.plusDays(1) : at;
+    }
+
     public Show {
         Most.mustBeText("show title", title);
         Most.AIRFRAMES.must(airframes);

@@ -117,7 +117,8 @@ public record RemarkDraft(
                     unread ? before.latestS() : latest,
                     heavy == null ? before.weight() : heavy,
                     once,
-                    before.draft());
+                    before.draft(),
+                    before.duty());
             return new Reading(remark.equals(before) ? before : remark.withDraft(false), problems);
         } catch (IllegalArgumentException e) {
             problems.add("This remark cannot be used, so the old one is kept: " + e.getMessage() + ".");

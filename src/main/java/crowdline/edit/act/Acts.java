@@ -61,20 +61,7 @@ public final class Acts {
     }
 
     private static List<Remark> copies(List<Remark> remarks, Set<String> taken) {
-        return remarks.stream()
-                .map(r -> new Remark(
-                        FreshId.of(r.id(), taken),
-                        r.kind(),
-                        r.text(),
-                        r.shortText(),
-                        r.at(),
-                        r.until(),
-                        r.earliestS(),
-                        r.latestS(),
-                        r.weight(),
-                        r.once(),
-                        r.draft()))
-                .toList();
+        return remarks.stream().map(r -> r.withId(FreshId.of(r.id(), taken))).toList();
     }
 
     /** Announces an act otherwise. */

@@ -71,6 +71,6 @@ final class OldTransits {
     }
 
     private static Remark timeless(Remark r) {
-        return new Remark(r.id(), r.kind(), r.text(), r.shortText(), null, null, r.weight(), r.once());
+        return new Remark(r.id(), r.kind(), r.text(), r.shortText(), null, null, r.weight(), r.once()).asked(r.duty());
     }
 }

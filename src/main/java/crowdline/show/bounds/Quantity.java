@@ -53,6 +53,8 @@ public enum Quantity {
     EARLIEST_S("earliestS", -7_200, 7_200, -120, 600, "about its figure"),
     LATEST_S("latestS", -7_200, 7_200, -120, 900, "about its figure"),
     WEIGHT("weight", 0.001, 1_000, 0.05, 20, "1 is ordinary"),
+    DUTY_TIMES("times", 1, 100, 1, 20, "more than twenty times a day nobody listens any more"),
+    APART_MINUTES("apartMinutes", 1, 1_440, 3, 240, "from one time to the next"),
 
     LINE_SECONDS("seconds", 0, 600, 0.1, 60, "a line is predicted for a minute at most"),
     LINE_METRES("metres", 0, 50_000, 1, 5_000, "within sight of the crowd"),

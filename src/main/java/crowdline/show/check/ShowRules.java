@@ -22,6 +22,7 @@ public final class ShowRules {
             new IncidentRule(),
             new AnnouncementRule(),
             new RemarkRule(),
+            new DutyRule(),
             new PerformerRule(),
             new SayAsRule(),
             new GlossaryRule());

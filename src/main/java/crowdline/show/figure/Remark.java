@@ -21,6 +21,8 @@ import org.jspecify.annotations.Nullable;
  * @param weight how much it is wanted against others, above 0; 1 is ordinary
  * @param once true if it is to be said once in the whole show at most
  * @param draft true while the program's own words stand in it and nobody has read and accepted them
+ * @param duty how often and when it is to be said, of a duty of the day; null if only its words are known. Without meaning
+ *     for another kind, and within an act
  */
 public record Remark(
         String id,
@@ -33,7 +35,8 @@ public record Remark(
         @Nullable Double latestS,
         double weight,
         boolean once,
-        boolean draft) {
+        boolean draft,
+        @Nullable DutyTimes duty) {
 
     public Remark {
         Most.mustBeText("remark id", id);
@@ -53,6 +56,22 @@ public record Remark(
         Quantity.WEIGHT.must(weight);
     }
 
+    /** A remark of which nobody says how often it is wanted. */
+    public Remark(
+            String id,
+            RemarkKind kind,
+            String text,
+            @Nullable String shortText,
+            @Nullable MomentName at,
+            @Nullable MomentName until,
+            @Nullable Double earliestS,
+            @Nullable Double latestS,
+            double weight,
+            boolean once,
+            boolean draft) {
+        this(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, null);
+    }
+
     /** A remark that a person wrote, and no moment has to do with. */
     public Remark(
             String id,
@@ -68,12 +87,27 @@ public record Remark(
 
     /** The same, tied to moments of its figure. */
     public Remark tied(@Nullable MomentName at, @Nullable MomentName until) {
-        return new Remark(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft);
+        return new Remark(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, duty);
     }
 
     /** The same as a first draft, or as a person's own words. */
     public Remark withDraft(boolean isDraft) {
-        return new Remark(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, isDraft);
+        return new Remark(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, isDraft, duty);
+    }
+
+    /** The same with another id. */
+    public Remark withId(String other) {
+        return new Remark(other, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, duty);
+    }
+
+    /** The same asked for otherwise. */
+    public Remark asked(@Nullable DutyTimes other) {
+        return new Remark(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, other);
+    }
+
+    /** How often and when a duty is to be said: what somebody asked for, or once. */
+    public DutyTimes dutyTimes() {
+        return duty == null ? DutyTimes.ONCE : duty;
     }
 
     /** True if a moment of its figure says when it is said: of a call none does. */

@@ -12,6 +12,7 @@ import crowdline.show.Venue;
 import crowdline.show.aircraft.Aircraft;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.show.figure.Asked;
+import crowdline.show.figure.DutyTimes;
 import crowdline.show.figure.Element;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.MomentName;
@@ -32,6 +33,7 @@ import tools.jackson.databind.JsonNode;
 /** A show from the tree of its file, whose form was checked before. */
 final class ShowFromTree {
     static final double ORDINARY_WEIGHT = 1;
+    static final int ONCE = 1;
 
     private ShowFromTree() {}
 
@@ -184,7 +186,19 @@ final class ShowFromTree {
                 f.numberOrNull("latestS"),
                 f.number("weight", ORDINARY_WEIGHT),
                 f.flag("once"),
-                f.flag("draft"));
+                f.flag("draft"),
+                f.has("duty") ? duty(f.group("duty")) : null);
+    }
+
+    private static DutyTimes duty(Fields f) {
+        String by = f.textOrNull("by");
+        return new DutyTimes(
+                f.whole("times", ONCE),
+                f.numberOrNull("apartMinutes"),
+                by == null ? null : LocalTime.parse(by),
+                f.textOrNull("afterAct"),
+                f.textOrNull("beforeAct"),
+                f.flag("inActs"));
     }
 
     private static @Nullable MomentName moment(@Nullable String words) {

@@ -13,6 +13,7 @@ import crowdline.show.Venue;
 import crowdline.show.WindAt;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.show.figure.Asked;
+import crowdline.show.figure.DutyTimes;
 import crowdline.show.figure.Element;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.MomentName;
@@ -20,6 +21,7 @@ import crowdline.show.figure.Placing;
 import crowdline.show.figure.Quiet;
 import crowdline.show.figure.Remark;
 import crowdline.storage.json.ObjectKeys;
+import java.time.LocalTime;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
@@ -227,7 +229,7 @@ final class ShowToTree {
     }
 
     private JsonNode remark(Remark remark) {
-        return keys().text("id", remark.id())
+        ObjectKeys keys = keys().text("id", remark.id())
                 .choice("kind", ShowNames.REMARK_KIND, remark.kind())
                 .text("text", remark.text())
                 .text("shortText", remark.shortText())
@@ -237,7 +239,22 @@ final class ShowToTree {
                 .number("latestS", remark.latestS())
                 .number("weight", remark.weight(), ShowFromTree.ORDINARY_WEIGHT)
                 .flag("once", remark.once())
-                .flag("draft", remark.draft())
+                .flag("draft", remark.draft());
+        DutyTimes duty = remark.duty();
+        if (duty != null) {
+            keys.group("duty", duty(duty), false);
+        }
+        return keys.node();
+    }
+
+    private JsonNode duty(DutyTimes duty) {
+        LocalTime by = duty.by();
+        return keys().number("times", duty.times(), ShowFromTree.ONCE)
+                .number("apartMinutes", duty.apartMinutes())
+                .text("by", by == null ? null : by.toString())
+                .text("afterAct", duty.afterAct())
+                .text("beforeAct", duty.beforeAct())
+                .flag("inActs", duty.inActs())
                 .node();
     }
 
