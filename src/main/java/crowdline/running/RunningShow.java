@@ -187,7 +187,8 @@ public final class RunningShow implements AutoCloseable {
             Prediction prediction =
                     ofTheDay.prediction(state.actId(), state.variant()).orElse(null);
             if (prediction != null) {
-                aired.follow(state, before, now.nowS());
+                aired.follow(state, before, now.nowS(), ahead::isOfTheDay);
+                aired.toWriteDown(state, now.nowS()).forEach(desk::submit);
                 Plan next = planner.plan(aired.request(ahead.request(
                         state,
                         now,

@@ -122,7 +122,7 @@ public class StepBench {
         LiveEvent event = steps.get(at++);
         state = next(state, event);
         LiveNow now = LiveNow.of(state, durations.of(state), event.atS(), Instant.EPOCH);
-        aired.follow(state, plan, now.nowS());
+        aired.follow(state, plan, now.nowS(), id -> false);
         plan = planner.plan(aired.request(ahead.request(state, now, prediction.times(), Optional.of(plan))));
         return presenter.view(new LiveMoment(state, now, plan, clock, Tracking.NONE));
     }

@@ -95,7 +95,7 @@ final class SayPresenter {
         Talk here = moment.state().talkHere();
         for (Placed placed : moment.plan().placed()) {
             Remark remark = words.remark(placed.remarkId()).orElse(null);
-            boolean done = here.settled(placed.remarkId()) || placed.remarkId().equals(leftId);
+            boolean done = here.settled(placed) || placed.remarkId().equals(leftId);
             if (remark == null || done || placed.endS() + TalkEnd.LINGER_S <= nowS) {
                 continue;
             }

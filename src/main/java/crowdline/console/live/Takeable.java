@@ -39,7 +39,7 @@ final class Takeable {
                 .distinct()
                 .filter(r -> r.kind() == kind)
                 .filter(r -> !here.settled(r.id()) && !r.id().equals(shownId))
-                .filter(r -> !r.once() || !ever.settled(r.id()))
+                .filter(r -> !(r.once() || kind == RemarkKind.FILLER) || !ever.settled(r.id()))
                 .toList();
     }
 

@@ -37,6 +37,20 @@ public sealed interface TalkEvent extends LiveEvent {
         }
     }
 
+    /**
+     * What was planned stood on the screen for its time, and no key said that it was said. Only of what is remembered over the
+     * day is it written down.
+     *
+     * @param sinceS when it came to the screen to be said, not after {@code atS}
+     */
+    record RemarkShown(double atS, String remarkId, RemarkForm form, double sinceS) implements TalkEvent {
+        public RemarkShown {
+            Must.beTime("atS", atS);
+            Must.beSaid("remark id", remarkId);
+            Must.beFinite("sinceS", sinceS);
+        }
+    }
+
     /** A remark will not be said. */
     record RemarkSkipped(double atS, String remarkId) implements TalkEvent {
         public RemarkSkipped {

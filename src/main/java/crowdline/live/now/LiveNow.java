@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  *     not started, and its slot is known
  * @param nextActId what comes after the chosen act in running order, or null
  * @param incidentS how long the incident page has been open, or null
+ * @param wall the same moment by the clock on the wall
  */
 public record LiveNow(
         double nowS,
@@ -36,7 +37,8 @@ public record LiveNow(
         @Nullable Double lateS,
         @Nullable Double toSlotS,
         @Nullable String nextActId,
-        @Nullable Double incidentS) {
+        @Nullable Double incidentS,
+        Instant wall) {
 
     public LiveNow {
         upcoming = List.copyOf(upcoming);
@@ -75,7 +77,8 @@ public record LiveNow(
                 lateS,
                 toSlotS,
                 state.nextActId().orElse(null),
-                incidentS(state, nowS));
+                incidentS(state, nowS),
+                wall);
     }
 
     private static @Nullable FigureNow figure(LiveState state, Durations durations, double nowS) {

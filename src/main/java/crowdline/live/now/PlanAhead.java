@@ -41,12 +41,26 @@ public final class PlanAhead {
     private final Show show;
     private final Afterwards afterwards;
     private final Function<String, SpokenTime> spoken;
+    /** Said once, it is not said again on that day, whatever the act. */
+    private final Set<String> onceADay = new HashSet<>();
+
+    private final Set<String> duties = new HashSet<>();
 
     /** @param spoken how long a text takes this speaker */
     public PlanAhead(Show show, Function<String, SpokenTime> spoken) {
         this.show = show;
         afterwards = new Afterwards(show);
         this.spoken = spoken;
+        Duties.in(show).forEach(r -> duties.add(r.id()));
+        show.everyRemark()
+                .filter(r -> !duties.contains(r.id()))
+                .filter(r -> r.once() || r.kind() == RemarkKind.FILLER)
+                .forEach(r -> onceADay.add(r.id()));
+    }
+
+    /** True if what became of a remark counts for the whole day, and not only for the act. */
+    public boolean isOfTheDay(String remarkId) {
+        return onceADay.contains(remarkId) || duties.contains(remarkId);
     }
 
     /**
@@ -68,7 +82,7 @@ public final class PlanAhead {
     public PlanRequest request(
             LiveState state, LiveNow now, ActTimes times, Optional<Plan> previous, Set<String> aired, double behindS) {
         Act act = Optional.ofNullable(state.actId()).flatMap(show::act).orElse(null);
-        Set<String> done = done(state);
+        Set<String> done = done(state, now);
         done.addAll(aired);
         List<Slot> slots = List.of();
         if (act != null) {
@@ -78,7 +92,7 @@ public final class PlanAhead {
                 now.nowS(),
                 slots,
                 beforeTalk(state, now)
-                        ? List.of()
+                        ? Duties.in(show).map(r -> candidate(r, null)).toList()
                         : candidates(
                                 act,
                                 slots,
@@ -230,16 +244,21 @@ public final class PlanAhead {
                 seconds, Math.max(LEAST_S / 2, Math.min(time.lowS(), seconds)), Math.max(time.highS(), seconds));
     }
 
-    /** What was said or skipped in this run of the act, and what may be said only once and was. */
-    private Set<String> done(LiveState state) {
+    /**
+     * What was said or skipped in this run of the act, what is said once a day and was, and the duties of the day that are
+     * not due.
+     */
+    private Set<String> done(LiveState state, LiveNow now) {
         Set<String> ids = new HashSet<>();
-        Set<String> once = new HashSet<>();
-        show.remarks().stream().filter(Remark::once).forEach(r -> once.add(r.id()));
         for (RemarkEntry entry : state.talk().entries()) {
-            if (entry.settles() && (state.isOfThisRun(entry) || once.contains(entry.remarkId()))) {
-                ids.add(entry.remarkId());
+            String id = entry.remarkId();
+            if (entry.settles() && !duties.contains(id) && (state.isOfThisRun(entry) || onceADay.contains(id))) {
+                ids.add(id);
             }
         }
+        Duties.of(show, state, now).stream()
+                .filter(d -> !d.wanted())
+                .forEach(d -> ids.add(d.remark().id()));
         return ids;
     }
 }

@@ -1,6 +1,8 @@
 package crowdline.live.state;
 
+import crowdline.patter.Placed;
 import crowdline.patter.Speaking;
+import crowdline.show.figure.RemarkKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
@@ -17,6 +19,9 @@ public record Talk(@Nullable Speaking speaking, List<RemarkEntry> entries) {
         entries = List.copyOf(entries);
     }
 
+    /** No remark is to be said twice within this time, seconds: duties are at least so far apart. */
+    public static final double AGAIN_S = 60;
+
     static final Talk NONE = new Talk(null, List.of());
 
     /** True if the remark was said to its end at least once. */
@@ -32,6 +37,24 @@ public record Talk(@Nullable Speaking speaking, List<RemarkEntry> entries) {
     /** True if nothing more is to be said of it: it was said, left out, or stood on the screen for its time. */
     public boolean settled(String remarkId) {
         return entries.stream().anyMatch(e -> e.remarkId().equals(remarkId) && e.settles());
+    }
+
+    /**
+     * True if nothing more is to be said of what the plan has here: a duty that is asked for more than once comes again, so
+     * for it only what became of it since counts.
+     */
+    public boolean settled(Placed placed) {
+        double sinceS = placed.kind() == RemarkKind.DUTY ? placed.startS() - AGAIN_S : Double.NEGATIVE_INFINITY;
+        return entries.stream()
+                .anyMatch(e -> e.remarkId().equals(placed.remarkId()) && e.settles() && e.endedAtS() > sinceS);
+    }
+
+    /** True if a key has just said of it that it was said: a second press says nothing new. */
+    boolean justSaid(String remarkId, double atS) {
+        return entries.stream()
+                .anyMatch(e -> e.remarkId().equals(remarkId)
+                        && e.outcome() == RemarkEntry.Outcome.SAID
+                        && atS - e.endedAtS() < AGAIN_S);
     }
 
     /** As if nothing had been heard of these remarks in the entries that {@code which} names. */

@@ -49,7 +49,7 @@ public final class TalkEnd {
         Talk here = state.talkHere();
         return plan.placed().stream()
                 .filter(p -> p.kind() == RemarkKind.CALL && !p.remarkId().equals(speaking.remarkId()))
-                .filter(p -> !here.settled(p.remarkId()))
+                .filter(p -> !here.settled(p))
                 .anyMatch(p -> isDue(p, nowS));
     }
 

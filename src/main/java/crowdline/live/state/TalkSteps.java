@@ -22,7 +22,31 @@ final class TalkSteps {
         if (event instanceof TalkEvent.RemarkLeft left) {
             return left(state, left);
         }
+        if (event instanceof TalkEvent.RemarkShown shown) {
+            return shown(state, shown);
+        }
         return skipped(state, event);
+    }
+
+    /** No hand did it, so no hand need take it back; nor does anybody want to hear that a key came before it. */
+    private static Step shown(LiveState state, TalkEvent.RemarkShown event) {
+        boolean settled = state.talk().speaking(event.remarkId()) != null
+                || state.talk().entries().stream()
+                        .anyMatch(e ->
+                                e.remarkId().equals(event.remarkId()) && e.settles() && e.endedAtS() >= event.sinceS());
+        if (settled) {
+            return new Step.Moved(state);
+        }
+        RemarkEntry entry = new RemarkEntry(
+                event.remarkId(),
+                event.form(),
+                Outcome.SHOWN,
+                false,
+                Math.min(event.sinceS(), event.atS()),
+                event.atS(),
+                state.actId(),
+                state.figureId());
+        return new Step.Moved(state.withTalk(state.talk().with(state.talk().speaking(), entry)));
     }
 
     private static Step begun(LiveState state, TalkEvent event, RemarkForm form, boolean filler) {
@@ -37,7 +61,7 @@ final class TalkSteps {
 
     private static Step said(LiveState state, TalkEvent.RemarkSaid event) {
         Speaking mine = state.talk().speaking(event.remarkId());
-        if (mine == null && state.talkHere().said(event.remarkId())) {
+        if (mine == null && state.talkHere().justSaid(event.remarkId(), event.atS())) {
             return new Step.Refused("This remark is already marked as said.");
         }
         RemarkEntry entry = new RemarkEntry(
@@ -53,7 +77,7 @@ final class TalkSteps {
     }
 
     private static Step skipped(LiveState state, TalkEvent event) {
-        if (state.talkHere().said(event.remarkId())) {
+        if (state.talkHere().justSaid(event.remarkId(), event.atS())) {
             return new Step.Refused("This remark is already marked as said.");
         }
         if (state.talkHere().skipped(event.remarkId())) {

@@ -192,6 +192,14 @@ final class JournalEvents {
                 (e, of) -> of.put("remarkId", e.remarkId()).put("cutShort", e.cutShort()),
                 (atS, of) -> new TalkEvent.RemarkLeft(atS, of.text("remarkId"), of.flag("cutShort"))));
         add(EventKind.of(
+                "RemarkShown",
+                TalkEvent.RemarkShown.class,
+                (e, of) -> of.put("remarkId", e.remarkId())
+                        .put("form", FORM.of(e.form()))
+                        .put("sinceS", e.sinceS()),
+                (atS, of) -> new TalkEvent.RemarkShown(
+                        atS, of.text("remarkId"), of.choice("form", FORM), of.seconds("sinceS"))));
+        add(EventKind.of(
                 "RemarkSkipped",
                 TalkEvent.RemarkSkipped.class,
                 (e, of) -> of.put("remarkId", e.remarkId()),

@@ -23,6 +23,7 @@ import crowdline.show.DayAir;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
+import crowdline.show.figure.DutyTimes;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.MomentKind;
 import crowdline.show.figure.MomentName;
@@ -215,7 +216,7 @@ class PlanAheadTest {
         PlanRequest request = request(Played.flying().with(new FlightEvent.WentOffPlan(106)), 111);
 
         assertThat(request.slots()).isEmpty();
-        assertThat(candidates(request)).containsExactly("act-say", "once", "again");
+        assertThat(candidates(request)).containsExactly("act-say", "once", "again", "joke");
     }
 
     @Test
@@ -266,18 +267,54 @@ class PlanAheadTest {
     }
 
     @Test
-    void inTheNextActOnlyWhatIsForOnceStaysDone() {
+    void inTheNextActWhatIsForOnceStaysDoneAndSoDoFillers() {
         Played played = Played.flying()
                 .with(
                         said(101, "once"),
                         said(102, "again"),
+                        said(103, "joke"),
                         new FlightEvent.ActEnded(150),
                         new FlightEvent.ActChosen(160, "second", "full", Played.FIGURES, 200.0),
                         new FlightEvent.ActStarted(200));
         PlanRequest request = request(played, 204);
 
-        assertThat(request.alreadySaid()).containsExactly("once");
+        assertThat(request.alreadySaid()).containsExactlyInAnyOrder("once", "joke");
         assertThat(candidates(request)).contains("again");
+    }
+
+    /** The show's duty is asked for twice, ten minutes apart. */
+    private static PlanAhead withADutyOfTheDay(boolean inActs) {
+        Show show = show();
+        Remark duty = Remark.of("sponsor", RemarkKind.DUTY, "Thank you.")
+                .asked(new DutyTimes(2, 10.0, null, null, null, inActs));
+        return new PlanAhead(show.withActs(show.acts(), List.of(duty)), text -> new SpokenTime(4, 3, 5));
+    }
+
+    @Test
+    void aDutyOfTheDayIsWantedAgainInTheSameActOnceItIsDue() {
+        Played played = Played.flying().with(said(101, "sponsor"));
+        PlanAhead ahead = withADutyOfTheDay(true);
+        assertThat(request(ahead, played, 700.9).alreadySaid()).contains("sponsor");
+        assertThat(request(ahead, played, 701).alreadySaid()).doesNotContain("sponsor");
+        played.with(said(701, "sponsor"));
+        assertThat(request(ahead, played, 5000).alreadySaid()).contains("sponsor");
+    }
+
+    @Test
+    void aDutyBetweenActsIsNotPlannedInOne() {
+        PlanAhead ahead = withADutyOfTheDay(false);
+        assertThat(request(ahead, Played.flying(), 104).alreadySaid()).containsExactly("sponsor");
+        Played over = Played.flying().with(new FlightEvent.ActEnded(150));
+        assertThat(request(ahead, over, 151).alreadySaid()).doesNotContain("sponsor");
+    }
+
+    @Test
+    void longBeforeItsSlotAnActLeavesTheTimeToTheDutiesOfTheDay() {
+        Played early = new Played()
+                .with(
+                        new ShowEvent.ShowOpened(0, "Harbour Day", List.of("first", "second")),
+                        new FlightEvent.ActChosen(1, "first", "full", Played.FIGURES, 4000.0));
+        assertThat(candidates(request(withADutyOfTheDay(false), early, 5))).containsExactly("sponsor");
     }
 
     @Test
@@ -289,7 +326,7 @@ class PlanAheadTest {
         assertThat(request.slots()).extracting(Slot::startS).containsExactly(0.0, 10.0, 18.0, 38.0);
         assertThat(request.nowS()).isNegative();
         assertThat(candidates(request))
-                .containsExactly("loop-say", "roll-say", "spin-say", "pass-say", "act-say", "once", "again");
+                .containsExactly("loop-say", "roll-say", "spin-say", "pass-say", "act-say", "once", "again", "joke");
     }
 
     @Test
@@ -322,6 +359,10 @@ class PlanAheadTest {
     }
 
     private PlanRequest request(Played played, double nowS) {
+        return request(ahead, played, nowS);
+    }
+
+    private static PlanRequest request(PlanAhead ahead, Played played, double nowS) {
         return ahead.request(played.state, played.at(nowS), TIMES, Optional.of(Plan.EMPTY));
     }
 
@@ -344,7 +385,8 @@ class PlanAheadTest {
     private static Show show(@Nullable RemarkKind more) {
         Venue venue = new Venue("Nowhere", 52, 0, 0, 90, 200, ZoneId.of("UTC"), Venue.Limits.NONE);
         Remark once = new Remark("once", RemarkKind.FACT, "Once only.", null, null, null, 1, true);
-        Remark again = Remark.of("again", RemarkKind.FILLER, "As often as you like.");
+        Remark again = Remark.of("again", RemarkKind.FACT, "As often as you like.");
+        Remark joke = Remark.of("joke", RemarkKind.FILLER, "The one about the hangar.");
         return new Show(
                 "Harbour Day",
                 LocalDate.of(2027, 6, 1),
@@ -353,7 +395,7 @@ class PlanAheadTest {
                 List.of(),
                 List.of(),
                 List.of(act("first", more), act("second", more)),
-                List.of(once, again),
+                List.of(once, again, joke),
                 List.of(),
                 Map.of(),
                 null);

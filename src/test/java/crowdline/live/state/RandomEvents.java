@@ -88,7 +88,8 @@ public final class RandomEvents {
             case 27 -> new TalkEvent.RemarkSaid(atS, remark, form);
             case 28 -> new TalkEvent.RemarkSkipped(atS, remark);
             case 29 -> new TalkEvent.FillerTaken(atS, remark, form);
-            case 43, 44 -> new TalkEvent.RemarkLeft(atS, "r" + random.nextInt(8), random.nextBoolean());
+            case 43 -> new TalkEvent.RemarkLeft(atS, "r" + random.nextInt(8), random.nextBoolean());
+            case 44 -> new TalkEvent.RemarkShown(atS, "r" + random.nextInt(8), form, atS - 4);
             case 30 -> new IncidentEvent.IncidentOpened(atS);
             case 31, 32 -> new IncidentEvent.IncidentClosed(atS, random.nextBoolean());
             case 33 ->

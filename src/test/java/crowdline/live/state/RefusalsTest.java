@@ -213,4 +213,31 @@ class RefusalsTest {
                 new TalkEvent.RemarkSkipped(102, "r"),
                 "This remark is already marked as said.");
     }
+
+    /** A second press within a minute is the same one; later it was said again, as a duty may be. */
+    @Test
+    void remarkIsMarkedAgainAMinuteLater() {
+        Played played = Played.flying().with(new TalkEvent.RemarkSaid(101, "r", RemarkForm.FULL));
+        refused(
+                played,
+                new TalkEvent.RemarkSaid(160.9, "r", RemarkForm.FULL),
+                "This remark is already marked as said.");
+        played.with(new TalkEvent.RemarkSaid(161, "r", RemarkForm.FULL));
+        assertThat(played.refusal).isNull();
+        assertThat(played.state.talk().entries()).hasSize(2);
+    }
+
+    @Test
+    void whatIsShownAfterAKeySaidItChangesNothing() {
+        Played played = Played.flying().with(new TalkEvent.RemarkSaid(108, "r", RemarkForm.FULL));
+        LiveState before = played.state;
+        played.with(new TalkEvent.RemarkShown(110, "r", RemarkForm.FULL, 104));
+        assertThat(played.refusal).isNull();
+        assertThat(played.state).isEqualTo(before);
+        played.with(new TalkEvent.RemarkShown(200, "r", RemarkForm.FULL, 190));
+        assertThat(played.state.talk().entries())
+                .extracting(RemarkEntry::outcome)
+                .containsExactly(RemarkEntry.Outcome.SAID, RemarkEntry.Outcome.SHOWN);
+        assertThat(played.state.takeBack()).contains(new TalkEvent.RemarkSaid(108, "r", RemarkForm.FULL));
+    }
 }

@@ -38,6 +38,7 @@ import crowdline.live.event.Source;
 import crowdline.live.event.TalkEvent.FillerTaken;
 import crowdline.live.event.TalkEvent.RemarkLeft;
 import crowdline.live.event.TalkEvent.RemarkSaid;
+import crowdline.live.event.TalkEvent.RemarkShown;
 import crowdline.live.event.TalkEvent.RemarkSkipped;
 import crowdline.live.event.TalkEvent.RemarkStarted;
 import crowdline.live.state.Note;
@@ -165,6 +166,14 @@ class JournalGoldenTest {
                 written(new VariantChosen(2.25, "low", List.of("in", "roll"), List.of("in"))));
     }
 
+    /** What came with the duties of the day. */
+    private static List<JournalLine> ofDuties() {
+        return List.of(
+                HEADER,
+                written(new RemarkShown(61.25, "sponsor", RemarkForm.FULL, 55.125)),
+                written(new RemarkShown(62.25, "joke \u201cone\u201d", RemarkForm.SHORT, -1.5)));
+    }
+
     /** What came with the running order of the day. */
     private static List<JournalLine> ofAnnouncements() {
         return List.of(
@@ -232,6 +241,13 @@ class JournalGoldenTest {
     }
 
     @Test
+    void journalWithDutiesIsReadAndWrittenAsItWasMeant() throws IOException {
+        assertThat(read("journal-1-duties.jsonl")).containsExactlyElementsOf(ofDuties());
+        JournalCodec codec = new JournalCodec();
+        assertThat(ofDuties().stream().map(codec::write)).containsExactlyElementsOf(texts("journal-1-duties.jsonl"));
+    }
+
+    @Test
     void journalOfADayIsReadAndWrittenAsItWasMeant() throws IOException {
         assertThat(read("journal-1-day.jsonl")).containsExactlyElementsOf(ofTheDay());
         JournalCodec codec = new JournalCodec();
@@ -286,11 +302,13 @@ class JournalGoldenTest {
         texts.addAll(texts("journal-1-transits.jsonl"));
         texts.addAll(texts("journal-1-day.jsonl"));
         texts.addAll(texts("journal-1-announcements.jsonl"));
+        texts.addAll(texts("journal-1-duties.jsonl"));
         List<JournalLine> lines = new ArrayList<>(ofVersion1());
         lines.addAll(ofNotes());
         lines.addAll(ofTransits());
         lines.addAll(ofTheDay());
         lines.addAll(ofAnnouncements());
+        lines.addAll(ofDuties());
         Map<Class<?>, Set<String>> values = new HashMap<>();
         for (int i = 0; i < texts.size(); i++) {
             if (lines.get(i) instanceof JournalLine.Event line) {
