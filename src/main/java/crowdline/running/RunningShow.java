@@ -2,6 +2,7 @@ package crowdline.running;
 
 import crowdline.follow.FollowPlan;
 import crowdline.live.event.ShowEvent;
+import crowdline.live.event.TalkEvent;
 import crowdline.live.now.LiveNow;
 import crowdline.live.now.PlanAhead;
 import crowdline.live.now.TakenAsSaid;
@@ -188,7 +189,9 @@ public final class RunningShow implements AutoCloseable {
                     ofTheDay.prediction(state.actId(), state.variant()).orElse(null);
             if (prediction != null) {
                 aired.follow(state, before, now.nowS(), ahead::isOfTheDay);
-                aired.toWriteDown(state, now.nowS()).forEach(desk::submit);
+                for (TalkEvent.RemarkShown shown : aired.toWriteDown(state, now.nowS())) {
+                    var unused = desk.submit(shown);
+                }
                 Plan next = planner.plan(aired.request(ahead.request(
                         state,
                         now,
