@@ -31,10 +31,10 @@ final class DutyRule implements ShowRule {
                 meaningless(remark, "is no duty", path, findings);
                 continue;
             }
-            boolean known = known(show, remark, duty.afterAct(), path + ".afterAct", findings)
-                    & known(show, remark, duty.beforeAct(), path + ".beforeAct", findings);
+            boolean knownAfter = known(show, remark, duty.afterAct(), path + ".afterAct", findings);
+            boolean knownBefore = known(show, remark, duty.beforeAct(), path + ".beforeAct", findings);
             often(remark, duty, path, findings);
-            if (known) {
+            if (knownAfter && knownBefore) {
                 fits(show, remark, duty, path, findings);
             }
         }
