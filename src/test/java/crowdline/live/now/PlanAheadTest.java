@@ -23,7 +23,6 @@ import crowdline.show.DayAir;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
-import crowdline.show.figure.DutyTimes;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.MomentKind;
 import crowdline.show.figure.MomentName;
@@ -282,41 +281,6 @@ class PlanAheadTest {
         assertThat(candidates(request)).contains("again");
     }
 
-    /** The show's duty is asked for twice, ten minutes apart. */
-    private static PlanAhead withADutyOfTheDay(boolean inActs) {
-        Show show = show();
-        Remark duty = Remark.of("sponsor", RemarkKind.DUTY, "Thank you.")
-                .asked(new DutyTimes(2, 10.0, null, null, null, inActs));
-        return new PlanAhead(show.withActs(show.acts(), List.of(duty)), text -> new SpokenTime(4, 3, 5));
-    }
-
-    @Test
-    void aDutyOfTheDayIsWantedAgainInTheSameActOnceItIsDue() {
-        Played played = Played.flying().with(said(101, "sponsor"));
-        PlanAhead ahead = withADutyOfTheDay(true);
-        assertThat(request(ahead, played, 700.9).alreadySaid()).contains("sponsor");
-        assertThat(request(ahead, played, 701).alreadySaid()).doesNotContain("sponsor");
-        played.with(said(701, "sponsor"));
-        assertThat(request(ahead, played, 5000).alreadySaid()).contains("sponsor");
-    }
-
-    @Test
-    void aDutyBetweenActsIsNotPlannedInOne() {
-        PlanAhead ahead = withADutyOfTheDay(false);
-        assertThat(request(ahead, Played.flying(), 104).alreadySaid()).containsExactly("sponsor");
-        Played over = Played.flying().with(new FlightEvent.ActEnded(150));
-        assertThat(request(ahead, over, 151).alreadySaid()).doesNotContain("sponsor");
-    }
-
-    @Test
-    void longBeforeItsSlotAnActLeavesTheTimeToTheDutiesOfTheDay() {
-        Played early = new Played()
-                .with(
-                        new ShowEvent.ShowOpened(0, "Harbour Day", List.of("first", "second")),
-                        new FlightEvent.ActChosen(1, "first", "full", Played.FIGURES, 4000.0));
-        assertThat(candidates(request(withADutyOfTheDay(false), early, 5))).containsExactly("sponsor");
-    }
-
     @Test
     void wholeActStartsWithNothingSaid() {
         PlanRequest request = ahead.wholeAct(show().acts().get(0), TIMES);
@@ -359,10 +323,6 @@ class PlanAheadTest {
     }
 
     private PlanRequest request(Played played, double nowS) {
-        return request(ahead, played, nowS);
-    }
-
-    private static PlanRequest request(PlanAhead ahead, Played played, double nowS) {
         return ahead.request(played.state, played.at(nowS), TIMES, Optional.of(Plan.EMPTY));
     }
 

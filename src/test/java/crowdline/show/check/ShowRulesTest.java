@@ -14,7 +14,6 @@ import crowdline.show.aircraft.Airframe;
 import crowdline.show.aircraft.Engine;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
-import crowdline.show.figure.DutyTimes;
 import crowdline.show.figure.Element;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Placing;
@@ -292,71 +291,6 @@ public class ShowRulesTest {
                         "WARNING announcement-with-a-loose-bracket announcements[1].words: the announcement \"Lost child\""
                                 + " has a square bracket that belongs to no other, or nothing between two; write what is to"
                                 + " be filled in between [ and ]");
-    }
-
-    private static List<String> foundOf(DutyTimes asked) {
-        Act first = act("solo", "14:00", 10, List.of(figure("one", "loop")), List.of(FULL));
-        Act last = act("last", "15:00", 10, List.of(figure("one", "loop")), List.of(FULL))
-                .withFigures(
-                        List.of(figure("one", "loop")
-                                .withRemarks(List.of(Remark.of("last-one-call", RemarkKind.CALL, "A loop.")))),
-                        List.of());
-        return found(show(List.of(first, last), List.of(DUTY.asked(asked)), List.of(), Map.of(), LIMITS, INCIDENT));
-    }
-
-    @Test
-    void aDutyIsAskedForNoOftenerThanThereIsTime() {
-        // 70 minutes from the first slot to the end of the last.
-        assertThat(foundOf(new DutyTimes(8, 10.0, null, null, null, false))).isEmpty();
-        assertThat(foundOf(new DutyTimes(9, 10.0, null, null, null, false)))
-                .containsExactly(
-                        "WARNING duty-does-not-fit remarks[0].duty: the duty \"thanks\" is asked for 9 times, 10"
-                                + " minutes apart, and there are only 70 minutes for it; ask for fewer, or closer together");
-        assertThat(foundOf(new DutyTimes(4, 10.0, LocalTime.of(14, 30), null, null, false)))
-                .isEmpty();
-        assertThat(foundOf(new DutyTimes(4, 10.0, LocalTime.of(14, 29), null, null, false)))
-                .hasSize(1);
-        assertThat(foundOf(new DutyTimes(6, 10.0, null, "solo", "last", false))).isEmpty();
-        assertThat(foundOf(new DutyTimes(7, 10.0, null, "solo", "last", false))).hasSize(1);
-        assertThat(foundOf(new DutyTimes(1, null, null, "last", "solo", false)))
-                .containsExactly(
-                        "WARNING duty-does-not-fit remarks[0].duty: the duty \"thanks\" is to be said before its"
-                                + " time begins; change afterAct, beforeAct or by");
-        assertThat(foundOf(new DutyTimes(1, null, LocalTime.of(13, 0), null, null, false)))
-                .isEmpty();
-        assertThat(foundOf(new DutyTimes(20, 1.0, null, null, null, false))).isEmpty();
-        assertThat(foundOf(new DutyTimes(21, 1.0, null, null, null, false)))
-                .containsExactly(
-                        "WARNING duty-very-often remarks[0].duty.times: the duty \"thanks\" is asked for 21 times"
-                                + " a day; check that this is meant");
-    }
-
-    @Test
-    void aDutyNamesActsOfTheShow() {
-        assertThat(foundOf(new DutyTimes(1, null, null, "sole", null, false)))
-                .containsExactly("WARNING duty-names-no-act remarks[0].duty.afterAct: the duty \"thanks\" names the act"
-                        + " \"sole\", which the show does not have, so Live takes no notice of it; did you mean"
-                        + " \"solo\"?");
-        assertThat(foundOf(new DutyTimes(1, null, null, null, "x", false)))
-                .containsExactly(
-                        "WARNING duty-names-no-act remarks[0].duty.beforeAct: the duty \"thanks\" names the act"
-                                + " \"x\", which the show does not have, so Live takes no notice of it; name one that is there");
-    }
-
-    @Test
-    void howOftenIsAskedOfTheDutiesOfTheDayAlone() {
-        Remark fact = Remark.of("fact", RemarkKind.FACT, "It is round.").asked(DutyTimes.ONCE);
-        Act act = act(List.of(figure("one", "loop")), FULL);
-        Act own = act.withFigures(
-                act.figures(),
-                List.of(Remark.of("own", RemarkKind.DUTY, "Thanks.").asked(DutyTimes.ONCE)));
-        assertThat(found(show(List.of(own), List.of(DUTY, fact), List.of(), Map.of(), LIMITS, INCIDENT)))
-                .containsExactly(
-                        "NOTE duty-without-meaning remarks[1].duty: the remark \"fact\" is no duty, so how often it is to be"
-                                + " said means nothing; only a duty among the remarks of the show is said so often a day",
-                        "NOTE duty-without-meaning acts[0].remarks[0].duty: the remark \"own\" belongs to an act, not to"
-                                + " the day, so how often it is to be said means nothing; only a duty among the remarks of the"
-                                + " show is said so often a day");
     }
 
     @Test

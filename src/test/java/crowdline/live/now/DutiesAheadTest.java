@@ -1,0 +1,111 @@
+package crowdline.live.now;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.live.event.FlightEvent;
+import crowdline.live.event.ShowEvent;
+import crowdline.live.event.TalkEvent;
+import crowdline.live.state.Played;
+import crowdline.patter.Plan;
+import crowdline.patter.PlanRequest;
+import crowdline.show.Act;
+import crowdline.show.DayAir;
+import crowdline.show.Show;
+import crowdline.show.Variant;
+import crowdline.show.Venue;
+import crowdline.show.figure.DutyTimes;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkForm;
+import crowdline.show.figure.RemarkKind;
+import crowdline.speech.pace.SpokenTime;
+import crowdline.timing.ActTimes;
+import crowdline.timing.FigureTime;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What the plan is asked for of the duties of the day. */
+class DutiesAheadTest {
+    private static final ActTimes TIMES = new ActTimes(
+            "first",
+            "full",
+            List.of(
+                    new FigureTime("loop", 0, 10, 9, 11),
+                    new FigureTime("roll", 10, 8, 7, 9),
+                    new FigureTime("spin", 18, 20, 19, 21),
+                    new FigureTime("pass", 38, 6, 5, 7)));
+
+    /** The show's duty is asked for twice, ten minutes apart. */
+    private static PlanAhead ahead(boolean inActs) {
+        Remark duty = Remark.of("sponsor", RemarkKind.DUTY, "Thank you.")
+                .asked(new DutyTimes(2, 10.0, null, null, null, inActs));
+        Act act = new Act(
+                "first",
+                "First",
+                "who",
+                "what",
+                LocalTime.NOON,
+                10,
+                null,
+                Played.FIGURES.stream().map(id -> Figure.of(id, "loop")).toList(),
+                List.of(new Variant("full", null, Played.FIGURES)),
+                List.of(Remark.of("act-say", RemarkKind.FACT, "A word on the act.")));
+        Show show = new Show(
+                "Harbour Day",
+                LocalDate.of(2027, 6, 1),
+                new Venue("Nowhere", 52, 0, 0, 90, 200, ZoneId.of("UTC"), Venue.Limits.NONE),
+                DayAir.STANDARD,
+                List.of(),
+                List.of(),
+                List.of(act),
+                List.of(duty),
+                List.of(),
+                Map.of(),
+                null);
+        return new PlanAhead(show, text -> new SpokenTime(4, 3, 5));
+    }
+
+    private static PlanRequest request(PlanAhead ahead, Played played, double nowS) {
+        return ahead.request(played.state, played.at(nowS), TIMES, Optional.of(Plan.EMPTY));
+    }
+
+    private static List<String> candidates(PlanRequest request) {
+        return request.candidates().stream().map(c -> c.remark().id()).toList();
+    }
+
+    private static TalkEvent said(double atS, String id) {
+        return new TalkEvent.RemarkSaid(atS, id, RemarkForm.FULL);
+    }
+
+    @Test
+    void aDutyOfTheDayIsWantedAgainInTheSameActOnceItIsDue() {
+        Played played = Played.flying().with(said(101, "sponsor"));
+        PlanAhead ahead = ahead(true);
+        assertThat(request(ahead, played, 700.9).alreadySaid()).contains("sponsor");
+        assertThat(request(ahead, played, 701).alreadySaid()).doesNotContain("sponsor");
+        played.with(said(701, "sponsor"));
+        assertThat(request(ahead, played, 5000).alreadySaid()).contains("sponsor");
+    }
+
+    @Test
+    void aDutyBetweenActsIsNotPlannedInOne() {
+        PlanAhead ahead = ahead(false);
+        assertThat(request(ahead, Played.flying(), 104).alreadySaid()).containsExactly("sponsor");
+        Played over = Played.flying().with(new FlightEvent.ActEnded(150));
+        assertThat(request(ahead, over, 151).alreadySaid()).doesNotContain("sponsor");
+    }
+
+    @Test
+    void longBeforeItsSlotAnActLeavesTheTimeToTheDutiesOfTheDay() {
+        Played early = new Played()
+                .with(
+                        new ShowEvent.ShowOpened(0, "Harbour Day", List.of("first", "second")),
+                        new FlightEvent.ActChosen(1, "first", "full", Played.FIGURES, 4000.0));
+        assertThat(candidates(request(ahead(false), early, 5))).containsExactly("sponsor");
+    }
+}
