@@ -61,6 +61,9 @@ final class FirstKeys implements KeyDispatcher.Room {
 
     @Override
     public boolean take(KeyEvent press, boolean held) {
+        if (pane.place() == Place.LIVE && pane.live().inAnnouncements()) {
+            return inAnnouncements(press, held);
+        }
         if (pane.inIncident()) {
             return inIncident(press, held);
         }
@@ -82,13 +85,23 @@ final class FirstKeys implements KeyDispatcher.Room {
         return led;
     }
 
+    /** What changes the look or the place goes on, and so does the key of the incident page; every other is for the pages. */
+    private boolean inAnnouncements(KeyEvent press, boolean held) {
+        boolean command = (press.getModifiersEx() & (KeyEvent.CTRL_DOWN_MASK | KeyEvent.ALT_DOWN_MASK)) != 0;
+        int key = press.getKeyCode();
+        boolean isFunction = key >= KeyEvent.VK_F1 && key <= KeyEvent.VK_F12;
+        return !command && !isFunction && pane.live().pressInAnnouncements(press, held);
+    }
+
     /** Nothing but the word leaves the page, and no menu opens over it by its letter; its look may change. */
     private boolean inIncident(KeyEvent press, boolean held) {
         boolean command = (press.getModifiersEx() & KeyEvent.CTRL_DOWN_MASK) != 0;
         if (command || press.getKeyCode() == KeyEvent.VK_F11) {
             return false;
         }
-        if (!held && pane.live().pressInIncident(press)) {
+        if (!held && press.getKeyCode() == KeyEvent.VK_B) {
+            pane.live().announce();
+        } else if (!held && pane.live().pressInIncident(press)) {
             resume.run();
         }
         return true;

@@ -10,6 +10,7 @@ import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesView;
 import crowdline.console.passes.PassesView.FigureLine;
 import crowdline.console.passes.PassesView.PassLine;
+import crowdline.console.pictures.AnnouncementPicture;
 import crowdline.console.pictures.EditedPicture;
 import crowdline.console.pictures.Pictures;
 import crowdline.console.pictures.PrintPicture;
@@ -34,6 +35,7 @@ import crowdline.sight.picture.Caption;
 import crowdline.sight.picture.Flown;
 import crowdline.sight.picture.Pose;
 import crowdline.speech.say.Spoken;
+import crowdline.storage.show.IncidentTemplate;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -60,6 +62,8 @@ public final class SampleScreens {
         return new Pictures.Screens(
                 moments,
                 new Pictures.Ordered(SampleLiveViews.flying(), SampleLiveViews.order()),
+                new AnnouncementPicture(
+                        SampleLiveViews.flying(), IncidentTemplate.shipped().announcements()),
                 Map.of(),
                 Map.of(),
                 prepare(),

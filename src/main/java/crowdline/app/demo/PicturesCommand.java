@@ -13,6 +13,7 @@ import crowdline.app.window.time.PaceKeeper;
 import crowdline.console.edit.Editing;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.pace.RemarksToTime;
+import crowdline.console.pictures.AnnouncementPicture;
 import crowdline.console.pictures.Pictures;
 import crowdline.console.pictures.PrintPicture;
 import crowdline.console.theme.LookAndFeel;
@@ -40,6 +41,7 @@ import crowdline.speech.plain.ActReading;
 import crowdline.speech.say.Spoken;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.IncidentTemplate;
 import crowdline.storage.show.TermsFile;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -133,6 +135,9 @@ public final class PicturesCommand implements Callable<Integer> {
         Pictures.Screens screens = new Pictures.Screens(
                 new DemoMoments(loaded).views(),
                 DemoMoments.ordered(loaded),
+                new AnnouncementPicture(
+                        DemoMoments.ordered(loaded).live(),
+                        IncidentTemplate.shipped().announcements()),
                 new DemoWalks(loaded).views(),
                 new DemoDebrief(loaded).views(),
                 LoadedPredictions.view(loaded, result.findings()),

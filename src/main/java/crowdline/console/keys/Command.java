@@ -39,6 +39,7 @@ public enum Command {
     END_ACT("Act over", Scope.LIVE, "The act has ended", "E"),
     ASK_IN_LIVE("What is that?", Scope.LIVE, "Something else is flown: a few questions tell what; F5 leads back", "Q"),
     JOT("Note", Scope.LIVE, "Note this moment, with a few words if there is time", "J"),
+    ANNOUNCE("Announcements", Scope.LIVE, "The organiser's words for an occasion: then its number", "B"),
     ORDER("Running order", Scope.LIVE, "Every act and when to expect it; what its keys do stands in it", "R"),
     ORDER_UP("Act above", Scope.LIVE, "In the running order: the act before", "UP"),
     ORDER_DOWN("Act below", Scope.LIVE, "In the running order: the act after", "DOWN"),

@@ -24,12 +24,14 @@ import org.jspecify.annotations.Nullable;
 public final class LivePlace extends JPanel implements PlaceScreen {
     private static final String ROWS = "rows";
     private static final String INCIDENT = "incident";
+    private static final String ANNOUNCEMENTS = "announcements";
     private static final String EMPTY = "empty";
 
     private final CardLayout cards = new CardLayout();
     private final LivePanel rows;
     private final UnderSky underSky;
     private final LazyCard<IncidentPanel.Shown, IncidentPanel> incident;
+    private final AnnouncementCard announcements;
     private final LazyCard<EmptyShow.Shown, EmptyShow> empty;
     private final transient ResumeWord word = new ResumeWord();
     private final transient CommandTable commands;
@@ -41,6 +43,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     private final transient Runnable keysBack;
     private boolean writing;
     private boolean ordering;
+    private boolean announcing;
     /** What the field that is open is for: an act that is put in after this one, or null for a note. */
     private transient @Nullable Consumer<String> putsIn;
 
@@ -58,6 +61,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
                 .on(Command.INCIDENT_IN_LIVE, () -> !inIncident(), call)
                 .on(Command.ASK_IN_LIVE, () -> !inIncident(), () -> asked.run())
                 .on(Command.JOT, () -> !inIncident() && hasShow(), this::jot)
+                .on(Command.ANNOUNCE, () -> !inIncident() && hasShow(), this::announce)
                 .on(Command.ORDER, () -> !inIncident() && hasShow(), this::turnOrder)
                 .on(Command.ORDER_UP, this::hasOrder, () -> orderMoves(-1))
                 .on(Command.ORDER_DOWN, this::hasOrder, () -> orderMoves(1))
@@ -69,10 +73,12 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         rows = new LivePanel(appearance, this::written);
         incident = new LazyCard<>(
                 appearance, IncidentPanel::new, IncidentPanel::show, (page, a) -> page.wear(a, incidentScale()));
+        announcements = new AnnouncementCard(appearance, keysBack);
         empty = new LazyCard<>(appearance, a -> new EmptyShow(a, ways), EmptyShow::show, EmptyShow::wear);
         underSky = new UnderSky(rows);
         add(underSky, ROWS);
         add(incident, INCIDENT);
+        add(announcements, ANNOUNCEMENTS);
         add(empty, EMPTY);
         setBackground(appearance.palette().ground());
         getAccessibleContext().setAccessibleName("Live");
@@ -84,6 +90,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         shown = null;
         ordering = false;
         rows.showOrder(null);
+        closeAnnouncements();
         closeNote();
     }
 
@@ -174,6 +181,55 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         }
     }
 
+    /** Opens the announcements over whatever Live shows, the incident page too, if a show runs. */
+    public void announce() {
+        OnAir now = show;
+        if (now != null) {
+            announce(now.announcing());
+            refresh();
+        }
+    }
+
+    /** The same with these, from the next moment that is shown. */
+    public void announce(Announcing of) {
+        announcing = true;
+        announcements.open(of);
+    }
+
+    /** Whether the announcements are in front. */
+    public boolean inAnnouncements() {
+        return announcing;
+    }
+
+    /** Goes back from the announcements to where one was; false if they are not open. */
+    public boolean closeAnnouncements() {
+        boolean open = announcing;
+        announcing = false;
+        if (open) {
+            announcements.stopFilling();
+            refresh();
+        }
+        return open;
+    }
+
+    /**
+     * Takes a key while the announcements are in front.
+     *
+     * @param held whether it was down already
+     * @return false if it is for the field in which something is filled in
+     */
+    public boolean pressInAnnouncements(KeyEvent event, boolean held) {
+        if (announcements.isFilling()) {
+            return event.getKeyCode() == KeyEvent.VK_ESCAPE && announcements.stopFilling();
+        }
+        if (!held && announcements.press(event.getKeyCode())) {
+            refresh();
+        } else if (!held) {
+            closeAnnouncements();
+        }
+        return true;
+    }
+
     private void written(String words) {
         writing = false;
         OnAir now = show;
@@ -201,6 +257,10 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     /** Goes on with a note that was left half written. */
     @Override
     public boolean takeFocus() {
+        if (announcing && announcements.isFilling()) {
+            announcements.takeFocus();
+            return true;
+        }
         if (writing && !inIncident()) {
             rows.takeFocus();
             return true;
@@ -243,6 +303,9 @@ public final class LivePlace extends JPanel implements PlaceScreen {
      */
     public void show(@Nullable LiveView view, @Nullable IncidentView now) {
         shown = view;
+        if (announcing) {
+            announcements.refresh(view);
+        }
         if (now != null) {
             showIncident(now);
             return;
@@ -254,7 +317,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
             rows.show(view);
             OnAir running = show;
             rows.showOrder(ordering && running != null ? running.order() : null);
-            turnTo(ROWS);
+            turnTo(announcing ? ANNOUNCEMENTS : ROWS);
         }
     }
 
@@ -271,7 +334,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
             word.clear();
         }
         incident.show(new IncidentPanel.Shown(now, word.right()));
-        turnTo(INCIDENT);
+        turnTo(announcing ? ANNOUNCEMENTS : INCIDENT);
         if (begins) {
             incident.ifMade(IncidentPanel::begin);
         }
@@ -287,7 +350,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     }
 
     public boolean hasShow() {
-        return card.equals(ROWS);
+        return card.equals(ROWS) || (announcing && page == null);
     }
 
     /**
@@ -323,6 +386,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     public void wear(Appearance appearance) {
         setBackground(appearance.palette().ground());
         rows.wear(appearance);
+        announcements.wear(appearance);
         incident.wear(appearance);
         empty.wear(appearance);
     }

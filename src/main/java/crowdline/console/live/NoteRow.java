@@ -33,8 +33,14 @@ final class NoteRow extends JPanel {
      * @param asks what is to be written, in a sentence
      */
     void open(String asks) {
+        open(asks, "");
+    }
+
+    /** Opens it with words, which are typed over or kept. */
+    void open(String asks, String words) {
         label.setText(asks);
-        text.setText("");
+        text.setText(words);
+        text.selectAll();
         setVisible(true);
     }
 

@@ -34,6 +34,9 @@ public interface OnAir {
      */
     void putIn(String words, @Nullable String afterId);
 
+    /** Its announcements. */
+    Announcing announcing();
+
     /** Words for the newest note, not blank. */
     void write(String words);
 

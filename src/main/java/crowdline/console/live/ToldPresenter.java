@@ -4,6 +4,7 @@ import crowdline.console.keys.Command;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
+import crowdline.live.event.AnnouncementEvent;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
@@ -76,6 +77,8 @@ public final class ToldPresenter {
             }
         } else if (event instanceof LiveEvent.NoteMade) {
             command = Command.JOT;
+        } else if (event instanceof AnnouncementEvent) {
+            command = Command.ANNOUNCE;
         } else if (event instanceof ShowEvent) {
             return event instanceof ShowEvent.ShowEnded ? "the end of the show" : "the running order";
         }
@@ -135,6 +138,9 @@ public final class ToldPresenter {
         }
         if (event instanceof FlightEvent.NextSwapped) {
             return named(after, next(after, 0), words) + " now comes before " + named(after, next(after, 1), words);
+        }
+        if (event instanceof AnnouncementEvent.AnnouncementRead read) {
+            return "\"" + read.occasion() + "\" is noted as read out";
         }
         if (event instanceof LiveEvent.NoteMade) {
             return "the note of that moment";

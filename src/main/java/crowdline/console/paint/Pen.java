@@ -123,7 +123,8 @@ public final class Pen {
 
     /** Words in breaths, as large as fits between two sizes. */
     public TextBlock block(List<String> breaths, Font font, double mostPx, double leastPx, Box box, int mostLines) {
-        return fit.fit(new TextFit.Wish(breaths, font, mostPx, leastPx, box.w(), box.h(), mostLines));
+        return fit.fit(
+                new TextFit.Wish(breaths, Script.type(font, breaths), mostPx, leastPx, box.w(), box.h(), mostLines));
     }
 
     /** Words at one size, in as many lines as they need across a box, cut with an ellipsis where there are more. */
@@ -167,18 +168,29 @@ public final class Pen {
 
     /** Whether words fit a box at this size, in any number of lines. */
     public boolean fits(String words, Font font, double sizePx, Box box) {
-        return fit.fitsAtMost(
-                new TextFit.Wish(List.of(words), font, sizePx, sizePx, box.w(), box.h(), Integer.MAX_VALUE));
+        return fit.fitsAtMost(new TextFit.Wish(
+                List.of(words),
+                Script.type(font, List.of(words)),
+                sizePx,
+                sizePx,
+                box.w(),
+                box.h(),
+                Integer.MAX_VALUE));
     }
 
     /** Draws a block at the top left of a box. */
     public void atTop(TextBlock block, Box box, Color colour) {
-        block.draw(g, box.x(), box.y(), colour);
+        block.draw(g, left(block, box), box.y(), colour);
     }
 
     /** Draws a block at the left, midway down a box. */
     public void midway(TextBlock block, Box box, Color colour) {
-        block.draw(g, box.x(), box.y() + (box.h() - block.heightPx()) / 2, colour);
+        block.draw(g, left(block, box), box.y() + (box.h() - block.heightPx()) / 2, colour);
+    }
+
+    /** What is written from right to left stands at the right. */
+    private static double left(TextBlock block, Box box) {
+        return block.isRightToLeft() ? box.maxX() - block.widthPx() : box.x();
     }
 
     /** Draws a block at the right, midway down a box. */

@@ -17,6 +17,9 @@ import java.util.List;
  */
 public record TextBlock(List<Line> lines, Font font, double ascentPx, double heightPx, double widthPx, boolean whole) {
 
+    /** Has no width; what follows it is laid out from right to left. */
+    private static final char RIGHT_TO_LEFT = '\u200f';
+
     /**
      * One line.
      *
@@ -29,6 +32,11 @@ public record TextBlock(List<Line> lines, Font font, double ascentPx, double hei
 
     public TextBlock {
         lines = List.copyOf(lines);
+    }
+
+    /** Whether its first letters are written from right to left; then its lines end at one edge. */
+    public boolean isRightToLeft() {
+        return !lines.isEmpty() && Script.isRightToLeft(lines.get(0).text());
     }
 
     /** Draws the block with its top left corner here. */
@@ -55,8 +63,15 @@ public record TextBlock(List<Line> lines, Font font, double ascentPx, double hei
     /** Draws the block, its first {@code pastLetters} letters in the colour of what was said. */
     public void draw(Graphics2D g, double x, double y, Color colour, Color past, int pastLetters) {
         g.setFont(font);
+        boolean rightToLeft = isRightToLeft();
         for (Line line : lines) {
             float baseline = (float) (y + line.topPx() + ascentPx);
+            if (rightToLeft) {
+                g.setColor(colour);
+                // A line may begin with a word of the other direction.
+                g.drawString(RIGHT_TO_LEFT + line.text(), (float) (x + widthPx - line.widthPx()), baseline);
+                continue;
+            }
             int cut = after(line.text(), pastLetters - line.from());
             String said = line.text().substring(0, cut);
             if (!said.isEmpty()) {

@@ -55,6 +55,7 @@ public final class Pictures {
      *
      * @param moments moments of Live, each under the name of its picture
      * @param order a moment of Live with the running order open
+     * @param announcements the announcements over a moment of Live
      * @param walks moments of Walk through, likewise
      * @param debriefs debriefs, likewise
      * @param prepare the show at a glance
@@ -67,6 +68,7 @@ public final class Pictures {
     public record Screens(
             Map<String, LiveView> moments,
             Ordered order,
+            AnnouncementPicture announcements,
             Map<String, WalkView> walks,
             Map<String, DebriefView> debriefs,
             PrepareView prepare,
@@ -151,6 +153,7 @@ public final class Pictures {
             pane.showLive(screens.order().live());
             pane.live().showOrder(screens.order().order());
         });
+        all.putAll(screens.announcements().screens());
         screens.walks()
                 .forEach((name, view) -> all.put(name, pane -> {
                     pane.go(Place.WALK);

@@ -46,6 +46,14 @@ public final class SampleOnAir implements OnAir {
         putIn.add(words + " after " + afterId);
     }
 
+    /** Its announcements, and what was done with them. */
+    public final SampleAnnouncing announcing = new SampleAnnouncing();
+
+    @Override
+    public Announcing announcing() {
+        return announcing;
+    }
+
     @Override
     public void write(String words) {
         written.add(words);

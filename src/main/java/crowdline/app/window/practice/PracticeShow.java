@@ -3,6 +3,7 @@ package crowdline.app.window.practice;
 import crowdline.app.window.show.ShowOnAir;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
+import crowdline.console.live.Announcing;
 import crowdline.console.live.Handles;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.OnAir;
@@ -178,6 +179,11 @@ public final class PracticeShow implements OnAir {
     @Override
     public void putIn(String words, @Nullable String afterId) {
         onAir.putIn(words, afterId);
+    }
+
+    @Override
+    public Announcing announcing() {
+        return onAir.announcing();
     }
 
     @Override

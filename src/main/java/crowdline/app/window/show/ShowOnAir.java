@@ -2,6 +2,7 @@ package crowdline.app.window.show;
 
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
+import crowdline.console.live.Announcing;
 import crowdline.console.live.Handles;
 import crowdline.console.live.IncidentPresenter;
 import crowdline.console.live.LiveCommands;
@@ -32,6 +33,7 @@ import org.jspecify.annotations.Nullable;
 public final class ShowOnAir implements OnAir {
     private final RunningShow show;
     private final BooleanSupplier receiver;
+    private final Announcing announcing;
 
     /**
      * A show as the Live place knows it.
@@ -41,6 +43,7 @@ public final class ShowOnAir implements OnAir {
     public ShowOnAir(RunningShow show, BooleanSupplier receiver) {
         this.show = show;
         this.receiver = receiver;
+        announcing = new ShowAnnouncements(show);
     }
 
     @Override
@@ -114,6 +117,11 @@ public final class ShowOnAir implements OnAir {
         } else if (meaning instanceof Meaning.Nothing nothing) {
             refuse(Command.PUT_IN_ACT, nothing.why());
         }
+    }
+
+    @Override
+    public Announcing announcing() {
+        return announcing;
     }
 
     @Override
