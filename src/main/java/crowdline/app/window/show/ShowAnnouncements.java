@@ -1,4 +1,4 @@
-package crowdline.app.window;
+package crowdline.app.window.show;
 
 import crowdline.console.incident.AnnouncementView;
 import crowdline.console.keys.Command;
