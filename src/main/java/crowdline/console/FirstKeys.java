@@ -61,7 +61,7 @@ final class FirstKeys implements KeyDispatcher.Room {
 
     @Override
     public boolean take(KeyEvent press, boolean held) {
-        if (pane.place() == Place.LIVE && pane.live().inAnnouncements()) {
+        if (pane.place() == Place.LIVE && pane.live().announcements().isOpen()) {
             return inAnnouncements(press, held);
         }
         if (pane.inIncident()) {
@@ -90,7 +90,7 @@ final class FirstKeys implements KeyDispatcher.Room {
         boolean command = (press.getModifiersEx() & (KeyEvent.CTRL_DOWN_MASK | KeyEvent.ALT_DOWN_MASK)) != 0;
         int key = press.getKeyCode();
         boolean isFunction = key >= KeyEvent.VK_F1 && key <= KeyEvent.VK_F12;
-        return !command && !isFunction && pane.live().pressInAnnouncements(press, held);
+        return !command && !isFunction && pane.live().announcements().press(press, held);
     }
 
     /** Nothing but the word leaves the page, and no menu opens over it by its letter; its look may change. */

@@ -27,7 +27,7 @@ final class IncidentCall {
     /** Brings the page to the front; again is harmless. */
     void open() {
         front.clear();
-        pane.live().closeAnnouncements();
+        pane.live().announcements().close();
         if (!called) {
             called = true;
             calledAtS = host.nowS();

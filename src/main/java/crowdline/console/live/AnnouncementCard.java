@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * The announcements in Live: which there are, the page of the one that is open, and the field in which its blanks are
  * filled in. The strip stays above them, for the act goes on.
  */
-final class AnnouncementCard extends JPanel {
+public final class AnnouncementCard extends JPanel {
     private static final double STRIP = 0.07;
     private static final double DESIGNED_WIDTH_PX = 1280;
     private static final double DESIGNED_HEIGHT_PX = 700;
@@ -28,6 +28,7 @@ final class AnnouncementCard extends JPanel {
     private final AnnouncementPanel page;
     private final NoteRow field;
     private final transient Runnable keysBack;
+    private final transient Runnable changed;
     /** What is still to be asked for; the first is being asked. */
     private final transient Deque<Blank> asked = new ArrayDeque<>();
 
@@ -38,11 +39,15 @@ final class AnnouncementCard extends JPanel {
     private int from;
     private boolean filling;
 
-    /** @param keysBack gives the keys to the window again, when the field that had them is closed */
-    AnnouncementCard(Appearance appearance, Runnable keysBack) {
+    /**
+     * @param keysBack gives the keys to the window again, when the field that had them is closed
+     * @param changed told when it is opened or closed, or shows something else
+     */
+    AnnouncementCard(Appearance appearance, Runnable keysBack, Runnable changed) {
         super(null);
         this.appearance = appearance;
         this.keysBack = keysBack;
+        this.changed = changed;
         strip = new StripRow(appearance);
         choice = new ChoicePanel(appearance);
         page = new AnnouncementPanel(appearance);
@@ -57,11 +62,44 @@ final class AnnouncementCard extends JPanel {
         getAccessibleContext().setAccessibleName("Announcements");
     }
 
-    /** Begins with the choice. */
-    void open(Announcing of) {
+    /** Opens with the choice. */
+    public void open(Announcing of) {
         announcing = of;
         from = 0;
         choose();
+        changed.run();
+    }
+
+    /** Whether they are in front. */
+    public boolean isOpen() {
+        return announcing != null;
+    }
+
+    /** Goes back to where one was. */
+    public void close() {
+        if (isOpen()) {
+            announcing = null;
+            stopFilling();
+            changed.run();
+        }
+    }
+
+    /**
+     * Takes a key while they are in front.
+     *
+     * @param held whether it was down already
+     * @return false if it is for the field in which something is filled in
+     */
+    public boolean press(KeyEvent event, boolean held) {
+        if (filling) {
+            return event.getKeyCode() == KeyEvent.VK_ESCAPE && stopFilling();
+        }
+        if (!held && press(event.getKeyCode())) {
+            changed.run();
+        } else if (!held) {
+            close();
+        }
+        return true;
     }
 
     private void choose() {
@@ -72,7 +110,10 @@ final class AnnouncementCard extends JPanel {
     /** Shows a moment. */
     void refresh(@Nullable LiveView live) {
         Announcing of = announcing;
-        all = of == null ? List.of() : of.all();
+        if (of == null) {
+            return;
+        }
+        all = of.all();
         from = from < all.size() ? from : 0;
         Optional<AnnouncementView> open = open();
         open.ifPresentOrElse(
@@ -97,9 +138,12 @@ final class AnnouncementCard extends JPanel {
         return filling;
     }
 
-    /** Goes on with the field where it was left. */
-    void takeFocus() {
-        field.takeFocus();
+    /** Goes on with the field where it was left; false if none is open. */
+    boolean takeFocus() {
+        if (isOpen() && filling) {
+            field.takeFocus();
+        }
+        return isOpen() && filling;
     }
 
     /** Leaves the field as it is; false if none is open. */

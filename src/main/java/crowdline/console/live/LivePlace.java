@@ -43,7 +43,6 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     private final transient Runnable keysBack;
     private boolean writing;
     private boolean ordering;
-    private boolean announcing;
     /** What the field that is open is for: an act that is put in after this one, or null for a note. */
     private transient @Nullable Consumer<String> putsIn;
 
@@ -73,7 +72,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         rows = new LivePanel(appearance, this::written);
         incident = new LazyCard<>(
                 appearance, IncidentPanel::new, IncidentPanel::show, (page, a) -> page.wear(a, incidentScale()));
-        announcements = new AnnouncementCard(appearance, keysBack);
+        announcements = new AnnouncementCard(appearance, keysBack, this::refresh);
         empty = new LazyCard<>(appearance, a -> new EmptyShow(a, ways), EmptyShow::show, EmptyShow::wear);
         underSky = new UnderSky(rows);
         add(underSky, ROWS);
@@ -90,7 +89,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         shown = null;
         ordering = false;
         rows.showOrder(null);
-        closeAnnouncements();
+        announcements.close();
         closeNote();
     }
 
@@ -185,49 +184,13 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     public void announce() {
         OnAir now = show;
         if (now != null) {
-            announce(now.announcing());
-            refresh();
+            announcements.open(now.announcing());
         }
     }
 
-    /** The same with these, from the next moment that is shown. */
-    public void announce(Announcing of) {
-        announcing = true;
-        announcements.open(of);
-    }
-
-    /** Whether the announcements are in front. */
-    public boolean inAnnouncements() {
-        return announcing;
-    }
-
-    /** Goes back from the announcements to where one was; false if they are not open. */
-    public boolean closeAnnouncements() {
-        boolean open = announcing;
-        announcing = false;
-        if (open) {
-            announcements.stopFilling();
-            refresh();
-        }
-        return open;
-    }
-
-    /**
-     * Takes a key while the announcements are in front.
-     *
-     * @param held whether it was down already
-     * @return false if it is for the field in which something is filled in
-     */
-    public boolean pressInAnnouncements(KeyEvent event, boolean held) {
-        if (announcements.isFilling()) {
-            return event.getKeyCode() == KeyEvent.VK_ESCAPE && announcements.stopFilling();
-        }
-        if (!held && announcements.press(event.getKeyCode())) {
-            refresh();
-        } else if (!held) {
-            closeAnnouncements();
-        }
-        return true;
+    /** The announcements, which lie over everything else while they are open. */
+    public AnnouncementCard announcements() {
+        return announcements;
     }
 
     private void written(String words) {
@@ -257,8 +220,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     /** Goes on with a note that was left half written. */
     @Override
     public boolean takeFocus() {
-        if (announcing && announcements.isFilling()) {
-            announcements.takeFocus();
+        if (announcements.takeFocus()) {
             return true;
         }
         if (writing && !inIncident()) {
@@ -303,9 +265,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
      */
     public void show(@Nullable LiveView view, @Nullable IncidentView now) {
         shown = view;
-        if (announcing) {
-            announcements.refresh(view);
-        }
+        announcements.refresh(view);
         if (now != null) {
             showIncident(now);
             return;
@@ -317,7 +277,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
             rows.show(view);
             OnAir running = show;
             rows.showOrder(ordering && running != null ? running.order() : null);
-            turnTo(announcing ? ANNOUNCEMENTS : ROWS);
+            turnTo(announcements.isOpen() ? ANNOUNCEMENTS : ROWS);
         }
     }
 
@@ -334,7 +294,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
             word.clear();
         }
         incident.show(new IncidentPanel.Shown(now, word.right()));
-        turnTo(announcing ? ANNOUNCEMENTS : INCIDENT);
+        turnTo(announcements.isOpen() ? ANNOUNCEMENTS : INCIDENT);
         if (begins) {
             incident.ifMade(IncidentPanel::begin);
         }
@@ -350,7 +310,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     }
 
     public boolean hasShow() {
-        return card.equals(ROWS) || (announcing && page == null);
+        return card.equals(ROWS) || (announcements.isOpen() && page == null);
     }
 
     /**

@@ -39,12 +39,12 @@ public record AnnouncementPicture(LiveView live, List<Announcement> announcement
 
     private void on(ConsolePane pane, Announced announced, int... keys) {
         pane.go(Place.LIVE);
-        pane.live().announce(new Still(announcements, announced));
+        pane.live().announcements().open(new Still(announcements, announced));
         pane.showLive(live);
         for (int key : keys) {
             pane.live()
-                    .pressInAnnouncements(
-                            new KeyEvent(pane, KeyEvent.KEY_PRESSED, 0, 0, key, KeyEvent.CHAR_UNDEFINED), false);
+                    .announcements()
+                    .press(new KeyEvent(pane, KeyEvent.KEY_PRESSED, 0, 0, key, KeyEvent.CHAR_UNDEFINED), false);
             pane.showLive(live);
         }
     }

@@ -31,7 +31,8 @@ class AnnouncementCardTest {
             new Announcement("closing", "Closing words", List.of("Good night."), null);
 
     private final SampleAnnouncing announcing = new SampleAnnouncing();
-    private final AnnouncementCard card = new AnnouncementCard(new Appearance(Themes.DAY, new Zoom(100)), () -> {});
+    private final AnnouncementCard card =
+            new AnnouncementCard(new Appearance(Themes.DAY, new Zoom(100)), () -> {}, () -> {});
 
     private AnnouncementCardTest with(Announcement... all) {
         announcing.announcements = List.of(all);
