@@ -106,6 +106,10 @@ public final class ConsolePane extends JPanel {
         words.onChange(this::allow);
         glossary.onChange(this::allow);
         prepare.onChange(this::allow);
+        debrief.onChange(() -> {
+            allow();
+            keepFocus();
+        });
         keys = new LazyCard<>(appearance, KeysOverlay::new, KeysOverlay::show, (k, a) -> k.wear(a, keysScale()));
         foot = new FootLine(appearance, actions.of(Command.INCIDENT), this::inLive, this::inIncident);
         screens.forEach((each, screen) -> stage.add(screen.component(), each.name()));

@@ -1,5 +1,6 @@
 package crowdline.console;
 
+import crowdline.console.debrief.DebriefPlace;
 import crowdline.console.live.OnAir;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
@@ -10,6 +11,7 @@ import crowdline.console.practice.PracticeChoice;
 import crowdline.console.practice.PracticeHost;
 import crowdline.console.practice.PracticeScored;
 import crowdline.console.practice.PracticeWindow;
+import crowdline.console.practice.ScorePanel;
 import crowdline.console.practice.SkyWindow;
 import crowdline.console.practice.Spotted;
 import crowdline.console.theme.Appearance;
@@ -18,6 +20,7 @@ import java.awt.Frame;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.DoubleSupplier;
+import javax.swing.JComponent;
 import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
 
@@ -34,6 +37,10 @@ final class PracticeGuide {
             Form.DIAMOND,
             Tone.CAUTION,
             "Practice: step the act as you see it flown. Ctrl+G leaves it for the day's show");
+    private static final Mark NO_ROOM = new Mark(
+            Form.DIAMOND,
+            Tone.CAUTION,
+            "Practice: this window leaves the sky no room beside it, so it is above the rows. Ctrl+G leaves it");
     private static final String DAY_BEGAN = "An act of the day has begun, so the practice was left.";
 
     private final Frame frame;
@@ -160,14 +167,14 @@ final class PracticeGuide {
         CrowdPicture sky = new CrowdPicture(pane.appearance());
         sky.wear(pane.appearance(), 1);
         sky.show(practice.sky());
-        SkyWindow apart = host.skyApart() ? new SkyWindow(frame, sky) : null;
+        SkyWindow apart = host.skyApart() ? SkyWindow.beside(frame, sky).orElse(null) : null;
         flying = new Flying(practice, sky, apart);
         if (apart == null) {
             pane.live().sky(sky);
         }
         run(practice.onAir());
         go.accept(Place.LIVE);
-        say.accept(FLYING);
+        say.accept(apart == null && host.skyApart() ? NO_ROOM : FLYING);
         timer.start();
         look();
         // Not every screen gives the keys back by itself when the window that had them is gone.
@@ -212,9 +219,51 @@ final class PracticeGuide {
             caution("The practice was left before there was anything to do, so nothing is told of it.");
             return;
         }
-        // Nobody reads it over the incident page, or in an act of the day.
+        pane.debrief().show(new Told(scored));
+        // Nobody is led away from the incident page, or from an act of the day.
         if (flying == null && !pane.inIncident() && host.refusal().isEmpty()) {
-            PracticeWindow.tell(frame, pane.appearance(), scored, this::begin);
+            go.accept(Place.DEBRIEF);
+        }
+    }
+
+    /** How a practice went, as the Debrief shows it. */
+    private final class Told implements DebriefPlace.Scored {
+        private final PracticeScored scored;
+        private final ScorePanel page;
+
+        Told(PracticeScored scored) {
+            this.scored = scored;
+            page = new ScorePanel(
+                    pane.appearance(),
+                    scored,
+                    this::again,
+                    this::next,
+                    () -> pane.debrief().show((DebriefPlace.Scored) null));
+        }
+
+        @Override
+        public JComponent page() {
+            return page;
+        }
+
+        @Override
+        public JComponent first() {
+            return page.first();
+        }
+
+        @Override
+        public void next() {
+            begin(scored.choice().next());
+        }
+
+        @Override
+        public void again() {
+            begin(scored.choice());
+        }
+
+        @Override
+        public void wear(Appearance appearance) {
+            page.wear(appearance);
         }
     }
 

@@ -9,10 +9,15 @@ import java.util.List;
  * What became of a practice: one plain sentence for each thing, and no marks.
  *
  * @param lines by what they are about
+ * @param counts how many things went well of how many, for those parts in which there were any
  */
-public record PracticeScore(List<Line> lines) {
+public record PracticeScore(List<Line> lines, List<Count> counts) {
+    /** There was nothing to do yet. */
+    public static final PracticeScore NOTHING = new PracticeScore(List.of(), List.of());
+
     public PracticeScore {
         lines = List.copyOf(lines);
+        counts = List.copyOf(counts);
     }
 
     /** What a line is about, in the order told. */
@@ -43,6 +48,21 @@ public record PracticeScore(List<Line> lines) {
      */
     public record Line(About about, boolean well, String words) {}
 
+    /**
+     * How many things of a part went well.
+     *
+     * @param about changes of the plan, figures stepped, calls due, beginnings of figures heard, or duties due
+     * @param well 0 to {@code of}
+     * @param of 1 or more
+     */
+    public record Count(About about, int well, int of) {
+        public Count {
+            if (well < 0 || of < 1 || well > of) {
+                throw new IllegalArgumentException(well + " of " + of + " cannot have gone well");
+            }
+        }
+    }
+
     /** The lines about something, in the order in which it happened. */
     public List<Line> about(About what) {
         return lines.stream().filter(l -> l.about() == what).toList();
@@ -67,12 +87,16 @@ public record PracticeScore(List<Line> lines) {
             PracticeFlight flight, ShowLookup words, List<? extends LiveEvent> events, double leftS) {
         PracticeRun run = PracticeRun.of(flight, events, leftS);
         if (flight.pieces().stream().noneMatch(p -> p.kind() != Piece.Kind.WAY && run.hadTimeAfter(p.fromS()))) {
-            return new PracticeScore(List.of());
+            return NOTHING;
         }
-        List<Line> lines = new ArrayList<>();
-        lines.addAll(new PlanScore(flight, run).lines());
-        lines.addAll(new StepScore(flight, run, words).lines());
-        lines.addAll(new TalkScore(flight, run, words).lines());
-        return new PracticeScore(lines);
+        List<Count> counts = new ArrayList<>();
+        List<Line> lines = new ArrayList<>(new PlanScore(flight, run).lines());
+        if (!lines.isEmpty()) {
+            counts.add(new Count(
+                    About.PLAN, (int) lines.stream().filter(Line::well).count(), lines.size()));
+        }
+        lines.addAll(new StepScore(flight, run, words).lines(counts));
+        lines.addAll(new TalkScore(flight, run, words).lines(counts));
+        return new PracticeScore(lines, counts);
     }
 }

@@ -4,6 +4,7 @@ import crowdline.live.event.Source;
 import crowdline.live.state.Flown;
 import crowdline.loaded.ShowLookup;
 import crowdline.practice.PracticeScore.About;
+import crowdline.practice.PracticeScore.Count;
 import crowdline.practice.PracticeScore.Line;
 import crowdline.show.Act;
 import crowdline.show.figure.Figure;
@@ -27,7 +28,8 @@ final class StepScore {
         act = words.act(flight.actId()).orElse(null);
     }
 
-    List<Line> lines() {
+    /** @param counts takes how many figures were stepped in time */
+    List<Line> lines(List<Count> counts) {
         List<Line> lines = new ArrayList<>();
         List<Piece> figures = flight.pieces().stream()
                 .filter(p -> p.kind() == Piece.Kind.FIGURE && run.hadTimeAfter(p.fromS()))
@@ -54,6 +56,9 @@ final class StepScore {
                         stepped(mark.get().mark()) + " " + PracticeWords.against(laterS) + " "
                                 + PracticeWords.the(piece.name()) + " began."));
             }
+        }
+        if (!figures.isEmpty()) {
+            counts.add(new Count(About.STEPS, inStep, figures.size()));
         }
         boolean all = inStep == figures.size();
         lines.add(

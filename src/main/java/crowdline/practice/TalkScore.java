@@ -3,6 +3,7 @@ package crowdline.practice;
 import crowdline.live.state.RemarkEntry;
 import crowdline.loaded.ShowLookup;
 import crowdline.practice.PracticeScore.About;
+import crowdline.practice.PracticeScore.Count;
 import crowdline.practice.PracticeScore.Line;
 import crowdline.show.Act;
 import crowdline.show.figure.Figure;
@@ -11,8 +12,10 @@ import crowdline.show.figure.RemarkForm;
 import crowdline.show.figure.RemarkKind;
 import crowdline.speech.pace.SpokenTime;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** What was said when: calls against what they announce, remarks over the beginning of a figure, duties. */
 final class TalkScore {
@@ -37,18 +40,19 @@ final class TalkScore {
                 .toList();
     }
 
-    List<Line> lines() {
+    /** @param counts takes how many calls came in time, beginnings were heard and duties done */
+    List<Line> lines(List<Count> counts) {
         Act act = words.act(flight.actId()).orElse(null);
         if (act == null) {
             return List.of();
         }
-        List<Line> lines = new ArrayList<>(calls(act));
-        lines.addAll(talkedOver());
-        lines.addAll(duties(act));
+        List<Line> lines = new ArrayList<>(calls(act, counts));
+        lines.addAll(talkedOver(counts));
+        lines.addAll(duties(act, counts));
         return List.copyOf(lines);
     }
 
-    private List<Line> calls(Act act) {
+    private List<Line> calls(Act act, List<Count> counts) {
         List<Line> lines = new ArrayList<>();
         int due = 0;
         int onTime = 0;
@@ -78,6 +82,7 @@ final class TalkScore {
             }
         }
         if (due > 0) {
+            counts.add(new Count(About.CALLS, onTime, due));
             lines.add(
                     0,
                     new Line(
@@ -90,8 +95,9 @@ final class TalkScore {
         return lines;
     }
 
-    private List<Line> talkedOver() {
+    private List<Line> talkedOver(List<Count> counts) {
         List<Line> lines = new ArrayList<>();
+        Set<Piece> over = new HashSet<>();
         for (RemarkEntry entry : run.said()) {
             Remark remark = words.remark(entry.remarkId()).orElse(null);
             if (remark == null || remark.kind() == RemarkKind.CALL) {
@@ -100,12 +106,17 @@ final class TalkScore {
             double fromS = fromS(entry, remark);
             figures.stream()
                     .filter(p -> p.fromS() > fromS + OVER_S && p.fromS() < entry.endedAtS() - OVER_S)
-                    .map(p -> new Line(
-                            About.TALK,
-                            false,
-                            "You were still saying " + PracticeWords.glance(remark.text()) + " when "
-                                    + PracticeWords.the(p.name()) + " began."))
-                    .forEach(lines::add);
+                    .forEach(p -> {
+                        over.add(p);
+                        lines.add(new Line(
+                                About.TALK,
+                                false,
+                                "You were still saying " + PracticeWords.glance(remark.text()) + " when "
+                                        + PracticeWords.the(p.name()) + " began."));
+                    });
+        }
+        if (!figures.isEmpty() && !run.said().isEmpty()) {
+            counts.add(new Count(About.TALK, figures.size() - over.size(), figures.size()));
         }
         if (lines.isEmpty() && !run.said().isEmpty()) {
             lines.add(new Line(About.TALK, true, "You talked over no beginning of a figure."));
@@ -125,7 +136,7 @@ final class TalkScore {
     }
 
     /** After an incident nobody is asked for thanks. */
-    private List<Line> duties(Act act) {
+    private List<Line> duties(Act act, List<Count> counts) {
         double untilS = flight.change(Change.Kind.INCIDENT).map(Change::seenS).orElse(Double.POSITIVE_INFINITY);
         List<Remark> due = new ArrayList<>();
         for (Piece piece : figures) {
@@ -144,6 +155,9 @@ final class TalkScore {
                 lines.add(new Line(
                         About.DUTIES, false, "No key said that a duty was done: " + PracticeWords.glance(duty.text())));
             }
+        }
+        if (!due.isEmpty()) {
+            counts.add(new Count(About.DUTIES, due.size() - lines.size(), due.size()));
         }
         if (lines.isEmpty() && !due.isEmpty()) {
             lines.add(new Line(About.DUTIES, true, "Every duty was done."));

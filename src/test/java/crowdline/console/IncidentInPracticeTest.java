@@ -28,6 +28,8 @@ class IncidentInPracticeTest {
     private static void walk(RealWindow window) {
         RealWindow.onEventThread(() -> window.host.practice.apart = true);
         RealWindow.onEventThread(() -> {
+            // Room for the sky beside it.
+            window.frame.setSize(1000, 700);
             window.frame.go(Place.LIVE);
             return 0;
         });
@@ -46,7 +48,7 @@ class IncidentInPracticeTest {
         window.leaveAtOnce();
         window.await("the sky is back", () -> window.otherWindows().findAny().isPresent());
         window.press(KeyEvent.VK_G, KeyEvent.VK_CONTROL);
-        window.inFront();
+        window.await("the sky is away", () -> window.otherWindows().findAny().isEmpty());
         window.incident("how it went");
         window.leaveAtOnce();
     }

@@ -6,7 +6,6 @@ import crowdline.ProgramClasses;
 import crowdline.console.foot.FootBar;
 import crowdline.console.pace.PacePanel;
 import crowdline.console.place.Place;
-import crowdline.console.practice.ScorePanel;
 import crowdline.console.practice.SpotPanel;
 import crowdline.console.receiver.ReceiverRow;
 import java.awt.Component;
@@ -109,7 +108,6 @@ public final class OwnWindows {
                 "pace, while a speaker is timed",
                 own::timing));
         plain.put("a practice flight", () -> own.in(Place.LIVE, KeyEvent.VK_G));
-        plain.put("how a practice went", own::scored);
         plain.put("what the pilot changed", own::spotting);
         all.put("crowdline.console.window.OwnWindow", plain);
         all.put("crowdline.console.pedals.PortPart", Map.of("pedals", () -> own.in(Place.DEBRIEF, KeyEvent.VK_B)));
@@ -146,17 +144,6 @@ public final class OwnWindows {
         go(place);
         window.pressUntil(
                 "a window is open", () -> window.otherWindows().findAny().isPresent(), ctrl, KeyEvent.VK_CONTROL);
-        window.inFront();
-    }
-
-    private void scored() {
-        RealWindow.onEventThread(() -> window.host.practice.over = true);
-        in(Place.LIVE, KeyEvent.VK_G);
-        window.pressUntil(
-                "it is told how it went",
-                () -> window.otherWindows()
-                        .anyMatch(w -> RealWindow.all(w).stream().anyMatch(ScorePanel.class::isInstance)),
-                KeyEvent.VK_ENTER);
         window.inFront();
     }
 

@@ -73,8 +73,11 @@ final class SamplePractice implements PracticeHost {
                 told.accept(new PracticeScored(
                         "An act, level 1, flight 1",
                         choice,
-                        new PracticeScore(List.of(
-                                new Line(About.PLAN, false, "It broke."), new Line(About.STEPS, true, "In step.")))));
+                        new PracticeScore(
+                                List.of(
+                                        new Line(About.PLAN, false, "It broke."),
+                                        new Line(About.STEPS, true, "In step.")),
+                                List.of())));
             }
 
             @Override

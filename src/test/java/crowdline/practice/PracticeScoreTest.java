@@ -10,6 +10,7 @@ import crowdline.live.event.TalkEvent;
 import crowdline.loaded.ShowLookup;
 import crowdline.practice.Change.Kind;
 import crowdline.practice.PracticeScore.About;
+import crowdline.practice.PracticeScore.Count;
 import crowdline.practice.PracticeScore.Line;
 import crowdline.show.Act;
 import crowdline.show.DayAir;
@@ -113,6 +114,14 @@ class PracticeScoreTest {
     void whoIsInStepIsToldSoInOneLine() {
         assertThat(stepsAt(31, 39, 52).told(asPlanned(), About.STEPS))
                 .containsExactly("You were in step with every figure, within 3 s of its beginning.");
+    }
+
+    @Test
+    void whatWentWellIsCountedAgainstWhatThereWas() {
+        stepsAt(34, 36, 51);
+        assertThat(PracticeScore.of(asPlanned(), words(), events).counts())
+                .containsExactly(
+                        new Count(About.STEPS, 1, 3), new Count(About.CALLS, 0, 2), new Count(About.DUTIES, 0, 1));
     }
 
     @Test

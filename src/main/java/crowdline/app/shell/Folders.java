@@ -44,6 +44,11 @@ public record Folders(Path settings, Path journals, Path demoShow) {
         return settings.resolve("drill.json");
     }
 
+    /** How speakers did on practice flights. */
+    public Path practised() {
+        return settings.resolve("practice.json");
+    }
+
     /** Where the paces of speakers are kept. */
     public Path paces() {
         return settings.resolve("paces");

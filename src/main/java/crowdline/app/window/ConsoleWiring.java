@@ -3,6 +3,7 @@ package crowdline.app.window;
 import crowdline.app.shell.Folders;
 import crowdline.app.shell.WindowOpener;
 import crowdline.app.window.practice.PracticeKeeper;
+import crowdline.app.window.practice.PractisedKeeper;
 import crowdline.app.window.show.ShowOpener;
 import crowdline.app.window.time.PaceInUse;
 import crowdline.app.window.time.PaceKeeper;
@@ -28,6 +29,7 @@ import crowdline.show.catalogue.Catalogue;
 import crowdline.storage.journal.JournalMachine;
 import crowdline.storage.settings.DrillFile;
 import crowdline.storage.settings.PaceShelf;
+import crowdline.storage.settings.PractisedFile;
 import crowdline.storage.settings.Settings;
 import crowdline.storage.settings.SettingsFile;
 import crowdline.storage.show.CatalogueFile;
@@ -98,7 +100,13 @@ final class ConsoleWiring {
                 new AircraftSource(machine.ticker()::nanos, ports),
                 ThreadLocalRandom.current().nextLong(1, PracticeChoice.MOST),
                 why -> opening.say(new Mark(Form.DIAMOND, Tone.CAUTION, why)),
-                io);
+                io,
+                new PractisedKeeper(
+                        new PractisedFile(folders.practised()),
+                        () -> PaceKeeper.speaker(pace.get()),
+                        machine.wall().withZone(ZoneId.systemDefault()),
+                        why -> opening.say(new Mark(Form.DIAMOND, Tone.CAUTION, why)),
+                        io));
         host = new ConsoleHost(
                 folders.demoShow(),
                 kept,

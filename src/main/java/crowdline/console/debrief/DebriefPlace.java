@@ -8,6 +8,7 @@ import crowdline.console.place.PlaceOrEmpty;
 import crowdline.console.place.PlaceScreen;
 import crowdline.console.place.Ways;
 import crowdline.console.theme.Appearance;
+import java.awt.CardLayout;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.function.Consumer;
@@ -15,18 +16,29 @@ import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
+import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
 
-/** The Debrief place, and where its text and its table are saved. */
+/** The Debrief place, where its text and its table are saved, and how a practice flight went until that is put away. */
 public final class DebriefPlace implements PlaceScreen {
+    private static final String OF_THE_DAY = "day";
+    private static final String OF_PRACTICE = "practice";
+
     private final PlaceOrEmpty<DebriefView, DebriefPanel> place;
     private final CommandTable commands = CommandTable.of(Command.Scope.DEBRIEF)
             .on(Command.LATER_RUN, this::hasShow, () -> step(1))
             .on(Command.EARLIER_RUN, this::hasShow, () -> step(-1))
+            .on(Command.SCORE_NEXT, this::hasScore, () -> ifScored(Scored::next))
+            .on(Command.SCORE_AGAIN, this::hasScore, () -> ifScored(Scored::again))
+            .on(Command.SCORE_AWAY, this::hasScore, () -> show((Scored) null))
             .on(Command.SAVE_TEXT, this::hasShow, () -> save("debrief.txt", DebriefHost::saveText))
             .on(Command.SAVE_TABLE, this::hasShow, () -> save("debrief.csv", DebriefHost::saveTable))
             .filled();
+    private final CardLayout cards = new CardLayout();
+    private final JPanel whole = new JPanel(cards);
     private Supplier<@Nullable DebriefHost> host = () -> null;
+    private @Nullable Scored scored;
+    private Runnable changed = () -> {};
 
     public DebriefPlace(Appearance appearance, Ways ways) {
         place = new PlaceOrEmpty<>(
@@ -34,6 +46,67 @@ public final class DebriefPlace implements PlaceScreen {
                 appearance,
                 new LazyCard<>(appearance, DebriefPanel::new, DebriefPanel::show, DebriefPanel::wear),
                 ways);
+        whole.setOpaque(false);
+        whole.add(place, OF_THE_DAY);
+    }
+
+    /** How a practice flight went. */
+    public interface Scored {
+        /** The page that says it. */
+        JComponent page();
+
+        /** What of the page has the keys. */
+        JComponent first();
+
+        /** Another flight is wanted. */
+        void next();
+
+        /** The same flight is wanted again. */
+        void again();
+
+        /** The page takes another look. */
+        void wear(Appearance appearance);
+    }
+
+    /** Told whenever what can be done here has changed. */
+    public void onChange(Runnable listener) {
+        changed = listener;
+    }
+
+    /** Shows how a practice flight went, or the debrief of the day. */
+    public void show(@Nullable Scored next) {
+        Scored before = scored;
+        if (before != null) {
+            whole.remove(before.page());
+        }
+        scored = next;
+        if (next != null) {
+            whole.add(next.page(), OF_PRACTICE);
+        }
+        cards.show(whole, next == null ? OF_THE_DAY : OF_PRACTICE);
+        if (next == null) {
+            refresh();
+        }
+        whole.revalidate();
+        whole.repaint();
+        changed.run();
+    }
+
+    private boolean hasScore() {
+        return scored != null;
+    }
+
+    private void ifScored(Consumer<Scored> asked) {
+        Scored now = scored;
+        if (now != null) {
+            asked.accept(now);
+        }
+    }
+
+    @Override
+    public boolean takeFocus() {
+        Scored now = scored;
+        return now != null && now.first().requestFocusInWindow();
     }
 
     /** Who serves it; null while no show is open. */
@@ -47,7 +120,7 @@ public final class DebriefPlace implements PlaceScreen {
 
     @Override
     public JComponent component() {
-        return place;
+        return whole;
     }
 
     @Override
@@ -72,7 +145,7 @@ public final class DebriefPlace implements PlaceScreen {
     }
 
     private boolean hasShow() {
-        return place.hasShow();
+        return scored == null && place.hasShow();
     }
 
     private void step(int by) {
@@ -110,5 +183,6 @@ public final class DebriefPlace implements PlaceScreen {
     @Override
     public void wear(Appearance appearance) {
         place.wear(appearance);
+        ifScored(now -> now.wear(appearance));
     }
 }

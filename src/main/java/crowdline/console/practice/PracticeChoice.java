@@ -14,7 +14,7 @@ public record PracticeChoice(String actId, Level level, long seed) {
     public static final long MOST = 99_999;
 
     /** The same act and level in another flight. */
-    PracticeChoice next() {
+    public PracticeChoice next() {
         return new PracticeChoice(actId, level, seed >= MOST ? 1 : seed + 1);
     }
 }

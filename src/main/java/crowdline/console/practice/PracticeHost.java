@@ -1,5 +1,6 @@
 package crowdline.console.practice;
 
+import crowdline.practice.Level;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -19,6 +20,11 @@ public interface PracticeHost {
 
     /** The acts of the open show that have a flight. */
     default List<ActRow> acts() {
+        return List.of();
+    }
+
+    /** How the last flights of a level went for whoever speaks, the newest first, a sentence each. */
+    default List<String> past(Level level) {
         return List.of();
     }
 

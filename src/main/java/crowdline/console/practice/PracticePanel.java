@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
@@ -29,6 +30,7 @@ import net.miginfocom.swing.MigLayout;
 /** Asks what is to be practised: an act, how little the flight keeps to its plan, and which flight. */
 public final class PracticePanel extends JPanel {
     private static final double ROW_PX = 44;
+    private static final int MOST_PAST = 2;
     private static final String WHAT =
             "Live as on the day, with a flight that does not keep to the plan. Look at the sky"
                     + " and step the act with your keys. Nothing of it reaches the day's show.";
@@ -36,7 +38,9 @@ public final class PracticePanel extends JPanel {
     private final JList<ActRow> acts;
     private final JList<Level> levels = PlainText.plain(new JList<>(Level.values()));
     private final JTextField seed = new JTextField(6);
-    private final JCheckBox apart = new JCheckBox("The sky in a window of its own, for a second screen");
+    private final JCheckBox apart =
+            new JCheckBox("The sky in a window of its own, beside this one or on a second screen");
+    private final JTextArea past = PlainText.wrapped("How it went before", "");
     private final JTextArea wrong = PlainText.wrapped("What is wrong", "");
     private final JButton start = new JButton("Start");
     private final transient Appearance appearance;
@@ -61,7 +65,7 @@ public final class PracticePanel extends JPanel {
         setLayout(new MigLayout(
                 "insets " + gap + ", gap " + gap + " " + appearance.room(8),
                 "[0:0:,grow 100,fill][0:0:,grow 125,fill]",
-                "[][][0:0:,grow,fill][][][]"));
+                "[][][0:0:,grow,fill][][][][]"));
         List<ActRow> rows = host.acts();
         acts = PlainText.plain(new JList<>(rows.toArray(ActRow[]::new)));
         list(acts, "Act");
@@ -88,6 +92,10 @@ public final class PracticePanel extends JPanel {
         watch.setFont(appearance.plain(TextRole.BODY));
         watch.addActionListener(e -> choose(spot));
         watch.registerKeyboardAction(e -> choose(spot), KeyStroke.getKeyStroke("ENTER"), WHEN_FOCUSED);
+        past.setFont(appearance.plain(TextRole.BODY));
+        past.setFocusable(false);
+        levels.addListSelectionListener(e -> tellPast());
+        tellPast();
         wrong.setFont(appearance.strong(TextRole.BODY));
         wrong.setFocusable(false);
         JTextArea what = PlainText.wrapped("What it is", WHAT);
@@ -98,6 +106,7 @@ public final class PracticePanel extends JPanel {
         add(label("Level", levels), "wmin 0, wrap");
         add(scrolled(acts), "grow, wmin 0, hmin 0");
         add(scrolled(levels), "grow, wmin 0, hmin 0, wrap");
+        add(past, "span, wmin 0, wrap");
         add(label("Flight number: the same number is the same flight again", seed), "span, split 2, growx 0, wmin 0");
         add(seed, "growx 0, wrap");
         add(apart, "span, wmin 0, wrap");
@@ -141,6 +150,17 @@ public final class PracticePanel extends JPanel {
         label.setFont(appearance.plain(TextRole.BODY));
         label.setLabelFor(of);
         return label;
+    }
+
+    /** As much of it as helps before the next flight. */
+    private void tellPast() {
+        Level level = levels.getSelectedValue();
+        List<String> told = level == null ? List.of() : host.past(level);
+        past.setText(
+                level == null || told.isEmpty()
+                        ? "No flight at this level yet."
+                        : "Before, at this level:\n"
+                                + told.stream().limit(MOST_PAST).collect(Collectors.joining("\n")));
     }
 
     private void start() {

@@ -11,7 +11,7 @@ import java.util.function.DoubleSupplier;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 
-/** Asks what is to be practised, and says how it went. Escape closes either. */
+/** Asks what is to be practised, or what is changed in a flight. Escape closes either. */
 public final class PracticeWindow {
     private PracticeWindow() {}
 
@@ -33,19 +33,7 @@ public final class PracticeWindow {
         OwnWindow.show(
                 dialog,
                 new PracticePanel(appearance, host, before, closing(dialog, chosen), closing(dialog, spot)),
-                OwnWindow.size(appearance, 940, 440, owner.getSize()));
-    }
-
-    /**
-     * Says how it went.
-     *
-     * @param again told after the window is closed, if another flight is wanted
-     */
-    public static void tell(Frame owner, Appearance appearance, PracticeScored scored, Consumer<PracticeChoice> again) {
-        JDialog dialog = OwnWindow.over(owner, "How it went");
-        ScorePanel panel = new ScorePanel(appearance, scored, closing(dialog, again), dialog::dispose);
-        beginIn(dialog, panel.first());
-        OwnWindow.show(dialog, panel, OwnWindow.size(appearance, 1000, 620, owner.getSize()));
+                OwnWindow.size(appearance, 940, 560, owner.getSize()));
     }
 
     /**

@@ -17,7 +17,10 @@ class CommandTableTest {
         CommandTable.Filling table = CommandTable.of(Command.Scope.DEBRIEF)
                 .on(Command.LATER_RUN, () -> {})
                 .on(Command.EARLIER_RUN, () -> {})
-                .on(Command.SAVE_TEXT, () -> {});
+                .on(Command.SAVE_TEXT, () -> {})
+                .on(Command.SCORE_NEXT, () -> {})
+                .on(Command.SCORE_AGAIN, () -> {})
+                .on(Command.SCORE_AWAY, () -> {});
         assertThatThrownBy(table::filled)
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining("nobody carries out [SAVE_TABLE]");

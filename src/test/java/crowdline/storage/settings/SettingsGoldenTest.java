@@ -2,6 +2,7 @@ package crowdline.storage.settings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.glossary.drill.Memory;
 import crowdline.measure.LengthUnit;
 import crowdline.measure.Measures;
 import crowdline.measure.SpeedUnit;
@@ -9,6 +10,7 @@ import crowdline.show.FigureNote;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.Golden;
 import crowdline.storage.file.ShowFileException;
+import crowdline.storage.settings.Practised.Well;
 import crowdline.telemetry.serial.ButtonSignal;
 import crowdline.telemetry.serial.ButtonSignal.Sent;
 import crowdline.telemetry.serial.ButtonSignal.Turned;
@@ -16,6 +18,7 @@ import crowdline.telemetry.serial.ControlLine;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -140,5 +143,62 @@ class SettingsGoldenTest {
         notes.write(NOTES);
 
         isWrittenAs("notes-1.json", folder.resolve(NOTES_NAME));
+    }
+
+    @Test
+    void practiceFlightsAreReadAndWrittenAsTheyWereMeant() throws IOException, ShowFileException {
+        Path file = folder.resolve("practice.json");
+        Files.write(file, Golden.bytes("practice-1.json"));
+        PractisedFile practice = new PractisedFile(file);
+        Well none = Well.NOTHING;
+        Map<String, List<Practised>> flown = Map.of(
+                "",
+                List.of(),
+                "Zoë Ærø",
+                List.of(
+                        new Practised(
+                                2,
+                                LocalDate.of(2026, 5, 2),
+                                "Quickthorn – solo",
+                                17,
+                                new Well(1, 2),
+                                new Well(8, 9),
+                                new Well(5, 6),
+                                new Well(9, 9),
+                                none),
+                        new Practised(
+                                4,
+                                LocalDate.of(2026, 5, 3),
+                                "Quickthorn – solo",
+                                99_999,
+                                new Well(0, 3),
+                                new Well(0, 1),
+                                none,
+                                none,
+                                new Well(2, 2))));
+        assertThat(practice.read()).isEqualTo(new PractisedFile.Reading(flown, ""));
+
+        Files.delete(file);
+        practice.write(flown);
+
+        isWrittenAs("practice-1.json", file);
+    }
+
+    @Test
+    void whatTheDrillKeptIsReadAndWrittenAsItWasMeant() throws IOException, ShowFileException {
+        Path file = folder.resolve("drill.json");
+        Files.write(file, Golden.bytes("drill-1.json"));
+        DrillFile drill = new DrillFile(file);
+        Map<String, Map<String, Memory>> remembered = Map.of(
+                "",
+                Map.of("loop", new Memory(0, 2.5, 0, 20_575)),
+                "Zoë Ærø",
+                Map.of("humpty bump", new Memory(2, 2.36, 6, 20_500)));
+        assertThat(drill.read()).isEqualTo(new DrillFile.Reading(remembered, ""));
+
+        Files.delete(file);
+        drill.write(remembered);
+
+        isWrittenAs("drill-1.json", file);
     }
 }

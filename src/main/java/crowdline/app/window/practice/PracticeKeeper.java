@@ -12,6 +12,7 @@ import crowdline.live.state.LiveState;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLookup;
 import crowdline.practice.CannotPractise;
+import crowdline.practice.Level;
 import crowdline.practice.PracticeFlight;
 import crowdline.practice.PracticeScore;
 import crowdline.practice.WhatChanged;
@@ -24,7 +25,6 @@ import crowdline.show.aircraft.Airframe;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.journal.JournalMachine;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -38,7 +38,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Lets one practise on the acts of the running show. What takes time is done on the {@code io} thread. */
 public final class PracticeKeeper implements PracticeHost {
-    private static final String PREFIX = "crowdline-practice";
+    /** Where everything temporary is. */
+    private static final Path TEMPORARY = Path.of(System.getProperty("java.io.tmpdir"));
 
     private final Supplier<@Nullable RunningShow> day;
     private final KeptSettings settings;
@@ -46,6 +47,7 @@ public final class PracticeKeeper implements PracticeHost {
     private final AircraftSource nowhere;
     private final Consumer<String> complain;
     private final Executor io;
+    private final PractisedKeeper practised;
     private long seed;
 
     /**
@@ -53,6 +55,7 @@ public final class PracticeKeeper implements PracticeHost {
      * @param nowhere a source of positions that is never opened
      * @param seed of the first flight
      * @param complain says what went wrong
+     * @param practised keeps how it went
      */
     public PracticeKeeper(
             Supplier<@Nullable RunningShow> day,
@@ -61,7 +64,8 @@ public final class PracticeKeeper implements PracticeHost {
             AircraftSource nowhere,
             long seed,
             Consumer<String> complain,
-            Executor io) {
+            Executor io,
+            PractisedKeeper practised) {
         this.day = day;
         this.settings = settings;
         this.machine = machine;
@@ -69,6 +73,8 @@ public final class PracticeKeeper implements PracticeHost {
         this.seed = seed;
         this.complain = complain;
         this.io = io;
+        this.practised = practised;
+        io.execute(() -> PracticeFolder.sweep(TEMPORARY));
     }
 
     @Override
@@ -111,6 +117,11 @@ public final class PracticeKeeper implements PracticeHost {
     }
 
     @Override
+    public List<String> past(Level level) {
+        return practised.past(level);
+    }
+
+    @Override
     public long seed() {
         return seed;
     }
@@ -142,7 +153,7 @@ public final class PracticeKeeper implements PracticeHost {
         seed = choice.seed() % PracticeChoice.MOST + 1;
         io.execute(() -> {
             try {
-                Path folder = Files.createTempDirectory(PREFIX);
+                PracticeFolder folder = PracticeFolder.make(TEMPORARY);
                 Running begun = new Running(choice, title(loaded.show(), choice), made(loaded, choice, folder));
                 // Looked at once here, so that the event thread finds everything worked out.
                 begun.show().view();
@@ -192,12 +203,11 @@ public final class PracticeKeeper implements PracticeHost {
                 changed.right());
     }
 
-    private PracticeShow made(LoadedShow loaded, PracticeChoice choice, Path folder)
-            throws CannotPractise, IOException {
+    private PracticeShow made(LoadedShow loaded, PracticeChoice choice, PracticeFolder folder) throws CannotPractise {
         try {
             return new PracticeShow(loaded, choice, machine, nowhere, folder);
         } catch (CannotPractise e) {
-            Files.delete(folder);
+            folder.delete();
             throw e;
         }
     }
@@ -252,6 +262,7 @@ public final class PracticeKeeper implements PracticeHost {
             later(() -> {
                 try {
                     PracticeScore score = show.end();
+                    practised.keep(choice.level(), show.act(), choice.seed(), score);
                     SwingUtilities.invokeLater(() -> told.accept(new PracticeScored(title, choice, score)));
                 } catch (ShowFileException e) {
                     complain.accept(String.valueOf(e.getMessage()));

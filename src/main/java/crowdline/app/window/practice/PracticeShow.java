@@ -27,13 +27,8 @@ import crowdline.storage.journal.JournalMachine;
 import crowdline.storage.journal.JournalOpening;
 import crowdline.storage.journal.JournalShelf;
 import crowdline.storage.journal.JournalShow;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.Comparator;
-import java.util.List;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,7 +36,6 @@ import org.jspecify.annotations.Nullable;
  * journal of its own in a folder that is gone afterwards, and no receiver. Its position is moved on as on the day.
  */
 public final class PracticeShow implements OnAir {
-    private static final System.Logger LOG = System.getLogger(PracticeShow.class.getName());
     private static final double NANOS_PER_S = 1e9;
     /** So long after there is nothing more to see it ends by itself, seconds: time to end the act. */
     private static final double LINGERS_S = 15;
@@ -50,7 +44,7 @@ public final class PracticeShow implements OnAir {
 
     private final PracticeFlight flight;
     private final LoadedShow loaded;
-    private final Path folder;
+    private final PracticeFolder folder;
     private final JournalShelf shelf;
     private final JournalOpening opening;
     private final RunningShow running;
@@ -63,10 +57,15 @@ public final class PracticeShow implements OnAir {
      * @param loaded the show, which has the act; nothing of it is changed
      * @param machine its clocks are used; the hour is taken from the act's slot
      * @param nowhere a source of positions that is never opened
-     * @param folder an empty folder, deleted in the end
+     * @param folder deleted in the end
      * @throws CannotPractise if the act cannot be practised on
      */
-    PracticeShow(LoadedShow loaded, PracticeChoice choice, JournalMachine machine, AircraftSource nowhere, Path folder)
+    PracticeShow(
+            LoadedShow loaded,
+            PracticeChoice choice,
+            JournalMachine machine,
+            AircraftSource nowhere,
+            PracticeFolder folder)
             throws CannotPractise {
         Show show = loaded.show();
         Act act = show.act(choice.actId()).orElseThrow();
@@ -82,8 +81,8 @@ public final class PracticeShow implements OnAir {
         long beganNanos = machine.ticker().nanos();
         JournalMachine own = new JournalMachine(
                 machine.ticker(), () -> zero.plusNanos(machine.ticker().nanos() - beganNanos), machine.bootId());
-        shelf = new JournalShelf(folder, own, 0);
-        opening = shelf.begin(new JournalShow(folder.toString(), ""));
+        shelf = new JournalShelf(folder.path(), own, 0);
+        opening = shelf.begin(new JournalShow(folder.path().toString(), ""));
         running = new RunningShow(loaded, opening, nowhere, own.wall());
         running.desk().post(ChosenAct.of(show, act));
         onAir = new ShowOnAir(running, () -> false);
@@ -99,6 +98,11 @@ public final class PracticeShow implements OnAir {
     /** What is flown. */
     public PracticeFlight flight() {
         return flight;
+    }
+
+    /** What the act is called. */
+    String act() {
+        return loaded.show().act(flight.actId()).map(Act::title).orElse(flight.actId());
     }
 
     public RunningShow running() {
@@ -126,30 +130,19 @@ public final class PracticeShow implements OnAir {
         try {
             Path journal = opening.journal().path();
             if (journal == null) {
-                throw new ShowFileException("The practice could not be written down in " + folder
+                throw new ShowFileException("The practice could not be written down in " + folder.path()
                         + ", so it has no score: is the disk full?");
             }
             return PracticeScore.of(flight, loaded.words(), shelf.events(journal), leftS);
         } finally {
-            delete();
+            folder.delete();
         }
     }
 
     /** Ends it without a word, and leaves nothing behind. It waits for the disk. */
     void drop() {
         running.close();
-        delete();
-    }
-
-    private void delete() {
-        try (Stream<Path> all = Files.walk(folder)) {
-            List<Path> deepestFirst = all.sorted(Comparator.reverseOrder()).toList();
-            for (Path each : deepestFirst) {
-                Files.delete(each);
-            }
-        } catch (IOException e) {
-            LOG.log(System.Logger.Level.INFO, "A practice left something behind in " + folder, e);
-        }
+        folder.delete();
     }
 
     @Override

@@ -55,14 +55,13 @@ class PracticeShowTest {
     }
 
     private PracticeShow begin(Level level) throws Exception {
-        Path own = Files.createTempDirectory(folder, "practice");
         JournalMachine machine = new JournalMachine(nanos::get, () -> TODAY, "this boot");
         return new PracticeShow(
                 show,
                 new PracticeChoice("quickthorn-solo", level, SEED),
                 machine,
                 new AircraftSource(nanos::get, new SerialPorts(folder)),
-                own);
+                PracticeFolder.make(folder));
     }
 
     private static long lacks(PracticeScore score, About about) {
