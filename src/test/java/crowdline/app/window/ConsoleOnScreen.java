@@ -269,14 +269,6 @@ final class ConsoleOnScreen implements AutoCloseable {
         return onScreen(() -> OpenWindows.say(words));
     }
 
-    /** Makes the console so large, pixels. */
-    void size(int wide, int tall) throws Exception {
-        onScreen(() -> {
-            frame.setSize(wide, tall);
-            return null;
-        });
-    }
-
     /** Waits until no window is open but the console's. */
     void awaitAlone() throws Exception {
         awaitOpen(1);

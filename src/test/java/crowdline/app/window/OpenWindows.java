@@ -46,6 +46,11 @@ final class OpenWindows {
                 .anyMatch(text -> text.getText().contains(words));
     }
 
+    /** Makes the console so large, pixels. */
+    static void size(int wide, int tall) {
+        windows().filter(ConsoleFrame.class::isInstance).forEach(w -> w.setSize(wide, tall));
+    }
+
     /** Whether what has the keys is called so, or begins so. */
     static boolean focusIs(String name) {
         Component focus = focus();
