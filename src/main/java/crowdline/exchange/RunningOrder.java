@@ -19,7 +19,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.IntConsumer;
+import java.util.function.IntPredicate;
 
 /** The acts of a day as rows of cells: an organiser's running order is taken, and the show's is given. */
 public final class RunningOrder {
@@ -54,15 +54,15 @@ public final class RunningOrder {
 
     /** The acts of the rows that are taken: new ones added, those the show has moved to their slots; as one change. */
     public static Edit take(Reading reading, AddAct adding) {
-        return take(reading, adding, taken -> {});
+        return take(reading, adding, taken -> true);
     }
 
     /**
-     * The same.
+     * The same; it cannot be if it is stopped, and nothing is taken then.
      *
-     * @param taken told how many were taken so far, on whichever thread makes the edit
+     * @param goesOn told how many were taken so far, on whichever thread makes the edit; false stops it
      */
-    public static Edit take(Reading reading, AddAct adding, IntConsumer taken) {
+    public static Edit take(Reading reading, AddAct adding, IntPredicate goesOn) {
         return show -> {
             Show now = show;
             List<String> order = new ArrayList<>();
@@ -70,7 +70,9 @@ public final class RunningOrder {
                 if (row.taken()) {
                     now = row.actId() == null ? added(now, row, adding) : moved(now, row, row.actId());
                     order.add(row.actId() != null ? row.actId() : last(now).id());
-                    taken.accept(order.size());
+                    if (!goesOn.test(order.size())) {
+                        throw new CannotBe("Stopped after " + acts(order.size()) + "; none of them was taken");
+                    }
                 }
             }
             if (order.isEmpty()) {

@@ -47,6 +47,25 @@ class PredictCommandTest {
     }
 
     @Test
+    void findingsAreToldInTheUnitsAskedForAsTheTableAboveThemIs() {
+        assertThat(run(
+                        "predict",
+                        DEMO,
+                        "--act",
+                        "thistledown-glider",
+                        "--flights",
+                        "1",
+                        "--units",
+                        "km/h,m",
+                        "--metar",
+                        "24012KT BKN011 17/09 Q1009"))
+                .isEqualTo(ExitCode.FINE);
+        assertThat(printed())
+                .contains("the cloud base of the day is 335 m")
+                .doesNotContainPattern("\\d (kt|ft)\\b");
+    }
+
+    @Test
     void unitThatIsNoneIsRefusedWithThoseThereAre() {
         assertThat(run("predict", DEMO, "--units", "leagues")).isEqualTo(ExitCode.UNUSABLE);
         assertThat(complained()).contains("“leagues” is no unit; speeds are in kt, km/h or mph");

@@ -38,8 +38,10 @@ public final class SampleTools implements PrepareHost {
     public final Editing editing = new Editing();
     /** Does what is to be read. */
     public Consumer<Runnable> reading = Runnable::run;
+    /** Makes what is to be edited. */
+    public Consumer<Runnable> making = Runnable::run;
 
-    final List<String> refused = new ArrayList<>();
+    public final List<String> refused = new ArrayList<>();
     /** What speeds and heights were asked to be read in. */
     final List<Measures> read = new ArrayList<>();
 
@@ -78,11 +80,13 @@ public final class SampleTools implements PrepareHost {
 
     @Override
     public void make(Show show, Edit edit, Consumer<Change> made, Consumer<String> no) {
-        try {
-            made.accept(edit.of(show));
-        } catch (CannotBe e) {
-            no.accept(e.why());
-        }
+        making.accept(() -> {
+            try {
+                made.accept(edit.of(show));
+            } catch (CannotBe e) {
+                no.accept(e.why());
+            }
+        });
     }
 
     @Override

@@ -12,10 +12,12 @@ import crowdline.show.Show;
 import java.awt.Component;
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
+import java.awt.event.ActionEvent;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Supplier;
+import javax.swing.AbstractAction;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -37,6 +39,8 @@ final class CellsPanel extends JPanel {
     /** It is read once the hand has stopped. */
     private static final int PAUSE_MS = 250;
 
+    private static final String STOP = "stop";
+
     private static final String EMPTY =
             "Copy the rows of a running order, or of remarks, in the spreadsheet and paste them here. Heads over the columns"
                     + " help: start, minutes, act, performer, aircraft; or act, figure, kind, words.";
@@ -49,14 +53,17 @@ final class CellsPanel extends JPanel {
     private final JList<String> list = PlainText.plain(new JList<>(rows));
     private final JTextArea said = PlainText.wrapped("What was understood", EMPTY);
     private final JButton take = new JButton("Take them   Ctrl+Enter");
+    private final JButton stop = new JButton("Stop   Esc");
     private final Timer pause = new Timer(PAUSE_MS, e -> read());
     private transient @Nullable Edit edit;
     private boolean isTaking;
+    /** Asked by the thread that takes them. */
+    private volatile boolean isStopped;
 
     /** @param close closes the window it is in */
     CellsPanel(Appearance appearance, Editor editor, PrepareHost host, Runnable close) {
         super(new MigLayout(
-                "insets " + appearance.room(16) + ", gap " + appearance.room(12) + " " + appearance.room(8),
+                "hidemode 3, insets " + appearance.room(16) + ", gap " + appearance.room(12) + " " + appearance.room(8),
                 "[0:0:,grow,fill][0:0:,grow,fill]",
                 "[][0:0:,grow,fill][][]"));
         this.editor = editor;
@@ -75,6 +82,11 @@ final class CellsPanel extends JPanel {
         said.setFocusable(false);
         take.setEnabled(false);
         take.addActionListener(e -> take());
+        stop.setVisible(false);
+        stop.addActionListener(e -> stop());
+        // Escape closes the window while nothing is being taken.
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ESCAPE"), STOP);
+        getActionMap().put(STOP, new Stop());
         registerKeyboardAction(
                 e -> take(), KeyStroke.getKeyStroke("ctrl ENTER"), JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
         add(label("Cells", cells, appearance));
@@ -84,7 +96,8 @@ final class CellsPanel extends JPanel {
         add(said, "spanx, wmin 0, wrap");
         add(copy("Copy the show's acts", () -> RunningOrder.of(editor.now(), '\t')), "split 2, growx 0");
         add(copy("Copy the show's remarks", () -> RemarkTable.of(editor.now(), '\t')), "growx 0");
-        add(take, "right, growx 0");
+        add(take, "right, split 2, growx 0");
+        add(stop, "growx 0");
         getAccessibleContext().setAccessibleName("Cells of a spreadsheet");
     }
 
@@ -145,28 +158,57 @@ final class CellsPanel extends JPanel {
     @Override
     public void removeNotify() {
         pause.stop();
+        stop();
         super.removeNotify();
     }
 
-    /** From the thread that takes them. */
-    private void taken(int acts) {
+    /** From the thread that takes them: whether it goes on. */
+    private boolean taken(int acts) {
         SwingUtilities.invokeLater(() -> {
             if (isTaking) {
                 said.setText("Taking them: " + acts + (acts == 1 ? " act so far" : " acts so far"));
             }
         });
+        return !isStopped;
+    }
+
+    void stop() {
+        isStopped = true;
     }
 
     void take() {
         Edit taken = edit;
         if (taken != null) {
-            take.setEnabled(false);
-            isTaking = true;
+            isStopped = false;
+            taking(true);
             editor.make(taken, show -> close.run(), () -> {
-                isTaking = false;
-                said.setText("This could not be taken; the line at the foot says why.");
-                take.setEnabled(true);
+                taking(false);
+                said.setText(
+                        isStopped
+                                ? "Stopped; nothing was taken."
+                                : "This could not be taken; the line at the foot says why.");
             });
+        }
+    }
+
+    private void taking(boolean now) {
+        isTaking = now;
+        cells.setEditable(!now);
+        take.setVisible(!now);
+        stop.setVisible(now);
+        (now ? stop : take).requestFocusInWindow();
+        revalidate();
+    }
+
+    private final class Stop extends AbstractAction {
+        @Override
+        public void actionPerformed(ActionEvent event) {
+            stop();
+        }
+
+        @Override
+        public boolean isEnabled() {
+            return isTaking;
         }
     }
 

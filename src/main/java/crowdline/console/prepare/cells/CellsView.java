@@ -12,7 +12,7 @@ import crowdline.storage.file.ShowFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.IntConsumer;
+import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,26 +32,26 @@ record CellsView(List<String> rows, String said, @Nullable Edit edit) {
     /**
      * Remarks if there is a column of words, else acts.
      *
-     * @param taken told how many acts were taken so far, off the event thread
+     * @param goesOn told how many acts were taken so far, off the event thread; false stops it
      */
-    static CellsView of(String text, Show show, PrepareHost host, IntConsumer taken) {
+    static CellsView of(String text, Show show, PrepareHost host, IntPredicate goesOn) {
         if (text.isBlank()) {
             return new CellsView(List.of(), "", null);
         }
         try {
-            return RemarkTable.isOne(PASTED, text) ? remarks(text, show) : acts(text, show, host, taken);
+            return RemarkTable.isOne(PASTED, text) ? remarks(text, show) : acts(text, show, host, goesOn);
         } catch (ShowFileException e) {
             return new CellsView(List.of(), String.valueOf(e.getMessage()), null);
         }
     }
 
-    private static CellsView acts(String text, Show show, PrepareHost host, IntConsumer taken)
+    private static CellsView acts(String text, Show show, PrepareHost host, IntPredicate goesOn)
             throws ShowFileException {
         RunningOrder.Reading reading = RunningOrder.read(PASTED, text, show, host.kinds());
         return new CellsView(
                 reading.rows().stream().map(CellsView::line).toList(),
                 taken(reading.taken(), reading.rows().size(), "acts"),
-                reading.taken() == 0 ? null : RunningOrder.take(reading, host.adding(), taken));
+                reading.taken() == 0 ? null : RunningOrder.take(reading, host.adding(), goesOn));
     }
 
     private static CellsView remarks(String text, Show show) throws ShowFileException {

@@ -8,10 +8,14 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
 import crowdline.show.Act;
+import java.awt.event.ActionEvent;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import javax.swing.Action;
+import javax.swing.JComponent;
+import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 
@@ -44,6 +48,32 @@ class CellsPanelTest {
         panel.take();
         SwingUtilities.invokeAndWait(() -> {});
         assertThat(panel.said()).isEqualTo("Taking them: 2 acts so far");
+    }
+
+    /** A day's order can take a while; whoever pasted the wrong one need not wait for it. */
+    @Test
+    void stoppedOnTheWayNothingIsTaken() throws Exception {
+        List<Act> before = sample.tools.editor().now().acts();
+        List<Runnable> elsewhere = new ArrayList<>();
+        sample.making = elsewhere::add;
+        panel.paste("start\tact\taircraft\n19:00\tOwls\tformation of 4\n19:20\tHover\thelicopter\n");
+        Object escape =
+                panel.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).get(KeyStroke.getKeyStroke("ESCAPE"));
+        Action stop = panel.getActionMap().get(escape);
+        assertThat(stop.isEnabled())
+                .as("Escape is the window's while nothing is taken")
+                .isFalse();
+        panel.take();
+        assertThat(stop.isEnabled()).isTrue();
+        stop.actionPerformed(new ActionEvent(panel, ActionEvent.ACTION_PERFORMED, "stop"));
+        SwingUtilities.invokeAndWait(elsewhere.get(0));
+        assertThat(sample.tools.editor().now().acts()).isEqualTo(before);
+        assertThat(sample.refused).containsExactly("Stopped after 1 act; none of them was taken");
+        assertThat(panel.said()).isEqualTo("Stopped; nothing was taken.");
+        assertThat(closed).isFalse();
+        panel.take();
+        SwingUtilities.invokeAndWait(elsewhere.get(1));
+        assertThat(sample.tools.editor().now().acts()).hasSize(before.size() + 2);
     }
 
     @Test
