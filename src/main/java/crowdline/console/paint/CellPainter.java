@@ -77,7 +77,7 @@ public final class CellPainter<V> implements ListCellRenderer<V> {
 
         @Override
         protected Color ground(Appearance now) {
-            return chosen ? now.palette().chosen() : now.palette().stage();
+            return chosen ? now.palette().row() : now.palette().stage();
         }
 
         @Override

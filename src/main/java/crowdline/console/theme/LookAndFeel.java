@@ -35,8 +35,12 @@ public final class LookAndFeel {
         defaults.put("@foreground", hex(palette.text()));
         defaults.put("@componentBackground", hex(palette.stage()));
         defaults.put("@accentColor", hex(palette.accent()));
-        defaults.put("@selectionBackground", hex(palette.chosen()));
+        defaults.put("@selectionBackground", hex(palette.row()));
         defaults.put("@selectionForeground", hex(palette.onChosen()));
+        // What the library takes instead can hardly be told from the rows beside it.
+        defaults.put("@selectionInactiveBackground", hex(palette.rowAside()));
+        defaults.put(
+                "@selectionInactiveForeground", hex(appearance.theme().dark() ? palette.onChosen() : palette.text()));
         defaults.put("@disabledForeground", hex(palette.soft()));
         for (String kind : new String[] {"ToggleButton.", "ToggleButton.toolbar."}) {
             defaults.put(kind + "selectedBackground", hex(palette.chosen()));

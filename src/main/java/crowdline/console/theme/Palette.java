@@ -15,6 +15,8 @@ import java.awt.Color;
  * @param accent the time there is, and what stands out
  * @param chosen behind what is chosen
  * @param onChosen words on what is chosen
+ * @param row behind the chosen row of a list
+ * @param rowAside the same while the keys go elsewhere
  * @param good nothing to do
  * @param caution worth a look
  * @param alarm act now
@@ -32,6 +34,8 @@ public record Palette(
         Color accent,
         Color chosen,
         Color onChosen,
+        Color row,
+        Color rowAside,
         Color good,
         Color caution,
         Color alarm,

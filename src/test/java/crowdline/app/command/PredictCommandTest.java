@@ -60,9 +60,7 @@ class PredictCommandTest {
                         "--metar",
                         "24012KT BKN011 17/09 Q1009"))
                 .isEqualTo(ExitCode.FINE);
-        assertThat(printed())
-                .contains("the cloud base of the day is 335 m")
-                .doesNotContainPattern("\\d (kt|ft)\\b");
+        assertThat(printed()).contains("the cloud base of the day is 335 m").doesNotContainPattern("\\d (kt|ft)\\b");
     }
 
     @Test

@@ -40,6 +40,28 @@ class ThemesTest {
         assertThat(Contrast.ratio(p.onChosen(), p.chosen())).isGreaterThanOrEqualTo(4.5);
     }
 
+    /** With the keys and without them: one looks back at a list to see where one was. */
+    @ParameterizedTest
+    @MethodSource("themes")
+    void theChosenRowStandsOutAndCanBeRead(Theme theme) {
+        LookAndFeel.wear(new Appearance(theme, Zoom.NONE));
+        for (String rows : List.of("List", "Table", "Tree")) {
+            for (String keys : List.of(".selection", ".selectionInactive")) {
+                Color row = UIManager.getColor(rows + keys + "Background");
+                assertThat(Contrast.ratio(row, theme.palette().stage()))
+                        .as("%s%s on its list", rows, keys)
+                        .isGreaterThanOrEqualTo(3);
+                assertThat(Contrast.ratio(UIManager.getColor(rows + keys + "Foreground"), row))
+                        .as("words on %s%s", rows, keys)
+                        .isGreaterThanOrEqualTo(4.5);
+            }
+        }
+        assertThat(Contrast.ratio(theme.palette().row(), theme.palette().stage()))
+                .isGreaterThanOrEqualTo(3);
+        assertThat(Contrast.ratio(theme.palette().onChosen(), theme.palette().row()))
+                .isGreaterThanOrEqualTo(4.5);
+    }
+
     @ParameterizedTest
     @MethodSource("themes")
     void stateAndLiveWordsHaveSevenToOne(Theme theme) {
