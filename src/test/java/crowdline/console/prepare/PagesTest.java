@@ -211,8 +211,7 @@ class PagesTest {
     @Test
     void anAnnouncementIsChosenWrittenAndAgreed() {
         panel.turn(Page.ANNOUNCEMENTS);
-        ListPageTest.find(panel, JButton.class, "Begin with a template for other")
-                .doClick();
+        ListPageTest.find(panel, JButton.class, "Add other occasions").doClick();
         assertThat(now().announcements()).hasSize(5);
         JList<?> occasions = ListPageTest.find(panel, JList.class, "Occasions");
         occasions.setSelectedIndex(2);

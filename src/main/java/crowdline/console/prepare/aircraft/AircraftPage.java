@@ -204,7 +204,7 @@ public final class AircraftPage extends JPanel implements PrepareCard {
         page.removeAll();
         page.setLayout(new MigLayout(
                 "insets 0, gap " + next.room(14) + " " + next.room(10) + ", hidemode 3",
-                "[0:0:,grow 44,fill][0:0:,grow 40,fill][0:0:,grow 16,fill]",
+                "[0:0:,grow 43,fill][0:0:,grow 39,fill][0:0:,grow 18,fill]",
                 "[][][][][0:0:,grow,fill]"));
         Labelled.add(
                 page,

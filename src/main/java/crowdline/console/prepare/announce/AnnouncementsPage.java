@@ -33,7 +33,7 @@ public final class AnnouncementsPage extends JPanel implements PrepareCard {
     private final CardLayout cards = new CardLayout();
     private final JPanel stage = new JPanel(cards);
     private final Fields buttons = new Fields();
-    private final JButton begin = buttons.button("Begin with a template for other occasions");
+    private final JButton begin = buttons.button("Add other occasions");
     private final transient Tools tools;
 
     /** A line of the list. */
@@ -45,8 +45,9 @@ public final class AnnouncementsPage extends JPanel implements PrepareCard {
         announcement = new AnnouncementCard(appearance, tools, this::id);
         stage.add(incident, "INCIDENT");
         stage.add(announcement, "ANNOUNCEMENT");
-        begin.setToolTipText("Weather stop, lost child, evacuation and others; agreed with nobody yet");
-        begin.setMnemonic('B');
+        begin.setToolTipText(
+                "From the template: weather stop, lost child, evacuation and others; agreed with nobody yet");
+        begin.setMnemonic('O');
         begin.addActionListener(e -> begin());
         KeyOn.all(occasions.list(), Map.of("ENTER", () -> card().takeFocus(), "RIGHT", () -> card().takeFocus()));
         getAccessibleContext().setAccessibleName("Announcements");

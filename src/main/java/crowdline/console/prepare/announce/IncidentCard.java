@@ -27,13 +27,14 @@ import net.miginfocom.swing.MigLayout;
 /** The organiser's words for when something goes wrong, and who agreed them and when. */
 final class IncidentCard extends JPanel implements PrepareCard {
     /** Over the box for words of the organiser's. */
-    static final String WORDS = "What to say; an empty line parts";
+    static final String WORDS = "What to say";
 
     private static final String NONE =
             "There is no incident page yet. Begin with the template, put your own words in, and agree them with the"
                     + " display director before the day.";
     private static final String HOW =
-            "F12 shows these words, large, in every place. When they change, they have to be agreed again.";
+            "F12 shows these words, large, in every place; an empty line parts them. A line for each thing to do and each"
+                    + " person to reach. When the words change, they have to be agreed again.";
 
     private final ShowForm form;
     private final JTextField agreed;
@@ -120,7 +121,7 @@ final class IncidentCard extends JPanel implements PrepareCard {
         page.add(form.over(steps, FileKeys.label("firstSteps")), "wmin 0, wrap");
         page.add(Scrolling.down(words), "grow, wmin 0, hmin 0, spany 3");
         page.add(Scrolling.down(steps), "grow, wmin 0, hmin 0, wrap");
-        page.add(form.over(contacts, "Whom to reach: who, a colon, how"), "wmin 0, wrap");
+        page.add(form.over(contacts, "Who: how to reach"), "wmin 0, wrap");
         page.add(Scrolling.down(contacts), "grow, wmin 0, hmin 0, wrap");
         page.add(form.over(agreed, "Agreed with whom, and when"), "wmin 0, wrap");
         page.add(agreed, "wmin 0");

@@ -13,7 +13,7 @@ public final class FileKeys {
 
     private static final Map<String, String> LABELS = Map.ofEntries(
             Map.entry("agreedWith", "Agreed with whom, and when"),
-            Map.entry("firstSteps", "What to do first, line by line"),
+            Map.entry("firstSteps", "What to do first"),
             Map.entry("slotStart", "Begins"),
             Map.entry("slotMinutes", "Minutes"),
             Map.entry("heightFt", "Begins at, ft"),

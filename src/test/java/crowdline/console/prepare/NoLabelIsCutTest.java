@@ -1,0 +1,95 @@
+package crowdline.console.prepare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.LookAndFeel;
+import crowdline.console.theme.Themes;
+import crowdline.console.theme.Zoom;
+import java.awt.Component;
+import java.awt.Container;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.AbstractButton;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JScrollBar;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** What stands over a field, or on a button, is read whole where words are largest and the window is smallest. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class NoLabelIsCutTest {
+    private static final Appearance LARGEST = new Appearance(Themes.DAY, new Zoom(200));
+
+    private final SampleTools sample = new SampleTools(ActsFixture.solo());
+    private PreparePanel panel;
+
+    @BeforeAll
+    void makeThePages() {
+        LookAndFeel.wear(LARGEST);
+        panel = new PreparePanel(LARGEST, sample.tools);
+        sample.editing.onChange(panel::edited);
+        panel.setSize(1280, 700);
+        panel.turn(Page.ANNOUNCEMENTS);
+        ListPageTest.find(panel, JButton.class, "Begin with the template").doClick();
+    }
+
+    @AfterAll
+    static void wearTheUsual() {
+        LookAndFeel.wear(new Appearance(Themes.DAY, Zoom.NONE));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Page.class)
+    void labelsOfAPageFit(Page page) {
+        panel.turn(page);
+        assertThat(cut()).isEmpty();
+    }
+
+    @Test
+    void labelsOfTheListOfANewActFit() {
+        panel.pasteList();
+        assertThat(cut()).isEmpty();
+    }
+
+    private List<String> cut() {
+        for (int i = 0; i < 3; i++) {
+            layOut(panel);
+        }
+        List<String> cut = new ArrayList<>();
+        look(panel, cut);
+        return cut;
+    }
+
+    private static void look(Container parent, List<String> cut) {
+        for (Component each : parent.getComponents()) {
+            String text = each instanceof JLabel label
+                    ? label.getText()
+                    : each instanceof AbstractButton button ? button.getText() : "";
+            if (each.isVisible() && text != null && !text.isBlank() && !(parent instanceof JScrollBar)) {
+                int needed = each.getPreferredSize().width;
+                if (((JComponent) each).getWidth() < needed) {
+                    cut.add("“" + text + "” needs " + needed + " and has " + each.getWidth());
+                }
+            }
+            if (each instanceof Container inner && each.isVisible()) {
+                look(inner, cut);
+            }
+        }
+    }
+
+    private static void layOut(Container parent) {
+        parent.doLayout();
+        for (Component each : parent.getComponents()) {
+            if (each instanceof Container inner) {
+                layOut(inner);
+            }
+        }
+    }
+}
