@@ -76,7 +76,7 @@ final class FirstKeys implements KeyDispatcher.Room {
         }
         if ((pane.place() == Place.WALK && pane.walk().closeNote())
                 || (pane.place() == Place.LIVE
-                        && (pane.live().closeNote() || pane.live().closeOrder()))
+                        && (pane.live().closeNote() || pane.live().closeList()))
                 || (pane.place() == Place.PREPARE && pane.prepare().back())) {
             return true;
         }

@@ -1,6 +1,7 @@
 package crowdline.console;
 
 import crowdline.console.glossary.GlossaryView;
+import crowdline.console.live.DutiesView;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.SampleLiveViews;
 import crowdline.console.live.SmallShow;
@@ -61,7 +62,7 @@ public final class SampleScreens {
         moments.put("incident", SampleLiveViews.incident());
         return new Pictures.Screens(
                 moments,
-                new Pictures.Ordered(SampleLiveViews.flying(), SampleLiveViews.order()),
+                new Pictures.Ordered(SampleLiveViews.flying(), SampleLiveViews.order(), new DutiesView(List.of())),
                 new AnnouncementPicture(
                         SampleLiveViews.flying(), IncidentTemplate.shipped().announcements()),
                 Map.of(),

@@ -1,5 +1,7 @@
 package crowdline.app.demo;
 
+import crowdline.console.live.DutiesPresenter;
+import crowdline.console.live.DutiesView;
 import crowdline.console.live.LiveMoment;
 import crowdline.console.live.LivePresenter;
 import crowdline.console.live.LiveView;
@@ -12,6 +14,7 @@ import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
 import crowdline.live.event.Source;
+import crowdline.live.event.TalkEvent;
 import crowdline.live.now.DayNow;
 import crowdline.live.now.LiveNow;
 import crowdline.live.now.PlanAhead;
@@ -26,14 +29,19 @@ import crowdline.patter.Planner;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.Variant;
+import crowdline.show.figure.DutyTimes;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Quiet;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkForm;
+import crowdline.show.figure.RemarkKind;
 import crowdline.sight.SideView.Craft;
 import crowdline.sight.SideView.Spot;
 import crowdline.steer.AircraftFollowing;
 import crowdline.steer.Tracking;
 import java.time.Instant;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -140,7 +148,37 @@ final class DemoMoments {
                 act -> act.slotMinutes() * 60,
                 LiveNow.of(run.state, put.durations().of(run.state), nowS, wall),
                 wall);
-        return new Pictures.Ordered(live, OrderPresenter.of(day, ofTheDay.date(), put.words()));
+        return new Pictures.Ordered(
+                live, OrderPresenter.of(day, ofTheDay.date(), put.words()), duties(run, loaded, ids, nowS, wall));
+    }
+
+    /** Duties as an organiser asks for them: one overdue, one due between acts, one to come, one said as often as asked. */
+    private static DutiesView duties(DemoMoments run, LoadedShow loaded, List<String> ids, double nowS, Instant wall) {
+        LocalTime past = loaded.show().acts().get(0).slotStart().minusMinutes(5);
+        List<Remark> asked = List.of(
+                duty(
+                        "dairy",
+                        "This show is brought to you by the Fenmarsh Dairy.",
+                        new DutyTimes(4, 20.0, null, null, null, true)),
+                duty("rope", "Please stay on your side of the rope.", new DutyTimes(1, null, past, null, null, true)),
+                duty(
+                        "gate",
+                        "The north gate is open for those who walk home.",
+                        new DutyTimes(2, 15.0, null, null, null, false)),
+                duty(
+                        "tent",
+                        "The pilots sign programmes at the tea tent.",
+                        new DutyTimes(1, null, null, ids.get(0), null, false)),
+                duty("water", "There is drinking water by the tower.", DutyTimes.ONCE));
+        Show show = loaded.show().withActs(loaded.show().acts(), asked);
+        run.happens(new TalkEvent.RemarkSaid(20, "water", RemarkForm.FULL));
+        run.happens(new TalkEvent.RemarkShown(nowS - 4, "dairy", RemarkForm.FULL, nowS - 9));
+        LiveNow now = LiveNow.of(run.state, loaded.durations().of(run.state), nowS, wall);
+        return DutiesPresenter.of(run.state, now, loaded.with(show).words());
+    }
+
+    private static Remark duty(String id, String words, DutyTimes asked) {
+        return Remark.of(id, RemarkKind.DUTY, words).asked(asked);
     }
 
     /** A moment of another run of the same act, led by the aircraft in the figure that takes it furthest from the crowd. */

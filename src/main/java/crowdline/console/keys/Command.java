@@ -41,6 +41,11 @@ public enum Command {
     JOT("Note", Scope.LIVE, "Note this moment, with a few words if there is time", "J"),
     ANNOUNCE("Announcements", Scope.LIVE, "The organiser's words for an occasion: then its number", "B"),
     ORDER("Running order", Scope.LIVE, "Every act and when to expect it; what its keys do stands in it", "R"),
+    DUTIES(
+            "Duties of the day",
+            Scope.LIVE,
+            "What is to be said today and how often, with ticks; S says the chosen one was said",
+            "U"),
     ORDER_UP("Act above", Scope.LIVE, "In the running order: the act before", "UP"),
     ORDER_DOWN("Act below", Scope.LIVE, "In the running order: the act after", "DOWN"),
     ALL_LATER("A minute later", Scope.LIVE, "In the running order: this act and all after it", "alt RIGHT"),

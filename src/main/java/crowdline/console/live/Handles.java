@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param fillerId id of the filler that would be taken, or null
  * @param nextIndex place in the variant of the next figure, or null
  * @param chosenActId id of the act chosen in the running order, or null if that is not open
+ * @param chosenDutyId id of the duty chosen in the list of them, or null if that is not open
  */
 public record Handles(
         @Nullable String sayId,
@@ -22,7 +23,8 @@ public record Handles(
         List<String> factIds,
         @Nullable String fillerId,
         @Nullable Integer nextIndex,
-        @Nullable String chosenActId) {
+        @Nullable String chosenActId,
+        @Nullable String chosenDutyId) {
 
     public static final Handles NONE = new Handles(null, false, false, List.of(), null, null);
 
@@ -34,12 +36,17 @@ public record Handles(
             List<String> factIds,
             @Nullable String fillerId,
             @Nullable Integer nextIndex) {
-        this(sayId, sayShort, sayWaits, factIds, fillerId, nextIndex, null);
+        this(sayId, sayShort, sayWaits, factIds, fillerId, nextIndex, null, null);
     }
 
     /** With an act chosen in the running order. */
     public Handles withChosenAct(@Nullable String actId) {
-        return new Handles(sayId, sayShort, sayWaits, factIds, fillerId, nextIndex, actId);
+        return new Handles(sayId, sayShort, sayWaits, factIds, fillerId, nextIndex, actId, chosenDutyId);
+    }
+
+    /** With a duty chosen in the list of them. */
+    public Handles withChosenDuty(@Nullable String dutyId) {
+        return new Handles(sayId, sayShort, sayWaits, factIds, fillerId, nextIndex, chosenActId, dutyId);
     }
 
     public Handles {

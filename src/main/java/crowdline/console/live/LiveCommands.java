@@ -67,7 +67,7 @@ public final class LiveCommands {
             case SAID -> said();
             case NOT_SAID ->
                 with(
-                        handles.sayId(),
+                        handles.chosenDutyId() == null ? handles.sayId() : handles.chosenDutyId(),
                         "No remark is on the screen to be marked.",
                         id -> atS -> new TalkEvent.RemarkSkipped(atS, id));
             case FILLER ->
@@ -89,6 +89,7 @@ public final class LiveCommands {
             case ASK_IN_LIVE -> new Meaning.Nothing("The Glossary asks what was seen.");
             case ANNOUNCE -> new Meaning.Nothing("The place shows the announcements.");
             case ORDER, ORDER_UP, ORDER_DOWN, PUT_IN_ACT -> new Meaning.Nothing("The place shows the running order.");
+            case DUTIES -> new Meaning.Nothing("The place shows the duties of the day.");
             case ALL_LATER,
                     ALL_EARLIER,
                     ALL_MUCH_LATER,
@@ -131,10 +132,14 @@ public final class LiveCommands {
     }
 
     /**
-     * Refused while the remark on the screen waits: pressed twice, or late, it would take the one after it for said, and
+     * A duty that is chosen in their list was said, whatever is on the screen. Else refused while the remark on the screen waits: pressed twice, or late, it would take the one after it for said, and
      * nobody would say that any more.
      */
     private Meaning said() {
+        String duty = handles.chosenDutyId();
+        if (duty != null) {
+            return happens(atS -> new TalkEvent.RemarkSaid(atS, duty, RemarkForm.FULL));
+        }
         if (handles.sayId() != null && handles.sayWaits()) {
             return new Meaning.Nothing("This remark is not due yet, so nothing was marked: press X to leave it out.");
         }

@@ -5,6 +5,7 @@ import crowdline.console.theme.Appearance;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Window;
+import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
@@ -24,7 +25,8 @@ public final class LivePanel extends JPanel {
 
     private final ToldLine told;
     private final NoteRow note;
-    private final OrderRows order;
+    private final ListRows<OrderView.Row> order;
+    private final ListRows<DutiesView.Row> duties;
     private final StripRow strip;
     private final NowRow now;
     private final SayRow say;
@@ -50,10 +52,12 @@ public final class LivePanel extends JPanel {
         next = new NextRow(appearance);
         told = new ToldLine(appearance);
         note = new NoteRow(appearance, noted);
-        order = new OrderRows(appearance);
+        order = OrderRows.in(appearance);
+        duties = DutyRows.in(appearance);
         add(told);
         add(note);
         add(order);
+        add(duties);
         add(strip);
         add(now);
         add(say);
@@ -84,27 +88,41 @@ public final class LivePanel extends JPanel {
     /** It lies over the rows while it is shown, so that none of them moves. */
     @Override
     public boolean isOptimizedDrawingEnabled() {
-        return !told.isVisible() && !note.isVisible() && !order.isVisible();
+        return !told.isVisible() && !note.isVisible() && !order.isVisible() && !duties.isVisible();
     }
 
     /** Shows the running order over what is flown, or hides it. */
     void showOrder(@Nullable OrderView view) {
-        if (view != null) {
-            boolean opens = !order.isVisible();
-            order.show(view);
+        showOver(order, view == null ? null : view.rows(), view == null ? 0 : view.first());
+    }
+
+    /** Shows the duties of the day there, or hides them. */
+    void showDuties(@Nullable DutiesView view) {
+        showOver(duties, view == null ? null : view.rows(), 0);
+    }
+
+    private <R extends ListRows.Row> void showOver(ListRows<R> over, @Nullable List<R> rows, int first) {
+        if (rows != null) {
+            boolean opens = !over.isVisible();
+            over.show(rows, first);
             if (opens) {
                 doLayout();
-                order.validate();
+                over.validate();
                 repaint();
             }
-        } else if (order.isVisible()) {
-            order.setVisible(false);
+        } else if (over.isVisible()) {
+            over.setVisible(false);
         }
     }
 
     /** The running order, which lies over the rows while it is shown. */
-    OrderRows order() {
+    ListRows<OrderView.Row> order() {
         return order;
+    }
+
+    /** The duties of the day, likewise. */
+    ListRows<DutiesView.Row> duties() {
+        return duties;
     }
 
     /**
@@ -136,6 +154,7 @@ public final class LivePanel extends JPanel {
         setBackground(worn.palette().ground());
         note.wear(worn);
         order.wear(worn);
+        duties.wear(worn);
         doLayout();
     }
 
@@ -151,6 +170,7 @@ public final class LivePanel extends JPanel {
         say.setBounds(0, b, w, c - b);
         next.setBounds(0, c, w, h - c);
         order.setBounds(0, a, w, b - a);
+        duties.setBounds(0, a, w, b - a);
         double room = roomPx();
         double scale = scale();
         // Less one, since a row is a whole number of pixels.

@@ -42,7 +42,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     private transient @Nullable IncidentView page;
     private final transient Runnable keysBack;
     private boolean writing;
-    private boolean ordering;
+    private transient @Nullable Command over;
     /** What the field that is open is for: an act that is put in after this one, or null for a note. */
     private transient @Nullable Consumer<String> putsIn;
 
@@ -61,9 +61,10 @@ public final class LivePlace extends JPanel implements PlaceScreen {
                 .on(Command.ASK_IN_LIVE, () -> !inIncident(), () -> asked.run())
                 .on(Command.JOT, () -> !inIncident() && hasShow(), this::jot)
                 .on(Command.ANNOUNCE, () -> !inIncident() && hasShow(), this::announce)
-                .on(Command.ORDER, () -> !inIncident() && hasShow(), this::turnOrder)
-                .on(Command.ORDER_UP, this::hasOrder, () -> orderMoves(-1))
-                .on(Command.ORDER_DOWN, this::hasOrder, () -> orderMoves(1))
+                .on(Command.ORDER, () -> !inIncident() && hasShow(), () -> turn(Command.ORDER))
+                .on(Command.DUTIES, () -> !inIncident() && hasShow(), () -> turn(Command.DUTIES))
+                .on(Command.ORDER_UP, this::hasList, () -> listMoves(-1))
+                .on(Command.ORDER_DOWN, this::hasList, () -> listMoves(1))
                 .on(Command.PUT_IN_ACT, this::hasOrder, this::putIn)
                 .rest(Command::isInRunningOrder, this::hasOrder, this::give)
                 .rest(() -> !inIncident() && hasShow(), this::give)
@@ -87,9 +88,10 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     public void run(@Nullable OnAir next) {
         show = next;
         shown = null;
-        ordering = false;
+        over = null;
         rows.showOrder(null);
         announcements.close();
+        rows.showDuties(null);
         closeNote();
     }
 
@@ -124,7 +126,12 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         if (now != null && view != null) {
             now.carryOut(
                     command,
-                    view.handles().withChosenAct(hasOrder() ? rows.order().chosenId() : null));
+                    view.handles()
+                            .withChosenAct(hasOrder() ? rows.order().chosenId() : null)
+                            .withChosenDuty(
+                                    hasList() && over == Command.DUTIES
+                                            ? rows.duties().chosenId()
+                                            : null));
             refresh();
         }
     }
@@ -148,26 +155,32 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         rows.openNote(asks);
     }
 
-    private boolean hasOrder() {
-        return ordering && !inIncident() && hasShow();
+    /** Whether a list of the day is open over what is flown. */
+    private boolean hasList() {
+        return over != null && !inIncident() && hasShow();
     }
 
-    private void turnOrder() {
-        ordering = !ordering;
+    private boolean hasOrder() {
+        return hasList() && over == Command.ORDER;
+    }
+
+    private void turn(Command list) {
+        over = over == list ? null : list;
         refresh();
     }
 
-    /** Closes the running order; false if it is not open. */
-    public boolean closeOrder() {
-        boolean open = hasOrder();
-        if (open) {
-            turnOrder();
+    /** Closes the list of the day that is open; false if none is. */
+    public boolean closeList() {
+        Command open = over;
+        if (open == null || !hasList()) {
+            return false;
         }
-        return open;
+        turn(open);
+        return true;
     }
 
-    private void orderMoves(int by) {
-        rows.order().move(by);
+    private void listMoves(int by) {
+        (hasOrder() ? rows.order() : rows.duties()).move(by);
     }
 
     private void putIn() {
@@ -276,7 +289,8 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         } else {
             rows.show(view);
             OnAir running = show;
-            rows.showOrder(ordering && running != null ? running.order() : null);
+            rows.showOrder(over == Command.ORDER && running != null ? running.order() : null);
+            rows.showDuties(over == Command.DUTIES && running != null ? running.duties() : null);
             turnTo(announcements.isOpen() ? ANNOUNCEMENTS : ROWS);
         }
     }
@@ -284,6 +298,11 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     /** Shows the running order of a moment over it. */
     public void showOrder(OrderView order) {
         rows.showOrder(order);
+    }
+
+    /** Shows the duties of a moment over it. */
+    public void showDuties(DutiesView duties) {
+        rows.showDuties(duties);
     }
 
     /** Shows the incident page, from its first words if it was not shown already. */

@@ -26,6 +26,9 @@ public interface OnAir {
     /** The running order at this moment. */
     OrderView order();
 
+    /** The duties of the day at this moment. */
+    DutiesView duties();
+
     /**
      * An act is put in that nobody planned.
      *

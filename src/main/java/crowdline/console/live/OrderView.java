@@ -24,14 +24,8 @@ public record OrderView(List<Row> rows, int first) {
      * @param who who flies what
      */
     public record Row(
-            String id,
-            Mark state,
-            String slot,
-            String moved,
-            String expected,
-            String lasts,
-            String title,
-            String who) {}
+            String id, Mark state, String slot, String moved, String expected, String lasts, String title, String who)
+            implements ListRows.Row {}
 
     public OrderView {
         rows = List.copyOf(rows);

@@ -7,6 +7,7 @@ import crowdline.console.debrief.DebriefView;
 import crowdline.console.foot.MessagesPanel;
 import crowdline.console.glossary.GlossaryView;
 import crowdline.console.keys.CommandActions;
+import crowdline.console.live.DutiesView;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.OrderView;
 import crowdline.console.place.Place;
@@ -85,8 +86,8 @@ public final class Pictures {
         }
     }
 
-    /** A moment of Live, and its running order. */
-    public record Ordered(LiveView live, OrderView order) {}
+    /** A moment of Live, its running order, and its duties. */
+    public record Ordered(LiveView live, OrderView order, DutiesView duties) {}
 
     private Pictures() {}
 
@@ -154,6 +155,11 @@ public final class Pictures {
             pane.live().showOrder(screens.order().order());
         });
         all.putAll(screens.announcements().screens());
+        all.put("live-duties", pane -> {
+            pane.go(Place.LIVE);
+            pane.showLive(screens.order().live());
+            pane.live().showDuties(screens.order().duties());
+        });
         screens.walks()
                 .forEach((name, view) -> all.put(name, pane -> {
                     pane.go(Place.WALK);

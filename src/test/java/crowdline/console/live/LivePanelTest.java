@@ -34,7 +34,7 @@ class LivePanelTest {
 
     private static List<Rectangle> rows(LivePanel panel) {
         return Arrays.stream(panel.getComponents())
-                .filter(row -> !(row instanceof ToldLine || row instanceof NoteRow || row instanceof OrderRows))
+                .filter(row -> !(row instanceof ToldLine || row instanceof NoteRow || row instanceof ListRows))
                 .map(Component::getBounds)
                 .toList();
     }
@@ -101,7 +101,7 @@ class LivePanelTest {
         List<String> told = new ArrayList<>();
         for (Component row : panel.getComponents()) {
             assertThat(row.getAccessibleContext().getAccessibleName()).isNotBlank();
-            if (row instanceof ToldLine || row instanceof NoteRow || row instanceof OrderRows) {
+            if (row instanceof ToldLine || row instanceof NoteRow || row instanceof ListRows) {
                 continue;
             }
             told.add(row.getAccessibleContext().getAccessibleDescription());

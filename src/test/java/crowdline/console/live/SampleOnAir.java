@@ -42,6 +42,11 @@ public final class SampleOnAir implements OnAir {
     }
 
     @Override
+    public DutiesView duties() {
+        return new DutiesView(List.of());
+    }
+
+    @Override
     public void putIn(String words, @Nullable String afterId) {
         putIn.add(words + " after " + afterId);
     }

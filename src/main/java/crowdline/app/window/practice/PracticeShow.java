@@ -4,6 +4,7 @@ import crowdline.app.window.show.ShowOnAir;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
 import crowdline.console.live.Announcing;
+import crowdline.console.live.DutiesView;
 import crowdline.console.live.Handles;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.OnAir;
@@ -162,6 +163,11 @@ public final class PracticeShow implements OnAir {
         } else {
             onAir.carryOut(command, handles);
         }
+    }
+
+    @Override
+    public DutiesView duties() {
+        return onAir.duties();
     }
 
     @Override

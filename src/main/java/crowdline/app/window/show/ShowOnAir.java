@@ -3,6 +3,8 @@ package crowdline.app.window.show;
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
 import crowdline.console.live.Announcing;
+import crowdline.console.live.DutiesPresenter;
+import crowdline.console.live.DutiesView;
 import crowdline.console.live.Handles;
 import crowdline.console.live.IncidentPresenter;
 import crowdline.console.live.LiveCommands;
@@ -96,6 +98,12 @@ public final class ShowOnAir implements OnAir {
         DayNow day =
                 DayNow.of(scene.state(), ofTheDay, act -> lastsS(scene, act, ofTheDay), scene.now(nowS, wall), wall);
         return OrderPresenter.of(day, ofTheDay.date(), scene.lookup());
+    }
+
+    @Override
+    public DutiesView duties() {
+        Scene scene = show.scene();
+        return DutiesPresenter.of(scene.state(), scene.now(show.desk().nowS(), show.wall()), scene.lookup());
     }
 
     /** As predicted or timed; where that is not known, as long as its slot. */

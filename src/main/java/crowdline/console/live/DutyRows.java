@@ -1,0 +1,48 @@
+package crowdline.console.live;
+
+import crowdline.console.paint.Box;
+import crowdline.console.paint.CellPainter;
+import crowdline.console.paint.Pen;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import java.awt.Color;
+
+/** The rows of the duties of the day in Live. */
+final class DutyRows {
+    private static final String KEYS =
+            "Duties of the day, the most pressing first: \u2191 \u2193 choose one, S it was said,"
+                    + " X not in this act, U close. A tick needs a key: what only stood on the screen is shown, not said.";
+
+    private DutyRows() {}
+
+    static ListRows<DutiesView.Row> in(Appearance appearance) {
+        return new ListRows<>(appearance, "Duties of the day", KEYS, DutyRows::cells);
+    }
+
+    private static CellPainter<DutiesView.Row> cells(Appearance appearance) {
+        return new CellPainter<>(
+                appearance,
+                ListRows.ROW_PX,
+                row -> row.text() + ", " + row.state().word() + ", " + row.count() + ", " + row.when(),
+                DutyRows::paint);
+    }
+
+    private static void paint(Pen pen, DutiesView.Row row, Box box, boolean chosen) {
+        Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
+        Color soft = chosen ? pen.palette().onChosen() : pen.palette().soft();
+        Box inner = box.inset(pen.sizePx(TextRole.BODY) * 0.8, box.h() * 0.06);
+        Box state = inner.left(inner.w() * 0.14);
+        if (chosen) {
+            pen.markOnChosen(row.state(), TextRole.BODY, state);
+        } else {
+            pen.mark(row.state(), TextRole.BODY, state);
+        }
+        Box rest = inner.right(inner.w() * 0.86);
+        Box count = rest.left(rest.w() * 0.09);
+        pen.midway(pen.line(row.count(), TextRole.VALUE, true, count), count, text);
+        Box when = rest.right(rest.w() * 0.38);
+        pen.atRight(pen.line(row.when(), TextRole.BODY, false, when), when, soft);
+        Box words = rest.right(rest.w() * 0.9).left(rest.w() * 0.51);
+        pen.midway(pen.line(row.text(), TextRole.VALUE, false, words), words, text);
+    }
+}
