@@ -28,6 +28,8 @@ final class Assembly {
     private boolean lastWasNote;
     private boolean isNumberedList;
     private boolean isTimed;
+    /** Whether the sentence talks, so that what is not understood of it is no figure. */
+    private boolean isProse;
     private boolean isEnd;
     private boolean isFigureNext;
     /** Whether the sentence says what it says of a figure ahead of it. */
@@ -117,6 +119,7 @@ final class Assembly {
             return;
         }
         isTimed = Tone.isTimed(sentence, rest, text);
+        isProse = false;
         if (!isTimed && isAside(sentence, rest)) {
             addAside(rest);
             return;
@@ -170,6 +173,11 @@ final class Assembly {
         }
         if (Tone.tells(sentence, pieces)) {
             told += figure ? 1 : 0;
+            if (figure && Telling.isFlown(pieces, text, sentence)) {
+                isProse = true;
+                told--;
+                return false;
+            }
             boolean doubtful = pieces.stream().anyMatch(p -> Manner.DOUBT.hasAny(p.words()));
             return !figure || !figuresFromTelling || doubtful;
         }
@@ -263,7 +271,7 @@ final class Assembly {
             previous.takeIn(piece.start(), piece.end());
             return previous;
         }
-        if (parted) {
+        if (parted || isProse) {
             addNote(piece.start(), piece.end());
             return previous;
         }
@@ -275,10 +283,9 @@ final class Assembly {
 
     /** "Loop, everybody loves it" in a list with one figure on a line: nothing is flown after the comma. */
     private boolean isSaidOf(Draft previous, Heard heard, Sentence sentence) {
-        return figureEachLine
+        return (isProse || (figureEachLine && sentence.pieces().size() <= MOST_SAID))
                 && previous.isFigure()
                 && heard.piece().parting() == Parting.COMMA
-                && sentence.pieces().size() <= MOST_SAID
                 && !Manner.FLOWN.hasAny(heard.words());
     }
 

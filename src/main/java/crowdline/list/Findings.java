@@ -6,6 +6,7 @@ import crowdline.show.check.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -14,6 +15,10 @@ final class Findings {
     /** An act of a show file has no more. */
     static final int MOST_FIGURES = 300;
 
+    /** A text with fewer words for each figure may talk, and lists them all the same. */
+    private static final int WORDS_A_FIGURE = 60;
+
+    private static final int LEAST_OF_A_LIST = 5;
     private static final int NAMED = 3;
     private static final int LONGEST_QUOTE = 40;
 
@@ -85,7 +90,10 @@ final class Findings {
         long plain = lines.stream()
                 .filter(line -> line.sure() && line.note() == null)
                 .count();
-        return words > 150 && words > 60 * plain && lines.size() > 2 * plain;
+        long figures = lines.stream().map(ListLine::figure).filter(Objects::nonNull).count();
+        long different = lines.stream().map(ListLine::figure).filter(Objects::nonNull).distinct().count();
+        boolean isList = different >= LEAST_OF_A_LIST && words <= WORDS_A_FIGURE * figures;
+        return !isList && words > 150 && words > WORDS_A_FIGURE * plain && lines.size() > 2 * plain;
     }
 
     private void contradictions(Draft draft, ListLine line, int at) {

@@ -1,0 +1,46 @@
+package crowdline.list;
+
+import crowdline.list.Tone.Heard;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** Tells of a sentence that talks whether what it names is flown: "Then a lazy eight while everybody listens". */
+final class Telling {
+    private static final Set<String> NOT = Set.of(
+            "if", "unless", "instead", "without", "leave", "left out", "no", "not", "never", "don't", "won't", "dont", "wont",
+            "can't", "cannot", "isn't", "aren't", "didn't", "doesn't", "isnt", "had", "was", "were", "used", "mentioned",
+            "like", "about", "or", "than", "no-go", "cancel", "cancelled", "omit", "drop", "skip", "whether", "hope", "would",
+            "could", "should", "told", "said", "asked", "questions", "question");
+
+    private static final Pattern LEFT_OUT = Pattern.compile(
+            "(?s).*\\b(?:(?:left|leave|leaving|taken|took|take) (?:it |them |that |this )?out\\b(?! (?:of|to|over|from|on|the))"
+                    + "|not (?:flying|doing|going to)|(?:gave|given|give) (?:it|them|that) up|scrubbed|scrapped|cancelled).*");
+
+    private Telling() {}
+
+    /** Whether one of its figures is: nothing but words that join, or that say who flies, stands ahead of its name. */
+    static boolean isFlown(List<Heard> pieces, Text text, Sentence sentence) {
+        String folded = text.folded().substring(sentence.start(), sentence.end());
+        return !folded.stripTrailing().endsWith("?")
+                && !LEFT_OUT.matcher(folded).matches()
+                && pieces.stream().anyMatch(Telling::leadsToAFigure);
+    }
+
+    private static boolean leadsToAFigure(Heard piece) {
+        List<Word> name = piece.drafts().get(0).name();
+        if (!piece.isFigure() || name.isEmpty()) {
+            return false;
+        }
+        int begin = name.get(0).start();
+        return piece.words().stream().filter(word -> word.start() < begin).allMatch(Telling::leads);
+    }
+
+    private static boolean leads(Word word) {
+        return !NOT.contains(word.plain())
+                && (word.number() != null
+                        || LeftOver.isSilent(word)
+                        || Manner.isAny(word.plain())
+                        || !Character.isLetter(word.plain().charAt(0)));
+    }
+}
