@@ -11,6 +11,8 @@ final class Asides {
     private final Text text;
     private final List<Span> notes = new ArrayList<>();
     private final List<Span> told = new ArrayList<>();
+    private boolean isParted;
+    private boolean isLast;
 
     Asides(Text text) {
         this.text = text;
@@ -18,12 +20,31 @@ final class Asides {
 
     /** Adds a stretch; what goes on with the same line joins the note before. */
     void add(int start, int end) {
+        isLast = true;
         Span last = notes.isEmpty() ? null : notes.get(notes.size() - 1);
         if (last != null && last.end() == start && isOneLine(last.start(), end)) {
             notes.set(notes.size() - 1, new Span(last.start(), end));
         } else {
             notes.add(new Span(start, end));
         }
+    }
+
+    /** Whether nothing of the list came since. */
+    boolean isLast() {
+        return isLast;
+    }
+
+    void listGoesOn() {
+        isLast = false;
+    }
+
+    /** Says whether the text takes leave here; once it did, it has. */
+    void part(boolean takesLeave) {
+        isParted |= takesLeave;
+    }
+
+    boolean isParted() {
+        return isParted;
     }
 
     private boolean isOneLine(int start, int end) {

@@ -1,61 +1,43 @@
 package crowdline.list;
 
-import crowdline.list.Piece.Parting;
 import crowdline.list.Tone.Heard;
-import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** Puts the pieces of a text together into lines and notes, in order. */
 final class Assembly {
-    /** A line with more pieces may list several things. */
-    private static final int MOST_SAID = 4;
-
-    private static final Names.Sense INVERTED = new Names.Sense("inverted pass", "inverted pass", false, List.of());
+    private static final int LONGEST_NAME = 3;
+    private static final int LONGEST_TITLE = 4;
 
     private final Text text;
-    private final GoingOn goingOn;
-    private final boolean figureEachLine;
+    private final Style style;
     private final boolean figuresFromTelling;
-    private final List<Draft> lines = new ArrayList<>();
     private final Asides asides;
-
-    private final Ahead ahead = new Ahead();
-
-    private boolean parted;
+    private final Lines lines;
     private boolean isAfterAll;
     private boolean isBeforeGap;
-    private boolean lastWasNote;
     private boolean isNumberedList;
-    private boolean isTimed;
     /** Whether the sentence talks, so that what is not understood of it is no figure. */
     private boolean isProse;
-    private boolean isEnd;
-    private boolean isFigureNext;
-    /** Whether the sentence says what it says of a figure ahead of it. */
-    private boolean leadsDetails;
 
     private boolean isMail;
     private int lastFigureLine = -1;
     private int told;
-    private int figures;
 
     /**
      * Of a text.
      *
-     * @param figureEachLine whether a line has one figure as a rule
      * @param figuresFromTelling whether figures are taken from sentences that tell something
      */
-    Assembly(Text text, Names names, boolean figureEachLine, boolean figuresFromTelling) {
-        this.figureEachLine = figureEachLine;
+    Assembly(Text text, Names names, Style style, boolean figuresFromTelling) {
         this.text = text;
-        this.goingOn = new GoingOn(names, text);
+        this.style = style;
         this.asides = new Asides(text);
+        this.lines = new Lines(text, names, style, asides);
         this.figuresFromTelling = figuresFromTelling;
     }
 
     List<Draft> lines() {
-        return lines;
+        return lines.all();
     }
 
     Asides asides() {
@@ -67,11 +49,10 @@ final class Assembly {
     }
 
     int figures() {
-        return figures;
+        return lines.figures();
     }
 
     void addNote(int start, int end) {
-        lastWasNote = true;
         asides.add(start, end);
     }
 
@@ -92,18 +73,18 @@ final class Assembly {
                         .substring(sentence.start(), sentence.end())
                         .chars()
                         .noneMatch(Character::isLetterOrDigit)) {
-            parted |= figures > 0
+            asides.part(lines.figures() > 0
                     && text.folded()
                             .substring(sentence.start(), sentence.end())
                             .strip()
-                            .equals("--");
+                            .equals("--"));
             return;
         }
         if (Condition.isAll(pieces.get(0).words())) {
             pieces.stream().flatMap(piece -> piece.drafts().stream()).forEach(Draft::doubt);
         }
         int first = 0;
-        while (first < pieces.size() && Prelude.isAt(pieces, first, sentence, text, figures == 0)) {
+        while (first < pieces.size() && Prelude.isAt(pieces, first, sentence, text, lines.figures() == 0)) {
             first++;
         }
         for (Heard piece : pieces.subList(0, first)) {
@@ -114,30 +95,46 @@ final class Assembly {
         if (rest.isEmpty()) {
             return;
         }
-        if (isSignedByAnInitial(rest)) {
+        if (isSignedByAnInitial(rest) || (asides.isParted() && isSomebody(rest))) {
             addNote(sentence.start(), sentence.end());
             return;
         }
-        isTimed = Tone.isTimed(sentence, rest, text);
+        boolean isTimed = Tone.isTimed(sentence, rest, text);
         isProse = false;
         if (!isTimed && isAside(sentence, rest)) {
             addAside(rest);
             return;
         }
+        if (style.isMarked() && !sentence.numbered() && !hasStrength(rest)) {
+            addAside(rest);
+            return;
+        }
         boolean hasFigure = rest.stream().anyMatch(Heard::isFigure);
-        Draft previous = sentence.numbered() || !isNumberedList || lines.isEmpty() ? null : lines.get(lines.size() - 1);
+        Draft previous = sentence.numbered() || !isNumberedList || lines.isEmpty() ? null : lines.last();
         if (!lines.isEmpty() && (isNumber(rest) || isOfTheSameLine(rest, sentence))) {
-            previous = lines.get(lines.size() - 1);
+            previous = lines.last();
         }
         lastFigureLine = hasFigure ? sentence.line() : lastFigureLine;
         isNumberedList |= sentence.numbered() && hasFigure;
-        lastWasNote = false;
-        leadsDetails = rest.get(0).isDetail();
-        for (int i = 0; i < rest.size(); i++) {
-            isEnd = i == rest.size() - 1;
-            isFigureNext = !isEnd && rest.get(i + 1).isFigure();
-            previous = add(rest.get(i), sentence, previous);
-        }
+        asides.listGoesOn();
+        boolean isOne = rest.stream()
+                        .filter(piece -> piece.isFigure() && !Lines.isGuess(piece))
+                        .count()
+                <= 1;
+        lines.add(
+                rest,
+                new Lines.Told(sentence, isTimed, isProse, isOne, rest.get(0).isDetail()),
+                previous);
+    }
+
+    /** Ends the list. */
+    void finish() {
+        lines.finish();
+    }
+
+    /** Whether anything of a sentence is flown, or said of a figure. */
+    private static boolean hasStrength(List<Heard> pieces) {
+        return pieces.stream().anyMatch(piece -> piece.isFigure() || piece.isDetail());
     }
 
     /** "Ring me. R": one letter behind a mail's list is somebody's name. */
@@ -149,6 +146,15 @@ final class Assembly {
                 && words.size() == 1
                 && words.get(0).number() == null
                 && words.get(0).end() - words.get(0).start() == 1;
+    }
+
+    /** "Arthur Pike" below a letter is nobody's aileron roll. */
+    private boolean isSomebody(List<Heard> rest) {
+        List<Word> words = rest.get(0).words();
+        return rest.size() == 1
+                && words.size() <= LONGEST_NAME
+                && words.stream()
+                        .allMatch(word -> Character.isUpperCase(text.written().charAt(word.start())));
     }
 
     /** "Loop. Gate 1200." */
@@ -172,6 +178,10 @@ final class Assembly {
             return !details;
         }
         if (Tone.tells(sentence, pieces)) {
+            if (style.isMarked() && sentence.numbered() && isTitle(pieces.get(0))) {
+                isProse = true;
+                return false;
+            }
             told += figure ? 1 : 0;
             if (figure && Telling.isFlown(pieces, text, sentence)) {
                 isProse = true;
@@ -186,14 +196,19 @@ final class Assembly {
         }
         long words = pieces.stream().mapToLong(p -> p.words().size()).sum();
         boolean open = pieces.stream().anyMatch(p -> !p.isDetail() && !p.isSilent());
-        return open && ((parted && words <= 6) || isName(sentence, pieces, words) || isApart(sentence));
+        return open && ((asides.isParted() && words <= 6) || isName(sentence, pieces, words) || isApart(sentence));
+    }
+
+    /** "7. Heart in smoke, start talking early because it blows away": the first words are what is flown. */
+    private static boolean isTitle(Heard piece) {
+        return piece.words().size() <= LONGEST_TITLE && !Manner.SENTENCE.hasAny(piece.words()) && !piece.isSilent();
     }
 
     /** Words of their own, ahead of the list or behind it. */
     private boolean isApart(Sentence sentence) {
         boolean goesOn = isMail && sentence.line() == lastFigureLine;
-        boolean behind = isAfterAll && figures > 0 && (sentence.followsGap(text) || lastWasNote || goesOn);
-        boolean ahead = figures == 0 && lines.isEmpty() && isBeforeGap && !isAfterAll;
+        boolean behind = isAfterAll && lines.figures() > 0 && (sentence.followsGap(text) || asides.isLast() || goesOn);
+        boolean ahead = lines.figures() == 0 && lines.isEmpty() && isBeforeGap && !isAfterAll;
         return !sentence.numbered() && (behind || ahead);
     }
 
@@ -208,181 +223,12 @@ final class Assembly {
         for (Heard piece : pieces) {
             isMail |= piece.beginsWith(Manner.GREETING);
             addNote(piece.piece().start(), piece.piece().end());
-            parted |= piece.beginsWith(Manner.PARTING);
+            asides.part(piece.beginsWith(Manner.PARTING));
         }
         if (pieces.stream().anyMatch(Heard::isFigure)) {
             asides.addTold(
                     pieces.get(0).piece().start(),
                     pieces.get(pieces.size() - 1).piece().end());
-        }
-    }
-
-    /** Adds a piece, and tells which line the next may belong to. */
-    private @Nullable Draft add(Heard heard, Sentence sentence, @Nullable Draft previous) {
-        Piece piece = heard.piece();
-        if (heard.isFigure()) {
-            if (previous != null && goingOn.isRestOf(previous, heard)) {
-                return previous;
-            }
-            if (Smoke.isTold(lines, heard)) {
-                addNote(piece.start(), piece.end());
-                return previous;
-            }
-            return addFigures(heard, piece.parting() == Parting.LINE ? null : previous);
-        }
-        Draft draft = heard.drafts().get(0);
-        if (previous != null && goingOn.isRestOf(previous, heard)) {
-            return previous;
-        }
-        if (previous != null && GoingOn.isHeldInverted(previous, heard)) {
-            draft.mean(INVERTED);
-            draft.forgetNotes();
-            draft.beginAt(piece.start());
-            return addFigures(heard, null);
-        }
-        if (heard.isSilent()) {
-            return addSilent(piece, previous);
-        }
-        if (heard.isDetail()) {
-            return addDetail(draft, piece, previous);
-        }
-        if (previous != null && previous.isFigure() && Condition.isAll(heard.words())) {
-            previous.note(text.piece(piece.from(), piece.to()));
-            previous.doubt();
-            previous.takeIn(piece.start(), piece.end());
-            return previous;
-        }
-        if (!isTimed && Tone.isAside(heard, sentence)) {
-            addNote(piece.start(), piece.end());
-            parted |= heard.beginsWith(Manner.PARTING);
-            return previous;
-        }
-        boolean describes = heard.words().stream().allMatch(Prelude::describes)
-                || heard.words().get(0).plain().equals("quarter")
-                || (sentence.pieces().size() < 4 && Manner.QUALIFYING.hasAny(heard.words()))
-                || Manner.QUALIFYING.has(heard.words().get(0));
-        if (isFigureNext && isQuarterRollUp(heard)) {
-            draft.beginAt(piece.start());
-            ahead.add(draft);
-            return null;
-        }
-        if (previous != null && (describes || piece.parting() == Parting.DASH || isSaidOf(previous, heard, sentence))) {
-            previous.take(draft);
-            previous.takeIn(piece.start(), piece.end());
-            return previous;
-        }
-        if (parted || isProse) {
-            addNote(piece.start(), piece.end());
-            return previous;
-        }
-        Draft line = begun(piece);
-        line.take(draft);
-        lines.add(line);
-        return line;
-    }
-
-    /** "Loop, everybody loves it" in a list with one figure on a line: nothing is flown after the comma. */
-    private boolean isSaidOf(Draft previous, Heard heard, Sentence sentence) {
-        return (isProse || (figureEachLine && sentence.pieces().size() <= MOST_SAID))
-                && previous.isFigure()
-                && heard.piece().parting() == Parting.COMMA
-                && !Manner.FLOWN.hasAny(heard.words());
-    }
-
-    /** "Quarter roll up, hammerhead": it is flown on the line up to what follows. */
-    private static boolean isQuarterRollUp(Heard heard) {
-        List<String> words = heard.words().stream().map(Word::plain).toList();
-        return words.get(0).endsWith("quarter") && words.contains("roll") && words.contains("up");
-    }
-
-    private Draft addFigures(Heard heard, @Nullable Draft previous) {
-        Piece piece = heard.piece();
-        List<Draft> drafts = heard.drafts();
-        Draft last = previous;
-        for (int i = 0; i < drafts.size(); i++) {
-            Draft draft = drafts.get(i);
-            if (i == 0) {
-                draft.beginAt(piece.start());
-                ahead.giveTo(draft);
-                if (piece.parting() == Parting.LINE) {
-                    draft.startLine();
-                }
-            }
-            GoingOn.landUnderCanopy(lines, draft);
-            if (last == null || !goingOn.isBeginningOf(last, draft, isEnd && i == drafts.size() - 1)) {
-                lines.add(draft);
-                figures++;
-                last = draft;
-            }
-        }
-        Draft end = lines.get(lines.size() - 1);
-        end.takeIn(end.end(), piece.end());
-        return end;
-    }
-
-    private Draft begun(Piece piece) {
-        Draft line = new Draft(piece.start(), piece.end());
-        ahead.giveTo(line);
-        return line;
-    }
-
-    private @Nullable Draft addSilent(Piece piece, @Nullable Draft previous) {
-        if (previous != null) {
-            previous.takeIn(piece.start(), piece.end());
-            return previous;
-        }
-        ahead.add(new Draft(piece.start(), piece.end()));
-        return null;
-    }
-
-    private @Nullable Draft addDetail(Draft draft, Piece piece, @Nullable Draft previous) {
-        Draft before = previous;
-        boolean smoke = draft.saysOnly(Detail.SMOKE);
-        if (before == null
-                && !smoke
-                && !lines.isEmpty()
-                && !draft.says(Detail.HEADING)
-                && ahead.isEmpty()
-                && piece.parting() == Parting.LINE
-                && isNumber(draft)) {
-            before = lines.get(lines.size() - 1);
-        }
-        if (before != null && before.hasRoomFor(draft)) {
-            before.take(draft);
-            before.takeIn(piece.start(), piece.end());
-            return before;
-        }
-        if (before != null && !smoke && !draft.says(Detail.HEADING) && !(leadsDetails && isFigureNext)) {
-            before.take(draft);
-            before.takeIn(piece.start(), piece.end());
-            return before;
-        }
-        Draft waiting = new Draft(piece.start(), piece.end());
-        waiting.take(draft);
-        ahead.add(waiting);
-        return null;
-    }
-
-    private static boolean isNumber(Draft draft) {
-        return draft.says(Detail.ENTRY_KT) || draft.says(Detail.HEIGHT_FT) || draft.says(Detail.SECONDS);
-    }
-
-    /** Ends the list: what was said ahead of a figure that never came is said of the last. */
-    void finish() {
-        Draft waiting = ahead.left();
-        if (waiting == null) {
-            return;
-        }
-        if (lines.isEmpty()) {
-            waiting.eachSpan(this::addNote);
-        } else {
-            Draft last = lines.get(lines.size() - 1);
-            if (last.hasRoomFor(waiting)) {
-                last.take(waiting);
-            } else {
-                last.note(waiting.written(text));
-            }
-            waiting.eachSpan(last::takeIn);
         }
     }
 }

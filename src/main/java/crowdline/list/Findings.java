@@ -90,8 +90,13 @@ final class Findings {
         long plain = lines.stream()
                 .filter(line -> line.sure() && line.note() == null)
                 .count();
-        long figures = lines.stream().map(ListLine::figure).filter(Objects::nonNull).count();
-        long different = lines.stream().map(ListLine::figure).filter(Objects::nonNull).distinct().count();
+        long figures =
+                lines.stream().map(ListLine::figure).filter(Objects::nonNull).count();
+        long different = lines.stream()
+                .map(ListLine::figure)
+                .filter(Objects::nonNull)
+                .distinct()
+                .count();
         boolean isList = different >= LEAST_OF_A_LIST && words <= WORDS_A_FIGURE * figures;
         return !isList && words > 150 && words > WORDS_A_FIGURE * plain && lines.size() > 2 * plain;
     }

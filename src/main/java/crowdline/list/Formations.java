@@ -14,12 +14,14 @@ final class Formations {
             "low pass", "formation pass");
 
     private static final Saying SHAPE = Saying.of(
-            "vic|echelon|arrow|delta|line|ship|diamond|box|finger|card|swan",
-            "(?:in |as )*(?:a |the )?(?:"
+            "vic|echelon|arrow|delta|line|ship|diamond|box|finger|card|swan|together|cathedral|chevron|trident|formation|pair",
+            "(?:in |as )*(?:a |the )?(?:big |large |tight |wide |close |loose )?(?:"
                     + "(?:\\d+ ship |\\d+ aircraft )?(?:vic|echelon(?: left| right)?|arrowhead|delta|line abreast|line astern)"
                     + "|\\d+ ship(?: formation)?"
                     + "|(?:diamond|box|finger|card|arrow|swan) (?:\\d+|formation)"
-                    + "|(?<=(?:in|as) (?:a |the )?)(?:diamond|arrow|swan|card|finger)"
+                    + "|(?<=(?:in|as) (?:a |the )?(?:big |large |tight |wide )?)(?:diamond|arrow|swan|card|finger|cathedral|chevron|trident|formation|pair)"
+                    + "|(?:diamond|arrow|swan|card|finger|cathedral|chevron|trident)(?= ¤)"
+                    + "|(?<=¤ )together"
                     + "|(?<=(?:in|as) )box"
                     + ")(?: \\d+)?(?: formation)?",
             Formations::fly);
@@ -41,7 +43,10 @@ final class Formations {
     private static boolean fly(Draft figure, Matcher shape) {
         Names.Sense alone = figure.sense();
         String together = alone == null ? null : TOGETHER.get(alone.figure());
-        if (together == null) {
+        boolean isOutline = figure.isFigure()
+                && shape.group().equals("diamond")
+                && "loop".equals(alone == null ? null : alone.figure());
+        if (together == null || isOutline) {
             return false;
         }
         figure.mean(new Names.Sense(together, together, false, List.of()));

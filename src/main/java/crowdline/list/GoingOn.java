@@ -155,6 +155,17 @@ final class GoingOn {
                         && heard.words().stream().anyMatch(word -> LINES.contains(word.plain()));
     }
 
+    /** "After the loop it is a stall turn": the loop is the one before. */
+    static boolean isAfterIt(List<Draft> lines, Heard heard) {
+        Names.Sense before =
+                lines.isEmpty() ? null : lines.get(lines.size() - 1).sense();
+        Names.Sense again = heard.drafts().get(0).sense();
+        return before != null
+                && again != null
+                && before.figure().equals(again.figure())
+                && heard.words().get(0).plain().equals("after");
+    }
+
     /** Who comes down under a canopy lands under it. */
     static void landUnderCanopy(List<Draft> lines, Draft draft) {
         Names.Sense landing = draft.sense();
@@ -215,7 +226,7 @@ final class GoingOn {
         Names.Sense again = draft.sense();
         return again != null
                 && again.figure().equals(before.figure())
-                && Set.of("a", "an", "that", "which")
+                && Set.of("a", "an", "that", "which", "ie")
                         .contains(heard.words().get(0).plain())
                 && !plain(draft.name()).equals(plain(previous.name()))
                 && draft.name().size() > previous.name().size();

@@ -18,9 +18,6 @@ public final class ListReader {
     /** Texts with more lines are not read. */
     public static final int MOST_LINES = 1_000;
 
-    /** Fewer lines do not show how a list is written. */
-    private static final int LEAST_LINES = 4;
-
     private static final Pattern MAIL_HEAD = Pattern.compile(
             "(?s)[\\s>]*(?:(?:from|to|cc|bcc|subject|date|sent|re|fwd?|attachments?|reply-to)\\s?:.*|on .{5,80} wrote\\s*:.*|-{2,}.*(?:message|mail).*|sent from .*)");
 
@@ -57,11 +54,11 @@ public final class ListReader {
                         .map(piece -> heard(text, piece))
                         .toList())
                 .toList();
-        boolean figureEachLine = isFigureEachLine(heard);
-        Assembly assembly = new Assembly(text, names, figureEachLine, false);
+        Style style = Style.of(sentences, heard);
+        Assembly assembly = new Assembly(text, names, style, false);
         add(assembly, text, sentences, heard);
         if (assembly.figures() == 0 && assembly.told() > 0) {
-            assembly = new Assembly(text, names, figureEachLine, true);
+            assembly = new Assembly(text, names, style, true);
             add(
                     assembly,
                     text,
@@ -98,16 +95,6 @@ public final class ListReader {
         if (hasWord(text.written().substring(rest))) {
             assembly.addNote(rest, text.written().length());
         }
-    }
-
-    /** Whether most lines that have a figure have no other, so that a comma in them parts a figure from what is said of it. */
-    private static boolean isFigureEachLine(List<List<Heard>> sentences) {
-        List<Long> figures = sentences.stream()
-                .map(pieces -> pieces.stream().filter(Heard::isFigure).count())
-                .filter(count -> count > 0)
-                .toList();
-        return figures.size() >= LEAST_LINES
-                && figures.stream().filter(count -> count == 1).count() * 3 >= figures.size() * 2L;
     }
 
     private static boolean hasWord(String written) {

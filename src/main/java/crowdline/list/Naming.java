@@ -25,6 +25,12 @@ final class Naming {
         return strong.isEmpty() && !isDetail(words) ? of(words, true) : strong;
     }
 
+    /** "Break and land on the grass", "roll and roll and loop". */
+    private static boolean isAtTheEnd(List<Word> words, int next) {
+        boolean isLand = words.get(next - 1).plain().equals("land");
+        return words.get(next).plain().equals("and") || isLand;
+    }
+
     /** "2 turns" are those of a spin. */
     private static boolean isCountOfTurns(List<Word> words, int at) {
         Double number = at == 0 ? null : words.get(at - 1).number();
@@ -73,7 +79,7 @@ final class Naming {
                     && named.sense().weak()
                     && !weakToo
                     && i + named.words() < words.size()
-                    && !(isLast && words.get(i + named.words()).plain().equals("and"))
+                    && !(isLast && isAtTheEnd(words, i + named.words()))
                     && !isPullingUp(words, i)) {
                 named = null;
             }

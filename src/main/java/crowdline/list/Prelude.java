@@ -38,10 +38,12 @@ final class Prelude {
      */
     static boolean isAt(List<Heard> pieces, int at, Sentence sentence, Text text, boolean isFirst) {
         Heard piece = pieces.get(at);
-        if (piece.isFigure() || pieces.subList(at + 1, pieces.size()).stream().noneMatch(Heard::isFigure)) {
+        boolean leads = piece.isWeak() && piece.words().size() == 1 && endsWithAColon(piece, text);
+        if ((piece.isFigure() && !leads)
+                || pieces.subList(at + 1, pieces.size()).stream().noneMatch(Heard::isFigure)) {
             return false;
         }
-        if (Tone.isAside(piece, sentence) || Tone.onlyTells(piece) || Condition.isAll(piece.words())) {
+        if (leads || Tone.isAside(piece, sentence) || Tone.onlyTells(piece) || Condition.isAll(piece.words())) {
             return true;
         }
         return !piece.isSilent()

@@ -14,7 +14,7 @@ final class Splitter {
 
     private static final Pattern MARK = Pattern.compile(
             "[\\s>|]*(?:[-*•·–—▪◦‣●○+»]+\\s+|(?:fig(?:ure)?|no|item|step|manoeuvre|maneuver)\\.?\\s*#?\\d{1,3}\\b\\s*[:.)-]?\\s*(?=\\S)"
-                    + "|#?\\s?\\(?\\d{1,3}(?:\\s*[.):]|\\s-|/(?=\\s))(?=\\s|\\p{L})\\s*|\\d{1,3}\\t|#\\d{1,3}\\s+|\\(?(?:[a-h]|i{1,3}|iv|vi{0,3}|ix|xi{0,2})[.)]\\s+|\\[(?:[ x]|\\d{1,2})?\\]\\s*){1,4}+");
+                    + "|#?\\s?\\(?\\d{1,3}(?:\\s*[.):]|\\s-|/(?=\\s))(?=\\s|\\p{L})\\s*|\\d{1,3}\\t|#\\d{1,3}\\s+|\\(?(?:[a-z]|i{1,3}|iv|vi{0,3}|ix|xi{0,2})[.)]\\s+|\\[(?:[ x]|\\d{1,2})?\\]\\s*){1,4}+");
 
     private static final Pattern COUNTED = Pattern.compile("\\s*(\\d{1,3})\\s+(?=\\p{L}|\\d)");
 
@@ -30,6 +30,9 @@ final class Splitter {
     private static final Pattern SHORTENED = Pattern.compile(
             ".*\\b(?:w|approx|sec|secs|min|mins|max|ft|kt|kts|pt|rev|inv|neg|no|deg|e\\.?g|i\\.?e|incl|alt|perf|perform|ht|spd|hgt|lt|rt|vert|hor|horiz|opp|sq|repos|ca|hes|fig|mr|mrs|dr)",
             Pattern.DOTALL);
+
+    /** A row of a table begins with a time, or has a tab in it. */
+    private static final Pattern ROW = Pattern.compile("\\d{1,2}:\\d{2}\\b|[^\\n]*\\t");
 
     private static final Pattern PULLS_UP = Pattern.compile(".*\\b(?:pull(?:s|ing)?|up)\\s*", Pattern.DOTALL);
 
@@ -129,6 +132,12 @@ final class Splitter {
 
     private boolean goesOn(Line line, Line next) {
         if (line.isBlank() || next.isBlank() || next.numbered() || line.end() - line.start() < WRAPPED) {
+            return false;
+        }
+        boolean isRow =
+                ROW.matcher(text.folded()).region(next.words(), next.end()).lookingAt();
+        String written = text.written().substring(line.start(), line.end()).stripTrailing();
+        if (isRow || written.endsWith(";")) {
             return false;
         }
         return Character.isLowerCase(text.written().charAt(next.words()))

@@ -8,10 +8,56 @@ import java.util.regex.Pattern;
 /** Tells of a sentence that talks whether what it names is flown: "Then a lazy eight while everybody listens". */
 final class Telling {
     private static final Set<String> NOT = Set.of(
-            "if", "unless", "instead", "without", "leave", "left out", "no", "not", "never", "don't", "won't", "dont", "wont",
-            "can't", "cannot", "isn't", "aren't", "didn't", "doesn't", "isnt", "had", "was", "were", "used", "mentioned",
-            "like", "about", "or", "than", "no-go", "cancel", "cancelled", "omit", "drop", "skip", "whether", "hope", "would",
-            "could", "should", "told", "said", "asked", "questions", "question");
+            "if",
+            "unless",
+            "instead",
+            "without",
+            "leave",
+            "left out",
+            "no",
+            "not",
+            "never",
+            "don't",
+            "won't",
+            "dont",
+            "wont",
+            "can't",
+            "cannot",
+            "isn't",
+            "aren't",
+            "didn't",
+            "doesn't",
+            "isnt",
+            "had",
+            "was",
+            "were",
+            "used",
+            "mentioned",
+            "like",
+            "about",
+            "or",
+            "than",
+            "no-go",
+            "cancel",
+            "cancelled",
+            "omit",
+            "drop",
+            "skip",
+            "whether",
+            "hope",
+            "would",
+            "could",
+            "should",
+            "told",
+            "said",
+            "asked",
+            "questions",
+            "question");
+
+    /** Who flies, or when. */
+    private static final Set<String> FLIES = Set.of(
+            "i", "i'll", "ill", "we", "we'll", "she", "he", "they", "then", "next", "after", "first", "finally",
+            "last");
 
     private static final Pattern LEFT_OUT = Pattern.compile(
             "(?s).*\\b(?:(?:left|leave|leaving|taken|took|take) (?:it |them |that |this )?out\\b(?! (?:of|to|over|from|on|the))"
@@ -22,7 +68,8 @@ final class Telling {
     /** Whether one of its figures is: nothing but words that join, or that say who flies, stands ahead of its name. */
     static boolean isFlown(List<Heard> pieces, Text text, Sentence sentence) {
         String folded = text.folded().substring(sentence.start(), sentence.end());
-        return !folded.stripTrailing().endsWith("?")
+        return !pieces.get(0).beginsWith(Manner.HEADING)
+                && !folded.stripTrailing().endsWith("?")
                 && !LEFT_OUT.matcher(folded).matches()
                 && pieces.stream().anyMatch(Telling::leadsToAFigure);
     }
@@ -33,7 +80,18 @@ final class Telling {
             return false;
         }
         int begin = name.get(0).start();
-        return piece.words().stream().filter(word -> word.start() < begin).allMatch(Telling::leads);
+        List<Word> ahead =
+                piece.words().stream().filter(word -> word.start() < begin).toList();
+        boolean says = ahead.stream().anyMatch(word -> FLIES.contains(word.plain()));
+        return ahead.stream().allMatch(Telling::leads)
+                || (says
+                        && (!piece.isWeak() || isLanding(piece))
+                        && ahead.stream().noneMatch(word -> NOT.contains(word.plain())));
+    }
+
+    private static boolean isLanding(Heard piece) {
+        Names.Sense sense = piece.drafts().get(0).sense();
+        return sense != null && sense.figure().equals("landing");
     }
 
     private static boolean leads(Word word) {

@@ -125,7 +125,7 @@ final class Tone {
     }
 
     private static final Pattern SET_PHRASE = Pattern.compile(
-            "(?:good (?:morning|afternoon|evening|day)|as (?:discussed|agreed|promised|requested|usual|ever|before)|all the best|see (?:you|ya)|(?:speak|talk|call) (?:soon|to you)|take care|good luck|have a |looking forward|look forward"
+            "(?:good (?:morning|afternoon|evening|day)|as (?:discussed|agreed|promised|requested|usual|ever|before)|all the best|see (?:you|ya)|(?:speak|talk|call) (?:soon|to you|later|tomorrow|on |monday|tuesday|wednesday|thursday|friday|saturday|sunday)|take care|good luck|have a |looking forward|look forward"
                     + "|let me know|any (?:question|problem)|yours |with (?:kind|best|warm)|very best|happy to|many thanks|best wishes)\\b?.*");
 
     /** Whether a piece without a figure greets, takes leave, heads something, or tells something. */
@@ -157,7 +157,7 @@ final class Tone {
                 .endsWith(":");
         boolean figure = pieces.stream().anyMatch(Heard::isFigure);
         boolean named = pieces.stream().anyMatch(p -> Manner.HEADING.hasAny(p.words()));
-        return figure ? isColon && named : !sentence.numbered() && (isColon || named);
+        return figure ? isColon && named : isColon || (!sentence.numbered() && named);
     }
 
     /** Whether a sentence is the head of a table. */

@@ -177,6 +177,10 @@ final class Words {
                 words.add(new Word("s", found.start(), found.end(), null));
                 continue;
             }
+            if (text.equals("w") && found.end() < folded.length() && folded.charAt(found.end()) == ' ') {
+                words.add(new Word("with", found.start(), found.end(), null));
+                continue;
+            }
             if (text.equals("-") && isRange(folded, found)) {
                 words.add(new Word("to", found.start(), found.end(), null));
                 continue;

@@ -1,0 +1,277 @@
+package crowdline.list;
+
+import crowdline.list.Piece.Parting;
+import crowdline.list.Tone.Heard;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** The lines of a list as they come, piece after piece. */
+final class Lines {
+    private static final Names.Sense INVERTED = new Names.Sense("inverted pass", "inverted pass", false, List.of());
+
+    private final Text text;
+    private final Style style;
+    private final GoingOn goingOn;
+    private final Asides asides;
+    private final List<Draft> lines = new ArrayList<>();
+    private final Ahead ahead = new Ahead();
+    private boolean isEnd;
+    private boolean isFigureNext;
+    private int figures;
+
+    /** @param asides takes what is no line */
+    Lines(Text text, Names names, Style style, Asides asides) {
+        this.text = text;
+        this.style = style;
+        this.goingOn = new GoingOn(names, text);
+        this.asides = asides;
+    }
+
+    List<Draft> all() {
+        return lines;
+    }
+
+    boolean isEmpty() {
+        return lines.isEmpty();
+    }
+
+    Draft last() {
+        return lines.get(lines.size() - 1);
+    }
+
+    int figures() {
+        return figures;
+    }
+
+    /**
+     * How the pieces of a sentence are said.
+     *
+     * @param isTimed whether it has a time of its own, as what is flown has
+     * @param isProse whether it talks, so that what is not understood of it is no figure
+     * @param isOne whether it has one figure at most
+     * @param leadsDetails whether it says what it says of a figure ahead of it
+     */
+    record Told(Sentence sentence, boolean isTimed, boolean isProse, boolean isOne, boolean leadsDetails) {}
+
+    /** Adds the pieces of a sentence; the first may belong to the line before it. */
+    void add(List<Heard> pieces, Told told, @Nullable Draft before) {
+        Draft previous = before;
+        for (int i = 0; i < pieces.size(); i++) {
+            isEnd = i == pieces.size() - 1;
+            isFigureNext = !isEnd && pieces.get(i + 1).isFigure();
+            previous = add(pieces.get(i), told, previous);
+        }
+    }
+
+    /** Adds a piece, and tells which line the next may belong to. */
+    private @Nullable Draft add(Heard heard, Told told, @Nullable Draft previous) {
+        Sentence sentence = told.sentence();
+        Piece piece = heard.piece();
+        if (heard.isFigure()) {
+            if (previous != null && goingOn.isRestOf(previous, heard)) {
+                return previous;
+            }
+            if (previous != null && isGuess(heard) && isSaidOf(previous, heard, told)) {
+                return said(previous, heard);
+            }
+            if (style.isMarked() && !sentence.numbered() && isGuess(heard) && !lines.isEmpty()) {
+                return said(lines.get(lines.size() - 1), heard);
+            }
+            if (Smoke.isTold(lines, heard)) {
+                asides.add(piece.start(), piece.end());
+                return previous;
+            }
+            return addFigures(heard, piece.parting() == Parting.LINE ? null : previous);
+        }
+        Draft draft = heard.drafts().get(0);
+        if (previous != null && goingOn.isRestOf(previous, heard)) {
+            return previous;
+        }
+        if (previous != null && GoingOn.isHeldInverted(previous, heard)) {
+            draft.mean(INVERTED);
+            draft.forgetNotes();
+            draft.beginAt(piece.start());
+            return addFigures(heard, null);
+        }
+        if (heard.isSilent()) {
+            return addSilent(piece, previous);
+        }
+        if (heard.isDetail()) {
+            return addDetail(draft, piece, told, previous);
+        }
+        if (previous != null && previous.isFigure() && Condition.isAll(heard.words())) {
+            previous.note(text.piece(piece.from(), piece.to()));
+            previous.doubt();
+            previous.takeIn(piece.start(), piece.end());
+            return previous;
+        }
+        if (!told.isTimed() && Tone.isAside(heard, sentence)) {
+            asides.add(piece.start(), piece.end());
+            asides.part(heard.beginsWith(Manner.PARTING));
+            return previous;
+        }
+        boolean describes = heard.words().stream().allMatch(Prelude::describes)
+                || heard.words().get(0).plain().equals("quarter")
+                || (sentence.pieces().size() < 4 && Manner.QUALIFYING.hasAny(heard.words()))
+                || heard.words().stream()
+                        .filter(word -> !Manner.FILLER.has(word) || Manner.QUALIFYING.has(word))
+                        .findFirst()
+                        .filter(Manner.QUALIFYING::has)
+                        .isPresent();
+        if (isFigureNext && isQuarterRollUp(heard)) {
+            draft.beginAt(piece.start());
+            ahead.add(draft);
+            return null;
+        }
+        if (previous != null && (describes || piece.parting() == Parting.DASH || isSaidOf(previous, heard, told))) {
+            previous.take(draft);
+            previous.takeIn(piece.start(), piece.end());
+            return previous;
+        }
+        if (asides.isParted() || (told.isProse() && !(sentence.numbered() && previous == null))) {
+            asides.add(piece.start(), piece.end());
+            return previous;
+        }
+        if (style.isMarked() && !sentence.numbered() && !lines.isEmpty()) {
+            ahead.giveTo(draft);
+            if (last().hasRoomFor(draft)) {
+                last().take(draft);
+            }
+            draft.eachSpan(last()::takeIn);
+            return last();
+        }
+        Draft line = begun(piece);
+        line.take(draft);
+        lines.add(line);
+        return line;
+    }
+
+    /** "Loop, everybody loves it" in a list with one figure on a line: nothing is flown after the comma. */
+    private boolean isSaidOf(Draft previous, Heard heard, Told told) {
+        return (told.isProse() || (style.figureEachLine() && told.isOne()))
+                && previous.isFigure()
+                && heard.piece().parting() != Parting.LINE
+                && (heard.isFigure()
+                        || Manner.FLOWN.count(heard.words()) * 2 < heard.words().size());
+    }
+
+    /** "Seven inverted", "during the turn": a name that other things have too, and something else. */
+    static boolean isGuess(Heard heard) {
+        Draft draft = heard.drafts().get(0);
+        Names.Sense sense = draft.sense();
+        return heard.drafts().size() == 1
+                && sense != null
+                && (sense.figure().equals("level out")
+                        || ((sense.weak() || !sense.choices().isEmpty())
+                                && !draft.notes().isEmpty()));
+    }
+
+    /** Lets a figure take in what is said of it in another figure's words. */
+    private Draft said(Draft of, Heard heard) {
+        Piece piece = heard.piece();
+        of.note(text.piece(piece.from(), piece.to()));
+        of.takeIn(piece.start(), piece.end());
+        return of;
+    }
+
+    /** "Quarter roll up, hammerhead": it is flown on the line up to what follows. */
+    private static boolean isQuarterRollUp(Heard heard) {
+        List<String> words = heard.words().stream().map(Word::plain).toList();
+        return words.get(0).endsWith("quarter") && words.contains("roll") && words.contains("up");
+    }
+
+    private Draft addFigures(Heard heard, @Nullable Draft previous) {
+        Piece piece = heard.piece();
+        List<Draft> drafts = heard.drafts();
+        Draft last = previous;
+        for (int i = 0; i < drafts.size(); i++) {
+            Draft draft = drafts.get(i);
+            if (i == 0) {
+                draft.beginAt(piece.start());
+                ahead.giveTo(draft);
+                if (piece.parting() == Parting.LINE) {
+                    draft.startLine();
+                }
+            }
+            if (i == 0 && GoingOn.isAfterIt(lines, heard)) {
+                continue;
+            }
+            GoingOn.landUnderCanopy(lines, draft);
+            if (last == null || !goingOn.isBeginningOf(last, draft, isEnd && i == drafts.size() - 1)) {
+                lines.add(draft);
+                figures++;
+                last = draft;
+            }
+        }
+        Draft end = lines.get(lines.size() - 1);
+        end.takeIn(end.end(), piece.end());
+        return end;
+    }
+
+    private Draft begun(Piece piece) {
+        Draft line = new Draft(piece.start(), piece.end());
+        ahead.giveTo(line);
+        return line;
+    }
+
+    private @Nullable Draft addSilent(Piece piece, @Nullable Draft previous) {
+        if (previous != null) {
+            previous.takeIn(piece.start(), piece.end());
+            return previous;
+        }
+        ahead.add(new Draft(piece.start(), piece.end()));
+        return null;
+    }
+
+    private @Nullable Draft addDetail(Draft draft, Piece piece, Told told, @Nullable Draft previous) {
+        Draft before = previous;
+        boolean smoke = draft.saysOnly(Detail.SMOKE);
+        if (before == null
+                && !smoke
+                && !lines.isEmpty()
+                && !draft.says(Detail.HEADING)
+                && ahead.isEmpty()
+                && piece.parting() == Parting.LINE
+                && isNumber(draft)) {
+            before = lines.get(lines.size() - 1);
+        }
+        if (before != null && before.hasRoomFor(draft)) {
+            before.take(draft);
+            before.takeIn(piece.start(), piece.end());
+            return before;
+        }
+        if (before != null && !smoke && !draft.says(Detail.HEADING) && !(told.leadsDetails() && isFigureNext)) {
+            before.take(draft);
+            before.takeIn(piece.start(), piece.end());
+            return before;
+        }
+        Draft waiting = new Draft(piece.start(), piece.end());
+        waiting.take(draft);
+        ahead.add(waiting);
+        return null;
+    }
+
+    private static boolean isNumber(Draft draft) {
+        return draft.says(Detail.ENTRY_KT) || draft.says(Detail.HEIGHT_FT) || draft.says(Detail.SECONDS);
+    }
+
+    /** Ends the list: what was said ahead of a figure that never came is said of the last. */
+    void finish() {
+        Draft waiting = ahead.left();
+        if (waiting == null) {
+            return;
+        }
+        if (lines.isEmpty()) {
+            waiting.eachSpan(asides::add);
+        } else {
+            Draft last = lines.get(lines.size() - 1);
+            if (last.hasRoomFor(waiting)) {
+                last.take(waiting);
+            } else {
+                last.note(waiting.written(text));
+            }
+            waiting.eachSpan(last::takeIn);
+        }
+    }
+}
