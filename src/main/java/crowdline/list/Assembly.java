@@ -20,6 +20,7 @@ final class Assembly {
     private boolean isProse;
 
     private boolean isMail;
+    private int greetingLine = -1;
     private int lastFigureLine = -1;
     private int told;
 
@@ -88,7 +89,7 @@ final class Assembly {
             first++;
         }
         for (Heard piece : pieces.subList(0, first)) {
-            isMail |= piece.beginsWith(Manner.GREETING);
+            greet(piece, sentence);
             addNote(piece.piece().start(), piece.piece().end());
         }
         List<Heard> rest = pieces.subList(first, pieces.size());
@@ -102,11 +103,11 @@ final class Assembly {
         boolean isTimed = Tone.isTimed(sentence, rest, text);
         isProse = false;
         if (!isTimed && isAside(sentence, rest)) {
-            addAside(rest);
+            addAside(sentence, rest);
             return;
         }
-        if (style.isMarked() && !sentence.numbered() && !hasStrength(rest)) {
-            addAside(rest);
+        if (style.isMarked() && !sentence.numbered() && !belongsToTheMarked(sentence, rest)) {
+            addAside(sentence, rest);
             return;
         }
         boolean hasFigure = rest.stream().anyMatch(Heard::isFigure);
@@ -118,7 +119,7 @@ final class Assembly {
         isNumberedList |= sentence.numbered() && hasFigure;
         asides.listGoesOn();
         boolean isOne = rest.stream()
-                        .filter(piece -> piece.isFigure() && !Lines.isGuess(piece))
+                        .filter(piece -> piece.isFigure() && !Lines.isGuess(piece) && !Lines.isRemark(piece))
                         .count()
                 <= 1;
         lines.add(
@@ -132,9 +133,18 @@ final class Assembly {
         lines.finish();
     }
 
-    /** Whether anything of a sentence is flown, or said of a figure. */
-    private static boolean hasStrength(List<Heard> pieces) {
-        return pieces.stream().anyMatch(piece -> piece.isFigure() || piece.isDetail());
+    /** Whether a sentence without a mark is flown, or says anything of a figure: ahead of the list only if it is nothing else. */
+    private boolean belongsToTheMarked(Sentence sentence, List<Heard> pieces) {
+        if (lines.isEmpty()) {
+            return pieces.stream()
+                    .allMatch(piece -> piece.isSilent()
+                            || piece.isDetail()
+                            || (piece.isFigure()
+                                    && piece.drafts().get(0).notes().isEmpty()));
+        }
+        boolean isOnTheLine = sentence.line() == lastFigureLine;
+        return pieces.stream()
+                .anyMatch(piece -> piece.isDetail() || (piece.isFigure() && (isOnTheLine || !Lines.isGuess(piece))));
     }
 
     /** "Ring me. R": one letter behind a mail's list is somebody's name. */
@@ -176,6 +186,14 @@ final class Assembly {
             boolean details = pieces.stream().anyMatch(Heard::isDetail)
                     && pieces.stream().allMatch(p -> p.isDetail() || p.isSilent());
             return !details;
+        }
+        if (figure && pieces.size() == 1 && Condition.isAll(pieces.get(0).words())) {
+            told++;
+            return true;
+        }
+        boolean isGreetingsLine = isMail && lines.isEmpty() && sentence.line() == greetingLine;
+        if (!figure && isGreetingsLine && !sentence.numbered()) {
+            return true;
         }
         if (Tone.tells(sentence, pieces)) {
             if (style.isMarked() && sentence.numbered() && isTitle(pieces.get(0))) {
@@ -219,9 +237,16 @@ final class Assembly {
         return lines.isEmpty() && pieces.size() <= 2 && words <= 3 && written.endsWith(",");
     }
 
-    private void addAside(List<Heard> pieces) {
+    private void greet(Heard piece, Sentence sentence) {
+        if (piece.beginsWith(Manner.GREETING)) {
+            isMail = true;
+            greetingLine = sentence.line();
+        }
+    }
+
+    private void addAside(Sentence sentence, List<Heard> pieces) {
         for (Heard piece : pieces) {
-            isMail |= piece.beginsWith(Manner.GREETING);
+            greet(piece, sentence);
             addNote(piece.piece().start(), piece.piece().end());
             asides.part(piece.beginsWith(Manner.PARTING));
         }

@@ -86,7 +86,11 @@ final class Between {
         }
         for (int i = next.to(); i < Math.min(words.size(), next.to() + 5); i++) {
             String plain = words.get(i).plain();
-            if (ON_A_FIGURE.contains(plain)) {
+            boolean isOnTopOfIt = plain.equals("top")
+                    && i + 2 < words.size()
+                    && words.get(i + 1).plain().equals("of")
+                    && Set.of("it", "that").contains(words.get(i + 2).plain());
+            if (ON_A_FIGURE.contains(plain) && !isOnTopOfIt) {
                 return true;
             }
             if (plain.equals("and")) {

@@ -133,6 +133,11 @@ final class Draft {
         beside = word;
     }
 
+    /** Whether it may be another figure. */
+    boolean isOneOfSeveral() {
+        return !alternatives.isEmpty() || (sense != null && !sense.choices().isEmpty());
+    }
+
     void orElse(List<String> figures) {
         alternatives = figures;
     }

@@ -4,11 +4,14 @@ import crowdline.list.Piece.Parting;
 import crowdline.list.Tone.Heard;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** The lines of a list as they come, piece after piece. */
 final class Lines {
     private static final Names.Sense INVERTED = new Names.Sense("inverted pass", "inverted pass", false, List.of());
+
+    private static final Set<String> ENDS = Set.of("take-off", "landing");
 
     private final Text text;
     private final Style style;
@@ -72,13 +75,13 @@ final class Lines {
             if (previous != null && goingOn.isRestOf(previous, heard)) {
                 return previous;
             }
-            if (previous != null && isGuess(heard) && isSaidOf(previous, heard, told)) {
+            if (previous != null && (isGuess(heard) || isRemark(heard)) && isSaidOf(previous, heard, told)) {
                 return said(previous, heard);
             }
             if (style.isMarked() && !sentence.numbered() && isGuess(heard) && !lines.isEmpty()) {
                 return said(lines.get(lines.size() - 1), heard);
             }
-            if (Smoke.isTold(lines, heard)) {
+            if (Smoke.isTold(lines, heard) || (told.isProse() && Telling.isDenied(heard))) {
                 asides.add(piece.start(), piece.end());
                 return previous;
             }
@@ -163,8 +166,17 @@ final class Lines {
         return heard.drafts().size() == 1
                 && sense != null
                 && (sense.figure().equals("level out")
-                        || ((sense.weak() || !sense.choices().isEmpty())
+                        || ((sense.weak() || draft.isOneOfSeveral())
                                 && !draft.notes().isEmpty()));
+    }
+
+    /** A turn in the remarks of a table, "in knife edge": it says how the figure before it is flown. */
+    static boolean isRemark(Heard heard) {
+        Names.Sense sense = heard.drafts().get(0).sense();
+        boolean isIn = heard.words().get(0).plain().equals("in");
+        return sense != null
+                && (isIn
+                        || (heard.piece().parting() == Parting.DASH && sense.weak() && !ENDS.contains(sense.figure())));
     }
 
     /** Lets a figure take in what is said of it in another figure's words. */

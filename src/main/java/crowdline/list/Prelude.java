@@ -26,7 +26,8 @@ final class Prelude {
             "section",
             "formation",
             "number",
-            "aircraft");
+            "aircraft",
+            "alone");
 
     private Prelude() {}
 
@@ -50,7 +51,20 @@ final class Prelude {
                 && !piece.isDetail()
                 && (piece.words().stream().allMatch(Prelude::describes)
                         || Manner.HEADING.hasAny(piece.words())
-                        || (endsWithAColon(piece, text) && (isFirst || isWhoFlies(piece))));
+                        || (endsWithAColon(piece, text) && (isFirst || isWhoFlies(piece)))
+                        || (isFirst && leadsToAColon(pieces, at, text)));
+    }
+
+    /** "The small biplane, Sunday 11:20: take-off, climb": all of it heads the list. */
+    private static boolean leadsToAColon(List<Heard> pieces, int from, Text text) {
+        int at = from;
+        while (at < pieces.size() && !pieces.get(at).isFigure()) {
+            if (endsWithAColon(pieces.get(at), text)) {
+                return true;
+            }
+            at++;
+        }
+        return false;
     }
 
     private static boolean endsWithAColon(Heard piece, Text text) {
@@ -62,7 +76,9 @@ final class Prelude {
 
     /** "Synchro pair: mirror." */
     private static boolean isWhoFlies(Heard piece) {
-        return piece.words().stream().allMatch(word -> WHO.contains(word.plain()) || word.number() != null);
+        return piece.words().stream().allMatch(word -> WHO.contains(word.plain()) || word.number() != null)
+                || (piece.words().size() == 2
+                        && WHO.contains(piece.words().get(1).plain()));
     }
 
     /** Whether a word says how something is, not what. */

@@ -305,7 +305,7 @@ final class Sayings {
         addOfFigure("triple", "triple (?=¤)", said(Detail.COUNT, 3.0));
         addOfFigure(
                 "¤",
-                "(?:x )?" + NUM
+                "(?<!last )(?<!next )(?<!first )(?:x )?" + NUM
                         + " (?!ship|aircraft|aeroplane|plane|man )(?:x |time |consecutive |successive |more )?(?=(?:[a-z]+ ){0,3}¤)",
                 count(1));
         addOfFigure(" x | time ", "(?:x |time )" + NUM, count(1));

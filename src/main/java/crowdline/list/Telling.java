@@ -33,7 +33,6 @@ final class Telling {
             "were",
             "used",
             "mentioned",
-            "like",
             "about",
             "or",
             "than",
@@ -45,9 +44,12 @@ final class Telling {
             "skip",
             "whether",
             "hope",
-            "would",
             "could",
             "should",
+            "wanted",
+            "meant",
+            "planned",
+            "tried",
             "told",
             "said",
             "asked",
@@ -72,6 +74,15 @@ final class Telling {
                 && !folded.stripTrailing().endsWith("?")
                 && !LEFT_OUT.matcher(folded).matches()
                 && pieces.stream().anyMatch(Telling::leadsToAFigure);
+    }
+
+    /** "So no tail slide": a figure that is named and not flown. */
+    static boolean isDenied(Heard piece) {
+        List<Word> name = piece.drafts().get(0).name();
+        return piece.isFigure()
+                && !name.isEmpty()
+                && piece.words().stream()
+                        .anyMatch(word -> word.start() < name.get(0).start() && NOT.contains(word.plain()));
     }
 
     private static boolean leadsToAFigure(Heard piece) {

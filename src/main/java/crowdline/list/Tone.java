@@ -125,7 +125,7 @@ final class Tone {
     }
 
     private static final Pattern SET_PHRASE = Pattern.compile(
-            "(?:good (?:morning|afternoon|evening|day)|as (?:discussed|agreed|promised|requested|usual|ever|before)|all the best|see (?:you|ya)|(?:speak|talk|call) (?:soon|to you|later|tomorrow|on |monday|tuesday|wednesday|thursday|friday|saturday|sunday)|take care|good luck|have a |looking forward|look forward"
+            "(?:good (?:morning|afternoon|evening|day)|as (?:discussed|agreed|promised|requested|usual|ever|before)|all the best|see (?:you|ya)|(?:call|ring|text|phone) me|(?:speak|talk|call) (?:soon|to you|later|tomorrow|on |monday|tuesday|wednesday|thursday|friday|saturday|sunday)|take care|good luck|have a |looking forward|look forward"
                     + "|let me know|any (?:question|problem)|yours |with (?:kind|best|warm)|very best|happy to|many thanks|best wishes)\\b?.*");
 
     /** Whether a piece without a figure greets, takes leave, heads something, or tells something. */
