@@ -24,6 +24,8 @@ public final class LivePasses {
     private final PassIds ids;
     /** On the live thread only. */
     private List<FlownAct> seen = List.of();
+
+    private List<Note> seenNotes = List.of();
     /** On the io thread only: the pass of each act by when it began, which taking back its end does not change. */
     private final Map<Double, Pass> kept = new HashMap<>();
 
@@ -32,10 +34,16 @@ public final class LivePasses {
         this.ids = ids;
     }
 
-    /** Whether there are other acts that are over than when it was asked last. */
-    public boolean isNews(List<FlownAct> acts) {
-        boolean news = !acts.equals(seen);
+    /** Whether there are other acts that are over than when it was asked for news last. */
+    public boolean hasOtherActs(List<FlownAct> acts) {
+        return !acts.equals(seen);
+    }
+
+    /** Whether there are other acts that are over than when it was asked last, or other notes. */
+    public boolean isNews(List<FlownAct> acts, List<Note> notes) {
+        boolean news = !acts.equals(seen) || !notes.equals(seenNotes);
         seen = acts;
+        seenNotes = notes;
         return news && !acts.isEmpty();
     }
 
@@ -54,6 +62,8 @@ public final class LivePasses {
             Pass pass = LivePass.of(act, ids.next(), begunAt, notes);
             Pass before = kept.get(act.startedAtS());
             if (before != null && before.figures().equals(pass.figures())) {
+                noteLater(before, pass.note(), known);
+                kept.put(act.startedAtS(), before.withNote(pass.note()));
                 continue;
             }
             if (before != null) {
@@ -69,6 +79,15 @@ public final class LivePasses {
             kept.put(act.startedAtS(), inFile.orElse(pass));
         }
         return Optional.ofNullable(said);
+    }
+
+    /** Words that were finished, or taken back, once the act was over; what somebody has written since stays. */
+    private void noteLater(Pass before, String note, List<Pass> known) throws ShowFileException {
+        boolean isAsItWas = known.stream()
+                .anyMatch(p -> p.id().equals(before.id()) && p.note().equals(before.note()));
+        if (isAsItWas && !note.equals(before.note())) {
+            file.note(before.id(), note, ids.now());
+        }
     }
 
     /** A show that goes on after it was stopped has the same times again. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.live.event.Source;
 import crowdline.live.state.Flown;
 import crowdline.live.state.FlownAct;
+import crowdline.live.state.Note;
 import crowdline.live.state.Sequence;
 import crowdline.loaded.PassIds;
 import crowdline.storage.file.ShowFileException;
@@ -49,9 +50,9 @@ class LivePassesTest {
     @Test
     void actThatIsOverIsKeptOnce() throws Exception {
         LivePasses live = new LivePasses(file(), ids);
-        assertThat(live.isNews(List.of())).isFalse();
-        assertThat(live.isNews(List.of(act(130, Source.HAND)))).isTrue();
-        assertThat(live.isNews(List.of(act(130, Source.HAND)))).isFalse();
+        assertThat(live.isNews(List.of(), List.of())).isFalse();
+        assertThat(live.isNews(List.of(act(130, Source.HAND)), List.of())).isTrue();
+        assertThat(live.isNews(List.of(act(130, Source.HAND)), List.of())).isFalse();
         assertThat(live.keep(List.of(act(130, Source.HAND)), List.of(), ZERO)).isEmpty();
         live.keep(List.of(act(130, Source.HAND)), List.of(), ZERO);
         assertThat(passes()).hasSize(1);
@@ -66,6 +67,28 @@ class LivePassesTest {
         new LivePasses(file(), ids).keep(List.of(act(130, Source.HAND)), List.of(), ZERO);
         new LivePasses(file(), ids).keep(List.of(act(130, Source.HAND)), List.of(), ZERO.plusMillis(3));
         assertThat(passes()).hasSize(1);
+    }
+
+    @Test
+    void wordsThatAreFinishedAfterTheActStayWithItsPass() throws Exception {
+        LivePasses live = new LivePasses(file(), ids);
+        List<FlownAct> acts = List.of(act(130, Source.HAND));
+        List<Note> marked = List.of(new Note(121, "", "dawn", "b"));
+        List<Note> written = List.of(new Note(121, "smoke on late", "dawn", "b"));
+        assertThat(live.isNews(acts, marked)).isTrue();
+        live.keep(acts, marked, ZERO);
+        assertThat(passes()).extracting(Pass::note).containsExactly("0:21 noted");
+        assertThat(live.isNews(acts, written)).isTrue();
+        assertThat(live.isNews(acts, written)).isFalse();
+        live.keep(acts, written, ZERO);
+        assertThat(passes()).extracting(Pass::note).containsExactly("0:21 smoke on late");
+
+        file().note(passes().get(0).id(), "my own words", ids.now());
+        live.keep(acts, List.of(), ZERO);
+        assertThat(passes())
+                .extracting(Pass::note)
+                .as("what somebody wrote stays")
+                .containsExactly("my own words");
     }
 
     @Test

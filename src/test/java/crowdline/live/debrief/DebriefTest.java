@@ -19,6 +19,7 @@ import crowdline.live.state.Step;
 import crowdline.patter.Plan;
 import crowdline.patter.Unplaced;
 import crowdline.sheet.DebriefSheet;
+import crowdline.sheet.DebriefTable;
 import crowdline.show.Show;
 import crowdline.show.figure.RemarkForm;
 import crowdline.show.figure.RemarkKind;
@@ -378,5 +379,25 @@ class DebriefTest {
                 .containsSequence(
                         "Announcement: Lost child, shown 12:01:40, read out 12:02:10: A girl waits. Come.",
                         "Announcement: Weather stop, shown 12:03:20, not marked as read");
+    }
+
+    @Test
+    void notesStandInTheTableWithTheFigureInWhichTheyWereMade() {
+        chosen(0);
+        happens(
+                new LiveEvent.NoteMade(50, ""),
+                new FlightEvent.ActStarted(100),
+                new FlightEvent.Stepped(113),
+                new LiveEvent.NoteMade(115, ""),
+                new LiveEvent.NoteWritten(120, "smoke, \"late\""),
+                new LiveEvent.NoteMade(121, ""),
+                new FlightEvent.Stepped(122),
+                new FlightEvent.ActEnded(132));
+        List<String> lines = DebriefTable.lines(debrief());
+        assertThat(lines.get(0)).endsWith(",notes");
+        assertThat(lines.get(2)).contains("\"f2\"").endsWith(",\"smoke, \"\"late\"\"; noted\"");
+        assertThat(lines.get(3)).contains("\"f3\"").endsWith(",true,");
+        assertThat(lines.get(4)).isEqualTo(",,,,,note,,,,,,,,,,\"noted\"");
+        assertThat(lines).hasSize(5);
     }
 }

@@ -9,6 +9,7 @@ import crowdline.console.prepare.glance.PrepareView;
 import crowdline.console.theme.Tone;
 import crowdline.console.walk.Passes;
 import crowdline.live.state.FlownAct;
+import crowdline.live.state.Note;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.PassIds;
 import crowdline.loaded.ShowLoader;
@@ -69,12 +70,15 @@ public final class PassesKeeper implements PassesHost, Passes {
         LivePasses live = new LivePasses(new PassesFile(file, folder), ids);
         desk.onChange(snapshot -> {
             List<FlownAct> acts = snapshot.state().course().flownActs();
-            if (live.isNews(acts)) {
+            List<Note> notes = snapshot.state().notes();
+            boolean timesMayDiffer = live.hasOtherActs(acts);
+            if (live.isNews(acts, notes)) {
                 Instant zero = ids.now().minusMillis(Math.round(desk.nowS() * MS_PER_S));
                 onIo(() -> {
-                    live.keep(acts, snapshot.state().notes(), zero)
-                            .ifPresent(notice -> say(new Mark(Form.DIAMOND, Tone.CAUTION, notice)));
-                    learned(file, loaded);
+                    live.keep(acts, notes, zero).ifPresent(notice -> say(new Mark(Form.DIAMOND, Tone.CAUTION, notice)));
+                    if (timesMayDiffer) {
+                        learned(file, loaded);
+                    }
                 });
             }
         });
