@@ -7,7 +7,6 @@ import crowdline.console.live.SmallShow;
 import crowdline.live.debrief.Debrief.Fate;
 import crowdline.live.debrief.Debrief.FigureRun;
 import crowdline.live.debrief.Debrief.Told;
-import crowdline.live.event.AnnouncementEvent;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
@@ -18,8 +17,6 @@ import crowdline.live.state.LiveState;
 import crowdline.live.state.Step;
 import crowdline.patter.Plan;
 import crowdline.patter.Unplaced;
-import crowdline.sheet.DebriefSheet;
-import crowdline.sheet.DebriefTable;
 import crowdline.show.Show;
 import crowdline.show.figure.RemarkForm;
 import crowdline.show.figure.RemarkKind;
@@ -27,7 +24,6 @@ import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
 import crowdline.timing.Pass;
 import java.time.Instant;
-import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -366,38 +362,5 @@ class DebriefTest {
         return debrief().runs().get(run).remarks().stream()
                 .map(Debrief.RemarkRun::told)
                 .toList();
-    }
-
-    @Test
-    void announcementsAreProvedByTheirTimesAndWords() {
-        chosen(0);
-        happens(
-                new AnnouncementEvent.AnnouncementShown(100, "lost", "Lost child"),
-                new AnnouncementEvent.AnnouncementRead(130, "lost", "Lost child", List.of("A girl waits.", "Come.")),
-                new AnnouncementEvent.AnnouncementShown(200, "weather", "Weather stop"));
-        assertThat(DebriefSheet.lines(debrief(), second -> LocalTime.NOON.plusSeconds((long) second)))
-                .containsSequence(
-                        "Announcement: Lost child, shown 12:01:40, read out 12:02:10: A girl waits. Come.",
-                        "Announcement: Weather stop, shown 12:03:20, not marked as read");
-    }
-
-    @Test
-    void notesStandInTheTableWithTheFigureInWhichTheyWereMade() {
-        chosen(0);
-        happens(
-                new LiveEvent.NoteMade(50, ""),
-                new FlightEvent.ActStarted(100),
-                new FlightEvent.Stepped(113),
-                new LiveEvent.NoteMade(115, ""),
-                new LiveEvent.NoteWritten(120, "smoke, \"late\""),
-                new LiveEvent.NoteMade(121, ""),
-                new FlightEvent.Stepped(122),
-                new FlightEvent.ActEnded(132));
-        List<String> lines = DebriefTable.lines(debrief());
-        assertThat(lines.get(0)).endsWith(",notes");
-        assertThat(lines.get(2)).contains("\"f2\"").endsWith(",\"smoke, \"\"late\"\"; noted\"");
-        assertThat(lines.get(3)).contains("\"f3\"").endsWith(",true,");
-        assertThat(lines.get(4)).isEqualTo(",,,,,note,,,,,,,,,,\"noted\"");
-        assertThat(lines).hasSize(5);
     }
 }
