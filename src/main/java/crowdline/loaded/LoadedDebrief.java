@@ -2,6 +2,8 @@ package crowdline.loaded;
 
 import crowdline.live.debrief.DebriefSources;
 import crowdline.patter.Plan;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import crowdline.timing.ActTimes;
 import crowdline.timing.Pass;
 import java.time.Instant;
@@ -30,6 +32,11 @@ record LoadedDebrief(LoadedShow loaded, ShowLookup words, Instant begun, BiFunct
     @Override
     public String name(String actId, String variant, String figureId) {
         return words.name(loaded.show().act(actId).orElse(null), variant, figureId);
+    }
+
+    @Override
+    public double spokenS(String text) {
+        return words.time(Remark.of("said", RemarkKind.FACT, text), false).seconds();
     }
 
     @Override

@@ -5,8 +5,10 @@ import crowdline.live.debrief.Debrief.FigureRun;
 import crowdline.live.debrief.Debrief.RemarkRun;
 import crowdline.live.debrief.Debrief.Run;
 import crowdline.live.debrief.Debrief.Told;
+import crowdline.live.debrief.DutyRun;
 import crowdline.loaded.ShowLookup;
 import crowdline.sheet.DebriefSheet;
+import crowdline.sheet.DutySheet;
 import crowdline.sheet.page.Cell;
 import crowdline.sheet.page.Flow;
 import crowdline.sheet.page.Pages;
@@ -60,6 +62,10 @@ final class DebriefPages {
         for (String change : debrief.changes()) {
             flow.gap(type.pt(3));
             flow.row(new Cell("change", 0, flow.room().width(), change, type.words()).with(Sign.BOX));
+        }
+        if (!debrief.day().duties().isEmpty()) {
+            section("Duties of the day", 0);
+            debrief.day().duties().forEach(this::duty);
         }
         debrief.runs().forEach(this::run);
         List<RemarkRun> told = debrief.remarks().stream()
@@ -156,6 +162,23 @@ final class DebriefPages {
             cells[i] = isName ? cell : cell.ending();
         }
         flow.row(cells);
+    }
+
+    private void duty(DutyRun duty) {
+        double width = flow.room().width();
+        double count = type.pt(190);
+        String when = DutySheet.when(duty, flown.hour());
+        String asked = DutySheet.asked(duty);
+        Sign sign = duty.missing() > 0 ? Sign.CROSS : duty.shownCount() > 0 ? Sign.RING : Sign.DISC;
+        flow.gap(type.pt(2));
+        flow.row(
+                new Cell("fate", 0, count - 6, DutySheet.count(duty), type.label()).with(sign),
+                new Cell(
+                        "duty " + duty.remarkId(),
+                        count,
+                        width - count,
+                        duty.text() + (when.isEmpty() ? "" : " (" + when + ")") + (asked.isEmpty() ? "" : ", " + asked),
+                        type.words()));
     }
 
     private void remark(RemarkRun remark) {

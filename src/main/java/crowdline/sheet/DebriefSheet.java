@@ -53,6 +53,11 @@ public final class DebriefSheet {
             told.forEach(r -> lines.add(remark(r, hour)));
             lines.add("");
         }
+        if (!debrief.day().duties().isEmpty()) {
+            lines.add("Duties of the day");
+            debrief.day().duties().forEach(d -> lines.add(DutySheet.line(d, hour)));
+            lines.add("");
+        }
         lines.add(thanks(debrief));
         lines.addAll(incidents(debrief, hour));
         lines.addAll(announcements(debrief, hour));

@@ -3,6 +3,7 @@ package crowdline.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import crowdline.live.debrief.DayRun;
 import crowdline.live.debrief.Debrief;
 import crowdline.live.event.Source;
 import crowdline.live.state.Announced;
@@ -224,7 +225,8 @@ class PaperTest {
                 List.of(),
                 List.of(new Announced.Page("lost", PaperShows.HEBREW, 3, 60.0, List.of(PaperShows.LONG_NAME))),
                 List.of(),
-                List.of("Change this. " + PaperShows.LONG_NAME));
+                List.of("Change this. " + PaperShows.LONG_NAME),
+                DayRun.NONE);
         Show show = PaperShows.withATransit();
         Wanted wanted = new Wanted(
                 PaperShows.loaded(show),

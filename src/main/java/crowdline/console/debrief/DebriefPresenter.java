@@ -13,9 +13,11 @@ import crowdline.live.debrief.Debrief.FigureRun;
 import crowdline.live.debrief.Debrief.RemarkRun;
 import crowdline.live.debrief.Debrief.Run;
 import crowdline.live.debrief.Debrief.Told;
+import crowdline.live.debrief.DutyRun;
 import crowdline.live.event.Source;
 import crowdline.loaded.ShowLookup;
 import crowdline.sheet.DebriefSheet;
+import crowdline.sheet.DutySheet;
 import crowdline.show.figure.RemarkKind;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
@@ -47,6 +49,7 @@ public final class DebriefPresenter {
         if (changes.isEmpty() && !debrief.runs().isEmpty()) {
             changes.add(new Line(new Mark(Form.RING, Tone.CALM, "Nothing"), "Nothing stands out.", ""));
         }
+        debrief.day().duties().forEach(duty -> changes.add(duty(duty, hour)));
         DebriefSheet.notes(debrief, hour)
                 .forEach(note -> changes.add(new Line(new Mark(Form.RING, Tone.CALM, "Note"), note, "")));
         return new DebriefView(
@@ -62,6 +65,13 @@ public final class DebriefPresenter {
                         ? "No act has been flown yet. Press F5 for Live and Space as each figure begins; what was flown"
                                 + " and what you marked with S then appear here beside the plan."
                         : "");
+    }
+
+    private static Line duty(DutyRun duty, DoubleFunction<LocalTime> hour) {
+        Mark mark = duty.saidCount() >= duty.asked().times()
+                ? new Mark(Form.DISC, Tone.GOOD, "Duty")
+                : new Mark(Form.DIAMOND, Tone.CAUTION, "Duty");
+        return new Line(mark, DutySheet.count(duty) + ": " + duty.text(), DutySheet.when(duty, hour));
     }
 
     private static RunView run(Run run, DoubleFunction<LocalTime> hour) {

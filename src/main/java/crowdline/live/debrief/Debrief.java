@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param announcements when which announcement was shown, and read out
  * @param notes what was written down
  * @param changes what to change, each in one sentence
+ * @param day the day as a whole
  */
 public record Debrief(
         String showTitle,
@@ -30,7 +31,8 @@ public record Debrief(
         List<IncidentSpan> incidents,
         List<Announced.Page> announcements,
         List<Note> notes,
-        List<String> changes) {
+        List<String> changes,
+        DayRun day) {
 
     /**
      * One act as it was flown.
@@ -172,6 +174,7 @@ public record Debrief(
                 state.incidents(),
                 state.announced().pages(),
                 state.notes(),
-                new DebriefChanges(show, sources).of(runs, state));
+                new DebriefChanges(show, sources).of(runs, state),
+                DayRun.of(show, state, runs, sources));
     }
 }

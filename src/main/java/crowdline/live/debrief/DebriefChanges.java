@@ -51,12 +51,21 @@ final class DebriefChanges {
             unplaced(changes, same.get(0));
             cutShort(changes, same);
         }
-        for (Remark duty : show.remarks()) {
-            if (duty.kind() == RemarkKind.DUTY && !state.talk().said(duty.id()) && !runs.isEmpty()) {
-                changes.add("A duty of the show was not marked: " + quoted(duty.text()));
-            }
+        if (!runs.isEmpty()) {
+            DutyRun.all(show, state).forEach(duty -> ofTheDay(changes, duty));
         }
         return changes;
+    }
+
+    private static void ofTheDay(List<String> changes, DutyRun duty) {
+        int times = duty.asked().times();
+        if (duty.saidCount() < times) {
+            changes.add("A duty of the show was "
+                    + (duty.saidCount() == 0
+                            ? "not marked: "
+                            : "marked " + duty.saidCount() + " of " + times + " times: ")
+                    + quoted(duty.text()));
+        }
     }
 
     private static void duties(List<String> changes, List<Run> same) {

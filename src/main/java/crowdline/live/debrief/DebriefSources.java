@@ -18,6 +18,9 @@ public interface DebriefSources {
     /** How a figure is called in a variant of an act. */
     String name(String actId, String variant, String figureId);
 
+    /** How long a text takes this speaker, seconds; 0 where nobody knows. */
+    double spokenS(String text);
+
     /** Earlier timed runs of the same act and variant. */
     List<Pass> passes(String actId, String variant);
 }

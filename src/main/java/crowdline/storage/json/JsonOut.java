@@ -3,6 +3,7 @@ package crowdline.storage.json;
 import crowdline.show.check.LocatedFinding;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -63,6 +64,9 @@ public final class JsonOut {
         }
         if (value instanceof Enum<?> choice) {
             return NODES.stringNode(name(choice));
+        }
+        if (value instanceof LocalTime hour) {
+            return NODES.stringNode(hour.toString());
         }
         if (value instanceof Integer || value instanceof Long) {
             return NODES.numberNode(((Number) value).longValue());

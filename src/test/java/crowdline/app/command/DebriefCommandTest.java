@@ -112,7 +112,8 @@ class DebriefCommandTest {
         assertThat(run(file.toString(), "--json")).isZero();
         assertThat(caught.out())
                 .startsWith("{")
-                .contains("\"sessionZero\"", "\"debrief\"", "\"runs\"", "\"flownS\": 90", "\"fate\": \"not-flown\"");
+                .contains("\"sessionZero\"", "\"debrief\"", "\"runs\"", "\"flownS\": 90", "\"fate\": \"not-flown\"")
+                .contains("\"day\"", "\"duties\"", "\"talk\"", "\"slot\": \"");
     }
 
     @Test

@@ -57,6 +57,11 @@ class DebriefChangesTest {
         }
 
         @Override
+        public double spokenS(String text) {
+            return 4;
+        }
+
+        @Override
         public List<Pass> passes(String actId, String variant) {
             return passes;
         }

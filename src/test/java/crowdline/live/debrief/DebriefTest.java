@@ -61,6 +61,11 @@ class DebriefTest {
         }
 
         @Override
+        public double spokenS(String text) {
+            return 4;
+        }
+
+        @Override
         public List<Pass> passes(String actId, String variant) {
             return passes;
         }

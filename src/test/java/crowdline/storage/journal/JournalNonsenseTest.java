@@ -99,6 +99,11 @@ class JournalNonsenseTest {
         }
 
         @Override
+        public double spokenS(String text) {
+            return 4;
+        }
+
+        @Override
         public List<Pass> passes(String actId, String variant) {
             return List.of();
         }
