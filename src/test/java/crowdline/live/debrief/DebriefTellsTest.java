@@ -44,6 +44,11 @@ class DebriefTellsTest {
         }
 
         @Override
+        public double spokenS(String text) {
+            return 4;
+        }
+
+        @Override
         public List<Pass> passes(String actId, String variant) {
             return List.of();
         }
