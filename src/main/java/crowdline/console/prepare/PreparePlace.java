@@ -22,6 +22,7 @@ import crowdline.console.prepare.page.Tools;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Tone;
 import crowdline.measure.Measures;
+import crowdline.show.Show;
 import java.awt.Frame;
 import java.util.Objects;
 import java.util.function.Consumer;
@@ -43,6 +44,9 @@ public final class PreparePlace implements PlaceScreen {
     private Runnable changed = () -> {};
     private Consumer<Measures> read = measures -> {};
     private @Nullable PreparePanel panel;
+    /** The show without an act that was asked for its day; null once it has one, or was edited. */
+    private @Nullable Show begun;
+
     private Appearance worn;
 
     /**
@@ -226,9 +230,15 @@ public final class PreparePlace implements PlaceScreen {
         return place.hasShow();
     }
 
-    /** Shows the show at a glance; null for none. */
+    /** Shows the show at a glance; null for none. One that was just begun is asked for its day and place first. */
     public void show(@Nullable PrepareView view) {
         place.show(view);
+        if (view == null || !view.acts().isEmpty() || !editor.isUntouched()) {
+            begun = null;
+        } else if (!editor.now().equals(begun)) {
+            begun = editor.now();
+            place.ifShown(shown -> shown.turn(Page.SHOW));
+        }
     }
 
     /** Asks for the list of an act, with this in the box already. */

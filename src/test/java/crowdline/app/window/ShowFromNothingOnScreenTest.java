@@ -30,6 +30,12 @@ class ShowFromNothingOnScreenTest {
             // At once the next key: it waits until the show is begun.
             screen.give("ctrl N");
 
+            screen.await("its title is asked for first", () -> screen.focusIs("Title"));
+            screen.type("Marsh day");
+            screen.give("TAB");
+            screen.await("it is told", () -> screen.edited().title().equals("Marsh day"));
+            screen.await("the date is next", () -> screen.focusIs("Date, such as 2027-06-12"));
+
             ActsByKeys.threeActs(screen);
             ActsByKeys.invertedPass(screen);
 
@@ -38,6 +44,8 @@ class ShowFromNothingOnScreenTest {
                     .containsExactly("run-in", "loop", "stall turn", "slow roll", "spin");
             assertThat(show.everyRemark().map(Remark::id)).isNotEmpty().doesNotHaveDuplicates();
             assertThat(show.acts()).extracting(a -> a.slotStart().toString()).startsWith("14:00");
+
+            assertThat(show.title()).isEqualTo("Marsh day");
 
             for (int left = 3; left >= 0; left--) {
                 int acts = left;

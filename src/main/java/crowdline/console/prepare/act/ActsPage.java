@@ -5,7 +5,6 @@ import crowdline.console.paint.NamedList;
 import crowdline.console.paint.PlainText;
 import crowdline.console.prepare.field.Aim;
 import crowdline.console.prepare.field.Clicked;
-import crowdline.console.prepare.field.ContextMenu;
 import crowdline.console.prepare.field.KeyOn;
 import crowdline.console.prepare.field.Roomy;
 import crowdline.console.prepare.field.RowDrag;
@@ -20,6 +19,7 @@ import crowdline.console.prepare.glance.ReadIn;
 import crowdline.console.prepare.page.Tools;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.window.ContextMenu;
 import crowdline.edit.act.Acts;
 import crowdline.measure.Measures;
 import crowdline.show.Act;
@@ -40,7 +40,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The acts of a show: the running order and the findings at the left, the chosen act at the right. */
 public final class ActsPage extends JPanel {
-    private static final String NO_ACTS = "No acts yet. Paste the pilot's list with Ctrl+I.";
+    private static final String NO_ACTS =
+            "No acts yet. Paste the pilot's list with Ctrl+I, or the organiser's running order with "
+                    + Command.CELLS.key() + ".";
 
     private final JTextArea title = PlainText.wrapped("Show", "");
     private final JTextArea where = PlainText.wrapped("Where and when", "");
@@ -72,8 +74,7 @@ public final class ActsPage extends JPanel {
                         Command.EARLIER,
                         Command.LATER,
                         Command.DRAFT_ACT,
-                        Command.REMOVE),
-                at -> actList.setSelectedIndex(actList.locationToIndex(at)));
+                        Command.REMOVE));
         ContextMenu.on(
                 act.table(),
                 tools.actions(),

@@ -38,6 +38,13 @@ public final class Editor {
         return editing.isOpen();
     }
 
+    /** Whether a show is open that nothing was done to yet. */
+    public boolean isUntouched() {
+        return editing.isOpen()
+                && editing.undoName().isEmpty()
+                && editing.redoName().isEmpty();
+    }
+
     public Show now() {
         return editing.now();
     }
