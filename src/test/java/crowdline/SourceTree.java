@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** The Java files of this project, as they lie on disk. */
-final class SourceTree {
+public final class SourceTree {
 
     private SourceTree() {}
 
-    static List<Path> javaFilesUnder(Path root) throws IOException {
+    public static List<Path> javaFilesUnder(Path root) throws IOException {
         try (Stream<Path> files = Files.walk(root)) {
             return files.filter(file -> file.toString().endsWith(".java")).toList();
         }

@@ -81,7 +81,7 @@ public final class ConsolePane extends JPanel {
         this.actions = actions;
         Ways ways = new Ways(actions.of(Command.NEW_SHOW), actions.of(Command.OPEN), demo, again);
         Runnable keysBack = this::requestFocusInWindow;
-        words = new WordsPlace(appearance, editing);
+        words = new WordsPlace(appearance, editing, actions::of);
         prepare = new PreparePlace(appearance, ways, editing, actions::of);
         walk = new WalkPlace(appearance, ways, keysBack);
         live = new LivePlace(

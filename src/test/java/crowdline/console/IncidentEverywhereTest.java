@@ -245,10 +245,11 @@ class IncidentEverywhereTest {
                 "crowdline.console.ConsoleMenus",
                 "crowdline.console.UnitsMenu",
                 "crowdline.console.practice.SkyWindow",
-                "crowdline.console.prepare.field.ContextMenu",
                 "crowdline.console.prepare.field.Fields",
                 "crowdline.console.preview.PreviewChoice",
                 "crowdline.console.words.MomentBox",
+                "crowdline.console.window.ContextMenu",
+                "crowdline.console.window.TextMenu",
                 "crowdline.console.words.RemarkFields"));
         assertThat(OwnWindows.makers()).isEqualTo(makers);
     }

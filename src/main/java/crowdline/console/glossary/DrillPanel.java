@@ -4,6 +4,7 @@ import crowdline.console.path.FlyingPicture;
 import crowdline.console.path.SkyView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.window.TextMenu;
 import crowdline.show.aircraft.Outline;
 import java.util.function.Consumer;
 import java.util.function.DoubleSupplier;
@@ -16,7 +17,7 @@ import net.miginfocom.swing.MigLayout;
 final class DrillPanel extends JPanel {
     private final FlyingPicture picture;
     private final DrillPage page;
-    private final JTextField written = new JTextField();
+    private final JTextField written = TextMenu.on(new JTextField());
     private transient SkyView watched = SkyView.NONE;
 
     /**

@@ -7,6 +7,7 @@ import crowdline.console.paint.EveryLetter;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.window.TextMenu;
 import crowdline.glossary.drill.Session;
 import crowdline.sight.clue.WhatIsThat;
 import java.util.ArrayDeque;
@@ -26,7 +27,7 @@ import org.jspecify.annotations.Nullable;
 
 /** The Glossary place: search and list at the left, the chosen figure or word large at the right. */
 public final class GlossaryPanel extends JPanel {
-    private final JTextField search = new JTextField();
+    private final JTextField search = TextMenu.on(new JTextField());
     private final DefaultListModel<EntryView> model = new DefaultListModel<>();
     private final JList<EntryView> list = new JList<>(model);
     private final JButton sifting = new JButton();

@@ -3,6 +3,7 @@ package crowdline.console.glossary;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.window.TextMenu;
 import crowdline.show.Term;
 import crowdline.show.catalogue.CatalogueEntry;
 import java.awt.Component;
@@ -114,7 +115,7 @@ final class OwnForm extends JPanel {
         title.setText(heading);
         boxes.clear();
         values.forEach((label, value) -> {
-            JTextArea box = new JTextArea(value);
+            JTextArea box = TextMenu.on(new JTextArea(value));
             box.setLineWrap(true);
             box.setWrapStyleWord(true);
             box.getAccessibleContext().setAccessibleName(label);

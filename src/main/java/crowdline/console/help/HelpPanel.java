@@ -4,6 +4,7 @@ import crowdline.console.paint.PlainText;
 import crowdline.console.place.Place;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.window.TextMenu;
 import java.awt.Component;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
@@ -33,7 +34,7 @@ public final class HelpPanel extends JPanel {
 
     private final transient HelpTopics topics;
     private final Place place;
-    private final JTextField search = new JTextField();
+    private final JTextField search = TextMenu.on(new JTextField());
     private final DefaultListModel<HelpTopic> model = new DefaultListModel<>();
     private final JList<HelpTopic> list = new JList<>(model);
     private final JTextArea title = PlainText.wrapped("Topic", "");

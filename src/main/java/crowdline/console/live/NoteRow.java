@@ -3,6 +3,7 @@ package crowdline.console.live;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.window.TextMenu;
 import java.util.function.Consumer;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -12,7 +13,7 @@ import net.miginfocom.swing.MigLayout;
 /** Where a note is written in Live, or the name of an act that is put in: it lies over the foot of the rows, so that none of them moves. */
 final class NoteRow extends JPanel {
     private final JLabel label = PlainText.plain(new JLabel());
-    private final JTextField text = new JTextField();
+    private final JTextField text = TextMenu.on(new JTextField());
 
     /** @param written told the words when they are finished; empty if none were wanted */
     NoteRow(Appearance appearance, Consumer<String> written) {

@@ -4,6 +4,7 @@ import crowdline.console.pace.PaceHost.Found;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.window.TextMenu;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.settings.PaceShelf;
 import java.awt.CardLayout;
@@ -31,7 +32,7 @@ public final class PacePanel extends JPanel {
     private final CardLayout cards = new CardLayout();
     private final DefaultListModel<String> names = new DefaultListModel<>();
     private final JList<String> speakers = PlainText.plain(new JList<>(names));
-    private final JTextField name = new JTextField();
+    private final JTextField name = TextMenu.on(new JTextField());
     private final JTextArea wrong = PlainText.wrapped("What is wrong", "");
     private final TimingPage timing;
     private final JTextArea learned = PlainText.wrapped("What was learned", "");

@@ -8,6 +8,7 @@ import crowdline.console.paint.PlainText;
 import crowdline.console.passes.PassesView.PassLine;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.window.TextMenu;
 import java.awt.Color;
 import java.awt.event.ActionEvent;
 import java.util.Optional;
@@ -31,7 +32,7 @@ public final class PassesPanel extends JPanel {
     private final JList<PassLine> list = new NamedList<>(lines, PassLine::title);
     private final JCheckBox counts = PlainText.plain(new JCheckBox("Counts"));
     private final JLabel label = new JLabel("Note");
-    private final JTextField note = new JTextField();
+    private final JTextField note = TextMenu.on(new JTextField());
 
     /** @param host asked when somebody decides about a pass */
     public PassesPanel(Appearance appearance, Supplier<PassesHost> host) {

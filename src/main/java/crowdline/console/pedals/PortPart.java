@@ -6,6 +6,7 @@ import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.console.theme.Tone;
+import crowdline.console.window.TextMenu;
 import crowdline.storage.settings.LearnedButtons;
 import crowdline.telemetry.serial.ButtonStatus;
 import crowdline.telemetry.serial.PortName;
@@ -39,7 +40,7 @@ final class PortPart extends JPanel {
 
     private final DefaultListModel<PortName> names = new DefaultListModel<>();
     private final JList<PortName> ports = new JList<>(names);
-    private final JTextField typed = new JTextField();
+    private final JTextField typed = TextMenu.on(new JTextField());
     private final JComboBox<Speed> speed;
     private final SaidLine status;
     private final transient Consumer<@Nullable String> use;

@@ -6,6 +6,7 @@ import crowdline.console.paint.PlainText;
 import crowdline.console.practice.PracticeHost.ActRow;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.window.TextMenu;
 import crowdline.practice.Level;
 import java.awt.Component;
 import java.awt.event.ActionEvent;
@@ -37,7 +38,7 @@ public final class PracticePanel extends JPanel {
 
     private final JList<ActRow> acts;
     private final JList<Level> levels = PlainText.plain(new JList<>(Level.values()));
-    private final JTextField seed = new JTextField(6);
+    private final JTextField seed = TextMenu.on(new JTextField(6));
     private final JCheckBox apart =
             new JCheckBox("The sky in a window of its own, beside this one or on a second screen");
     private final JTextArea past = PlainText.wrapped("How it went before", "");

@@ -11,6 +11,7 @@ import crowdline.console.receiver.ReceiverRow.Way;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.console.theme.Tone;
+import crowdline.console.window.TextMenu;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -31,7 +32,7 @@ final class ReceiverPanel extends JPanel {
     private static final Mark IN_USE = new Mark(Form.DISC, Tone.GOOD, "In use");
 
     private final JList<ReceiverRow> list;
-    private final JTextField typed = PlainText.plain(new JTextField());
+    private final JTextField typed = PlainText.plain(TextMenu.on(new JTextField()));
     private final transient Chosen chosen;
     private final transient Supplier<Optional<Path>> log;
     private final transient Runnable done;

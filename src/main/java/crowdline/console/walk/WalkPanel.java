@@ -3,6 +3,7 @@ package crowdline.console.walk;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.window.TextMenu;
 import java.awt.Dimension;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
@@ -28,7 +29,7 @@ public final class WalkPanel extends JPanel {
     private final TimeBar bar;
     private final HintRow hint;
     private final JLabel noteLabel = PlainText.plain(new JLabel());
-    private final JTextField note = new JTextField();
+    private final JTextField note = TextMenu.on(new JTextField());
     private transient Appearance appearance;
 
     /**

@@ -1,4 +1,4 @@
-package crowdline.console.prepare.field;
+package crowdline.console.window;
 
 import crowdline.console.keys.Command;
 import java.awt.Point;
@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.Action;
 import javax.swing.JComponent;
+import javax.swing.JList;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 
@@ -35,6 +36,11 @@ public final class ContextMenu extends MouseAdapter {
         }
         rows.addMouseListener(new ContextMenu(choosing));
         rows.setComponentPopupMenu(menu);
+    }
+
+    /** Gives the rows of a list a menu of commands. */
+    public static void on(JList<?> rows, Function<Command, Action> actions, List<Command> commands) {
+        on(rows, actions, commands, at -> rows.setSelectedIndex(rows.locationToIndex(at)));
     }
 
     @Override

@@ -3,6 +3,7 @@ package crowdline.console.words;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.window.TextMenu;
 import crowdline.console.words.WordsView.RemarkPage;
 import crowdline.loaded.ShowLookup;
 import crowdline.show.figure.RemarkKind;
@@ -131,7 +132,7 @@ final class RemarkFields {
     }
 
     private static JTextArea area(String name) {
-        JTextArea area = PlainText.plain(new JTextArea());
+        JTextArea area = PlainText.plain(TextMenu.on(new JTextArea()));
         area.setLineWrap(true);
         area.setWrapStyleWord(true);
         // Tab goes on to the next field, as in every other.
@@ -142,7 +143,7 @@ final class RemarkFields {
     }
 
     private static JTextField field(String name) {
-        JTextField field = new JTextField(6);
+        JTextField field = TextMenu.on(new JTextField(6));
         field.getAccessibleContext().setAccessibleName(name);
         return field;
     }

@@ -1,12 +1,16 @@
 package crowdline.console.words;
 
+import crowdline.console.keys.Command;
 import crowdline.console.theme.Appearance;
+import crowdline.console.window.ContextMenu;
 import crowdline.console.words.WordsView.PlaceView;
 import crowdline.console.words.WordsView.RemarkRow;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import javax.swing.Action;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
@@ -33,6 +37,19 @@ public final class WordsPanel extends JPanel {
         remark = new RemarkPanel(appearance, this::typed);
         getAccessibleContext().setAccessibleName("Words");
         wear(appearance);
+    }
+
+    /** Gives the remarks a menu of what can be done with them. */
+    void offer(Function<Command, Action> actions) {
+        ContextMenu.on(
+                remarks.list(),
+                actions,
+                List.of(
+                        Command.ADD_REMARK,
+                        Command.REMARK_UP,
+                        Command.REMARK_DOWN,
+                        Command.PLAIN_WORDS,
+                        Command.DELETE_REMARK));
     }
 
     /** Shows the words of a show; null for none. */

@@ -9,6 +9,8 @@ import crowdline.console.theme.Appearance;
 import crowdline.show.RemarkPlace;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import javax.swing.Action;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 
@@ -20,9 +22,15 @@ public final class WordsPlace implements PlaceScreen {
     private EditHost host = EditHost.NONE;
     private Consumer<String> explained = word -> {};
 
-    public WordsPlace(Appearance appearance, Editing editing) {
+    /**
+     * With no words yet.
+     *
+     * @param actions what each command does, for menus
+     */
+    public WordsPlace(Appearance appearance, Editing editing, Function<Command, Action> actions) {
         this.editing = editing;
         panel = new WordsPanel(appearance);
+        panel.offer(actions);
         CommandTable.Filling table = CommandTable.of(Command.Scope.WORDS)
                 .on(Command.ADD_REMARK, panel::hasWords, () -> {
                     change(WordsModel::add);

@@ -13,6 +13,7 @@ import crowdline.console.prepare.glance.PrepareView.VariantView;
 import crowdline.console.prepare.page.Tools;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.window.TextMenu;
 import crowdline.edit.act.CannotBe;
 import crowdline.edit.act.Edit;
 import crowdline.edit.act.Variants;
@@ -33,7 +34,7 @@ import org.jspecify.annotations.Nullable;
 final class VariantBar extends JPanel {
     private final JLabel total = PlainText.plain(new JLabel());
     private final JLabel choice = PlainText.plain(new JLabel(" "));
-    private final JTextField cloudBase = new JTextField(6);
+    private final JTextField cloudBase = TextMenu.on(new JTextField(6));
     private final Fields fields = new Fields();
     private final JTextField name = fields.line("Name of the variant");
     private final JTextField base = fields.line("Lowest cloud base it was agreed for, empty for any, ft");

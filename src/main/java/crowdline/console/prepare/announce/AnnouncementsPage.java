@@ -1,5 +1,6 @@
 package crowdline.console.prepare.announce;
 
+import crowdline.console.keys.Command;
 import crowdline.console.prepare.field.Choices;
 import crowdline.console.prepare.field.Fields;
 import crowdline.console.prepare.field.KeyOn;
@@ -8,6 +9,7 @@ import crowdline.console.prepare.field.Scrolling;
 import crowdline.console.prepare.page.PrepareCard;
 import crowdline.console.prepare.page.Tools;
 import crowdline.console.theme.Appearance;
+import crowdline.console.window.ContextMenu;
 import crowdline.edit.day.Occasions;
 import crowdline.show.Announcement;
 import crowdline.show.Incident;
@@ -49,6 +51,7 @@ public final class AnnouncementsPage extends JPanel implements PrepareCard {
                 "From the template: weather stop, lost child, evacuation and others; agreed with nobody yet");
         begin.setMnemonic('O');
         begin.addActionListener(e -> begin());
+        ContextMenu.on(occasions.list(), tools.actions(), List.of(Command.ADD, Command.REMOVE));
         KeyOn.all(occasions.list(), Map.of("ENTER", () -> card().takeFocus(), "RIGHT", () -> card().takeFocus()));
         getAccessibleContext().setAccessibleName("Announcements");
     }

@@ -5,6 +5,7 @@ import crowdline.console.prepare.page.Editor;
 import crowdline.console.prepare.page.PrepareHost;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.window.TextMenu;
 import crowdline.edit.act.Edit;
 import crowdline.exchange.RemarkTable;
 import crowdline.exchange.RunningOrder;
@@ -48,7 +49,7 @@ final class CellsPanel extends JPanel {
     private final transient Editor editor;
     private final transient PrepareHost host;
     private final transient Runnable close;
-    private final JTextArea cells = new JTextArea();
+    private final JTextArea cells = TextMenu.on(new JTextArea());
     private final DefaultListModel<String> rows = new DefaultListModel<>();
     private final JList<String> list = PlainText.plain(new JList<>(rows));
     private final JTextArea said = PlainText.wrapped("What was understood", EMPTY);

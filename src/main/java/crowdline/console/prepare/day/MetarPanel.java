@@ -4,6 +4,7 @@ import crowdline.console.paint.EveryLetter;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.window.TextMenu;
 import crowdline.show.DayAir;
 import java.awt.KeyboardFocusManager;
 import java.util.function.Consumer;
@@ -17,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Takes a METAR and shows at every letter what is read in it; used for the day's air only when told to. */
 public final class MetarPanel extends JPanel {
-    private final JTextArea report = new JTextArea(3, 40);
+    private final JTextArea report = TextMenu.on(new JTextArea(3, 40));
     private final JTextArea read = PlainText.wrapped("What was read", "");
     private final JTextArea notes = PlainText.wrapped("Notes", "");
     private final JButton use = new JButton("Use this air");

@@ -1,8 +1,10 @@
 package crowdline.console.prepare.field;
 
+import com.formdev.flatlaf.FlatClientProperties;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.window.TextMenu;
 import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -26,12 +28,17 @@ public final class Fields {
 
     /** A field for one line. */
     public JTextField line(String name) {
-        return named(PlainText.plain(new JTextField()), name);
+        JTextField line = named(PlainText.plain(TextMenu.on(new JTextField())), name);
+        // Whoever comes by Tab types something else, as in any form; a click still goes between the letters.
+        line.putClientProperty(
+                FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY,
+                FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY_ALWAYS);
+        return line;
     }
 
     /** A field for many lines; Tab leaves it, as everywhere else. */
     public JTextArea area(String name, int rows) {
-        JTextArea area = named(PlainText.plain(new JTextArea(rows, 20)), name);
+        JTextArea area = named(PlainText.plain(TextMenu.on(new JTextArea(rows, 20))), name);
         area.setLineWrap(true);
         area.setWrapStyleWord(true);
         area.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);

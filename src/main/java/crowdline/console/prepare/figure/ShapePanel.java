@@ -1,5 +1,6 @@
 package crowdline.console.prepare.figure;
 
+import crowdline.console.keys.Command;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.MarkLine;
@@ -14,6 +15,7 @@ import crowdline.console.prepare.page.Tools;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.console.theme.Tone;
+import crowdline.console.window.ContextMenu;
 import crowdline.edit.act.CannotBe;
 import crowdline.edit.shape.ElementField;
 import crowdline.edit.shape.ElementKind;
@@ -75,6 +77,7 @@ public final class ShapePanel extends JPanel {
                 chosen().ifPresent(row -> form.show(row.element()));
             }
         });
+        ContextMenu.on(list, tools.actions(), List.of(Command.ADD, Command.EARLIER, Command.LATER, Command.REMOVE));
         KeyOn.all(list, Map.of("ENTER", form::takeFocus, "RIGHT", form::takeFocus));
         add.setToolTipText("Ins: a straight line behind the chosen element, which can then be made any other");
         remove.setToolTipText("Delete: takes the chosen element out");

@@ -1,5 +1,6 @@
 package crowdline.console.prepare.people;
 
+import crowdline.console.keys.Command;
 import crowdline.console.paint.PlainText;
 import crowdline.console.prepare.field.Choices;
 import crowdline.console.prepare.field.Labelled;
@@ -9,6 +10,7 @@ import crowdline.console.prepare.page.ShowForm;
 import crowdline.console.prepare.page.Tools;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.window.ContextMenu;
 import crowdline.edit.act.Edit;
 import crowdline.edit.day.People;
 import crowdline.show.Performer;
@@ -64,6 +66,7 @@ public final class PeoplePage extends JPanel implements PrepareCard {
             pairs.forEach(p -> said.put(p.left(), p.right()));
             make(People.words(said));
         });
+        ContextMenu.on(people.list(), tools.actions(), List.of(Command.ADD, Command.REMOVE));
         getAccessibleContext().setAccessibleName("People");
     }
 
