@@ -71,6 +71,12 @@ final class Called {
         return special == null ? Sentences.withArticle(noun) : special;
     }
 
+    /** Whether what is announced so is more than one thing: "two rolls", "the landings". */
+    static boolean isSeveral(String called) {
+        return called.equals("the landings")
+                || COUNTED.subList(2, COUNTED.size()).contains(called.replaceFirst(" .*", ""));
+    }
+
     /** How often it was asked for at a stretch; 1 if that was not said. */
     private static int count(Figure figure) {
         Asked asked = figure.asked();

@@ -70,6 +70,11 @@ final class Calls {
         if (lately.size() > APART) {
             lately.removeFirst();
         }
-        return String.format(way, called);
+        return String.format(Called.isSeveral(called) ? several(way) : way, called);
+    }
+
+    /** "Next come two rolls", "And here are two rolls". */
+    private static String several(String way) {
+        return way.replace(" comes ", " come ").replace(" is ", " are ");
     }
 }

@@ -115,6 +115,19 @@ class DraftWordsTest {
     }
 
     @Test
+    void severalComeAndOneComes() {
+        List<String> calls = Drafted.of(
+                        Drafted.empty(),
+                        "helicopter",
+                        "Ada Quillan",
+                        "hover\n2 pedal turns\n2 bows\n2 quick stops\n3 spiral climbs\n2 sideways flights\n2 backwards flights\nlanding")
+                .texts();
+
+        assertThat(calls).noneMatch(text -> text.matches("(?s).*\\b(?:comes|is) (?:two|three) .*"));
+        assertThat(calls).anyMatch(text -> text.matches("(?s).*\\b(?:come|are) (?:two|three) .*"));
+    }
+
+    @Test
     void firstOfAllItSaysWhoFliesWhat() {
         Drafted drafted =
                 Drafted.of(Drafted.empty(), "old trainer", "Ada Quillan", "dive in from the left, loop, low pass");
