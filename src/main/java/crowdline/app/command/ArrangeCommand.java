@@ -8,6 +8,7 @@ import crowdline.layout.LaidOut;
 import crowdline.list.FigureList;
 import crowdline.list.ListLine;
 import crowdline.list.ListReader;
+import crowdline.list.ListText;
 import crowdline.sheet.RunningSheet;
 import crowdline.show.Act;
 import crowdline.show.Show;
@@ -29,9 +30,6 @@ import crowdline.storage.show.ShowFile;
 import crowdline.storage.show.ShowReading;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -245,12 +243,9 @@ public final class ArrangeCommand implements Callable<Integer> {
             if (bytes.length > MOST_BYTES) {
                 throw new Unusable(from + " is longer than any list of figures; name the file with the list");
             }
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString();
-        } catch (CharacterCodingException e) {
-            throw new Unusable(from + " is not text in UTF-8; save the list as plain text in UTF-8");
+            return ListText.of(bytes);
+        } catch (ListText.NoText e) {
+            throw new Unusable(from + " is " + e.getMessage() + "; save the list itself as plain text");
         } catch (IOException | java.nio.file.InvalidPathException e) {
             throw new Unusable(from + " cannot be read; check its name and that you may read it");
         }

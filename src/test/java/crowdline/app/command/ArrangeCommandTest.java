@@ -138,10 +138,9 @@ class ArrangeCommandTest {
         assertThat(run("arrange", folder.resolve("nothing.txt").toString(), "--aircraft", "old trainer"))
                 .isEqualTo(ExitCode.UNUSABLE);
         assertThat(caught.err()).contains("cannot be read");
-        Path latin = Files.write(folder.resolve("latin.txt"), "caf\u00e9, loop".getBytes(StandardCharsets.ISO_8859_1));
-        assertThat(run("arrange", latin.toString(), "--aircraft", "old trainer"))
-                .isEqualTo(ExitCode.UNUSABLE);
-        assertThat(caught.err()).contains("UTF-8");
+        Path rich = Files.writeString(folder.resolve("mail.rtf"), "{\\rtf1 loop}");
+        assertThat(run("arrange", rich.toString(), "--aircraft", "old trainer")).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("mail.rtf is rich text; save the list itself as plain text");
     }
 
     @Test
