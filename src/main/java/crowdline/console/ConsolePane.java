@@ -10,6 +10,7 @@ import crowdline.console.keys.CommandActions;
 import crowdline.console.keys.KeysOverlay;
 import crowdline.console.live.LivePlace;
 import crowdline.console.live.LiveView;
+import crowdline.console.live.RunningStrip;
 import crowdline.console.pedals.PedalCommands;
 import crowdline.console.place.EmptyShow;
 import crowdline.console.place.LazyCard;
@@ -54,6 +55,7 @@ public final class ConsolePane extends JPanel {
     private final GlossaryPlace glossary;
     private final transient Map<Place, PlaceScreen> screens = new EnumMap<>(Place.class);
     private final LazyCard<KeysOverlay.Sheet, KeysOverlay> keys;
+    private final RunningStrip strip;
     private final FootLine foot;
     private final JPanel south = new JPanel(new BorderLayout());
     private final transient CommandActions actions;
@@ -114,6 +116,8 @@ public final class ConsolePane extends JPanel {
         foot = new FootLine(appearance, actions.of(Command.INCIDENT), this::inLive, this::inIncident);
         screens.forEach((each, screen) -> stage.add(screen.component(), each.name()));
         stage.add(keys, KEYS);
+        strip = new RunningStrip(appearance, live::running, this::inLive);
+        add(strip, BorderLayout.NORTH);
         add(stage, BorderLayout.CENTER);
         south.add(foot.row(), BorderLayout.SOUTH);
         add(south, BorderLayout.SOUTH);
@@ -291,6 +295,7 @@ public final class ConsolePane extends JPanel {
         colour(next);
         screens.values().forEach(screen -> screen.wear(next));
         keys.wear(next);
+        strip.wear(next);
         foot.dress(next);
         revalidate();
         repaint();
@@ -339,6 +344,7 @@ public final class ConsolePane extends JPanel {
 
     private void turn() {
         cards.show(stage, keysShown ? KEYS : place.name());
+        strip.look();
         SwingUtilities.invokeLater(this::keepFocus);
         allow();
     }

@@ -1,5 +1,6 @@
 package crowdline.console;
 
+import crowdline.console.keys.Command;
 import crowdline.console.keys.KeyDispatcher;
 import crowdline.console.place.Place;
 import java.awt.Component;
@@ -67,6 +68,9 @@ final class FirstKeys implements KeyDispatcher.Room {
         if (pane.inIncident()) {
             return inIncident(press, held);
         }
+        if (pane.place() == Place.LIVE && pane.live().find().isOpen() && inLookUp(press, held)) {
+            return true;
+        }
         if (press.getKeyCode() != KeyEvent.VK_ESCAPE) {
             return false;
         }
@@ -83,6 +87,28 @@ final class FirstKeys implements KeyDispatcher.Room {
         boolean led = tour.isOn();
         tour.leave();
         return led;
+    }
+
+    /** Letters are for what is looked up; the keys that a remote types for stepping go on doing so. */
+    private boolean inLookUp(KeyEvent press, boolean held) {
+        if ((press.getModifiersEx() & (KeyEvent.CTRL_DOWN_MASK | KeyEvent.ALT_DOWN_MASK | KeyEvent.META_DOWN_MASK)) != 0
+                || pane.keysShown()) {
+            return false;
+        }
+        switch (press.getKeyCode()) {
+            case KeyEvent.VK_PAGE_DOWN -> step(Command.NEXT, held);
+            case KeyEvent.VK_PAGE_UP -> step(Command.BACK, held);
+            default -> {
+                return pane.live().find().press(press.getKeyCode());
+            }
+        }
+        return true;
+    }
+
+    private void step(Command command, boolean held) {
+        if (!held) {
+            pane.carryOut(command);
+        }
     }
 
     /** What changes the look or the place goes on, and so does the key of the incident page; every other is for the pages. */

@@ -28,6 +28,7 @@ final class IncidentCall {
     void open() {
         front.clear();
         pane.live().announcements().close();
+        pane.live().find().close();
         if (!called) {
             called = true;
             calledAtS = host.nowS();

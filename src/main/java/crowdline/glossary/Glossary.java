@@ -24,7 +24,7 @@ public final class Glossary {
     /** The names that are looked for in texts. */
     private final List<Map.Entry<String, Explained>> longestFirst;
 
-    private final TextSearch search;
+    private final TextSearch<Explained> search;
 
     private Glossary(List<Explained> items) {
         this.items = items;
@@ -34,7 +34,9 @@ public final class Glossary {
                 .filter(named -> named.getKey().length() >= SHORTEST_MENTIONED)
                 .sorted(Comparator.comparing(named -> -named.getKey().length()))
                 .toList();
-        search = new TextSearch(items);
+        search = new TextSearch<>(items.stream()
+                .map(item -> new TextSearch.Searched<>(item, item.name(), item.aliases(), item.group(), item.texts()))
+                .toList());
     }
 
     /**

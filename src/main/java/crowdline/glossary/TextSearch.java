@@ -18,8 +18,10 @@ import java.util.stream.Stream;
  * Finds by words, wherever they stand: in a name, in another name, in a text. Every word of the question must be found; the
  * last may be the beginning of a word. A word that nothing has as it is written is forgiven its spelling: one letter in
  * three may be wrong, missing, or swapped with its neighbour.
+ *
+ * @param <T> what is found
  */
-final class TextSearch {
+public final class TextSearch<T> {
     /** Words too common to look for, unless there is nothing else. */
     private static final Set<String> COMMON = Set.of(
             "a", "an", "and", "are", "at", "by", "does", "for", "how", "in", "is", "it", "of", "on", "or", "the", "to",
@@ -37,36 +39,55 @@ final class TextSearch {
     private static final Map<String, String> DIGITS =
             Map.of("1", "one", "2", "two", "3", "three", "4", "four", "8", "eight");
 
-    private final List<Indexed> entries;
+    private final List<Indexed<T>> entries;
+
+    /**
+     * Something to be found.
+     *
+     * @param name by which it is found first
+     * @param aliases other names
+     * @param group what it belongs with, or empty
+     * @param texts what is said of it, the most telling first
+     */
+    public record Searched<T>(T item, String name, List<String> aliases, String group, List<String> texts) {
+        public Searched {
+            aliases = List.copyOf(aliases);
+            texts = List.copyOf(texts);
+        }
+    }
 
     /** The words of one entry, a list for each of its names and texts, the most telling first. */
-    private record Indexed(Explained item, String name, List<String> compact, List<List<String>> fields) {}
+    private record Indexed<T>(
+            T item, String name, List<String> joined, List<String> compact, List<List<String>> fields) {}
 
     /** @param wrong how many of its letters may be */
     private record Wanted(String word, int wrong) {}
 
-    private record Hit(Explained item, int rank) {}
+    private record Hit<T>(T item, int rank) {}
 
-    TextSearch(List<Explained> items) {
+    /** Finds among these; where two are found as well as each other, the one before comes first. */
+    public TextSearch(List<Searched<T>> items) {
         entries = items.stream().map(TextSearch::indexed).toList();
     }
 
-    private static Indexed indexed(Explained item) {
+    private static <T> Indexed<T> indexed(Searched<T> item) {
         List<List<String>> fields = new ArrayList<>();
         fields.add(words(item.name()));
         fields.add(item.aliases().stream().flatMap(a -> words(a).stream()).toList());
         fields.add(words(item.group()));
         item.texts().forEach(text -> fields.add(words(text)));
-        return new Indexed(
-                item,
+        List<String> names =
+                Stream.concat(Stream.of(item.name()), item.aliases().stream()).toList();
+        return new Indexed<>(
+                item.item(),
                 String.join(" ", words(item.name())),
-                Stream.concat(Stream.of(item.name()), item.aliases().stream())
-                        .map(name -> String.join("", words(name)))
-                        .toList(),
+                names.stream().map(name -> joined(words(name))).toList(),
+                names.stream().map(name -> String.join("", words(name))).toList(),
                 fields);
     }
 
-    List<Explained> find(String question) {
+    /** What has these words, the best first; all of it for no words. */
+    public List<T> find(String question) {
         List<String> asked = words(question);
         List<String> telling =
                 asked.stream().filter(word -> !COMMON.contains(word)).toList();
@@ -74,10 +95,10 @@ final class TextSearch {
                 (telling.isEmpty() ? asked : telling).stream().map(this::wanted).toList();
         String whole = String.join("", asked);
         return entries.stream()
-                .map(entry -> new Hit(entry.item(), rank(entry, wanted, String.join(" ", asked), whole)))
+                .map(entry -> new Hit<>(entry.item(), rank(entry, wanted, String.join(" ", asked), whole)))
                 .filter(hit -> hit.rank() != NOWHERE)
                 .sorted(Comparator.comparingInt(Hit::rank))
-                .map(Hit::item)
+                .<T>map(Hit::item)
                 .toList();
     }
 
@@ -86,12 +107,12 @@ final class TextSearch {
      *
      * @param among what it may be
      */
-    Optional<Explained> called(String written, Predicate<Explained> among) {
+    Optional<T> called(String written, Predicate<T> among) {
         String whole = joined(words(written));
         int most = whole.length() < SHORTEST_FORGIVEN ? 0 : Math.max(1, whole.length() / LETTERS_FOR_A_WRONG_ONE);
         int least = Integer.MAX_VALUE;
-        List<Explained> nearest = new ArrayList<>();
-        for (Indexed entry : entries) {
+        List<T> nearest = new ArrayList<>();
+        for (Indexed<T> entry : entries) {
             int distance = among.test(entry.item()) ? distance(entry, whole) : Integer.MAX_VALUE;
             if (distance < least) {
                 nearest.clear();
@@ -104,9 +125,9 @@ final class TextSearch {
         return nearest.size() == 1 ? Optional.of(nearest.get(0)) : Optional.empty();
     }
 
-    private static int distance(Indexed entry, String whole) {
-        return Stream.concat(Stream.of(entry.item().name()), entry.item().aliases().stream())
-                .mapToInt(name -> Nearest.distance(joined(words(name)), whole))
+    private static int distance(Indexed<?> entry, String whole) {
+        return entry.joined().stream()
+                .mapToInt(name -> Nearest.distance(name, whole))
                 .min()
                 .orElse(Integer.MAX_VALUE);
     }
@@ -116,7 +137,7 @@ final class TextSearch {
     }
 
     /** 0 for the name itself; the higher the further away it stands. */
-    private static int rank(Indexed entry, List<Wanted> wanted, String asked, String whole) {
+    private static int rank(Indexed<?> entry, List<Wanted> wanted, String asked, String whole) {
         if (!asked.isEmpty() && entry.name().equals(asked)) {
             return 0;
         } else if (!asked.isEmpty() && entry.compact().contains(whole)) {
@@ -134,7 +155,7 @@ final class TextSearch {
     }
 
     /** "tailwheel" for "tail wheel", "flat sin" for "flat spin": as one word, and with a letter wrong if there are enough. */
-    private static boolean isNamed(Indexed entry, String whole) {
+    private static boolean isNamed(Indexed<?> entry, String whole) {
         return whole.length() >= SHORTEST_FORGIVEN
                 && entry.compact().stream()
                         .anyMatch(name -> name.startsWith(whole)
@@ -149,7 +170,7 @@ final class TextSearch {
     }
 
     /** In which of its names and texts the word stands, a whole word a step before the beginning of one. */
-    private static int placeOf(Indexed entry, Wanted wanted) {
+    private static int placeOf(Indexed<?> entry, Wanted wanted) {
         String word = wanted.word();
         int wrong = wanted.wrong();
         for (int f = 0; f < entry.fields().size(); f++) {

@@ -11,6 +11,7 @@ import crowdline.live.state.Day.AddedAct;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.TalkEnd;
 import crowdline.loaded.DayShow;
+import crowdline.loaded.Finder;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.Prediction;
 import crowdline.patter.Plan;
@@ -19,6 +20,7 @@ import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.Venue;
 import crowdline.storage.journal.JournalOpening;
+import crowdline.storage.show.TermsFile;
 import crowdline.telemetry.LocalFrame;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -66,6 +68,7 @@ public final class RunningShow implements AutoCloseable {
     private double leftS = Double.NEGATIVE_INFINITY;
 
     private final AtomicReference<Scene> scene;
+    private volatile Finder finder = Finder.NOTHING;
 
     /**
      * @param source where the aircraft's positions come from
@@ -102,6 +105,7 @@ public final class RunningShow implements AutoCloseable {
             show.acts().stream().findFirst().ifPresent(act -> desk.post(ChosenAct.of(show, act)));
         }
         var unused = planning.scheduleWithFixedDelay(this::replan, 0, REPLAN_MS, TimeUnit.MILLISECONDS);
+        lookThrough(ofTheDay);
     }
 
     /** Null where positions cannot be placed in the display. */
@@ -135,6 +139,7 @@ public final class RunningShow implements AutoCloseable {
         ahead = other.planAhead();
         scene.updateAndGet(s -> s.with(other.words(), guarded(other)));
         desk.useDurations(other.durations());
+        lookThrough(other);
         replanSoon();
     }
 
@@ -153,6 +158,15 @@ public final class RunningShow implements AutoCloseable {
                 act.variant(variant).ifPresent(v -> desk.post(ChosenAct.inVariant(act, v)));
             }
         }
+    }
+
+    /** Finds anything of the day; nothing yet for a moment after the show was begun or has changed. */
+    public Finder finder() {
+        return finder;
+    }
+
+    private void lookThrough(LoadedShow of) {
+        planning.execute(() -> finder = Finder.of(of.show(), of.catalogue(), TermsFile.shipped()));
     }
 
     public LiveDesk desk() {

@@ -40,6 +40,7 @@ public enum Command {
     ASK_IN_LIVE("What is that?", Scope.LIVE, "Something else is flown: a few questions tell what; F5 leads back", "Q"),
     JOT("Note", Scope.LIVE, "Note this moment, with a few words if there is time", "J"),
     ANNOUNCE("Announcements", Scope.LIVE, "The organiser's words for an occasion: then its number", "B"),
+    LOOK_UP("Look up", Scope.LIVE, "A figure, word, name, act or fact, by its first letters", "L"),
     ORDER("Running order", Scope.LIVE, "Every act and when to expect it; what its keys do stands in it", "R"),
     DUTIES(
             "Duties of the day",

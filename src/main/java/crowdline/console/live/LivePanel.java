@@ -27,6 +27,7 @@ public final class LivePanel extends JPanel {
     private final NoteRow note;
     private final ListRows<OrderView.Row> order;
     private final ListRows<DutiesView.Row> duties;
+    private final FindPanel find;
     private final StripRow strip;
     private final NowRow now;
     private final SayRow say;
@@ -35,15 +36,16 @@ public final class LivePanel extends JPanel {
 
     /** One in which no note is written. */
     public LivePanel(Appearance appearance) {
-        this(appearance, words -> {});
+        this(appearance, words -> {}, () -> {});
     }
 
     /**
      * One that is written in.
      *
      * @param noted told the words of a note when they are finished; empty if none were wanted
+     * @param keysBack gives the keys to the window again, when what had them is hidden
      */
-    LivePanel(Appearance appearance, Consumer<String> noted) {
+    LivePanel(Appearance appearance, Consumer<String> noted, Runnable keysBack) {
         super(null);
         this.appearance = appearance;
         strip = new StripRow(appearance);
@@ -52,10 +54,12 @@ public final class LivePanel extends JPanel {
         next = new NextRow(appearance);
         told = new ToldLine(appearance);
         note = new NoteRow(appearance, noted);
+        find = new FindPanel(appearance, keysBack);
         order = OrderRows.in(appearance);
         duties = DutyRows.in(appearance);
         add(told);
         add(note);
+        add(find);
         add(order);
         add(duties);
         add(strip);
@@ -88,7 +92,12 @@ public final class LivePanel extends JPanel {
     /** It lies over the rows while it is shown, so that none of them moves. */
     @Override
     public boolean isOptimizedDrawingEnabled() {
-        return !told.isVisible() && !note.isVisible() && !order.isVisible() && !duties.isVisible();
+        return !told.isVisible() && !note.isVisible() && !find.isVisible() && !order.isVisible() && !duties.isVisible();
+    }
+
+    /** Where something is looked up, which lies over what is flown. */
+    FindPanel find() {
+        return find;
     }
 
     /** Shows the running order over what is flown, or hides it. */
@@ -171,8 +180,10 @@ public final class LivePanel extends JPanel {
         next.setBounds(0, c, w, h - c);
         order.setBounds(0, a, w, b - a);
         duties.setBounds(0, a, w, b - a);
+        find.setBounds(0, a, w, b - a);
         double room = roomPx();
         double scale = scale();
+        find.wear(appearance, scale);
         // Less one, since a row is a whole number of pixels.
         strip.room(room * STRIP - 1);
         now.room(room * NOW - 1);

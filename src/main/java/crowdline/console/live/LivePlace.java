@@ -60,6 +60,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
                 .on(Command.INCIDENT_IN_LIVE, () -> !inIncident(), call)
                 .on(Command.ASK_IN_LIVE, () -> !inIncident(), () -> asked.run())
                 .on(Command.JOT, () -> !inIncident() && hasShow(), this::jot)
+                .on(Command.LOOK_UP, () -> !inIncident() && hasShow(), this::lookUp)
                 .on(Command.ANNOUNCE, () -> !inIncident() && hasShow(), this::announce)
                 .on(Command.ORDER, () -> !inIncident() && hasShow(), () -> turn(Command.ORDER))
                 .on(Command.DUTIES, () -> !inIncident() && hasShow(), () -> turn(Command.DUTIES))
@@ -70,7 +71,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
                 .rest(() -> !inIncident() && hasShow(), this::give)
                 .filled();
         setLayout(cards);
-        rows = new LivePanel(appearance, this::written);
+        rows = new LivePanel(appearance, this::written, keysBack);
         incident = new LazyCard<>(
                 appearance, IncidentPanel::new, IncidentPanel::show, (page, a) -> page.wear(a, incidentScale()));
         announcements = new AnnouncementCard(appearance, keysBack, this::refresh);
@@ -91,6 +92,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         over = null;
         rows.showOrder(null);
         announcements.close();
+        find().close();
         rows.showDuties(null);
         closeNote();
     }
@@ -193,6 +195,18 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         }
     }
 
+    private void lookUp() {
+        OnAir now = show;
+        if (now != null) {
+            rows.find().open(now::find);
+        }
+    }
+
+    /** Where something is looked up. */
+    public FindPanel find() {
+        return rows.find();
+    }
+
     /** Opens the announcements over whatever Live shows, the incident page too, if a show runs. */
     public void announce() {
         OnAir now = show;
@@ -233,7 +247,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     /** Goes on with a note that was left half written. */
     @Override
     public boolean takeFocus() {
-        if (announcements.takeFocus()) {
+        if (announcements.takeFocus() || (!inIncident() && find().takeFocus())) {
             return true;
         }
         if (writing && !inIncident()) {

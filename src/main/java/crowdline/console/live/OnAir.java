@@ -2,6 +2,8 @@ package crowdline.console.live;
 
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
+import crowdline.loaded.Found;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** The running show as the Live place knows it. On the event thread; nothing here waits. */
@@ -36,6 +38,12 @@ public interface OnAir {
      * @param afterId the act it comes after, or null if it comes first
      */
     void putIn(String words, @Nullable String afterId);
+
+    /** Whether an act is in the air. */
+    boolean inTheAir();
+
+    /** Anything of the day that has these words, the best first. */
+    List<Found> find(String words);
 
     /** Its announcements. */
     Announcing announcing();

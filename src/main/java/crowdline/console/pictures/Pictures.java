@@ -21,7 +21,10 @@ import crowdline.console.walk.WalkView;
 import crowdline.console.window.NamedAction;
 import crowdline.console.window.Snapshot;
 import crowdline.console.words.WordsModel;
+import crowdline.loaded.Finder;
 import crowdline.speech.say.SpokenText;
+import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.TermsFile;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.image.BufferedImage;
@@ -155,6 +158,14 @@ public final class Pictures {
             pane.live().showOrder(screens.order().order());
         });
         all.putAll(screens.announcements().screens());
+        all.put("live-looked-up", pane -> {
+            pane.go(Place.LIVE);
+            pane.showLive(screens.order().live());
+            pane.live()
+                    .find()
+                    .open(Finder.of(screens.edited().show(), CatalogueFile.shipped(), TermsFile.shipped())::find);
+            pane.live().find().type("stal tur");
+        });
         all.put("live-duties", pane -> {
             pane.go(Place.LIVE);
             pane.showLive(screens.order().live());

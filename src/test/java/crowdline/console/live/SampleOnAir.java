@@ -2,6 +2,10 @@ package crowdline.console.live;
 
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
+import crowdline.loaded.Finder;
+import crowdline.loaded.Found;
+import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.TermsFile;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -53,6 +57,20 @@ public final class SampleOnAir implements OnAir {
 
     /** Its announcements, and what was done with them. */
     public final SampleAnnouncing announcing = new SampleAnnouncing();
+
+    /** Whether an act is in the air. */
+    public boolean flying;
+
+    @Override
+    public boolean inTheAir() {
+        return flying;
+    }
+
+    @Override
+    public List<Found> find(String words) {
+        return Finder.of(SmallShow.show(), CatalogueFile.shipped(), TermsFile.shipped())
+                .find(words);
+    }
 
     @Override
     public Announcing announcing() {

@@ -11,6 +11,7 @@ import crowdline.console.live.OnAir;
 import crowdline.console.live.OrderView;
 import crowdline.console.path.CrowdView;
 import crowdline.console.practice.PracticeChoice;
+import crowdline.loaded.Found;
 import crowdline.loaded.LoadedShow;
 import crowdline.practice.CannotPractise;
 import crowdline.practice.PracticeFlight;
@@ -30,6 +31,7 @@ import crowdline.storage.journal.JournalShelf;
 import crowdline.storage.journal.JournalShow;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -178,6 +180,16 @@ public final class PracticeShow implements OnAir {
     @Override
     public void putIn(String words, @Nullable String afterId) {
         onAir.putIn(words, afterId);
+    }
+
+    @Override
+    public boolean inTheAir() {
+        return onAir.inTheAir();
+    }
+
+    @Override
+    public List<Found> find(String words) {
+        return onAir.find(words);
     }
 
     @Override

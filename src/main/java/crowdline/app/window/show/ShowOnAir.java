@@ -19,6 +19,7 @@ import crowdline.console.live.ToldPresenter;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.now.DayNow;
 import crowdline.live.state.Durations;
+import crowdline.loaded.Found;
 import crowdline.running.RunningShow;
 import crowdline.running.Scene;
 import crowdline.show.Act;
@@ -125,6 +126,16 @@ public final class ShowOnAir implements OnAir {
         } else if (meaning instanceof Meaning.Nothing nothing) {
             refuse(Command.PUT_IN_ACT, nothing.why());
         }
+    }
+
+    @Override
+    public boolean inTheAir() {
+        return show.scene().state().course().inTheAir();
+    }
+
+    @Override
+    public List<Found> find(String words) {
+        return show.finder().find(words);
     }
 
     @Override
