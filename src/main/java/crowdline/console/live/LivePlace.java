@@ -1,8 +1,6 @@
 package crowdline.console.live;
 
-import crowdline.console.incident.IncidentPanel;
 import crowdline.console.incident.IncidentView;
-import crowdline.console.incident.ResumeWord;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandTable;
 import crowdline.console.paint.Mark;
@@ -30,16 +28,14 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     private final CardLayout cards = new CardLayout();
     private final LivePanel rows;
     private final UnderSky underSky;
-    private final LazyCard<IncidentPanel.Shown, IncidentPanel> incident;
+    private final IncidentCard incident;
     private final AnnouncementCard announcements;
     private final LazyCard<EmptyShow.Shown, EmptyShow> empty;
-    private final transient ResumeWord word = new ResumeWord();
     private final transient CommandTable commands;
     private transient @Nullable OnAir show;
     private transient @Nullable LiveView shown;
     private transient Function<@Nullable LiveView, @Nullable IncidentView> instead =
             view -> view == null ? null : view.incident();
-    private transient @Nullable IncidentView page;
     private final transient Runnable keysBack;
     private boolean writing;
     private transient @Nullable Command over;
@@ -72,8 +68,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
                 .filled();
         setLayout(cards);
         rows = new LivePanel(appearance, this::written, keysBack);
-        incident = new LazyCard<>(
-                appearance, IncidentPanel::new, IncidentPanel::show, (page, a) -> page.wear(a, incidentScale()));
+        incident = new IncidentCard(appearance);
         announcements = new AnnouncementCard(appearance, keysBack, this::refresh);
         empty = new LazyCard<>(appearance, a -> new EmptyShow(a, ways), EmptyShow::show, EmptyShow::wear);
         underSky = new UnderSky(rows);
@@ -297,7 +292,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
             showIncident(now);
             return;
         }
-        page = null;
+        incident.leave();
         if (view == null) {
             turnTo(EMPTY);
         } else {
@@ -321,15 +316,10 @@ public final class LivePlace extends JPanel implements PlaceScreen {
 
     /** Shows the incident page, from its first words if it was not shown already. */
     public void showIncident(IncidentView now) {
-        boolean begins = page == null;
-        page = now;
-        if (begins) {
-            word.clear();
-        }
-        incident.show(new IncidentPanel.Shown(now, word.right()));
+        boolean begins = incident.show(now);
         turnTo(announcements.isOpen() ? ANNOUNCEMENTS : INCIDENT);
         if (begins) {
-            incident.ifMade(IncidentPanel::begin);
+            incident.begin();
         }
     }
 
@@ -339,11 +329,11 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     }
 
     public boolean inIncident() {
-        return page != null;
+        return incident.isOpen();
     }
 
     public boolean hasShow() {
-        return card.equals(ROWS) || (announcements.isOpen() && page == null);
+        return card.equals(ROWS) || (announcements.isOpen() && !inIncident());
     }
 
     /**
@@ -352,27 +342,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
      * @return true if it completed the word
      */
     public boolean pressInIncident(KeyEvent event) {
-        switch (event.getKeyCode()) {
-            case KeyEvent.VK_SPACE, KeyEvent.VK_PAGE_DOWN, KeyEvent.VK_RIGHT, KeyEvent.VK_DOWN -> move(1);
-            case KeyEvent.VK_BACK_SPACE, KeyEvent.VK_PAGE_UP, KeyEvent.VK_LEFT, KeyEvent.VK_UP -> move(-1);
-            default -> {
-                return type(event.getKeyChar());
-            }
-        }
-        return false;
-    }
-
-    private void move(int by) {
-        incident.ifMade(shown -> shown.move(by));
-    }
-
-    private boolean type(char letter) {
-        boolean complete = letter != KeyEvent.CHAR_UNDEFINED && !Character.isISOControl(letter) && word.type(letter);
-        IncidentView now = page;
-        if (now != null) {
-            incident.show(new IncidentPanel.Shown(now, word.right()));
-        }
-        return complete;
+        return incident.press(event);
     }
 
     @Override
@@ -382,16 +352,6 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         announcements.wear(appearance);
         incident.wear(appearance);
         empty.wear(appearance);
-    }
-
-    private double incidentScale() {
-        return Math.max(0.5, Math.min(getWidth() / 1280.0, getHeight() / 700.0));
-    }
-
-    @Override
-    public void doLayout() {
-        super.doLayout();
-        incident.ifMade(page -> page.rescale(incidentScale()));
     }
 
     private void turnTo(String next) {
