@@ -37,7 +37,10 @@ final class GuidedLeg implements Leg {
     private static final double LINE_S = 5;
 
     private static final double HEADING_S = 1.5;
-    private static final double MOST_OFF_RAD = Math.toRadians(20);
+    private static final double MOST_OFF_RAD = Math.toRadians(35);
+    /** Share of the gentle bank that its approach leaves for the turn on to it. */
+    private static final double EASY = 0.75;
+
     private static final double GENTLE_TAN = Math.tan(Math.toRadians(40));
 
     private final Forces forces;
@@ -146,7 +149,12 @@ final class GuidedLeg implements Leg {
         double way = from.direction().x() >= 0 ? 1 : -1;
         double line = way > 0 ? 0 : Math.PI;
         double off = Math.atan2(Math.sin(y[4] - line), Math.cos(y[4] - line));
-        double wantedOff = -way * Math.atan((y[1] - aim.awayM()) / (v * LINE_S));
+        double asideM = y[1] - aim.awayM();
+        // As steeply as a gentle bank still turns on to it, and slower and slower near it.
+        double radiusM = v * v / (Units.G_MPS2 * GENTLE_TAN * EASY);
+        double turnsOff = Math.acos(Math.max(1 - Math.abs(asideM) / radiusM, 0));
+        double settles = Math.atan(Math.abs(asideM) / (v * LINE_S));
+        double wantedOff = -way * Math.copySign(Math.min(turnsOff, settles), asideM);
         double capped = Math.min(Math.max(wantedOff, -MOST_OFF_RAD), MOST_OFF_RAD);
         double rate = (capped - off) / HEADING_S;
         double tan = rate * v / Units.G_MPS2;
