@@ -2,6 +2,7 @@ package crowdline.arrange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.FlightFinding;
 import crowdline.flight.Predictor;
@@ -193,5 +194,19 @@ class ShowArrangingTest {
         assertThat(asked.get(2).elements())
                 .filteredOn(e -> e instanceof Element.Arc)
                 .hasSize(2);
+    }
+
+    @ParameterizedTest
+    @MethodSource("flying")
+    void aPassOfHalfAMinuteIsHardlyFasterAtItsEnd(String kind) {
+        Act act = made(empty(), kind, "low pass (30 s)").act();
+        Show show = made(empty(), kind, "low pass (30 s)").show();
+        FigureFlight pass = new Predictor(show, CATALOGUE, act, act.variants().get(0))
+                .predict().figures().stream()
+                        .filter(f -> f.name().equals("low pass"))
+                        .findFirst()
+                        .orElseThrow();
+
+        assertThat(pass.greatestMps()).isLessThan(1.15 * pass.entryMps());
     }
 }
