@@ -112,6 +112,11 @@ public final class FigureTrial {
         return along / Units.G_MPS2;
     }
 
+    /** How soon it slows down in level flight with the power off, m/s². */
+    public double slowsMps2(double speedMps, double heightM) {
+        return -forces.alongMps2(heightM, speedMps, 1, 0, 0, Units.G_MPS2, 0, 0);
+    }
+
     /**
      * Flies what the catalogue has as the aircraft would: with the power it takes, and only where wing and airframe carry
      * it.

@@ -4,6 +4,7 @@ import crowdline.flight.body.FlightState;
 import crowdline.flight.body.Vec;
 import crowdline.measure.Units;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -25,6 +26,10 @@ final class Choosing {
     private static final double[] ELSEWHERE = {-0.75, -0.4, 0.4, 0.75};
     /** What a metre away from where it would be best seen is worth, seconds. */
     private static final double OFF_S_PER_M = 0.03;
+    /** What a metre further from the crowd than the display line is worth, seconds. */
+    private static final double FAR_OUT_S_PER_M = 0.15;
+    /** Further out than wanted by this it is a choice to begin there, metres. */
+    private static final double AS_FAR_OUT_M = 30;
     /** What a metre beyond the area is worth, seconds. */
     private static final double OUTSIDE_S_PER_M = 0.2;
 
@@ -74,7 +79,15 @@ final class Choosing {
     /** For each figure where and which way it is to begin; a choice without one for what is not flown. */
     List<Choice> chosen(List<Wish> wishes) {
         lookAhead(wishes);
-        return wishes.isEmpty() ? List.of() : best(beginnings(wishes.get(0)), wishes.subList(1, wishes.size()));
+        int timed = 0;
+        while (timed < wishes.size() && isOnlyTimed(wishes.get(timed))) {
+            timed++;
+        }
+        return timed == wishes.size()
+                ? Collections.nCopies(timed, new Choice(null))
+                : best(
+                        beginnings(wishes.subList(0, timed), wishes.get(timed)),
+                        wishes.subList(timed + 1, wishes.size()));
     }
 
     /**
@@ -113,21 +126,31 @@ final class Choosing {
                 .toList();
     }
 
-    private List<Branch> beginnings(Wish wish) {
+    /** Whether nothing is flown in it and the aircraft is in the air. */
+    private boolean isOnlyTimed(Wish wish) {
+        return wish.role() == Wish.Role.FIGURE && !ground.isShown(wish);
+    }
+
+    /** @param before what is only timed before it, which says at most where it comes from */
+    private List<Branch> beginnings(List<Wish> before, Wish wish) {
+        Branch timed = null;
+        Boolean told = null;
+        for (Wish wait : before) {
+            timed = new Branch(timed, new Choice(null), ground.comingIn(true, 0), 0, false);
+            told = told == null ? wait.toRight() : told;
+        }
+        if (wish.role() == Wish.Role.TAKE_OFF) {
+            boolean toRight = ground.overGround(wish, true);
+            return List.of(new Branch(timed, new Choice(null), ground.airborne(toRight, 0), 0, false));
+        }
         List<Branch> found = new ArrayList<>();
-        boolean takesOff = wish.role() == Wish.Role.TAKE_OFF;
-        for (boolean toRight : takesOff ? List.of(ground.overGround(wish, true)) : ways(wish, wish.toRight())) {
-            if (!ground.isShown(wish) || wish.role() != Wish.Role.FIGURE) {
-                found.add(new Branch(
-                        null,
-                        new Choice(null),
-                        takesOff ? ground.airborne(toRight, 0) : ground.comingIn(toRight, 0),
-                        0,
-                        false));
+        for (boolean toRight : ways(wish, wish.toRight() == null ? told : wish.toRight())) {
+            if (wish.role() != Wish.Role.FIGURE) {
+                found.add(new Branch(timed, new Choice(null), ground.comingIn(toRight, 0), 0, false));
                 continue;
             }
             for (Entry entry : entries(wish, toRight, null)) {
-                found.add(new Branch(null, new Choice(entry), leaving(wish, entry), off(wish, entry), false));
+                found.add(new Branch(timed, new Choice(entry), leaving(wish, entry), off(wish, entry), false));
             }
         }
         return found;
@@ -144,7 +167,7 @@ final class Choosing {
         List<Branch> found = new ArrayList<>();
         for (boolean toRight : ways(wish, told)) {
             for (Entry entry : entries(wish, toRight, branch.at())) {
-                Joining.Estimate way = ground.joining.estimate(branch.at(), entry);
+                Estimating.Estimate way = ground.joining.estimating.estimate(branch.at(), entry);
                 double beyond = ground.area.halfGiven() ? Math.max(way.reachM() - ground.area.halfM(), 0) : 0;
                 double cost = branch.cost()
                         + way.seconds()
@@ -183,8 +206,11 @@ final class Choosing {
             if (at != null && at.toRight() == toRight) {
                 Entry here = entry(at.place().x(), height, m);
                 entries.add(here);
-                double aheadM = ground.joining.needM(at, here);
-                if (ground.joining.sinks() && aheadM > 0) {
+                if (at.place().y() > here.awayM() + AS_FAR_OUT_M) {
+                    entries.add(here.away(at.place().y()));
+                }
+                double aheadM = ground.joining.straight.needM(at, here);
+                if (aheadM > 0) {
                     entries.add(here.at(here.alongM() + here.way() * aheadM));
                 }
             }
@@ -211,15 +237,20 @@ final class Choosing {
         double left = entry.alongM() + m.leftM();
         double right = entry.alongM() + m.rightM();
         double outside = Math.max(-left - ground.area.halfM(), 0) + Math.max(right - ground.area.halfM(), 0);
+        double farOut = entry.awayM() - Math.max(-m.nearM(), 0) - 0.15 * ground.area.spreadM();
+        double outsideS = ground.area.halfGiven() ? OUTSIDE_S_PER_M : OFF_S_PER_M;
         double open = m.closes() ? 0 : OPEN_S;
-        return OFF_S_PER_M * Math.max(from - free, 0) + OUTSIDE_S_PER_M * outside + open;
+        return OFF_S_PER_M * Math.max(from - free, 0)
+                + FAR_OUT_S_PER_M * Math.max(farOut, 0)
+                + outsideS * outside
+                + open;
     }
 
     /** Where a figure leaves the aircraft, by how it was measured. */
     private FlightState leaving(Wish wish, Entry entry) {
         FlightState end = ground.measured(wish, entry.toRight()).end();
         double up = entry.heightM() - ground.area.baseM() - Ground.MARGIN_M;
-        Vec place = end.place().plus(new Vec(entry.alongM(), -end.place().y(), up));
+        Vec place = end.place().plus(new Vec(entry.alongM(), entry.awayM(), up));
         return new FlightState(0, place, end.speedMps(), end.direction(), end.up());
     }
 }

@@ -32,6 +32,11 @@ record Entry(
         return new Entry(otherM, awayM, heightM, mps, slowestMps, fastestMps, toRight);
     }
 
+    /** The same further from the crowd or nearer. */
+    Entry away(double otherM) {
+        return new Entry(alongM, otherM, heightM, mps, slowestMps, fastestMps, toRight);
+    }
+
     /** With speeds that do, as shares of the one wanted. */
     Entry within(double slowest, double fastest) {
         return new Entry(alongM, awayM, heightM, mps, slowest * mps, fastest * mps, toRight);

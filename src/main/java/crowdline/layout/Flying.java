@@ -44,6 +44,7 @@ final class Flying {
     private static final double SHARE_OF_NEVER_EXCEED = 0.92;
 
     private final Ground ground;
+    private final @Nullable Entry first;
     private final double raisedM;
     private final List<Piece> pieces = new ArrayList<>();
     private final List<LaidOut.Finding> findings = new ArrayList<>();
@@ -51,9 +52,13 @@ final class Flying {
     private @Nullable FlightState at;
     private @Nullable Wish turnBack;
 
-    /** @param raisedM how much higher than chosen everything is flown, metres */
-    Flying(Ground ground, double raisedM) {
+    /**
+     * @param first where the first figure that is flown is to begin; null if none is
+     * @param raisedM how much higher than chosen everything is flown, metres
+     */
+    Flying(Ground ground, @Nullable Entry first, double raisedM) {
         this.ground = ground;
+        this.first = first;
         this.raisedM = raisedM;
     }
 
@@ -66,6 +71,16 @@ final class Flying {
     /** Whether it only turns round before the next figure. */
     boolean isTurningBack() {
         return turnBack != null;
+    }
+
+    /** Rolls upright before the next figure, which begins so. */
+    void rollUpright() {
+        FlightState now = at;
+        Piece roll = now != null && now.upsideDown() ? ground.joining.upright(now) : null;
+        if (roll != null) {
+            pieces.add(roll);
+            at = roll.to();
+        }
     }
 
     void fly(Wish wish, @Nullable Entry to) {
@@ -336,11 +351,13 @@ final class Flying {
 
     private FlightState start(Wish wish) {
         FlightState now = at;
-        if (now == null) {
+        if (now == null && first != null) {
+            now = runIn(first);
+        } else if (now == null) {
             now = written(ground.comingIn(wish.toRight() == null || wish.toRight(), raisedM));
             begin(now);
-            at = now;
         }
+        at = now;
         return now;
     }
 

@@ -5,6 +5,7 @@ import crowdline.flight.body.FlightState;
 import crowdline.measure.Units;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * Lays out an act. First it chooses for each figure which way and where it is flown, by estimates of what the ways
@@ -69,10 +70,18 @@ public final class Layout {
     }
 
     private LaidOut flown(List<Wish> wishes, Choosing choosing, List<Choosing.Choice> choices, double raisedM) {
-        Flying flying = new Flying(ground, raisedM);
+        Entry first = choices.stream()
+                .map(Choosing.Choice::entry)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(null);
+        Flying flying = new Flying(ground, first == null ? null : first.raised(raisedM), raisedM);
         for (int i = 0; i < wishes.size(); i++) {
-            FlightState at = flying.at();
             Entry entry = choices.get(i).entry();
+            if (entry != null) {
+                flying.rollUpright();
+            }
+            FlightState at = flying.at();
             if (entry != null && at != null) {
                 // It is not quite where it was thought to be by now.
                 entry = choosing.chosen(wishes.subList(i, wishes.size()), at, flying.isTurningBack())

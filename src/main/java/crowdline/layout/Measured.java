@@ -20,8 +20,8 @@ import org.jspecify.annotations.Nullable;
  * @param nearM how far towards the crowd of its beginning, 0 or below
  * @param downM how far below its beginning, 0 or below
  * @param upM how far above, 0 or above
- * @param end where it leaves the aircraft, beginning at nothing
- * @param seconds how long it takes
+ * @param end where it leaves the aircraft, the right way up again, beginning at nothing
+ * @param seconds how long it takes until then
  * @param closes false where a loop ends further on than it began
  * @param lack why it cannot be flown, or null
  */
@@ -129,6 +129,8 @@ record Measured(
         FlightState from = FlightState.along(new Vec(0, 0, heightM), mps, toRight);
         FigureTrial.Outcome out = wish.flown(trial, from);
         FigureTrial.Box box = out.box();
+        FlightState end =
+                out.end().upsideDown() ? trial.fly(Joining.UPRIGHT, out.end()).end() : out.end();
         return new Measured(
                 mps,
                 0.97 * mps,
@@ -139,8 +141,8 @@ record Measured(
                 box.nearestM(),
                 box.lowestM() - heightM,
                 box.highestM() - heightM,
-                out.end(),
-                out.seconds(),
+                end,
+                end.tS(),
                 out.closes(),
                 out.lack());
     }

@@ -123,6 +123,23 @@ class RandomListsTest {
     }
 
     @Test
+    void hardlyAnyWayComesRoundTwice() {
+        int ways = 0;
+        int twice = 0;
+        for (LaidOut act : acts) {
+            int turns = 0;
+            boolean on = false;
+            for (Piece piece : act.pieces()) {
+                turns = piece.isTransit() ? turns + (piece.transit() == Transit.TURNS_BACK ? 1 : 0) : 0;
+                ways += piece.isTransit() && !on ? 1 : 0;
+                twice += turns == 2 ? 1 : 0;
+                on = piece.isTransit();
+            }
+        }
+        assertThat(twice).isLessThan(ways / 7);
+    }
+
+    @Test
     void theSameListIsLaidOutTheSame() {
         for (int i = 0; i < RandomLists.kinds().size(); i++) {
             assertThat(cases.get(i).laid()).isEqualTo(acts.get(i));

@@ -1,0 +1,98 @@
+package crowdline.layout;
+
+import crowdline.flight.FigureTrial;
+import crowdline.flight.body.FlightState;
+import crowdline.measure.Units;
+
+/**
+ * How the last stretch before a beginning is flown: speed that the engine alone does not give is dived for, and what is
+ * slower than it turns well is slowed down to.
+ */
+final class Leading {
+    /** Slope of a dive for speed, as a tangent. */
+    private static final double DIVE = 0.2;
+    /** Height for speed, with what drag takes. */
+    private static final double DIVE_LOSS = 1.3;
+    /** It turns well from so many stalling speeds on. */
+    private static final double TURNS_STALLS = 1.6;
+    /** Speeds to climb at, from the best one to the one that is wanted in the end. */
+    private static final double[] CLIMBS_AT = {0, 0.5, 1};
+    /** Of the greatest level speed, what is reached in good time. */
+    private static final double GOOD_TIME = 0.92;
+
+    private final FigureTrial trial;
+    private final Climbing climbing;
+    private final Straight straight;
+
+    Leading(FigureTrial trial, Climbing climbing, Straight straight) {
+        this.trial = trial;
+        this.climbing = climbing;
+        this.straight = straight;
+    }
+
+    /** How the last stretch is flown: from where, how high and how fast it begins. */
+    record Lead(Entry from, boolean separate) {}
+
+    Lead lead(Entry to, FlightState at) {
+        if (climbing.sinks()) {
+            return new Lead(to, false);
+        }
+        double comes = comesMps(to, at);
+        if (comes < to.slowestMps()) {
+            double high = diveM(to, comes);
+            double from = to.alongM() - to.way() * (high / DIVE + 2 * comes);
+            return new Lead(
+                    Entry.anyhow(from, to.awayM(), to.heightM() + high, comes, to.toRight())
+                            .within(0.9, 1.25),
+                    true);
+        }
+        if (comes > to.fastestMps()) {
+            double slowM = straight.slowM(comes, to) + 2 * comes;
+            double from = to.alongM() - to.way() * slowM;
+            return new Lead(
+                    Entry.anyhow(from, to.awayM(), to.heightM(), comes, to.toRight())
+                            .within(0, 1.3),
+                    true);
+        }
+        return new Lead(
+                new Entry(to.alongM(), to.awayM(), to.heightM(), comes, to.slowestMps(), to.fastestMps(), to.toRight()),
+                false);
+    }
+
+    /** How fast it comes round: so that height and speed are soonest had, and no slower than it turns well. */
+    private double comesMps(Entry to, FlightState at) {
+        double level = GOOD_TIME * climbing.mostLevelMps();
+        double turns = Math.min(TURNS_STALLS * trial.stallMps(to.heightM()), level);
+        double direct = Math.max(Math.min(to.mps(), level), Math.min(turns, at.speedMps()));
+        if (to.heightM() - at.place().z() <= 30) {
+            return direct;
+        }
+        double slow = Math.min(climbing.bestMps(), level);
+        double best = slow;
+        double soonest = Double.POSITIVE_INFINITY;
+        for (double share : CLIMBS_AT) {
+            double mps = slow + share * (direct - slow);
+            double seconds = climbS(to, at, mps);
+            if (seconds < soonest) {
+                soonest = seconds;
+                best = mps;
+            }
+        }
+        return best;
+    }
+
+    /** About how long it takes to have the height and the speed of a beginning, climbing at a speed, seconds. */
+    private double climbS(Entry to, FlightState at, double mps) {
+        double high = mps < to.slowestMps() ? diveM(to, mps) : 0;
+        double up = to.heightM() + high - at.place().z();
+        double energyM = up + (mps * mps - at.speedMps() * at.speedMps()) / (2 * Units.G_MPS2);
+        double rate = Math.max(trial.climbs(mps, to.heightM()), Straight.LEAST_CLIMB) * mps;
+        return Math.max(energyM, 0) / rate + high / DIVE / mps;
+    }
+
+    /** How much higher a dive begins that gives the speed of a beginning, metres. */
+    private static double diveM(Entry to, double mps) {
+        double speed = (to.slowestMps() + Math.min(to.mps(), to.fastestMps())) / 2;
+        return DIVE_LOSS * (speed * speed - mps * mps) / (2 * Units.G_MPS2);
+    }
+}

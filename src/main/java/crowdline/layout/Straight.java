@@ -1,0 +1,81 @@
+package crowdline.layout;
+
+import crowdline.flight.FigureTrial;
+import crowdline.flight.body.FlightState;
+import crowdline.measure.Units;
+
+/** How long a straight line it takes to have what a beginning wants, and how wide a turn is. */
+final class Straight {
+    /** The least slope that height is won with, as a sine: more slowly nobody waits for it. */
+    static final double LEAST_CLIMB = 0.03;
+    /** Metres flown for a metre of height, where there is power for any slope. */
+    private static final double STEEPEST = 4;
+    /** It comes nearer to a height by a factor of e in so many seconds, as runs are flown, and bends for it and back. */
+    private static final double HEIGHT_S = 5;
+
+    private static final double BENDS_S = 2.5;
+    /** Metres flown for a metre further from the crowd, and the seconds it takes to bank there and back. */
+    private static final double ASIDE = 1.7;
+
+    private static final double ASIDE_S = 5;
+    private static final double STEEPEST_BANK_DEG = 72;
+    /** It slows down by this at least, m/s²: with what brakes it has. */
+    private static final double LEAST_SLOWING_MPS2 = 0.5;
+
+    private final FigureTrial trial;
+    private final boolean sinks;
+
+    Straight(FigureTrial trial, boolean sinks) {
+        this.trial = trial;
+        this.sinks = sinks;
+    }
+
+    /** How long a straight line the change of height and speed takes, metres. */
+    double needM(FlightState at, Entry to) {
+        double asideM = Fit.isOff(at, to) ? ASIDE * Math.abs(at.place().y() - to.awayM()) + at.speedMps() * ASIDE_S : 0;
+        return Math.max(asideM, sinks ? Gliding.needM(at.speedMps(), to) : heightM(at, to));
+    }
+
+    /** How long a straight line the change of height and speed takes with an engine, metres. */
+    double heightM(FlightState at, Entry to) {
+        double up = to.heightM() - at.place().z();
+        double v = at.speedMps();
+        double then = Math.max(to.slowestMps(), Math.min(v, to.fastestMps()));
+        // Height and speed together are won by the power to spare, whichever of them is short.
+        double low = up > Fit.LEVEL_M ? up : 0;
+        double energyM = low + (then * then - v * v) / (2 * Units.G_MPS2);
+        boolean isShort = low > 0 || then > v;
+        double won = isShort
+                ? Math.max(energyM / Math.max(trial.climbs((v + then) / 2, to.heightM()), LEAST_CLIMB), low * STEEPEST)
+                : 0;
+        double dive = up < -Fit.HIGH_M ? -up * 3 : 0;
+        double settled =
+                up > Fit.LEVEL_M ? settledM(v, up / Fit.LEVEL_M) : up < -Fit.HIGH_M ? settledM(v, -up / Fit.HIGH_M) : 0;
+        double slow = then < v ? slowM(v, to) : 0;
+        return Math.min(Math.max(Math.max(won, settled), Math.max(dive, slow)), 6_000);
+    }
+
+    /** How far it flies until it has come so many times nearer to a height. */
+    private static double settledM(double mps, double times) {
+        return mps * (HEIGHT_S * Math.log(times) + BENDS_S);
+    }
+
+    /** How long a straight line it takes to slow down to a beginning, metres. */
+    double slowM(double mps, Entry to) {
+        double least = Math.min(mps, to.mps());
+        double slowing = Math.max(trial.slowsMps2((mps + least) / 2, to.heightM()), LEAST_SLOWING_MPS2);
+        return (mps * mps - least * least) / (2 * slowing);
+    }
+
+    double bankDeg() {
+        return Math.rint(Math.min(trial.airframe().usual().turnBankDeg(), STEEPEST_BANK_DEG));
+    }
+
+    double radiusM(FlightState at, Entry to) {
+        double v = Math.max(at.speedMps(), to.mps());
+        double stall = trial.stallMps(at.place().z());
+        double lift = Math.max(0.75 * v * v / (stall * stall), 1.05);
+        double tan = Math.min(Math.tan(Math.toRadians(bankDeg())), Math.sqrt(lift * lift - 1));
+        return v * v / (Units.G_MPS2 * tan);
+    }
+}
