@@ -19,12 +19,13 @@ import crowdline.show.figure.RemarkKind;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** What was flown and said, against the plan. */
 final class DebriefPages {
     private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
     /** Where each column of the figures ends, as a share of the width; the name takes what is between the first and these. */
-    private static final double[] ENDS = {0.09, 0.18, 0.28, 0.63, 0.73, 0.83, 1};
+    private static final double[] ENDS = {0.085, 0.165, 0.265, 0.65, 0.745, 0.84, 1};
 
     private final Debrief debrief;
     private final Wanted.Flown flown;
@@ -59,10 +60,7 @@ final class DebriefPages {
         if (debrief.changes().isEmpty()) {
             flow.text("change", "Nothing stands out.", type.words());
         }
-        for (String change : debrief.changes()) {
-            flow.gap(type.pt(3));
-            flow.row(new Cell("change", 0, flow.room().width(), change, type.words()).with(Sign.BOX));
-        }
+        changes();
         if (!debrief.day().duties().isEmpty()) {
             section("Duties of the day", 0);
             debrief.day().duties().forEach(this::duty);
@@ -81,6 +79,31 @@ final class DebriefPages {
         }
         flow.gap(type.pt(12));
         flow.text("known", DebriefSheet.KNOWN, type.small());
+    }
+
+    /** What is to change in an act stands under its name, said once. */
+    private void changes() {
+        String act = "";
+        for (String change : debrief.changes()) {
+            String of = debrief.runs().stream()
+                    .map(Run::title)
+                    .filter(title -> change.startsWith(title + ": "))
+                    .findFirst()
+                    .orElse("");
+            if (!of.equals(act) && !of.isEmpty()) {
+                flow.gap(type.pt(6));
+                flow.keep(2 * type.words().leadingPt());
+                flow.text("act", of, type.strongWords());
+            }
+            act = of;
+            flow.gap(type.pt(3));
+            String words = of.isEmpty() ? change : change.substring(of.length() + 2);
+            flow.row(new Cell("change", 0, flow.room().width(), capital(words), type.words()).with(Sign.BOX));
+        }
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.UK) + words.substring(1);
     }
 
     private void section(String name, int level) {
@@ -104,11 +127,15 @@ final class DebriefPages {
                         + DebriefSheet.total(run),
                 type.words());
         flow.gap(type.pt(6));
-        row("head", type.label(), "planned", "began", "late", "figure", "planned", "flown", "differs", false);
-        flow.rule(Type.ACCENT, 0.8);
+        figureHead();
         for (FigureRun figure : run.figures()) {
+            Cell[] cells = figure(figure);
+            if (flow.leftPt() < type.pt(2) + flow.height(cells)) {
+                flow.freshPage();
+                figureHead();
+            }
             flow.gap(type.pt(2));
-            figure(figure);
+            flow.row(cells);
         }
         run.offPlan()
                 .forEach(o -> flow.text(
@@ -123,23 +150,34 @@ final class DebriefPages {
                 .forEach(this::remark);
     }
 
-    private void figure(FigureRun figure) {
+    private void figureHead() {
+        flow.row(cells(
+                "head", type.label(), "planned", "began", "late", "figure", "planned", "flown", "differs", false));
+        flow.rule(Type.ACCENT, 0.8);
+    }
+
+    /** What was flown stands out from what was not. */
+    private Cell[] figure(FigureRun figure) {
         String fate = DebriefSheet.word(figure.fate());
-        String differs = (figure.measured() ? DebriefSheet.signed(figure.longerS()) : "") + DebriefSheet.how(figure);
-        row(
+        String differs = (figure.measured() ? signed(figure.longerS()) : "") + DebriefSheet.how(figure);
+        return cells(
                 "figure " + figure.figureId(),
                 type.words(),
                 DebriefSheet.minutes(figure.plannedStartS()),
                 DebriefSheet.minutes(figure.startS()),
-                DebriefSheet.signed(figure.lateS()),
+                signed(figure.lateS()),
                 figure.name() + (fate.isEmpty() ? "" : " (" + fate + ")"),
                 DebriefSheet.tenths(figure.plannedS()),
                 DebriefSheet.tenths(figure.flownS()),
                 differs.strip(),
-                true);
+                figure.startS() != null);
     }
 
-    private void row(
+    private static String signed(@Nullable Double seconds) {
+        return DebriefSheet.signed(seconds).replace('-', '−');
+    }
+
+    private Cell[] cells(
             String name,
             Style style,
             String plannedAt,
@@ -161,7 +199,7 @@ final class DebriefPages {
                     name, from + (isName ? 12 : 2), (ENDS[i] * width) - from - (isName ? 14 : 4), words[i], own);
             cells[i] = isName ? cell : cell.ending();
         }
-        flow.row(cells);
+        return cells;
     }
 
     private void duty(DutyRun duty) {

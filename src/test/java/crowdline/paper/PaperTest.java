@@ -225,7 +225,10 @@ class PaperTest {
                 List.of(),
                 List.of(new Announced.Page("lost", PaperShows.HEBREW, 3, 60.0, List.of(PaperShows.LONG_NAME))),
                 List.of(),
-                List.of("Change this. " + PaperShows.LONG_NAME),
+                List.of(
+                        "Change this. " + PaperShows.LONG_NAME,
+                        PaperShows.LONG_WORD + ": loop took 3 s longer",
+                        PaperShows.LONG_WORD + ": spin was dropped"),
                 DayRun.NONE);
         Show show = PaperShows.withATransit();
         Wanted wanted = new Wanted(
@@ -241,6 +244,15 @@ class PaperTest {
         assertThat(wrongOn(SheetKind.DEBRIEF, told)).isEmpty();
         assertThat(wrongOn(SheetKind.QUESTIONS, asked)).isEmpty();
         assertThat(said(blocks(told), "figure SWAPPED")).contains("(swapped)", "byclockheld77s");
+        assertThat(blocks(told).stream()
+                        .filter(b -> b.name().equals("head"))
+                        .filter(b -> said(List.of(b), "head").equals("differs")))
+                .as("every page of the table has its head")
+                .hasSizeGreaterThan(1);
+        assertThat(said(blocks(told), "change")).startsWith("Changethis.").endsWith("Looptook3slongerSpinwasdropped");
+        assertThat(said(blocks(told), "act"))
+                .as("an act is named once for all that is to change in it")
+                .isEqualTo(PaperShows.LONG_WORD);
         assertThat(said(blocks(told), "announcement")).contains("shown12:00:00,readout12:00:00");
         assertThat(said(blocks(asked), "question")).contains("betweenthefigures");
     }
