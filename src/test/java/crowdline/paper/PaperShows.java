@@ -1,6 +1,10 @@
 package crowdline.paper;
 
 import crowdline.flight.Workers;
+import crowdline.live.debrief.DayRun;
+import crowdline.live.debrief.Debrief;
+import crowdline.live.event.Source;
+import crowdline.live.state.Announced;
 import crowdline.loaded.LoadedShow;
 import crowdline.measure.Measures;
 import crowdline.show.Act;
@@ -124,5 +128,31 @@ final class PaperShows {
 
     static Wanted wanted(Show show, boolean large) {
         return new Wanted(loaded(show), show.acts(), act -> act.variants().get(0), false, large, null, Measures.USUAL);
+    }
+
+    /** A debrief with every fate there is, and names of any length. */
+    static Debrief debrief() {
+        List<Debrief.FigureRun> figures = new ArrayList<>();
+        List<Debrief.RemarkRun> remarks = new ArrayList<>();
+        for (Debrief.Fate fate : Debrief.Fate.values()) {
+            figures.add(new Debrief.FigureRun(
+                    fate.name(), LONG_NAME.substring(0, 400), fate, 1.0, 1234.5, 1.0, 999.9, 77, Source.CLOCK, true));
+            figures.add(new Debrief.FigureRun("n" + fate, "loop", fate, null, null, null, null, 0, null, false));
+        }
+        for (Debrief.Told told : Debrief.Told.values()) {
+            remarks.add(new Debrief.RemarkRun(told.name(), RemarkKind.DUTY, LONG_WORD, null, told, false, 12.0));
+        }
+        return new Debrief(
+                HEBREW,
+                List.of(new Debrief.Run("a", LONG_WORD, "full", 2, 0, null, 600.0, figures, List.of(), remarks)),
+                remarks,
+                List.of(),
+                List.of(new Announced.Page("lost", HEBREW, 3, 60.0, List.of(LONG_NAME))),
+                List.of(),
+                List.of(
+                        "Change this. " + LONG_NAME,
+                        LONG_WORD + ": loop took 3 s longer",
+                        LONG_WORD + ": spin was dropped"),
+                DayRun.NONE);
     }
 }

@@ -3,10 +3,7 @@ package crowdline.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import crowdline.live.debrief.DayRun;
 import crowdline.live.debrief.Debrief;
-import crowdline.live.event.Source;
-import crowdline.live.state.Announced;
 import crowdline.loaded.ActPlans;
 import crowdline.loaded.ShowLookup;
 import crowdline.measure.Measures;
@@ -24,7 +21,6 @@ import crowdline.show.Show;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkForm;
-import crowdline.show.figure.RemarkKind;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -197,39 +193,7 @@ class PaperTest {
     /** A debrief with every fate there is, and names of any length. */
     @Test
     void aDebriefAndQuestionsAreLaidOutAsWell() throws NothingOnPaper {
-        List<Debrief.FigureRun> figures = new ArrayList<>();
-        List<Debrief.RemarkRun> remarks = new ArrayList<>();
-        for (Debrief.Fate fate : Debrief.Fate.values()) {
-            figures.add(new Debrief.FigureRun(
-                    fate.name(),
-                    PaperShows.LONG_NAME.substring(0, 400),
-                    fate,
-                    1.0,
-                    1234.5,
-                    1.0,
-                    999.9,
-                    77,
-                    Source.CLOCK,
-                    true));
-            figures.add(new Debrief.FigureRun("n" + fate, "loop", fate, null, null, null, null, 0, null, false));
-        }
-        for (Debrief.Told told : Debrief.Told.values()) {
-            remarks.add(
-                    new Debrief.RemarkRun(told.name(), RemarkKind.DUTY, PaperShows.LONG_WORD, null, told, false, 12.0));
-        }
-        Debrief debrief = new Debrief(
-                PaperShows.HEBREW,
-                List.of(new Debrief.Run(
-                        "a", PaperShows.LONG_WORD, "full", 2, 0, null, 600.0, figures, List.of(), remarks)),
-                remarks,
-                List.of(),
-                List.of(new Announced.Page("lost", PaperShows.HEBREW, 3, 60.0, List.of(PaperShows.LONG_NAME))),
-                List.of(),
-                List.of(
-                        "Change this. " + PaperShows.LONG_NAME,
-                        PaperShows.LONG_WORD + ": loop took 3 s longer",
-                        PaperShows.LONG_WORD + ": spin was dropped"),
-                DayRun.NONE);
+        Debrief debrief = PaperShows.debrief();
         Show show = PaperShows.withATransit();
         Wanted wanted = new Wanted(
                 PaperShows.loaded(show),
