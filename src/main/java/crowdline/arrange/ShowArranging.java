@@ -122,19 +122,6 @@ public final class ShowArranging {
         }
         List<Act> acts = new ArrayList<>(show.acts());
         acts.add(act);
-        return new Show(
-                show.title(),
-                show.date(),
-                show.venue(),
-                show.air(),
-                aircrafts,
-                performers,
-                acts,
-                show.remarks(),
-                show.figures(),
-                show.terms(),
-                show.sayAs(),
-                show.incident(),
-                show.announcements());
+        return show.withAircraft(aircrafts).withPerformers(performers).withActs(acts, show.remarks());
     }
 }

@@ -34,6 +34,7 @@ import org.jspecify.annotations.Nullable;
  * @param sayAs how to say names and words: as written, as spoken
  * @param incident the organiser's words for when something goes wrong, or null if there are none yet
  * @param announcements the organiser's words for other occasions that nobody can plan
+ * @param gaps what the gaps between acts are filled with
  */
 public record Show(
         String title,
@@ -48,7 +49,8 @@ public record Show(
         List<Term> terms,
         Map<String, String> sayAs,
         @Nullable Incident incident,
-        List<Announcement> announcements) {
+        List<Announcement> announcements,
+        Gaps gaps) {
 
     /** An act so much earlier by the clock than the one before it is after midnight; half a day tells it from a slip. */
     private static final Duration PAST_MIDNIGHT = Duration.ofHours(12);
@@ -103,6 +105,38 @@ public record Show(
         announcements = List.copyOf(announcements);
     }
 
+    /** A show that says nothing of the gaps between its acts. */
+    public Show(
+            String title,
+            LocalDate date,
+            Venue venue,
+            DayAir air,
+            List<Aircraft> airframes,
+            List<Performer> performers,
+            List<Act> acts,
+            List<Remark> remarks,
+            List<CatalogueEntry> figures,
+            List<Term> terms,
+            Map<String, String> sayAs,
+            @Nullable Incident incident,
+            List<Announcement> announcements) {
+        this(
+                title,
+                date,
+                venue,
+                air,
+                airframes,
+                performers,
+                acts,
+                remarks,
+                figures,
+                terms,
+                sayAs,
+                incident,
+                announcements,
+                Gaps.NONE);
+    }
+
     /** A show without announcements. */
     public Show(
             String title,
@@ -149,10 +183,10 @@ public record Show(
         return with(copy -> copy.air = other);
     }
 
-    /** The remarks of the show, then of each act, its own before those of its figures. */
+    /** The remarks of the show, the parts of its pieces, then the remarks of each act, its own before those of its figures. */
     public Stream<Remark> everyRemark() {
         return Stream.concat(
-                remarks.stream(),
+                Stream.concat(remarks.stream(), gaps.remarks()),
                 acts.stream()
                         .flatMap(act -> Stream.concat(
                                 act.remarks().stream(),
@@ -232,6 +266,11 @@ public record Show(
     /** The same with other words for occasions that nobody can plan. */
     public Show withAnnouncements(List<Announcement> other) {
         return with(copy -> copy.announcements = other);
+    }
+
+    /** The same with its gaps filled otherwise. */
+    public Show withGaps(Gaps other) {
+        return with(copy -> copy.gaps = other);
     }
 
     /** The announcement with this id. */

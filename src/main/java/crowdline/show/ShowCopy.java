@@ -26,6 +26,7 @@ final class ShowCopy {
     Incident incident;
 
     List<Announcement> announcements;
+    Gaps gaps;
 
     ShowCopy(Show show) {
         title = show.title();
@@ -41,6 +42,7 @@ final class ShowCopy {
         sayAs = show.sayAs();
         incident = show.incident();
         announcements = show.announcements();
+        gaps = show.gaps();
     }
 
     Show made() {
@@ -57,6 +59,7 @@ final class ShowCopy {
                 terms,
                 sayAs,
                 incident,
-                announcements);
+                announcements,
+                gaps);
     }
 }

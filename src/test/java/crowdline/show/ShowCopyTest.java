@@ -46,6 +46,7 @@ class ShowCopyTest {
         assertThat(changed(
                         show.withAnnouncements(List.of(new Announcement("rain", "Rain", List.of("It rains."), null)))))
                 .containsExactly("announcements");
+        assertThat(changed(show.withGaps(new Gaps(20, List.of())))).containsExactly("gaps");
         assertThat(changed(show.called("Another", show.date().plusDays(1)))).containsExactly("title", "date");
         assertThat(changed(show.withActs(List.of(), show.remarks()))).containsExactly("acts");
         assertThat(changed(show.withAct(show.acts().get(0)))).isEmpty();

@@ -30,7 +30,9 @@ public enum Most {
     FIRST_STEPS("firstSteps", 50),
     WORDS("words", 50),
     CONTACTS("contacts", 50),
-    ANNOUNCEMENTS("announcements", 50);
+    ANNOUNCEMENTS("announcements", 50),
+    PIECES("pieces", 100),
+    PARTS("parts", 50);
 
     /** Letters in one text: six minutes of speech. */
     static final int LETTERS = 5_000;

@@ -54,6 +54,8 @@ public enum Quantity {
     LATEST_S("latestS", -7_200, 7_200, -120, 900, "about its figure"),
     WEIGHT("weight", 0.001, 1_000, 0.05, 20, "1 is ordinary"),
     DUTY_TIMES("times", 1, 100, 1, 20, "more than twenty times a day nobody listens any more"),
+    TALK_PERCENT("talkPercent", 0, 100, 10, 90, "of a gap between acts"),
+    ANSWER_S("answerS", 0, 1_800, 0, 180, "an answer before a crowd"),
     APART_MINUTES("apartMinutes", 1, 1_440, 3, 240, "from one time to the next"),
 
     LINE_SECONDS("seconds", 0, 600, 0.1, 60, "a line is predicted for a minute at most"),

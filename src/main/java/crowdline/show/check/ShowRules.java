@@ -23,6 +23,7 @@ public final class ShowRules {
             new AnnouncementRule(),
             new RemarkRule(),
             new DutyRule(),
+            new PieceRule(),
             new PerformerRule(),
             new SayAsRule(),
             new GlossaryRule());

@@ -3,8 +3,10 @@ package crowdline.storage.show;
 import crowdline.show.Act;
 import crowdline.show.Announcement;
 import crowdline.show.DayAir;
+import crowdline.show.Gaps;
 import crowdline.show.Incident;
 import crowdline.show.Performer;
+import crowdline.show.Piece;
 import crowdline.show.Show;
 import crowdline.show.Term;
 import crowdline.show.Variant;
@@ -57,6 +59,8 @@ final class ShowFromTree {
         Optional<Incident> incident = f.has("incident")
                 ? f.refusals().attempt("incident", () -> incident(f.group("incident")))
                 : Optional.empty();
+        Optional<Gaps> gaps =
+                f.has("gaps") ? f.refusals().attempt("gaps", () -> gaps(f.group("gaps"))) : Optional.of(Gaps.NONE);
         return new Show(
                 f.text("title"),
                 date.orElseThrow(Refusals.Noted::new),
@@ -70,7 +74,20 @@ final class ShowFromTree {
                 terms,
                 f.textByKey("sayAs"),
                 incident.orElse(null),
-                f.list("announcements", ShowFromTree::announcement));
+                f.list("announcements", ShowFromTree::announcement),
+                gaps.orElseThrow(Refusals.Noted::new));
+    }
+
+    private static Gaps gaps(Fields f) {
+        return new Gaps(f.number("talkPercent", Gaps.USUAL_TALK_PERCENT), f.list("pieces", ShowFromTree::piece));
+    }
+
+    private static Piece piece(Fields f) {
+        List<Piece.Part> parts = f.list("parts", part -> new Piece.Part(part.text("text"), part.number("answerS", 0)));
+        if (parts.isEmpty()) {
+            throw new Refusals.Noted(); // the form asks for a part, so one was refused
+        }
+        return new Piece(f.text("id"), f.text("title"), f.textOrNull("beforeAct"), parts);
     }
 
     private static LocalDate date(String text) {

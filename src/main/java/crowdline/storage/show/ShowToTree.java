@@ -4,8 +4,10 @@ import crowdline.show.Act;
 import crowdline.show.Announcement;
 import crowdline.show.CrowdUnits;
 import crowdline.show.DayAir;
+import crowdline.show.Gaps;
 import crowdline.show.Incident;
 import crowdline.show.Performer;
+import crowdline.show.Piece;
 import crowdline.show.Show;
 import crowdline.show.Term;
 import crowdline.show.Variant;
@@ -68,6 +70,27 @@ final class ShowToTree {
             keys.group("incident", incident(incident), false);
         }
         return keys.list("announcements", show.announcements(), false, this::announcement)
+                .group("gaps", gaps(show.gaps()), show.gaps().equals(Gaps.NONE))
+                .node();
+    }
+
+    private JsonNode gaps(Gaps gaps) {
+        return keys().number("talkPercent", gaps.talkPercent(), Gaps.USUAL_TALK_PERCENT)
+                .list("pieces", gaps.pieces(), false, this::piece)
+                .node();
+    }
+
+    private JsonNode piece(Piece piece) {
+        return keys().text("id", piece.id())
+                .text("title", piece.title())
+                .text("beforeAct", piece.beforeAct())
+                .list(
+                        "parts",
+                        piece.parts(),
+                        true,
+                        part -> keys().text("text", part.text())
+                                .number("answerS", part.answerS(), 0)
+                                .node())
                 .node();
     }
 
