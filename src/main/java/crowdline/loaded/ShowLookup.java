@@ -5,6 +5,7 @@ import crowdline.flight.moment.FigureMoments;
 import crowdline.live.now.Afterwards;
 import crowdline.show.Act;
 import crowdline.show.Performer;
+import crowdline.show.Piece;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.catalogue.Catalogue;
@@ -29,11 +30,15 @@ public final class ShowLookup {
     private final Show show;
     private final Catalogue catalogue;
     private final Map<String, Remark> remarks = new HashMap<>();
+    private final Map<String, PieceOf> parts = new HashMap<>();
     private final Afterwards afterwards;
     private final Function<String, SpokenTime> times;
     private final BiFunction<Act, Variant, ActSheet> flights;
     private final Sights sights;
     private final Seen seen;
+
+    /** A part of a longer piece: how it is called, and how long its answer takes, seconds. */
+    private record PieceOf(String named, double answerS) {}
 
     /** What there is to see in a figure of a flight, in the time it is expected to last. */
     public interface Seen {
@@ -75,7 +80,18 @@ public final class ShowLookup {
         this.times = times;
         this.flights = flights;
         show.everyRemark().forEach(remark -> remarks.put(remark.id(), remark));
+        show.gaps().pieces().forEach(this::piece);
         afterwards = new Afterwards(show);
+    }
+
+    private void piece(Piece piece) {
+        int count = piece.parts().size();
+        for (int i = 0; i < count; i++) {
+            String place = count == 1 ? "" : ", " + (i + 1) + " of " + count;
+            parts.put(
+                    piece.remarkId(i),
+                    new PieceOf(piece.title() + place, piece.parts().get(i).answerS()));
+        }
     }
 
     public Show show() {
@@ -150,9 +166,19 @@ public final class ShowLookup {
         return shortForm && shorter != null ? shorter : remark.text();
     }
 
-    /** How long a form of a remark takes this speaker. */
+    /** How long a form of a remark takes this speaker, with the answer that is waited for. */
     public SpokenTime time(Remark remark, boolean shortForm) {
-        return times.apply(text(remark, shortForm));
+        SpokenTime said = times.apply(text(remark, shortForm));
+        PieceOf part = parts.get(remark.id());
+        return part == null || part.answerS() == 0
+                ? said
+                : said.plus(new SpokenTime(part.answerS(), part.answerS(), part.answerS()));
+    }
+
+    /** What sort of remark it is, in a word; of a part of a piece, which. */
+    public String sort(Remark remark) {
+        PieceOf part = parts.get(remark.id());
+        return part == null ? word(remark.kind()) : part.named();
     }
 
     /** How long a form of the remark with this id takes this speaker; empty if there is no such remark. */

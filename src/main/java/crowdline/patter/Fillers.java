@@ -38,8 +38,10 @@ final class Fillers {
         }
     }
 
-    static List<Filled> into(Gaps gaps, PlanRequest request) {
+    /** @param used what is placed already */
+    static List<Filled> into(Gaps gaps, PlanRequest request, List<Filled> used) {
         Fillers fillers = new Fillers(request, gaps);
+        used.forEach(f -> fillers.waiting.remove(f.candidate()));
         request.previous().map(Plan::placed).orElse(List.of()).forEach(fillers::keep);
         fillers.fill();
         return fillers.filled;

@@ -41,6 +41,20 @@ public record PatterRules(
      */
     public static final PatterRules DEFAULT = new PatterRules(0.6, 1, 2, 8, 3, 0.5, 6, 2, 60);
 
+    /** The same with an open end planned so far ahead, seconds, above 0. */
+    public PatterRules withOpenEnd(double seconds) {
+        return new PatterRules(
+                breathS,
+                callEndsAtLeastBeforeS,
+                callEndsAtMostBeforeS,
+                callStartsAtMostBeforeS,
+                runPastS,
+                spareS,
+                leastFillerGapS,
+                pastMomentS,
+                seconds);
+    }
+
     public PatterRules {
         Must.beAtLeast("breathS", breathS, 0);
         Must.beAtLeast("callEndsAtLeastBeforeS", callEndsAtLeastBeforeS, 0);

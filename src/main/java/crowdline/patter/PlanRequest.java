@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param previous the plan on the screen, if any; the new one keeps to it where that costs nothing
  * @param speaking what is being said at this moment, or null
  * @param rules the rules to keep
+ * @param gap what is left before the first slot and what it can be filled with, or null if something flies
  */
 public record PlanRequest(
         double nowS,
@@ -26,7 +28,31 @@ public record PlanRequest(
         Set<String> alreadySaid,
         Optional<Plan> previous,
         @Nullable Speaking speaking,
-        PatterRules rules) {
+        PatterRules rules,
+        @Nullable Gap gap) {
+    /** In an act, or on paper. */
+    public PlanRequest(
+            double nowS,
+            List<Slot> slots,
+            List<Candidate> candidates,
+            Set<String> alreadySaid,
+            Optional<Plan> previous,
+            @Nullable Speaking speaking,
+            PatterRules rules) {
+        this(nowS, slots, candidates, alreadySaid, previous, speaking, rules, null);
+    }
+
+    /** Whatever may be said: the candidates, and what is only for the gap. */
+    public Stream<Candidate> everything() {
+        return gap == null
+                ? candidates.stream()
+                : Stream.of(
+                                candidates.stream(),
+                                gap.pieces().stream().flatMap(piece -> piece.parts().stream()),
+                                gap.loose().stream())
+                        .flatMap(all -> all);
+    }
+
     public PlanRequest {
         Must.beFinite("nowS", nowS);
         slots = List.copyOf(slots);

@@ -56,7 +56,13 @@ public final class Planner {
 
         Gaps left = new Gaps(horizon, horizon.closed(), work.breath());
         timed.forEach(t -> left.take(t.start(), t.end()));
-        List<Fillers.Filled> fillers = Fillers.into(left, request);
+        List<Fillers.Filled> fillers = new ArrayList<>();
+        Gap gap = request.gap();
+        if (gap != null) {
+            fillers.addAll(GapTalk.into(request, gap, left, talk(timed, speaking)));
+            left.take(Tick.up(request.nowS()), Tick.at(gap.endS()));
+        }
+        fillers.addAll(Fillers.into(left, request, fillers));
 
         List<Placed> placed = new ArrayList<>();
         Tightness tightness = new Tightness(request, timed);
@@ -79,6 +85,15 @@ public final class Planner {
                 placed, unplaced(request, placed, reasons), Math.max(0, wholeS - talkS), talkS, result.provenBest());
     }
 
+    private static List<Starts.Stretch> talk(List<Placement.Timed> timed, @Nullable Placed speaking) {
+        List<Starts.Stretch> talk = new ArrayList<>();
+        timed.forEach(t -> talk.add(new Starts.Stretch(t.start(), t.end())));
+        if (speaking != null) {
+            talk.add(new Starts.Stretch(Tick.at(speaking.startS()), Tick.up(speaking.endS())));
+        }
+        return talk;
+    }
+
     /** The best plan found without search; where two are worth the same, the one closer to the screen. */
     private static Sequence known(Workload work, PlanRequest request) {
         Sequence fresh = InOrder.bestOf(work, work.bound()).filled();
@@ -95,7 +110,7 @@ public final class Planner {
         if (speaking == null) {
             return null;
         }
-        for (Candidate candidate : request.candidates()) {
+        for (Candidate candidate : request.everything().toList()) {
             if (candidate.remark().id().equals(speaking.remarkId())) {
                 SpokenLength length = candidate.length(speaking.form());
                 double seconds = (length == null ? candidate.full() : length).seconds();

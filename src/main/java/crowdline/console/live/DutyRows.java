@@ -38,11 +38,12 @@ final class DutyRows {
             pen.mark(row.state(), TextRole.BODY, state);
         }
         Box rest = inner.right(inner.w() * 0.86);
-        Box count = rest.left(rest.w() * 0.09);
+        double countPx = pen.widthPx("10 of 10", true, pen.sizePx(TextRole.VALUE)) + pen.sizePx(TextRole.LABEL);
+        Box count = rest.left(Math.min(rest.w() * 0.2, countPx));
         pen.midway(pen.line(row.count(), TextRole.VALUE, true, count), count, text);
-        Box when = rest.right(rest.w() * 0.38);
+        Box when = rest.right(rest.w() * 0.34);
         pen.atRight(pen.line(row.when(), TextRole.BODY, false, when), when, soft);
-        Box words = rest.right(rest.w() * 0.9).left(rest.w() * 0.51);
+        Box words = rest.right(rest.w() - count.w()).left(rest.w() * 0.64 - count.w());
         pen.midway(pen.line(row.text(), TextRole.VALUE, false, words), words, text);
     }
 }

@@ -123,7 +123,7 @@ final class SayPresenter {
         String caption = waitS > NOW_S
                 ? SayWhen.of(moment, words, turn.remark()).words(turn.remark(), waitS)
                 : turn.begun() ? "Saying" : "Say now";
-        String kind = ShowLookup.word(turn.remark().kind())
+        String kind = words.sort(turn.remark())
                 + (turn.shortForm() ? ", short form" : "")
                 + (turn.remark().draft() ? ", draft" : "");
         return new SayView(

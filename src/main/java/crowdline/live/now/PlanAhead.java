@@ -3,8 +3,10 @@ package crowdline.live.now;
 import crowdline.flight.moment.FigureMoments;
 import crowdline.live.state.Course;
 import crowdline.live.state.LiveState;
+import crowdline.live.state.Phase;
 import crowdline.live.state.RemarkEntry;
 import crowdline.patter.Candidate;
+import crowdline.patter.Gap;
 import crowdline.patter.PatterRules;
 import crowdline.patter.Plan;
 import crowdline.patter.PlanRequest;
@@ -40,6 +42,7 @@ public final class PlanAhead {
 
     private final Show show;
     private final Afterwards afterwards;
+    private final GapAhead gaps;
     private final Function<String, SpokenTime> spoken;
     /** Said once, it is not said again on that day, whatever the act. */
     private final Set<String> onceADay = new HashSet<>();
@@ -50,6 +53,7 @@ public final class PlanAhead {
     public PlanAhead(Show show, Function<String, SpokenTime> spoken) {
         this.show = show;
         afterwards = new Afterwards(show);
+        gaps = new GapAhead(show, remark -> candidate(remark, null));
         this.spoken = spoken;
         Duties.in(show).forEach(r -> duties.add(r.id()));
         show.everyRemark()
@@ -88,21 +92,28 @@ public final class PlanAhead {
         if (act != null) {
             slots = slots(act, now, times, behindS, NextStart.shiftS(state, now, callRoomS(act, now, done)));
         }
+        boolean beforeTalk = beforeTalk(state, now);
+        Gap gap = gaps.of(state, now, beforeTalk || state.phase() instanceof Phase.ActDone);
+        List<Candidate> candidates = beforeTalk
+                ? Duties.in(show).map(r -> candidate(r, null)).toList()
+                : candidates(
+                        act,
+                        slots,
+                        leftBehind(act, state.course()),
+                        afterwards.ofJustFlown(act, state.course()),
+                        false);
         return new PlanRequest(
                 now.nowS(),
                 slots,
-                beforeTalk(state, now)
-                        ? Duties.in(show).map(r -> candidate(r, null)).toList()
-                        : candidates(
-                                act,
-                                slots,
-                                leftBehind(act, state.course()),
-                                afterwards.ofJustFlown(act, state.course()),
-                                false),
+                gap == null ? candidates : without(gap.loose(), candidates),
                 done,
                 previous,
                 state.talk().speaking(),
-                PatterRules.DEFAULT);
+                gap == null
+                        ? PatterRules.DEFAULT
+                        : PatterRules.DEFAULT.withOpenEnd(
+                                Math.max(PatterRules.DEFAULT.openEndS(), gap.endS() - now.nowS())),
+                gap);
     }
 
     /** The whole act from its start, as on paper: nothing said, nothing dropped. */
@@ -119,6 +130,11 @@ public final class PlanAhead {
                 Optional.empty(),
                 null,
                 PatterRules.DEFAULT);
+    }
+
+    /** What is told when there is quiet for it is not told at once. */
+    private static List<Candidate> without(List<Candidate> loose, List<Candidate> candidates) {
+        return candidates.stream().filter(c -> !loose.contains(c)).toList();
     }
 
     /** Long before an act nothing is said of it, or what is for its gaps would be gone when it comes. */

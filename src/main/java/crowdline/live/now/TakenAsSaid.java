@@ -137,10 +137,11 @@ public final class TakenAsSaid {
                 said,
                 request.previous(),
                 speaking,
-                request.rules());
+                request.rules(),
+                request.gap());
     }
 
     private static boolean stillMeant(PlanRequest request, Placed placed) {
-        return request.candidates().stream().anyMatch(c -> c.remark().id().equals(placed.remarkId()));
+        return request.everything().anyMatch(c -> c.remark().id().equals(placed.remarkId()));
     }
 }
