@@ -122,8 +122,22 @@ public final class FigureTrial {
      * it.
      */
     public Outcome drawn(List<Element> elements, FlightState from) {
+        return drawn(() -> shaper.shape(elements, from), elements, from);
+    }
+
+    /** The same sooner: what is missing does not say how much more speed would do. */
+    public Outcome drawnIfItCan(List<Element> elements, FlightState from) {
+        return drawn(() -> shaper.shapeIfItCan(elements, from), elements, from);
+    }
+
+    /** Draws a figure. */
+    private interface Draws {
+        Shaped shaped() throws CannotFly;
+    }
+
+    private static Outcome drawn(Draws draws, List<Element> elements, FlightState from) {
         try {
-            Shaped shaped = shaper.shape(elements, from);
+            Shaped shaped = draws.shaped();
             boolean closes = !Shaper.isOneLoop(elements) || shaped.topShare() >= LoopShape.CLOSES_DOWN_TO;
             return outcome(shaped.elements(), from, shaped.end(), shaped.extremes(), closes);
         } catch (CannotFly e) {

@@ -140,10 +140,10 @@ final class Flying {
             FlightState from = before == null ? runIn(wanted) : before;
             join(from, free ? reached(from, wanted) : wanted);
             FlightState there = Objects.requireNonNull(at);
-            FigureTrial.Outcome out = wish.flown(ground.trial, there);
+            FigureTrial.Outcome out = wish.flownIfItCan(ground.trial, there);
             Entry better = i < MOST_CORRECTIONS ? corrected(wish, wanted, there, out) : null;
             if (better == null) {
-                begun(wish, there, out);
+                begun(wish, there, out.flown() ? out : wish.flown(ground.trial, there));
                 return;
             }
             pieces.subList(pieceCount, pieces.size()).clear();

@@ -4,8 +4,12 @@ import crowdline.flight.FigureTrial;
 import crowdline.flight.body.FlightState;
 import crowdline.flight.body.Vec;
 import crowdline.measure.Units;
+import crowdline.show.catalogue.EntrySpeed;
+import crowdline.show.figure.Element;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** One aircraft in one area: what its figures need, each measured once, and where they are best seen. */
 final class Ground {
@@ -25,7 +29,15 @@ final class Ground {
     final FigureTrial trial;
     final Area area;
     final Joining joining;
-    private final Map<String, Measured> measured = new HashMap<>();
+    private final Map<Drawn, Measured> measured = new HashMap<>();
+
+    /** All that the measure of a figure depends on: a list that has a loop twice has it measured once. */
+    private record Drawn(
+            List<Element> elements,
+            boolean own,
+            @Nullable EntrySpeed enters,
+            @Nullable Double kt,
+            boolean toRight) {}
 
     Ground(FigureTrial trial, Area area) {
         this.trial = trial;
@@ -41,7 +53,8 @@ final class Ground {
 
     Measured measured(Wish wish, boolean toRight) {
         return measured.computeIfAbsent(
-                wish.id() + toRight, k -> Measured.of(wish, trial, toRight, area.baseM() + MARGIN_M));
+                new Drawn(wish.elements(), wish.own(), wish.enters(), wish.kt(), toRight),
+                k -> Measured.of(wish, trial, toRight, area.baseM() + MARGIN_M));
     }
 
     /** Where it begins so that it is flown where it is wanted, or best seen. */

@@ -54,10 +54,10 @@ record Measured(
      */
     static Measured of(Wish wish, FigureTrial trial, boolean toRight, double heightM) {
         double usual = usualMps(wish, trial, heightM);
-        Measured first = at(usual, wish, trial, toRight, heightM);
         if (wish.kt() != null) {
-            return first;
+            return at(usual, trial, toRight, heightM, wish.flown(trial, from(usual, toRight, heightM)));
         }
+        Measured first = at(usual, wish, trial, toRight, heightM);
         if (first.isWell()) {
             return first.between(slowest(usual, wish, trial, toRight, heightM), fastest(usual, wish, trial, heightM));
         }
@@ -71,7 +71,9 @@ record Measured(
                 flown = faster.lack() == null ? faster : flown;
             }
         }
-        return flown;
+        return flown.lack() == null
+                ? flown
+                : at(usual, trial, toRight, heightM, wish.flown(trial, from(usual, toRight, heightM)));
     }
 
     private static double slowest(double usual, Wish wish, FigureTrial trial, boolean toRight, double heightM) {
@@ -126,8 +128,15 @@ record Measured(
     }
 
     private static Measured at(double mps, Wish wish, FigureTrial trial, boolean toRight, double heightM) {
-        FlightState from = FlightState.along(new Vec(0, 0, heightM), mps, toRight);
-        FigureTrial.Outcome out = wish.flown(trial, from);
+        return at(mps, trial, toRight, heightM, wish.flownIfItCan(trial, from(mps, toRight, heightM)));
+    }
+
+    private static FlightState from(double mps, boolean toRight, double heightM) {
+        return FlightState.along(new Vec(0, 0, heightM), mps, toRight);
+    }
+
+    private static Measured at(
+            double mps, FigureTrial trial, boolean toRight, double heightM, FigureTrial.Outcome out) {
         FigureTrial.Box box = out.box();
         FlightState end =
                 out.end().upsideDown() ? trial.fly(Joining.UPRIGHT, out.end()).end() : out.end();

@@ -61,6 +61,11 @@ public record Wish(
         return own ? trial.fly(elements, from) : trial.drawn(elements, from);
     }
 
+    /** The same sooner: what it lacks does not say how much more speed would do. */
+    FigureTrial.Outcome flownIfItCan(FigureTrial trial, FlightState from) {
+        return own ? trial.fly(elements, from) : trial.drawnIfItCan(elements, from);
+    }
+
     /** Whether it is flown in the prediction, and not just given a time. */
     public boolean isFlown() {
         return !elements.isEmpty();

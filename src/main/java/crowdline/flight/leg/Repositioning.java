@@ -29,7 +29,11 @@ final class Repositioning {
         double onM = 0;
         for (int i = 0; i < 3; i++) {
             FlightState out = roundFrom(further(start, onM, back, planning), right, planning);
+            double before = onM;
             onM = Math.max(onM + back * (out.place().x() - wanted.alongM()), 0);
+            if (onM == before) {
+                break;
+            }
         }
         FlightState on = roundFrom(further(start, onM, back, runner), right, runner);
         FlightState along = on.facing(new Vec(back, 0, on.direction().z()), Vec.UP);

@@ -83,6 +83,19 @@ public final class Shaper {
      * @throws CannotFly when this aircraft cannot fly it from there; it says what is missing
      */
     public Shaped shape(List<Element> elements, FlightState from) throws CannotFly {
+        return shape(elements, from, true);
+    }
+
+    /**
+     * The same for somebody who does not ask how much more speed would do, which takes as long again to find.
+     *
+     * @throws CannotFly when this aircraft cannot fly it from there
+     */
+    public Shaped shapeIfItCan(List<Element> elements, FlightState from) throws CannotFly {
+        return shape(elements, from, false);
+    }
+
+    private Shaped shape(List<Element> elements, FlightState from, boolean saysWhatWouldDo) throws CannotFly {
         if (!elements.stream().allMatch(airframe::shows)) {
             throw new CannotFly("is not flown at displays by such an aircraft", from);
         }
@@ -94,7 +107,8 @@ public final class Shaper {
         if (shaped != null) {
             return shaped;
         }
-        throw new CannotFly(lack(elements, from, tries), from);
+        Fault fault = Objects.requireNonNull(tries.fault, "nothing was tried");
+        throw new CannotFly(saysWhatWouldDo ? lack(fault, elements, from) : fault.why(), from);
     }
 
     /** What came of all tries from one place. */
@@ -233,8 +247,7 @@ public final class Shaper {
         return higher < SAME_M && square > most * most;
     }
 
-    private String lack(List<Element> elements, FlightState from, Tries tries) {
-        Fault fault = Objects.requireNonNull(tries.fault, "nothing was tried");
+    private String lack(Fault fault, List<Element> elements, FlightState from) {
         if (fault.kind() == Fault.Kind.NEVER) {
             return fault.why();
         }
