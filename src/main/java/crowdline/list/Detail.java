@@ -7,6 +7,8 @@ enum Detail {
     SIDE("side"),
     HEADING("heading"),
     HEIGHT_FT("height"),
+    /** Of the figure, which is no height it begins at. */
+    TOP_FT("top"),
     ENTRY_KT("speed"),
     SECONDS("time"),
     SMOKE("smoke");

@@ -4,6 +4,7 @@ import crowdline.show.figure.Placing.Heading;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
@@ -207,7 +208,14 @@ final class Draft {
      */
     ListLine line(String text, Function<String, List<String>> nearest) {
         Names.Sense meant = sense;
-        String note = notes.isEmpty() ? null : String.join(", ", notes);
+        Double top = (Double) said.get(Detail.TOP_FT);
+        boolean rises = meant != null && Tops.rises(meant.figure());
+        List<String> all = top != null && rises
+                ? Stream.concat(Stream.of(String.format(Locale.UK, "top %,.0f ft", top)), notes.stream())
+                        .toList()
+                : notes;
+        Double height = (Double) said.get(Detail.HEIGHT_FT);
+        String note = all.isEmpty() ? null : String.join(", ", all);
         boolean flownToo = notes.stream().anyMatch(Draft::asksForMore);
         boolean sure = meant != null
                 && meant.choices().isEmpty()
@@ -224,7 +232,7 @@ final class Draft {
                 (Place) said.get(Detail.PLACE),
                 (Side) said.get(Detail.SIDE),
                 (Heading) said.get(Detail.HEADING),
-                (Double) said.get(Detail.HEIGHT_FT),
+                height == null && !rises ? top : height,
                 (Double) said.get(Detail.ENTRY_KT),
                 (Double) said.get(Detail.SECONDS),
                 (Boolean) said.get(Detail.SMOKE),

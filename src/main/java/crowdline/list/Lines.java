@@ -265,7 +265,10 @@ final class Lines {
     }
 
     private static boolean isNumber(Draft draft) {
-        return draft.says(Detail.ENTRY_KT) || draft.says(Detail.HEIGHT_FT) || draft.says(Detail.SECONDS);
+        return draft.says(Detail.ENTRY_KT)
+                || draft.says(Detail.TOP_FT)
+                || draft.says(Detail.HEIGHT_FT)
+                || draft.says(Detail.SECONDS);
     }
 
     /** Ends the list: what was said ahead of a figure that never came is said of the last. */

@@ -44,6 +44,7 @@ final class Sayings {
 
     Sayings() {
         anywhere.add(Formations.saying());
+        anywhere.addAll(Tops.sayings());
         approaches();
         headings();
         places();

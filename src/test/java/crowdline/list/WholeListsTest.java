@@ -21,7 +21,7 @@ class WholeListsTest {
 
     /** What is read in another place, or besides, is counted as too much. */
     @ParameterizedTest
-    @CsvSource({"eighth-hands.txt, 107, 17, 14", "ninth-hands.txt, 130, 4, 7", "tenth-hands.txt, 76, 7, 11"})
+    @CsvSource({"eighth-hands.txt, 107, 17, 14", "ninth-hands.txt, 130, 4, 6", "tenth-hands.txt, 76, 7, 11"})
     void noFewerFiguresOfAListAreReadThanBefore(String file, int figures, int missed, int tooMany) {
         assertRead(lists(file), figures, missed, tooMany);
     }
