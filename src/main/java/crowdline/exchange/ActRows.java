@@ -33,8 +33,6 @@ final class ActRows {
     private static final double SLOT_MINUTES = 10;
     private static final int LONGEST_NAME = 300;
     private static final Pattern SEVERAL = Pattern.compile("(?<!\\d)([2-9]|[1-4]\\d)(?!\\d)");
-    private static final Set<String> BREAKS = Set.of(
-            "break", "lunch", "lunch break", "interval", "pause", "tea break", "no flying", "gap", "end of display");
 
     private static final Map<Column, List<String>> HEADS = Map.of(
             Column.START,
@@ -51,12 +49,26 @@ final class ActRows {
                             "on",
                             "on time",
                             "display time",
+                            "time on",
                             "local",
                             "local time"),
-            Column.END, List.of("end", "end time", "ends", "off", "off time", "until", "to", "finish", "slot end"),
+            Column.END,
+                    List.of(
+                            "time off",
+                            "end",
+                            "end time",
+                            "ends",
+                            "off",
+                            "off time",
+                            "until",
+                            "to",
+                            "finish",
+                            "slot end"),
             Column.MINUTES,
                     List.of(
                             "minutes",
+                            "dur",
+                            "time",
                             "mins",
                             "min",
                             "duration",
@@ -80,6 +92,7 @@ final class ActRows {
             Column.PERFORMER,
                     List.of(
                             "performer",
+                            "performed by",
                             "pilot",
                             "pilots",
                             "pilot name",
@@ -98,7 +111,12 @@ final class ActRows {
     private final Map<String, Act> acts = new HashMap<>();
 
     private final Set<String> met = new HashSet<>();
+    /** Names and when they begin. */
+    private final Set<String> shown = new HashSet<>();
+
     private int added;
+    /** When the last act that was taken begins. */
+    private @Nullable LocalTime before;
 
     /** What a column can be. */
     enum Column {
@@ -117,7 +135,7 @@ final class ActRows {
     }
 
     List<ActRow> read(Path name, List<Cells.Row> rows) throws ShowFileException {
-        Heads<Column> heads = Heads.in(rows, HEADS).orElseGet(() -> guessed(rows));
+        Heads<Column> heads = Heads.in(rows, HEADS, ActRows::fits).orElseGet(() -> guessed(rows));
         if (!heads.has(Column.TITLE) && !heads.has(Column.PERFORMER) && !heads.has(Column.AIRCRAFT)) {
             throw new ShowFileException(name + ": no column of acts was recognised; put heads over the columns, such as"
                     + " start, minutes, act, performer, aircraft");
@@ -128,6 +146,7 @@ final class ActRows {
             ActRow act = act(row, heads, free == null ? AddAct.nextSlot(show) : free);
             acts.add(act);
             if (act.taken()) {
+                before = act.start();
                 free = act.start().plusSeconds(Math.round(act.minutes() * 60));
             }
         }
@@ -135,6 +154,17 @@ final class ActRows {
             throw Text.noRows(name);
         }
         return acts;
+    }
+
+    /** A column that counts its rows is no time, and one of numbers no name, whatever its head says. */
+    private static boolean fits(Column column, List<String> values) {
+        boolean isLengths = mostly(values, text -> Written.minutes(text).isPresent());
+        boolean isTimes = mostly(values, text -> Written.clock(text).isPresent());
+        return switch (column) {
+            case START, END -> !isCount(values) && !(isLengths && !isTimes);
+            case MINUTES -> !isCount(values);
+            case TITLE, PERFORMER, AIRCRAFT -> !mostly(values, text -> text.matches("[\\d.,:]+"));
+        };
     }
 
     /** Without heads: times and lengths are told by how they look, texts come in the order act, performer, aircraft. */
@@ -188,7 +218,7 @@ final class ActRows {
     private ActRow act(Cells.Row row, Heads<Column> heads, LocalTime free) {
         List<String> said = new ArrayList<>();
         String title = row.text(heads.of(Column.TITLE));
-        String performer = row.text(heads.of(Column.PERFORMER));
+        String performer = RowKinds.named(row.text(heads.of(Column.PERFORMER)));
         String aircraft = row.text(heads.of(Column.AIRCRAFT));
         Kinds.Named kind = kind(aircraft).or(() -> kind(title)).orElseGet(() -> {
             said.add(
@@ -200,12 +230,15 @@ final class ActRows {
         });
         LocalTime start = start(row, heads, free, said);
         double minutes = minutes(row, heads, start, said);
-        String named = !title.isEmpty()
-                ? title
-                : aircraft.isEmpty() ? performer : performer.isEmpty() ? aircraft : performer + ", " + aircraft;
+        boolean isTitle = !title.isEmpty() && !(RowKinds.isSort(title) && !aircraft.isEmpty());
+        String written = isTitle ? title : aircraft.isEmpty() ? performer : aircraft;
+        String named = free(written);
         Optional<Act> known =
                 named.length() > 2 * LONGEST_NAME ? Optional.empty() : Optional.ofNullable(acts.get(Text.key(named)));
-        String why = refusal(row, named, minutes, known.isPresent());
+        if (!named.equals(written)) {
+            said.add(Text.quoted(written) + " stands in a row above as well; this one is called " + Text.quoted(named));
+        }
+        String why = refusal(row, heads, named, start, minutes, known.isPresent());
         if (why != null) {
             said.clear();
             said.add(why);
@@ -226,7 +259,18 @@ final class ActRows {
                 said);
     }
 
-    private @Nullable String refusal(Cells.Row row, String named, double minutes, boolean known) {
+    /** The name, or with a number behind it if an act above has it: one aircraft may fly twice. */
+    private String free(String named) {
+        int times = 1;
+        String name = named;
+        while (name.length() <= LONGEST_NAME && !name.isEmpty() && met.contains(Text.key(name))) {
+            name = named + " (" + ++times + ")";
+        }
+        return name;
+    }
+
+    private @Nullable String refusal(
+            Cells.Row row, Heads<Column> heads, String named, LocalTime start, double minutes, boolean known) {
         Optional<String> formula =
                 row.texts().filter(text -> text.startsWith("=")).findFirst();
         if (formula.isPresent()) {
@@ -239,16 +283,21 @@ final class ActRows {
         if (letters > LONGEST_NAME) {
             return "The name of the act is " + letters + " letters long; shorten it to " + LONGEST_NAME;
         }
-        if (BREAKS.contains(Text.key(named))) {
-            return "A break is the time between two slots; it is passed over";
+        if (RowKinds.isMore(row, heads)) {
+            return "The row has no start and names no act; it is taken for more of the row above, and passed over";
+        }
+        String noAct = RowKinds.noAct(row, named);
+        if (noAct != null) {
+            return noAct;
         }
         if (minutes > 600) {
             return "An act of " + RunningOrder.number(minutes)
                     + " minutes is longer than a day's flying; check the length";
         }
-        if (!met.add(Text.key(named))) {
-            return Text.quoted(named) + " stands in a row above as well; give one of them another name";
+        if (!shown.add(Text.key(named.replaceFirst(" \\(\\d+\\)$", "")) + " " + start)) {
+            return Text.quoted(named) + " stands in a row above as well, at the same time; leave one of them out";
         }
+        met.add(Text.key(named));
         if (!known && show.acts().size() + ++added > Most.ACTS.entries()) {
             return "A show has " + Most.ACTS.entries() + " acts at most, and this one is over that; split the day";
         }
@@ -263,9 +312,9 @@ final class ActRows {
                 + " min; it is moved";
     }
 
-    private static LocalTime start(Cells.Row row, Heads<Column> heads, LocalTime free, List<String> said) {
+    private LocalTime start(Cells.Row row, Heads<Column> heads, LocalTime free, List<String> said) {
         String written = row.text(heads.of(Column.START));
-        Optional<LocalTime> start = Written.clock(written);
+        Optional<LocalTime> start = Written.clock(written).map(time -> RowKinds.afternoon(written, time, before));
         if (start.isEmpty()) {
             said.add((written.isEmpty() ? "No start is given" : Text.quoted(written) + " is no time of day") + ": "
                     + free + ", when the one before it is over");

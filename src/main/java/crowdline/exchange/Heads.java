@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Which column is what.
@@ -16,6 +18,8 @@ import java.util.Optional;
 record Heads<C extends Enum<C>>(Map<C, Integer> columns, int rows) {
     /** Titles, dates and logos stand above a table, seldom more than this. */
     private static final int SEARCHED = 25;
+    /** So many times as many values show that a column is meant rather than another. */
+    private static final double FAR_MORE = 1.4;
 
     Heads {
         columns = Map.copyOf(columns);
@@ -30,10 +34,21 @@ record Heads<C extends Enum<C>>(Map<C, Integer> columns, int rows) {
         return columns.containsKey(column);
     }
 
-    /** The first row in which at least two cells are heads of columns. */
+    /** Whether the values below a head can be what it says. */
+    @FunctionalInterface
+    interface Fit<C> {
+        boolean fits(C column, List<String> values);
+    }
+
+    /** The first row in which at least two cells are heads of columns, whatever is in those. */
     static <C extends Enum<C>> Optional<Heads<C>> in(List<Cells.Row> rows, Map<C, List<String>> words) {
+        return in(rows, words, (column, values) -> true);
+    }
+
+    /** The first row in which at least two cells are heads of columns that have what they say. */
+    static <C extends Enum<C>> Optional<Heads<C>> in(List<Cells.Row> rows, Map<C, List<String>> words, Fit<C> fit) {
         for (int i = 0; i < Math.min(SEARCHED, rows.size()); i++) {
-            Map<C, Integer> found = named(rows.get(i), words);
+            Map<C, Integer> found = named(rows.get(i), rows.subList(i + 1, rows.size()), words, fit);
             if (found.size() >= 2) {
                 return Optional.of(new Heads<>(found, i + 1));
             }
@@ -41,23 +56,38 @@ record Heads<C extends Enum<C>>(Map<C, Integer> columns, int rows) {
         return Optional.empty();
     }
 
-    /** Whole heads first, then those that only begin with a word of ours: "Start" before "Start of taxi". */
-    private static <C extends Enum<C>> Map<C, Integer> named(Cells.Row row, Map<C, List<String>> words) {
+    /** A head that is all a word of ours comes before one that has it among others, unless that has far more below it. */
+    private static <C extends Enum<C>> Map<C, Integer> named(
+            Cells.Row row, List<Cells.Row> below, Map<C, List<String>> words, Fit<C> fit) {
         Map<C, Integer> found = new LinkedHashMap<>();
         for (boolean whole : new boolean[] {true, false}) {
-            for (int i = 0; i < row.width(); i++) {
-                String head = plain(row.text(i));
-                int at = i;
-                if (!head.isEmpty() && !found.containsValue(i)) {
-                    words.entrySet().stream()
-                            .filter(e -> !found.containsKey(e.getKey()))
-                            .filter(e -> e.getValue().stream().anyMatch(word -> is(head, word, whole)))
-                            .findFirst()
-                            .ifPresent(e -> found.put(e.getKey(), at));
+            for (Map.Entry<C, List<String>> e : new TreeMap<>(words).entrySet()) {
+                for (int i = 0; i < row.width(); i++) {
+                    String head = plain(row.text(i));
+                    if (!head.isEmpty()
+                            && !found.containsValue(i)
+                            && e.getValue().stream().anyMatch(word -> is(head, word, whole))
+                            && fit.fits(e.getKey(), values(below, i))
+                            && isBetter(below, i, found.get(e.getKey()), whole)) {
+                        found.put(e.getKey(), i);
+                    }
                 }
             }
         }
         return found;
+    }
+
+    private static boolean isBetter(List<Cells.Row> below, int column, @Nullable Integer before, boolean whole) {
+        return before == null
+                || values(below, column).size()
+                        > (whole ? 1 : FAR_MORE) * values(below, before).size();
+    }
+
+    private static List<String> values(List<Cells.Row> rows, int column) {
+        return rows.stream()
+                .map(row -> row.text(column))
+                .filter(text -> !text.isEmpty())
+                .toList();
     }
 
     private static boolean is(String head, String word, boolean whole) {

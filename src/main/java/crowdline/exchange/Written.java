@@ -32,7 +32,7 @@ final class Written {
 
     /** The time of day at the beginning of a range or alone, as "14:30", "2.30 pm", "1430", "14h30"; empty if it is none. */
     static Optional<LocalTime> clock(String text) {
-        String said = text.strip().replaceAll("\\s*[–—-]\\s*\\d.*$", "");
+        String said = text.strip().replaceAll("\\s*[–—-]\\s*\\d.*$", "").replaceFirst("(?i)^12 noon$|^noon$", "12:00");
         for (Pattern pattern : new Pattern[] {CLOCK, FOUR, HOUR}) {
             Matcher matcher = pattern.matcher(said);
             if (matcher.matches()) {

@@ -39,12 +39,11 @@ final class Sayings {
     private static final String ONLY = "(?! and (?:left|right) )";
     private static final String LEFT_OR_RIGHT = "(left|right)";
 
-    private final List<Saying> anywhere = new ArrayList<>();
+    private final List<Saying> anywhere = new ArrayList<>(Tops.sayings());
     private final List<Saying> ofTheFigure = new ArrayList<>();
 
     Sayings() {
         anywhere.add(Formations.saying());
-        anywhere.addAll(Tops.sayings());
         approaches();
         headings();
         places();

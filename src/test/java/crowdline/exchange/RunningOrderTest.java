@@ -41,6 +41,7 @@ class RunningOrderTest {
         4;1420;=C4;Sums;;
         5;;90 s;"Big hover; slow";The Tern Team;helicopter
         6;15:00;10;old THUNDER;;x
+        7;15:00;10;old THUNDER;;x
         """;
 
     private final Catalogue catalogue = CatalogueFile.shipped();
@@ -68,8 +69,8 @@ class RunningOrderTest {
     @Test
     void organisersTableIsReadBelowItsTitle() throws ShowFileException {
         RunningOrder.Reading reading = read(ORGANISERS, empty());
-        assertThat(reading.rows()).hasSize(7);
-        assertThat(reading.taken()).isEqualTo(4);
+        assertThat(reading.rows()).hasSize(8);
+        assertThat(reading.taken()).isEqualTo(5);
         ActRow jump = titled(reading, "Opening jump");
         assertThat(jump.start()).isEqualTo(LocalTime.of(13, 0));
         assertThat(jump.minutes()).isEqualTo(8);
@@ -90,8 +91,11 @@ class RunningOrderTest {
                 .containsExactly("A break is the time between two slots; it is passed over");
         assertThat(titled(reading, "Sums").said())
                 .containsExactly("“=C4” is a formula; copy its value, then take the row");
-        assertThat(titled(reading, "old THUNDER").said())
-                .containsExactly("“old THUNDER” stands in a row above as well; give one of them another name");
+        assertThat(titled(reading, "old THUNDER (2)").said())
+                .contains("“old THUNDER” stands in a row above as well; this one is called “old THUNDER (2)”");
+        assertThat(titled(reading, "old THUNDER (3)").said())
+                .containsExactly(
+                        "“old THUNDER (3)” stands in a row above as well, at the same time; leave one of them out");
     }
 
     @Test
@@ -100,12 +104,12 @@ class RunningOrderTest {
         List<Integer> told = new ArrayList<>();
         Change change =
                 RunningOrder.take(read(ORGANISERS, before), adding, told::add).of(before);
-        assertThat(told).containsExactly(1, 2, 3, 4);
-        assertThat(change.name()).isEqualTo("Take 4 acts from cells");
+        assertThat(told).containsExactly(1, 2, 3, 4, 5);
+        assertThat(change.name()).isEqualTo("Take 5 acts from cells");
         Show show = change.show();
         assertThat(show.acts())
                 .extracting(Act::title)
-                .containsExactly("Opening jump", "Blue darts", "Old thunder", "Big hover; slow");
+                .containsExactly("Opening jump", "Blue darts", "Old thunder", "Big hover; slow", "old THUNDER (2)");
         Act thunder = show.acts().get(2);
         assertThat(thunder.slotMinutes()).isEqualTo(12);
         assertThat(show.performer(thunder.performer()).orElseThrow().name()).isEqualTo("M. Quarrel");

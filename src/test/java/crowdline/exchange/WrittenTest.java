@@ -12,6 +12,7 @@ class WrittenTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
         14:30          | 14:30
+        12 noon        | 12:00
         9:05           | 09:05
         14.30          | 14:30
         14h30          | 14:30
@@ -35,7 +36,8 @@ class WrittenTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "noon", "25:00", "14:60", "13 pm", "0 am", "12", "12 min", "143", "14:3", "tbc", "=A1"})
+    @ValueSource(
+            strings = {"", "noonish", "25:00", "14:60", "13 pm", "0 am", "12", "12 min", "143", "14:3", "tbc", "=A1"})
     void whatIsNoTimeOfDayIsNone(String written) {
         assertThat(Written.clock(written)).isEmpty();
     }
