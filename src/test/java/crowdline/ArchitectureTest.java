@@ -119,6 +119,7 @@ class ArchitectureTest {
             new Room("console.words", "a place"),
             new Room("console.walk", "a place"),
             new Room("console.live", "a place"),
+            new Room("console.second", "the second window shows what Live shows, and Live does not know who looks"),
             new Room("console.practice", "a practice is asked for and told of, whatever flies it"),
             new Room("console.debrief", "a place"),
             new Room("console.glossary", "a place"),

@@ -125,6 +125,12 @@ public final class ConsoleMenus {
         view.add(units.heights());
         view.addSeparator();
         view.add(item(Command.FULL_SCREEN));
+        view.addSeparator();
+        view.add(item(Command.SECOND_WINDOW));
+        view.add(item(Command.SECOND_FULL));
+        view.add(item(Command.SECOND_THEME));
+        view.add(item(Command.SECOND_LARGER));
+        view.add(item(Command.SECOND_SMALLER));
         bar.add(view);
         JMenu help = menu("Help", 'H');
         help.add(item(Command.EXPLAIN));

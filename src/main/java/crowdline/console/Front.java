@@ -1,5 +1,6 @@
 package crowdline.console;
 
+import crowdline.console.second.SecondWindow;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dialog;
@@ -56,8 +57,9 @@ final class Front {
         }
     }
 
+    /** The second window is on another screen and in nobody's way. */
     private Stream<Window> others() {
-        return Stream.of(Window.getWindows()).filter(w -> w != window && w.isShowing());
+        return Stream.of(Window.getWindows()).filter(w -> w != window && w.isShowing() && !(w instanceof SecondWindow));
     }
 
     private static List<JPopupMenu> popups(Container within) {

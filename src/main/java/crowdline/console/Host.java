@@ -14,6 +14,7 @@ import crowdline.console.practice.PracticeHost;
 import crowdline.console.prepare.page.PrepareHost;
 import crowdline.console.preview.PaperHost;
 import crowdline.console.receiver.Receivers;
+import crowdline.console.second.SecondHost;
 import crowdline.console.theme.Appearance;
 import crowdline.show.DayAir;
 import java.nio.file.Path;
@@ -77,6 +78,11 @@ public interface Host {
     /** What practising asks. */
     default PracticeHost practice() {
         return PracticeHost.NONE;
+    }
+
+    /** What the second window asks. */
+    default SecondHost second() {
+        return SecondHost.NONE;
     }
 
     /** What pedals and remotes ask. */

@@ -10,6 +10,8 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.console.window.FullScreen;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -24,6 +26,7 @@ final class WindowCommands {
     private final PedalPresses pedals;
     private final TourGuide tour;
     private final FullScreen fullScreen;
+    private final SecondScreen second;
     private final EditCommands edit;
     private final KeyDispatcher keys;
     private final PracticeGuide practice;
@@ -49,6 +52,13 @@ final class WindowCommands {
         this.pedals = pedals;
         this.tour = tour;
         fullScreen = new FullScreen(frame);
+        second = new SecondScreen(pane.live()::running, host.second(), pane::appearance);
+        frame.addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosed(WindowEvent event) {
+                second.close();
+            }
+        });
     }
 
     /** @param go goes to a place */
@@ -84,6 +94,7 @@ final class WindowCommands {
             table.on(place.command(), outside, () -> go.accept(place));
         }
         edit.fill(table, outside);
+        second.fill(table);
         return table.filled();
     }
 

@@ -245,6 +245,7 @@ class IncidentEverywhereTest {
                 "crowdline.console.ConsoleMenus",
                 "crowdline.console.UnitsMenu",
                 "crowdline.console.practice.SkyWindow",
+                "crowdline.console.second.SecondWindow",
                 "crowdline.console.prepare.field.Fields",
                 "crowdline.console.preview.PreviewChoice",
                 "crowdline.console.words.MomentBox",

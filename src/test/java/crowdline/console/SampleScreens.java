@@ -4,6 +4,7 @@ import crowdline.console.glossary.GlossaryView;
 import crowdline.console.live.DutiesView;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.SampleLiveViews;
+import crowdline.console.live.SampleOnAir;
 import crowdline.console.live.SmallShow;
 import crowdline.console.pace.RemarksToTime;
 import crowdline.console.paint.Form;
@@ -65,6 +66,7 @@ public final class SampleScreens {
                 new Pictures.Ordered(SampleLiveViews.flying(), SampleLiveViews.order(), new DutiesView(List.of())),
                 new AnnouncementPicture(
                         SampleLiveViews.flying(), IncidentTemplate.shipped().announcements()),
+                new SampleOnAir().second(),
                 Map.of(),
                 Map.of(),
                 prepare(),

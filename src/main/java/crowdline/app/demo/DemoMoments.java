@@ -6,6 +6,8 @@ import crowdline.console.live.LiveMoment;
 import crowdline.console.live.LivePresenter;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.OrderPresenter;
+import crowdline.console.live.SecondPresenter;
+import crowdline.console.live.SecondView;
 import crowdline.console.pictures.Pictures;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.leg.Sample;
@@ -124,6 +126,17 @@ final class DemoMoments {
         return views;
     }
 
+    /** The second window in the second figure of the act, the turn handed over. */
+    static SecondView second(LoadedShow loaded) {
+        DemoMoments run = new DemoMoments(loaded);
+        run.happens(new FlightEvent.ActStarted(BEFORE_S));
+        run.happens(new FlightEvent.Stepped(run.at(1)));
+        double nowS = run.at(1) + 5;
+        run.happens(new LiveEvent.HandedOver(nowS, true));
+        LiveMoment moment = run.moment(nowS, Tracking.NONE);
+        return SecondPresenter.of(moment, run.presenter.view(moment), loaded.words());
+    }
+
     /** The running order of a day on which an act flies, the others are late, one is cancelled and one was put in. */
     static Pictures.Ordered ordered(LoadedShow loaded) {
         DemoMoments run = new DemoMoments(loaded);
@@ -237,12 +250,16 @@ final class DemoMoments {
     }
 
     private LiveView view(double nowS, Tracking tracking) {
+        return presenter.view(moment(nowS, tracking));
+    }
+
+    private LiveMoment moment(double nowS, Tracking tracking) {
         LiveNow now = LiveNow.of(state, loaded.durations().of(state), nowS, Instant.EPOCH);
         // As the console does: planned a few seconds ago, then kept.
         LiveNow before = LiveNow.of(state, loaded.durations().of(state), nowS - 3, Instant.EPOCH);
         Plan plan = new Planner().plan(ahead.request(state, before, prediction.times(), Optional.empty()));
         LocalDateTime hour =
                 loaded.show().slotStart(act).minusSeconds((long) BEFORE_S).plusNanos((long) (nowS * 1e9));
-        return presenter.view(new LiveMoment(state, now, plan, hour, tracking));
+        return new LiveMoment(state, now, plan, hour, tracking);
     }
 }

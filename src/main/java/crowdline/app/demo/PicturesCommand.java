@@ -138,6 +138,7 @@ public final class PicturesCommand implements Callable<Integer> {
                 new AnnouncementPicture(
                         DemoMoments.ordered(loaded).live(),
                         IncidentTemplate.shipped().announcements()),
+                DemoMoments.second(loaded),
                 new DemoWalks(loaded).views(),
                 new DemoDebrief(loaded).views(),
                 LoadedPredictions.view(loaded, result.findings()),

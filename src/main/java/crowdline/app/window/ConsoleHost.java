@@ -18,6 +18,7 @@ import crowdline.app.window.time.PassesKeeper;
 import crowdline.app.window.walk.WalkAndDebrief;
 import crowdline.app.window.work.KeptSettings;
 import crowdline.app.window.work.PendingWindow;
+import crowdline.app.window.work.SecondKeeper;
 import crowdline.console.ConsoleFrame;
 import crowdline.console.Host;
 import crowdline.console.debrief.DebriefHost;
@@ -32,6 +33,7 @@ import crowdline.console.passes.PassesHost;
 import crowdline.console.prepare.page.PrepareHost;
 import crowdline.console.preview.PaperHost;
 import crowdline.console.receiver.Receivers;
+import crowdline.console.second.SecondHost;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Tone;
 import crowdline.live.now.Ticker;
@@ -321,6 +323,11 @@ final class ConsoleHost implements Host {
     @Override
     public List<Path> recent() {
         return settings.get().recentFiles();
+    }
+
+    @Override
+    public SecondHost second() {
+        return new SecondKeeper(settings);
     }
 
     @Override

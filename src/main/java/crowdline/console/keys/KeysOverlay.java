@@ -22,8 +22,15 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
     private static final double MOST_KEYS = 0.4;
 
     /** What stands in the row of another, or is told there. */
-    private static final Set<Command> BESIDE_ANOTHER =
-            Set.of(Command.FACT_2, Command.FACT_3, Command.SMALLER, Command.TOUR_BACK);
+    private static final Set<Command> BESIDE_ANOTHER = Set.of(
+            Command.FACT_2,
+            Command.FACT_3,
+            Command.SMALLER,
+            Command.TOUR_BACK,
+            Command.SECOND_FULL,
+            Command.SECOND_THEME,
+            Command.SECOND_LARGER,
+            Command.SECOND_SMALLER);
 
     private static final double MOST_WORDS = 0.56;
 

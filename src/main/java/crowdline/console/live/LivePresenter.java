@@ -1,6 +1,7 @@
 package crowdline.console.live;
 
 import crowdline.console.incident.IncidentView;
+import crowdline.console.keys.Command;
 import crowdline.console.live.NextView.FactView;
 import crowdline.console.live.NextView.Later;
 import crowdline.console.paint.Form;
@@ -16,6 +17,7 @@ import crowdline.show.Act;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -44,7 +46,7 @@ public final class LivePresenter {
                 saying.view(),
                 next(moment, act, facts),
                 incident(moment),
-                warnings(moment),
+                marks(moment),
                 new Handles(
                         saying.remarkId(),
                         saying.shortForm(),
@@ -53,6 +55,17 @@ public final class LivePresenter {
                         fillers.isEmpty() ? null : fillers.get(0).id(),
                         nextIndex),
                 null);
+    }
+
+    private List<Mark> marks(LiveMoment moment) {
+        List<Mark> marks = new ArrayList<>(warnings(moment));
+        if (moment.state().otherSpeaks()) {
+            marks.add(new Mark(
+                    Form.SQUARE,
+                    Tone.CAUTION,
+                    "The other speaks next. " + Command.HAND_OVER.key() + " when it is your turn again"));
+        }
+        return marks;
     }
 
     /** Duties the plan has no time for; a duty is never left out without a word. */

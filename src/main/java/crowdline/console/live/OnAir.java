@@ -42,6 +42,9 @@ public interface OnAir {
     /** Whether an act is in the air. */
     boolean inTheAir();
 
+    /** What the second window shows at this moment. */
+    SecondView second();
+
     /** Anything of the day that has these words, the best first. */
     List<Found> find(String words);
 

@@ -77,6 +77,8 @@ public final class ToldPresenter {
             }
         } else if (event instanceof LiveEvent.NoteMade) {
             command = Command.JOT;
+        } else if (event instanceof LiveEvent.HandedOver) {
+            command = Command.HAND_OVER;
         } else if (event instanceof AnnouncementEvent) {
             command = Command.ANNOUNCE;
         } else if (event instanceof ShowEvent) {
@@ -138,6 +140,9 @@ public final class ToldPresenter {
         }
         if (event instanceof FlightEvent.NextSwapped) {
             return named(after, next(after, 0), words) + " now comes before " + named(after, next(after, 1), words);
+        }
+        if (event instanceof LiveEvent.HandedOver over) {
+            return over.toOther() ? "the other speaks next" : "you speak next";
         }
         if (event instanceof AnnouncementEvent.AnnouncementRead read) {
             return "\"" + read.occasion() + "\" is noted as read out";

@@ -10,8 +10,10 @@ import crowdline.console.keys.CommandActions;
 import crowdline.console.live.DutiesView;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.OrderView;
+import crowdline.console.live.SecondView;
 import crowdline.console.place.Place;
 import crowdline.console.prepare.glance.PrepareView;
+import crowdline.console.second.SecondPanel;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Theme;
@@ -47,6 +49,8 @@ public final class Pictures {
     /** How large a window is drawn and at which zoom. */
     public record Setting(int widthPx, int heightPx, int zoomPercent) {}
 
+    private static final String SECOND = "second";
+
     /** A small and a large window, as designed and at the largest zoom. */
     public static final List<Setting> SETTINGS = List.of(
             new Setting(1280, 800, 100),
@@ -60,6 +64,7 @@ public final class Pictures {
      * @param moments moments of Live, each under the name of its picture
      * @param order a moment of Live with the running order open
      * @param announcements the announcements over a moment of Live
+     * @param second what the second window shows of a moment
      * @param walks moments of Walk through, likewise
      * @param debriefs debriefs, likewise
      * @param prepare the show at a glance
@@ -73,6 +78,7 @@ public final class Pictures {
             Map<String, LiveView> moments,
             Ordered order,
             AnnouncementPicture announcements,
+            SecondView second,
             Map<String, WalkView> walks,
             Map<String, DebriefView> debriefs,
             PrepareView prepare,
@@ -117,10 +123,17 @@ public final class Pictures {
                     BufferedImage image = pace.draw(appearance, setting, screens.remarks());
                     written.add(write(image, out, pace.title(), theme, setting));
                 }
+                written.add(write(second(appearance, setting, screens.second()), out, SECOND, theme, setting));
                 written.add(write(screens.print().draw(appearance, setting), out, PrintPicture.TITLE, theme, setting));
             }
         }
         return List.copyOf(written);
+    }
+
+    private static BufferedImage second(Appearance appearance, Setting setting, SecondView view) {
+        SecondPanel panel = new SecondPanel(appearance);
+        panel.show(view);
+        return Snapshot.of(panel, setting.widthPx(), setting.heightPx());
     }
 
     private static Path write(BufferedImage image, Path out, String name, Theme theme, Setting setting)
@@ -136,7 +149,8 @@ public final class Pictures {
         return Stream.concat(
                         screens(screens).keySet().stream(),
                         Stream.concat(
-                                Stream.of(PacePicture.values()).map(PacePicture::title), Stream.of(PrintPicture.TITLE)))
+                                Stream.of(PacePicture.values()).map(PacePicture::title),
+                                Stream.of(SECOND, PrintPicture.TITLE)))
                 .toList();
     }
 

@@ -9,6 +9,7 @@ public sealed interface LiveEvent
                 TalkEvent,
                 IncidentEvent,
                 AnnouncementEvent,
+                LiveEvent.HandedOver,
                 LiveEvent.NoteMade,
                 LiveEvent.NoteWritten,
                 LiveEvent.Undone {
@@ -32,6 +33,17 @@ public sealed interface LiveEvent
         public NoteWritten {
             Must.beTime("atS", atS);
             Must.beSaid("note text", text);
+        }
+    }
+
+    /**
+     * Who speaks next was settled.
+     *
+     * @param toOther true if it is the co-commentator or interpreter, who sees it in the second window
+     */
+    record HandedOver(double atS, boolean toOther) implements LiveEvent {
+        public HandedOver {
+            Must.beTime("atS", atS);
         }
     }
 

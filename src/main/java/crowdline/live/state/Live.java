@@ -44,6 +44,10 @@ public final class Live {
         if (state.incidentOpen()) {
             return new Step.Refused("The incident page is open: type RESUME to leave it.");
         }
+        if (event instanceof LiveEvent.HandedOver over) {
+            return new Step.Moved(
+                    state.withOtherSpeaks(over.toOther()).plusTakeBack(TakeBack.ofTurn(over, state.otherSpeaks())));
+        }
         if (event instanceof ShowEvent show) {
             return ShowSteps.next(state, show);
         }
@@ -159,6 +163,9 @@ public final class Live {
         }
         if (last.day() != null) {
             back = back.withDay(last.day());
+        }
+        if (last.otherSpoke() != null) {
+            back = back.withOtherSpeaks(last.otherSpoke());
         }
         if (last.announced() != null) {
             back = back.withAnnounced(last.announced());

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param talk what was said
  * @param incidents when the incident page was open; the last one may still be
  * @param announced which announcements were shown and read out
+ * @param otherSpeaks whether it is the co-commentator or interpreter who speaks next
  * @param notes what was written down
  * @param takeBacks what can be taken back, the most recent last
  */
@@ -27,6 +28,7 @@ public record LiveState(
         Talk talk,
         List<IncidentSpan> incidents,
         Announced announced,
+        boolean otherSpeaks,
         List<Note> notes,
         List<TakeBack> takeBacks) {
 
@@ -41,7 +43,8 @@ public record LiveState(
 
     /** Before a show is opened. */
     public static LiveState initial() {
-        return new LiveState(null, Day.NONE, Course.NONE, Talk.NONE, List.of(), Announced.NONE, List.of(), List.of());
+        return new LiveState(
+                null, Day.NONE, Course.NONE, Talk.NONE, List.of(), Announced.NONE, false, List.of(), List.of());
     }
 
     /** Ids of the acts in running order, cancelled ones among them. */
@@ -121,35 +124,39 @@ public record LiveState(
     }
 
     LiveState withShow(String title, Day next) {
-        return new LiveState(title, next, course, talk, incidents, announced, notes, takeBacks);
+        return new LiveState(title, next, course, talk, incidents, announced, otherSpeaks, notes, takeBacks);
     }
 
     LiveState withDay(Day next) {
-        return new LiveState(showTitle, next, course, talk, incidents, announced, notes, takeBacks);
+        return new LiveState(showTitle, next, course, talk, incidents, announced, otherSpeaks, notes, takeBacks);
     }
 
     LiveState withCourse(Course next) {
-        return new LiveState(showTitle, day, next, talk, incidents, announced, notes, takeBacks);
+        return new LiveState(showTitle, day, next, talk, incidents, announced, otherSpeaks, notes, takeBacks);
     }
 
     LiveState withTalk(Talk next) {
-        return new LiveState(showTitle, day, course, next, incidents, announced, notes, takeBacks);
+        return new LiveState(showTitle, day, course, next, incidents, announced, otherSpeaks, notes, takeBacks);
     }
 
     LiveState withIncidents(List<IncidentSpan> next) {
-        return new LiveState(showTitle, day, course, talk, next, announced, notes, takeBacks);
+        return new LiveState(showTitle, day, course, talk, next, announced, otherSpeaks, notes, takeBacks);
     }
 
     LiveState withAnnounced(Announced next) {
-        return new LiveState(showTitle, day, course, talk, incidents, next, notes, takeBacks);
+        return new LiveState(showTitle, day, course, talk, incidents, next, otherSpeaks, notes, takeBacks);
+    }
+
+    LiveState withOtherSpeaks(boolean next) {
+        return new LiveState(showTitle, day, course, talk, incidents, announced, next, notes, takeBacks);
     }
 
     LiveState withNotes(List<Note> next) {
-        return new LiveState(showTitle, day, course, talk, incidents, announced, next, takeBacks);
+        return new LiveState(showTitle, day, course, talk, incidents, announced, otherSpeaks, next, takeBacks);
     }
 
     LiveState withTakeBacks(List<TakeBack> next) {
-        return new LiveState(showTitle, day, course, talk, incidents, announced, notes, next);
+        return new LiveState(showTitle, day, course, talk, incidents, announced, otherSpeaks, notes, next);
     }
 
     LiveState plusTakeBack(TakeBack more) {

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param notes the notes before it, or null if it was none
  * @param day the running order before it, or null if it did not change that
  * @param announced the announcements before it, or null if it did not change them
+ * @param otherSpoke whose turn it was before it, or null if it did not change that
  */
 public record TakeBack(
         LiveEvent event,
@@ -20,35 +21,45 @@ public record TakeBack(
         @Nullable Talk talk,
         @Nullable List<Note> notes,
         @Nullable Day day,
-        @Nullable Announced announced) {
+        @Nullable Announced announced,
+        @Nullable Boolean otherSpoke) {
     public TakeBack {
         notes = notes == null ? null : List.copyOf(notes);
     }
 
     TakeBack(LiveEvent event, @Nullable Course course, @Nullable Talk talk) {
-        this(event, course, talk, null, null, null);
+        this(event, course, talk, null, null, null, null);
     }
 
     static TakeBack ofNotes(LiveEvent event, List<Note> notes) {
-        return new TakeBack(event, null, null, notes, null, null);
+        return new TakeBack(event, null, null, notes, null, null, null);
     }
 
     static TakeBack ofDay(LiveEvent event, Day day) {
-        return new TakeBack(event, null, null, null, day, null);
+        return new TakeBack(event, null, null, null, day, null, null);
     }
 
     static TakeBack ofAnnounced(LiveEvent event, Announced announced) {
-        return new TakeBack(event, null, null, null, null, announced);
+        return new TakeBack(event, null, null, null, null, announced, null);
+    }
+
+    static TakeBack ofTurn(LiveEvent event, boolean otherSpoke) {
+        return new TakeBack(event, null, null, null, null, null, otherSpoke);
     }
 
     /** With the course before it as well. */
     TakeBack with(Course before) {
-        return new TakeBack(event, before, talk, notes, day, announced);
+        return new TakeBack(event, before, talk, notes, day, announced, otherSpoke);
     }
 
     /** False once the clock or the aircraft has moved the act on since: nobody expects to be thrown back that far. */
     boolean isPossible() {
-        return course != null || talk != null || notes != null || day != null || announced != null;
+        return course != null
+                || talk != null
+                || notes != null
+                || day != null
+                || announced != null
+                || otherSpoke != null;
     }
 
     /** After a step that no hand made. */

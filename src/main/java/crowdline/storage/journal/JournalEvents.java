@@ -252,6 +252,11 @@ final class JournalEvents {
                 LiveEvent.NoteWritten.class,
                 (e, of) -> of.put("text", e.text()),
                 (atS, of) -> new LiveEvent.NoteWritten(atS, of.text("text"))));
+        add(EventKind.of(
+                "HandedOver",
+                LiveEvent.HandedOver.class,
+                (e, of) -> of.put("toOther", e.toOther()),
+                (atS, of) -> new LiveEvent.HandedOver(atS, of.flag("toOther"))));
         add(EventKind.bare("Undone", LiveEvent.Undone.class, LiveEvent.Undone::new));
     }
 

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param buttons what pedals and remotes do
  * @param measures what speeds and heights are read in
  * @param skyApart whether the sky of a practice flight is in a window of its own
+ * @param second how the second window looks
  */
 public record Settings(
         List<Path> recentFiles,
@@ -24,12 +25,13 @@ public record Settings(
         @Nullable String speaker,
         LearnedButtons buttons,
         Measures measures,
-        boolean skyApart) {
+        boolean skyApart,
+        SecondLook second) {
     /** As many as fit a menu; common practice, no source. */
     private static final int MOST_RECENT = 10;
 
     public static final Settings DEFAULT =
-            new Settings(List.of(), "day", 1, null, LearnedButtons.NONE, Measures.USUAL, false);
+            new Settings(List.of(), "day", 1, null, LearnedButtons.NONE, Measures.USUAL, false, SecondLook.DEFAULT);
 
     public Settings {
         recentFiles = List.copyOf(recentFiles);
@@ -53,30 +55,35 @@ public record Settings(
                 speaker,
                 buttons,
                 measures,
-                skyApart);
+                skyApart,
+                second);
     }
 
     public Settings withTheme(String newTheme) {
-        return new Settings(recentFiles, newTheme, zoom, speaker, buttons, measures, skyApart);
+        return new Settings(recentFiles, newTheme, zoom, speaker, buttons, measures, skyApart, second);
     }
 
     public Settings withZoom(double newZoom) {
-        return new Settings(recentFiles, theme, newZoom, speaker, buttons, measures, skyApart);
+        return new Settings(recentFiles, theme, newZoom, speaker, buttons, measures, skyApart, second);
     }
 
     public Settings withSpeaker(@Nullable String newSpeaker) {
-        return new Settings(recentFiles, theme, zoom, newSpeaker, buttons, measures, skyApart);
+        return new Settings(recentFiles, theme, zoom, newSpeaker, buttons, measures, skyApart, second);
     }
 
     public Settings withMeasures(Measures newMeasures) {
-        return new Settings(recentFiles, theme, zoom, speaker, buttons, newMeasures, skyApart);
+        return new Settings(recentFiles, theme, zoom, speaker, buttons, newMeasures, skyApart, second);
     }
 
     public Settings withButtons(LearnedButtons newButtons) {
-        return new Settings(recentFiles, theme, zoom, speaker, newButtons, measures, skyApart);
+        return new Settings(recentFiles, theme, zoom, speaker, newButtons, measures, skyApart, second);
     }
 
     public Settings withSkyApart(boolean apart) {
-        return new Settings(recentFiles, theme, zoom, speaker, buttons, measures, apart);
+        return new Settings(recentFiles, theme, zoom, speaker, buttons, measures, apart, second);
+    }
+
+    public Settings withSecond(SecondLook look) {
+        return new Settings(recentFiles, theme, zoom, speaker, buttons, measures, skyApart, look);
     }
 }

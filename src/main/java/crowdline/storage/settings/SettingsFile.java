@@ -84,12 +84,41 @@ public final class SettingsFile {
         if (settings.skyApart()) {
             node.put("skyApart", true);
         }
+        if (!settings.second().equals(SecondLook.DEFAULT)) {
+            write(settings.second(), node.putObject("second"));
+        }
         try {
             OwnerOnly.folder(folder);
         } catch (IOException e) {
             throw ShowFileException.noFolder("the settings folder", folder, e);
         }
         saves.write(folder.resolve(NAME), JsonLayout.text(node).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static void write(SecondLook look, ObjectNode node) {
+        node.put("theme", look.theme()).put("zoom", look.zoom());
+        SecondLook.Place place = look.place();
+        if (place != null) {
+            node.put("x", place.x())
+                    .put("y", place.y())
+                    .put("width", place.width())
+                    .put("height", place.height());
+        }
+    }
+
+    /** As it looks at first where nothing is said of it, as in files from before. */
+    private static SecondLook second(JsonNode node) {
+        SecondLook usual = SecondLook.DEFAULT;
+        return new SecondLook(
+                node.path("theme").asString(usual.theme()),
+                node.path("zoom").asDouble(usual.zoom()),
+                node.has("width")
+                        ? new SecondLook.Place(
+                                node.path("x").asInt(0),
+                                node.path("y").asInt(0),
+                                node.path("width").asInt(0),
+                                node.path("height").asInt(0))
+                        : null);
     }
 
     private static void write(LearnedButtons buttons, ObjectNode settings) {
@@ -160,7 +189,8 @@ public final class SettingsFile {
                 root.has("speaker") ? root.path("speaker").asString("") : null,
                 buttons(root.path("buttons")),
                 Measures.of(root.path("units").asString(Measures.USUAL.asAsked())),
-                root.path("skyApart").asBoolean(false));
+                root.path("skyApart").asBoolean(false),
+                second(root.path("second")));
     }
 
     private static String aside(Path file, String why) {

@@ -2,6 +2,9 @@ package crowdline.console.live;
 
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.theme.Tone;
 import crowdline.loaded.Finder;
 import crowdline.loaded.Found;
 import crowdline.storage.show.CatalogueFile;
@@ -57,6 +60,11 @@ public final class SampleOnAir implements OnAir {
 
     /** Its announcements, and what was done with them. */
     public final SampleAnnouncing announcing = new SampleAnnouncing();
+
+    @Override
+    public SecondView second() {
+        return new SecondView(view, new Mark(Form.UP, Tone.CAUTION, "You speak next"), "Then, in 9 s: Look up.");
+    }
 
     /** Whether an act is in the air. */
     public boolean flying;

@@ -52,7 +52,8 @@ public final class RandomEvents {
         int index = random.nextInt(7);
         String remark = "r" + random.nextInt(8);
         RemarkForm form = random.nextBoolean() ? RemarkForm.FULL : RemarkForm.SHORT;
-        return switch (random.nextInt(52)) {
+        return switch (random.nextInt(53)) {
+            case 52 -> new LiveEvent.HandedOver(atS, random.nextBoolean());
             case 50 -> new AnnouncementEvent.AnnouncementShown(atS, "n" + random.nextInt(3), "Lost child");
             case 51 ->
                 random.nextBoolean()

@@ -27,6 +27,7 @@ import crowdline.live.event.FlightEvent.WentOffPlan;
 import crowdline.live.event.IncidentEvent.IncidentClosed;
 import crowdline.live.event.IncidentEvent.IncidentOpened;
 import crowdline.live.event.LiveEvent;
+import crowdline.live.event.LiveEvent.HandedOver;
 import crowdline.live.event.LiveEvent.NoteMade;
 import crowdline.live.event.LiveEvent.NoteWritten;
 import crowdline.live.event.LiveEvent.Undone;
@@ -175,6 +176,10 @@ class JournalGoldenTest {
     }
 
     /** What came with the running order of the day. */
+    private static List<JournalLine> ofTwoSpeakers() {
+        return List.of(HEADER, written(new HandedOver(1.25, true)), written(new HandedOver(2.25, false)));
+    }
+
     private static List<JournalLine> ofAnnouncements() {
         return List.of(
                 HEADER,
@@ -263,6 +268,14 @@ class JournalGoldenTest {
     }
 
     @Test
+    void journalOfTwoSpeakersIsReadAndWrittenAsItWasMeant() throws IOException {
+        assertThat(read("journal-1-second.jsonl")).containsExactlyElementsOf(ofTwoSpeakers());
+        JournalCodec codec = new JournalCodec();
+        assertThat(ofTwoSpeakers().stream().map(codec::write))
+                .containsExactlyElementsOf(texts("journal-1-second.jsonl"));
+    }
+
+    @Test
     void journalFromBeforeSlotsWentByTheClockIsReadAsItWasMeant() throws IOException {
         assertThat(read("journal-1-before-clock-slots.jsonl"))
                 .containsExactly(
@@ -302,12 +315,14 @@ class JournalGoldenTest {
         texts.addAll(texts("journal-1-transits.jsonl"));
         texts.addAll(texts("journal-1-day.jsonl"));
         texts.addAll(texts("journal-1-announcements.jsonl"));
+        texts.addAll(texts("journal-1-second.jsonl"));
         texts.addAll(texts("journal-1-duties.jsonl"));
         List<JournalLine> lines = new ArrayList<>(ofVersion1());
         lines.addAll(ofNotes());
         lines.addAll(ofTransits());
         lines.addAll(ofTheDay());
         lines.addAll(ofAnnouncements());
+        lines.addAll(ofTwoSpeakers());
         lines.addAll(ofDuties());
         Map<Class<?>, Set<String>> values = new HashMap<>();
         for (int i = 0; i < texts.size(); i++) {

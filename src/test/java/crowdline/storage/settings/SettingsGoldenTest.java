@@ -40,7 +40,8 @@ class SettingsGoldenTest {
             null,
             LearnedButtons.NONE,
             Measures.USUAL,
-            false);
+            false,
+            SecondLook.DEFAULT);
 
     private static final Pace PACE = new Pace("Zoë Ærø", 0.25, 0.0625, 0.3, 0.55, 0.08);
     private static final String PACE_NAME = "zoe-r-ad13ac45a25e.json";
@@ -69,7 +70,8 @@ class SettingsGoldenTest {
                 "Zoë Ærø",
                 new LearnedButtons("/dev/ttyUSB0", 19_200, pedals, Map.of("shift F9", "filler")),
                 Measures.USUAL,
-                false);
+                false,
+                SecondLook.DEFAULT);
     }
 
     private SettingsFile.Reading read(String golden) throws IOException {
@@ -113,6 +115,17 @@ class SettingsGoldenTest {
         new SettingsFile(folder).write(apart);
 
         isWrittenAs("settings-sky-apart.json", folder.resolve("settings.json"));
+    }
+
+    @Test
+    void theSecondWindowIsReadAndWrittenAsItWasMeant() throws IOException, ShowFileException {
+        Settings second =
+                settings().withSecond(new SecondLook("sunlight", 1.5, new SecondLook.Place(-1920, 0, 1900, 1000)));
+        assertThat(read("settings-second.json")).isEqualTo(new SettingsFile.Reading(second, null));
+
+        new SettingsFile(folder).write(second);
+
+        isWrittenAs("settings-second.json", folder.resolve("settings.json"));
     }
 
     @Test

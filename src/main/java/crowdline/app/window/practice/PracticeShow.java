@@ -9,6 +9,7 @@ import crowdline.console.live.Handles;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.OnAir;
 import crowdline.console.live.OrderView;
+import crowdline.console.live.SecondView;
 import crowdline.console.path.CrowdView;
 import crowdline.console.practice.PracticeChoice;
 import crowdline.loaded.Found;
@@ -180,6 +181,11 @@ public final class PracticeShow implements OnAir {
     @Override
     public void putIn(String words, @Nullable String afterId) {
         onAir.putIn(words, afterId);
+    }
+
+    @Override
+    public SecondView second() {
+        return onAir.second();
     }
 
     @Override

@@ -15,6 +15,8 @@ import crowdline.console.live.Meaning;
 import crowdline.console.live.OnAir;
 import crowdline.console.live.OrderPresenter;
 import crowdline.console.live.OrderView;
+import crowdline.console.live.SecondPresenter;
+import crowdline.console.live.SecondView;
 import crowdline.console.live.ToldPresenter;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.now.DayNow;
@@ -52,15 +54,24 @@ public final class ShowOnAir implements OnAir {
     @Override
     public LiveView view() {
         Scene scene = show.scene();
-        Instant wall = show.wall();
         double nowS = show.desk().nowS();
-        LiveMoment moment = new LiveMoment(
-                scene.state(), scene.now(nowS, wall), scene.plan(), show.atVenue(wall), scene.tracking());
         return new LivePresenter(scene.lookup())
-                .view(moment)
+                .view(moment(scene, nowS))
                 .withTold(scene.told(nowS)
                         .flatMap(told -> ToldPresenter.of(told, scene.lookup()))
                         .orElse(null));
+    }
+
+    private LiveMoment moment(Scene scene, double nowS) {
+        Instant wall = show.wall();
+        return new LiveMoment(scene.state(), scene.now(nowS, wall), scene.plan(), show.atVenue(wall), scene.tracking());
+    }
+
+    @Override
+    public SecondView second() {
+        Scene scene = show.scene();
+        LiveMoment moment = moment(scene, show.desk().nowS());
+        return SecondPresenter.of(moment, new LivePresenter(scene.lookup()).view(moment), scene.lookup());
     }
 
     @Override

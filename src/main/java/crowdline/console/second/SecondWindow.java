@@ -1,0 +1,133 @@
+package crowdline.console.second;
+
+import crowdline.console.live.OnAir;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.Themes;
+import crowdline.console.theme.Zoom;
+import crowdline.console.window.FullScreen;
+import crowdline.storage.settings.SecondLook;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import javax.swing.JFrame;
+import javax.swing.Timer;
+import javax.swing.WindowConstants;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A window for a co-commentator or interpreter, on another screen. It shows the running show and changes nothing in it; it
+ * never takes the keys, so that they stay with the commentator. On the event thread.
+ */
+public final class SecondWindow extends JFrame {
+    private static final int FRAME_MS = 100;
+    private static final int WIDTH_PX = 1280;
+    private static final int HEIGHT_PX = 800;
+
+    private final transient Supplier<@Nullable OnAir> running;
+    private final transient SecondHost host;
+    private final SecondPanel panel;
+    private final transient FullScreen fullScreen = new FullScreen(this);
+    private final Timer ticker = new Timer(FRAME_MS, e -> refresh());
+    private transient Appearance appearance;
+    private boolean isFull;
+
+    private SecondWindow(Supplier<@Nullable OnAir> running, SecondHost host, Appearance ofTheConsole) {
+        super("Crowdline – second window");
+        this.running = running;
+        this.host = host;
+        SecondLook look = host.look();
+        appearance = ofTheConsole.with(Themes.byId(look.theme())).with(zoom(look));
+        panel = new SecondPanel(appearance);
+        setFocusableWindowState(false);
+        setAutoRequestFocus(false);
+        setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
+        setContentPane(panel);
+        setSize(WIDTH_PX, HEIGHT_PX);
+        SecondLook.Place place = look.place();
+        if (place != null && isOnAScreen(place)) {
+            setBounds(place.x(), place.y(), place.width(), place.height());
+        } else {
+            setLocationByPlatform(true);
+        }
+    }
+
+    private static Zoom zoom(SecondLook look) {
+        int percent = (int) Math.round(look.zoom() * 100);
+        return new Zoom(Math.max(Zoom.NONE.percent(), Math.min(Zoom.LARGEST.percent(), percent)));
+    }
+
+    /** The screen on which it was left may not be connected any more. */
+    private static boolean isOnAScreen(SecondLook.Place place) {
+        Rectangle left = new Rectangle(place.x(), place.y(), place.width(), place.height());
+        return Stream.of(GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices())
+                .anyMatch(screen -> screen.getDefaultConfiguration().getBounds().intersects(left));
+    }
+
+    /**
+     * Opens it as it was left.
+     *
+     * @param running the running show, or null
+     */
+    public static SecondWindow open(Supplier<@Nullable OnAir> running, SecondHost host, Appearance ofTheConsole) {
+        SecondWindow window = new SecondWindow(running, host, ofTheConsole);
+        window.refresh();
+        window.setVisible(true);
+        window.ticker.start();
+        return window;
+    }
+
+    private void refresh() {
+        OnAir show = running.get();
+        panel.show(show == null ? null : show.second());
+    }
+
+    public void nextTheme() {
+        wear(appearance.with(Themes.after(appearance.theme())));
+    }
+
+    public void larger() {
+        wear(appearance.with(appearance.zoom().larger()));
+    }
+
+    public void smaller() {
+        wear(appearance.with(appearance.zoom().smaller()));
+    }
+
+    private void wear(Appearance next) {
+        appearance = next;
+        panel.wear(next);
+        keep();
+    }
+
+    /** Fills the screen it is on, or goes back to a window. */
+    public void turnFullScreen() {
+        if (!isFull) {
+            keep();
+        }
+        isFull = !isFull;
+        fullScreen.turn();
+    }
+
+    private void keep() {
+        Rectangle at = getBounds();
+        SecondLook look = new SecondLook(
+                appearance.theme().id(),
+                appearance.zoom().factor(),
+                isFull ? host.look().place() : place(at));
+        host.keep(look);
+    }
+
+    private static SecondLook.@Nullable Place place(Rectangle at) {
+        return at.width > 0 && at.height > 0 ? new SecondLook.Place(at.x, at.y, at.width, at.height) : null;
+    }
+
+    @Override
+    public void dispose() {
+        if (ticker.isRunning()) {
+            ticker.stop();
+            keep();
+        }
+        super.dispose();
+    }
+}
