@@ -27,6 +27,7 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
             Command.FACT_3,
             Command.SMALLER,
             Command.TOUR_BACK,
+            Command.SECOND_WINDOW,
             Command.SECOND_FULL,
             Command.SECOND_THEME,
             Command.SECOND_LARGER,
@@ -101,6 +102,11 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
                         .flatMap(each -> shown(each, taken).stream().limit(1))
                         .toList();
                 entries.add(new Entry(keys, "Larger, smaller", "Everything on the screen"));
+            } else if (command == Command.FULL_SCREEN && scope == command.scope()) {
+                List<String> keys = Stream.of(command, Command.SECOND_WINDOW)
+                        .flatMap(each -> shown(each, taken).stream().limit(1))
+                        .toList();
+                entries.add(new Entry(keys, "Full screen, second", "Fill the screen; a window for a second speaker"));
             } else if (command.scope() == scope && !isBesideAnother(command)) {
                 entries.add(new Entry(shown(command, taken), command.label(), command.help()));
             }
