@@ -53,6 +53,7 @@ class ArchitectureTest {
             new Room("layout", "where figures are flown follows from wishes, whoever has them"),
             new Room("arrange", "an act is made of a list without files and screens"),
             new Room("sight.picture", "what an eye sees of an aircraft follows from geometry, whatever it flies"),
+            new Room("sight.sketch", "drawn by hand, so nothing may be computed from it"),
             new Room("sight.clue", "what a figure looked like is asked of whoever saw it, in whatever window"),
             new Room("glossary.drill", "what is asked of a learner, and when again, follows from figures and answers"),
             new Room("sight", "what the crowd sees is made from a flight and says nothing of how it is told"),

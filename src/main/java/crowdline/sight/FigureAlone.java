@@ -18,6 +18,7 @@ import crowdline.show.check.Severity;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Placing;
 import crowdline.sight.picture.Flown;
+import crowdline.sight.sketch.Sketches;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
@@ -57,16 +58,17 @@ public final class FigureAlone {
         return airframe;
     }
 
-    /** What the figure looks like from the crowd, the aeroplane at its beginning; nothing for one that is only timed. */
+    /** The path of the figure from the crowd, the aeroplane at its beginning; nothing for one that is only timed or sketched. */
     public SideView of(CatalogueEntry entry) {
-        return SideView.of(fly(entry).flown(), OptionalDouble.empty());
+        Flown flown = fly(entry).flown();
+        return SideView.of(flown.company().sketched() ? Flown.NONE : flown, OptionalDouble.empty());
     }
 
     /**
      * How a figure is flown.
      *
-     * @param flown in the middle before the crowd and just above the ground; nothing for one that is only timed, or that
-     *     this aircraft cannot fly
+     * @param flown in the middle before the crowd and just above the ground; sketched for one that is only timed, or nothing;
+     *     nothing for one that this aircraft cannot fly
      * @param lack why it cannot, as a sentence; empty if it can
      */
     public record Outcome(Flown flown, String lack) {}
@@ -74,7 +76,7 @@ public final class FigureAlone {
     /** Flies a figure. */
     public Outcome fly(CatalogueEntry entry) {
         if (entry.elements().isEmpty()) {
-            return new Outcome(Flown.NONE, "");
+            return new Outcome(Sketches.of(entry.name()).orElse(Flown.NONE), "");
         }
         double kt = entryKt(entry);
         Variant variant = new Variant("alone", null, List.of("f"));
@@ -111,7 +113,8 @@ public final class FigureAlone {
                             .findFirst()
                             .orElse("It cannot be flown with this aircraft."));
         }
-        return new Outcome(low(Captions.flown(flight.figures().get(0), flight.samples())), "");
+        Flown leader = low(Captions.flown(flight.figures().get(0), flight.samples()));
+        return new Outcome(Sketches.inCompany(entry.name(), leader), "");
     }
 
     /** The same just above the ground and in the middle. */

@@ -15,6 +15,7 @@ import crowdline.show.aircraft.Outline;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.sight.FigureAlone;
 import crowdline.sight.SideView;
+import crowdline.sight.picture.Company;
 import crowdline.sight.picture.Flown;
 import java.awt.Color;
 import java.util.HashMap;
@@ -29,12 +30,17 @@ import org.jspecify.annotations.Nullable;
 
 /** A figure as the crowd sees it, flown by any kind of aircraft; under it its path from the side and from above. */
 final class FigurePanel extends JPanel {
+    private static final String ALONE =
+            "Pale is the top, dark the underside. Where the band twists, it rolls. Drawn larger than it looks.";
+    private static final String TOGETHER =
+            "Pale is the top, dark the underside. Drawn larger than they look, and the gaps between them with them.";
+    private static final String SKETCHED =
+            "Sketched after its description, not computed: it shows what happens, and nothing can be measured in it.";
+
     private final transient GlossaryHost host;
     private final FlyingPicture picture;
     private final Paths paths;
-    private final JTextArea legend = PlainText.wrapped(
-            "How to read it",
-            "Pale is the top, dark the underside. Where the band twists, it rolls. Drawn larger than it looks.");
+    private final JTextArea legend = PlainText.wrapped("How to read it", ALONE);
     private final JTextArea lack = PlainText.wrapped("Why it is not flown", "");
     private final JButton fly = button(Command.FLY, () -> toggle());
     private final JButton before = button(Command.MOMENT_BEFORE, () -> step(false));
@@ -156,10 +162,13 @@ final class FigurePanel extends JPanel {
         flownBy.setVisible(flying != null);
         SkyView shown = picture.shown();
         if (shown != null) {
-            SideView path = SideView.of(shown.flown(), shown.atS());
+            Flown flown = shown.flown();
+            SideView path = SideView.of(flown, shown.atS());
+            legend.setText(
+                    flown.company().sketched() ? SKETCHED : flown.company().equals(Company.NONE) ? ALONE : TOGETHER);
             paths.show(path);
             // Along the display line it is what the crowd sees, and from above it is that line.
-            paths.setVisible(path.hasDepth());
+            paths.setVisible(path.hasDepth() && flown.company().equals(Company.NONE));
         }
     }
 

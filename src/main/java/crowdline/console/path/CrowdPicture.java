@@ -48,8 +48,13 @@ public final class CrowdPicture extends Painted<CrowdView> {
         Shape before = pen.surface().getClip();
         pen.surface().clip(new Rectangle2D.Double(box.x(), box.y(), box.w(), box.h()));
         SkyPainter.ground(pen, shown.sky().eye(), place.frame(), box);
-        SkyPainter.smoke(pen, shown.sky(), place);
-        SkyPainter.aircraft(pen, shown.sky(), shown.sky().pose(), place);
+        SkyPainter.smoke(pen, shown.sky(), shown.sky().flown(), place);
+        SkyPainter.aircraft(
+                pen,
+                shown.sky(),
+                shown.sky().all(place.spanM()),
+                shown.sky().pose().tS(),
+                place);
         pen.surface().setClip(before);
         pen.fill(box.bottom(pen.px(2)), pen.palette().rule());
     }

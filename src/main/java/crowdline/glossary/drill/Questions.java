@@ -20,9 +20,8 @@ public final class Questions {
     /** Names to choose from. */
     public static final int CHOICES = 4;
     /** The family of what several aircraft fly together. */
-    private static final String TOGETHER = "formation";
-
     private final Map<String, CatalogueEntry> figures = new HashMap<>();
+
     private final Map<String, Flown> flown;
     private final Map<String, Likeness> looks = new HashMap<>();
     private final Map<String, Set<String>> mixUps = new HashMap<>();
@@ -48,10 +47,8 @@ public final class Questions {
         }
     }
 
-    /** Nothing of what several aircraft fly together: one alone would show another figure. */
     private Flown flownOf(String name) {
-        CatalogueEntry figure = figures.get(name);
-        return figure == null || figure.family().equals(TOGETHER) ? Flown.NONE : flown.getOrDefault(name, Flown.NONE);
+        return flown.getOrDefault(name, Flown.NONE);
     }
 
     /** The names of the figures that can be asked about, in the order of the alphabet. */
@@ -61,7 +58,7 @@ public final class Questions {
 
     /** Without what there is to see in words, which would tell the answer. */
     private Flown silent(String name) {
-        return new Flown(flownOf(name).poses(), List.of());
+        return flownOf(name).silent();
     }
 
     /** What can be asked about a figure; nothing about one that is unknown. */

@@ -9,7 +9,13 @@ public enum Outline {
     /** Wings swept back and a pointed nose. */
     JET,
     /** Long narrow wings. */
-    GLIDER;
+    GLIDER,
+    /** A rotor over a cabin, and a thin tail. */
+    HELICOPTER,
+    /** Somebody under an open parachute. */
+    CANOPY,
+    /** Somebody who falls, flat in the air. */
+    JUMPER;
 
     /** What an aircraft with that engine usually looks like. */
     static Outline of(Engine engine) {

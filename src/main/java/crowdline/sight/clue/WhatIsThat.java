@@ -43,7 +43,8 @@ public final class WhatIsThat {
             all.add(new Candidate(
                     entry,
                     flown.apply(entry).stream()
-                            .filter(one -> !one.isEmpty())
+                            // What is only sketched has no numbers that anything could be told from.
+                            .filter(one -> !one.isEmpty() && !one.company().sketched())
                             .map(Traits::of)
                             .toList()));
         }

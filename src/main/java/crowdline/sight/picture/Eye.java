@@ -35,9 +35,10 @@ public record Eye(double crowdM, double heightM) {
 
     /** Where a figure that stands nowhere is seen well from: as far off as it is large, and behind all of it. */
     public static Eye before(Flown flown) {
-        Vec size = flown.reach().size();
+        Flown.Reach all = flown.reachOfAll();
+        Vec size = all.size();
         double awayM = Math.max(LEAST_AWAY_M, AWAY * Math.max(size.x(), size.z()));
-        return standing(awayM + Math.max(0, -flown.reach().least().y()));
+        return standing(awayM + Math.max(0, -all.least().y()));
     }
 
     /**

@@ -5,14 +5,16 @@ import crowdline.measure.InTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * A stretch of a flight, to be watched.
  *
  * @param poses in the order flown, a tenth of a second or less apart; none where nothing is known but times
  * @param captions what there is to see in it and when, in the order seen
+ * @param company what else is seen with it
  */
-public record Flown(List<Pose> poses, List<Caption> captions) {
+public record Flown(List<Pose> poses, List<Caption> captions, Company company) {
     public static final Flown NONE = new Flown(List.of(), List.of());
 
     /** Nearer to a caption than this it is the one that is shown, seconds. */
@@ -21,6 +23,21 @@ public record Flown(List<Pose> poses, List<Caption> captions) {
     public Flown {
         poses = List.copyOf(poses);
         captions = List.copyOf(captions);
+    }
+
+    /** Of one aircraft. */
+    public Flown(List<Pose> poses, List<Caption> captions) {
+        this(poses, captions, Company.NONE);
+    }
+
+    /** The same without words. */
+    public Flown silent() {
+        return new Flown(poses, List.of(), company);
+    }
+
+    /** The same with company. */
+    public Flown with(Company next) {
+        return new Flown(poses, captions, next);
     }
 
     /** Too short to be watched. */
@@ -98,11 +115,27 @@ public record Flown(List<Pose> poses, List<Caption> captions) {
 
     /** The same somewhere else, with the same times. */
     public Flown movedBy(double alongM, double awayM, double upM) {
-        return new Flown(poses.stream().map(p -> p.movedBy(alongM, awayM, upM)).toList(), captions);
+        Company moved = new Company(
+                company.others().stream()
+                        .map(t -> t.movedBy(alongM, awayM, upM))
+                        .toList(),
+                company.own(),
+                company.sketched());
+        return new Flown(poses.stream().map(p -> p.movedBy(alongM, awayM, upM)).toList(), captions, moved);
     }
 
     /** The smallest and the largest place in each direction. */
     public Reach reach() {
+        return reach(poses);
+    }
+
+    /** The same of all that fly together, without how far beside each other they are drawn. */
+    public Reach reachOfAll() {
+        return reach(Stream.concat(poses.stream(), company.others().stream().flatMap(track -> track.poses().stream()))
+                .toList());
+    }
+
+    private static Reach reach(List<Pose> poses) {
         Vec first = poses.get(0).place();
         Vec least = first;
         Vec most = first;

@@ -38,7 +38,7 @@ final class SolidMaker {
      *
      * @param midZ height of its middle
      */
-    private record Ring(double x, double halfWide, double midZ, double halfTall) {
+    record Ring(double x, double halfWide, double midZ, double halfTall) {
         /** The corners on the right side, from the top down. */
         List<Vec> right() {
             return List.of(
@@ -49,11 +49,16 @@ final class SolidMaker {
     }
 
     private void join(Ring ahead, Ring behind, boolean nose) {
+        if (nose) {
+            join(ahead, behind, Tone.NOSE, Tone.NOSE, Tone.NOSE);
+        } else {
+            join(ahead, behind, Tone.TOP, Tone.SIDE, Tone.UNDERSIDE);
+        }
+    }
+
+    void join(Ring ahead, Ring behind, Tone top, Tone side, Tone under) {
         List<Vec> a = ahead.right();
         List<Vec> b = behind.right();
-        Tone top = nose ? Tone.NOSE : Tone.TOP;
-        Tone side = nose ? Tone.NOSE : Tone.SIDE;
-        Tone under = nose ? Tone.NOSE : Tone.UNDERSIDE;
         facets.add(new Facet(List.of(a.get(0), mirrored(a.get(0)), mirrored(b.get(0)), b.get(0)), top, top));
         both(List.of(a.get(0), b.get(0), b.get(1), a.get(1)), side, side);
         both(List.of(a.get(1), b.get(1), b.get(2), a.get(2)), under, under);
@@ -137,8 +142,13 @@ final class SolidMaker {
         return this;
     }
 
+    /** A piece that is there once, the same from both sides. */
+    void one(List<Vec> corners, Tone tone) {
+        facets.add(new Facet(corners, tone, tone));
+    }
+
     /** A piece of the right side, and the same on the left. */
-    private void both(List<Vec> right, Tone outside, Tone inside) {
+    void both(List<Vec> right, Tone outside, Tone inside) {
         facets.add(new Facet(right, outside, inside));
         List<Vec> left = new ArrayList<>();
         for (int i = right.size() - 1; i >= 0; i--) {

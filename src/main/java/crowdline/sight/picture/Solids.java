@@ -50,6 +50,9 @@ public final class Solids {
                         .wing(0.16, -0.22, -0.14, -0.30, -0.02)
                         .tail(-0.38, -0.58, 0.25, 0.27)
                         .made();
+            case HELICOPTER -> new SlowSolids().cabin().rotor().skids().tail().made();
+            case CANOPY -> new SlowSolids().canopy().hanging().made();
+            case JUMPER -> new SlowSolids().lying().made();
             case GLIDER ->
                 new SolidMaker()
                         .body(0.22, 0.028, 0.034, 0.24)

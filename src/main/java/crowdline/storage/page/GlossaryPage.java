@@ -4,18 +4,24 @@ import crowdline.flight.body.Vec;
 import crowdline.glossary.Explained;
 import crowdline.show.aircraft.Outline;
 import crowdline.sight.picture.Caption;
+import crowdline.sight.picture.Company;
 import crowdline.sight.picture.Eye;
 import crowdline.sight.picture.Facet;
 import crowdline.sight.picture.Facet.Tone;
 import crowdline.sight.picture.Flown;
 import crowdline.sight.picture.Pose;
+import crowdline.sight.picture.Solid;
 import crowdline.sight.picture.Solids;
+import crowdline.sight.picture.Track;
 import crowdline.storage.json.DiskNames;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -37,6 +43,16 @@ public final class GlossaryPage {
         case NOSE -> "nose";
         case TAIL -> "tail";
         case GLASS -> "glass";
+    });
+
+    private static final DiskNames<Outline> OUTLINE = new DiskNames<>(Outline.class, outline -> switch (outline) {
+        case MONOPLANE -> "monoplane";
+        case BIPLANE -> "biplane";
+        case JET -> "jet";
+        case GLIDER -> "glider";
+        case HELICOPTER -> "helicopter";
+        case CANOPY -> "canopy";
+        case JUMPER -> "jumper";
     });
 
     private GlossaryPage() {}
@@ -62,16 +78,19 @@ public final class GlossaryPage {
         ObjectNode root = JSON.objectNode();
         root.put("title", title);
         root.put("eyeHeightM", Eye.STANDING_M);
-        ArrayNode solid = root.putArray("solid");
-        for (Facet facet : Solids.of(outline).facets()) {
-            ObjectNode node = solid.addObject();
-            ArrayNode corners = node.putArray("corners");
-            facet.corners().forEach(corner -> add(corners.addArray(), corner, 4));
-            node.put("outside", TONE.of(facet.outside()));
-            node.put("inside", TONE.of(facet.inside()));
-        }
+        root.put("outline", OUTLINE.of(outline));
         ArrayNode all = root.putArray("items");
-        items.forEach(item -> put(all.addObject(), item, drawn.apply(item)));
+        Set<Outline> outlines = new TreeSet<>(Set.of(outline));
+        for (Explained item : items) {
+            Drawn how = drawn.apply(item);
+            put(all.addObject(), item, how);
+            how.flown().company().outline().ifPresent(outlines::add);
+            how.flown().company().others().stream()
+                    .flatMap(track -> Stream.ofNullable(track.outline()))
+                    .forEach(outlines::add);
+        }
+        ObjectNode solids = root.putObject("solids");
+        outlines.forEach(each -> put(solids.putArray(OUTLINE.of(each)), Solids.of(each)));
         // Nothing in it can end the script it stands in, nor begin anything else.
         String data = root.toString()
                 .replace("&", "\\u0026")
@@ -80,6 +99,26 @@ public final class GlossaryPage {
                 .replace("\u2028", "\\u2028")
                 .replace("\u2029", "\\u2029");
         return template().replace(DATA, data);
+    }
+
+    private static void put(ArrayNode facets, Solid solid) {
+        for (Facet facet : solid.facets()) {
+            ObjectNode node = facets.addObject();
+            ArrayNode corners = node.putArray("corners");
+            facet.corners().forEach(corner -> add(corners.addArray(), corner, 4));
+            node.put("outside", TONE.of(facet.outside()));
+            node.put("inside", TONE.of(facet.inside()));
+        }
+    }
+
+    private static void put(ArrayNode numbers, List<Pose> poses) {
+        for (Pose pose : poses) {
+            numbers.add(rounded(pose.tS(), 3));
+            add(numbers, pose.place(), 2);
+            add(numbers, pose.nose(), 3);
+            add(numbers, pose.up(), 3);
+            numbers.add(rounded(pose.g(), 2));
+        }
     }
 
     private static void put(ObjectNode node, Explained item, Drawn drawn) {
@@ -93,13 +132,20 @@ public final class GlossaryPage {
         node.put("sayIt", item.sayIt());
         node.put("source", item.source());
         node.put("eyeM", rounded(drawn.eyeM(), 1));
-        ArrayNode poses = node.putArray("poses");
-        for (Pose pose : drawn.flown().poses()) {
-            poses.add(rounded(pose.tS(), 3));
-            add(poses, pose.place(), 2);
-            add(poses, pose.nose(), 3);
-            add(poses, pose.up(), 3);
-            poses.add(rounded(pose.g(), 2));
+        put(node.putArray("poses"), drawn.flown().poses());
+        Company company = drawn.flown().company();
+        node.put("sketched", company.sketched());
+        company.outline().ifPresent(own -> node.put("outline", OUTLINE.of(own)));
+        ArrayNode others = node.putArray("others");
+        for (Track track : company.others()) {
+            ObjectNode other = others.addObject();
+            put(other.putArray("poses"), track.poses());
+            ArrayNode slots = other.putArray("slots");
+            track.slots().forEach(slot -> add(slots, slot, 3));
+            Outline own = track.outline();
+            if (own != null) {
+                other.put("outline", OUTLINE.of(own));
+            }
         }
         ArrayNode captions = node.putArray("captions");
         for (Caption caption : drawn.flown().captions()) {

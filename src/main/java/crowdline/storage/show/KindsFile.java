@@ -42,6 +42,9 @@ public final class KindsFile {
         case BIPLANE -> "biplane";
         case JET -> "jet";
         case GLIDER -> "glider";
+        case HELICOPTER -> "helicopter";
+        case CANOPY -> "canopy";
+        case JUMPER -> "jumper";
     });
 
     private KindsFile() {}

@@ -35,7 +35,7 @@ class DrillTest {
 
     @Test
     void keyPressedAfterTheAnswerGoesOn() {
-        Drill drill = at("Which figure");
+        Drill drill = at("Which of the two");
         assertThat(drill.view().text()).isEmpty();
         drill.choose(0);
         assertThat(drill.view().verdict()).isNotNull();

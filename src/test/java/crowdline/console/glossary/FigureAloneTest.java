@@ -29,11 +29,12 @@ class FigureAloneTest {
     }
 
     @Test
-    void everyFigureThatCanBeFlownIsDrawnAndTheOthersAreNot() {
+    void everyFigureIsDrawnAndWhatIsNotComputedSaysSo() {
         assertThat(GlossaryView.drawn(CATALOGUE, List.of()).entries())
-                .filteredOn(e -> e.flown().isEmpty())
+                .hasSizeGreaterThan(80)
+                .allSatisfy(e -> assertThat(e.flown().isEmpty()).as(e.name()).isFalse())
+                .filteredOn(e -> e.flown().company().sketched())
                 .extracting(GlossaryView.EntryView::name)
-                .contains("landing", "take-off")
                 .containsExactlyInAnyOrderElementsOf(CATALOGUE.entries().stream()
                         .filter(entry -> entry.elements().isEmpty())
                         .map(CatalogueEntry::name)

@@ -36,9 +36,12 @@ class WhatIsThatTest {
     }
 
     private static Flown flown(FigureAlone alone, Kind kind, CatalogueEntry entry) {
-        return entry.elements().stream().allMatch(kind::shows)
-                ? alone.fly(entry).flown()
-                : Flown.NONE;
+        return entry.elements().stream().allMatch(kind::shows) ? computed(alone.fly(entry)) : Flown.NONE;
+    }
+
+    /** In what is only sketched nothing can be measured. */
+    private static Flown computed(FigureAlone.Outcome outcome) {
+        return outcome.flown().company().sketched() ? Flown.NONE : outcome.flown();
     }
 
     /** As the program asks: by a strong aeroplane and by a weak one. */
@@ -107,7 +110,7 @@ class WhatIsThatTest {
         List<String> missed = new ArrayList<>();
         int walked = 0;
         for (CatalogueEntry entry : CATALOGUE.entries()) {
-            Flown flown = alone.fly(entry).flown();
+            Flown flown = computed(alone.fly(entry));
             if (!flown.isEmpty() && entry.elements().stream().allMatch(kind::shows)) {
                 List<WhatIsThat> ends = ends(first(), new Candidate(entry, List.of(Traits.of(flown))));
                 long found = ends.stream()

@@ -49,7 +49,9 @@ class SolidTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(
+            mode = EnumSource.Mode.EXCLUDE,
+            names = {"HELICOPTER", "CANOPY", "JUMPER"})
     void overheadTheUndersideIsSeenAndUpsideDownTheTop(Outline outline) {
         Vec high = new Vec(0, -150, 400);
         Map<Tone, Double> upright = areas(outline, at(high, RIGHT, Vec.UP));
@@ -61,7 +63,9 @@ class SolidTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(
+            mode = EnumSource.Mode.EXCLUDE,
+            names = {"HELICOPTER", "CANOPY", "JUMPER"})
     void onItsSideWithTheWheelsToTheCrowdTheUndersideIsSeenAndElseTheTop(Outline outline) {
         Vec low = new Vec(0, 0, 60);
         Map<Tone, Double> wheels = areas(outline, at(low, RIGHT, AWAY));
@@ -90,7 +94,9 @@ class SolidTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(
+            mode = EnumSource.Mode.EXCLUDE,
+            names = {"HELICOPTER", "CANOPY", "JUMPER"})
     void whatIsNearerIsPaintedLater(Outline outline) {
         Solid solid = Solids.of(outline);
         // Towards the crowd the nose is nearer than the fin, and away from it further.
@@ -109,7 +115,9 @@ class SolidTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(
+            mode = EnumSource.Mode.EXCLUDE,
+            names = {"HELICOPTER", "CANOPY", "JUMPER"})
     void fromFarAlongTheLineItIsSeenFromItsEndAndNotFromItsSide(Outline outline) {
         // Far to the right and flying on to the right, it shows its tail and the whole of its wings.
         List<Piece> pieces = Solids.of(outline).seen(EYE, at(new Vec(30_000, 0, 1.6), RIGHT, Vec.UP));
@@ -123,7 +131,9 @@ class SolidTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(
+            mode = EnumSource.Mode.EXCLUDE,
+            names = {"HELICOPTER", "CANOPY", "JUMPER"})
     void straightOverheadItIsSeenFromBeneath(Outline outline) {
         Map<Tone, Double> areas = areas(outline, at(new Vec(0, -300, 400), RIGHT, Vec.UP));
         assertThat(of(areas, Tone.UNDERSIDE)).isGreaterThan(4 * of(areas, Tone.TOP));
