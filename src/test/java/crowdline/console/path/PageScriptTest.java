@@ -58,7 +58,7 @@ class PageScriptTest {
     /** Asks the page's own script where things are, in the order of the figures. */
     private static final String ASKED = """
             const told = data.items.map(item => {
-              const whole = place(item, true, %1$s, %2$s), now = place(item, false, %1$s, %2$s);
+              const whole = place(item, true, boxWide, boxTall), now = place(item, false, boxWide, boxTall);
               const t = (item.poses[0] + item.poses[item.poses.length - NUMBERS]) / 2;
               const at = (where, p) => { const s = see(item, p); return [where.x(s[0]), where.y(s[1])]; };
               return { name: item.name, wholeSpan: whole.spanM, nowSpan: now.spanM,
@@ -89,7 +89,7 @@ class PageScriptTest {
                 "const document = { getElementById: () => ({ textContent: " + new JsonMapper().writeValueAsString(data)
                         + " }) };\n"
                         + page.substring(script + "\"use strict\";".length(), page.indexOf("// The picture."))
-                        + String.format(java.util.Locale.ROOT, ASKED, WIDE, TALL));
+                        + "const boxWide = " + WIDE + ", boxTall = " + TALL + ";\n" + ASKED);
         Process node = new ProcessBuilder("node", file.toString())
                 .redirectErrorStream(true)
                 .start();
