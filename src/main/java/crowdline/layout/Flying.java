@@ -319,9 +319,12 @@ final class Flying {
     private void room(Wish wish, FigureTrial.Outcome out) {
         along(wish, out);
         Double ceiling = ground.area.ceilingM();
-        double low = ground.area.baseM() - out.box().lowestM();
+        // A base that nobody gave is only a height to draw at: a pilot may well have told less.
+        boolean given = ground.area.baseGiven();
+        double low = (given ? ground.area.baseM() : 0) - out.box().lowestM();
         if (low > NOTICED_M && !ground.joining.sinks()) {
-            finding(wish, "%s comes %.0f ft below the base; it needs %.0f ft more before it", low, low);
+            String below = given ? "base" : "ground";
+            finding(wish, "%s comes %.0f ft below the " + below + "; it needs %.0f ft more before it", low, low);
         }
         if (ceiling != null && out.box().highestM() > ceiling + 1) {
             finding(

@@ -203,6 +203,28 @@ class LayoutTest {
     }
 
     @Test
+    void whatThePilotToldIsNotTooLowWhereNobodyGaveABase() {
+        LaidOut free =
+                laid("fast jet", a("steep turn").heightFt(300), a("low pass").heightFt(100));
+        assertThat(free.findings()).isEmpty();
+        assertThat(Units.ftFromM(figure(free, 2).from().place().z())).isCloseTo(100, within(90.0));
+
+        Venue.Limits limits = new Venue.Limits(500.0, null, null, null);
+        assertThat(laid("fast jet", limits, a("low pass").heightFt(100)).findings())
+                .singleElement()
+                .satisfies(f -> assertThat(f.message())
+                        .matches("low pass comes \\d+ ft below the base; it needs \\d+ ft more before it"));
+    }
+
+    @Test
+    void whatComesBelowTheGroundIsSaidThoughNobodyGaveABase() {
+        assertThat(laid("fast jet", a("split S").heightFt(1500)).findings())
+                .singleElement()
+                .satisfies(f -> assertThat(f.message())
+                        .matches("split S comes [\\d,]+ ft below the ground; it needs [\\d,]+ ft more before it"));
+    }
+
+    @Test
     void aCeilingTooLowIsAFindingWithWhatWouldDo() {
         Venue.Limits limits = new Venue.Limits(500.0, 1000.0, null, null);
         LaidOut laid = laid(BIPLANE, limits, a("loop"));
