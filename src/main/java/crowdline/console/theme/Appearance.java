@@ -2,6 +2,7 @@ package crowdline.console.theme;
 
 import crowdline.measure.Measures;
 import java.awt.Font;
+import javax.swing.text.StyleContext;
 
 /**
  * How the commentator wants to see things: what a view needs to paint.
@@ -28,12 +29,19 @@ public record Appearance(Theme theme, Zoom zoom, Measures measures) {
 
     /** Ordinary type for a role in places that scroll and so depend on the zoom alone. */
     public Font plain(TextRole role) {
-        return theme.typeface().plain(sizePx(role, 1));
+        return withEveryLetter(theme.typeface().plain(sizePx(role, 1)));
     }
 
     /** Heavier type for a role in places that scroll and so depend on the zoom alone. */
     public Font strong(TextRole role) {
-        return theme.typeface().strong(sizePx(role, 1));
+        return withEveryLetter(theme.typeface().strong(sizePx(role, 1)));
+    }
+
+    /** The type, with the system's letters where it has none: people are called and fly in every script. */
+    private static Font withEveryLetter(Font type) {
+        return StyleContext.getDefaultStyleContext()
+                .getFont(type.getName(), type.getStyle(), 1)
+                .deriveFont(type.getSize2D());
     }
 
     /** The same for a layout's constraint: in its own words for screen pixels, so that nothing scales it twice. */

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Color;
+import java.awt.Font;
+import java.awt.font.FontRenderContext;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.swing.UIManager;
@@ -72,6 +74,28 @@ class ThemesTest {
                 assertThat(Contrast.ratio(theme.tone(tone), ground)).isGreaterThanOrEqualTo(7);
             }
         }
+    }
+
+    /** A field shows a name as it is written, and in the shipped type wherever that has the letters. */
+    @ParameterizedTest
+    @MethodSource("themes")
+    void fieldsHaveTheLettersOfEveryScriptTheSystemHas(Theme theme) {
+        LookAndFeel.loadType();
+        Appearance appearance = new Appearance(theme, Zoom.NONE);
+        FontRenderContext context = new FontRenderContext(null, true, true);
+        for (Font type : List.of(appearance.plain(TextRole.BODY), appearance.strong(TextRole.BODY))) {
+            for (String name : List.of("דנה כהן", "سلمى", "Šárka Ångström")) {
+                if (new Font(Font.DIALOG, Font.PLAIN, 12).canDisplayUpTo(name) < 0) {
+                    assertThat(type.canDisplayUpTo(name)).as(name).isEqualTo(-1);
+                    assertThat(type.createGlyphVector(context, name).getGlyphCode(0))
+                            .as("the box for no letter")
+                            .isNotEqualTo(type.getMissingGlyphCode());
+                }
+            }
+        }
+        Font shipped = theme.typeface().plain(appearance.sizePx(TextRole.BODY, 1));
+        assertThat(appearance.plain(TextRole.BODY).getStringBounds("Ground loop, 600 ft", context))
+                .isEqualTo(shipped.getStringBounds("Ground loop, 600 ft", context));
     }
 
     @ParameterizedTest
