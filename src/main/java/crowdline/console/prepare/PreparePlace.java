@@ -162,7 +162,7 @@ public final class PreparePlace implements PlaceScreen {
 
     private void cells() {
         if (SwingUtilities.getWindowAncestor(place) instanceof Frame frame) {
-            CellsWindow.open(frame, worn, editor, host);
+            CellsWindow.open(frame, worn, editor, host, () -> panel().turn(Page.ACTS));
         }
     }
 

@@ -57,6 +57,18 @@ class ShowFromNothingOnScreenTest {
                                         .contains("inverted pass")
                                 : screen.acts() == acts);
             }
+
+            screen.give("ctrl 2");
+            screen.await("the day is asked for", () -> screen.focusIs("Title"));
+            screen.give("ctrl shift I");
+            screen.await("cells are asked for", () -> screen.focusIs("Cells of a spreadsheet"));
+            screen.type("start;act;aircraft");
+            screen.give("ENTER");
+            screen.type("19:00;Owls;helicopter");
+            screen.await("they can be taken", () -> screen.canPress("Take them"));
+            screen.give("ctrl ENTER");
+            screen.awaitAlone();
+            ActsByKeys.made(screen, 1);
         }
     }
 }
