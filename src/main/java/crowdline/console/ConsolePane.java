@@ -339,7 +339,7 @@ public final class ConsolePane extends JPanel {
         Component last = window.getMostRecentFocusOwner();
         boolean isHere =
                 last != null && last.isShowing() && SwingUtilities.isDescendingFrom(last, screen().component());
-        return isHere && (owner != null || !window.isFocused() || last.requestFocusInWindow());
+        return isHere && (owner != null || last.requestFocusInWindow());
     }
 
     private void turn() {

@@ -5,8 +5,9 @@ import crowdline.console.prepare.page.PrepareHost;
 import crowdline.console.theme.Appearance;
 import crowdline.console.window.OwnWindow;
 import java.awt.Frame;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
 import javax.swing.JDialog;
-import javax.swing.SwingUtilities;
 
 /** Cells of a spreadsheet in a window of their own, which Escape closes. */
 public final class CellsWindow {
@@ -15,17 +16,31 @@ public final class CellsWindow {
     /**
      * Opens it.
      *
-     * @param taken told when rows were taken, before the window is closed
+     * @param taken told when rows were taken, and the window is closed
      */
     public static void open(Frame owner, Appearance appearance, Editor editor, PrepareHost host, Runnable taken) {
         JDialog dialog = OwnWindow.over(owner, "Cells of a spreadsheet");
         OwnWindow.show(
                 dialog,
                 new CellsPanel(appearance, editor, host, () -> {
-                    taken.run();
-                    // The keys go back to where they are wanted by then.
-                    SwingUtilities.invokeLater(dialog::dispose);
+                    dialog.dispose();
+                    onceInFront(owner, taken);
                 }),
                 OwnWindow.size(appearance, 1100, 600, owner.getSize()));
+    }
+
+    /** The keys come back to a window some time after the one over it is gone; what moves them waits for that. */
+    private static void onceInFront(Frame owner, Runnable then) {
+        if (owner.isFocused()) {
+            then.run();
+            return;
+        }
+        owner.addWindowFocusListener(new WindowAdapter() {
+            @Override
+            public void windowGainedFocus(WindowEvent event) {
+                owner.removeWindowFocusListener(this);
+                then.run();
+            }
+        });
     }
 }
