@@ -5,6 +5,8 @@ import crowdline.console.pictures.EditedPicture;
 import crowdline.edit.act.AddAct;
 import crowdline.edit.act.CannotBe;
 import crowdline.edit.act.FirstDraft;
+import crowdline.edit.day.AskedDuties;
+import crowdline.edit.day.GapPieces;
 import crowdline.list.ListReader;
 import crowdline.loaded.LoadedShow;
 import crowdline.show.Act;
@@ -36,6 +38,7 @@ final class DemoEdited {
                                     AddAct.nextSlot(show)))
                     .of(show)
                     .show();
+            edited = asked(edited);
             List<Act> acts = edited.acts();
             return new EditedPicture(
                     edited,
@@ -44,5 +47,24 @@ final class DemoEdited {
         } catch (CannotBe e) {
             throw new IllegalStateException("the list of the picture makes no act: " + e.why(), e);
         }
+    }
+
+    /** With two duties as an organiser asks for them, and an interview for a gap. */
+    private static Show asked(Show show) throws CannotBe {
+        Show with = AskedDuties.add("This show is brought to you by the Fenmarsh Dairy.")
+                .of(show)
+                .show();
+        String id = with.remarks().get(with.remarks().size() - 1).id();
+        with = AskedDuties.times(id, "4").of(with).show();
+        with = AskedDuties.by(id, "15:30").of(with).show();
+        with = AskedDuties.add("The north gate is open for those who walk home.")
+                .of(with)
+                .show();
+        with = GapPieces.add("Interview with the tow pilot").of(with).show();
+        return GapPieces.parts(
+                        with.gaps().pieces().get(0).id(),
+                        "How high do you take her? [25 s]\n\nAnd what does she say when she lets go? [20 s]\n\nThank you.")
+                .of(with)
+                .show();
     }
 }

@@ -178,6 +178,7 @@ public enum Command {
     PAGE_AIRCRAFT("Aircraft", Scope.PREPARE, "What flies", "ctrl 3"),
     PAGE_PEOPLE("People", Scope.PREPARE, "Who flies, how names are said, facts", "ctrl 4"),
     PAGE_ANNOUNCEMENTS("Announcements", Scope.PREPARE, "Words for when something goes wrong", "ctrl 5"),
+    PAGE_DUTIES("Duties", Scope.PREPARE, "What must be said on the day, and what gaps are filled with", "ctrl 6"),
     METAR("Paste a METAR…", Scope.PREPARE, "Take the day's air from a weather report", "ctrl M"),
 
     UNDO("Undo", Scope.EDIT, "Take the last change of the show back", "ctrl Z"),

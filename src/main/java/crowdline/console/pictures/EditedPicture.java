@@ -49,6 +49,7 @@ public record EditedPicture(Show show, PrepareView view, String actId) {
         all.put("prepare-aircraft", pane -> on(pane, Command.PAGE_AIRCRAFT));
         all.put("prepare-people", pane -> on(pane, Command.PAGE_PEOPLE));
         all.put("prepare-announcements", pane -> on(pane, Command.PAGE_ANNOUNCEMENTS));
+        all.put("prepare-duties", pane -> on(pane, Command.PAGE_DUTIES));
         all.put("prepare-list", pane -> {
             on(pane, Command.PAGE_ACTS);
             pane.prepare().pasteList(LIST);

@@ -8,7 +8,8 @@ enum Page {
     SHOW("Show", Command.PAGE_SHOW),
     AIRCRAFT("Aircraft", Command.PAGE_AIRCRAFT),
     PEOPLE("People", Command.PAGE_PEOPLE),
-    ANNOUNCEMENTS("Announcements", Command.PAGE_ANNOUNCEMENTS);
+    ANNOUNCEMENTS("Announcements", Command.PAGE_ANNOUNCEMENTS),
+    DUTIES("Duties", Command.PAGE_DUTIES);
 
     private final String word;
     private final Command command;

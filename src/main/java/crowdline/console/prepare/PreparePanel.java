@@ -5,6 +5,7 @@ import crowdline.console.prepare.act.ActsPage;
 import crowdline.console.prepare.aircraft.AircraftPage;
 import crowdline.console.prepare.announce.AnnouncementsPage;
 import crowdline.console.prepare.day.ShowPage;
+import crowdline.console.prepare.duty.DutiesPage;
 import crowdline.console.prepare.field.InRows;
 import crowdline.console.prepare.field.Roomy;
 import crowdline.console.prepare.glance.PrepareView;
@@ -43,6 +44,7 @@ public final class PreparePanel extends JPanel {
     private final PeoplePage people;
     private final transient Map<Page, PrepareCard> pages = new EnumMap<>(Page.class);
     private final AnnouncementsPage announcements;
+    private final DutiesPage duties;
     private final ListPage list;
     private final transient Tools tools;
     private Page page = Page.ACTS;
@@ -59,6 +61,8 @@ public final class PreparePanel extends JPanel {
         put(Page.PEOPLE, people);
         announcements = new AnnouncementsPage(appearance, tools);
         put(Page.ANNOUNCEMENTS, announcements);
+        duties = new DutiesPage(tools);
+        put(Page.DUTIES, duties);
         stage.add(list, LIST);
         ButtonGroup group = new ButtonGroup();
         for (Page each : Page.values()) {
@@ -126,6 +130,10 @@ public final class PreparePanel extends JPanel {
         return announcements;
     }
 
+    DutiesPage duties() {
+        return duties;
+    }
+
     /** The page in front, or behind the list. */
     Page page() {
         return page;
@@ -158,7 +166,12 @@ public final class PreparePanel extends JPanel {
     /** Leaves what is open over the page in front; false if nothing is. */
     boolean back() {
         if (!inList) {
-            return page == Page.ACTS ? acts.back() : page == Page.ANNOUNCEMENTS && announcements.back();
+            return switch (page) {
+                case ACTS -> acts.back();
+                case ANNOUNCEMENTS -> announcements.back();
+                case DUTIES -> duties.back();
+                case SHOW, AIRCRAFT, PEOPLE -> false;
+            };
         }
         turn(page);
         return true;

@@ -77,8 +77,14 @@ public final class PreparePlace implements PlaceScreen {
                                 && panel().inList()
                                 && panel().listPage().canMake(),
                         () -> panel().listPage().make())
-                .on(Command.ADD, () -> isOn(Page.ACTS) || isOn(Page.PEOPLE) || isOn(Page.ANNOUNCEMENTS), this::add)
-                .on(Command.REMOVE, () -> hasActs() || isOn(Page.PEOPLE) || isOn(Page.ANNOUNCEMENTS), this::remove)
+                .on(
+                        Command.ADD,
+                        () -> isOn(Page.ACTS) || isOn(Page.PEOPLE) || isOn(Page.ANNOUNCEMENTS) || isOn(Page.DUTIES),
+                        this::add)
+                .on(
+                        Command.REMOVE,
+                        () -> hasActs() || isOn(Page.PEOPLE) || isOn(Page.ANNOUNCEMENTS) || isOn(Page.DUTIES),
+                        this::remove)
                 .on(Command.EARLIER, this::hasActs, () -> panel().acts().move(-1))
                 .on(Command.LATER, this::hasActs, () -> panel().acts().move(1))
                 .on(Command.DUPLICATE, this::hasActs, () -> panel().acts().duplicate())
@@ -105,6 +111,7 @@ public final class PreparePlace implements PlaceScreen {
                 .on(Command.PAGE_AIRCRAFT, this::canEdit, () -> panel().turn(Page.AIRCRAFT))
                 .on(Command.PAGE_PEOPLE, this::canEdit, () -> panel().turn(Page.PEOPLE))
                 .on(Command.PAGE_ANNOUNCEMENTS, this::canEdit, () -> panel().turn(Page.ANNOUNCEMENTS))
+                .on(Command.PAGE_DUTIES, this::canEdit, () -> panel().turn(Page.DUTIES))
                 .filled();
         place = new PlaceOrEmpty<>(
                 "Prepare",
@@ -140,6 +147,8 @@ public final class PreparePlace implements PlaceScreen {
             panel().people().remove();
         } else if (isOn(Page.ANNOUNCEMENTS)) {
             panel().announcements().remove();
+        } else if (isOn(Page.DUTIES)) {
+            panel().duties().remove();
         } else {
             panel().acts().remove();
         }
@@ -151,6 +160,8 @@ public final class PreparePlace implements PlaceScreen {
             panel().people().add();
         } else if (isOn(Page.ANNOUNCEMENTS)) {
             panel().announcements().add();
+        } else if (isOn(Page.DUTIES)) {
+            panel().duties().add();
         } else if (panel().acts().act().shapeInWork().isPresent()) {
             panel().acts().act().shapeInWork().ifPresent(ShapePanel::add);
         } else if (panel().acts().aimsAtFigures() && panel().acts().hasActs()) {

@@ -217,7 +217,8 @@ public final class PlanAhead {
 
     /**
      * @param waited what waited for the figure before the first slot
-     * @param toTheEnd true to have what the last figure leaves as well, though no figure comes after it
+     * @param toTheEnd true for the whole act and nothing but it: with what the last figure leaves, though no figure comes after
+     *     it, and without what is said only between acts
      */
     private List<Candidate> candidates(
             @Nullable Act act, List<Slot> slots, List<Remark> leftBehind, List<Remark> waited, boolean toTheEnd) {
@@ -240,7 +241,11 @@ public final class PlanAhead {
         if (act != null) {
             act.remarks().forEach(r -> put(all, r, null));
         }
-        show.remarks().forEach(r -> put(all, r, null));
+        show.remarks().stream()
+                .filter(r -> !toTheEnd
+                        || r.kind() != RemarkKind.DUTY
+                        || r.dutyTimes().inActs())
+                .forEach(r -> put(all, r, null));
         return List.copyOf(all.values());
     }
 

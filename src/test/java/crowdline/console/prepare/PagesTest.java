@@ -235,4 +235,31 @@ class PagesTest {
         assertThat(sample.refused)
                 .containsExactly("The incident page stays; only other announcements can be taken out");
     }
+
+    @Test
+    void aDutyIsWordedAndAskedForAndAPieceIsAddedBelow() {
+        panel.turn(Page.DUTIES);
+        panel.duties().add();
+        JTextField times = ListPageTest.find(panel, JTextField.class, "How often");
+        times.setText("4");
+        times.postActionEvent();
+        int last = now().remarks().size() - 1;
+        assertThat(now().remarks().get(last).dutyTimes().times()).isEqualTo(4);
+        JComboBox<?> after = ListPageTest.find(panel, JComboBox.class, "After the act");
+        after.setSelectedIndex(1);
+        assertThat(now().remarks().get(last).dutyTimes().afterAct())
+                .isEqualTo(now().acts().get(0).id());
+        sample.editing.undo();
+        assertThat(after.getSelectedIndex()).isZero();
+        ListPageTest.find(panel, JTextArea.class, "What must be said").setText("Thank the dairy.");
+        ListPageTest.find(panel, JButton.class, "Add a piece for a gap").doClick();
+        assertThat(now().remarks().get(last).text()).as("not left yet").isEqualTo("Thank the dairy.");
+        assertThat(now().gaps().pieces()).hasSize(1);
+        JTextField talk = ListPageTest.find(panel, JTextField.class, "Talk in gaps");
+        talk.setText("20");
+        talk.postActionEvent();
+        assertThat(now().gaps().talkPercent()).isEqualTo(20);
+        panel.duties().remove();
+        assertThat(now().gaps().pieces()).isEmpty();
+    }
 }

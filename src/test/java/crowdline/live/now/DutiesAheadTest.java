@@ -40,21 +40,22 @@ class DutiesAheadTest {
                     new FigureTime("spin", 18, 20, 19, 21),
                     new FigureTime("pass", 38, 6, 5, 7)));
 
+    private static final Act ACT = new Act(
+            "first",
+            "First",
+            "who",
+            "what",
+            LocalTime.NOON,
+            10,
+            null,
+            Played.FIGURES.stream().map(id -> Figure.of(id, "loop")).toList(),
+            List.of(new Variant("full", null, Played.FIGURES)),
+            List.of(Remark.of("act-say", RemarkKind.FACT, "A word on the act.")));
+
     /** The show's duty is asked for twice, ten minutes apart. */
     private static PlanAhead ahead(boolean inActs) {
         Remark duty = Remark.of("sponsor", RemarkKind.DUTY, "Thank you.")
                 .asked(new DutyTimes(2, 10.0, null, null, null, inActs));
-        Act act = new Act(
-                "first",
-                "First",
-                "who",
-                "what",
-                LocalTime.NOON,
-                10,
-                null,
-                Played.FIGURES.stream().map(id -> Figure.of(id, "loop")).toList(),
-                List.of(new Variant("full", null, Played.FIGURES)),
-                List.of(Remark.of("act-say", RemarkKind.FACT, "A word on the act.")));
         Show show = new Show(
                 "Harbour Day",
                 LocalDate.of(2027, 6, 1),
@@ -62,7 +63,7 @@ class DutiesAheadTest {
                 DayAir.STANDARD,
                 List.of(),
                 List.of(),
-                List.of(act),
+                List.of(ACT),
                 List.of(duty),
                 List.of(),
                 Map.of(),
@@ -107,5 +108,11 @@ class DutiesAheadTest {
                         new ShowEvent.ShowOpened(0, "Harbour Day", List.of("first", "second")),
                         new FlightEvent.ActChosen(1, "first", "full", Played.FIGURES, 4000.0));
         assertThat(candidates(request(ahead(false), early, 5))).containsExactly("sponsor");
+    }
+
+    @Test
+    void onPaperAnActHasNoDutiesThatAreForTheGaps() {
+        assertThat(candidates(ahead(false).wholeAct(ACT, TIMES))).doesNotContain("sponsor");
+        assertThat(candidates(ahead(true).wholeAct(ACT, TIMES))).contains("sponsor");
     }
 }

@@ -1,0 +1,142 @@
+package crowdline.edit.day;
+
+import crowdline.arrange.FreshId;
+import crowdline.edit.Change;
+import crowdline.edit.act.CannotBe;
+import crowdline.edit.act.Edit;
+import crowdline.show.Gaps;
+import crowdline.show.Piece;
+import crowdline.show.Show;
+import crowdline.show.bounds.Written;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Edits of what the gaps between acts are filled with. */
+public final class GapPieces {
+    /** A part, and in square brackets at its end how long its answer takes. */
+    private static final Pattern ANSWERED =
+            Pattern.compile("(?s)(.*\\S)\\s*\\[\\s*(\\d{1,4}(?:[.,]\\d{1,2})?)\\s*s?\\s*\\]");
+
+    private GapPieces() {}
+
+    /** Adds a piece, with words still to be written. */
+    public static Edit add(String title) {
+        return ((Edit) show -> {
+                    Set<String> ids =
+                            show.gaps().pieces().stream().map(Piece::id).collect(Collectors.toCollection(HashSet::new));
+                    List<Piece> all = new ArrayList<>(show.gaps().pieces());
+                    all.add(new Piece(
+                            FreshId.of("piece", ids), title.strip(), null, List.of(new Piece.Part("What to say.", 0))));
+                    return Change.of("Add a piece", with(show, all));
+                })
+                .refusing();
+    }
+
+    /** Takes a piece out, with its words. */
+    public static Edit remove(String id) {
+        return show -> {
+            Piece gone = find(show, id);
+            return Change.of(
+                    "Remove the piece " + quoted(gone),
+                    with(
+                            show,
+                            show.gaps().pieces().stream()
+                                    .filter(p -> !p.id().equals(id))
+                                    .toList()));
+        };
+    }
+
+    /** Calls a piece otherwise. */
+    public static Edit rename(String id, String title) {
+        return edit(id, "Rename the piece ", p -> new Piece(id, title.strip(), p.beforeAct(), p.parts()));
+    }
+
+    /** Which act it leads up to, or none if it is null. */
+    public static Edit before(String id, @Nullable String actId) {
+        return edit(id, "Gap for the piece ", p -> new Piece(id, p.title(), actId, p.parts()));
+    }
+
+    /** Its parts, with an empty line between them; how long an answer takes stands in square brackets after a question. */
+    public static Edit parts(String id, String typed) {
+        return edit(id, "Words of the piece ", p -> new Piece(id, p.title(), p.beforeAct(), parts(typed)));
+    }
+
+    private static List<Piece.Part> parts(String typed) {
+        List<Piece.Part> parts = new ArrayList<>();
+        for (String part : typed.strip().split("\\R\\s*\\R", -1)) {
+            Matcher answered = ANSWERED.matcher(part.strip());
+            if (answered.matches()) {
+                double answerS = Double.parseDouble(answered.group(2).replace(',', '.'));
+                parts.add(new Piece.Part(answered.group(1), answerS));
+            } else if (!part.isBlank()) {
+                parts.add(new Piece.Part(part.strip(), 0));
+            }
+        }
+        return parts;
+    }
+
+    /** The parts as they are typed. */
+    public static String typed(Piece piece) {
+        return piece.parts().stream()
+                .map(part -> part.text() + (part.answerS() == 0 ? "" : " [" + number(part.answerS()) + " s]"))
+                .collect(Collectors.joining("\n\n"));
+    }
+
+    private static String number(double value) {
+        return value == Math.rint(value)
+                ? String.format(Locale.ROOT, "%.0f", value)
+                : String.format(Locale.ROOT, "%.1f", value);
+    }
+
+    /** How much of a gap is talk at most, in per cent. */
+    public static Edit talk(String typed) throws CannotBe {
+        String plain = typed.replace("%", "").strip().replace(',', '.');
+        if (!plain.matches("[0-9]{1,3}(\\.[0-9])?")) {
+            throw new CannotBe(
+                    "Talk in gaps is " + Written.quoted(typed.strip()) + "; it must be per cent, such as 50");
+        }
+        double percent = Double.parseDouble(plain);
+        return ((Edit) show -> Change.of(
+                        "Talk in gaps",
+                        show.withGaps(new Gaps(percent, show.gaps().pieces()))))
+                .refusing();
+    }
+
+    private static Show with(Show show, List<Piece> pieces) {
+        return show.withGaps(new Gaps(show.gaps().talkPercent(), pieces));
+    }
+
+    private static Edit edit(String id, String name, UnaryOperator<Piece> changing) {
+        return ((Edit) show -> {
+                    Piece before = find(show, id);
+                    Piece after = changing.apply(before);
+                    return Change.of(
+                            name + quoted(before),
+                            with(
+                                    show,
+                                    show.gaps().pieces().stream()
+                                            .map(p -> p.id().equals(id) ? after : p)
+                                            .toList()));
+                })
+                .refusing();
+    }
+
+    private static Piece find(Show show, String id) throws CannotBe {
+        return show.gaps().pieces().stream()
+                .filter(p -> p.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new CannotBe("That piece is no longer in the show; choose another"));
+    }
+
+    private static String quoted(Piece piece) {
+        return "“" + Written.brief(piece.title(), 40) + "”";
+    }
+}

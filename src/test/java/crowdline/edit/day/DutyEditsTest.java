@@ -1,0 +1,128 @@
+package crowdline.edit.day;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import crowdline.arrange.ShowArranging;
+import crowdline.edit.Change;
+import crowdline.edit.EditedShow;
+import crowdline.edit.act.CannotBe;
+import crowdline.edit.act.Edit;
+import crowdline.show.Gaps;
+import crowdline.show.Piece;
+import crowdline.show.Show;
+import crowdline.show.figure.DutyTimes;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.junit.jupiter.api.Test;
+
+/** Duties and pieces as they are typed. */
+class DutyEditsTest {
+    private Show show = ShowArranging.empty("A day", LocalDate.of(2027, 5, 2), ZoneOffset.UTC, null);
+
+    private void make(Edit edit, String undo) throws CannotBe {
+        Change change = edit.of(show);
+        EditedShow edited = EditedShow.opened(show).changed(change);
+        assertThat(edited.undoName().orElse("")).contains(undo);
+        assertThat(edited.undone().now()).isEqualTo(show);
+        show = change.show();
+    }
+
+    private void refused(ThrowingCallable making, String why) {
+        assertThatThrownBy(making)
+                .isInstanceOfSatisfying(CannotBe.class, e -> assertThat(e.why()).contains(why));
+    }
+
+    private Remark duty() {
+        return show.remarks().get(0);
+    }
+
+    @Test
+    void aDutyIsAddedWordedAndAskedFor() throws CannotBe {
+        make(AskedDuties.add("Thank the dairy."), "Add a duty");
+        assertThat(duty().kind()).isEqualTo(RemarkKind.DUTY);
+        assertThat(duty().duty()).isEqualTo(new DutyTimes(1, null, null, null, null, false));
+        String id = duty().id();
+        make(AskedDuties.times(id, "4"), "When to say the duty “Thank the dairy.”");
+        make(AskedDuties.apart(id, "20,5"), "When to say");
+        make(AskedDuties.by(id, "9:30"), "When to say");
+        make(AskedDuties.after(id, "a1"), "When to say");
+        make(AskedDuties.before(id, "a2"), "When to say");
+        make(AskedDuties.inActs(id, true), "When to say");
+        make(AskedDuties.words(id, "Thank the dairy, again."), "Words of the duty");
+        make(AskedDuties.shortWords(id, "The dairy."), "Short words");
+        assertThat(duty().text()).isEqualTo("Thank the dairy, again.");
+        assertThat(duty().shortText()).isEqualTo("The dairy.");
+        assertThat(duty().duty()).isEqualTo(new DutyTimes(4, 20.5, LocalTime.of(9, 30), "a1", "a2", true));
+        make(AskedDuties.apart(id, " "), "When to say");
+        make(AskedDuties.by(id, ""), "When to say");
+        make(AskedDuties.after(id, null), "When to say");
+        assertThat(duty().duty()).isEqualTo(new DutyTimes(4, null, null, null, "a2", true));
+        make(AskedDuties.remove(id), "Remove the duty");
+        assertThat(show.remarks()).isEmpty();
+    }
+
+    @Test
+    void whatADutyCannotBeIsSaidWithWhatIsAllowed() throws CannotBe {
+        make(AskedDuties.add("Thank the dairy."), "Add a duty");
+        String id = duty().id();
+        refused(
+                () -> AskedDuties.times(id, "often").of(show),
+                "How often a duty is said is \"often\"; it must be a number");
+        refused(() -> AskedDuties.times(id, "0").of(show), "times is 0; it must be from 1 to 100");
+        refused(() -> AskedDuties.times(id, "101").of(show), "times is 101; it must be from 1 to 100");
+        refused(() -> AskedDuties.apart(id, "0.5").of(show), "apartMinutes is 0.5; it must be from 1 to 1,440");
+        refused(
+                () -> AskedDuties.by(id, "half four").of(show),
+                "The hour is \"half four\"; it must be one such as 16:30");
+        refused(() -> AskedDuties.by(id, "25:00").of(show), "it must be one such as 16:30");
+        refused(() -> AskedDuties.words(id, " ").of(show), "remark text");
+        make(AskedDuties.after(id, "a1"), "When to say");
+        refused(() -> AskedDuties.before(id, "a1").of(show), "name two acts");
+        refused(() -> AskedDuties.times("gone", "2").of(show), "That duty is no longer in the show");
+    }
+
+    @Test
+    void aPieceIsTypedWithItsAnswersInBrackets() throws CannotBe {
+        make(GapPieces.add("Interview"), "Add a piece");
+        String id = show.gaps().pieces().get(0).id();
+        make(
+                GapPieces.parts(id, "Who are you? [30 s]\n\n\nAnd why?[ 12,5 ]\n\nThanks."),
+                "Words of the piece “Interview”");
+        make(GapPieces.rename(id, "The tower"), "Rename the piece");
+        make(GapPieces.before(id, "a1"), "Gap for the piece");
+        make(GapPieces.talk("35 %"), "Talk in gaps");
+        Piece piece = new Piece(
+                id,
+                "The tower",
+                "a1",
+                List.of(
+                        new Piece.Part("Who are you?", 30),
+                        new Piece.Part("And why?", 12.5),
+                        new Piece.Part("Thanks.", 0)));
+        assertThat(show.gaps()).isEqualTo(new Gaps(35, List.of(piece)));
+        assertThat(GapPieces.typed(piece)).isEqualTo("Who are you? [30 s]\n\nAnd why? [12.5 s]\n\nThanks.");
+        Show before = show;
+        assertThat(GapPieces.parts(id, GapPieces.typed(piece)).of(before).show())
+                .isEqualTo(before);
+        make(GapPieces.remove(id), "Remove the piece");
+        assertThat(show.gaps().pieces()).isEmpty();
+        assertThat(show.gaps().talkPercent()).isEqualTo(35);
+    }
+
+    @Test
+    void whatAPieceCannotBeIsSaidWithWhatIsAllowed() throws CannotBe {
+        make(GapPieces.add("Interview"), "Add a piece");
+        String id = show.gaps().pieces().get(0).id();
+        refused(() -> GapPieces.parts(id, " \n\n ").of(show), "has no parts; it needs at least one");
+        refused(() -> GapPieces.parts(id, "Why? [1801 s]").of(show), "answerS is 1,801; it must be from 0 to 1,800");
+        refused(() -> GapPieces.talk("half").of(show), "Talk in gaps is \"half\"; it must be per cent, such as 50");
+        refused(() -> GapPieces.talk("101").of(show), "talkPercent is 101; it must be from 0 to 100");
+        refused(() -> GapPieces.rename("gone", "x").of(show), "That piece is no longer in the show");
+    }
+}
