@@ -116,6 +116,7 @@ class ArchitectureTest {
             new Room("console.prepare.aircraft", "a page"),
             new Room("console.prepare.people", "a page"),
             new Room("console.prepare.announce", "a page"),
+            new Room("console.prepare.duty", "a duty is asked for whatever page it stands beside"),
             new Room("console.prepare", "a place"),
             new Room("console.words", "a place"),
             new Room("console.walk", "a place"),
