@@ -30,6 +30,9 @@ final class Turns {
 
     private static final double STEADY = 0.997;
     private static final double LEAST_BANK_DEG = 25;
+    /** No circle of a display takes longer, seconds; by judgement. */
+    private static final double LONGEST_S = 42;
+
     private static final int HALVINGS = 10;
     private static final int CORRECTIONS = 4;
 
@@ -96,7 +99,9 @@ final class Turns {
     /** A circle closes at one speed: no steeper than the power carries it, if there is any. */
     private Element.Turn steady(Element.Turn turn, FlightState at) throws CannotFly {
         double usualDeg = bank(turn);
-        for (double bankDeg = usualDeg; bankDeg > LEAST_BANK_DEG; bankDeg -= 2) {
+        double across = Math.toRadians(turn.degrees()) * at.speedMps() / LONGEST_S;
+        double leastDeg = Math.max(LEAST_BANK_DEG, Math.toDegrees(Math.atan(across / Units.G_MPS2)));
+        for (double bankDeg = usualDeg; bankDeg > leastDeg; bankDeg -= 2) {
             Element.Turn tried = banked(turn, bankDeg, turn.power());
             if (quiet.fly(tried, at).speedMps() > STEADY * at.speedMps()) {
                 return powered(tried, at, end -> end.speedMps() - at.speedMps());
