@@ -93,4 +93,11 @@ class FlowTest {
                 .isCloseTo(begun.from().place().z(), org.assertj.core.data.Offset.offset(Units.mFromFt(100)));
         assertThat(turns(laid.pieces())).isZero();
     }
+
+    @Test
+    void whatIsTooHardAtItsUsualSpeedIsBegunMoreSlowly() {
+        assertThat(LayoutTest.laid("old trainer", a("loop"), a("45 degree down-line with flick"))
+                        .findings())
+                .isEmpty();
+    }
 }
