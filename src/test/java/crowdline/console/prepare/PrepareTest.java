@@ -31,8 +31,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import org.junit.jupiter.api.Test;
 
@@ -158,6 +160,26 @@ class PrepareTest {
         layOut(panel);
         layOut(panel);
         assertThat(beyond(panel)).isEmpty();
+    }
+
+    @Test
+    void aTitleOfAnyLengthLeavesRoomForTheActs() {
+        PreparePanel panel = new PreparePanel(new Appearance(Themes.DAY, Zoom.NONE), SampleTools.idle());
+        PrepareView view = view();
+        String title = "Wrenfordshire ".repeat(357);
+        panel.show(new PrepareView(title, title, view.air(), view.acts(), view.findings()));
+        panel.setSize(1280, 640);
+        layOut(panel);
+        layOut(panel);
+        layOut(panel);
+        JList<?> acts = ListPageTest.find(panel, JList.class, "Acts in running order");
+        assertThat(acts.getParent().getHeight()).isGreaterThan(100);
+        JTextArea shown = ListPageTest.find(panel, JTextArea.class, "Show");
+        assertThat(shown.getText())
+                .startsWith("Wrenfordshire Wren")
+                .endsWith("…")
+                .hasSizeLessThan(100);
+        assertThat(shown.getToolTipText()).contains(title);
     }
 
     /** The show with so many variants, each of which takes its room. */

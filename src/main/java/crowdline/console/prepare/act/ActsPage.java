@@ -40,6 +40,7 @@ import org.jspecify.annotations.Nullable;
 
 /** The acts of a show: the running order and the findings at the left, the chosen act at the right. */
 public final class ActsPage extends JPanel {
+    private static final int MOST_LETTERS = 90;
     private static final String NO_ACTS =
             "No acts yet. Paste the pilot's list with Ctrl+I, or the organiser's running order with "
                     + Command.CELLS.key() + ".";
@@ -138,8 +139,8 @@ public final class ActsPage extends JPanel {
         }
         view = told;
         PrepareView next = ReadIn.units(told, measures);
-        title.setText(next.title());
-        where.setText(next.where());
+        showBriefly(title, next.title());
+        showBriefly(where, next.where());
         air.setText(next.air());
         String chosen = wanted != null
                 ? wanted
@@ -163,6 +164,13 @@ public final class ActsPage extends JPanel {
         }
         empty.setVisible(acts.isEmpty());
         shownAct.setVisible(!acts.isEmpty());
+    }
+
+    /** Or a long name would leave no room for the acts under it. */
+    private static void showBriefly(JTextArea area, String text) {
+        String brief = PlainText.brief(text, MOST_LETTERS);
+        area.setText(brief);
+        area.setToolTipText(brief.equals(text) ? null : PlainText.tip(text));
     }
 
     /** Closes the search for a figure, or leaves its shape; false if neither is open. */

@@ -125,6 +125,9 @@ public final class ShowForm {
         if (!field.getText().strip().equals(text)) {
             field.setText(text);
             field.setCaretPosition(0);
+        } else if (!field.isFocusOwner()) {
+            // A long text is left at its beginning, as it is read.
+            field.setCaretPosition(0);
         }
     }
 
