@@ -4,8 +4,10 @@ import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.leg.Sample;
+import crowdline.show.figure.Element;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** The predicted flight cut into bins of phase: where the aircraft is in each, and how it moves. Never changes. */
 final class Bins {
@@ -54,13 +56,17 @@ final class Bins {
     final double[] goalM;
     /**
      * Of each figure of which only the time is known, the first bin of the last way to what follows: straight in to where
-     * that begins. The bin after the figure where there is none.
+     * that begins. Of a way from one figure to the next, the first bin of its end. The bin after the figure where there is
+     * none.
      */
     final int[] leadFrom;
     /** Of each figure, the airspeed predicted where it begins and where it ends, metres a second. */
     final double[] startMps;
 
     final double[] endMps;
+    /** Of each figure that is such a way, what it keeps to; null of all others. */
+    private final @Nullable Way[] ways;
+
     /** Of each figure, whether it only turns the aircraft round in nearly level flight, in whatever room that takes. */
     final boolean[] round;
 
@@ -88,6 +94,7 @@ final class Bins {
         round = new boolean[figures];
         startMps = new double[figures];
         endMps = new double[figures];
+        ways = new Way[figures];
         speeds(flown, flight.samples());
         PredictedPath path = new PredictedPath(flight.samples());
         for (int f = 0; f < figures; f++) {
@@ -96,6 +103,8 @@ final class Bins {
         for (int f = 0; f + 1 < figures; f++) {
             if (timed[first[f]] && !timed[first[f + 1]]) {
                 lead(f);
+            } else if (way(f) != null) {
+                leadFrom[f] = Math.max(first[f + 1] - (int) Math.round(LEAD_S / WIDTH_S), half(f));
             }
         }
     }
@@ -158,6 +167,26 @@ final class Bins {
             }
         }
         round[f] = !timed[first[f]] && turnsRound(f);
+        if (!timed[first[f]] && (round[f] && turnsBack(f) || leadsOn(flown))) {
+            ways[f] = Way.of(this, f);
+        }
+    }
+
+    /** Whether a figure leads back the way it came, as no turn does that is flown to be looked at. */
+    private boolean turnsBack(int f) {
+        return vxMps[first[f]] * vxMps[first[f + 1] - 1] < 0;
+    }
+
+    private static boolean leadsOn(FigureFlight flown) {
+        return !flown.elements().isEmpty()
+                && flown.elements().stream()
+                        .allMatch(e -> e.element() instanceof Element.Run || e.element() instanceof Element.Reposition);
+    }
+
+    /** What a figure keeps to that only leads from one to the next; null of all others. */
+    @Nullable
+    Way way(int f) {
+        return ways[f];
     }
 
     /** Marks the straight bins up to the end of a line; a line of no length has one, for it may be needed after all. */
@@ -212,7 +241,7 @@ final class Bins {
         return bin >= leadFrom[figure[bin]];
     }
 
-    /** Whether a timed figure may come to its end at once, by way of the flight in to the next. */
+    /** Whether a timed figure or a way may come to its end at once, by way of the flight in to the next. */
     boolean mayEndEarly(int bin) {
         int lead = leadFrom[figure[bin]];
         return lead < first[figure[bin] + 1] && bin < lead;

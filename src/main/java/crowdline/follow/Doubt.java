@@ -55,6 +55,11 @@ final class Doubt {
         }
     }
 
+    /** What is flown is likely only because it is due; other flight would fit it as well. */
+    void looksLike(double tS) {
+        seenSinceS = Math.max(seenSinceS, tS);
+    }
+
     /** The hand says which figure it is. */
     void told(int told) {
         figure = told;

@@ -1,5 +1,7 @@
 package crowdline.follow;
 
+import java.util.Arrays;
+
 /**
  * What a reading says of every hidden state: how much better it fits the state than it fits any flight at all. {@link Fit}
  * derives that ratio for states whose path is predicted, and says why a reading counts as only a part of one. Here are the
@@ -21,6 +23,10 @@ final class Evidence {
 
     /** Metres a second: climb of gentle flight. Tuned: 3 and 12 cost 1 % where something unknown is flown. */
     private static final double TIMED_CLIMB_MPS = 6;
+    /** Share of the speed at its end at which a take-off may climb. */
+    private static final double CLIMB_OUT_SHARE = 0.2;
+    /** Share of the speed at its start at which a landing may sink. */
+    private static final double SINK_SHARE = 0.1;
     /** Factor on that ratio in flight that is not gentle at all. Tuned: 0.001 to 0.01 works. */
     private static final double WILD = 0.003;
 
@@ -67,10 +73,13 @@ final class Evidence {
     private final Fit fit;
     private final double lowestM;
     private final boolean startsOnGround;
+    /** Of each figure, how much more of its chance the last reading gave it for its path than for flying at all. */
+    private final double[] byPath;
 
     Evidence(Bins bins) {
         this.bins = bins;
         fit = new Fit(bins);
+        byPath = new double[bins.figures];
         lowestM = lowestM(bins);
         startsOnGround = startsOnGround(bins);
     }
@@ -104,10 +113,16 @@ final class Evidence {
         double power = Math.min(1, seen.newS() / NEWS_S);
         double gentle = gentle(seen, power);
         weighSpecials(belief, seen, power, gentle);
+        Arrays.fill(byPath, 0);
         for (int f = 0; f < bins.figures; f++) {
             weigh(belief, f, 0, seen, power, gentle);
             weigh(belief, f, 1, seen, power, gentle);
         }
+    }
+
+    /** Whether by the last reading a figure was believed in for its speed and height alone and not for its path. */
+    boolean isLoose(int f) {
+        return byPath[f] < 0;
     }
 
     /** Weighs one direction of a figure; what its tempos have in common is worked out once. */
@@ -128,14 +143,22 @@ final class Evidence {
                     continue;
                 }
                 if (bins.timed[bin]) {
-                    belief.scale(state, true, gentle * Math.pow(timed(bin, sign, seen), power));
+                    belief.scale(state, true, Math.pow(timedClimb(f, seen) * timed(bin, sign, seen), power));
+                    if (bin >= bins.leadFrom[f] - 1) {
+                        byPath[f] -= belief.chance[state];
+                    }
                     continue;
                 }
                 if (!looked) {
                     fit.look(bin, sign, seen, power);
+                    Way way = bins.way(f);
+                    if (way != null) {
+                        fit.atLeast(way.fit(seen, bins.isLead(bin)));
+                    }
                     looked = true;
                 }
-                fit.weigh(belief, state);
+                boolean fits = fit.weigh(belief, state);
+                byPath[f] += (fits ? 1 : -1) * belief.chance[state];
             }
         }
     }
@@ -163,12 +186,25 @@ final class Evidence {
         return over <= 0 ? 1 : near(over / (TIMED_SPEED_SHARE * fast), TIMED_SPEED_FLOOR);
     }
 
-    private static double near(double sigmas, double floor) {
+    /** A factor that falls off with how many standard deviations something is off, from 1 to this floor. */
+    static double near(double sigmas, double floor) {
         double u = 1 + sigmas * sigmas / 3;
         return floor + (1 - floor) / (u * u);
     }
 
-    /** The ratio of a timed figure to the power: any gentle flight fits it. */
+    /** The ratio of a timed figure in its climb: a take-off may climb as well, and a landing sink. */
+    private double timedClimb(int f, Seen seen) {
+        if (!seen.hasClimb()) {
+            return TIMED_FIT;
+        }
+        double rises = bins.zM[bins.first[f + 1] - 1] - bins.zM[bins.first[f]];
+        double climb = f == 0 && rises > 0 ? CLIMB_OUT_SHARE * bins.endMps[f] : 0;
+        double sink = f == bins.figures - 1 && rises < 0 ? SINK_SHARE * bins.startMps[f] : 0;
+        double off = Way.outside(seen.climbMps(), -sink, climb) / TIMED_CLIMB_MPS;
+        return TIMED_FIT * near(off, WILD);
+    }
+
+    /** The ratio of gentle flight off the plan, to the power. */
     private static double gentle(Seen seen, double power) {
         double u = 1;
         if (seen.hasClimb()) {

@@ -90,7 +90,12 @@ final class Fit {
     private double common;
 
     private double power;
+    /** The moments of a state as they were. */
+    private final double[] kept = new double[Moments.WIDTH];
+
     private double perPower;
+    /** Ratio: however little it fits, it fits so well. */
+    private double least;
     /** Which of the speeds are known, from and to. */
     private int firstSpeed;
 
@@ -100,7 +105,8 @@ final class Fit {
         this.bins = bins;
         double lowest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < bins.size; i++) {
-            lowest = bins.timed[i] ? lowest : Math.min(lowest, bins.zM[i]);
+            boolean shown = !bins.timed[i] && bins.way(bins.figure[i]) == null;
+            lowest = shown ? Math.min(lowest, bins.zM[i]) : lowest;
         }
         lowestM = lowest;
     }
@@ -112,16 +118,24 @@ final class Fit {
      * @param power how much of a reading this one counts as, over 0 to 1
      */
     void look(int bin, double sign, Seen seen, double power) {
+        least = 0;
         this.power = power;
         perPower = 1 / power;
         offM[0] = sign * seen.alongM() - bins.xM[bin];
         offM[1] = seen.heightM() - bins.zM[bin];
         common = place(RANGE_ALONG_M, PLANNED_ALONG_M, offM[0])
                 * place(RANGE_AWAY_M, AWAY_M, seen.awayM() - bins.yM[bin]);
-        if (seen.heightM() < lowestM - LOWER_M) {
+        Way way = bins.way(bins.figure[bin]);
+        double lowest = way == null ? lowestM : Math.min(lowestM, way.lowestM());
+        if (seen.heightM() < lowest - LOWER_M) {
             common *= TOO_LOW;
         }
         speeds(bin, sign, seen);
+    }
+
+    /** However little the bin looked at fits, its states fit this well: as a ratio, not to a power. */
+    void atLeast(double ratio) {
+        least = ratio;
     }
 
     /** How well a place fits that no state has an offset for. */
@@ -144,13 +158,18 @@ final class Fit {
         planMps[2] = (bins.zM[bin] - bins.zM[back]) / over;
     }
 
-    /** Weighs a state of the bin looked at and moves its offsets towards what was seen. */
-    void weigh(Belief belief, int state) {
+    /**
+     * Weighs a state of the bin looked at and moves its offsets towards what was seen.
+     *
+     * @return whether its path fits better than the least it fits
+     */
+    boolean weigh(Belief belief, int state) {
         double[] cells = belief.cells;
         int cell = state * Moments.WIDTH;
         double c = belief.chance[state];
         double perChance = 1 / c;
         double fit = common;
+        System.arraycopy(cells, cell, kept, 0, Moments.WIDTH);
         for (int k = 0; k < OFFSETS.length; k++) {
             int i = cell + OFFSETS[k];
             double mean = cells[i] * perChance;
@@ -181,10 +200,19 @@ final class Fit {
         }
         cells[i] = faster;
         cells[i + 1] = variance + faster * faster;
+        if (fit < least) {
+            System.arraycopy(kept, 0, cells, cell, Moments.WIDTH);
+            for (int k = 0; k < Moments.WIDTH; k++) {
+                cells[cell + k] *= perChance;
+            }
+        }
+        boolean byPath = fit >= least;
+        fit += least;
         double after = Math.exp(power * Math.log(fit)) * c;
         belief.chance[state] = after;
         for (int k = 0; k < Moments.WIDTH; k++) {
             cells[cell + k] *= after;
         }
+        return byPath;
     }
 }

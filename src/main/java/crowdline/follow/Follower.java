@@ -84,6 +84,11 @@ public final class Follower {
             evidence.weigh(belief, seen);
             motion.isAtStart(evidence.atStart(seen));
             settle(r.tS());
+            for (int f = 0; f < plan.size(); f++) {
+                if (belief.in(f) > 0.5 && evidence.isLoose(f)) {
+                    doubt.looksLike(r.tS());
+                }
+            }
         }
         return now(r.tS());
     }

@@ -55,7 +55,7 @@ final class PhaseGain {
         return p;
     }
 
-    /** The same for a line that may be cut short or drawn out: the mean is kept. */
+    /** The same for a line or a way that may be cut short or drawn out: the mean is kept. */
     static double[] elastic(double meanBins) {
         double some = bounded(meanBins) / LEAP;
         double[] p = new double[REACH];
@@ -69,7 +69,7 @@ final class PhaseGain {
     /** Chances of gaining 0, 1, 2 and more bins from a bin in a lane. */
     double[] of(int lane, int bin) {
         int k = lane % Lanes.TEMPOS * bins.figures + bins.figure[bin];
-        return kernels[bins.elastic[bin] ? 2 * k + 1 : 2 * k];
+        return kernels[bins.elastic[bin] || bins.way(bins.figure[bin]) != null ? 2 * k + 1 : 2 * k];
     }
 
     /** Mean number of bins gained in a step. */

@@ -77,11 +77,14 @@ class EvidenceTest {
         Seen climbing = gentle(9, 2);
         assertThat(factor(10, climbing, b -> b.off)).isCloseTo(160, within(1e-9));
         assertThat(factor(10, climbing, b -> b.offGently)).isCloseTo(0.25 * gentle, within(1e-9));
-        assertThat(inBin(10, climbing)).isCloseTo(gentle, within(1e-9));
-        Seen high = seen(bins.xM[10], bins.zM[10] + 180, 60, 9, 2);
+        assertThat(inBin(10, climbing)).as("a take-off climbs").isCloseTo(3000, within(1e-9));
+        double most = 0.2 * bins.endMps[0];
+        assertThat(inBin(10, gentle(most + 9, 2))).isCloseTo(gentle, within(1e-9));
+        assertThat(inBin(10, gentle(-9, 2))).as("but does not sink").isCloseTo(gentle, within(1e-9));
+        Seen high = seen(bins.xM[10], bins.zM[10] + 180, 60, most + 9, 2);
         assertThat(inBin(10, high)).isCloseTo(gentle * near(1.5, 0.3), within(1e-9));
         int lead = bins.leadFrom[0] + 5;
-        Seen short120 = seen(bins.xM[lead] - 120, bins.zM[lead], 60, 9, 2);
+        Seen short120 = seen(bins.xM[lead] - 120, bins.zM[lead], 60, most + 9, 2);
         assertThat(inBin(lead, short120)).isCloseTo(gentle * near(1.5, 0.1), within(1e-9));
         assertThat(factor(10, seen(0, 300, 60, NAN, 2), b -> b.offGently))
                 .as("no climb is known")
@@ -141,7 +144,7 @@ class EvidenceTest {
 
     @Test
     void takeOffIsGentleFlight() {
-        assertThat(inBin(10, gentle(0, 2))).isGreaterThan(20 * inBin(10, gentle(25, 2)));
+        assertThat(inBin(10, gentle(0, 2))).isGreaterThan(20 * inBin(10, gentle(40, 2)));
     }
 
     @Test

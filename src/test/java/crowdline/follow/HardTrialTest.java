@@ -76,4 +76,16 @@ class HardTrialTest {
                 .orElseThrow();
         assertThat(Math.abs(off)).isCloseTo(50, within(5.0));
     }
+
+    /** Nobody turns round as it is planned: this one was off the plan or landing for four minutes of twelve. */
+    @Test
+    void waysBetweenFiguresAreFollowedThoughNoneIsFlownAsPlanned() {
+        Scenario scenario = scenario("10 %, 5 Hz");
+        Truth truth = scenario.fly(jet, 310);
+        List<Reading> log = scenario.radio().receive(truth, new SplittableRandom(310 + 99));
+        Score score = new Score();
+        score.count(truth, FollowTrial.follow(jet, scenario, truth, log));
+        assertThat(score.rightShare()).isGreaterThan(0.8);
+        assertThat(score.sureWrongShare()).isLessThan(0.005);
+    }
 }
