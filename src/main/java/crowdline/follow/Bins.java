@@ -167,7 +167,7 @@ final class Bins {
             }
         }
         round[f] = !timed[first[f]] && turnsRound(f);
-        if (!timed[first[f]] && (round[f] && turnsBack(f) || leadsOn(flown))) {
+        if (!timed[first[f]] && ((round[f] && turnsBack(f)) || leadsOn(flown))) {
             ways[f] = Way.of(this, f);
         }
     }
