@@ -111,12 +111,11 @@ final class Evidence {
     /** Weighs every state by a reading. */
     void weigh(Belief belief, Seen seen) {
         double power = Math.min(1, seen.newS() / NEWS_S);
-        double gentle = gentle(seen, power);
-        weighSpecials(belief, seen, power, gentle);
+        weighSpecials(belief, seen, power);
         Arrays.fill(byPath, 0);
         for (int f = 0; f < bins.figures; f++) {
-            weigh(belief, f, 0, seen, power, gentle);
-            weigh(belief, f, 1, seen, power, gentle);
+            weigh(belief, f, 0, seen, power);
+            weigh(belief, f, 1, seen, power);
         }
     }
 
@@ -126,7 +125,7 @@ final class Evidence {
     }
 
     /** Weighs one direction of a figure; what its tempos have in common is worked out once. */
-    private void weigh(Belief belief, int f, int direction, Seen seen, double power, double gentle) {
+    private void weigh(Belief belief, int f, int direction, Seen seen, double power) {
         int low = Integer.MAX_VALUE;
         int high = -1;
         for (int tempo = 0; tempo < Lanes.TEMPOS; tempo++) {
@@ -214,9 +213,9 @@ final class Evidence {
         return Math.pow(TIMED_FIT * (WILD + (1 - WILD) / (u * u)), power);
     }
 
-    private void weighSpecials(Belief belief, Seen seen, double power, double gentle) {
+    private void weighSpecials(Belief belief, Seen seen, double power) {
         belief.off *= Math.pow(OFF_FIT, power);
-        belief.offGently *= gentle * Math.pow(OFF_GENTLY, power);
+        belief.offGently *= gentle(seen, power) * Math.pow(OFF_GENTLY, power);
         if (!seen.hasSpeeds()) {
             belief.before *= Math.pow(TIMED_FIT, power);
             belief.after *= Math.pow(OFF_FIT, power);
