@@ -24,8 +24,10 @@ final class Belief {
     private final double[] sum;
     /** Of each lane and figure, the chance of its second half when last settled. */
     private final double[] late;
-    /** Of each lane and figure, the chance of its likeliest state. */
+    /** Of each lane and figure, the chance of its likeliest state before its last part, and in that. */
     private final double[] most;
+
+    private final double[] mostAtEnd;
 
     double before;
     /** Off the plan, doing anything. */
@@ -44,6 +46,7 @@ final class Belief {
         sum = new double[Lanes.COUNT * bins.figures];
         late = new double[Lanes.COUNT * bins.figures];
         most = new double[Lanes.COUNT * bins.figures];
+        mostAtEnd = new double[Lanes.COUNT * bins.figures];
         Arrays.fill(low, Integer.MAX_VALUE);
         Arrays.fill(high, -1);
     }
@@ -150,7 +153,8 @@ final class Belief {
      *
      * @param leastFigure a figure in a lane less likely than this is forgotten
      * @param leastState a state less likely than this is forgotten
-     * @param leastShare and one less likely than this share of the likeliest of its figure and lane
+     * @param leastShare and one less likely than this share of the likeliest of its figure and lane, before the last part or
+     *     in it
      * @return false if nothing was left to scale
      */
     boolean settle(double leastFigure, double leastState, double leastShare) {
@@ -178,7 +182,7 @@ final class Belief {
             if (sum[block] < leastFigure) {
                 clear(block / bins.figures, block % bins.figures);
             } else {
-                trim(block, scale, Math.max(leastState / scale, leastShare * most[block]));
+                trim(block, scale, leastState / scale, leastShare);
             }
         }
         return true;
@@ -189,10 +193,13 @@ final class Belief {
         int half = bins.half(block % bins.figures);
         double inFirst = 0;
         double inSecond = 0;
+        int end = bins.leadFrom[block % bins.figures];
         double likeliest = 0;
+        double atEnd = 0;
         for (int i = low[block]; i <= high[block]; i++) {
             double c = chance[base + i];
-            likeliest = Math.max(likeliest, c);
+            likeliest = i < end ? Math.max(likeliest, c) : likeliest;
+            atEnd = i < end ? atEnd : Math.max(atEnd, c);
             if (i < half) {
                 inFirst += c;
             } else {
@@ -202,16 +209,21 @@ final class Belief {
         sum[block] = inFirst + inSecond;
         late[block] = inSecond;
         most[block] = likeliest;
+        mostAtEnd[block] = atEnd;
     }
 
-    /** Scales the states of a figure in a lane and forgets those less likely than so much before that. */
-    private void trim(int block, double scale, double least) {
+    /**
+     * Scales the states of a figure in a lane and forgets those less likely before that. Its last part is by itself: what
+     * has just come there from where an aircraft waits is little beside all that waits.
+     */
+    private void trim(int block, double scale, double least, double leastShare) {
         int base = block / bins.figures * bins.size;
+        int end = bins.leadFrom[block % bins.figures];
         boolean timed = bins.timed[bins.first[block % bins.figures]];
         int newLow = high[block];
         int newHigh = low[block];
         for (int i = low[block]; i <= high[block]; i++) {
-            if (chance[base + i] < least) {
+            if (chance[base + i] < Math.max(least, leastShare * (i < end ? most[block] : mostAtEnd[block]))) {
                 scale(base + i, timed, 0);
                 continue;
             }

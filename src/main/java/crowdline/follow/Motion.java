@@ -39,6 +39,11 @@ final class Motion {
     private static final double WAIT_ENDS_PER_S = 0.3;
     /** Share of these that are at the last part; the others are at the next figure. Tuned: 0.4 to 0.7 works, 1 costs 5 %. */
     private static final double BY_ITS_END = 0.7;
+    /**
+     * The same of a take-off, whose end is flown straight in. Where a way follows it is all of them: what comes before a way
+     * fits it as well.
+     */
+    private static final double TIMED_BY_ITS_END = 0.9;
     /** Chance a second that it turns out to be something else. */
     private static final double WAIT_OFF_PER_S = 0.02;
     /** Metres: how near a pilot comes to such a place. Tuned: 5 to 45 works. Less is sure of the place too soon. */
@@ -122,7 +127,7 @@ final class Motion {
             }
             if (watched && bins.mayEndEarly(i)) {
                 double early = TIMED_EARLY_PER_S * STEP_S;
-                to.add(lane, bins.leadFrom[f], here, early);
+                end(to, lane, f, early);
                 keep -= early;
             }
             int lineEnd = bins.lineEnd[i];
@@ -160,11 +165,17 @@ final class Motion {
     private double endWait(Belief to, int lane, int f, double keep) {
         double ends = keep * WAIT_ENDS_PER_S * STEP_S;
         double off = keep * WAIT_OFF_PER_S * STEP_S;
-        double byItsEnd = bins.timed[bins.first[f]] ? 1 : BY_ITS_END;
-        to.add(lane, bins.leadFrom[f], here, ends * byItsEnd);
-        put(to, lane, f, bins.first[f + 1], here, ends * (1 - byItsEnd));
+        end(to, lane, f, ends);
         OutsidePlan.goOff(to, here.chance * off);
         return ends + off;
+    }
+
+    /** A share comes to the last part of its figure, or is at the next one already. */
+    private void end(Belief to, int lane, int f, double share) {
+        boolean wayNext = f + 1 < bins.figures && bins.way(f + 1) != null;
+        double byItsEnd = !bins.timed[bins.first[f]] ? BY_ITS_END : wayNext ? 1 : TIMED_BY_ITS_END;
+        to.add(lane, bins.leadFrom[f], here, share * byItsEnd);
+        put(to, lane, f, bins.first[f + 1], here, share * (1 - byItsEnd));
     }
 
     /**

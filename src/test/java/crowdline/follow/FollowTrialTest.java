@@ -52,15 +52,15 @@ class FollowTrialTest {
      */
     @ParameterizedTest(name = "{0}")
     @CsvSource({
-        "'10 % varied, 5 Hz', 98.1, 0.06, 0.42",
-        "'10 % varied, 1 Hz', 97.8, 0.05, 0.55",
+        "'10 % varied, 5 Hz', 98.6, 0.06, 0.27",
+        "'10 % varied, 1 Hz', 98.1, 0.05, 0.44",
         "'15 % varied, untold wind 4 m/s', 97.5, 0.20, 0.45",
-        "'10 %, one figure dropped', 97.6, 0.05, 0.48",
-        "'10 %, two figures swapped', 97.3, 0.09, 0.52",
-        "'10 %, an extra reposition', 88.2, 4.2, 0.95",
-        "'10 %, broken off to land', 92.0, 0.8, 0.75",
-        "'10 %, frozen 4 s and jumps, 3 times', 97.9, 0.05, 0.40",
-        "'5 % and all 15 % slower', 98.7, 0.05, 0.45",
+        "'10 %, one figure dropped', 97.9, 0.05, 0.32",
+        "'10 %, two figures swapped', 97.6, 0.09, 0.37",
+        "'10 %, an extra reposition', 88.2, 4.2, 0.83",
+        "'10 %, broken off to land', 92.7, 0.8, 0.42",
+        "'10 %, frozen 4 s and jumps, 3 times', 98.2, 0.05, 0.40",
+        "'5 % and all 15 % slower', 99.0, 0.04, 0.35",
     })
     void smallTrialStaysAboveItsFloors(String name, double right, double sureAndWrong, double lookedBackS) {
         Scenario scenario = Scenario.all().stream()
@@ -102,7 +102,7 @@ class FollowTrialTest {
                             .findFirst()
                             .orElseThrow()
                             .tS();
-            assertThat(said).as("seed %d", seed).isBetween(begins - 2, begins + 3);
+            assertThat(said).as("seed %d", seed).isBetween(begins - 2, begins + 2);
         }
     }
 
