@@ -35,6 +35,7 @@ final class ActRows {
     private static final Pattern SEVERAL = Pattern.compile("(?<!\\d)([2-9]|[1-4]\\d)(?!\\d)");
 
     private static final Map<Column, List<String>> HEADS = Map.of(
+            Column.TEAM, List.of("team", "display team", "equipe", "squadron"),
             Column.START,
                     List.of(
                             "start",
@@ -50,6 +51,9 @@ final class ActRows {
                             "on time",
                             "display time",
                             "time on",
+                            "beginn",
+                            "debut",
+                            "heure",
                             "local",
                             "local time"),
             Column.END,
@@ -68,6 +72,8 @@ final class ActRows {
                     List.of(
                             "minutes",
                             "dur",
+                            "dauer",
+                            "duree",
                             "time",
                             "mins",
                             "min",
@@ -80,6 +86,8 @@ final class ActRows {
             Column.TITLE,
                     List.of(
                             "act",
+                            "vorfuhrung",
+                            "demonstration",
                             "title",
                             "display",
                             "item",
@@ -93,17 +101,33 @@ final class ActRows {
                     List.of(
                             "performer",
                             "performed by",
+                            "captain",
+                            "lead",
+                            "pilote",
+                            "pilotes",
+                            "equipage",
                             "pilot",
                             "pilots",
                             "pilot name",
-                            "team",
                             "flown by",
                             "crew",
                             "display pilot",
                             "who",
                             "operator"),
             Column.AIRCRAFT,
-                    List.of("aircraft", "aircraft type", "type", "type of aircraft", "machine", "kind", "a c", "ac"));
+                    List.of(
+                            "aircraft",
+                            "muster",
+                            "flugzeug",
+                            "appareil",
+                            "avion",
+                            "aircraft type",
+                            "type",
+                            "type of aircraft",
+                            "machine",
+                            "kind",
+                            "a c",
+                            "ac"));
 
     private final Show show;
     private final Kinds kinds;
@@ -115,6 +139,8 @@ final class ActRows {
     private final Set<String> shown = new HashSet<>();
 
     private int added;
+    /** Who is named in the row above. */
+    private String above = "";
     /** When the last act that was taken begins. */
     private @Nullable LocalTime before;
 
@@ -125,7 +151,8 @@ final class ActRows {
         MINUTES,
         TITLE,
         PERFORMER,
-        AIRCRAFT
+        AIRCRAFT,
+        TEAM
     }
 
     ActRows(Show show, Kinds kinds) {
@@ -136,7 +163,10 @@ final class ActRows {
 
     List<ActRow> read(Path name, List<Cells.Row> rows) throws ShowFileException {
         Heads<Column> heads = Heads.in(rows, HEADS, ActRows::fits).orElseGet(() -> guessed(rows));
-        if (!heads.has(Column.TITLE) && !heads.has(Column.PERFORMER) && !heads.has(Column.AIRCRAFT)) {
+        if (!heads.has(Column.TITLE)
+                && !heads.has(Column.PERFORMER)
+                && !heads.has(Column.AIRCRAFT)
+                && !heads.has(Column.TEAM)) {
             throw new ShowFileException(name + ": no column of acts was recognised; put heads over the columns, such as"
                     + " start, minutes, act, performer, aircraft");
         }
@@ -163,7 +193,7 @@ final class ActRows {
         return switch (column) {
             case START, END -> !isCount(values) && !(isLengths && !isTimes);
             case MINUTES -> !isCount(values);
-            case TITLE, PERFORMER, AIRCRAFT -> !mostly(values, text -> text.matches("[\\d.,:]+"));
+            case TITLE, PERFORMER, AIRCRAFT, TEAM -> !mostly(values, text -> text.matches("[\\d.,:]+|\\p{L}?\\d{0,3}"));
         };
     }
 
@@ -195,7 +225,7 @@ final class ActRows {
                 found.putIfAbsent(Column.PERFORMER, at);
             }
         }
-        return new Heads<>(found, 0);
+        return Heads.without(found);
     }
 
     private static boolean isSmallNumber(String text) {
@@ -217,8 +247,12 @@ final class ActRows {
 
     private ActRow act(Cells.Row row, Heads<Column> heads, LocalTime free) {
         List<String> said = new ArrayList<>();
-        String title = row.text(heads.of(Column.TITLE));
-        String performer = RowKinds.named(row.text(heads.of(Column.PERFORMER)));
+        String team = row.text(heads.of(Column.TEAM));
+        String inItsColumn = RowKinds.unnumbered(row.text(heads.of(Column.TITLE)));
+        String title = inItsColumn.isEmpty() && heads.has(Column.PERFORMER) ? team : inItsColumn;
+        String pilots = RowKinds.named(row.text(heads.of(Column.PERFORMER)));
+        String performer = RowKinds.isDitto(pilots) ? above : pilots.isEmpty() ? RowKinds.named(team) : pilots;
+        above = performer;
         String aircraft = row.text(heads.of(Column.AIRCRAFT));
         Kinds.Named kind = kind(aircraft).or(() -> kind(title)).orElseGet(() -> {
             said.add(
@@ -283,12 +317,15 @@ final class ActRows {
         if (letters > LONGEST_NAME) {
             return "The name of the act is " + letters + " letters long; shorten it to " + LONGEST_NAME;
         }
-        if (RowKinds.isMore(row, heads)) {
-            return "The row has no start and names no act; it is taken for more of the row above, and passed over";
+        if (RowKinds.isHeads(row, heads)) {
+            return "The heads stand here again; they are passed over";
         }
         String noAct = RowKinds.noAct(row, named);
         if (noAct != null) {
             return noAct;
+        }
+        if (RowKinds.isMore(row, heads)) {
+            return "The row has no start; it is taken for more of the row above, and passed over";
         }
         if (minutes > 600) {
             return "An act of " + RunningOrder.number(minutes)

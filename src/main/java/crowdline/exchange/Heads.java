@@ -1,5 +1,6 @@
 package crowdline.exchange;
 
+import java.text.Normalizer;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,8 +15,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param columns the number of each column, from 0
  * @param rows how many rows come before the first one with values
+ * @param said the row of the heads; empty if there is none
  */
-record Heads<C extends Enum<C>>(Map<C, Integer> columns, int rows) {
+record Heads<C extends Enum<C>>(Map<C, Integer> columns, int rows, Cells.Row said) {
     /** Titles, dates and logos stand above a table, seldom more than this. */
     private static final int SEARCHED = 25;
     /** So many times as many values show that a column is meant rather than another. */
@@ -23,6 +25,11 @@ record Heads<C extends Enum<C>>(Map<C, Integer> columns, int rows) {
 
     Heads {
         columns = Map.copyOf(columns);
+    }
+
+    /** Columns that are told by what is in them. */
+    static <C extends Enum<C>> Heads<C> without(Map<C, Integer> columns) {
+        return new Heads<>(columns, 0, new Cells.Row(0, List.of()));
     }
 
     /** The column's number, or -1. */
@@ -40,20 +47,22 @@ record Heads<C extends Enum<C>>(Map<C, Integer> columns, int rows) {
         boolean fits(C column, List<String> values);
     }
 
-    /** The first row in which at least two cells are heads of columns, whatever is in those. */
+    /** The row in which most cells, and two at least, are heads of columns, whatever is in those. */
     static <C extends Enum<C>> Optional<Heads<C>> in(List<Cells.Row> rows, Map<C, List<String>> words) {
         return in(rows, words, (column, values) -> true);
     }
 
-    /** The first row in which at least two cells are heads of columns that have what they say. */
+    /** The row in which most cells, and two at least, are heads of columns that have what they say; the first such row. */
     static <C extends Enum<C>> Optional<Heads<C>> in(List<Cells.Row> rows, Map<C, List<String>> words, Fit<C> fit) {
+        Map<C, Integer> none = Map.of();
+        Heads<C> best = without(none);
         for (int i = 0; i < Math.min(SEARCHED, rows.size()); i++) {
             Map<C, Integer> found = named(rows.get(i), rows.subList(i + 1, rows.size()), words, fit);
-            if (found.size() >= 2) {
-                return Optional.of(new Heads<>(found, i + 1));
+            if (found.size() >= 2 && found.size() > best.columns().size()) {
+                best = new Heads<>(found, i + 1, rows.get(i));
             }
         }
-        return Optional.empty();
+        return best.columns().isEmpty() ? Optional.empty() : Optional.of(best);
     }
 
     /** A head that is all a word of ours comes before one that has it among others, unless that has far more below it. */
@@ -99,7 +108,9 @@ record Heads<C extends Enum<C>>(Map<C, Integer> columns, int rows) {
         if (head.length() > 40) {
             return "";
         }
-        return head.toLowerCase(Locale.ROOT)
+        return Normalizer.normalize(head, Normalizer.Form.NFD)
+                .replaceAll("\\p{M}", "")
+                .toLowerCase(Locale.ROOT)
                 .replaceAll("\\([^)]*\\)|\\[[^]]*\\]", " ")
                 .replaceAll("[^\\p{L}\\p{N}]+", " ")
                 .strip();

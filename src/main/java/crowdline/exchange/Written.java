@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 /** Times of day and lengths, as people write them into cells. */
 final class Written {
     private static final Pattern CLOCK = Pattern.compile(
-            "(?:at |from )?(\\d{1,2}) ?[:.h] ?(\\d{2})(?:[:.]\\d{2})? ?(am|pm|a\\.m\\.|p\\.m\\.)?(?: ?(?:hrs?|hours|h|z|l|utc|local))?",
+            "(?:at |from |ca\\.? |about |approx\\.? )?(\\d{1,2}) ?[:.h] ?(\\d{2})(?:[:.]\\d{2})? ?(am|pm|a\\.m\\.|p\\.m\\.)?(?: ?(?:hrs?|hours|h|z|l|utc|local|uhr))?",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern FOUR =
             Pattern.compile("(\\d{2})(\\d{2}) ?(?:hrs?|hours|h|z|l|utc|local)?", Pattern.CASE_INSENSITIVE);
@@ -72,7 +72,7 @@ final class Written {
      * is twelve minutes and "3:30" three and a half.
      */
     static OptionalDouble minutes(String text) {
-        String said = text.strip();
+        String said = text.strip().replaceFirst("(?i)^(\\d)(?: ?h| ?hours?| ?hrs?)$", "$1:00:00");
         Matcher parts = PARTS.matcher(said);
         if (parts.matches()) {
             double first = Double.parseDouble(parts.group(1));

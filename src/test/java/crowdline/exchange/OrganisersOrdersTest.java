@@ -21,14 +21,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Running orders as organisers keep them, written by a hand that had not seen what reads them. When they were first read, 44 of
- * their 116 acts were taken rightly.
+ * Running orders as organisers keep them, written by hands that had not seen what reads them. When they were first read, 44 of
+ * the 116 acts of the first twelve were taken rightly; then 38 of the 80 of the others.
  */
 class OrganisersOrdersTest {
     private static final Show EMPTY = ShowArranging.empty("A day", LocalDate.of(2027, 5, 2), ZoneOffset.UTC, null);
 
     static Stream<Path> orders() {
-        return IntStream.rangeClosed(1, 12)
+        return IntStream.rangeClosed(1, 24)
                 .mapToObj(number -> "orders/order-" + (number < 10 ? "0" : "") + number)
                 .map(name -> Stream.of(".csv", ".tsv")
                         .map(end -> OrganisersOrdersTest.class.getResource(name + end))
@@ -65,7 +65,9 @@ class OrganisersOrdersTest {
 
     private static String told(ActRow act) {
         boolean assumed = act.said().stream().anyMatch(sentence -> sentence.contains("min are assumed"));
-        return act.start() + " | " + (assumed ? "-" : RunningOrder.number(act.minutes())) + " | " + act.title() + " | "
-                + (act.performer().isEmpty() ? "-" : act.performer());
+        boolean isOpen = act.said().stream()
+                .anyMatch(sentence -> sentence.contains("is no time of day") || sentence.startsWith("No start"));
+        return (isOpen ? "-" : act.start().toString()) + " | " + (assumed ? "-" : RunningOrder.number(act.minutes()))
+                + " | " + act.title() + " | " + (act.performer().isEmpty() ? "-" : act.performer());
     }
 }
