@@ -139,6 +139,7 @@ class ArchitectureTest {
             new Room("app.window.walk", "what is rehearsed and looked back at changes nothing in the show"),
             new Room("app.window.paper", "paper is made without the window"),
             new Room("app.window.device", "what is plugged in is told of no show"),
+            new Room("app.window.second", "a show that runs elsewhere is only read"),
             new Room("app.window", "the wiring knows everything it wires and is known to none of it"),
             new Room("app.demo", "pictures of the demo need the whole program"),
             new Room("app", "where the program starts"));

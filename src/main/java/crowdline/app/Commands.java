@@ -94,6 +94,14 @@ final class Commands implements Callable<Integer> {
                     "The serial port of a foot switch, and its speed if that is not 9,600 baud. It is remembered; Ctrl+B in the window sets what it does.")
     private @Nullable String pedal;
 
+    @Option(
+            names = "--second",
+            description =
+                    "The second window alone, for a co-commentator: follows the show while another Crowdline on this"
+                            + " computer runs it, and changes nothing. T changes its colours, Ctrl + and - its size, F11 fills"
+                            + " the screen.")
+    private boolean second;
+
     private Commands(Terminal terminal, WindowOpener opening) {
         this.terminal = terminal;
         this.opening = opening;
@@ -145,12 +153,23 @@ final class Commands implements Callable<Integer> {
         }
     }
 
+    private int watch(@Nullable String named) {
+        if (named == null || !isThere(named)) {
+            terminal.complain("--second needs the show that runs, such as: crowdline --second day.json");
+            return ExitCode.UNUSABLE;
+        }
+        return opening.watch(Path.of(named), terminal);
+    }
+
     @Override
     public Integer call() {
         String named = show;
         if (!(faster >= 0.1 && faster <= 100)) {
             terminal.complain("--faster is " + faster + "; it must be from 0.1 to 100");
             return ExitCode.UNUSABLE;
+        }
+        if (second) {
+            return watch(named);
         }
         if (named == null || isThere(named)) {
             PedalPort at;

@@ -3,6 +3,7 @@ package crowdline.console;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandTable;
 import crowdline.console.live.OnAir;
+import crowdline.console.live.SecondView;
 import crowdline.console.second.SecondHost;
 import crowdline.console.second.SecondWindow;
 import crowdline.console.theme.Appearance;
@@ -48,8 +49,13 @@ final class SecondScreen {
         if (isOpen()) {
             close();
         } else {
-            window = SecondWindow.open(running, host, appearance.get());
+            window = SecondWindow.open(this::view, host, appearance.get());
         }
+    }
+
+    private @Nullable SecondView view() {
+        OnAir show = running.get();
+        return show == null ? null : show.second();
     }
 
     void close() {

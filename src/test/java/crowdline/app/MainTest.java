@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.app.command.CaughtTerminal;
 import crowdline.app.shell.ExitCode;
+import crowdline.app.shell.Terminal;
 import crowdline.app.shell.WindowOpener;
 import java.io.IOException;
 import java.io.InputStream;
@@ -13,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -137,6 +139,31 @@ class MainTest {
                 .isEqualTo("crowdline: there is no file or command chekc; did you mean \"check\"?");
         assertThat(run("chekc").code()).isEqualTo(2);
         assertThat(run("speak").err()).contains("there is nothing to time; give a text or --file");
+    }
+
+    @Test
+    void theSecondWindowAloneNeedsTheShowThatRuns() throws IOException {
+        String needs = "crowdline: --second needs the show that runs, such as: crowdline --second day.json";
+        assertThat(run("--second").err().strip()).isEqualTo(needs);
+        assertThat(run("--second", "gone.json").err().strip()).isEqualTo(needs);
+        assertThat(run("--second").code()).isEqualTo(2);
+
+        String day = file(sound());
+        List<Path> watched = new ArrayList<>();
+        int code = Main.run(new String[] {"--second", day}, new CaughtTerminal().terminal(), new WindowOpener() {
+            @Override
+            public int open(@Nullable Path show, Terminal terminal) {
+                throw new AssertionError("the console is not opened");
+            }
+
+            @Override
+            public int watch(Path show, Terminal terminal) {
+                watched.add(show);
+                return STAYS_OPEN;
+            }
+        });
+        assertThat(code).isEqualTo(WindowOpener.STAYS_OPEN);
+        assertThat(watched).containsExactly(Path.of(day));
     }
 
     @Test

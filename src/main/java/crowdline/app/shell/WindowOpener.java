@@ -17,6 +17,15 @@ public interface WindowOpener {
     int open(@Nullable Path show, Terminal terminal);
 
     /**
+     * Opens the second window alone, on a show that runs in another process.
+     *
+     * @return {@link #STAYS_OPEN}, or an exit code if the window could not be opened
+     */
+    default int watch(Path show, Terminal terminal) {
+        return ExitCode.UNUSABLE;
+    }
+
+    /**
      * What is plugged in.
      *
      * @param receiver where the aircraft's positions come from: a serial port's path, a flight log, {@code -} for standard

@@ -6,7 +6,9 @@ import crowdline.app.shell.MonotonicTicker;
 import crowdline.app.shell.Screen;
 import crowdline.app.shell.Terminal;
 import crowdline.app.shell.WindowOpener;
+import crowdline.app.window.second.WatchingWindow;
 import crowdline.app.window.show.OpeningMessages;
+import crowdline.storage.file.ShowFileException;
 import crowdline.storage.journal.JournalMachine;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +24,22 @@ public final class ConsoleOpener implements WindowOpener {
     @Override
     public int open(@Nullable Path show, Terminal terminal) {
         return open(show, Devices.NONE, terminal);
+    }
+
+    @Override
+    public int watch(Path show, Terminal terminal) {
+        String why = Screen.whyNone();
+        if (why != null) {
+            terminal.complain(why + ", so the second window cannot open; start it where there is a screen");
+            return ExitCode.UNUSABLE;
+        }
+        try {
+            new WatchingWindow(folders, show, JournalMachine.here(new MonotonicTicker())).open();
+            return STAYS_OPEN;
+        } catch (ShowFileException e) {
+            terminal.complain(String.valueOf(e.getMessage()));
+            return ExitCode.UNUSABLE;
+        }
     }
 
     @Override

@@ -1,16 +1,21 @@
 package crowdline.console.second;
 
-import crowdline.console.live.OnAir;
+import crowdline.console.live.SecondView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
 import crowdline.console.window.FullScreen;
+import crowdline.console.window.NamedAction;
 import crowdline.storage.settings.SecondLook;
 import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import javax.swing.JComponent;
 import javax.swing.JFrame;
+import javax.swing.KeyStroke;
 import javax.swing.Timer;
 import javax.swing.WindowConstants;
 import org.jspecify.annotations.Nullable;
@@ -24,7 +29,7 @@ public final class SecondWindow extends JFrame {
     private static final int WIDTH_PX = 1280;
     private static final int HEIGHT_PX = 800;
 
-    private final transient Supplier<@Nullable OnAir> running;
+    private final transient Supplier<@Nullable SecondView> running;
     private final transient SecondHost host;
     private final SecondPanel panel;
     private final transient FullScreen fullScreen = new FullScreen(this);
@@ -32,15 +37,13 @@ public final class SecondWindow extends JFrame {
     private transient Appearance appearance;
     private boolean isFull;
 
-    private SecondWindow(Supplier<@Nullable OnAir> running, SecondHost host, Appearance ofTheConsole) {
+    private SecondWindow(Supplier<@Nullable SecondView> running, SecondHost host, Appearance ofTheConsole) {
         super("Crowdline – second window");
         this.running = running;
         this.host = host;
         SecondLook look = host.look();
         appearance = ofTheConsole.with(Themes.byId(look.theme())).with(zoom(look));
         panel = new SecondPanel(appearance);
-        setFocusableWindowState(false);
-        setAutoRequestFocus(false);
         setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
         setContentPane(panel);
         setSize(WIDTH_PX, HEIGHT_PX);
@@ -65,21 +68,57 @@ public final class SecondWindow extends JFrame {
     }
 
     /**
-     * Opens it as it was left.
+     * Opens it beside the console, as it was left.
      *
-     * @param running the running show, or null
+     * @param running what it shows now, or null if no show runs
      */
-    public static SecondWindow open(Supplier<@Nullable OnAir> running, SecondHost host, Appearance ofTheConsole) {
+    public static SecondWindow open(Supplier<@Nullable SecondView> running, SecondHost host, Appearance ofTheConsole) {
         SecondWindow window = new SecondWindow(running, host, ofTheConsole);
-        window.refresh();
-        window.setVisible(true);
-        window.ticker.start();
+        window.setFocusableWindowState(false);
+        window.setAutoRequestFocus(false);
+        window.begin();
         return window;
     }
 
+    /**
+     * Opens it by itself, with keys for its look: there is no console in this process that they could be taken from.
+     *
+     * @param closed told once it is closed
+     */
+    public static SecondWindow alone(
+            Supplier<@Nullable SecondView> running, SecondHost host, Appearance appearance, Runnable closed) {
+        SecondWindow window = new SecondWindow(running, host, appearance);
+        window.on("T", window::nextTheme);
+        window.on("F11", window::turnFullScreen);
+        window.on("ctrl PLUS", window::larger);
+        window.on("ctrl EQUALS", window::larger);
+        window.on("ctrl ADD", window::larger);
+        window.on("ctrl MINUS", window::smaller);
+        window.on("ctrl SUBTRACT", window::smaller);
+        window.on("ctrl Q", window::dispose);
+        window.addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosed(WindowEvent event) {
+                closed.run();
+            }
+        });
+        window.begin();
+        return window;
+    }
+
+    private void on(String key, Runnable action) {
+        getRootPane().getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke(key), key);
+        getRootPane().getActionMap().put(key, new NamedAction(key, action));
+    }
+
+    private void begin() {
+        refresh();
+        setVisible(true);
+        ticker.start();
+    }
+
     private void refresh() {
-        OnAir show = running.get();
-        panel.show(show == null ? null : show.second());
+        panel.show(running.get());
     }
 
     public void nextTheme() {

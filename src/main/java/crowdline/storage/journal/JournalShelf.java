@@ -79,8 +79,22 @@ public final class JournalShelf {
      */
     public Optional<JournalReading> last(JournalShow show) throws ShowFileException {
         JournalChoice choice = new JournalChoice(folder, machine, codec);
-        JournalChoice.Found found =
-                choice.of(show, Double.POSITIVE_INFINITY, true).orElse(null);
+        return reading(choice, choice.of(show, Double.POSITIVE_INFINITY, true).orElse(null));
+    }
+
+    /**
+     * What the journal of this show says that a process goes on with, which may be writing on it; empty if there is none. It
+     * is neither locked nor written.
+     *
+     * @throws ShowFileException if it cannot be read, with one sentence for the user
+     */
+    public Optional<JournalReading> running(JournalShow show) throws ShowFileException {
+        JournalChoice choice = new JournalChoice(folder, machine, codec);
+        return reading(choice, choice.of(show, forgetAfterS, false).orElse(null));
+    }
+
+    private static Optional<JournalReading> reading(JournalChoice choice, JournalChoice.@Nullable Found found)
+            throws ShowFileException {
         if (found == null) {
             if (!choice.notices().isEmpty()) {
                 throw new ShowFileException(String.join(" ", choice.notices()));

@@ -3,15 +3,25 @@ package crowdline.app.window;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import crowdline.app.shell.Folders;
+import crowdline.app.window.second.WatchingWindow;
 import crowdline.console.second.SecondWindow;
+import crowdline.live.event.IncidentEvent;
+import crowdline.live.event.LiveEvent;
+import crowdline.storage.journal.JournalMachine;
 import crowdline.storage.settings.SecondLook;
 import crowdline.storage.settings.SettingsFile;
 import java.awt.Component;
 import java.awt.GraphicsEnvironment;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.FutureTask;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
@@ -90,5 +100,55 @@ class SecondWindowOnScreenTest {
         assertThat(kept.theme()).isNotEqualTo(SecondLook.DEFAULT.theme());
         assertThat(kept.zoom()).isGreaterThan(1);
         assertThat(kept.place()).isNotNull();
+    }
+
+    /** As the program started again on the show: by its journal alone, which stays as it is. */
+    @Test
+    void aSecondProgramFollowsTheJournalAndChangesNothing() throws Exception {
+        try (ConsoleOnScreen screen = new ConsoleOnScreen(folder, SHOW, BEFORE)) {
+            screen.at(60);
+            screen.press("SPACE");
+            String flown = screen.now().name();
+            screen.press("Y");
+            Folders folders =
+                    new Folders(folder.resolve("settings"), folder.resolve("journals"), folder.resolve("demo.json"));
+            List<byte[]> before = journals();
+            try (WatchingWindow watching = new WatchingWindow(
+                    folders,
+                    folder.resolve(SHOW.getFileName()),
+                    new JournalMachine(() -> 0, () -> BEFORE.plusSeconds(62), "another boot"))) {
+                watching.open();
+                screen.await("it shows what is flown", () -> says("Flying now", flown));
+                screen.await("whose turn it is", () -> says("Whose turn", "You speak next"));
+                assertThat(journals()).usingRecursiveComparison().isEqualTo(before);
+
+                // Its window has the keys now, and the console goes on by itself.
+                happens(screen, atS -> new LiveEvent.HandedOver(atS, false));
+                screen.await("it follows", () -> says("Whose turn", "The commentator speaks"));
+                happens(screen, IncidentEvent.IncidentOpened::new);
+                screen.await("nobody speaks", () -> says("Whose turn", "Incident: say nothing"));
+                happens(screen, atS -> new IncidentEvent.IncidentClosed(atS, true));
+                screen.await("it goes on", () -> says("Flying now", ""));
+                second(window -> {
+                    window.dispose();
+                    return true;
+                });
+            }
+            assertThat(screen.running().desk().snapshot().state().otherSpeaks()).isFalse();
+        }
+    }
+
+    private static void happens(ConsoleOnScreen screen, DoubleFunction<LiveEvent> event) {
+        screen.running().desk().post(event);
+    }
+
+    private List<byte[]> journals() throws Exception {
+        List<byte[]> all = new ArrayList<>();
+        try (Stream<Path> files = Files.list(folder.resolve("journals"))) {
+            for (Path file : files.sorted().toList()) {
+                all.add(Files.readAllBytes(file));
+            }
+        }
+        return all;
     }
 }
