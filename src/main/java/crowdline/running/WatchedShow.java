@@ -3,6 +3,7 @@ package crowdline.running;
 import crowdline.live.now.LiveNow;
 import crowdline.live.now.PlanAhead;
 import crowdline.live.now.TakenAsSaid;
+import crowdline.live.state.Day.AddedAct;
 import crowdline.live.state.LiveState;
 import crowdline.loaded.DayShow;
 import crowdline.loaded.LoadedShow;
@@ -17,6 +18,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -130,20 +132,22 @@ public final class WatchedShow implements AutoCloseable {
 
     private Seen next(JournalReading reading) {
         Seen last = seen;
-        LiveState state = reading.state();
-        boolean same = last != null && last.reading().path().equals(reading.path());
-        if (!same) {
+        Plan before = Plan.NOT_YET;
+        if (last != null && last.reading().path().equals(reading.path())) {
+            before = last.plan();
+        } else {
             aired = new TakenAsSaid();
         }
-        boolean sameActs =
-                last != null && last.state().day().added().equals(state.day().added());
-        LoadedShow ofTheDay = sameActs
-                ? last.show()
-                : state.day().added().isEmpty()
-                        ? loaded
-                        : loaded.with(DayShow.of(loaded.show(), state.day().added()));
-        Seen now = new Seen(ofTheDay, reading, same ? last.plan() : Plan.NOT_YET);
+        LoadedShow ofTheDay = ofTheDay(last, reading.state().day().added());
+        Seen now = new Seen(ofTheDay, reading, before);
         return new Seen(ofTheDay, reading, plan(now));
+    }
+
+    private LoadedShow ofTheDay(@Nullable Seen last, List<AddedAct> added) {
+        if (last != null && last.state().day().added().equals(added)) {
+            return last.show();
+        }
+        return added.isEmpty() ? loaded : loaded.with(DayShow.of(loaded.show(), added));
     }
 
     private Plan plan(Seen now) {
