@@ -68,7 +68,7 @@ public final class WatchingWindow implements AutoCloseable {
                 .loaded();
         if (loaded == null) {
             throw new ShowFileException(
-                    file.getFileName() + " has errors, so it cannot be watched; crowdline check" + " lists them");
+                    file.getFileName() + " has errors, so it cannot be watched; crowdline check lists them");
         }
         watched = new WatchedShow(
                 loaded,
