@@ -3,7 +3,7 @@ package crowdline.measure;
 import java.util.List;
 
 /** What heights are read in. Places along the display line and beyond it are always in metres. */
-public enum LengthUnit {
+public enum LengthUnit implements ReadUnit {
     FEET(1, "ft", "foot", "feet", "'"),
     METRES(Units.mFromFt(1), "m", "metre", "metres");
 
@@ -27,8 +27,8 @@ public enum LengthUnit {
         return names.get(0);
     }
 
-    /** How it may be written by somebody typing, in lower case. */
-    List<String> names() {
+    @Override
+    public List<String> names() {
         return names;
     }
 

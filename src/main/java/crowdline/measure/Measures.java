@@ -74,13 +74,15 @@ public record Measures(SpeedUnit speeds, LengthUnit heights) {
     }
 
     private static Optional<SpeedUnit> speed(String name) {
-        return Arrays.stream(SpeedUnit.values())
-                .filter(u -> u.names().contains(name.strip().toLowerCase(Locale.ROOT)))
-                .findFirst();
+        return named(name, SpeedUnit.values());
     }
 
     private static Optional<LengthUnit> length(String name) {
-        return Arrays.stream(LengthUnit.values())
+        return named(name, LengthUnit.values());
+    }
+
+    private static <U extends ReadUnit> Optional<U> named(String name, U[] units) {
+        return Arrays.stream(units)
                 .filter(u -> u.names().contains(name.strip().toLowerCase(Locale.ROOT)))
                 .findFirst();
     }

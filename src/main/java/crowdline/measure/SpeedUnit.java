@@ -3,7 +3,7 @@ package crowdline.measure;
 import java.util.List;
 
 /** What speeds are read in. */
-public enum SpeedUnit {
+public enum SpeedUnit implements ReadUnit {
     KNOTS("knots", 1, "kt", "kts", "kn", "knot", "knots"),
     KMH(
             "kilometres an hour",
@@ -37,8 +37,8 @@ public enum SpeedUnit {
         return names.get(0);
     }
 
-    /** How it may be written by somebody typing, in lower case. */
-    List<String> names() {
+    @Override
+    public List<String> names() {
         return names;
     }
 

@@ -16,6 +16,7 @@ import crowdline.show.aircraft.Kind;
 import crowdline.show.aircraft.Kinds;
 import crowdline.show.aircraft.Sliders;
 import crowdline.show.aircraft.TimedAircraft;
+import crowdline.show.bounds.Written;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.check.Finding;
 import crowdline.show.check.Severity;
@@ -295,7 +296,7 @@ public final class ArrangeCommand implements Callable<Integer> {
     /** The beginning of what may be a whole letter; the show file keeps what was asked of each figure. */
     private static String cut(String note) {
         String oneLine = note.replaceAll("\\s+", " ");
-        return oneLine.length() <= LONGEST_NOTE ? oneLine : oneLine.substring(0, LONGEST_NOTE) + "…";
+        return Written.brief(oneLine, LONGEST_NOTE + 1);
     }
 
     private static String asLine(ListLine line) {

@@ -36,13 +36,6 @@ public final class PlainText {
                 + text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;") + "</div>";
     }
 
-    /** The beginning of words from a file, where the whole of them may find no room: no longer than so many letters. */
-    public static String brief(String text, int most) {
-        return text.codePointCount(0, text.length()) <= most
-                ? text
-                : text.substring(0, text.offsetByCodePoints(0, most - 1)).strip() + "…";
-    }
-
     /** The same words with no line break between a number and its unit. */
     public static String unbroken(String text) {
         return text.replaceAll("(?<=[0-9]) (?=(s|min|kt|ft|hPa|°C|m|g)\\b)", "\u00a0");

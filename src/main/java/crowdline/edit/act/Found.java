@@ -3,6 +3,7 @@ package crowdline.edit.act;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.Variant;
+import crowdline.show.bounds.Written;
 import crowdline.show.figure.Figure;
 
 /** What an edit is about, found in the show as it is by then. */
@@ -32,7 +33,6 @@ final class Found {
     }
 
     static String brief(String name) {
-        String line = name.strip().replaceAll("\\s+", " ");
-        return line.length() <= LONGEST ? line : line.substring(0, LONGEST - 1) + "…";
+        return Written.brief(name.strip().replaceAll("\\s+", " "), LONGEST);
     }
 }

@@ -5,6 +5,7 @@ import crowdline.edit.act.CannotBe;
 import crowdline.edit.act.Edit;
 import crowdline.show.Incident;
 import crowdline.show.Incident.Contact;
+import crowdline.show.bounds.Written;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -46,7 +47,7 @@ public final class Announcements {
             for (String line : split(lines, "\\R")) {
                 String[] parts = line.split(":", 2);
                 if (parts.length < 2 || parts[0].isBlank() || parts[1].isBlank()) {
-                    throw new CannotBe("“" + (line.length() <= 40 ? line : line.substring(0, 39) + "…")
+                    throw new CannotBe("“" + Written.brief(line, 40)
                             + "” needs who and how with a colon between, such as Display director: channel 4");
                 }
                 contacts.add(new Contact(parts[0].strip(), parts[1].strip()));

@@ -6,6 +6,7 @@ import crowdline.edit.act.CannotBe;
 import crowdline.edit.act.Edit;
 import crowdline.show.Announcement;
 import crowdline.show.Show;
+import crowdline.show.bounds.Written;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -101,7 +102,7 @@ public final class Occasions {
 
     private static String quoted(Announcement announcement) {
         String occasion = announcement.occasion();
-        return "“" + (occasion.length() <= 40 ? occasion : occasion.substring(0, 39) + "…") + "”";
+        return "“" + Written.brief(occasion, 40) + "”";
     }
 
     private static Announcement find(Show show, String id) throws CannotBe {

@@ -7,6 +7,7 @@ import crowdline.edit.act.Edit;
 import crowdline.show.Performer;
 import crowdline.show.Performer.SourcedFact;
 import crowdline.show.Show;
+import crowdline.show.bounds.Written;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -95,6 +96,6 @@ public final class People {
 
     /** A name as short as it is told in the name of a change. */
     static String brief(String name) {
-        return name.length() <= 40 ? name : name.substring(0, 39) + "…";
+        return Written.brief(name, 40);
     }
 }

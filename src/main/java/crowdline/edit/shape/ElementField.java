@@ -4,6 +4,7 @@ import crowdline.edit.act.CannotBe;
 import crowdline.measure.Measures;
 import crowdline.measure.Measures.Dimension;
 import crowdline.show.bounds.Quantity;
+import crowdline.show.bounds.Written;
 import crowdline.show.figure.Element;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -117,7 +118,7 @@ public record ElementField(String label, String how, List<String> options, Strin
     }
 
     private static String brief(String typed) {
-        return typed.length() > LONGEST ? typed.substring(0, LONGEST - 1) + "…" : typed;
+        return Written.brief(typed, LONGEST);
     }
 
     private static String sentence(String words) {

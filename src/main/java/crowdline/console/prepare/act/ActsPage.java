@@ -23,6 +23,7 @@ import crowdline.console.window.ContextMenu;
 import crowdline.edit.act.Acts;
 import crowdline.measure.Measures;
 import crowdline.show.Act;
+import crowdline.show.bounds.Written;
 import java.awt.GraphicsEnvironment;
 import java.util.List;
 import java.util.Map;
@@ -168,7 +169,7 @@ public final class ActsPage extends JPanel {
 
     /** Or a long name would leave no room for the acts under it. */
     private static void showBriefly(JTextArea area, String text) {
-        String brief = PlainText.brief(text, MOST_LETTERS);
+        String brief = Written.brief(text, MOST_LETTERS);
         area.setText(brief);
         area.setToolTipText(brief.equals(text) ? null : PlainText.tip(text));
     }

@@ -23,6 +23,7 @@ import crowdline.measure.SpeedUnit;
 import crowdline.show.CrowdUnits;
 import crowdline.show.Show;
 import crowdline.show.Venue;
+import crowdline.show.bounds.Written;
 import java.awt.BorderLayout;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -163,7 +164,7 @@ public final class ShowPage extends JPanel implements PrepareCard {
     }
 
     private static String brief(String typed) {
-        return typed.length() <= 20 ? typed : typed.substring(0, 20) + "…";
+        return Written.brief(typed, 21);
     }
 
     private static String position(Show show) {

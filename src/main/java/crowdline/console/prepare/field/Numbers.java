@@ -3,6 +3,7 @@ package crowdline.console.prepare.field;
 import crowdline.edit.act.CannotBe;
 import crowdline.measure.Measures;
 import crowdline.measure.Measures.Dimension;
+import crowdline.show.bounds.Written;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -31,8 +32,7 @@ public final class Numbers {
         }
         OptionalDouble number = Measures.read(typed, Dimension.of(what));
         if (number.isEmpty()) {
-            String shown = typed.length() > 20 ? typed.substring(0, 20) + "…" : typed;
-            throw new CannotBe("“" + shown + "” is no number; " + what + " takes one, or nothing");
+            throw new CannotBe("“" + Written.brief(typed, 21) + "” is no number; " + what + " takes one, or nothing");
         }
         return number.getAsDouble();
     }

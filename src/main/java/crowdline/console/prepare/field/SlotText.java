@@ -1,5 +1,6 @@
 package crowdline.console.prepare.field;
 
+import crowdline.show.bounds.Written;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 
@@ -36,6 +37,6 @@ public final class SlotText {
     }
 
     private static String brief(String typed) {
-        return typed.length() <= 20 ? typed : typed.substring(0, 20) + "…";
+        return Written.brief(typed, 21);
     }
 }

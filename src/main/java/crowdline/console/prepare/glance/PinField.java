@@ -5,6 +5,7 @@ import crowdline.edit.act.CannotBe;
 import crowdline.edit.act.Pin;
 import crowdline.measure.Measures;
 import crowdline.measure.Measures.Dimension;
+import crowdline.show.bounds.Written;
 import crowdline.show.figure.Asked;
 import crowdline.show.figure.Asked.Hand;
 import crowdline.show.figure.Asked.Place;
@@ -114,8 +115,7 @@ public enum PinField {
     private Double read(String text) throws CannotBe {
         OptionalDouble number = Measures.read(text, dimension());
         if (number.isEmpty()) {
-            String shown = text.length() > 20 ? text.substring(0, 20) + "…" : text;
-            throw new CannotBe("“" + shown + "” is no number; " + label + " takes " + how);
+            throw new CannotBe("“" + Written.brief(text, 21) + "” is no number; " + label + " takes " + how);
         }
         return number.getAsDouble();
     }

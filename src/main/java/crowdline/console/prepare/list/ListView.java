@@ -6,6 +6,7 @@ import crowdline.console.theme.Tone;
 import crowdline.edit.act.AddAct;
 import crowdline.list.FigureList;
 import crowdline.list.ListLine;
+import crowdline.show.bounds.Written;
 import crowdline.show.check.Finding;
 import crowdline.show.check.Severity;
 import crowdline.show.figure.Placing.Heading;
@@ -90,8 +91,7 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
             return "";
         }
         String first = notes.get(0).strip().replaceAll("\\s+", " ");
-        String shown = first.length() <= LONGEST_NOTE ? first : first.substring(0, LONGEST_NOTE - 1) + "…";
-        return "Names no figure, so it is left out: “" + shown + "”"
+        return "Names no figure, so it is left out: “" + Written.brief(first, LONGEST_NOTE) + "”"
                 + (notes.size() == 1 ? "" : ", and " + (notes.size() - 1) + " more");
     }
 
