@@ -120,7 +120,12 @@ class SecondWindowOnScreenTest {
                 watching.open();
                 screen.await("it shows what is flown", () -> says("Flying now", flown));
                 screen.await("whose turn it is", () -> says("Whose turn", "You speak next"));
-                assertThat(journals()).usingRecursiveComparison().isEqualTo(before);
+                // The console may have written on meanwhile; nothing else may be there, and nothing before it be changed.
+                List<byte[]> after = journals();
+                assertThat(after).hasSameSizeAs(before);
+                for (int i = 0; i < before.size(); i++) {
+                    assertThat(after.get(i)).startsWith(before.get(i));
+                }
 
                 // Its window has the keys now, and the console goes on by itself.
                 happens(screen, atS -> new LiveEvent.HandedOver(atS, false));
