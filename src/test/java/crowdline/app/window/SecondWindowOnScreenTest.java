@@ -120,7 +120,8 @@ class SecondWindowOnScreenTest {
                 watching.open();
                 screen.await("it shows what is flown", () -> says("Flying now", flown));
                 screen.await("whose turn it is", () -> says("Whose turn", "You speak next"));
-                // The console may have written on meanwhile; nothing else may be there, and nothing before it be changed.
+                // The console may have written on meanwhile; nothing else may be there, and nothing before it be
+                // changed.
                 List<byte[]> after = journals();
                 assertThat(after).hasSameSizeAs(before);
                 for (int i = 0; i < before.size(); i++) {
