@@ -80,6 +80,7 @@ class ArchitectureTest {
             new Room("storage.passes", "passes are kept beside their show, whoever timed them"),
             new Room("storage.settings", "what is kept for the person at the desk is told of no show"),
             new Room("sheet.ink", "strokes and letters are painted whatever they show"),
+            new Room("sheet.chart", "a chart is drawn with letters, whatever page it stands on"),
             new Room("sheet.page", "a page is laid out whatever stands on it, and printed as it was laid out"),
             new Room("sheet", "pages are drawn from what they are handed"),
             new Room("exchange", "what a spreadsheet hands over is an edit, whoever looks at it first"),
@@ -288,6 +289,10 @@ class ArchitectureTest {
                         List.of("org.apache.pdfbox..", "org.apache.fontbox..", "de.rototor.."),
                         List.of(sheet),
                         "PDF is one way to paper and only pages know it"),
+                Arguments.of(
+                        List.of("org.jfree.."),
+                        List.of("crowdline.sheet.chart.."),
+                        "what a chart shows is data, and what draws it can be changed"),
                 Arguments.of(
                         List.of("tools.jackson..", "com.fasterxml.jackson..", "com.networknt.."),
                         List.of("crowdline.storage.."),

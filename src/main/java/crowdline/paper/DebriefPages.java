@@ -7,8 +7,12 @@ import crowdline.live.debrief.Debrief.Run;
 import crowdline.live.debrief.Debrief.Told;
 import crowdline.live.debrief.DutyRun;
 import crowdline.loaded.ShowLookup;
+import crowdline.sheet.DaySheet;
 import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.DutySheet;
+import crowdline.sheet.chart.ChartPainter;
+import crowdline.sheet.chart.DayChart;
+import crowdline.sheet.ink.Ink;
 import crowdline.sheet.page.Cell;
 import crowdline.sheet.page.Flow;
 import crowdline.sheet.page.Pages;
@@ -61,6 +65,15 @@ final class DebriefPages {
             flow.text("change", "Nothing stands out.", type.words());
         }
         changes();
+        if (debrief.day().span() != null) {
+            section("The day as a chart", 0);
+            flow.text(
+                    "how",
+                    "Acts as planned, grey, and as flown; duties said, a disc, and shown, a ring; how much of every five"
+                            + " minutes was talk; how late the figures of each act began.",
+                    type.small());
+            chart();
+        }
         if (!debrief.day().duties().isEmpty()) {
             section("Duties of the day", 0);
             debrief.day().duties().forEach(this::duty);
@@ -200,6 +213,21 @@ final class DebriefPages {
             cells[i] = isName ? cell : cell.ending();
         }
         return cells;
+    }
+
+    private void chart() {
+        DayChart chart = DaySheet.chart(debrief, flown.hour());
+        double rows =
+                Math.max(2, chart.acts().size()) + Math.max(2, chart.duties().size()) + 7;
+        double height = Math.min(flow.room().height() - type.pt(60), type.pt(60) + rows * type.pt(17));
+        ChartPainter painter = new ChartPainter(
+                chart, type.small().sizePt(), new ChartPainter.Colours(0xFFFFFF, Type.BLACK, Type.RULE, Type.ACCENT));
+        flow.picture(
+                "chart",
+                0,
+                flow.room().width(),
+                height,
+                area -> List.of(new Ink.Drawing(area.x(), area.y(), area.width(), area.height(), painter)));
     }
 
     private void duty(DutyRun duty) {

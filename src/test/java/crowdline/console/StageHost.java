@@ -106,6 +106,12 @@ final class StageHost implements Host, EditHost, PedalHost, PaceHost, DebriefHos
     public void saveText(Path file) {}
 
     @Override
+    public void saveDay(Path file) {}
+
+    @Override
+    public void saveJson(Path file) {}
+
+    @Override
     public void saveTable(Path file) {}
 
     @Override

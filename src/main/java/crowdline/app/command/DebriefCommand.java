@@ -8,6 +8,7 @@ import crowdline.flight.Workers;
 import crowdline.live.debrief.Debrief;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
+import crowdline.sheet.DaySheet;
 import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.DebriefTable;
 import crowdline.speech.pace.Pace;
@@ -47,6 +48,12 @@ public final class DebriefCommand implements Callable<Integer> {
     @Option(names = "--table", paramLabel = "FILE.csv", description = "Write the figures as comma-separated values.")
     private @Nullable Path table;
 
+    @Option(
+            names = "--day",
+            paramLabel = "FILE.csv",
+            description = "Write the day, its acts, duties and talk, as comma-separated values.")
+    private @Nullable Path day;
+
     public DebriefCommand(Terminal terminal, Folders folders) {
         this.terminal = terminal;
         this.folders = folders;
@@ -84,6 +91,10 @@ public final class DebriefCommand implements Callable<Integer> {
         Path to = table;
         if (to != null) {
             Exports.write(to, DebriefTable.lines(debrief));
+        }
+        Path dayTo = day;
+        if (dayTo != null) {
+            Exports.write(dayTo, DaySheet.table(debrief, flown::hour));
         }
         if (json) {
             Map<String, Object> all = new LinkedHashMap<>();

@@ -13,4 +13,10 @@ public interface DebriefHost {
 
     /** Writes the figures as comma-separated values. */
     void saveTable(Path file);
+
+    /** Writes acts, duties and talk of the day as comma-separated values. */
+    void saveDay(Path file);
+
+    /** Writes everything as JSON. */
+    void saveJson(Path file);
 }

@@ -33,6 +33,8 @@ public final class DebriefPlace implements PlaceScreen {
             .on(Command.SCORE_AWAY, this::hasScore, () -> show((Scored) null))
             .on(Command.SAVE_TEXT, this::hasShow, () -> save("debrief.txt", DebriefHost::saveText))
             .on(Command.SAVE_TABLE, this::hasShow, () -> save("debrief.csv", DebriefHost::saveTable))
+            .on(Command.SAVE_DAY, this::hasShow, () -> save("day.csv", DebriefHost::saveDay))
+            .on(Command.SAVE_JSON, this::hasShow, () -> save("debrief.json", DebriefHost::saveJson))
             .filled();
     private final CardLayout cards = new CardLayout();
     private final JPanel whole = new JPanel(cards);

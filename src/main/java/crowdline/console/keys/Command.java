@@ -93,6 +93,8 @@ public enum Command {
     EARLIER_RUN("Act before", Scope.DEBRIEF, "The act flown before this", "LEFT", "PAGE_UP"),
     SAVE_TEXT("Save as text…", Scope.DEBRIEF, "The whole debrief as a text file", "S"),
     SAVE_TABLE("Save as table…", Scope.DEBRIEF, "The figures as comma-separated values", "C"),
+    SAVE_DAY("Save the day…", Scope.DEBRIEF, "Acts, duties and talk of the day as comma-separated values", "D"),
+    SAVE_JSON("Save as JSON…", Scope.DEBRIEF, "The whole debrief, for another program", "J"),
     SCORE_NEXT("Next flight", Scope.DEBRIEF, "After a practice flight: another one like it", "N"),
     SCORE_AGAIN("The same again", Scope.DEBRIEF, "After a practice flight: the same flight once more", "A"),
     SCORE_AWAY("Put the score away", Scope.DEBRIEF, "After a practice flight: back to the debrief of the day", "B"),

@@ -1,5 +1,6 @@
 package crowdline.sheet.ink;
 
+import java.awt.Graphics2D;
 import java.util.List;
 
 /**
@@ -76,6 +77,20 @@ public sealed interface Ink {
                 case MIDDLE -> x - wide / 2;
                 case END -> x - wide;
             };
+        }
+    }
+
+    /** Whatever draws itself into an area. */
+    interface Drawn {
+        /** Draws it; lengths in the picture's own unit. */
+        void paint(Graphics2D g, double x, double y, double width, double height);
+    }
+
+    /** A drawing that is made by something else, such as a chart. */
+    record Drawing(double x, double y, double width, double height, Drawn drawn) implements Ink {
+        @Override
+        public Drawing moved(double dx, double dy) {
+            return new Drawing(x + dx, y + dy, width, height, drawn);
         }
     }
 

@@ -63,6 +63,8 @@ public final class InkPainter {
             g.draw(round);
         } else if (ink instanceof Ink.Words words) {
             words(words);
+        } else if (ink instanceof Ink.Drawing drawing) {
+            drawing.drawn().paint(g, drawing.x(), drawing.y(), drawing.width(), drawing.height());
         }
     }
 

@@ -23,7 +23,7 @@ class CommandTableTest {
                 .on(Command.SCORE_AWAY, () -> {});
         assertThatThrownBy(table::filled)
                 .isInstanceOf(IllegalStateException.class)
-                .hasMessageContaining("nobody carries out [SAVE_TABLE]");
+                .hasMessageContaining("nobody carries out [SAVE_TABLE, SAVE_DAY, SAVE_JSON]");
     }
 
     @Test

@@ -12,9 +12,11 @@ import crowdline.live.debrief.Debrief;
 import crowdline.loaded.LoadedShow;
 import crowdline.paper.Wanted;
 import crowdline.running.LiveDesk;
+import crowdline.sheet.DaySheet;
 import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.DebriefTable;
 import crowdline.storage.file.ShowFileException;
+import crowdline.storage.json.JsonOut;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -71,6 +73,16 @@ final class ShowDebrief implements DebriefHost {
     @Override
     public void saveTable(Path file) {
         save(file, DebriefTable.lines(debrief()));
+    }
+
+    @Override
+    public void saveDay(Path file) {
+        save(file, DaySheet.table(debrief(), this::hour));
+    }
+
+    @Override
+    public void saveJson(Path file) {
+        save(file, JsonOut.of(debrief()).lines().toList());
     }
 
     private void save(Path file, List<String> lines) {
