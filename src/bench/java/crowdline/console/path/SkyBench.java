@@ -38,7 +38,7 @@ public class SkyBench {
     private static final int WIDE = 1920;
     private static final int TALL = 1080;
 
-    @Param({"loop", "triple roll", "flat spin"})
+    @Param({"loop", "triple roll", "flat spin", "formation loop"})
     public String figure = "loop";
 
     @Param({"MONOPLANE", "BIPLANE"})

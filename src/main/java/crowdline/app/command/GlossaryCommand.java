@@ -79,7 +79,8 @@ public final class GlossaryCommand implements Callable<Integer> {
     @Option(
             names = "--merge",
             paramLabel = "OTHER.json",
-            description = "Compares the own words of --show with those of another show; with --into they are taken.")
+            description =
+                    "Compares the own words of --show with those of another show, or with what --json printed; with --into they are taken.")
     private @Nullable Path merge;
 
     @Option(names = "--into", paramLabel = "SHOW.json", description = "Writes the show with the merged words here.")

@@ -8,8 +8,11 @@ import crowdline.edit.day.OwnGlossary.Conflict;
 import crowdline.edit.day.OwnGlossary.Merge;
 import crowdline.show.Show;
 import crowdline.storage.file.ShowFileException;
+import crowdline.storage.show.GlossaryJson;
+import crowdline.storage.show.GlossaryJson.Words;
 import java.nio.file.Path;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Brings the own words of two shows together, and says where they differ. */
@@ -21,6 +24,7 @@ final class GlossaryMerging {
     }
 
     /**
+     * @param other a show, or words as {@code glossary --json} prints them
      * @param into where the first show is written with the words taken; nowhere if it is null
      * @param theirs whether the other's words count where both explain something
      */
@@ -30,7 +34,8 @@ final class GlossaryMerging {
             return ExitCode.UNUSABLE;
         }
         Show mine = new UsableShow(terminal).read(show);
-        Show others = new UsableShow(terminal).read(other);
+        Optional<Words> told = GlossaryJson.read(other);
+        Words others = told.isPresent() ? told.get() : wordsOf(new UsableShow(terminal).read(other));
         Merge merge = OwnGlossary.compare(mine, others.figures(), others.terms());
         merge.figures().forEach(f -> terminal.line("new: " + f.name() + ": " + f.whatItIs()));
         merge.terms().forEach(t -> terminal.line("new: " + t.name() + ": " + t.whatItIs()));
@@ -47,6 +52,10 @@ final class GlossaryMerging {
             terminal.complain(e.why());
             return ExitCode.BLOCKED;
         }
+    }
+
+    private static Words wordsOf(Show show) {
+        return new Words(show.figures(), show.terms());
     }
 
     private void tell(Conflict conflict, boolean theirs) {

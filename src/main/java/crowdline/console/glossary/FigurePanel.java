@@ -131,7 +131,12 @@ final class FigurePanel extends JPanel {
     }
 
     boolean hasKinds() {
-        return isVisible() && host.kinds().size() > 1;
+        return isVisible() && host.kinds().size() > 1 && isAnyAeroplanes();
+    }
+
+    /** Whether it makes a difference what flies it: nothing but a helicopter hovers. */
+    private boolean isAnyAeroplanes() {
+        return usual.company().outline().isEmpty();
     }
 
     void toggle() {
@@ -159,7 +164,7 @@ final class FigurePanel extends JPanel {
         fly.setText((picture.isPlaying() ? "Stop" : "Fly it") + " (" + Command.FLY.key() + ")");
         faster.setText(Command.FLY_FASTER.label() + ", now " + picture.speed() + " (" + Command.FLY_FASTER.key() + ")");
         flownBy.setText((flying == null ? "strong monoplane" : flying.name()) + " (" + Command.FLOWN_BY.key() + ")");
-        flownBy.setVisible(flying != null);
+        flownBy.setVisible(flying != null && isAnyAeroplanes());
         SkyView shown = picture.shown();
         if (shown != null) {
             Flown flown = shown.flown();

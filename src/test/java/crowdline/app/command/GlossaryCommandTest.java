@@ -259,6 +259,34 @@ class GlossaryCommandTest {
     }
 
     @Test
+    void ownWordsGoOutAsJsonAndIntoAnotherShow() throws IOException {
+        String mine = showWith("mine.json", "[{\"name\": \"the rope\", \"whatItIs\": \"Nobody crosses it.\"}]")
+                .toString();
+        assertThat(run("glossary", "--show", mine, "--json")).isEqualTo(ExitCode.FINE);
+        Path all = Files.writeString(folder.resolve("all.json"), caught.out());
+        String other = Files.copy(SHOW, folder.resolve("other.json")).toString();
+        assertThat(run("glossary", "--show", other, "--merge", all.toString(), "--into", other))
+                .as(caught.err())
+                .isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).contains("new: the rope: Nobody crosses it.");
+        assertThat(run("glossary", "the", "rope", "--show", other)).isEqualTo(ExitCode.FINE);
+
+        Path bad = Files.writeString(
+                folder.resolve("bad.json"), "{\"terms\": [{\"name\": \"the rope\"}, {\"whatItIs\": 7}]}");
+        assertThat(run("glossary", "--show", other, "--merge", bad.toString())).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("the words in", "whatItIs of the rope is empty");
+        for (String what : List.of("{\"figures\": 3}", "{\"terms\": [7]}", "{\"terms\": null}")) {
+            Files.writeString(bad, what);
+            assertThat(run("glossary", "--show", other, "--merge", bad.toString()))
+                    .isEqualTo(ExitCode.UNUSABLE);
+            assertThat(caught.err()).as(what).contains("must be a list");
+        }
+        Path cut = Files.writeString(folder.resolve("cut.json"), "{\"terms\": [");
+        assertThat(run("glossary", "--show", other, "--merge", cut.toString())).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).isNotBlank();
+    }
+
+    @Test
     void ownWordsGoToASpreadsheetAndBack() throws IOException {
         String mine = showWith("mine.json", "[{\"name\": \"the rope\", \"whatItIs\": \"Nobody crosses it.\"}]")
                 .toString();
