@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.console.prepare.glance.PinField;
 import crowdline.console.prepare.glance.PrepareView;
 import crowdline.edit.shape.Shape;
+import crowdline.loaded.ShowRemarks;
 import crowdline.show.Show;
 import crowdline.show.figure.Figure;
 import java.awt.Component;
@@ -119,7 +120,8 @@ class ShapePanelTest extends ActsFixture {
         type("Degrees", "270");
         press("Add");
         press("As in the catalogue");
-        assertThat(sample.editing.now()).isEqualTo(before);
+        // A way between two figures that was another meanwhile has lost the words that were drafted for it.
+        assertThat(ShowRemarks.none(sample.editing.now())).isEqualTo(ShowRemarks.none(before));
         assertThat(sample.editing.undoName()).contains("Fly loop as in the catalogue");
         assertThat(shape("loop")).hasSize(1);
     }
