@@ -66,6 +66,7 @@ class ArchitectureTest {
             new Room("edit.day", "the day, the place and the people are edited without files and screens"),
             new Room("telemetry", "bytes become readings without a port"),
             new Room("telemetry.serial", "the port is opened in one place"),
+            new Room("trace", "figures are found in a flight of which there is no plan"),
             new Room("follow", "the follower is told readings and hands, and knows no show that runs"),
             new Room("live.event", "what happened is kept for ever and must not hang on what is made of it"),
             new Room("live.state", "the next state follows from state and event alone"),

@@ -14,6 +14,8 @@ import crowdline.flight.leg.Forces;
 import crowdline.flight.leg.Integrator;
 import crowdline.flight.leg.Look;
 import crowdline.flight.leg.LoopShape;
+import crowdline.flight.leg.Recorder;
+import crowdline.flight.leg.Sample;
 import crowdline.flight.shape.Shaped;
 import crowdline.flight.shape.Shaper;
 import crowdline.measure.Units;
@@ -25,6 +27,7 @@ import org.jspecify.annotations.Nullable;
 /** Flies one figure from anywhere, to see what it needs and where it leads. For one thread. */
 public final class FigureTrial {
     private static final double LOOK_S = 0.25;
+    private static final double PATH_S = 0.1;
 
     private final Airframe airframe;
     private final Wind wind;
@@ -167,6 +170,26 @@ public final class FigureTrial {
             return outcome(elements, from, at, extremes, true);
         } catch (CannotFly e) {
             return new Outcome(elements, from, 0, nothing(from), false, e.why());
+        }
+    }
+
+    /**
+     * The path of a figure, a sample every tenth of a second; none if it cannot be flown from there.
+     *
+     * @param elements drawn where they are open
+     */
+    public List<Sample> path(List<Element> elements, FlightState from) {
+        try {
+            Recorder recorder = new Recorder(PATH_S);
+            ElementFlyer flyer =
+                    new ElementFlyer(forces, new Integrator(PATH_S, Integrator.COARSE, recorder), Variation.NONE);
+            FlightState at = from;
+            for (Element element : shaper.shape(elements, from).elements()) {
+                at = flyer.fly(element, at);
+            }
+            return List.copyOf(recorder.samples());
+        } catch (CannotFly e) {
+            return List.of();
         }
     }
 

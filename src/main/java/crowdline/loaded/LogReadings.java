@@ -4,6 +4,7 @@ import crowdline.flight.air.Air;
 import crowdline.flight.air.StandardAtmosphere;
 import crowdline.measure.Units;
 import crowdline.show.Show;
+import crowdline.show.Venue;
 import crowdline.storage.file.ShowFileException;
 import crowdline.telemetry.Fix;
 import crowdline.telemetry.FlightLog;
@@ -15,6 +16,7 @@ import crowdline.telemetry.LogNote;
 import crowdline.telemetry.Reading;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -54,8 +56,38 @@ public record LogReadings(List<Reading> readings, @Nullable Instant begunAt, Lis
         }
     }
 
+    /**
+     * Reads a flight log where nothing is known of the place: in a frame about its first position, along the parallel.
+     *
+     * @param waiting told where reading may take long
+     * @throws ShowFileException if it cannot be read, with what to do
+     */
+    public static LogReadings readAnywhere(Path file, IgcHeight igcHeight, Consumer<String> waiting)
+            throws ShowFileException {
+        byte[] bytes = LogFile.bytes(file, waiting);
+        try {
+            FlightLog log = FlightLog.read(bytes, String.valueOf(file.getFileName()), igcHeight);
+            Fix first = log.fixes().get(0);
+            Venue here = new Venue(
+                    "where it was flown",
+                    first.latDeg(),
+                    first.lonDeg(),
+                    0.0,
+                    90.0,
+                    null,
+                    ZoneOffset.UTC,
+                    Venue.Limits.NONE);
+            return of(log, new LocalFrame(here));
+        } catch (FlightLogException e) {
+            throw new ShowFileException(String.valueOf(e.getMessage()));
+        }
+    }
+
     static LogReadings of(FlightLog log, Show show) {
-        LocalFrame frame = new LocalFrame(show.venue(), shiftM(log.heightKind(), show));
+        return of(log, new LocalFrame(show.venue(), shiftM(log.heightKind(), show)));
+    }
+
+    private static LogReadings of(FlightLog log, LocalFrame frame) {
         double firstS = log.fixes().get(0).tS();
         List<Reading> readings = new ArrayList<>();
         for (Fix fix : log.fixes()) {

@@ -73,8 +73,18 @@ public final class ArrangeCommand implements Callable<Integer> {
     private final InputStream in;
     private final Clock clock;
 
-    @Parameters(paramLabel = "LIST.txt|-", description = "The list, as text; - reads it from standard input.")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "LIST.txt|-",
+            description = "The list, as text; - reads it from standard input.")
     private @Nullable String list;
+
+    @Option(
+            names = "--from",
+            paramLabel = "LOG",
+            description =
+                    "Instead of a list: finds the figures in a flight log (NMEA 0183, IGC or GPX) by the path flown.")
+    private @Nullable Path from;
 
     @Option(
             names = "--aircraft",
@@ -152,7 +162,10 @@ public final class ArrangeCommand implements Callable<Integer> {
         }
         LocalTime start = slotStart();
         Kinds.Named kind = kind();
-        String text = text();
+        if ((list == null) == (from == null)) {
+            throw new Unusable("arrange takes a list, or a flight log with --from; give one of the two");
+        }
+        String text = list == null ? "" : text();
         ShowFile files = new ShowFile();
         @Nullable ShowReading before = into == null ? null : files.read(into);
         Show show = before == null ? fresh() : before.show();
@@ -164,7 +177,9 @@ public final class ArrangeCommand implements Callable<Integer> {
         }
         Show known = Objects.requireNonNull(show);
         Catalogue catalogue = CatalogueFile.shipped();
-        FigureList read = new ListReader(catalogue.with(known.figures())).read(text);
+        FigureList read = from == null
+                ? new ListReader(catalogue.with(known.figures())).read(text)
+                : LogList.read(from, known, kind.kind(), catalogue, terminal::complain);
         if (read.findings().stream().anyMatch(f -> f.severity() == Severity.ERROR)) {
             say(read, null);
             return ExitCode.BLOCKED;

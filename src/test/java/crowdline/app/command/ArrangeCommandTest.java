@@ -4,6 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.app.Main;
 import crowdline.app.shell.ExitCode;
+import crowdline.flight.Flight;
+import crowdline.flight.Predictor;
+import crowdline.loaded.FlownLog;
+import crowdline.show.Act;
+import crowdline.show.Show;
+import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.ShowFile;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -12,6 +19,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Locale;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -151,5 +160,54 @@ class ArrangeCommandTest {
                 .execute("-", "--aircraft", "old trainer");
         assertThat(code).isEqualTo(ExitCode.FINE);
         assertThat(caught.out()).contains("slow roll");
+    }
+
+    /** The log of a flight of another show: what comes back is an act of this one. */
+    @Test
+    void aFlightLogBecomesAnActOfTheFiguresFoundInIt() throws Exception {
+        String demo = "src/test/resources/crowdline/shows/fenmarsh-air-day.json";
+        Show show = Objects.requireNonNull(new ShowFile().read(Path.of(demo)).show());
+        Act act = show.act("jackanapes-solo").orElseThrow();
+        Flight flight =
+                new Predictor(show, CatalogueFile.shipped(), act, act.variants().get(0)).predict();
+        Path log = folder.resolve("flight.nmea");
+        Files.write(log, FlownLog.nmea(flight, show.venue(), 2, 2, 7));
+        String out = folder.resolve("found.json").toString();
+        assertThat(run("arrange", "--from", log.toString(), "--aircraft", "light aerobatic biplane", "--out", out))
+                .isEqualTo(ExitCode.FINE);
+        assertThat(caught.out())
+                .contains(": loop", "half Cuban", "stall turn", "spin", "a line, perhaps with rolls", "Written to");
+        assertThat(run("predict", out, "--flights", "2")).isEqualTo(ExitCode.FINE);
+    }
+
+    @Test
+    void aLogThatHoldsNoFigureOrIsNoneIsSaidSo() throws Exception {
+        Path level = folder.resolve("level.gpx");
+        StringBuilder gpx = new StringBuilder("<gpx version=\"1.1\" creator=\"t\"><trk><trkseg>");
+        for (int i = 0; i < 200; i++) {
+            gpx.append(String.format(
+                    Locale.ROOT,
+                    "<trkpt lat=\"52.0\" lon=\"%.6f\"><ele>300</ele><time>2026-06-01T10:%02d:%02dZ</time></trkpt>",
+                    0.0008 * i,
+                    i / 60,
+                    i % 60));
+        }
+        Files.writeString(level, gpx.append("</trkseg></trk></gpx>"));
+        String[] kind = {"--aircraft", "light aerobatic biplane"};
+        assertThat(run("arrange", "--from", level.toString(), kind[0], kind[1])).isEqualTo(ExitCode.BLOCKED);
+        assertThat(caught.out()).contains("no figure was found in level.gpx");
+        String empty = Files.writeString(folder.resolve("empty.nmea"), "").toString();
+        assertThat(run("arrange", "--from", empty, kind[0], kind[1])).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("empty.nmea is empty");
+        assertThat(run("arrange", "--from", list(MAIL), kind[0], kind[1])).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("is not a flight log this program can read");
+        assertThat(run("arrange", "--from", level.toString(), list(MAIL), kind[0], kind[1]))
+                .isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("give one of the two");
+        assertThat(run("arrange", kind[0], kind[1])).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("give one of the two");
+        assertThat(run("arrange", "--from", level.toString(), "--aircraft", "helicopter"))
+                .isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("only timed");
     }
 }

@@ -1,0 +1,60 @@
+package crowdline.app.command;
+
+import crowdline.flight.FigureTrial;
+import crowdline.flight.air.Air;
+import crowdline.list.FigureList;
+import crowdline.loaded.LogReadings;
+import crowdline.show.Show;
+import crowdline.show.aircraft.Kind;
+import crowdline.show.aircraft.Sliders;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.check.Finding;
+import crowdline.show.check.Severity;
+import crowdline.storage.file.ShowFileException;
+import crowdline.telemetry.IgcHeight;
+import crowdline.trace.FlightFigures;
+import crowdline.trace.Found;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** The list of figures that was flown in a flight log, as a pilot would have written it. */
+final class LogList {
+    private static final String NOTE =
+            "found in a flight log: a receiver tells no attitude, so rolls along a line cannot be"
+                    + " seen, and of figures on the same path the plainest is named first; ask the pilot";
+
+    private LogList() {}
+
+    /**
+     * Reads a log; a finding that is an error says that there is no figure in it.
+     *
+     * @param waiting told where reading may take long
+     * @throws ShowFileException if it cannot be read, or the figures of such an aircraft are only timed
+     */
+    static FigureList read(Path log, Show show, Kind kind, Catalogue catalogue, Consumer<String> waiting)
+            throws ShowFileException {
+        if (!kind.flies()) {
+            throw new ShowFileException("--from needs a kind of aircraft whose figures can be drawn, to compare them"
+                    + " with the log; the figures of " + kind.name() + " are only timed");
+        }
+        LogReadings readings = LogReadings.readAnywhere(log, IgcHeight.GNSS, waiting);
+        FigureTrial trial =
+                new FigureTrial(kind.airframe("log", kind.name(), Sliders.TYPICAL), Air.of(show.air(), show.venue()));
+        List<Found> found = new FlightFigures(catalogue, trial).in(readings.readings());
+        if (found.isEmpty()) {
+            return new FigureList(
+                    List.of(),
+                    List.of(),
+                    List.of(new Finding(
+                            Severity.ERROR,
+                            "no-figure-in-log",
+                            "no figure was found in " + log.getFileName()
+                                    + ": it shows only level flight, turns and slow climbs; name the log of a display, and the"
+                                    + " kind of aircraft that flew it",
+                            "")));
+        }
+        FigureList list = FlightFigures.list(found);
+        return new FigureList(list.lines(), List.of(NOTE), list.findings());
+    }
+}

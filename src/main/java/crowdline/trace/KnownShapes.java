@@ -1,0 +1,76 @@
+package crowdline.trace;
+
+import crowdline.flight.FigureTrial;
+import crowdline.flight.body.FlightState;
+import crowdline.flight.body.Vec;
+import crowdline.flight.leg.Sample;
+import crowdline.measure.Units;
+import crowdline.show.aircraft.Airframe;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.show.catalogue.EntrySpeed;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The figures of the catalogue as one aircraft flies them. */
+final class KnownShapes {
+    /** Metres above the datum at which they are flown; the air is much the same wherever displays are. */
+    private static final double FROM_M = 300;
+    /** Difference a figure has for every element it needs more: of two that look the same the plainer is meant. */
+    private static final double PER_ELEMENT = 0.003;
+
+    /**
+     * One figure.
+     *
+     * @param entry of the catalogue
+     * @param shape as flown, without the level line before and after it
+     * @param seconds how long that takes
+     * @param extra the difference it has for what it needs
+     */
+    record Known(CatalogueEntry entry, Shape shape, double seconds, double extra) {}
+
+    final List<Known> all;
+
+    /** @param trial flies the aircraft */
+    KnownShapes(Catalogue catalogue, FigureTrial trial) {
+        List<Known> known = new ArrayList<>();
+        for (CatalogueEntry entry : catalogue.entries()) {
+            if (!entry.elements().isEmpty() && !entry.family().equals("formation")) {
+                add(known, entry, trial);
+            }
+        }
+        all = List.copyOf(known);
+    }
+
+    private static void add(List<Known> known, CatalogueEntry entry, FigureTrial trial) {
+        Airframe airframe = trial.airframe();
+        EntrySpeed enters = entry.enters();
+        Double kt = enters == null
+                ? Double.valueOf(airframe.usual().passKt())
+                : enters.kt(airframe.usual(), Units.ktFromMps(trial.stallMps(FROM_M)));
+        if (kt == null) {
+            return;
+        }
+        List<Sample> flown =
+                trial.path(entry.elements(), FlightState.along(new Vec(0, 0, FROM_M), Units.mpsFromKt(kt), true));
+        if (flown.size() < 2) {
+            return;
+        }
+        Path path = Path.flown(flown);
+        int from = 0;
+        int to = path.size - 1;
+        while (from < to && Stretches.isLine(path, from)) {
+            from++;
+        }
+        while (to > from && Stretches.isLine(path, to)) {
+            to--;
+        }
+        if ((to - from) * Path.STEP_S > Stretches.LEAST_S) {
+            known.add(new Known(
+                    entry,
+                    new Shape(path, from, to),
+                    (to - from) * Path.STEP_S,
+                    PER_ELEMENT * entry.elements().size()));
+        }
+    }
+}

@@ -1,0 +1,75 @@
+package crowdline.trace;
+
+import java.util.Arrays;
+
+/**
+ * What is flown between two moments, whatever its size, place, direction and time: at even shares of the time, where it
+ * flies to, as seen from how it came in, and how fast it is for how fast it came in.
+ */
+final class Shape {
+    /** Moments of a shape. */
+    private static final int POINTS = 48;
+    /** Moments by which two shapes may be shifted against each other: lines within are as long as the pilot makes them. */
+    private static final int SHIFT = 12;
+    /** Weight of the speed against the direction. */
+    private static final double SPEED = 0.6;
+
+    /** What it costs to be shifted by one moment. */
+    private static final double SHIFTED = 0.01;
+
+    private final double[] forward = new double[POINTS];
+    private final double[] side = new double[POINTS];
+    private final double[] up = new double[POINTS];
+    private final double[] speed = new double[POINTS];
+
+    /** From a point of a path to another, both in it. */
+    Shape(Path path, int from, int to) {
+        double fx = path.tx[from];
+        double fy = path.ty[from];
+        double level = Math.hypot(fx, fy);
+        fx = level > 1e-6 ? fx / level : 1;
+        fy = level > 1e-6 ? fy / level : 0;
+        double mps = Math.max(path.mps[from], 1);
+        for (int k = 0; k < POINTS; k++) {
+            int i = from + (int) Math.round((to - from) * (double) k / (POINTS - 1));
+            forward[k] = path.tx[i] * fx + path.ty[i] * fy;
+            side[k] = -path.tx[i] * fy + path.ty[i] * fx;
+            up[k] = path.tz[i];
+            speed[k] = Math.min(path.mps[i] / mps, 2);
+        }
+    }
+
+    /** How far another is from this, from 0 for the same; either may be flown to the other side. */
+    double distance(Shape other) {
+        return Math.min(distance(other, 1), distance(other, -1));
+    }
+
+    /** As in dynamic time warping: the least mean difference, where each moment of one has one of the other. */
+    private double distance(Shape other, int sign) {
+        double[] before = new double[POINTS + 1];
+        double[] now = new double[POINTS + 1];
+        Arrays.fill(before, Double.POSITIVE_INFINITY);
+        before[0] = 0;
+        for (int i = 1; i <= POINTS; i++) {
+            Arrays.fill(now, Double.POSITIVE_INFINITY);
+            int low = Math.max(1, i - SHIFT);
+            int high = Math.min(POINTS, i + SHIFT);
+            for (int j = low; j <= high; j++) {
+                double least = Math.min(before[j - 1], Math.min(before[j], now[j - 1]) + SHIFTED);
+                now[j] = least + off(i - 1, other, j - 1, sign);
+            }
+            double[] swap = before;
+            before = now;
+            now = swap;
+        }
+        return before[POINTS] / POINTS;
+    }
+
+    private double off(int i, Shape other, int j, int sign) {
+        double a = forward[i] - other.forward[j];
+        double b = side[i] - sign * other.side[j];
+        double c = up[i] - other.up[j];
+        double d = SPEED * (speed[i] - other.speed[j]);
+        return a * a + b * b + c * c + d * d;
+    }
+}

@@ -1,0 +1,14 @@
+/**
+ * Figures found in a flight of which there is no plan.
+ *
+ * <p>A track is positions and heights, smoothed a little. It is cut where the aircraft flies level and straight, and what is
+ * between is compared with every figure of the catalogue as the kind of aircraft flies it ({@link
+ * crowdline.trace.KnownShapes}), by the direction in which it flies and how fast, from beginning to end, so that neither the
+ * size nor the place matters. Receivers tell no attitude: a roll along a line, upright or inverted, and what a flick does
+ * within a loop leave no trace in a track. So a straight level line is only that, perhaps with rolls; and of figures that
+ * look the same, the plainest is named first.
+ */
+@NullMarked
+package crowdline.trace;
+
+import org.jspecify.annotations.NullMarked;
