@@ -8,6 +8,7 @@ import crowdline.flight.Workers;
 import crowdline.live.debrief.Debrief;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
+import crowdline.sheet.DayBeside;
 import crowdline.sheet.DaySheet;
 import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.DebriefTable;
@@ -54,6 +55,12 @@ public final class DebriefCommand implements Callable<Integer> {
             description = "Write the day, its acts, duties and talk, as comma-separated values.")
     private @Nullable Path day;
 
+    @Option(
+            names = "--beside",
+            paramLabel = "JOURNAL",
+            description = "Set another day beside it, such as last year's, from its journal.")
+    private @Nullable Path beside;
+
     public DebriefCommand(Terminal terminal, Folders folders) {
         this.terminal = terminal;
         this.folders = folders;
@@ -75,6 +82,22 @@ public final class DebriefCommand implements Callable<Integer> {
         if (flown.isEmpty()) {
             terminal.complain(LastFlown.none(file, folders));
             return ExitCode.UNUSABLE;
+        }
+        Path otherDay = beside;
+        if (otherDay != null) {
+            try {
+                LastFlown other = LastFlown.in(otherDay, loaded, folders);
+                DayBeside.lines(
+                                flown.get().debrief().day(),
+                                flown.get()::hour,
+                                other.debrief().day(),
+                                other::hour)
+                        .forEach(terminal::line);
+            } catch (ShowFileException e) {
+                terminal.complain(String.valueOf(e.getMessage()));
+                return ExitCode.UNUSABLE;
+            }
+            return ExitCode.FINE;
         }
         print(flown.get());
         return ExitCode.FINE;

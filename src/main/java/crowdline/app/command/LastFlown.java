@@ -39,6 +39,15 @@ record LastFlown(JournalReading reading, Debrief debrief, LoadedShow loaded) {
                 ofTheDay);
     }
 
+    /** What a journal says that somebody names, against the same show. */
+    static LastFlown in(Path journal, LoadedShow loaded, Folders folders) throws ShowFileException {
+        JournalReading reading =
+                new JournalShelf(folders.journals(), JournalMachine.here(new MonotonicTicker()), 0).read(journal);
+        return of(
+                reading,
+                loaded.with(DayShow.of(loaded.show(), reading.state().day().added())));
+    }
+
     /** That there is none, and what to do. */
     static String none(Path file, Folders folders) {
         return "there is no journal of " + file + " in " + folders.journals()

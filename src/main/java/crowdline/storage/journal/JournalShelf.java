@@ -101,11 +101,33 @@ public final class JournalShelf {
             }
             return Optional.empty();
         }
-        JournalReplay replay = found.replay();
+        return Optional.of(reading(found.path(), found.replay()));
+    }
+
+    private static JournalReading reading(Path path, JournalReplay replay) {
         JournalLine.Base last = replay.last();
         Instant zero = last == null ? Instant.EPOCH : last.wall().minusNanos(Math.round(last.sessionS() * 1e9));
-        return Optional.of(new JournalReading(
-                found.path(), replay.state(), zero, replay.damagedLines().size()));
+        return new JournalReading(
+                path, replay.state(), zero, replay.damagedLines().size());
+    }
+
+    /**
+     * A journal that somebody names, such as that of last year; it is only read.
+     *
+     * @throws ShowFileException if the file cannot be read or is no journal, with one sentence for the user
+     */
+    public JournalReading read(Path journal) throws ShowFileException {
+        JournalReplay replay;
+        try {
+            replay = JournalReplay.of(journal, codec, false);
+        } catch (IOException e) {
+            throw new ShowFileException("the journal " + journal + " cannot be read; is it still there?", e);
+        }
+        if (replay.header() == null) {
+            throw new ShowFileException(
+                    journal + " is no journal; they lie in " + folder.path() + " and end in .journal");
+        }
+        return reading(journal, replay);
     }
 
     /**

@@ -127,4 +127,43 @@ class DebriefCommandTest {
         assertThat(run()).isEqualTo(ExitCode.UNUSABLE);
         assertThat(caught.err()).contains("name one");
     }
+
+    @Test
+    void anotherDayStandsBesideItActByAct() throws Exception {
+        Act act = flown();
+        Path journal;
+        try (var files = Files.list(folder.resolve("journals"))) {
+            journal = files.filter(path -> path.toString().endsWith(".journal"))
+                    .findFirst()
+                    .orElseThrow();
+        }
+        Path lastYear = Files.copy(journal, folder.resolve("last-year.journal"));
+
+        assertThat(run(file.toString(), "--beside", lastYear.toString())).isZero();
+        assertThat(caught.out())
+                .contains("this day", "other day")
+                .contains(act.title().substring(0, 20))
+                .containsPattern("1:50 +[0-9]+ % +[0-9:]+ +1:50 +[0-9]+ %");
+    }
+
+    @Test
+    void whatIsNoJournalIsRefusedInASentence() throws Exception {
+        flown();
+        Path other = Files.writeString(folder.resolve("other.journal"), "not a journal\n");
+        assertThat(run(file.toString(), "--beside", other.toString())).isEqualTo(2);
+        assertThat(caught.err()).contains("is no journal; they lie in");
+        assertThat(run(file.toString(), "--beside", folder.resolve("gone").toString()))
+                .isEqualTo(2);
+        assertThat(caught.err()).contains("cannot be read; is it still there?");
+    }
+
+    @Test
+    void theDayIsWrittenAsATable() throws Exception {
+        Act act = flown();
+        Path day = folder.resolve("day.csv");
+        assertThat(run(file.toString(), "--day", day.toString())).isZero();
+        assertThat(Files.readAllLines(day).get(0)).isEqualTo("what,name,planned,begins,ends,lateMinutes,percent,state");
+        assertThat(Files.readAllLines(day))
+                .anyMatch(line -> line.startsWith("act,\"" + act.title()) && line.endsWith("flown"));
+    }
 }
