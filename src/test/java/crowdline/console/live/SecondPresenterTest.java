@@ -38,6 +38,9 @@ class SecondPresenterTest {
         assertThat(String.join(" ", view.live().say().breaths()))
                 .isEqualTo(REMARKS.get(0).text());
         assertThat(view.then()).isEqualTo("Then, in 6 s: " + REMARKS.get(1).text());
+        assertThat(at(100.5, plan, flying).then())
+                .as("what is on the screen and not begun is not what comes after it")
+                .isEqualTo("Then, in 8 s: " + REMARKS.get(1).text());
         assertThat(at(102, Plan.EMPTY, flying).then()).isEmpty();
     }
 
