@@ -51,15 +51,11 @@ final class DemoEdited {
 
     /** With two duties as an organiser asks for them, and an interview for a gap. */
     private static Show asked(Show show) throws CannotBe {
-        Show with = AskedDuties.add("This show is brought to you by the Fenmarsh Dairy.")
-                .of(show)
-                .show();
+        Show with = AskedDuties.add(DemoMoments.SPONSOR).of(show).show();
         String id = with.remarks().get(with.remarks().size() - 1).id();
         with = AskedDuties.times(id, "4").of(with).show();
         with = AskedDuties.by(id, "15:30").of(with).show();
-        with = AskedDuties.add("The north gate is open for those who walk home.")
-                .of(with)
-                .show();
+        with = AskedDuties.add(DemoMoments.GATE).of(with).show();
         with = GapPieces.add("Interview with the tow pilot").of(with).show();
         return GapPieces.parts(
                         with.gaps().pieces().get(0).id(),

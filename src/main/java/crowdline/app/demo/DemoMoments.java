@@ -52,6 +52,11 @@ import java.util.Optional;
 
 /** Moments of a show's first act as the real state machine, planner and presenter have them, for pictures. */
 final class DemoMoments {
+    /** Duties of a day, said here and asked for in Prepare. */
+    static final String SPONSOR = "This show is brought to you by the Fenmarsh Dairy.";
+
+    static final String GATE = "The north gate is open for those who walk home.";
+
     private static final double BEFORE_S = 240;
     /** No pilot flies where a prediction has him. */
     private static final double ASTRAY_M = 25;
@@ -169,15 +174,9 @@ final class DemoMoments {
     private static DutiesView duties(DemoMoments run, LoadedShow loaded, List<String> ids, double nowS, Instant wall) {
         LocalTime past = loaded.show().acts().get(0).slotStart().minusMinutes(5);
         List<Remark> asked = List.of(
-                duty(
-                        "dairy",
-                        "This show is brought to you by the Fenmarsh Dairy.",
-                        new DutyTimes(4, 20.0, null, null, null, true)),
+                duty("dairy", SPONSOR, new DutyTimes(4, 20.0, null, null, null, true)),
                 duty("rope", "Please stay on your side of the rope.", new DutyTimes(1, null, past, null, null, true)),
-                duty(
-                        "gate",
-                        "The north gate is open for those who walk home.",
-                        new DutyTimes(2, 15.0, null, null, null, false)),
+                duty("gate", GATE, new DutyTimes(2, 15.0, null, null, null, false)),
                 duty(
                         "tent",
                         "The pilots sign programmes at the tea tent.",
