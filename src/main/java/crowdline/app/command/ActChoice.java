@@ -1,10 +1,10 @@
 package crowdline.app.command;
 
-import crowdline.app.shell.Terminal;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.bounds.Nearest;
+import crowdline.storage.file.ShowFileException;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -18,9 +18,15 @@ final class ActChoice {
     @Option(names = "--variant", paramLabel = "NAME", description = "Use this variant, not each act's first.")
     private @Nullable String variantName;
 
-    /** The acts chosen; empty, with a complaint, if the show has no such act or none of them such a variant. */
-    Optional<List<Act>> of(Show show, Terminal terminal) {
-        return chosen(show, terminal).filter(acts -> knowsVariant(acts, terminal));
+    /**
+     * The acts chosen.
+     *
+     * @throws ShowFileException if the show has no such act, or none of them such a variant; with those there are
+     */
+    List<Act> of(Show show) throws ShowFileException {
+        List<Act> acts = chosen(show);
+        mustKnowVariant(acts);
+        return acts;
     }
 
     /** Whether an act was named. */
@@ -33,29 +39,28 @@ final class ActChoice {
         return named(act).orElse(act.variants().get(0));
     }
 
-    private Optional<List<Act>> chosen(Show show, Terminal terminal) {
+    private List<Act> chosen(Show show) throws ShowFileException {
         String wanted = actId;
         if (wanted == null) {
-            return Optional.of(show.acts());
+            return show.acts();
         }
         Act act = show.act(wanted).orElse(null);
         if (act == null) {
             List<String> ids = show.acts().stream().map(Act::id).toList();
-            terminal.complain("there is no act " + wanted + " in this show; it has " + String.join(", ", ids)
+            throw new ShowFileException("there is no act " + wanted + " in this show; it has " + String.join(", ", ids)
                     + Nearest.hint(wanted, ids));
-            return Optional.empty();
         }
-        return Optional.of(List.of(act));
+        return List.of(act);
     }
 
     private Optional<Variant> named(Act act) {
         return Optional.ofNullable(variantName).flatMap(act::variant);
     }
 
-    private boolean knowsVariant(List<Act> acts, Terminal terminal) {
+    private void mustKnowVariant(List<Act> acts) throws ShowFileException {
         String wanted = variantName;
         if (wanted == null || acts.stream().anyMatch(act -> named(act).isPresent())) {
-            return true;
+            return;
         }
         List<String> names = acts.stream()
                 .flatMap(act -> act.variants().stream())
@@ -65,7 +70,6 @@ final class ActChoice {
         String who = acts.size() == 1
                 ? "act " + acts.get(0).id() + " has no variant " + wanted + "; it has "
                 : "no act has a variant " + wanted + "; there are ";
-        terminal.complain(who + String.join(", ", names) + Nearest.hint(wanted, names));
-        return false;
+        throw new ShowFileException(who + String.join(", ", names) + Nearest.hint(wanted, names));
     }
 }

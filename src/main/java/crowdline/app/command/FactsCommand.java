@@ -113,10 +113,7 @@ public final class FactsCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ShowFileException {
         Show show = new UsableShow(terminal).read(Objects.requireNonNull(file));
-        List<Act> acts = choice.of(show, terminal).orElse(null);
-        if (acts == null) {
-            return ExitCode.UNUSABLE;
-        }
+        List<Act> acts = choice.of(show);
         List<Told> told = new ArrayList<>();
         Catalogue catalogue = CatalogueFile.shipped();
         for (Act act : acts) {

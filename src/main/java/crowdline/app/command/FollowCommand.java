@@ -71,10 +71,7 @@ public final class FollowCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ShowFileException {
         Show show = new UsableShow(terminal).read(Objects.requireNonNull(file));
-        List<Act> acts = choice.of(show, terminal).orElse(null);
-        if (acts == null) {
-            return ExitCode.UNUSABLE;
-        }
+        List<Act> acts = choice.of(show);
         if (acts.size() != 1) {
             terminal.complain("follow takes one act; name it with --act");
             return ExitCode.UNUSABLE;

@@ -108,10 +108,7 @@ public final class LearnCommand implements Callable<Integer> {
         Path showFile = Objects.requireNonNull(file);
         ShowLoader loader = new ShowLoader(CatalogueFile::shipped, () -> Pace.DEFAULT, otherPasses, workers);
         LoadedShow loaded = new UsableShow(terminal).load(showFile, loader, LoadedShow.FLIGHTS);
-        List<Act> acts = choice.of(loaded.show(), terminal).orElse(null);
-        if (acts == null) {
-            return ExitCode.UNUSABLE;
-        }
+        List<Act> acts = choice.of(loaded.show());
         PassesFile passes = new PassesFile(showFile, otherPasses);
         Change wanted = change;
         boolean adds = wanted != null && wanted.table != null;

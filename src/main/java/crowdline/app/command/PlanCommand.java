@@ -77,10 +77,7 @@ public final class PlanCommand implements Callable<Integer> {
                         new ShowLoader(CatalogueFile::shipped, () -> speaker, folders.passes(), workers),
                         LoadedShow.FLIGHTS);
         Show show = loaded.show();
-        List<Act> acts = choice.of(show, terminal).orElse(null);
-        if (acts == null) {
-            return ExitCode.UNUSABLE;
-        }
+        List<Act> acts = choice.of(show);
         for (Act act : acts) {
             String variant = choice.variant(act).name();
             if (loaded.prediction(act.id(), variant).isEmpty()) {

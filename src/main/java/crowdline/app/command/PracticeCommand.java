@@ -62,10 +62,7 @@ public final class PracticeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ShowFileException {
         Show show = new UsableShow(terminal).read(Objects.requireNonNull(file));
-        List<Act> acts = choice.of(show, terminal).orElse(null);
-        if (acts == null) {
-            return ExitCode.UNUSABLE;
-        }
+        List<Act> acts = choice.of(show);
         Level chosen;
         try {
             chosen = Level.of(level);

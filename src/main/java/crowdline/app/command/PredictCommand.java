@@ -111,10 +111,7 @@ public final class PredictCommand implements Callable<Integer> {
             terminal.complain("--flights is " + flights + "; it must be from 1 to 100000");
             return ExitCode.UNUSABLE;
         }
-        List<Act> acts = choice.of(show, terminal).orElse(null);
-        if (acts == null) {
-            return ExitCode.UNUSABLE;
-        }
+        List<Act> acts = choice.of(show);
         if (trace != null && acts.size() != 1) {
             terminal.complain("--trace writes one act; name it with --act");
             return ExitCode.UNUSABLE;

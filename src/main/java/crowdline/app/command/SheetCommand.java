@@ -101,10 +101,7 @@ public final class SheetCommand implements Callable<Integer> {
                         file,
                         new ShowLoader(CatalogueFile::shipped, () -> speaker, folders.passes(), workers),
                         LoadedShow.FLIGHTS);
-        List<Act> acts = choice.of(loaded.show(), terminal).orElse(null);
-        if (acts == null) {
-            return ExitCode.UNUSABLE;
-        }
+        List<Act> acts = choice.of(loaded.show());
         LastFlown flown =
                 known == SheetKind.DEBRIEF ? LastFlown.of(file, loaded, folders).orElse(null) : null;
         if (known == SheetKind.DEBRIEF && flown == null) {
