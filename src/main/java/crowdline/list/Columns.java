@@ -16,6 +16,9 @@ final class Columns {
     /** Fewer times that rise may be durations by chance. */
     private static final int RISING = 3;
 
+    /** No figure lasts as many minutes as the hours of a display day. */
+    private static final int FIRST_HOUR = 7;
+
     /** What parts two things that begin with their times. */
     private static final String PARTING = "\n,;→>";
 
@@ -29,7 +32,8 @@ final class Columns {
     private static final Pattern AMOUNT =
             Pattern.compile("(?:(\\d{1,3}):)?(\\d{1,4}(?:\\.\\d+)?)(?: ?(?:s|secs?|seconds?))?");
     private static final Pattern CLOCK = Pattern.compile(
-            "[\\s>*\\-•(\\[]{0,8}(?:#?\\d{1,3}[.):]?\\s+)?(?:t? ?\\+ ?)?(\\d{1,2}):(\\d{2})(?::(\\d{2}))?(?!\\d)");
+            "[\\s>*\\-•(\\[]{0,8}(?:#?\\d{1,3}[.):]?\\s+)?(?:t? ?\\+ ?)?(\\d{1,2}):(\\d{2})(?::(\\d{2}))?(?!\\d)"
+                    + "(?:\\s?(?:-|to|until)\\s?(\\d{1,2}:\\d{2})(?!\\d))?");
 
     /** What a column holds, by the words of its head. */
     private record Field(List<String> before, List<String> after, boolean isTime) {}
@@ -170,6 +174,9 @@ final class Columns {
             Matcher found = CLOCK.matcher(folded).region(start, end);
             if (found.lookingAt()) {
                 clocks.add(new int[] {found.start(1), found.end()});
+                if (found.group(4) != null) {
+                    clocks.add(new int[] {found.start(4), found.end(4)});
+                }
                 String last = found.group(3);
                 times.add(Double.parseDouble(found.group(1)) * 3600
                         + Double.parseDouble(found.group(2)) * 60
@@ -177,9 +184,15 @@ final class Columns {
             }
             start = end + 1;
         }
-        if (rises(times)) {
+        if (rises(times) || isTimeOfDay(times)) {
             clocks.forEach(clock -> elapsed.put(clock[0], clock[1]));
         }
+    }
+
+    /** Two things may happen within a minute of the day, but two figures do not last as long by chance, and so long. */
+    private static boolean isTimeOfDay(List<Double> times) {
+        boolean isSorted = times.equals(times.stream().sorted().toList());
+        return isSorted && times.stream().distinct().count() >= RISING && times.get(0) >= FIRST_HOUR * 3600;
     }
 
     private static int partEnd(String folded, int start) {

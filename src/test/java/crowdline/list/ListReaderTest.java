@@ -210,6 +210,18 @@ class ListReaderTest {
     }
 
     @Test
+    void aTimeOfDayIsNoLength() {
+        FigureList list = READER.read("""
+                14:05 Take-off
+                14:05 - 14:20 Climb to 4000 m
+                14:20 Exit
+                14:20 Freefall about 50 seconds
+                14:23 Canopy descent""");
+
+        assertThat(list.lines()).extracting(ListLine::seconds).containsExactly(null, null, null, 50.0, null);
+    }
+
+    @Test
     void aNovelIsNoList() {
         String page =
                 "It was late in the year when she came down the hill again, and the boys had left the orchard long"
