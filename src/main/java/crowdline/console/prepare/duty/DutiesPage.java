@@ -1,6 +1,7 @@
 package crowdline.console.prepare.duty;
 
 import crowdline.console.keys.Command;
+import crowdline.console.paint.PlainText;
 import crowdline.console.prepare.field.Choices;
 import crowdline.console.prepare.field.Fields;
 import crowdline.console.prepare.field.KeyOn;
@@ -10,6 +11,7 @@ import crowdline.console.prepare.page.PrepareCard;
 import crowdline.console.prepare.page.ShowForm;
 import crowdline.console.prepare.page.Tools;
 import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
 import crowdline.console.window.ContextMenu;
 import crowdline.edit.day.AskedDuties;
 import crowdline.edit.day.GapPieces;
@@ -24,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import javax.swing.JButton;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
@@ -31,6 +34,9 @@ import net.miginfocom.swing.MigLayout;
 /** What must be said on the day, and what the gaps between acts are filled with. */
 public final class DutiesPage extends JPanel implements PrepareCard {
     private static final String NO_ID = "";
+    private static final String BEGIN =
+            "Ins adds what must be said on the day: who is to be thanked and how often, which gate is open"
+                    + " after which act. Live shows the list with U, and plans each when it is due.";
 
     private final Choices<Entry> entries =
             new Choices<>("Duties and pieces", e -> e.sort().name() + e.id(), Entry::words, this::chosen);
@@ -38,7 +44,7 @@ public final class DutiesPage extends JPanel implements PrepareCard {
     private final JTextField talk;
     private final DutyCard duty;
     private final PieceCard piece;
-    private final JPanel nothing = new JPanel();
+    private final JTextArea nothing = PlainText.wrapped("What to do first", BEGIN);
     private final CardLayout cards = new CardLayout();
     private final JPanel stage = new JPanel(cards);
     private final Fields buttons = new Fields();
@@ -63,7 +69,7 @@ public final class DutiesPage extends JPanel implements PrepareCard {
         stage.add(nothing, Sort.NOTHING.name());
         stage.add(duty, Sort.DUTY.name());
         stage.add(piece, Sort.PIECE.name());
-        nothing.setOpaque(false);
+        nothing.setFocusable(false);
         morePieces.setToolTipText("An interview, the story of an aircraft, how the next performer is introduced");
         morePieces.setMnemonic('G');
         morePieces.addActionListener(e -> addPiece());
@@ -176,6 +182,8 @@ public final class DutiesPage extends JPanel implements PrepareCard {
         entries.wear(worn);
         buttons.wear(worn);
         form.wear(worn);
+        nothing.setFont(worn.plain(TextRole.SMALL));
+        nothing.setForeground(worn.palette().text());
         duty.wear(worn);
         piece.wear(worn);
         JPanel left = new JPanel(new MigLayout(

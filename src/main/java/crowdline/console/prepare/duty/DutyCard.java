@@ -25,10 +25,10 @@ import org.jspecify.annotations.Nullable;
 
 /** One duty of the day: its words, how often and when. */
 final class DutyCard extends JPanel implements PrepareCard {
-    private static final String BETWEEN = "Only between acts";
-    private static final String ALSO = "Also while an act flies";
+    private static final String BETWEEN = "Gaps only";
+    private static final String ALSO = "Acts too";
     private static final String HOW =
-            "An hour or a space between may be left empty: the last time by the end of the day,"
+            "Gaps are between acts. An hour or a space between may be left empty: the last time by the end of the day,"
                     + " a quarter of an hour from one time to the next. Before an act it is not asked for any more once that"
                     + " has begun.";
 
@@ -56,8 +56,7 @@ final class DutyCard extends JPanel implements PrepareCard {
                 typed -> AskedDuties.shortWords(shown, typed));
         times = form.line(
                 "How often", asked(d -> Integer.toString(d.times())), typed -> AskedDuties.times(shown, typed));
-        apart = form.line(
-                "Minutes apart, at least", asked(DutyCard::minutes), typed -> AskedDuties.apart(shown, typed));
+        apart = form.line("Minutes apart", asked(DutyCard::minutes), typed -> AskedDuties.apart(shown, typed));
         by = form.line("The last by", asked(DutyCard::hour), typed -> AskedDuties.by(shown, typed));
         where = form.choice(
                 "Where",
@@ -137,7 +136,7 @@ final class DutyCard extends JPanel implements PrepareCard {
         add(form.over(shorter, "The same in short"), "spanx, wmin 0, wrap");
         add(shorter, "spanx, wmin 0, wrap");
         add(form.over(times, "How often"), "wmin 0");
-        add(form.over(apart, "Minutes apart, at least"), "wmin 0");
+        add(form.over(apart, "Minutes apart"), "wmin 0");
         add(form.over(by, "The last by"), "wmin 0, wrap");
         add(times, "wmin 0");
         add(apart, "wmin 0");
