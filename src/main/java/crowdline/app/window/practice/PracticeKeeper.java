@@ -140,50 +140,51 @@ public final class PracticeKeeper implements PracticeHost {
 
     @Override
     public void begin(PracticeChoice choice, Begun answer) {
-        RunningShow show = day.get();
-        if (show == null) {
-            answer.doesNot("No show is open.");
-            return;
-        }
-        LoadedShow loaded = show.loaded();
-        if (loaded.show().act(choice.actId()).isEmpty()) {
-            answer.doesNot("This act is not in the show any more: choose another.");
-            return;
-        }
-        seed = choice.seed() % PracticeChoice.MOST + 1;
-        io.execute(() -> {
-            try {
-                PracticeFolder folder = PracticeFolder.make(TEMPORARY);
-                Running begun = new Running(choice, title(loaded.show(), choice), made(loaded, choice, folder));
-                // Looked at once here, so that the event thread finds everything worked out.
-                begun.show().view();
-                SwingUtilities.invokeLater(() -> answer.flies(begun));
-            } catch (CannotPractise e) {
-                SwingUtilities.invokeLater(() -> answer.doesNot(e.why()));
-            } catch (IOException e) {
-                SwingUtilities.invokeLater(
-                        () -> answer.doesNot(
-                                "The practice has nowhere to write what happens in it: is the disk of the temporary folder full?"));
-            }
+        ask(choice, answer::doesNot, (loaded, act) -> {
+            PracticeFolder folder = PracticeFolder.make(TEMPORARY);
+            Running begun = new Running(choice, title(act, choice), made(loaded, choice, folder));
+            // Looked at once here, so that the event thread finds everything worked out.
+            begun.show().view();
+            return () -> answer.flies(begun);
         });
     }
 
     @Override
     public void spot(PracticeChoice choice, Spotting answer) {
+        ask(choice, answer::doesNot, (loaded, act) -> {
+            Spotted asked = spotted(loaded, act, choice);
+            return () -> answer.asks(asked);
+        });
+    }
+
+    /** Makes what is practised on an act of the show that is open. */
+    private interface Making {
+        /** Made on the io thread; what it returns is done on the event thread. */
+        Runnable of(LoadedShow loaded, Act act) throws CannotPractise, IOException;
+    }
+
+    private void ask(PracticeChoice choice, Consumer<String> doesNot, Making making) {
         RunningShow show = day.get();
-        Act act = show == null ? null : show.loaded().show().act(choice.actId()).orElse(null);
-        if (show == null || act == null) {
-            answer.doesNot("This act is not in the show any more: choose another.");
+        if (show == null) {
+            doesNot.accept("No show is open.");
             return;
         }
         LoadedShow loaded = show.loaded();
+        Act act = loaded.show().act(choice.actId()).orElse(null);
+        if (act == null) {
+            doesNot.accept("This act is not in the show any more: choose another.");
+            return;
+        }
         seed = choice.seed() % PracticeChoice.MOST + 1;
         io.execute(() -> {
             try {
-                Spotted asked = spotted(loaded, act, choice);
-                SwingUtilities.invokeLater(() -> answer.asks(asked));
+                SwingUtilities.invokeLater(making.of(loaded, act));
             } catch (CannotPractise e) {
-                SwingUtilities.invokeLater(() -> answer.doesNot(e.why()));
+                SwingUtilities.invokeLater(() -> doesNot.accept(e.why()));
+            } catch (IOException e) {
+                SwingUtilities.invokeLater(
+                        () -> doesNot.accept(
+                                "The practice has nowhere to write what happens in it: is the disk of the temporary folder full?"));
             }
         });
     }
@@ -212,9 +213,8 @@ public final class PracticeKeeper implements PracticeHost {
         }
     }
 
-    private static String title(Show show, PracticeChoice choice) {
-        return show.act(choice.actId()).map(Act::title).orElse(choice.actId()) + ", level "
-                + choice.level().number() + ", flight " + choice.seed();
+    private static String title(Act act, PracticeChoice choice) {
+        return act.title() + ", level " + choice.level().number() + ", flight " + choice.seed();
     }
 
     /** On the io thread, or at once if the program is closed and nobody waits. */
