@@ -8,6 +8,7 @@ import crowdline.flight.Predictor;
 import crowdline.follow.Boundaries;
 import crowdline.follow.FollowNow;
 import crowdline.follow.FollowPlan;
+import crowdline.follow.LogDistance;
 import crowdline.loaded.LogFollowing;
 import crowdline.loaded.LogReadings;
 import crowdline.show.Act;
@@ -111,8 +112,32 @@ public final class FollowCommand implements Callable<Integer> {
             terminal.json(JsonOut.line(Map.of("summary", summary(plan, log, found))));
         } else {
             table(plan, found);
+            if (!found.show(plan)) {
+                terminal.line(distance(LogDistance.of(plan, log.readings())));
+            }
         }
         return found.show(plan) ? ExitCode.FINE : ExitCode.BLOCKED;
+    }
+
+    /** How far another flight lies from the act, in place, height and shape. */
+    private static String distance(LogDistance off) {
+        String place = off.asideM() < 1
+                ? "within the act's space"
+                : String.format(Locale.UK, "%,.0f m outside the act's space", off.asideM());
+        String height = off.heightM() == 0
+                ? "at its heights"
+                : String.format(
+                        Locale.UK,
+                        "%,.0f m %s its heights",
+                        Math.abs(off.heightM()),
+                        off.heightM() > 0 ? "above" : "below");
+        return String.format(
+                Locale.UK,
+                "The middle of the log lies %s and %s; it climbs or dives steeply for %.0f %% of its time, the act for %.0f %%.",
+                place,
+                height,
+                100 * off.steepShare(),
+                100 * off.plannedSteepShare());
     }
 
     private void jsonLine(FollowPlan plan, FollowNow now) {

@@ -1,0 +1,49 @@
+package crowdline.follow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import crowdline.telemetry.Reading;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class LogDistanceTest {
+    private final FollowPlan plan = Small.plan(50, 40);
+
+    private List<Reading> log(double aside, double higher, double climbMps) {
+        Bins bins = plan.bins;
+        List<Reading> log = new ArrayList<>();
+        for (int i = 0; i < 60; i++) {
+            log.add(new Reading(
+                    i,
+                    bins.xM[30] + i - 30,
+                    bins.yM[30] + aside,
+                    bins.zM[30] + higher + climbMps * (i % 2),
+                    null,
+                    null));
+        }
+        return log;
+    }
+
+    @Test
+    void logWithinTheActIsNoDistanceFromIt() {
+        LogDistance none = LogDistance.of(plan, log(0, 0, 0));
+        assertThat(none.asideM()).isZero();
+        assertThat(none.heightM()).isZero();
+        assertThat(none.steepShare()).isZero();
+    }
+
+    @Test
+    void distanceIsCountedFromTheEdgeOfTheAct() {
+        LogDistance far = LogDistance.of(plan, log(5000, 900, 0));
+        assertThat(far.asideM()).isBetween(3000.0, 5000.0);
+        assertThat(far.heightM()).isBetween(300.0, 900.0);
+        assertThat(LogDistance.of(plan, log(0, -2000, 0)).heightM()).isNegative();
+    }
+
+    @Test
+    void steepFlightIsCountedByTime() {
+        assertThat(LogDistance.of(plan, log(0, 0, 40)).steepShare()).isCloseTo(1, within(0.01));
+    }
+}
