@@ -20,17 +20,8 @@ final class Flying {
     private static final double LANDING_S = 60;
     /** A figure that is only timed and of which nobody told the time, seconds; assumed. */
     private static final double TIMED_S = 15;
-    /** How far off a told speed is not worth a word, knots and as a share of it: what nobody on the ground sees; tuned. */
-    private static final double NEAR_KT = 5;
-
-    private static final double NEAR_SHARE = 0.03;
-    /** How far off a told height is not worth a word, feet; tuned. */
-    private static final double NEAR_FT = 100;
     /** What is shorter than this is not flown at all, seconds; a tenth of what anybody sees, by judgement. */
     private static final double LEAST_S = 0.05;
-
-    /** Less below the base is only rounding, metres. */
-    private static final double NOTICED_M = 0.5;
 
     private static final double ROLLING_STALLS = 0.9;
     /** How often a figure is begun anew, higher or faster. */
@@ -128,7 +119,8 @@ final class Flying {
             lacking(
                     wish,
                     start(wish),
-                    String.format(Locale.UK, "needs %,.0f ft to begin from", tens(Units.ftFromM(to.heightM()))));
+                    String.format(
+                            Locale.UK, "needs %,.0f ft to begin from", Shortfalls.tens(Units.ftFromM(to.heightM()))));
             return;
         }
         FlightState before = at;
@@ -192,7 +184,7 @@ final class Flying {
         }
         double low = ground.area.baseM() - out.box().lowestM();
         boolean high = wish.heightFt() != null || ground.joining.sinks();
-        return low > NOTICED_M && !high ? to.raised(low + Ground.MARGIN_M) : null;
+        return low > Shortfalls.NOTICED_M && !high ? to.raised(low + Ground.MARGIN_M) : null;
     }
 
     private void join(FlightState from, Entry to) {
@@ -234,116 +226,11 @@ final class Flying {
                     wish.name() + " lasts no time: what its line is to reach does not lie ahead of it, so give the line"
                             + " a time or a length"));
         }
-        closed(wish, from, out);
-        speed(wish, from);
-        height(wish, from);
-        room(wish, out);
-    }
-
-    /** Says where a loop has not the speed to end where it began. */
-    private void closed(Wish wish, FlightState from, FigureTrial.Outcome out) {
-        double further = Math.abs(out.end().place().x() - from.place().x());
-        if (!out.closes()) {
-            findings.add(new LaidOut.Finding(
-                    wish.id(),
-                    String.format(
-                            Locale.UK,
-                            "%s ends %.0f m from where it began, as it is too slow over its top to come back; begin it"
-                                    + " faster than at %.0f kt, or into the wind",
-                            wish.name(),
-                            tens(further),
-                            Units.ktFromMps(from.speedMps())),
-                    true));
-        }
+        findings.addAll(new Shortfalls(ground, wish, from, out).said());
     }
 
     private static boolean isFarOut(Vec place) {
         return Math.hypot(place.x(), place.y()) > FAR_OUT_M || place.z() > FAR_UP_M;
-    }
-
-    /** Says where a height that somebody pinned is not had on the way there. */
-    private void height(Wish wish, FlightState from) {
-        Double wanted = wish.heightFt();
-        double has = Units.ftFromM(from.place().z());
-        if (wanted != null && Math.abs(has - wanted) > Math.max(NEAR_FT, NEAR_SHARE * wanted)) {
-            findings.add(new LaidOut.Finding(
-                    wish.id(),
-                    String.format(
-                            Locale.UK,
-                            "%s begins at %,.0f ft, as near as it comes to the %,.0f ft it was told; tell it about %,.0f ft,"
-                                    + " or leave its height open",
-                            wish.name(),
-                            tens(has),
-                            wanted,
-                            tens(has))));
-        }
-    }
-
-    /** Says where a speed that somebody pinned is not had on the way there. */
-    private void speed(Wish wish, FlightState from) {
-        Double wanted = wish.kt();
-        double has = Units.ktFromMps(from.speedMps());
-        if (wanted != null && Math.abs(has - wanted) > Math.max(NEAR_KT, NEAR_SHARE * wanted)) {
-            findings.add(new LaidOut.Finding(
-                    wish.id(),
-                    String.format(
-                            Locale.UK,
-                            "%s begins at %.0f kt, as near as it comes to the %.0f kt it was told; tell it about %.0f kt,"
-                                    + " or leave its speed open",
-                            wish.name(),
-                            has,
-                            wanted,
-                            has)));
-        }
-    }
-
-    /** Says where a place that somebody pinned is none in the display area that was given. */
-    private void along(Wish wish, FigureTrial.Outcome out) {
-        double left = -ground.area.halfM() - out.box().leftM();
-        double right = out.box().rightM() - ground.area.halfM();
-        double beyond = Math.max(left, right);
-        if (wish.alongM() != null && ground.area.halfGiven() && beyond > 1) {
-            findings.add(new LaidOut.Finding(
-                    wish.id(),
-                    String.format(
-                            Locale.UK,
-                            "%s reaches %.0f m beyond the %s end of the display area; it needs to be %.0f m further in",
-                            wish.name(),
-                            tens(beyond),
-                            left > right ? "left" : "right",
-                            tens(beyond))));
-        }
-    }
-
-    /** Says where the room does not do. */
-    private void room(Wish wish, FigureTrial.Outcome out) {
-        along(wish, out);
-        Double ceiling = ground.area.ceilingM();
-        // A base that nobody gave is only a height to draw at: a pilot may well have told less.
-        boolean given = ground.area.baseGiven();
-        double low = (given ? ground.area.baseM() : 0) - out.box().lowestM();
-        if (low > NOTICED_M && !ground.joining.sinks()) {
-            String below = given ? "base" : "ground";
-            finding(wish, "%s comes %.0f ft below the " + below + "; it needs %.0f ft more before it", low, low);
-        }
-        if (ceiling != null && out.box().highestM() > ceiling + 1) {
-            finding(
-                    wish,
-                    "%s tops %.0f ft above the ceiling; it needs a ceiling %.0f ft higher, or to be left out",
-                    out.box().highestM() - ceiling,
-                    out.box().highestM() - ceiling);
-        }
-    }
-
-    private void finding(Wish wish, String message, double firstM, double secondM) {
-        findings.add(new LaidOut.Finding(
-                wish.id(),
-                String.format(
-                        Locale.UK, message, wish.name(), tens(Units.ftFromM(firstM)), tens(Units.ftFromM(secondM)))));
-    }
-
-    private static double tens(double value) {
-        return Math.ceil(value / 10) * 10;
     }
 
     private void lacking(Wish wish, FlightState from, String lack) {
