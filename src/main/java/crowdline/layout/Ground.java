@@ -17,6 +17,8 @@ final class Ground {
     static final double MARGIN_M = 5;
     /** How near the end of the line a figure reaches that is wanted there, as a share of how far figures are spread. */
     private static final double AT_END = 0.9;
+    /** Where in its length something happens for which it first slows down, as a spin does. */
+    private static final double SPINS_AT = 0.6;
     /** After take-off: height, metres, and speed in stalling speeds. */
     private static final double AIRBORNE_M = 20;
 
@@ -42,7 +44,7 @@ final class Ground {
     Ground(FigureTrial trial, Area area) {
         this.trial = trial;
         this.area = area;
-        joining = new Joining(trial, area.baseM() + 100);
+        joining = new Joining(trial, area.baseM() + 100, area.halfGiven() ? area.halfM() : Double.POSITIVE_INFINITY);
     }
 
     /** Whether it can be flown at all. */
@@ -65,10 +67,11 @@ final class Ground {
         }
         End end = wish.end();
         End wanted = end != null ? end : !m.turnsRound() ? End.CENTRE : m.toRight() ? End.RIGHT : End.LEFT;
+        double slowsM = wish.enters() != EntrySpeed.SLOW ? 0 : m.toRight() ? m.rightM() : m.leftM();
         return switch (wanted) {
             case CENTRE -> -m.middleM();
-            case RIGHT -> AT_END * area.spreadM() - m.rightM();
-            case LEFT -> -AT_END * area.spreadM() - m.leftM();
+            case RIGHT -> AT_END * area.spreadM() - (m.toRight() ? m.rightM() : SPINS_AT * slowsM);
+            case LEFT -> -AT_END * area.spreadM() - (m.toRight() ? SPINS_AT * slowsM : m.leftM());
         };
     }
 

@@ -55,11 +55,12 @@ final class Joining {
     final Straight straight;
     final Estimating estimating;
 
-    Joining(FigureTrial trial, double heightM) {
+    /** @param reachM how far left and right of the datum it may come, metres; infinite if nobody gave it */
+    Joining(FigureTrial trial, double heightM, double reachM) {
         this.trial = trial;
         climbing = Climbing.of(trial, heightM);
         fit = new Fit(climbing.sinks());
-        straight = new Straight(trial, climbing.sinks());
+        straight = new Straight(trial, climbing.sinks(), reachM);
         leading = new Leading(trial, climbing, straight);
         estimating = new Estimating(straight);
     }
@@ -130,7 +131,7 @@ final class Joining {
         boolean toLeft = to.toRight();
         Element.Side side = toLeft == away ? Element.Side.LEFT : Element.Side.RIGHT;
         double degrees = away ? LITTLE_DEG : 120;
-        List<Element> turn = List.of(new Element.Turn(side, degrees, straight.bankDeg(), 0, false, 0, 1));
+        List<Element> turn = List.of(new Element.Turn(side, degrees, straight.bankDeg(at, to), 0, false, 0, 1));
         FigureTrial.Outcome out = trial.fly(turn, at);
         return out.flown() ? Piece.transit(Transit.TURNS_BACK, turn, out.seconds(), at, out.end()) : null;
     }
@@ -263,7 +264,12 @@ final class Joining {
                 elements.add(run(at, at.place().x() + outWay * extraM, to));
             }
             elements.add(new Element.Reposition(
-                    Math.rint(to.alongM()), Math.rint(to.awayM()), feet(at, to), knots(to), straight.bankDeg(), 1));
+                    Math.rint(to.alongM()),
+                    Math.rint(to.awayM()),
+                    feet(at, to),
+                    knots(to),
+                    straight.bankDeg(at, to),
+                    1));
             FigureTrial.Outcome out = trial.fly(elements, at);
             if (!out.flown()) {
                 return best;

@@ -19,15 +19,21 @@ final class Straight {
 
     private static final double ASIDE_S = 5;
     private static final double STEEPEST_BANK_DEG = 72;
+    /** More than its usual bank at the end of an area. */
+    private static final double STEEPER_DEG = 15;
+
     /** It slows down by this at least, m/s²: with what brakes it has. */
     private static final double LEAST_SLOWING_MPS2 = 0.5;
 
     private final FigureTrial trial;
     private final boolean sinks;
+    private final double reachM;
 
-    Straight(FigureTrial trial, boolean sinks) {
+    /** @param reachM how far left and right of the datum it may come, metres; infinite if nobody gave it */
+    Straight(FigureTrial trial, boolean sinks, double reachM) {
         this.trial = trial;
         this.sinks = sinks;
+        this.reachM = reachM;
     }
 
     /** How long a straight line the change of height and speed takes, metres. */
@@ -67,15 +73,22 @@ final class Straight {
         return (mps * mps - least * least) / (2 * slowing);
     }
 
-    double bankDeg() {
-        return Math.rint(Math.min(trial.airframe().usual().turnBankDeg(), STEEPEST_BANK_DEG));
+    /** How steeply it banks to turn back: as usual, and more steeply where that leads out of the area. */
+    double bankDeg(FlightState at, Entry to) {
+        double usual = Math.min(trial.airframe().usual().turnBankDeg(), STEEPEST_BANK_DEG);
+        boolean isOut = Math.abs(at.place().x()) + radiusM(at, to, usual) > reachM;
+        return Math.rint(isOut ? Math.min(usual + STEEPER_DEG, STEEPEST_BANK_DEG) : usual);
     }
 
     double radiusM(FlightState at, Entry to) {
+        return radiusM(at, to, bankDeg(at, to));
+    }
+
+    private double radiusM(FlightState at, Entry to, double bankDeg) {
         double v = Math.max(at.speedMps(), to.mps());
         double stall = trial.stallMps(at.place().z());
         double lift = Math.max(0.75 * v * v / (stall * stall), 1.05);
-        double tan = Math.min(Math.tan(Math.toRadians(bankDeg())), Math.sqrt(lift * lift - 1));
+        double tan = Math.min(Math.tan(Math.toRadians(bankDeg)), Math.sqrt(lift * lift - 1));
         return v * v / (Units.G_MPS2 * tan);
     }
 }

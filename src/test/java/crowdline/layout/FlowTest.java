@@ -3,12 +3,15 @@ package crowdline.layout;
 import static crowdline.layout.LayoutTest.a;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.flight.FigureTrial;
 import crowdline.measure.Units;
+import crowdline.show.Venue;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Between two figures a pilot flies on where that does, and comes round only for what is not to be had ahead. */
 class FlowTest {
@@ -99,5 +102,47 @@ class FlowTest {
         assertThat(LayoutTest.laid("old trainer", a("loop"), a("45 degree down-line with flick"))
                         .findings())
                 .isEmpty();
+    }
+
+    @Test
+    void aGliderTurnsMoreSteeplyWhereItsTurnWouldLeadOutOfAShortLine() {
+        LaidOut laid = LayoutTest.laid(
+                "aerobatic glider",
+                new Venue.Limits(null, null, 500.0, null),
+                a("loop").toRight(true),
+                a("loop").toRight(false),
+                a("low pass").toRight(true),
+                a("low pass").toRight(false));
+        FigureTrial trial = LayoutTest.trial("aerobatic glider");
+
+        for (Piece piece : laid.pieces()) {
+            FigureTrial.Box box = trial.fly(piece.elements(), piece.from()).box();
+            assertThat(Math.max(-box.leftM(), box.rightM())).isLessThan(650);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void aSpinIsAtTheEndItIsWantedAtWhicheverWayItIsFlown(boolean toRight) {
+        List<Piece> pieces = LayoutTest.laid(
+                        "aerobatic two-seater", a("spin").at(End.RIGHT).toRight(toRight))
+                .pieces();
+        Piece spin = pieces.get(pieces.size() - 1);
+
+        double begunM = spin.from().place().x();
+        double endedM = spin.to().place().x();
+        assertThat(begunM + 0.6 * (endedM - begunM)).isGreaterThan(500);
+    }
+
+    @Test
+    void aHeightToldBelowTheBaseIsSaidAsOne() {
+        LaidOut laid = LayoutTest.laid(
+                "aerobatic two-seater",
+                new Venue.Limits(300.0, null, null, null),
+                a("low pass").heightFt(100));
+
+        assertThat(laid.findings())
+                .extracting(LaidOut.Finding::message)
+                .containsExactly("low pass is told 100 ft, and the base is 300 ft; tell it more, or give a lower base");
     }
 }
