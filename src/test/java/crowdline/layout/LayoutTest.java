@@ -211,10 +211,8 @@ class LayoutTest {
 
         Venue.Limits limits = new Venue.Limits(500.0, null, null, null);
         assertThat(laid("fast jet", limits, a("low pass").heightFt(100)).findings())
-                .singleElement()
-                .satisfies(f -> assertThat(f.message())
-                        .isEqualTo(
-                                "low pass is told 100 ft, and the base is 500 ft; tell it more, or give a lower base"));
+                .extracting(LaidOut.Finding::message)
+                .containsExactly("low pass is told 100 ft, and the base is 500 ft; tell it more, or give a lower base");
     }
 
     @Test
