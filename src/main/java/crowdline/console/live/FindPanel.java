@@ -2,6 +2,7 @@ package crowdline.console.live;
 
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.window.TextMenu;
 import crowdline.loaded.Found;
 import java.awt.event.KeyEvent;
 import java.util.List;
@@ -19,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 public final class FindPanel extends JPanel {
     private static final int MARGIN_PX = 18;
 
-    private final JTextField field = new JTextField();
+    private final JTextField field = TextMenu.on(new JTextField());
     private final FoundRows rows;
     private final transient Runnable keysBack;
     private transient @Nullable Function<String, List<Found>> finding;

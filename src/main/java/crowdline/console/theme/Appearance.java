@@ -39,9 +39,8 @@ public record Appearance(Theme theme, Zoom zoom, Measures measures) {
 
     /** The type, with the system's letters where it has none: people are called and fly in every script. */
     private static Font withEveryLetter(Font type) {
-        return StyleContext.getDefaultStyleContext()
-                .getFont(type.getName(), type.getStyle(), 1)
-                .deriveFont(type.getSize2D());
+        // A context of its own: the shared one keeps what a name meant before its type was loaded.
+        return new StyleContext().getFont(type.getName(), type.getStyle(), 1).deriveFont(type.getSize2D());
     }
 
     /** The same for a layout's constraint: in its own words for screen pixels, so that nothing scales it twice. */

@@ -34,9 +34,13 @@ class LivePanelTest {
 
     private static List<Rectangle> rows(LivePanel panel) {
         return Arrays.stream(panel.getComponents())
-                .filter(row -> !(row instanceof ToldLine || row instanceof NoteRow || row instanceof ListRows))
+                .filter(row -> !liesOverRows(row))
                 .map(Component::getBounds)
                 .toList();
+    }
+
+    private static boolean liesOverRows(Component row) {
+        return row instanceof ToldLine || row instanceof NoteRow || row instanceof ListRows || row instanceof FindPanel;
     }
 
     @Test
@@ -101,7 +105,7 @@ class LivePanelTest {
         List<String> told = new ArrayList<>();
         for (Component row : panel.getComponents()) {
             assertThat(row.getAccessibleContext().getAccessibleName()).isNotBlank();
-            if (row instanceof ToldLine || row instanceof NoteRow || row instanceof ListRows) {
+            if (liesOverRows(row)) {
                 continue;
             }
             told.add(row.getAccessibleContext().getAccessibleDescription());
