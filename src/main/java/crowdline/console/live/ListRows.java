@@ -4,6 +4,7 @@ import crowdline.console.paint.CellPainter;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.theme.Zoom;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -25,6 +26,11 @@ import org.jspecify.annotations.Nullable;
  */
 final class ListRows<R extends ListRows.Row> extends JPanel {
     static final double ROW_PX = 38;
+    /** Fewer are no list: where larger type would leave less room, it grows no further. */
+    static final int LEAST_ROWS = 3;
+
+    /** The keys on two lines and the edges, designed pixels. */
+    private static final double AROUND_PX = 58;
 
     /** A row that is known again by its id. */
     interface Row {
@@ -36,6 +42,7 @@ final class ListRows<R extends ListRows.Row> extends JPanel {
     private final JList<R> list = new JList<>(model);
     private final transient Function<Appearance, CellPainter<R>> cells;
     private transient List<R> rows = List.of();
+    private transient Appearance asked;
     private final JScrollPane pane =
             new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
 
@@ -45,6 +52,7 @@ final class ListRows<R extends ListRows.Row> extends JPanel {
      */
     ListRows(Appearance appearance, String name, String keys, Function<Appearance, CellPainter<R>> cells) {
         this.cells = cells;
+        this.asked = appearance;
         label = PlainText.wrapped("Keys of the " + name.toLowerCase(Locale.ROOT), keys);
         label.setFocusable(false);
         list.setFocusable(false);
@@ -109,7 +117,33 @@ final class ListRows<R extends ListRows.Row> extends JPanel {
         return row == null ? null : row.id();
     }
 
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        boolean isOther = height != getHeight();
+        super.setBounds(x, y, width, height);
+        if (isOther) {
+            dress();
+        }
+    }
+
     final void wear(Appearance appearance) {
+        asked = appearance;
+        dress();
+    }
+
+    /** How many whole rows are seen at once. */
+    int seen() {
+        return pane.getViewport().getHeight() / list.getCellBounds(0, 0).height;
+    }
+
+    private Zoom fitting() {
+        double most = 100 * getHeight() / (AROUND_PX + LEAST_ROWS * ROW_PX);
+        return new Zoom(
+                (int) Math.max(Zoom.NONE.percent(), Math.min(asked.zoom().percent(), most)));
+    }
+
+    private void dress() {
+        Appearance appearance = getHeight() > 0 ? asked.with(fitting()) : asked;
         removeAll();
         setLayout(new MigLayout(
                 "insets " + appearance.room(6) + " " + appearance.room(18) + " " + appearance.room(8) + " "

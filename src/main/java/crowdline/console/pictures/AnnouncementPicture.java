@@ -57,8 +57,7 @@ public record AnnouncementPicture(LiveView live, List<Announcement> announcement
                         ? Map.of(
                                 second.id(),
                                 second.blanks().stream()
-                                        .collect(
-                                                Collectors.toMap(blank -> blank, blank -> "the blue tent by the gate")))
+                                        .collect(Collectors.toMap(blank -> blank, AnnouncementPicture::filled)))
                         : Map.of());
     }
 
@@ -79,5 +78,9 @@ public record AnnouncementPicture(LiveView live, List<Announcement> announcement
 
         @Override
         public void readOut(String id) {}
+    }
+
+    private static String filled(String blank) {
+        return blank.startsWith("age") ? "a girl of six" : "the blue tent by the gate";
     }
 }

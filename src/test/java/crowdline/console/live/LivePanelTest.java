@@ -11,10 +11,12 @@ import crowdline.console.theme.Themes;
 import crowdline.console.theme.Tone;
 import crowdline.console.theme.Zoom;
 import java.awt.Component;
+import java.awt.Container;
 import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -114,5 +116,43 @@ class LivePanelTest {
         assertThat(told.get(1)).contains("Half Cuban");
         assertThat(told.get(2)).contains("Over the top");
         assertThat(told.get(3)).contains("Stall turn");
+    }
+
+    private static void layOut(Container container) {
+        container.doLayout();
+        for (Component component : container.getComponents()) {
+            if (component instanceof Container inner) {
+                layOut(inner);
+            }
+        }
+    }
+
+    private static OrderView day() {
+        OrderView.Row row = SampleLiveViews.order().rows().get(0);
+        return new OrderView(
+                IntStream.range(0, 20)
+                        .mapToObj(i -> new OrderView.Row(
+                                "a" + i,
+                                row.state(),
+                                row.slot(),
+                                row.moved(),
+                                row.expected(),
+                                row.lasts(),
+                                row.title(),
+                                row.who()))
+                        .toList(),
+                0);
+    }
+
+    @Test
+    void aListOverTheRowsShowsThreeAtLeastAtAnyZoom() {
+        for (int zoom : new int[] {100, 150, 200}) {
+            LivePanel panel = panel(zoom);
+            panel.showOrder(day());
+            // Twice, as text that is wrapped knows its height once it has its width.
+            layOut(panel.order());
+            layOut(panel.order());
+            assertThat(panel.order().seen()).as(zoom + " %").isGreaterThanOrEqualTo(ListRows.LEAST_ROWS);
+        }
     }
 }
