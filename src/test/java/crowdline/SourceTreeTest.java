@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Holds what neither compiler nor class files show: package descriptions and the length of files. */
@@ -68,5 +69,17 @@ class SourceTreeTest {
 
         assertThat(there).isEqualTo(6);
         assertThat(elsewhere).as("use measure.Units and measure.EightInTen").isEmpty();
+    }
+
+    /** "Decision 131" is one. */
+    @Test
+    void noTwoDecisionsHaveOneNumber() throws IOException {
+        try (Stream<Path> records = Files.list(Path.of("src", "docs", "decisions"))) {
+            List<String> numbers = records.map(record -> String.valueOf(record.getFileName()))
+                    .filter(name -> name.matches("\\d{4}-.*"))
+                    .map(name -> name.substring(0, 4))
+                    .toList();
+            assertThat(numbers).hasSizeGreaterThan(20).doesNotHaveDuplicates();
+        }
     }
 }
