@@ -20,7 +20,7 @@ final class Splitter {
 
     private static final Pattern BREAK = Pattern.compile("(?<stop>(?<=[\\p{L}\\d)\"'])[.!?]+(?=\\s|$))"
             + "|(?<comma>(?:-+>+|=+>+|~+>|[→⇒➔➜➡»›⟶►▶]|>+|;|(?<!\\d),|,(?!\\d{3}(?:\\D|$))|\\s\\+\\s|\\s/\\s|\\.{2,}|…|\\s\\\\\\s))"
-            + "|(?<numbered>(?<=\\s)(?:\\(?\\d{1,2}[.)]\\s|\\[\\d{1,2}\\]\\s|[a-h]\\)\\s))"
+            + "|(?<numbered>(?<=[\\s;,])(?:\\(?\\d{1,2}[.)]\\s|\\[\\d{1,2}\\]\\s|[a-h]\\)\\s))"
             + "|(?<word>\\b(?:and then|(?<![^\\n])right then|then|and finally|followed(?: immediately| directly)? (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
             + "after (?:that|this|which)|afterwards|before (?:a|an|the|my|another|pulling|going|doing)\\b(?! crowd)|onto|"
             + "(?:(?:to|and|then|i|we) ){0,3}(?:finish|finishing|end|ending|close|closing|start|starting|begin|beginning|open|opening)(?:es|s)?(?: off| up)? with)\\b)"

@@ -210,6 +210,16 @@ class ListReaderTest {
     }
 
     @Test
+    void numbersOfALineWithoutSpacesCountNoFigures() {
+        FigureList list = READER.read("1. Take-off;2. Half Cuban;3. Loop;4. Slow roll");
+
+        assertThat(list.lines())
+                .extracting(ListLine::figure)
+                .containsExactly("take-off", "half Cuban", "loop", "slow roll");
+        assertThat(list.lines()).allMatch(line -> line.count() == null && line.sure());
+    }
+
+    @Test
     void aTimeOfDayIsNoLength() {
         FigureList list = READER.read("""
                 14:05 Take-off
