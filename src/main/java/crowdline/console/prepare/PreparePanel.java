@@ -139,6 +139,13 @@ public final class PreparePanel extends JPanel {
         return page;
     }
 
+    /** Turns to where a show that was just begun is asked for its day, unless a list is asked for already. */
+    void begin() {
+        if (!inList) {
+            turn(Page.SHOW);
+        }
+    }
+
     void turn(Page next) {
         page = next;
         inList = false;

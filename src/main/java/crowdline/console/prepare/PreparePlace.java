@@ -248,7 +248,7 @@ public final class PreparePlace implements PlaceScreen {
             begun = null;
         } else if (!editor.now().equals(begun)) {
             begun = editor.now();
-            place.ifShown(shown -> shown.turn(Page.SHOW));
+            place.ifShown(PreparePanel::begin);
         }
     }
 

@@ -85,6 +85,16 @@ public class ListPageTest {
         named(JComboBox.class, "Kind of aircraft").setSelectedItem(kind);
     }
 
+    /** A show is shown a moment after it is begun; a list may be asked for in that moment. */
+    @Test
+    void aListThatIsOpenStaysWhereAShowIsBegun() {
+        paste("loop");
+        panel.begin();
+        assertThat(panel.back()).as("the list is open").isTrue();
+        panel.begin();
+        assertThat(panel.page()).isEqualTo(Page.SHOW);
+    }
+
     @Test
     void everyLineShowsWhatItIsTakenForAndWhatIsAssumed() {
         paste("loop at 600 ft\n2 turn spin, centre\nsomething upside downish");
