@@ -1,6 +1,5 @@
 package crowdline.exchange;
 
-import java.text.Normalizer;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -108,8 +107,7 @@ record Heads<C extends Enum<C>>(Map<C, Integer> columns, int rows, Cells.Row sai
         if (head.length() > 40) {
             return "";
         }
-        return Normalizer.normalize(head, Normalizer.Form.NFD)
-                .replaceAll("\\p{M}", "")
+        return Text.withoutAccents(head)
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("\\([^)]*\\)|\\[[^]]*\\]", " ")
                 .replaceAll("[^\\p{L}\\p{N}]+", " ")

@@ -1,7 +1,6 @@
 package crowdline.exchange;
 
 import crowdline.exchange.ActRows.Column;
-import java.text.Normalizer;
 import java.time.LocalTime;
 import java.util.Locale;
 import java.util.Set;
@@ -64,7 +63,7 @@ final class RowKinds {
 
     /** Why a row is no act, in a sentence; null if it is one. */
     static @Nullable String noAct(Cells.Row row, String named) {
-        String key = Normalizer.normalize(Text.key(named), Normalizer.Form.NFD).replaceAll("\\p{M}", "");
+        String key = Text.withoutAccents(Text.key(named));
         if (row.texts().anyMatch(text -> isTotal(Text.key(text)))) {
             return "A total is no act; it is passed over";
         }

@@ -4,6 +4,7 @@ import crowdline.edit.act.CannotBe;
 import crowdline.show.bounds.Written;
 import crowdline.storage.file.ShowFileException;
 import java.nio.file.Path;
+import java.text.Normalizer;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
@@ -11,6 +12,8 @@ import java.util.regex.Pattern;
 final class Text {
     private static final int LONGEST = 40;
     private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{M}\\p{N}]+");
+
+    private static final Pattern ACCENTS = Pattern.compile("\\p{M}");
 
     private Text() {}
 
@@ -29,6 +32,11 @@ final class Text {
     /** By which two names are the same: small letters and digits, whatever stands between them. */
     static String key(String text) {
         return BETWEEN.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" ").strip();
+    }
+
+    /** As it would be written without accents. */
+    static String withoutAccents(String text) {
+        return ACCENTS.matcher(Normalizer.normalize(text, Normalizer.Form.NFD)).replaceAll("");
     }
 
     static String quoted(String text) {

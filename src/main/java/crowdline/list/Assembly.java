@@ -200,12 +200,11 @@ final class Assembly {
                 isProse = true;
                 return false;
             }
-            told += figure ? 1 : 0;
             if (figure && Telling.isFlown(pieces, text, sentence)) {
                 isProse = true;
-                told--;
                 return false;
             }
+            told += figure ? 1 : 0;
             boolean doubtful = pieces.stream().anyMatch(p -> Manner.DOUBT.hasAny(p.words()));
             return !figure || !figuresFromTelling || doubtful;
         }

@@ -104,10 +104,8 @@ final class Lines {
             return addDetail(draft, piece, told, previous);
         }
         if (previous != null && previous.isFigure() && Condition.isAll(heard.words())) {
-            previous.note(text.piece(piece.from(), piece.to()));
             previous.doubt();
-            previous.takeIn(piece.start(), piece.end());
-            return previous;
+            return said(previous, heard);
         }
         if (!told.isTimed() && Tone.isAside(heard, sentence)) {
             asides.add(piece.start(), piece.end());
@@ -128,9 +126,7 @@ final class Lines {
             return null;
         }
         if (previous != null && (describes || piece.parting() == Parting.DASH || isSaidOf(previous, heard, told))) {
-            previous.take(draft);
-            previous.takeIn(piece.start(), piece.end());
-            return previous;
+            return taken(previous, draft, piece);
         }
         if (asides.isParted() || (told.isProse() && !(sentence.numbered() && previous == null))) {
             asides.add(piece.start(), piece.end());
@@ -177,6 +173,13 @@ final class Lines {
         return sense != null
                 && (isIn
                         || (heard.piece().parting() == Parting.DASH && sense.weak() && !ENDS.contains(sense.figure())));
+    }
+
+    /** Lets a line take what a piece says of it. */
+    private static Draft taken(Draft by, Draft draft, Piece piece) {
+        by.take(draft);
+        by.takeIn(piece.start(), piece.end());
+        return by;
     }
 
     /** Lets a figure take in what is said of it in another figure's words. */
@@ -248,15 +251,9 @@ final class Lines {
                 && isNumber(draft)) {
             before = lines.get(lines.size() - 1);
         }
-        if (before != null && before.hasRoomFor(draft)) {
-            before.take(draft);
-            before.takeIn(piece.start(), piece.end());
-            return before;
-        }
-        if (before != null && !smoke && !draft.says(Detail.HEADING) && !(told.leadsDetails() && isFigureNext)) {
-            before.take(draft);
-            before.takeIn(piece.start(), piece.end());
-            return before;
+        boolean isNextOnes = smoke || draft.says(Detail.HEADING) || (told.leadsDetails() && isFigureNext);
+        if (before != null && (before.hasRoomFor(draft) || !isNextOnes)) {
+            return taken(before, draft, piece);
         }
         Draft waiting = new Draft(piece.start(), piece.end());
         waiting.take(draft);
