@@ -1,10 +1,9 @@
 package crowdline.console.debrief;
 
 import crowdline.console.debrief.DebriefView.FigureRow;
-import crowdline.console.paint.PlainText;
+import crowdline.console.paint.TextCells;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
-import java.awt.Component;
 import java.util.List;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
@@ -25,7 +24,7 @@ final class FlownTable extends JTable {
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         getTableHeader().setReorderingAllowed(false);
         getAccessibleContext().setAccessibleName("Figures planned and flown");
-        setDefaultRenderer(Object.class, new Cells());
+        setDefaultRenderer(Object.class, new TextCells());
         setShowHorizontalLines(true);
     }
 
@@ -86,20 +85,6 @@ final class FlownTable extends JTable {
                 case 5 -> figure.flownS();
                 default -> figure.differs();
             };
-        }
-    }
-
-    private static final class Cells extends DefaultTableCellRenderer {
-        @Override
-        public Component getTableCellRendererComponent(
-                JTable table, Object value, boolean isSelected, boolean hasFocus, int row, int column) {
-            PlainText.plain(this);
-            setHorizontalAlignment(SwingConstants.LEFT);
-            Component cell = super.getTableCellRendererComponent(table, value, isSelected, hasFocus, row, column);
-            boolean cut = getPreferredSize().width
-                    > table.getColumnModel().getColumn(column).getWidth();
-            setToolTipText(cut ? PlainText.tip(getText()) : null);
-            return cell;
         }
     }
 }

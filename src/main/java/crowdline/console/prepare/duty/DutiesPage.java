@@ -5,6 +5,7 @@ import crowdline.console.paint.PlainText;
 import crowdline.console.prepare.field.Choices;
 import crowdline.console.prepare.field.Fields;
 import crowdline.console.prepare.field.KeyOn;
+import crowdline.console.prepare.field.Numbers;
 import crowdline.console.prepare.field.Roomy;
 import crowdline.console.prepare.field.Scrolling;
 import crowdline.console.prepare.page.PrepareCard;
@@ -63,7 +64,8 @@ public final class DutiesPage extends JPanel implements PrepareCard {
     public DutiesPage(Tools tools) {
         this.tools = tools;
         form = new ShowForm(tools);
-        talk = form.line("Talk in gaps, % at most", show -> number(show.gaps().talkPercent()), GapPieces::talk);
+        talk = form.line(
+                "Talk in gaps, % at most", show -> Numbers.text(show.gaps().talkPercent()), GapPieces::talk);
         duty = new DutyCard(tools, () -> id(Sort.DUTY));
         piece = new PieceCard(tools, () -> id(Sort.PIECE));
         stage.add(nothing, Sort.NOTHING.name());
@@ -76,10 +78,6 @@ public final class DutiesPage extends JPanel implements PrepareCard {
         ContextMenu.on(entries.list(), tools.actions(), List.of(Command.ADD, Command.REMOVE));
         KeyOn.all(entries.list(), Map.of("ENTER", this::intoCard, "RIGHT", this::intoCard));
         getAccessibleContext().setAccessibleName("Duties");
-    }
-
-    private static String number(double percent) {
-        return percent == Math.rint(percent) ? Long.toString(Math.round(percent)) : Double.toString(percent);
     }
 
     private Sort sort() {

@@ -1,6 +1,7 @@
 package crowdline.console.prepare.duty;
 
 import crowdline.console.paint.PlainText;
+import crowdline.console.prepare.field.Numbers;
 import crowdline.console.prepare.field.Scrolling;
 import crowdline.console.prepare.page.PrepareCard;
 import crowdline.console.prepare.page.ShowForm;
@@ -56,7 +57,8 @@ final class DutyCard extends JPanel implements PrepareCard {
                 typed -> AskedDuties.shortWords(shown, typed));
         times = form.line(
                 "How often", asked(d -> Integer.toString(d.times())), typed -> AskedDuties.times(shown, typed));
-        apart = form.line("Minutes apart", asked(DutyCard::minutes), typed -> AskedDuties.apart(shown, typed));
+        apart = form.line(
+                "Minutes apart", asked(d -> Numbers.text(d.apartMinutes())), typed -> AskedDuties.apart(shown, typed));
         by = form.line("The last by", asked(DutyCard::hour), typed -> AskedDuties.by(shown, typed));
         where = form.choice(
                 "Where",
@@ -81,13 +83,6 @@ final class DutyCard extends JPanel implements PrepareCard {
 
     private Optional<Remark> duty(Show show) {
         return show.remarks().stream().filter(r -> r.id().equals(shown)).findFirst();
-    }
-
-    private static String minutes(DutyTimes asked) {
-        Double minutes = asked.apartMinutes();
-        return minutes == null
-                ? ""
-                : minutes == Math.rint(minutes) ? Long.toString(Math.round(minutes)) : minutes.toString();
     }
 
     private static String hour(DutyTimes asked) {

@@ -1,14 +1,13 @@
 package crowdline.console.prepare.figure;
 
-import crowdline.console.paint.PlainText;
 import crowdline.console.paint.RowFinding;
+import crowdline.console.paint.TextCells;
 import crowdline.console.passes.PassesView;
 import crowdline.console.prepare.field.BlankCell;
 import crowdline.console.prepare.glance.PinField;
 import crowdline.console.prepare.glance.PrepareView.FigureView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
-import java.awt.Component;
 import java.awt.Point;
 import java.util.List;
 import java.util.function.BiConsumer;
@@ -54,7 +53,7 @@ public final class FigureTable extends JTable {
                 chosen.accept(getSelectedRow());
             }
         });
-        setDefaultRenderer(Object.class, new Cells());
+        setDefaultRenderer(Object.class, new TextCells());
         setDefaultEditor(Object.class, new BlankCell());
         RowFinding.in(this, 1);
         setShowHorizontalLines(true);
@@ -228,20 +227,6 @@ public final class FigureTable extends JTable {
             }
             PassesView.FigureLine line = passes.figures().get(row);
             return which == 0 ? line.predicted() : line.passes();
-        }
-    }
-
-    private static final class Cells extends DefaultTableCellRenderer {
-        @Override
-        public Component getTableCellRendererComponent(
-                JTable table, Object value, boolean isSelected, boolean hasFocus, int row, int column) {
-            PlainText.plain(this);
-            setHorizontalAlignment(SwingConstants.LEFT);
-            Component cell = super.getTableCellRendererComponent(table, value, isSelected, hasFocus, row, column);
-            boolean cut = getPreferredSize().width
-                    > table.getColumnModel().getColumn(column).getWidth();
-            setToolTipText(cut ? PlainText.tip(getText()) : null);
-            return cell;
         }
     }
 }
