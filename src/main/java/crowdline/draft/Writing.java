@@ -18,7 +18,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** One act being written. */
@@ -71,7 +70,7 @@ final class Writing {
         craft = show.aircraft(act.airframe()).orElse(null);
         number = Math.max(0, show.acts().stream().map(Act::id).toList().indexOf(act.id()));
         said = new SaidBefore(show);
-        ids = show.everyRemark().map(Remark::id).collect(Collectors.toCollection(HashSet::new));
+        ids = show.remarkIds();
         spoken = new Spoken(show.sayAs());
         scenes.forEach(s -> written.add(new ArrayList<>()));
     }

@@ -9,6 +9,7 @@ import crowdline.flight.moment.FigureMoments;
 import crowdline.live.debrief.DebriefSources;
 import crowdline.live.now.PlanAhead;
 import crowdline.live.state.ActDurations;
+import crowdline.live.state.Day.AddedAct;
 import crowdline.patter.Plan;
 import crowdline.patter.Planner;
 import crowdline.show.Act;
@@ -163,6 +164,11 @@ public final class LoadedShow {
     /** What became of the show. Only variants whose flight the edit changes are predicted anew, when they are asked for. */
     public LoadedShow with(Show edited) {
         return new LoadedShow(this, edited);
+    }
+
+    /** As it is flown on the day, with what was put in. */
+    public LoadedShow onTheDay(List<AddedAct> added) {
+        return added.isEmpty() ? this : with(DayShow.of(show(), added));
     }
 
     /** The same with other remarks, which fly nothing anew, in the air it is in. */

@@ -29,7 +29,7 @@ import org.jspecify.annotations.Nullable;
 public final class ShowLookup {
     private final Show show;
     private final Catalogue catalogue;
-    private final Map<String, Remark> remarks = new HashMap<>();
+    private final Map<String, Remark> remarks;
     private final Map<String, PieceOf> parts = new HashMap<>();
     private final Afterwards afterwards;
     private final Function<String, SpokenTime> times;
@@ -79,7 +79,7 @@ public final class ShowLookup {
         this.catalogue = catalogue.with(show.figures());
         this.times = times;
         this.flights = flights;
-        show.everyRemark().forEach(remark -> remarks.put(remark.id(), remark));
+        remarks = show.remarksById();
         show.gaps().pieces().forEach(this::piece);
         afterwards = new Afterwards(show);
     }
@@ -160,15 +160,9 @@ public final class ShowLookup {
         return Optional.ofNullable(remarks.get(id));
     }
 
-    /** The words of a remark in a form; the full ones if there is no short form. */
-    public static String text(Remark remark, boolean shortForm) {
-        String shorter = remark.shortText();
-        return shortForm && shorter != null ? shorter : remark.text();
-    }
-
     /** How long a form of a remark takes this speaker, with the answer that is waited for. */
     public SpokenTime time(Remark remark, boolean shortForm) {
-        SpokenTime said = times.apply(text(remark, shortForm));
+        SpokenTime said = times.apply(remark.words(shortForm));
         PieceOf part = parts.get(remark.id());
         return part == null || part.answerS() == 0
                 ? said

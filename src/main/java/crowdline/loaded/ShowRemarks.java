@@ -2,12 +2,9 @@ package crowdline.loaded;
 
 import crowdline.show.Act;
 import crowdline.show.Show;
-import crowdline.show.figure.Remark;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
-/** The remarks of a show by their ids. */
+/** A show without what is said of it. */
 public final class ShowRemarks {
     private ShowRemarks() {}
 
@@ -19,11 +16,5 @@ public final class ShowRemarks {
     private static Act none(Act act) {
         return act.withFigures(
                 act.figures().stream().map(f -> f.withRemarks(List.of())).toList(), List.of());
-    }
-
-    public static Map<String, Remark> byId(Show show) {
-        Map<String, Remark> remarks = new HashMap<>();
-        show.everyRemark().forEach(r -> remarks.put(r.id(), r));
-        return remarks;
     }
 }

@@ -30,7 +30,7 @@ record Said(String id, RemarkKind kind, String when, String seconds, String note
                 clock(placed.startS()),
                 seconds(placed.endS() - placed.startS()),
                 note,
-                ShowLookup.text(remark, placed.form() == RemarkForm.SHORT));
+                remark.words(placed.form() == RemarkForm.SHORT));
     }
 
     static Said of(PaperAct act, Unplaced unplaced) {

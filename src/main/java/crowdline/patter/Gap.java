@@ -17,6 +17,9 @@ import org.jspecify.annotations.Nullable;
 public record Gap(
         double endS, double talkShare, @Nullable Stretch lastTalk, List<Piece> pieces, List<Candidate> loose) {
 
+    /** Talk with no more than this between is one stretch, seconds. Tuned: longer than a breath. */
+    public static final double ONE_STRETCH_S = 3;
+
     /** A stretch of talk, not empty. */
     public record Stretch(double fromS, double toS) {
         public Stretch {

@@ -17,9 +17,6 @@ import org.jspecify.annotations.Nullable;
  * screen showed before. So the same gap gives the same plan from one second to the next, and after a restart.
  */
 final class GapTalk {
-    /** Talk with no more than this between is one stretch, seconds. Tuned: longer than a breath. */
-    private static final double ONE_STRETCH_S = 3;
-
     private final PlanRequest request;
     private final Gap gap;
     private final Gaps free;
@@ -172,7 +169,7 @@ final class GapTalk {
 
     /** Until when it is quiet after the last stretch of talk that begins before {@code at}. */
     private int quietUntil(int at) {
-        int join = Tick.at(ONE_STRETCH_S);
+        int join = Tick.at(Gap.ONE_STRETCH_S);
         List<Starts.Stretch> before = talk.stream()
                 .filter(s -> s.from() < at)
                 .sorted(Comparator.comparingInt(Starts.Stretch::from))

@@ -7,10 +7,8 @@ import crowdline.live.now.LiveNow;
 import crowdline.live.now.PlanAhead;
 import crowdline.live.now.TakenAsSaid;
 import crowdline.live.state.ActDurations;
-import crowdline.live.state.Day.AddedAct;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.TalkEnd;
-import crowdline.loaded.DayShow;
 import crowdline.loaded.Finder;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.Prediction;
@@ -25,7 +23,6 @@ import crowdline.telemetry.LocalFrame;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.LocalDateTime;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
@@ -78,13 +75,13 @@ public final class RunningShow implements AutoCloseable {
         this.source = source;
         this.loaded = loaded;
         this.clock = clock;
-        ofTheDay = ofTheDay(loaded, opening.state());
+        ofTheDay = loaded.onTheDay(opening.state().day().added());
         ahead = ofTheDay.planAhead();
         desk = new LiveDesk(opening, ofTheDay.durations());
         scene = new AtomicReference<>(Scene.of(ofTheDay.words(), desk.snapshot(), guarded(ofTheDay)));
         desk.onChange(snapshot -> {
             if (!snapshot.state().day().added().equals(scene().state().day().added())) {
-                use(ofTheDay(this.loaded, snapshot.state()));
+                use(this.loaded.onTheDay(snapshot.state().day().added()));
             }
             scene.updateAndGet(s -> s.with(snapshot));
             replanSoon();
@@ -123,15 +120,10 @@ public final class RunningShow implements AutoCloseable {
         return ofTheDay;
     }
 
-    private static LoadedShow ofTheDay(LoadedShow planned, LiveState state) {
-        List<AddedAct> added = state.day().added();
-        return added.isEmpty() ? planned : planned.with(DayShow.of(planned.show(), added));
-    }
-
     /** Goes by other words or flights from now on; the act, its position and the journal go on as they are. */
     public void take(LoadedShow other) {
         loaded = other;
-        use(ofTheDay(other, desk.snapshot().state()));
+        use(other.onTheDay(desk.snapshot().state().day().added()));
     }
 
     private void use(LoadedShow other) {

@@ -5,7 +5,6 @@ import crowdline.live.now.PlanAhead;
 import crowdline.live.now.TakenAsSaid;
 import crowdline.live.state.Day.AddedAct;
 import crowdline.live.state.LiveState;
-import crowdline.loaded.DayShow;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.Prediction;
 import crowdline.patter.Plan;
@@ -147,7 +146,7 @@ public final class WatchedShow implements AutoCloseable {
         if (last != null && last.state().day().added().equals(added)) {
             return last.show();
         }
-        return added.isEmpty() ? loaded : loaded.with(DayShow.of(loaded.show(), added));
+        return loaded.onTheDay(added);
     }
 
     private Plan plan(Seen now) {

@@ -60,7 +60,7 @@ public final class DayBeside {
                 : new String[] {
                     began,
                     RunningSheet.minutes(endS - flight.startS()),
-                    Math.round(100 * day.talkS(flight.startS(), endS) / Math.max(1, endS - flight.startS())) + " %"
+                    Math.round(day.talkPercent(flight.startS(), endS)) + " %"
                 };
     }
 

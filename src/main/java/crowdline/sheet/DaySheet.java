@@ -146,10 +146,7 @@ public final class DaySheet {
                         clock(flight.startS()),
                         endS == null ? "" : clock(endS),
                         lateMinutes(act, flight),
-                        endS == null
-                                ? null
-                                : Double.valueOf(
-                                        100 * day.talkS(flight.startS(), endS) / Math.max(1, endS - flight.startS())),
+                        endS == null ? null : Double.valueOf(day.talkPercent(flight.startS(), endS)),
                         endS == null ? "flying" : "flown"));
             }
         }

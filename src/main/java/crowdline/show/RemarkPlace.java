@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -85,7 +84,7 @@ public record RemarkPlace(@Nullable String actId, @Nullable String figureId) {
 
     /** An id that no remark of the show has, from where it belongs and what it is. */
     public String freshId(Show show, String what) {
-        Set<String> taken = show.everyRemark().map(Remark::id).collect(Collectors.toSet());
+        Set<String> taken = show.remarkIds();
         String base = ownerId() + "-" + what;
         String id = base;
         for (int i = 2; taken.contains(id); i++) {

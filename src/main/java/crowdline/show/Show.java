@@ -11,10 +11,14 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -186,22 +190,31 @@ public record Show(
     /** The remarks of the show, the parts of its pieces, then the remarks of each act, its own before those of its figures. */
     public Stream<Remark> everyRemark() {
         return Stream.concat(
-                Stream.concat(remarks.stream(), gaps.remarks()),
-                acts.stream()
-                        .flatMap(act -> Stream.concat(
-                                act.remarks().stream(),
-                                act.figures().stream().flatMap(figure -> figure.remarks().stream()))));
+                Stream.concat(remarks.stream(), gaps.remarks()), acts.stream().flatMap(Show::remarksOf));
     }
 
     /** The remarks of an act, its own before those of its figures; every remark of the show if it is null. */
     public Stream<Remark> everyRemarkOf(@Nullable String actId) {
         return actId == null
                 ? everyRemark()
-                : acts.stream()
-                        .filter(act -> act.id().equals(actId))
-                        .flatMap(act -> Stream.concat(
-                                act.remarks().stream(),
-                                act.figures().stream().flatMap(figure -> figure.remarks().stream())));
+                : acts.stream().filter(act -> act.id().equals(actId)).flatMap(Show::remarksOf);
+    }
+
+    private static Stream<Remark> remarksOf(Act act) {
+        return Stream.concat(
+                act.remarks().stream(), act.figures().stream().flatMap(figure -> figure.remarks().stream()));
+    }
+
+    /** Every remark by its id. */
+    public Map<String, Remark> remarksById() {
+        Map<String, Remark> byId = new HashMap<>();
+        everyRemark().forEach(remark -> byId.put(remark.id(), remark));
+        return byId;
+    }
+
+    /** The ids of every remark, in a set of the caller's own. */
+    public Set<String> remarkIds() {
+        return everyRemark().map(Remark::id).collect(Collectors.toCollection(HashSet::new));
     }
 
     public Optional<Act> act(String id) {

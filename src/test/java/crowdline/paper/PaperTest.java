@@ -165,7 +165,7 @@ class PaperTest {
             for (ActPlans.Planned act : ActPlans.of(wanted.loaded(), wanted.acts(), wanted.chosen())) {
                 for (Placed placed : act.plan().placed()) {
                     Remark remark = lookup.remark(placed.remarkId()).orElseThrow();
-                    wish(wished, placed.remarkId(), ShowLookup.text(remark, placed.form() == RemarkForm.SHORT));
+                    wish(wished, placed.remarkId(), remark.words(placed.form() == RemarkForm.SHORT));
                 }
                 act.plan()
                         .unplaced()

@@ -8,7 +8,6 @@ import crowdline.loaded.ActPlans;
 import crowdline.loaded.ActPlans.Planned;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
-import crowdline.loaded.ShowRemarks;
 import crowdline.patter.Margins;
 import crowdline.patter.Placed;
 import crowdline.patter.Unplaced;
@@ -103,7 +102,7 @@ public final class PlanCommand implements Callable<Integer> {
 
     /** Duties that no act has room for. */
     private static Set<String> unsaidDuties(Show show, List<Planned> planned) {
-        Map<String, Remark> remarks = ShowRemarks.byId(show);
+        Map<String, Remark> remarks = show.remarksById();
         Set<String> unsaid = new HashSet<>();
         planned.forEach(p -> p.plan().unplaced().stream()
                 .map(Unplaced::remarkId)

@@ -1,7 +1,6 @@
 package crowdline.app.command;
 
 import crowdline.loaded.ActPlans;
-import crowdline.loaded.ShowRemarks;
 import crowdline.patter.Margins;
 import crowdline.patter.Placed;
 import crowdline.patter.Unplaced;
@@ -25,7 +24,7 @@ final class PlanTable {
     private PlanTable() {}
 
     static List<String> lines(Show show, ActPlans.Planned planned) {
-        Map<String, Remark> remarks = ShowRemarks.byId(show);
+        Map<String, Remark> remarks = show.remarksById();
         Margins margins = planned.margins();
         List<String> lines = new ArrayList<>();
         lines.addAll(Columns.wrapped(planned.act().title(), Columns.MOST));
@@ -44,7 +43,6 @@ final class PlanTable {
         lines.addAll(row(String.format(row, "starts", "lasts", "kind", "figure", "remark"), "what is said"));
         for (Placed placed : planned.plan().placed()) {
             Remark remark = Objects.requireNonNull(remarks.get(placed.remarkId()));
-            String shorter = remark.shortText();
             String head = String.format(
                     row,
                     (placed.startS() < 0 ? "-" : "") + RunningSheet.minutes(Math.abs(placed.startS())),
@@ -52,7 +50,7 @@ final class PlanTable {
                     kind(placed, remarks),
                     figure(placed),
                     placed.remarkId());
-            String said = placed.form() == RemarkForm.SHORT && shorter != null ? shorter : remark.text();
+            String said = remark.words(placed.form() == RemarkForm.SHORT);
             lines.addAll(row(head, said));
             margins.whyShort(placed).ifPresent(why -> lines.addAll(note(why)));
             if (placed.tight()) {

@@ -6,7 +6,6 @@ import crowdline.flight.Workers;
 import crowdline.loaded.ActOrigins;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
-import crowdline.loaded.ShowRemarks;
 import crowdline.measure.Measures;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
@@ -73,7 +72,7 @@ final class SheetPrinter {
     }
 
     private static List<List<String>> notes(Show show, ActTimes times, Plan plan) {
-        Map<String, Remark> remarks = ShowRemarks.byId(show);
+        Map<String, Remark> remarks = show.remarksById();
         List<List<String>> notes = new ArrayList<>();
         for (int i = 0; i < times.figures().size(); i++) {
             double from =
@@ -104,8 +103,7 @@ final class SheetPrinter {
     }
 
     private static List<String> note(Placed placed, Remark remark) {
-        String shorter = remark.shortText();
-        String text = placed.form() == RemarkForm.SHORT && shorter != null ? shorter : remark.text();
+        String text = remark.words(placed.form() == RemarkForm.SHORT);
         String start = (placed.startS() < 0 ? "-" : "") + RunningSheet.minutes(Math.abs(placed.startS()));
         String head = String.format(
                 Locale.UK,

@@ -164,8 +164,7 @@ final class DemoMoments {
                 run.state,
                 ofTheDay,
                 act -> act.slotMinutes() * 60,
-                LiveNow.of(run.state, put.durations().of(run.state), nowS, wall),
-                wall);
+                LiveNow.of(run.state, put.durations().of(run.state), nowS, wall));
         return new Pictures.Ordered(
                 live, OrderPresenter.of(day, ofTheDay.date(), put.words()), duties(run, loaded, ids, nowS, wall));
     }

@@ -52,7 +52,7 @@ public final class DutiesPresenter {
                 mark(duty),
                 Math.min(duty.told().size(), duty.asked().times()) + " of "
                         + duty.asked().times(),
-                ShowLookup.text(duty.remark(), true),
+                duty.remark().words(true),
                 when(duty));
     }
 

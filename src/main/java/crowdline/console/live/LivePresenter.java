@@ -85,7 +85,7 @@ public final class LivePresenter {
         return List.of(new Mark(
                 Form.STOP,
                 Tone.ALARM,
-                "No time left in this act for a duty: " + ShowLookup.text(lost.get(0), true) + more));
+                "No time left in this act for a duty: " + lost.get(0).words(true) + more));
     }
 
     private NextView next(LiveMoment moment, @Nullable Act act, List<Remark> facts) {
@@ -130,8 +130,7 @@ public final class LivePresenter {
 
     private NextView.Wording form(Remark fact, boolean shortForm) {
         return new NextView.Wording(
-                ShowLookup.text(fact, shortForm),
-                Seconds.left(words.time(fact, shortForm).seconds()));
+                fact.words(shortForm), Seconds.left(words.time(fact, shortForm).seconds()));
     }
 
     /** True if it follows the figure that it follows in the plan: only then does it begin where that says. */

@@ -130,7 +130,7 @@ final class SayPresenter {
                 waits ? What.WAITING : What.WORDS,
                 caption,
                 kind,
-                Breaths.lines(ShowLookup.text(turn.remark(), turn.shortForm()), BREATH_CHARS),
+                Breaths.lines(turn.remark().words(turn.shortForm()), BREATH_CHARS),
                 Math.min(1, goneS / takesS),
                 endS == null
                         ? new Mark(Form.DISC, Tone.GOOD, "No hurry")

@@ -56,7 +56,7 @@ public final class SecondPresenter {
             Remark remark = words.remark(placed.remarkId()).orElse(null);
             if (remark != null && !placed.remarkId().equals(sayId) && !here.settled(placed) && placed.startS() > nowS) {
                 return "Then, in " + Seconds.left(placed.startS() - nowS) + ": "
-                        + ShowLookup.text(remark, placed.form() == RemarkForm.SHORT);
+                        + remark.words(placed.form() == RemarkForm.SHORT);
             }
         }
         return "";

@@ -162,7 +162,7 @@ public final class ToldPresenter {
     private static String talk(TalkEvent event, ShowLookup words) {
         String text = "\""
                 + words.remark(event.remarkId())
-                        .map(r -> glance(ShowLookup.text(r, form(event) == RemarkForm.SHORT)))
+                        .map(r -> glance(r.words(form(event) == RemarkForm.SHORT)))
                         .orElse("?")
                 + "\"";
         return event instanceof TalkEvent.RemarkSkipped

@@ -224,7 +224,7 @@ final class WalkPresenter {
         return new Words(
                 ShowLookup.word(placed.kind()),
                 words.remark(placed.remarkId())
-                        .map(r -> ShowLookup.text(r, placed.form() == RemarkForm.SHORT))
+                        .map(r -> r.words(placed.form() == RemarkForm.SHORT))
                         .orElse(placed.remarkId()),
                 open ? "reading, " + when : when,
                 WalkBar.steps(gone),

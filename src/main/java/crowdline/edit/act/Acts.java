@@ -42,7 +42,7 @@ public final class Acts {
 
     private static Act copy(Show show, Act act) {
         Set<String> acts = show.acts().stream().map(Act::id).collect(Collectors.toCollection(HashSet::new));
-        Set<String> remarks = show.everyRemark().map(Remark::id).collect(Collectors.toCollection(HashSet::new));
+        Set<String> remarks = show.remarkIds();
         List<Figure> figures = act.figures().stream()
                 .map(f -> f.withRemarks(copies(f.remarks(), remarks)))
                 .toList();

@@ -13,12 +13,10 @@ import crowdline.show.figure.RemarkKind;
 import java.time.DateTimeException;
 import java.time.LocalTime;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Edits of the duties of the day: their words, and how often and when they are asked for. */
@@ -28,7 +26,7 @@ public final class AskedDuties {
     /** Adds a duty that is to be said once between acts. */
     public static Edit add(String words) {
         return ((Edit) show -> {
-                    Set<String> ids = show.everyRemark().map(Remark::id).collect(Collectors.toCollection(HashSet::new));
+                    Set<String> ids = show.remarkIds();
                     List<Remark> all = new ArrayList<>(show.remarks());
                     all.add(Remark.of(FreshId.of("duty", ids), RemarkKind.DUTY, words.strip())
                             .asked(new DutyTimes(1, null, null, null, null, false)));

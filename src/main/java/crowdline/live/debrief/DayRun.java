@@ -10,7 +10,6 @@ import crowdline.show.figure.RemarkKind;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -93,21 +92,17 @@ public record DayRun(List<ActRun> acts, List<DutyRun> duties, List<Talked> talk)
                         .toList());
     }
 
-    /** Of what was only marked as said the start is not known; it took as long as its words take. */
     private static List<Talked> talk(Show show, LiveState state, DebriefSources sources) {
-        Map<String, Remark> byId = new HashMap<>();
-        show.everyRemark().forEach(r -> byId.put(r.id(), r));
+        Map<String, Remark> byId = show.remarksById();
         List<Talked> all = new ArrayList<>();
         for (RemarkEntry entry : state.talk().entries()) {
             Remark remark = byId.get(entry.remarkId());
             if (remark == null || entry.outcome() == RemarkEntry.Outcome.SKIPPED) {
                 continue;
             }
-            String shorter = remark.shortText();
-            String text = entry.form() == RemarkForm.SHORT && shorter != null ? shorter : remark.text();
-            Double startedAtS = entry.startedAtS();
-            double fromS = startedAtS == null ? entry.endedAtS() - sources.spokenS(text) : startedAtS;
-            all.add(new Talked(Math.max(0, Math.min(fromS, entry.endedAtS())), entry.endedAtS(), remark.kind()));
+            String text = remark.words(entry.form() == RemarkForm.SHORT);
+            double fromS = entry.beganAtS(() -> sources.spokenS(text));
+            all.add(new Talked(Math.max(0, fromS), entry.endedAtS(), remark.kind()));
         }
         all.sort(Comparator.comparingDouble(Talked::fromS));
         List<Talked> joined = new ArrayList<>();
@@ -127,6 +122,11 @@ public record DayRun(List<ActRun> acts, List<DutyRun> duties, List<Talked> talk)
         return talk.stream()
                 .mapToDouble(t -> Math.max(0, Math.min(t.toS(), toS) - Math.max(t.fromS(), fromS)))
                 .sum();
+    }
+
+    /** How much of the time between two moments somebody spoke, per cent; of less than a second as if it were one. */
+    public double talkPercent(double fromS, double toS) {
+        return 100 * talkS(fromS, toS) / Math.max(1, toS - fromS);
     }
 
     /** From the first thing that happened to the last, on the session's scale; null if nothing did. */

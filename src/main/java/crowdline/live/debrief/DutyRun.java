@@ -2,6 +2,7 @@ package crowdline.live.debrief;
 
 import crowdline.live.now.Duties;
 import crowdline.live.now.DutyNow.Told;
+import crowdline.live.now.ToldDuty;
 import crowdline.live.state.LiveState;
 import crowdline.show.Show;
 import crowdline.show.figure.DutyTimes;
@@ -14,7 +15,7 @@ import java.util.List;
  * @param asked how often and when it was asked for
  * @param told each time it was said or shown, oldest first
  */
-public record DutyRun(String remarkId, String text, DutyTimes asked, List<Told> told) {
+public record DutyRun(String remarkId, String text, DutyTimes asked, List<Told> told) implements ToldDuty {
     public DutyRun {
         told = List.copyOf(told);
     }
@@ -30,18 +31,8 @@ public record DutyRun(String remarkId, String text, DutyTimes asked, List<Told> 
                 .toList();
     }
 
-    /** How often a key said that it was said. */
-    public int saidCount() {
-        return (int) told.stream().filter(Told::said).count();
-    }
-
     /** How often it was on the screen in its time, and no key said that it was said. */
     public int shownCount() {
         return told.size() - saidCount();
-    }
-
-    /** How often it was neither said nor shown and was asked for, 0 or more. */
-    public int missing() {
-        return Math.max(0, asked.times() - told.size());
     }
 }

@@ -5,7 +5,6 @@ import crowdline.live.state.FlownAct;
 import crowdline.live.state.LiveState;
 import crowdline.show.Act;
 import crowdline.show.Show;
-import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -60,11 +59,10 @@ public record DayNow(List<Line> acts) {
      *
      * @param show with the acts that were put in
      * @param lastsS how long an act is expected to take, seconds
-     * @param wall the moment by the clock on the wall
      */
-    public static DayNow of(LiveState state, Show show, ToDoubleFunction<Act> lastsS, LiveNow now, Instant wall) {
+    public static DayNow of(LiveState state, Show show, ToDoubleFunction<Act> lastsS, LiveNow now) {
         ZoneId zone = show.venue().timeZone();
-        LocalDateTime here = LocalDateTime.ofInstant(wall, zone);
+        LocalDateTime here = LocalDateTime.ofInstant(now.wall(), zone);
         List<Line> lines = new ArrayList<>();
         LocalDateTime free = null;
         for (String id : state.runningOrder()) {

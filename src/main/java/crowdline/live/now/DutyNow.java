@@ -22,7 +22,7 @@ public record DutyNow(
         State state,
         @Nullable Double fromS,
         @Nullable Double untilS,
-        boolean wanted) {
+        boolean wanted) implements ToldDuty {
 
     /** How a duty stands. */
     public enum State {
@@ -49,18 +49,8 @@ public record DutyNow(
         told = List.copyOf(told);
     }
 
-    /** How often and when. */
+    @Override
     public DutyTimes asked() {
         return remark.dutyTimes();
-    }
-
-    /** How often it is still to be said, 0 or more. */
-    public int missing() {
-        return Math.max(0, asked().times() - told.size());
-    }
-
-    /** How often a key said that it was said. */
-    public int saidCount() {
-        return (int) told.stream().filter(Told::said).count();
     }
 }

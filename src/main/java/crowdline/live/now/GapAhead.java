@@ -17,7 +17,6 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -26,20 +25,18 @@ import org.jspecify.annotations.Nullable;
 
 /** The gap between two acts, as far ahead as it is known, and what it can be filled with. */
 final class GapAhead {
-    /** Talk with no more than this between is one stretch, seconds. Tuned: longer than a breath. */
-    private static final double ONE_STRETCH_S = 3;
     /** Nobody plans further ahead than this, seconds: a gap that is longer is planned as it goes. */
     static final double FURTHEST_S = 1800;
 
     private final Show show;
     private final Function<Remark, Candidate> candidate;
-    private final Map<String, Remark> byId = new HashMap<>();
+    private final Map<String, Remark> byId;
 
     /** @param candidate a remark, with how long it takes this speaker */
     GapAhead(Show show, Function<Remark, Candidate> candidate) {
         this.show = show;
         this.candidate = candidate;
-        show.everyRemark().forEach(r -> byId.put(r.id(), r));
+        byId = show.remarksById();
     }
 
     /**
@@ -120,7 +117,7 @@ final class GapAhead {
         double fromS = said.get(0).fromS();
         double toS = said.get(0).toS();
         for (Gap.Stretch next : said) {
-            if (next.fromS() - toS > ONE_STRETCH_S) {
+            if (next.fromS() - toS > Gap.ONE_STRETCH_S) {
                 fromS = next.fromS();
             }
             toS = Math.max(toS, next.toS());
@@ -128,16 +125,15 @@ final class GapAhead {
         return new Gap.Stretch(fromS, toS);
     }
 
-    /** Of what was only marked as said the start is not known; it took as long as its words take. */
     private Gap.Stretch stretch(RemarkEntry entry) {
-        Double startedAtS = entry.startedAtS();
-        if (startedAtS != null) {
-            return new Gap.Stretch(Math.min(startedAtS, entry.endedAtS()), entry.endedAtS());
-        }
+        return new Gap.Stretch(entry.beganAtS(() -> spokenS(entry)), entry.endedAtS());
+    }
+
+    private double spokenS(RemarkEntry entry) {
         Remark remark = byId.get(entry.remarkId());
         RemarkForm form = entry.form();
         SpokenLength length =
                 remark == null ? null : candidate.apply(remark).length(form == null ? RemarkForm.FULL : form);
-        return new Gap.Stretch(entry.endedAtS() - (length == null ? 0 : length.seconds()), entry.endedAtS());
+        return length == null ? 0 : length.seconds();
     }
 }

@@ -1,6 +1,7 @@
 package crowdline.live.state;
 
 import crowdline.show.figure.RemarkForm;
+import java.util.function.DoubleSupplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,6 +29,16 @@ public record RemarkEntry(
     /** True if nothing more is to be done about it; a remark cut short may come again. */
     public boolean settles() {
         return outcome != Outcome.CUT_SHORT;
+    }
+
+    /**
+     * When it was begun, no later than it ended, seconds on the session's scale. Of what was only marked as said that is not
+     * known; it took as long as its words take.
+     *
+     * @param spokenS how long that is, seconds
+     */
+    public double beganAtS(DoubleSupplier spokenS) {
+        return startedAtS == null ? endedAtS - spokenS.getAsDouble() : Math.min(startedAtS, endedAtS);
     }
 
     /** What became of a remark. */

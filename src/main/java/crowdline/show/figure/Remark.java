@@ -85,6 +85,11 @@ public record Remark(
         this(id, kind, text, shortText, null, null, earliestS, latestS, weight, once, false);
     }
 
+    /** Its words in a form; the full ones if there is no short form. */
+    public String words(boolean shortForm) {
+        return shortForm && shortText != null ? shortText : text;
+    }
+
     /** The same, tied to moments of its figure. */
     public Remark tied(@Nullable MomentName at, @Nullable MomentName until) {
         return new Remark(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, duty);

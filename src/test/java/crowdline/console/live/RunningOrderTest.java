@@ -79,7 +79,7 @@ class RunningOrderTest {
 
     private DayNow day(double nowS) {
         Instant wall = ZERO.plusMillis(Math.round(nowS * 1000));
-        return DayNow.of(state, show, act -> 600, LiveNow.of(state, SmallShow.TEN_SECONDS, nowS, wall), wall);
+        return DayNow.of(state, show, act -> 600, LiveNow.of(state, SmallShow.TEN_SECONDS, nowS, wall));
     }
 
     private List<Row> rows(double nowS) {
@@ -298,7 +298,7 @@ class RunningOrderTest {
         show = night;
         state = moved(new ShowEvent.ShowOpened(0, "Night", List.of("a1", "a2")));
         List<Row> rows = OrderPresenter.of(
-                        DayNow.of(state, night, act -> 600, LiveNow.of(state, SmallShow.TEN_SECONDS, 0, ZERO), ZERO),
+                        DayNow.of(state, night, act -> 600, LiveNow.of(state, SmallShow.TEN_SECONDS, 0, ZERO)),
                         TODAY,
                         SmallShow.words(night))
                 .rows();

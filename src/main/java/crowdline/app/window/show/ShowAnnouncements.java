@@ -29,7 +29,7 @@ final class ShowAnnouncements implements Announcing {
     }
 
     private Optional<Announcement> announcement(String id) {
-        return announcements().stream().filter(one -> one.id().equals(id)).findFirst();
+        return show.loaded().show().announcement(id);
     }
 
     private Announced announced() {

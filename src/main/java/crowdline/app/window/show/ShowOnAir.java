@@ -107,8 +107,7 @@ public final class ShowOnAir implements OnAir {
         Instant wall = show.wall();
         double nowS = show.desk().nowS();
         Show ofTheDay = scene.lookup().show();
-        DayNow day =
-                DayNow.of(scene.state(), ofTheDay, act -> lastsS(scene, act, ofTheDay), scene.now(nowS, wall), wall);
+        DayNow day = DayNow.of(scene.state(), ofTheDay, act -> lastsS(scene, act, ofTheDay), scene.now(nowS, wall));
         return OrderPresenter.of(day, ofTheDay.date(), scene.lookup());
     }
 

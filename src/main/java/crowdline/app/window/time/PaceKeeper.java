@@ -8,7 +8,6 @@ import crowdline.console.pace.RemarksToTime;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
-import crowdline.loaded.ShowRemarks;
 import crowdline.running.RunningShow;
 import crowdline.show.Show;
 import crowdline.show.figure.Remark;
@@ -95,7 +94,7 @@ public final class PaceKeeper implements PaceHost {
     public static List<String> texts(@Nullable Show show) {
         List<String> texts = new ArrayList<>();
         if (show != null) {
-            ShowRemarks.byId(show).values().stream().map(Remark::text).sorted().forEach(texts::add);
+            show.remarksById().values().stream().map(Remark::text).sorted().forEach(texts::add);
         }
         return texts;
     }
