@@ -1,6 +1,5 @@
 package crowdline.list;
 
-import crowdline.list.Tone.Heard;
 import java.util.List;
 
 /** Puts the pieces of a text together into lines and notes, in order. */

@@ -1,7 +1,6 @@
 package crowdline.list;
 
 import crowdline.list.Piece.Parting;
-import crowdline.list.Tone.Heard;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;

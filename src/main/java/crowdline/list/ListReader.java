@@ -1,6 +1,5 @@
 package crowdline.list;
 
-import crowdline.list.Tone.Heard;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.check.Finding;
 import crowdline.show.check.Severity;

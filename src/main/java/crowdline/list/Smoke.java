@@ -1,6 +1,5 @@
 package crowdline.list;
 
-import crowdline.list.Tone.Heard;
 import java.util.List;
 
 /** "Smoke on from the loop" behind a list that has a loop: it says when, and no second one is flown. */

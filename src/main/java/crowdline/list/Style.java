@@ -1,6 +1,5 @@
 package crowdline.list;
 
-import crowdline.list.Tone.Heard;
 import java.util.List;
 
 /**

@@ -1,0 +1,47 @@
+package crowdline.list;
+
+import java.util.List;
+
+/**
+ * A piece and what was read in it.
+ *
+ * @param drafts one at least
+ * @param words its words
+ */
+record Heard(Piece piece, List<Draft> drafts, List<Word> words) {
+    boolean isFigure() {
+        return drafts.get(0).isFigure();
+    }
+
+    /** A figure by a name that other things have too. */
+    boolean isWeak() {
+        Names.Sense sense = drafts.get(0).sense();
+        return sense != null && sense.weak();
+    }
+
+    /** Nothing but words that join. */
+    boolean isSilent() {
+        return !isFigure()
+                && !drafts.get(0).saysAnything()
+                && drafts.get(0).notes().isEmpty();
+    }
+
+    /** Only says something of a figure that stands elsewhere. */
+    boolean isDetail() {
+        return !isFigure()
+                && drafts.get(0).saysAnything()
+                && drafts.get(0).notes().isEmpty();
+    }
+
+    boolean beginsWith(Manner manner) {
+        return !words.isEmpty() && manner.has(words.get(0));
+    }
+
+    long notUnderstood() {
+        return drafts.stream()
+                .flatMap(draft -> draft.notes().stream())
+                .flatMap(note -> Words.of(Words.folded(note)).stream())
+                .filter(word -> !Manner.FILLER.has(word) && word.number() == null)
+                .count();
+    }
+}
