@@ -9,7 +9,7 @@ import crowdline.layout.Layout;
 import crowdline.layout.Piece;
 import crowdline.layout.Transit;
 import crowdline.layout.Wish;
-import crowdline.list.FigureList;
+import crowdline.list.line.FigureList;
 import crowdline.measure.Units;
 import crowdline.show.Venue;
 import crowdline.show.aircraft.Airframe;

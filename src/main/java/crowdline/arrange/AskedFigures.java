@@ -1,7 +1,7 @@
 package crowdline.arrange;
 
-import crowdline.list.FigureList;
-import crowdline.list.ListLine;
+import crowdline.list.line.FigureList;
+import crowdline.list.line.ListLine;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.figure.Asked;
 import crowdline.show.figure.Figure;

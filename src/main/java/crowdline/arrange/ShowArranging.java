@@ -1,7 +1,7 @@
 package crowdline.arrange;
 
 import crowdline.flight.air.Air;
-import crowdline.list.FigureList;
+import crowdline.list.line.FigureList;
 import crowdline.show.Act;
 import crowdline.show.DayAir;
 import crowdline.show.Incident;

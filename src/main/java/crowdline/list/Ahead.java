@@ -1,5 +1,6 @@
 package crowdline.list;
 
+import crowdline.list.draft.Draft;
 import org.jspecify.annotations.Nullable;
 
 /** What was said ahead of the figure it is said of, until that figure comes. */

@@ -1,5 +1,14 @@
 package crowdline.list;
 
+import crowdline.list.draft.Draft;
+import crowdline.list.name.Names;
+import crowdline.list.piece.Condition;
+import crowdline.list.piece.Heard;
+import crowdline.list.split.Asides;
+import crowdline.list.split.Sentence;
+import crowdline.list.word.Manner;
+import crowdline.list.word.Text;
+import crowdline.list.word.Word;
 import java.util.List;
 
 /** Puts the pieces of a text together into lines and notes, in order. */

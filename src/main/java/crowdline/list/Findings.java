@@ -1,5 +1,10 @@
 package crowdline.list;
 
+import crowdline.list.draft.Draft;
+import crowdline.list.line.FigureList;
+import crowdline.list.line.ListLine;
+import crowdline.list.word.Text;
+import crowdline.list.word.Words;
 import crowdline.show.bounds.Written;
 import crowdline.show.check.Finding;
 import crowdline.show.check.Severity;

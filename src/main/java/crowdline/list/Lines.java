@@ -1,6 +1,18 @@
 package crowdline.list;
 
-import crowdline.list.Piece.Parting;
+import crowdline.list.draft.Detail;
+import crowdline.list.draft.Draft;
+import crowdline.list.name.Names;
+import crowdline.list.piece.Condition;
+import crowdline.list.piece.GoingOn;
+import crowdline.list.piece.Heard;
+import crowdline.list.split.Asides;
+import crowdline.list.split.Piece;
+import crowdline.list.split.Piece.Parting;
+import crowdline.list.split.Sentence;
+import crowdline.list.word.Manner;
+import crowdline.list.word.Text;
+import crowdline.list.word.Word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

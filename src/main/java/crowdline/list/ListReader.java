@@ -1,5 +1,15 @@
 package crowdline.list;
 
+import crowdline.list.line.FigureList;
+import crowdline.list.name.Choices;
+import crowdline.list.name.Names;
+import crowdline.list.name.Spelling;
+import crowdline.list.piece.Heard;
+import crowdline.list.piece.PieceReader;
+import crowdline.list.split.Piece;
+import crowdline.list.split.Sentence;
+import crowdline.list.split.Splitter;
+import crowdline.list.word.Text;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.check.Finding;
 import crowdline.show.check.Severity;

@@ -1,5 +1,10 @@
 package crowdline.list;
 
+import crowdline.list.draft.Detail;
+import crowdline.list.draft.Draft;
+import crowdline.list.name.Names;
+import crowdline.list.piece.Heard;
+import crowdline.list.word.Word;
 import java.util.List;
 
 /** "Smoke on from the loop" behind a list that has a loop: it says when, and no second one is flown. */

@@ -1,5 +1,7 @@
 package crowdline.list;
 
+import crowdline.list.piece.Heard;
+import crowdline.list.split.Sentence;
 import java.util.List;
 
 /**

@@ -1,5 +1,12 @@
 package crowdline.list;
 
+import crowdline.list.name.Names;
+import crowdline.list.piece.Heard;
+import crowdline.list.piece.LeftOver;
+import crowdline.list.split.Sentence;
+import crowdline.list.word.Manner;
+import crowdline.list.word.Text;
+import crowdline.list.word.Word;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;

@@ -1,5 +1,11 @@
 package crowdline.list;
 
+import crowdline.list.piece.Condition;
+import crowdline.list.piece.Heard;
+import crowdline.list.split.Sentence;
+import crowdline.list.word.Manner;
+import crowdline.list.word.Text;
+import crowdline.list.word.Word;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;

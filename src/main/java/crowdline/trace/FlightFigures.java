@@ -1,8 +1,8 @@
 package crowdline.trace;
 
 import crowdline.flight.FigureTrial;
-import crowdline.list.FigureList;
-import crowdline.list.ListLine;
+import crowdline.list.line.FigureList;
+import crowdline.list.line.ListLine;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.telemetry.Reading;
 import crowdline.trace.Found.Guess;

@@ -1,11 +1,11 @@
 package crowdline.console;
 
 import crowdline.console.glossary.GlossaryView;
-import crowdline.console.live.DutiesView;
 import crowdline.console.live.LiveView;
 import crowdline.console.live.SampleLiveViews;
 import crowdline.console.live.SampleOnAir;
 import crowdline.console.live.SmallShow;
+import crowdline.console.live.day.DutiesView;
 import crowdline.console.pace.RemarksToTime;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;

@@ -2,6 +2,7 @@ package crowdline.list;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.list.line.ListLine;
 import crowdline.storage.show.CatalogueFile;
 import java.util.List;
 import java.util.stream.Collectors;

@@ -2,6 +2,9 @@ package crowdline.list;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.list.line.FigureList;
+import crowdline.list.line.ListLine;
+import crowdline.list.line.Place;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.show.check.Finding;

@@ -2,6 +2,7 @@ package crowdline.list;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.list.line.FigureList;
 import crowdline.storage.show.CatalogueFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -1,5 +1,7 @@
 package crowdline.list;
 
+import crowdline.list.line.FigureList;
+import crowdline.list.line.ListLine;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -19,11 +21,11 @@ import org.jspecify.annotations.Nullable;
  * @param text what is written
  * @param expected what comes of it, its parts in the order of {@link #said}
  */
-record Spelt(String text, String expected) {
+public record Spelt(String text, String expected) {
     private static final List<String> ORDER = List.of(
             "count", "place", "side", "flies", "height", "entry", "seconds", "smoke", "note", "unsure", "choices");
 
-    static Stream<Spelt> rows(String file) {
+    public static Stream<Spelt> rows(String file) {
         return written(file).stream().filter(row -> !row.startsWith("#")).map(Spelt::row);
     }
 
@@ -70,7 +72,7 @@ record Spelt(String text, String expected) {
     }
 
     /** A list in the words of the table. */
-    static String said(FigureList list) {
+    public static String said(FigureList list) {
         String lines = list.lines().stream().map(Spelt::said).collect(Collectors.joining(" ; "));
         String notes =
                 list.notes().stream().map(n -> ", list note \"" + n + "\"").collect(Collectors.joining());
@@ -78,7 +80,7 @@ record Spelt(String text, String expected) {
     }
 
     /** A line in the words of the table. */
-    static String said(ListLine line) {
+    public static String said(ListLine line) {
         List<String> parts = new ArrayList<>();
         parts.add(line.figure() == null ? '"' + line.title() + '"' : line.figure());
         add(parts, "count", number(line.count()));

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.keys.Command;
 import crowdline.console.live.SmallShow;
-import crowdline.console.live.ToldPresenter;
+import crowdline.console.live.day.ToldPresenter;
 import crowdline.console.paint.Mark;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;

@@ -1,8 +1,8 @@
 package crowdline.app.window;
 
-import crowdline.console.live.LiveMoment;
 import crowdline.console.live.LivePresenter;
 import crowdline.console.live.LiveView;
+import crowdline.console.live.row.LiveMoment;
 import crowdline.flight.Workers;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;

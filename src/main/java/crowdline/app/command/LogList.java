@@ -2,7 +2,7 @@ package crowdline.app.command;
 
 import crowdline.flight.FigureTrial;
 import crowdline.flight.air.Air;
-import crowdline.list.FigureList;
+import crowdline.list.line.FigureList;
 import crowdline.loaded.LogReadings;
 import crowdline.show.Show;
 import crowdline.show.aircraft.Kind;

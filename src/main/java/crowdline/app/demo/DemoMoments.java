@@ -1,13 +1,13 @@
 package crowdline.app.demo;
 
-import crowdline.console.live.DutiesPresenter;
-import crowdline.console.live.DutiesView;
-import crowdline.console.live.LiveMoment;
 import crowdline.console.live.LivePresenter;
 import crowdline.console.live.LiveView;
-import crowdline.console.live.OrderPresenter;
 import crowdline.console.live.SecondPresenter;
 import crowdline.console.live.SecondView;
+import crowdline.console.live.day.DutiesPresenter;
+import crowdline.console.live.day.DutiesView;
+import crowdline.console.live.day.OrderPresenter;
+import crowdline.console.live.row.LiveMoment;
 import crowdline.console.pictures.Pictures;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.leg.Sample;

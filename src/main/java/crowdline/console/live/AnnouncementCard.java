@@ -4,6 +4,7 @@ import crowdline.console.incident.AnnouncementPanel;
 import crowdline.console.incident.AnnouncementView;
 import crowdline.console.incident.AnnouncementView.Blank;
 import crowdline.console.incident.ChoicePanel;
+import crowdline.console.live.strip.StripRow;
 import crowdline.console.theme.Appearance;
 import java.awt.event.KeyEvent;
 import java.util.ArrayDeque;

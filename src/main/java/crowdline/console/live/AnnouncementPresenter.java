@@ -4,6 +4,7 @@ import crowdline.console.incident.AnnouncementView;
 import crowdline.console.incident.AnnouncementView.Blank;
 import crowdline.console.incident.ChoicePanel;
 import crowdline.console.keys.Command;
+import crowdline.console.live.strip.StripPresenter;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;

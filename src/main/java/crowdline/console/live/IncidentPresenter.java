@@ -2,6 +2,7 @@ package crowdline.console.live;
 
 import crowdline.console.incident.IncidentView;
 import crowdline.console.incident.IncidentView.ContactView;
+import crowdline.console.live.strip.StripPresenter;
 import crowdline.console.paint.Seconds;
 import crowdline.show.Incident;
 import java.time.LocalTime;

@@ -1,5 +1,16 @@
 package crowdline.console.live;
 
+import crowdline.console.live.day.DutiesView;
+import crowdline.console.live.day.DutyRows;
+import crowdline.console.live.day.OrderRows;
+import crowdline.console.live.day.OrderView;
+import crowdline.console.live.day.ToldLine;
+import crowdline.console.live.find.FindPanel;
+import crowdline.console.live.next.NextRow;
+import crowdline.console.live.now.NowRow;
+import crowdline.console.live.row.ListRows;
+import crowdline.console.live.say.SayRow;
+import crowdline.console.live.strip.StripRow;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Appearance;
 import java.awt.Container;

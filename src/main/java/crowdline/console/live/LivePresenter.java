@@ -2,8 +2,15 @@ package crowdline.console.live;
 
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
-import crowdline.console.live.NextView.FactView;
-import crowdline.console.live.NextView.Later;
+import crowdline.console.live.day.OrderPresenter;
+import crowdline.console.live.next.NextView;
+import crowdline.console.live.next.NextView.FactView;
+import crowdline.console.live.next.NextView.Later;
+import crowdline.console.live.now.NowPresenter;
+import crowdline.console.live.row.LiveMoment;
+import crowdline.console.live.say.SayPresenter;
+import crowdline.console.live.say.Takeable;
+import crowdline.console.live.strip.StripPresenter;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;

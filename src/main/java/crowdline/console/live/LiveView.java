@@ -1,6 +1,10 @@
 package crowdline.console.live;
 
 import crowdline.console.incident.IncidentView;
+import crowdline.console.live.next.NextView;
+import crowdline.console.live.now.NowView;
+import crowdline.console.live.say.SayView;
+import crowdline.console.live.strip.StripView;
 import crowdline.console.paint.Mark;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

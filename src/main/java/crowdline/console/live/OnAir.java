@@ -2,6 +2,8 @@ package crowdline.console.live;
 
 import crowdline.console.incident.IncidentView;
 import crowdline.console.keys.Command;
+import crowdline.console.live.day.DutiesView;
+import crowdline.console.live.day.OrderView;
 import crowdline.loaded.Found;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

@@ -1,6 +1,7 @@
 package crowdline.console.live;
 
 import crowdline.console.keys.Command;
+import crowdline.console.live.strip.StripRow;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;

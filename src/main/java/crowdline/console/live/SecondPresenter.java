@@ -1,5 +1,7 @@
 package crowdline.console.live;
 
+import crowdline.console.live.next.NextView;
+import crowdline.console.live.row.LiveMoment;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;

@@ -17,7 +17,7 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.edit.act.AddAct;
 import crowdline.edit.act.Edit;
-import crowdline.list.FigureList;
+import crowdline.list.line.FigureList;
 import crowdline.show.Act;
 import java.awt.CardLayout;
 import java.awt.Component;

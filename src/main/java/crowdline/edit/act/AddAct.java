@@ -2,8 +2,8 @@ package crowdline.edit.act;
 
 import crowdline.arrange.ShowArranging;
 import crowdline.edit.Change;
-import crowdline.list.FigureList;
-import crowdline.list.ListLine;
+import crowdline.list.line.FigureList;
+import crowdline.list.line.ListLine;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.aircraft.Kind;

@@ -3,8 +3,8 @@ package crowdline.app.window;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
-import crowdline.console.live.NextView.FactView;
-import crowdline.console.live.SayView;
+import crowdline.console.live.next.NextView.FactView;
+import crowdline.console.live.say.SayView;
 import crowdline.live.state.Note;
 import crowdline.show.figure.Quiet;
 import crowdline.show.figure.Remark;

@@ -3,7 +3,7 @@ package crowdline.app.window;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
-import crowdline.console.live.DutiesView.Row;
+import crowdline.console.live.day.DutiesView.Row;
 import java.awt.GraphicsEnvironment;
 import java.nio.file.Path;
 import java.time.Instant;

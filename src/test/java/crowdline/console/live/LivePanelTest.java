@@ -2,6 +2,10 @@ package crowdline.console.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.live.day.OrderView;
+import crowdline.console.live.day.ToldLine;
+import crowdline.console.live.find.FindPanel;
+import crowdline.console.live.row.ListRows;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.TextBlock;

@@ -3,7 +3,10 @@ package crowdline.console.live;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import crowdline.console.live.SayView.What;
+import crowdline.console.live.next.NextView;
+import crowdline.console.live.row.LiveMoment;
+import crowdline.console.live.say.SayView;
+import crowdline.console.live.say.SayView.What;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;

@@ -1,10 +1,14 @@
 package crowdline.console.live;
 
-import crowdline.console.live.NextView.FactView;
-import crowdline.console.live.NextView.Later;
-import crowdline.console.live.NextView.Wording;
-import crowdline.console.live.SayView.Bars;
-import crowdline.console.live.SayView.What;
+import crowdline.console.live.next.NextView;
+import crowdline.console.live.next.NextView.FactView;
+import crowdline.console.live.next.NextView.Later;
+import crowdline.console.live.next.NextView.Wording;
+import crowdline.console.live.now.NowView;
+import crowdline.console.live.now.SeenView;
+import crowdline.console.live.say.SayView;
+import crowdline.console.live.say.SayView.Bars;
+import crowdline.console.live.say.SayView.What;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;

@@ -3,7 +3,9 @@ package crowdline.console.live;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.keys.Command;
-import crowdline.console.live.OrderView.Row;
+import crowdline.console.live.day.OrderPresenter;
+import crowdline.console.live.day.OrderView.Row;
+import crowdline.console.live.day.ToldPresenter;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;

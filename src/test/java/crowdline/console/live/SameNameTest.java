@@ -2,6 +2,7 @@ package crowdline.console.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.live.next.NextView;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.state.LiveState;
 import crowdline.patter.Plan;

@@ -2,6 +2,7 @@ package crowdline.console.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.live.row.LiveMoment;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.LiveEvent;

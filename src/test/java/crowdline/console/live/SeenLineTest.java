@@ -2,6 +2,9 @@ package crowdline.console.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.live.now.NowRow;
+import crowdline.console.live.now.NowView;
+import crowdline.console.live.now.SeenView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;

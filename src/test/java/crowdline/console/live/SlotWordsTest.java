@@ -2,6 +2,7 @@ package crowdline.console.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.live.now.NowView;
 import crowdline.console.paint.Form;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.SlotTime;

@@ -1,5 +1,6 @@
 package crowdline.console.live;
 
+import crowdline.console.live.row.LiveMoment;
 import crowdline.flight.moment.FigureMoments;
 import crowdline.flight.moment.Moment;
 import crowdline.live.event.FlightEvent;
@@ -45,7 +46,7 @@ import java.util.Map;
 
 /** A made-up show of one act with three figures of ten seconds, and moments of it reached by events. */
 public final class SmallShow {
-    static final Durations TEN_SECONDS = index -> 10;
+    public static final Durations TEN_SECONDS = index -> 10;
 
     private SmallShow() {}
 
@@ -134,7 +135,7 @@ public final class SmallShow {
                 200);
     }
 
-    static ShowLookup words() {
+    public static ShowLookup words() {
         return words(show());
     }
 
@@ -158,7 +159,7 @@ public final class SmallShow {
     }
 
     /** The same with a low pass that is called a loop, as the first figure is. */
-    static ShowLookup wordsWithTwoLoops() {
+    public static ShowLookup wordsWithTwoLoops() {
         Show show = show();
         Act act = show.acts().get(0);
         List<Figure> figures = act.figures().stream()
@@ -192,7 +193,7 @@ public final class SmallShow {
     }
 
     /** The same with something to see 4 s and 8 s into every figure. */
-    static ShowLookup wordsWithMoments() {
+    public static ShowLookup wordsWithMoments() {
         return new ShowLookup(
                 show(),
                 new Catalogue(List.of()),
@@ -216,7 +217,7 @@ public final class SmallShow {
         return words(show().withAct(act.withFigures(figures, act.remarks())));
     }
 
-    static ShowLookup words(Show show) {
+    public static ShowLookup words(Show show) {
         return new ShowLookup(
                 show, new Catalogue(List.of()), text -> new SpokenTime(4, 3.5, 4.5), (act, variant) -> ActSheet.NONE);
     }
@@ -232,7 +233,7 @@ public final class SmallShow {
                 ShowLookup.Seen.NOTHING);
     }
 
-    static LiveState after(LiveEvent... events) {
+    public static LiveState after(LiveEvent... events) {
         LiveState state = LiveState.initial();
         state = step(state, new ShowEvent.ShowOpened(0, "Marram Field Air Day", List.of("a1")));
         state = step(state, new FlightEvent.ActChosen(0, "a1", "full", List.of("f1", "f2", "f3"), 100.0));
@@ -249,12 +250,12 @@ public final class SmallShow {
         throw new IllegalStateException(event + " was refused: " + Live.next(state, event));
     }
 
-    static LiveMoment moment(double nowS, Plan plan, LiveState state) {
+    public static LiveMoment moment(double nowS, Plan plan, LiveState state) {
         return moment(nowS, plan, state, LocalDateTime.of(2026, 6, 6, 14, 31, 5));
     }
 
     /** With the clock on the wall, at the venue. */
-    static LiveMoment moment(double nowS, Plan plan, LiveState state, LocalDateTime clock) {
+    public static LiveMoment moment(double nowS, Plan plan, LiveState state, LocalDateTime clock) {
         return new LiveMoment(
                 state,
                 LiveNow.of(state, TEN_SECONDS, nowS, clock.toInstant(ZoneOffset.UTC)),

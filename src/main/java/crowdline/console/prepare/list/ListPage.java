@@ -11,7 +11,7 @@ import crowdline.console.prepare.page.Tools;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.edit.act.AddAct;
-import crowdline.list.FigureList;
+import crowdline.list.line.FigureList;
 import crowdline.show.Show;
 import java.util.HashMap;
 import java.util.Map;

@@ -8,7 +8,7 @@ import crowdline.edit.act.FirstDraft;
 import crowdline.edit.act.Variants;
 import crowdline.edit.day.Aircrafts;
 import crowdline.edit.day.Days;
-import crowdline.list.FigureList;
+import crowdline.list.line.FigureList;
 import crowdline.show.Show;
 import crowdline.show.aircraft.Kinds;
 import crowdline.show.catalogue.Catalogue;

@@ -1,0 +1,105 @@
+package crowdline.console.live.find;
+
+import crowdline.console.paint.Box;
+import crowdline.console.paint.Painted;
+import crowdline.console.paint.Pen;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import java.awt.Color;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Paints what was found: the rows with their digits, and beside them what is said of the one that is open. */
+final class FoundRows extends Painted<FindView> {
+    private static final double ROWS_SHARE = 0.4;
+    /** The rows are no higher than this many of the words of a figure's look, so that few do not stand apart; tuned. */
+    private static final double MOST_HEIGHT = 1.6;
+
+    FoundRows(Appearance appearance) {
+        super("Found", appearance);
+    }
+
+    @Override
+    protected Color ground(Appearance worn) {
+        return worn.palette().sunk();
+    }
+
+    @Override
+    protected String spoken(FindView v) {
+        FindView.Page open = v.open();
+        return v.rows().stream()
+                        .map(row -> row.digit() + ": " + row.name() + ", " + row.kind() + ".")
+                        .collect(Collectors.joining(" "))
+                + (open == null ? "" : " " + open.name() + ". " + say(open) + " " + open.text())
+                + " " + v.hint();
+    }
+
+    private static String say(FindView.Page page) {
+        return page.sayIt().isEmpty() ? "" : "Say: " + page.sayIt();
+    }
+
+    @Override
+    protected void paint(Pen pen, FindView v, Box box) {
+        Box inner = box.inset(pen.px(18), pen.px(4));
+        double hintPx = Math.min(pen.sizePx(TextRole.BODY) * 1.4, inner.h() * 0.16);
+        Box foot = inner.bottom(hintPx);
+        pen.midway(
+                pen.line(v.hint(), TextRole.BODY, false, foot),
+                foot,
+                pen.palette().text());
+        Box rest = inner.aboveBottom(hintPx + pen.px(4));
+        double each = Math.min(rest.h() / FindView.MOST, pen.sizePx(TextRole.VALUE) * MOST_HEIGHT);
+        for (int i = 0; i < v.rows().size(); i++) {
+            row(
+                    pen,
+                    v.rows().get(i),
+                    rest.left(rest.w() * ROWS_SHARE).belowTop(i * each).top(each));
+        }
+        FindView.Page open = v.open();
+        if (open != null) {
+            page(pen, open, rest.rightOf(rest.w() * ROWS_SHARE + pen.px(20)));
+        }
+    }
+
+    private static void row(Pen pen, FindView.Row row, Box box) {
+        Color text = row.isOpen() ? pen.palette().onChosen() : pen.palette().text();
+        if (row.isOpen()) {
+            pen.fill(box, pen.palette().chosen());
+        }
+        Box inner = box.inset(pen.px(8), 0);
+        Box digit = inner.left(inner.w() * 0.07);
+        pen.midway(pen.line(String.valueOf(row.digit()), TextRole.VALUE, true, digit), digit, text);
+        Box kind = inner.right(inner.w() * 0.2);
+        pen.atRight(
+                pen.line(row.kind(), TextRole.BODY, false, kind),
+                kind,
+                row.isOpen() ? text : pen.palette().soft());
+        Box name = inner.rightOf(digit.w()).left(inner.w() * 0.71);
+        pen.midway(pen.line(row.name(), TextRole.VALUE, true, name), name, text);
+    }
+
+    private static void page(Pen pen, FindView.Page page, Box box) {
+        pen.fill(box, pen.palette().stage());
+        Box inner = box.inset(pen.px(14), pen.px(6));
+        double namePx = Math.min(pen.sizePx(TextRole.NEXT) * 1.2, inner.h() * 0.3);
+        Box name = inner.top(namePx);
+        String say = say(page);
+        Box whole = say.isEmpty() ? name : name.left(name.w() * 0.55);
+        pen.midway(
+                pen.line(page.name(), TextRole.NEXT, true, whole),
+                whole,
+                pen.palette().text());
+        if (!say.isEmpty()) {
+            Box right = name.right(name.w() * 0.43);
+            pen.midway(
+                    pen.lines(say, TextRole.VALUE, true, right, 2),
+                    right,
+                    pen.palette().accent());
+        }
+        Box text = inner.belowTop(namePx + pen.px(4));
+        pen.atTop(
+                pen.block(List.of(page.text()), pen.plain(), pen.sizePx(TextRole.VALUE), pen.leastPx(), text, 30),
+                text,
+                pen.palette().text());
+    }
+}

@@ -1,0 +1,241 @@
+package crowdline.console.live.say;
+
+import crowdline.console.live.row.LiveMoment;
+import crowdline.console.live.say.SayView.Bars;
+import crowdline.console.live.say.SayView.What;
+import crowdline.console.paint.FitMark;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
+import crowdline.console.paint.Seconds;
+import crowdline.console.theme.Tone;
+import crowdline.live.event.TalkEvent;
+import crowdline.live.now.FigureNow;
+import crowdline.live.now.LiveNow;
+import crowdline.live.state.Talk;
+import crowdline.live.state.TalkEnd;
+import crowdline.loaded.ShowLookup;
+import crowdline.patter.Fit;
+import crowdline.patter.PatterRules;
+import crowdline.patter.Placed;
+import crowdline.patter.Plan;
+import crowdline.patter.Room;
+import crowdline.patter.Speaking;
+import crowdline.show.Act;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.Quiet;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkForm;
+import crowdline.show.figure.RemarkKind;
+import crowdline.speech.pace.SpokenTime;
+import crowdline.speech.plain.Breaths;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Says what to say now, from what is being spoken, the quiets and the plan, in this order. */
+public final class SayPresenter {
+    /** The longest line a breath may fill, in letters; it fits the row at its designed size. */
+    private static final int BREATH_CHARS = 54;
+    /** Within this it is time to speak; before it the words wait, seconds. */
+    private static final double NOW_S = TalkEnd.AHEAD_S;
+    /** The part gone is told in steps of this, so that it is painted again only when one could see it. */
+    private static final double STEP_S = 0.1;
+
+    /** A remark that begins a little late is not too long for that: the breath before the next one gives way, seconds. */
+    private static final double BREATH_S = 0.5;
+
+    private SayPresenter() {}
+
+    /** What is said, and the remark behind it. */
+    public record Saying(SayView view, @Nullable String remarkId, boolean shortForm, boolean waits) {
+        static Saying nothing(SayView view) {
+            return new Saying(view, null, false, false);
+        }
+    }
+
+    /** A remark in its time. */
+    private record Turn(Remark remark, boolean shortForm, double startS, double endS, boolean tight, boolean begun) {}
+
+    public static Saying of(LiveMoment moment, ShowLookup words) {
+        double nowS = moment.now().nowS();
+        Optional<String> left =
+                TalkEnd.due(moment.state(), moment.plan(), words::time, nowS).map(TalkEvent.RemarkLeft::remarkId);
+        Speaking speaking = left.isPresent() ? null : moment.state().talk().speaking();
+        Turn turn = turn(moment, words, speaking, left.orElse(null));
+        Act act = words.act(moment.state().actId()).orElse(null);
+        QuietNow quiet = QuietNow.of(moment.now(), act, words);
+        if (speaking == null && quiet != null && (turn == null || turn.startS() > nowS - NOW_S)) {
+            return Saying.nothing(listen(quiet, nowS));
+        }
+        if (turn == null) {
+            return Saying.nothing(nothing(
+                    moment,
+                    words,
+                    act,
+                    !Takeable.of(moment, words, act, RemarkKind.FILLER, null).isEmpty()));
+        }
+        boolean waits = turn.startS() - nowS > NOW_S
+                && !SayWhen.of(moment, words, turn.remark()).mayBeSaid(turn.remark());
+        return new Saying(words(moment, words, turn, nowS, waits), turn.remark().id(), turn.shortForm(), waits);
+    }
+
+    /** @param leftId what has just left the screen, or null */
+    private static @Nullable Turn turn(
+            LiveMoment moment, ShowLookup words, @Nullable Speaking speaking, @Nullable String leftId) {
+        double nowS = moment.now().nowS();
+        if (speaking != null) {
+            Remark remark = words.remark(speaking.remarkId()).orElse(null);
+            if (remark != null) {
+                boolean shortForm = speaking.form() == RemarkForm.SHORT;
+                double endS =
+                        speaking.startedAtS() + words.time(remark, shortForm).seconds();
+                return new Turn(remark, shortForm, speaking.startedAtS(), endS, false, true);
+            }
+        }
+        Turn over = null;
+        Talk here = moment.state().talkHere();
+        for (Placed placed : moment.plan().placed()) {
+            Remark remark = words.remark(placed.remarkId()).orElse(null);
+            boolean done = here.settled(placed) || placed.remarkId().equals(leftId);
+            if (remark == null || done || placed.endS() + TalkEnd.LINGER_S <= nowS) {
+                continue;
+            }
+            boolean shortForm = placed.form() == RemarkForm.SHORT;
+            Turn turn = new Turn(remark, shortForm, placed.startS(), placed.endS(), placed.tight(), false);
+            if (placed.endS() <= nowS) {
+                over = turn;
+            } else {
+                return over != null && placed.startS() > nowS ? over : turn;
+            }
+        }
+        if (over != null) {
+            return over;
+        }
+        return null;
+    }
+
+    private static SayView words(LiveMoment moment, ShowLookup words, Turn turn, double nowS, boolean waits) {
+        SpokenTime time = words.time(turn.remark(), turn.shortForm());
+        double goneS = steps(Math.max(0, nowS - turn.startS()));
+        double takesS = Math.max(0.1, time.seconds());
+        Double endS = windowEndS(moment, words, turn);
+        double thereIsS = endS == null ? Math.max(takesS, goneS) : Math.max(0, endS - turn.startS());
+        double waitS = turn.startS() - nowS;
+        String caption = waitS > NOW_S
+                ? SayWhen.of(moment, words, turn.remark()).words(turn.remark(), waitS)
+                : turn.begun() ? "Saying" : "Say now";
+        String kind = words.sort(turn.remark())
+                + (turn.shortForm() ? ", short form" : "")
+                + (turn.remark().draft() ? ", draft" : "");
+        return new SayView(
+                waits ? What.WAITING : What.WORDS,
+                caption,
+                kind,
+                Breaths.lines(turn.remark().words(turn.shortForm()), BREATH_CHARS),
+                Math.min(1, goneS / takesS),
+                endS == null
+                        ? new Mark(Form.DISC, Tone.GOOD, "No hurry")
+                        : verdict(time, thereIsS, room(thereIsS, endsWithFigure(moment.now(), endS)), turn.tight()),
+                new Bars(
+                        thereIsS,
+                        takesS,
+                        time.highS(),
+                        goneS,
+                        endS == null ? "no limit" : Seconds.left(thereIsS - goneS) + " left",
+                        goneS >= takesS ? "S when said" : Seconds.left(takesS - goneS) + " to say"));
+    }
+
+    private static Mark verdict(SpokenTime takes, double thereIsS, Room room, boolean tight) {
+        Fit alone = Fit.of(takes, room);
+        Fit fit = tight ? alone.atBest(Fit.JUST_FITS) : alone;
+        double spareS = thereIsS - takes.seconds();
+        return FitMark.of(
+                fit,
+                switch (fit) {
+                    case FITS -> ", " + Seconds.left(Math.floor(spareS)) + " to spare";
+                    case JUST_FITS, ON_A_GOOD_DAY -> "";
+                    case RUNS_OVER, TOO_LONG -> " by " + Seconds.left(Math.ceil(-spareS));
+                });
+    }
+
+    /** Live the rest of the figure is being counted down, so no shorter and no longer one is reckoned with. */
+    private static Room room(double thereIsS, boolean endsWithFigure) {
+        return endsWithFigure
+                ? new Room(thereIsS, thereIsS, thereIsS, PatterRules.DEFAULT.runPastS())
+                : Room.fixed(thereIsS + BREATH_S);
+    }
+
+    private static boolean endsWithFigure(LiveNow now, double endS) {
+        FigureNow figure = now.figure();
+        return figure != null && endS >= now.nowS() + figure.leftS() - STEP_S;
+    }
+
+    /**
+     * The first moment at which something else wants the air: the next remark, a quiet, the end of its figure; null if
+     * nothing is known to.
+     */
+    private static @Nullable Double windowEndS(LiveMoment moment, ShowLookup words, Turn turn) {
+        double endS = Double.POSITIVE_INFINITY;
+        for (Placed placed : moment.plan().placed()) {
+            if (!placed.remarkId().equals(turn.remark().id()) && placed.startS() > turn.startS()) {
+                endS = Math.min(endS, placed.startS());
+            }
+        }
+        LiveNow now = moment.now();
+        FigureNow figure = now.figure();
+        Act act = words.act(moment.state().actId()).orElse(null);
+        if (figure != null) {
+            double figureEndS = now.nowS() + figure.leftS();
+            Optional<Figure> own = words.figure(act, figure.figureId());
+            if (own.isPresent()) {
+                boolean ownRemark = own.get().remarks().contains(turn.remark());
+                // A figure over its time ends nobody knows when.
+                boolean ends = ownRemark && figureEndS > turn.startS() && figure.overS() <= 0;
+                endS = ends ? Math.min(endS, figureEndS) : endS;
+                double figureStartS = now.nowS() - figure.timeInS();
+                for (Quiet quiet : own.get().quiets()) {
+                    double quietS = figureStartS + quiet.fromS();
+                    endS = quietS > turn.startS() ? Math.min(endS, quietS) : endS;
+                }
+            }
+            if (endS == Double.POSITIVE_INFINITY && figureEndS > turn.startS() && figure.overS() <= 0) {
+                endS = figureEndS;
+            }
+        }
+        return endS == Double.POSITIVE_INFINITY ? null : endS;
+    }
+
+    private static SayView listen(QuietNow quiet, double nowS) {
+        double goneS = steps(nowS - quiet.fromS());
+        return new SayView(
+                What.LISTEN,
+                "Quiet",
+                quiet.why(),
+                List.of("Let them listen"),
+                0,
+                null,
+                new Bars(quiet.toS() - quiet.fromS(), 0, 0, goneS, Seconds.left(quiet.toS() - nowS) + " of quiet", ""));
+    }
+
+    /** @param filler true if there is one to take: a key that gives nothing is not offered */
+    private static SayView nothing(LiveMoment moment, ShowLookup words, @Nullable Act act, boolean filler) {
+        if (moment.plan().equals(Plan.NOT_YET)) {
+            List<String> wait = List.of("What to say is still being worked out.");
+            return new SayView(What.NOTHING, "Say now", "", wait, 0, null, null);
+        }
+        String text = moment.now().upcoming().isEmpty()
+                ? "Nothing is waiting to be said."
+                : "Nothing planned until "
+                        + words.name(
+                                act,
+                                moment.state().variant(),
+                                moment.now().upcoming().get(0).figureId())
+                        + ".";
+        String offer = filler ? " Press F for a filler." : "";
+        return new SayView(What.NOTHING, "Say now", "", List.of(text + offer), 0, null, null);
+    }
+
+    private static double steps(double seconds) {
+        return Math.max(0, Math.round(seconds / STEP_S) * STEP_S);
+    }
+}

@@ -1,0 +1,48 @@
+package crowdline.console.live.strip;
+
+import crowdline.console.live.row.LiveRow;
+import crowdline.console.paint.Box;
+import crowdline.console.paint.LabelledCells;
+import crowdline.console.paint.Mark;
+import crowdline.console.paint.Pen;
+import crowdline.console.theme.Appearance;
+
+/** Paints the strip: small, calm, always there, each value in a place of its own. */
+public final class StripRow extends LiveRow<StripView> {
+    /** Shares of the width: act, time, drift, source, sureness, reading, hour; tuned to the longest words of each. */
+    private static final double[] SHARES = {0.235, 0.14, 0.13, 0.115, 0.15, 0.14, 0.09};
+
+    public StripRow(Appearance appearance) {
+        super("Strip", appearance);
+    }
+
+    @Override
+    protected String spoken(StripView v) {
+        Mark practice = v.practice();
+        return String.join(
+                ", ",
+                practice == null ? v.act() : practice.word() + ", " + v.act(),
+                v.timeInAct(),
+                v.drift().word(),
+                v.source().word(),
+                v.sureness().word(),
+                v.reading().word(),
+                v.hour());
+    }
+
+    @Override
+    protected void paint(Pen pen, StripView v, Box box) {
+        Mark practice = v.practice();
+        LabelledCells cells = new LabelledCells(pen, within(box), SHARES)
+                .name(v.act())
+                .words("Time in the act", v.timeInAct())
+                .mark("Against the plan", v.drift())
+                .mark("Following", v.source())
+                .mark("Position", v.sureness());
+        // Nothing is read of an aircraft that is only painted.
+        LabelledCells all = practice == null
+                ? cells.mark("Last reading", v.reading()).words("Time now", v.hour())
+                : cells.mark("This flight", practice).words("Its clock", v.hour());
+        all.paint();
+    }
+}

@@ -1,8 +1,0 @@
-package crowdline.list;
-
-/** Where along the display line a figure is flown, as the commentator sees it. */
-public enum Place {
-    LEFT_END,
-    CENTRE,
-    RIGHT_END
-}

@@ -1,0 +1,58 @@
+package crowdline.list.draft;
+
+import crowdline.list.name.Names;
+import crowdline.list.word.Word;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.stream.Collectors;
+
+/** What a figure becomes where several fly it together: "loop in box four", "diamond nine flypast". */
+public final class Formations {
+    private static final Map<String, String> TOGETHER = Map.of(
+            "loop", "formation loop",
+            "barrel roll", "formation roll",
+            "aileron roll", "formation roll",
+            "low pass", "formation pass");
+
+    private static final Saying SHAPE = Saying.of(
+            "vic|echelon|arrow|delta|line|ship|diamond|box|finger|card|swan|together|cathedral|chevron|trident|formation|pair",
+            "(?:in |as )*(?:a |the )?(?:big |large |tight |wide |close |loose )?(?:"
+                    + "(?:\\d+ ship |\\d+ aircraft )?(?:vic|echelon(?: left| right)?|arrowhead|delta|line abreast|line astern)"
+                    + "|\\d+ ship(?: formation)?"
+                    + "|(?:diamond|box|finger|card|arrow|swan) (?:\\d+|formation)"
+                    + "|(?<=(?:in|as) (?:a |the )?(?:big |large |tight |wide )?)(?:diamond|arrow|swan|card|finger|cathedral|chevron|trident|formation|pair)"
+                    + "|(?:diamond|arrow|swan|card|finger|cathedral|chevron|trident)(?= ¤)"
+                    + "|(?<=¤ )together"
+                    + "|(?<=(?:in|as) )box"
+                    + ")(?: \\d+)?(?: formation)?",
+            Formations::fly);
+
+    private Formations() {}
+
+    /** Makes a figure that several fly of one that names the shape they fly it in; the shape is noted. */
+    static Saying saying() {
+        return SHAPE;
+    }
+
+    /** Whether these words are nothing but the shape that a figure is flown in, which it then is. */
+    public static boolean isShape(Draft figure, List<Word> words) {
+        Matcher found =
+                SHAPE.pattern().matcher(words.stream().map(Word::plain).collect(Collectors.joining(" ", " ", " ")));
+        return found.find() && found.start() == 1 && found.end() >= found.regionEnd() - 1 && fly(figure, found);
+    }
+
+    private static boolean fly(Draft figure, Matcher shape) {
+        Names.Sense alone = figure.sense();
+        String together = alone == null ? null : TOGETHER.get(alone.figure());
+        boolean isOutline = figure.isFigure()
+                && shape.group().equals("diamond")
+                && "loop".equals(alone == null ? null : alone.figure());
+        if (together == null || isOutline) {
+            return false;
+        }
+        figure.mean(new Names.Sense(together, together, false, List.of()));
+        figure.note(shape.group());
+        return true;
+    }
+}

@@ -1,0 +1,78 @@
+package crowdline.list.draft;
+
+import crowdline.list.line.ListLine;
+import crowdline.list.line.Sided;
+import crowdline.list.name.Names;
+import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
+import java.util.regex.Matcher;
+
+/** What a number in a piece says: how fast, how high, how long. */
+public final class Measured {
+    /** A number without a unit from here on is a speed in knots; one below may count anything. */
+    public static final double LEAST_BARE_KT = 50;
+    /** A number without a unit from here on is a height in feet: nothing in a list is as fast. */
+    public static final double LEAST_BARE_FT = 500;
+
+    private Measured() {}
+
+    /** "At 200" says of a pass how high it is, or how fast. */
+    static boolean isPass(Draft draft) {
+        Names.Sense sense = draft.sense();
+        return sense == null
+                || (sense.figure().endsWith("pass") && !sense.figure().startsWith("knife"));
+    }
+
+    static boolean isAngle(Draft draft, double number) {
+        Names.Sense sense = draft.sense();
+        return sense != null && Sided.isAngle(sense.figure(), number);
+    }
+
+    static Saying.Meaning bareSpeed() {
+        return (draft, found) -> {
+            double kt = group(found, 1);
+            return kt >= LEAST_BARE_KT && kt < LEAST_BARE_FT && number(draft, Detail.ENTRY_KT, kt);
+        };
+    }
+
+    /** "Take-off 1400". */
+    private static boolean isTimeOfDay(Draft draft) {
+        Names.Sense sense = draft.sense();
+        return sense != null && Set.of("take-off", "landing").contains(sense.figure());
+    }
+
+    static Saying.Meaning bareHeight() {
+        return (draft, found) -> !isTimeOfDay(draft)
+                && group(found, 1) >= LEAST_BARE_FT
+                && number(draft, Detail.HEIGHT_FT, group(found, 1));
+    }
+
+    /** Of "40 to 50" the middle. */
+    static Saying.Meaning measured(Detail detail, DoubleUnaryOperator unit) {
+        return (draft, found) -> number(draft, detail, unit.applyAsDouble(middle(found)));
+    }
+
+    static double middle(Matcher found) {
+        double last = group(found, 2);
+        return found.group(1) == null || group(found, 1) >= last ? last : (group(found, 1) + last) / 2;
+    }
+
+    static double group(Matcher found, int group) {
+        return Double.parseDouble(found.group(group));
+    }
+
+    static boolean number(Draft draft, Detail detail, double value) {
+        double most = switch (detail) {
+            case ENTRY_KT -> ListLine.MOST_KT;
+            case HEIGHT_FT -> ListLine.MOST_FT;
+            case SECONDS -> ListLine.MOST_SECONDS;
+            default -> ListLine.MOST_COUNT;
+        };
+        double least = detail == Detail.HEIGHT_FT ? 0 : detail == Detail.ENTRY_KT ? 1 : ListLine.LEAST;
+        if (value < least || value > most) {
+            return false;
+        }
+        draft.say(detail, value);
+        return true;
+    }
+}

@@ -1,0 +1,7 @@
+/**
+ * Names of figures, however they are spelt.
+ */
+@NullMarked
+package crowdline.list.name;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,143 @@
+package crowdline.list.piece;
+
+import crowdline.list.draft.Measured;
+import crowdline.list.word.Manner;
+import crowdline.list.word.Text;
+import crowdline.list.word.Word;
+import java.util.List;
+import java.util.Set;
+
+/** Tells from the words between two figures' names whether they are one line, and if not, where the second begins. */
+final class Between {
+    /** What makes of the figures after it an addition to the one before. */
+    private static final Set<String> ADDING = Set.of(
+            "with",
+            "during",
+            "while",
+            "whilst",
+            "including",
+            "incl",
+            "having",
+            "featuring",
+            "or",
+            "instead",
+            "without",
+            "no",
+            "not");
+
+    /** Stands between two names of one figure. */
+    static final Set<String> NAMING_AGAIN = Set.of("/", "aka", "the", "through");
+
+    /** Where on a figure an addition is flown. */
+    private static final Set<String> ON_A_FIGURE =
+            Set.of("line", "downline", "upline", "way", "top", "bottom", "midway", "halfway");
+
+    private static final Set<String> ENDING = Set.of("exit", "finish", "entry", "start", "out");
+
+    private Between() {}
+
+    /** In "loop, inverted exit" a word of a name only says how the figure before it ends. */
+    static int beforeHowItEnds(List<Word> words, int from) {
+        for (int i = from + 1; i + 1 < words.size(); i++) {
+            if (words.get(i).plain().equals("inverted")
+                    && ENDING.contains(words.get(i + 1).plain())) {
+                return i;
+            }
+        }
+        return words.size();
+    }
+
+    /** "Immelmann (roll off the top)": what a bracket after a figure names belongs to it. */
+    static boolean isInBrackets(Text text, Word main, Word other) {
+        int depth = 0;
+        for (int i = main.start(); i < other.start(); i++) {
+            char c = text.folded().charAt(i);
+            depth += c == '(' || c == '[' ? 1 : c == ')' || c == ']' ? -1 : 0;
+        }
+        return depth > 0;
+    }
+
+    /** Whether a figure is only an addition to those before it. */
+    static boolean isAddition(List<Word> words, int first, List<Found> own, Found next) {
+        int after = own.get(own.size() - 1).to();
+        for (int i = after; i < next.from(); i++) {
+            boolean isFrom = words.get(i).plain().equals("from")
+                    && words.subList(i + 1, next.from()).stream().allMatch(LeftOver::isJoining);
+            if (isFrom || ADDING.contains(words.get(i).plain())) {
+                return true;
+            }
+        }
+        boolean isOnASlope = next.sense().figure().startsWith("45 degree")
+                && next.from() > after
+                && words.get(after).plain().equals("on");
+        if (isOnASlope) {
+            return true;
+        }
+        boolean isAnotherName = !plain(words, own.get(own.size() - 1)).equals(plain(words, next));
+        boolean isNamedTwice = next.from() > after
+                && own.get(0).sense().figure().equals(next.sense().figure())
+                && words.subList(after, next.from()).stream()
+                        .allMatch(word -> NAMING_AGAIN.contains(word.plain())
+                                && (isAnotherName || word.plain().equals("the")));
+        if (isNamedTwice) {
+            return true;
+        }
+        boolean isPurpose = next.from() > after
+                && next.sense().figure().equals("reposition")
+                && Set.of("to", "for").contains(words.get(next.from() - 1).plain());
+        if (isPurpose) {
+            return true;
+        }
+        for (int i = next.to(); i < Math.min(words.size(), next.to() + 5); i++) {
+            String plain = words.get(i).plain();
+            boolean isOnTopOfIt = plain.equals("top")
+                    && i + 2 < words.size()
+                    && words.get(i + 1).plain().equals("of")
+                    && Set.of("it", "that").contains(words.get(i + 2).plain());
+            if (ON_A_FIGURE.contains(plain) && !isOnTopOfIt) {
+                return true;
+            }
+            if (plain.equals("and")) {
+                return false;
+            }
+        }
+        return first > after;
+    }
+
+    /** Where the next figure's own words begin: after an "and", else with the number or the side before its name. */
+    static int cut(List<Word> words, int after, int name) {
+        for (int i = name - 1; i >= after; i--) {
+            if (words.get(i).plain().equals("and") || words.get(i).plain().equals("plus")) {
+                return i;
+            }
+        }
+        int cut = name;
+        while (cut > after
+                && (isCount(words.get(cut - 1))
+                        || words.get(cut - 1).plain().equals("x")
+                        || words.get(cut - 1).plain().equals("a")
+                        || Manner.DESCRIBING.has(words.get(cut - 1)))) {
+            cut--;
+        }
+        return cut;
+    }
+
+    private static boolean isCount(Word word) {
+        Double number = word.number();
+        return number != null && number < Measured.LEAST_BARE_KT;
+    }
+
+    /** Where what is said of an addition begins. */
+    static int additionsFrom(List<Word> words, int after, int next) {
+        for (int i = after; i < next; i++) {
+            if (ADDING.contains(words.get(i).plain()) || words.get(i).plain().equals("from")) {
+                return i;
+            }
+        }
+        return next;
+    }
+
+    private static List<String> plain(List<Word> words, Found found) {
+        return words.subList(found.from(), found.to()).stream().map(Word::plain).toList();
+    }
+}

@@ -1,0 +1,36 @@
+package crowdline.list.piece;
+
+import crowdline.list.word.Word;
+import java.util.List;
+import java.util.Set;
+
+/** What a figure depends on: "a vertical roll if she is feeling strong", "spin, if the cloud is above 3,000 ft". */
+public final class Condition {
+    private static final Set<String> IF =
+            Set.of("if", "unless", "provided", "providing", "depend", "depends", "depending", "subject");
+
+    private Condition() {}
+
+    /** At which word it begins, from this one on; how many words there are if none does. */
+    public static int in(List<Word> words, int from) {
+        int at = from;
+        while (at < words.size() && !IF.contains(words.get(at).plain())) {
+            at++;
+        }
+        boolean isOnly =
+                at < words.size() && at > from && words.get(at - 1).plain().equals("only");
+        return isOnly ? at - 1 : at;
+    }
+
+    /** Whether it is all that these words say. */
+    public static boolean isAll(List<Word> words) {
+        return !words.isEmpty() && in(words, 0) == 0;
+    }
+
+    /** Makes what is said in it no saying of the figure: the height of a cloud is not the figure's. */
+    static void hide(List<Word> words, int from, List<String> plain) {
+        for (int i = in(words, from); i < plain.size(); i++) {
+            plain.set(i, "?");
+        }
+    }
+}

@@ -1,0 +1,362 @@
+package crowdline.list.piece;
+
+import crowdline.list.draft.Detail;
+import crowdline.list.draft.Draft;
+import crowdline.list.draft.Formations;
+import crowdline.list.draft.Measured;
+import crowdline.list.line.ListLine;
+import crowdline.list.line.Sided;
+import crowdline.list.name.Joined;
+import crowdline.list.name.Names;
+import crowdline.list.split.Piece.Parting;
+import crowdline.list.word.Manner;
+import crowdline.list.word.Text;
+import crowdline.list.word.Word;
+import crowdline.list.word.Words;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Tells whether a piece goes on with the figure before it, and lets that figure take it in. */
+public final class GoingOn {
+    /** More turns or rolls need a word beside their number. */
+    private static final double MOST_BARE_COUNT = 12;
+    /** As many of a figure that does not turn, where a bare number might as well be seconds. */
+    private static final double MOST_SURE_COUNT = 4;
+    /** No figure is flown as often. */
+    private static final double LEAST_ANGLE = 90;
+
+    /** Figures with straight lines, on which rolls may be flown. */
+    private static final Set<String> WITH_LINES = Set.of(
+            "humpty bump",
+            "humpty bump with push top",
+            "stall turn",
+            "tail slide",
+            "half Cuban",
+            "reverse half Cuban",
+            "Cuban eight");
+
+    /** On which part of it a roll is flown. */
+    private static final Set<String> LINES = Set.of("line", "downline", "upline", "way", "up", "down", "out");
+
+    private static final Set<String> LEVEL = Set.of("straight", "and", "level", "wing", "flight");
+
+    /** What leads back the way the aircraft came. */
+    private static final Set<String> TURNING_BACK = Set.of(
+            "wing-over",
+            "stall turn",
+            "half Cuban",
+            "reverse half Cuban",
+            "half loop with roll out on top",
+            "chandelle");
+
+    private static final Set<String> BY_MEANS_OF = Set.of("with", "by", "via", "through", "using");
+
+    private static final Set<String> UNDER_CANOPY = Set.of("jump", "freefall", "canopy descent");
+
+    /** What a comma stands for. */
+    private static final Word AND = new Word("and", 0, 0, null);
+
+    private final Names names;
+    private final Text text;
+
+    public GoingOn(Names names, Text text) {
+        this.names = names;
+        this.text = text;
+    }
+
+    /** "tail slide, wheels up" is one name. */
+    public boolean isRestOf(Draft previous, Heard heard) {
+        Names.Sense before = previous.sense();
+        if (before == null) {
+            return isRestOfAName(previous, heard);
+        }
+        if (heard.words().isEmpty()
+                || heard.drafts().size() > 1
+                || (heard.piece().parting() == Parting.LINE && !isNumber(heard.words()))) {
+            return false;
+        }
+        if (isAngleOf(before, heard)) {
+            previous.take(heard.drafts().get(0));
+            return takenIn(previous, heard);
+        }
+        if (!heard.isFigure() && Formations.isShape(previous, heard.words())) {
+            return takenIn(previous, heard);
+        }
+        if (isFlownWithin(before, heard)) {
+            previous.note(text.piece(heard.piece().from(), heard.piece().to()));
+            previous.doubt();
+            return takenIn(previous, heard);
+        }
+        if (isExplained(previous, before, heard)) {
+            return takenIn(previous, heard);
+        }
+        if (isLevel(before, heard) || isWhatFor(before, heard)) {
+            previous.note(text.piece(heard.piece().from(), heard.piece().to()));
+            return takenIn(previous, heard);
+        }
+        if (isNumberOf(previous, before, heard.words())) {
+            return takenIn(previous, heard);
+        }
+        List<Word> both = joined(previous.name(), heard.words());
+        Names.Sense sense = whole(previous.name(), heard.words());
+        List<Word> named = nameIn(heard);
+        boolean isNameOnly = sense == null && !named.isEmpty();
+        if (isNameOnly) {
+            both = joined(previous.name(), named);
+            sense = whole(previous.name(), named);
+        }
+        if (sense == null
+                || (heard.isFigure()
+                        && before.choices().isEmpty()
+                        && !heard.isWeak()
+                        && !isGuess(heard)
+                        && !isNamedAgain(before, heard, sense)
+                        && !sense.figure().startsWith(before.figure() + " ")
+                        && !isHeadOf(previous, heard, sense))) {
+            return false;
+        }
+        previous.mean(sense, both);
+        if (isNameOnly) {
+            Draft draft = heard.drafts().get(0);
+            if (!heard.isFigure()) {
+                draft.forgetNotes();
+            }
+            previous.take(draft);
+        }
+        return takenIn(previous, heard);
+    }
+
+    /** What two stretches are called together; a comma between them may stand for "and". */
+    private Names.@Nullable Sense whole(List<Word> first, List<Word> second) {
+        Names.Sense sense = names.all(joined(first, second));
+        if (sense == null) {
+            sense = names.all(joined(joined(first, List.of(AND)), second));
+        }
+        List<Word> naming = second.stream()
+                .filter(word -> !Manner.DESCRIBING.has(word) && !Manner.LABEL.has(word))
+                .toList();
+        return sense != null || naming.isEmpty() ? sense : names.all(joined(first, naming));
+    }
+
+    private static List<Word> joined(List<Word> first, List<Word> second) {
+        return Stream.concat(first.stream(), second.stream()).toList();
+    }
+
+    /** The words of a piece that name a figure, or may name one; none if they are all its words, or if it is only weak. */
+    private static List<Word> nameIn(Heard heard) {
+        Draft draft = heard.drafts().get(0);
+        if (heard.isFigure()) {
+            return heard.isWeak() ? List.of() : draft.name();
+        }
+        return draft.notes().size() == 1 ? Words.of(Words.folded(draft.notes().get(0))) : List.of();
+    }
+
+    /** "Humpty, full roll on the way up" and "rolling 360, 4 rolls": these rolls are no figure of their own. */
+    private static boolean isFlownWithin(Names.Sense before, Heard heard) {
+        Draft draft = heard.drafts().get(0);
+        Names.Sense within = draft.sense();
+        if (within == null || !within.figure().contains("roll")) {
+            return false;
+        }
+        return before.figure().equals("rolling turn")
+                ? within.figure().equals("aileron roll") && draft.says(Detail.COUNT)
+                : WITH_LINES.contains(before.figure())
+                        && heard.words().stream().anyMatch(word -> LINES.contains(word.plain()));
+    }
+
+    /** "After the loop it is a stall turn": the loop is the one before. */
+    public static boolean isAfterIt(List<Draft> lines, Heard heard) {
+        Names.Sense before =
+                lines.isEmpty() ? null : lines.get(lines.size() - 1).sense();
+        Names.Sense again = heard.drafts().get(0).sense();
+        return before != null
+                && again != null
+                && before.figure().equals(again.figure())
+                && heard.words().get(0).plain().equals("after");
+    }
+
+    /** Who comes down under a canopy lands under it. */
+    public static void landUnderCanopy(List<Draft> lines, Draft draft) {
+        Names.Sense landing = draft.sense();
+        Names.Sense before =
+                lines.isEmpty() ? null : lines.get(lines.size() - 1).sense();
+        if (landing != null
+                && before != null
+                && landing.figure().equals("landing")
+                && UNDER_CANOPY.contains(before.figure())) {
+            draft.mean(new Names.Sense("canopy landing", "canopy landing", false, List.of()));
+        }
+    }
+
+    /** "Half roll, hold it for five seconds": so long it flies on its back. */
+    public static boolean isHeldInverted(Draft previous, Heard heard) {
+        Names.Sense before = previous.sense();
+        return before != null
+                && before.figure().equals("half roll")
+                && heard.drafts().get(0).says(Detail.SECONDS)
+                && Set.of("hold", "holding", "held", "stay", "staying")
+                        .contains(heard.words().get(0).plain());
+    }
+
+    /** "Wing-over - reposition to the right": what it is flown for. */
+    private static boolean isWhatFor(Names.Sense before, Heard heard) {
+        Names.Sense again = heard.drafts().get(0).sense();
+        return again != null
+                && again.figure().equals("reposition")
+                && heard.piece().parting() == Parting.DASH
+                && TURNING_BACK.contains(before.figure());
+    }
+
+    /** "I turn round with a stall turn": the last figure found is flown by this one. */
+    static boolean isWayBack(List<Found> found, Names.Sense next, List<Word> words, int at) {
+        if (found.isEmpty() || !TURNING_BACK.contains(next.figure())) {
+            return false;
+        }
+        Found last = found.get(found.size() - 1);
+        List<String> between =
+                words.subList(last.to(), at).stream().map(Word::plain).toList();
+        return last.sense().figure().equals("reposition")
+                && between.stream().anyMatch(BY_MEANS_OF::contains)
+                && between.stream().allMatch(word -> BY_MEANS_OF.contains(word) || word.equals("a"));
+    }
+
+    /** "Double snap, level": it is flown so, and nobody levels out. */
+    private static boolean isLevel(Names.Sense before, Heard heard) {
+        return (Sided.fliesAlong(before.figure())
+                        || before.figure().contains("roll")
+                        || before.figure().contains("flick"))
+                && heard.words().stream().allMatch(word -> LEVEL.contains(word.plain()))
+                && heard.words().stream().anyMatch(word -> word.plain().equals("level"));
+    }
+
+    /** "The avalanche, a loop with a flick on top": what the same figure is in other words. */
+    private static boolean isExplained(Draft previous, Names.Sense before, Heard heard) {
+        Draft draft = heard.drafts().get(0);
+        Names.Sense again = draft.sense();
+        return again != null
+                && again.figure().equals(before.figure())
+                && Set.of("a", "an", "that", "which", "ie")
+                        .contains(heard.words().get(0).plain())
+                && !plain(draft.name()).equals(plain(previous.name()))
+                && draft.name().size() > previous.name().size();
+    }
+
+    private static List<String> plain(List<Word> words) {
+        return words.stream().map(Word::plain).toList();
+    }
+
+    private static boolean takenIn(Draft previous, Heard heard) {
+        previous.takeIn(heard.piece().start(), heard.piece().end());
+        return true;
+    }
+
+    /** "Tight turn, 360 degrees": how far it turns is no second one. */
+    private static boolean isAngleOf(Names.Sense before, Heard heard) {
+        Names.Sense again = heard.drafts().get(0).sense();
+        Double number = heard.words().get(0).number();
+        return again != null && again.figure().equals(before.figure()) && number != null && number >= LEAST_ANGLE;
+    }
+
+    /** "Eight, lazy": neither is a name. */
+    private boolean isRestOfAName(Draft previous, Heard heard) {
+        List<Word> named = heard.isFigure() ? heard.drafts().get(0).name() : heard.words();
+        if (previous.notes().size() != 1 || named.isEmpty() || heard.piece().parting() == Parting.LINE) {
+            return false;
+        }
+        List<Word> both = joined(Words.of(Words.folded(previous.notes().get(0))), named);
+        Names.Sense sense = names.all(both);
+        Names.Sense own = heard.drafts().get(0).sense();
+        if (sense == null || (own != null && !own.figure().equals(sense.figure()))) {
+            return false;
+        }
+        previous.mean(sense, both);
+        previous.forgetNotes();
+        if (heard.isFigure()) {
+            previous.take(heard.drafts().get(0));
+        }
+        return takenIn(previous, heard);
+    }
+
+    private static boolean isNumber(List<Word> words) {
+        return words.size() == 1 && words.get(0).number() != null;
+    }
+
+    /** A number alone says how often the figure before it turns, or how fast or how high it begins. */
+    private static boolean isNumberOf(Draft previous, Names.Sense before, List<Word> words) {
+        Double number = words.get(0).number();
+        if (number == null || !isNumber(words) || number > ListLine.MOST_FT) {
+            return false;
+        }
+        boolean turns = Sided.turns(before.figure());
+        Detail detail = number <= (turns || isPlural(previous) ? MOST_BARE_COUNT : MOST_SURE_COUNT)
+                ? Detail.COUNT
+                : number >= Measured.LEAST_BARE_FT
+                        ? Detail.HEIGHT_FT
+                        : number >= Measured.LEAST_BARE_KT && !Sided.isAngle(before.figure(), number)
+                                ? Detail.ENTRY_KT
+                                : null;
+        if (detail == null || previous.says(detail)) {
+            return false;
+        }
+        previous.say(detail, number);
+        return true;
+    }
+
+    private static boolean isGuess(Heard heard) {
+        Names.Sense sense = heard.drafts().get(0).sense();
+        return sense != null && !sense.choices().isEmpty();
+    }
+
+    private static boolean isPlural(Draft draft) {
+        List<Word> name = draft.name();
+        Word last = name.isEmpty() ? null : name.get(name.size() - 1);
+        return last != null && last.end() - last.start() > last.plain().length();
+    }
+
+    /** "Roll, aileron" and "roll, 4 point": the first word is what the second says which of. */
+    private static boolean isHeadOf(Draft previous, Heard heard, Names.Sense both) {
+        Names.Sense second = heard.drafts().get(0).sense();
+        return previous.name().size() == 1
+                && previous.startsALine()
+                && second != null
+                && second.figure().equals(both.figure())
+                && !heard.words().contains(previous.name().get(0));
+    }
+
+    /** "Hesitation roll - 8 points": what stands behind the dash is the same figure by its exact name. */
+    private static boolean isNamedAgain(Names.Sense before, Heard heard, Names.Sense both) {
+        Names.Sense again = heard.drafts().get(0).sense();
+        return again != null
+                && again.figure().equals(both.figure())
+                && (heard.piece().parting() == Parting.DASH || before.figure().equals(both.figure()));
+    }
+
+    /** "Full roll" is one roll. */
+    private static boolean isFull(Draft roll) {
+        return !roll.name().isEmpty() && roll.name().get(0).plain().equals("full");
+    }
+
+    /** "Pull up, stall turn": one becomes the other. */
+    public boolean isBeginningOf(Draft begun, Draft next, boolean isEnd) {
+        Names.Sense first = begun.sense();
+        Names.Sense second = next.sense();
+        if (first == null || second == null || !begun.hasRoomFor(next)) {
+            return false;
+        }
+        Joined.Whole whole = names.joined().of(first.figure(), second.figure());
+        if (whole == null || (whole.onlyAtTheEnd() && !isEnd)) {
+            return false;
+        }
+        boolean isSame = whole.figure().equals(second.figure());
+        begun.mean(isSame ? second : new Names.Sense(whole.figure(), whole.figure(), false, List.of()));
+        begun.take(next);
+        Double rolls = isFull(next) && Sided.hasRollsOnALine(whole.figure()) ? Double.valueOf(1) : whole.rolls();
+        if (rolls != null && !begun.says(Detail.COUNT)) {
+            begun.say(Detail.COUNT, rolls);
+        }
+        next.eachSpan(begun::takeIn);
+        return true;
+    }
+}

@@ -1,0 +1,112 @@
+package crowdline.list.piece;
+
+import crowdline.list.draft.Draft;
+import crowdline.list.draft.Sayings;
+import crowdline.list.name.Names;
+import crowdline.list.word.Word;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** Finds the names of figures in the words of a piece. */
+final class Naming {
+    /** What may stand ahead of the last figure of a piece. */
+    private static final Set<String> JOINING = Set.of("and", "/");
+
+    private static final Set<String> PARTS = Set.of("half", "quarter", "three-quarter");
+
+    private final Names names;
+    private final Sayings sayings;
+
+    Naming(Names names, Sayings sayings) {
+        this.names = names;
+        this.sayings = sayings;
+    }
+
+    /** The figures named in these words, in order; those by a weak name only where there is no other. */
+    List<Found> of(List<Word> words) {
+        List<Found> strong = of(words, false);
+        return strong.isEmpty() && !isDetail(words) ? of(words, true) : strong;
+    }
+
+    /** "Break and land on the grass", "roll and roll and loop". */
+    private static boolean isAtTheEnd(List<Word> words, int next) {
+        boolean isLand = words.get(next - 1).plain().equals("land");
+        return words.get(next).plain().equals("and") || isLand;
+    }
+
+    /** "2 turns" are those of a spin. */
+    private static boolean isCountOfTurns(List<Word> words, int at) {
+        Double number = at == 0 ? null : words.get(at - 1).number();
+        return words.get(at).plain().equals("turn") && number != null && number <= 20;
+    }
+
+    /** "Fly through to a half Cuban" is no pass. */
+    private static boolean isFlyingThrough(List<Word> words, int at, Names.Named named) {
+        int next = at + named.words();
+        return words.get(next - 1).plain().equals("through")
+                && next + 1 < words.size()
+                && Set.of("to", "for").contains(words.get(next).plain());
+    }
+
+    /** Whether every word says something of a figure that stands elsewhere. */
+    private boolean isDetail(List<Word> words) {
+        Draft draft = new Draft(0, 0);
+        boolean[] taken = sayings.take(draft, words.stream().map(Word::plain).toList(), words.size());
+        for (int i = 0; i < taken.length; i++) {
+            if (!taken[i] && !LeftOver.isSilent(words.get(i))) {
+                return false;
+            }
+        }
+        return draft.saysAnything();
+    }
+
+    /** The figures named in these words, in order. */
+    List<Found> of(List<Word> words, boolean weakToo) {
+        List<Found> found = new ArrayList<>();
+        int i = 0;
+        while (i < words.size()) {
+            boolean isLast = !found.isEmpty()
+                    && (JOINING.contains(words.get(i - 1).plain())
+                            || (found.get(found.size() - 1).to() == i
+                                    && words.get(i).plain().equals("land")));
+            List<Word> ofAName = words.subList(0, Between.beforeHowItEnds(words, i));
+            Names.Named named = names.at(ofAName, i, weakToo || isLast || isPullingUp(words, i));
+            Names.Named anyOrder = names.anyOrderAt(ofAName, i);
+            if (anyOrder != null && (named == null || anyOrder.words() > named.words())) {
+                named = anyOrder;
+            }
+            if (named != null && ((weakToo && isCountOfTurns(words, i)) || isFlyingThrough(words, i, named))) {
+                named = null;
+            }
+            if (named != null
+                    && named.sense().weak()
+                    && !weakToo
+                    && i + named.words() < words.size()
+                    && !(isLast && isAtTheEnd(words, i + named.words()))
+                    && !isPullingUp(words, i)) {
+                named = null;
+            }
+            if (named != null) {
+                int begin = GoingOn.isWayBack(found, named.sense(), words, i)
+                        ? found.remove(found.size() - 1).from()
+                        : i;
+                found.add(new Found(named.sense(), begin, i + named.words()));
+                i += named.words();
+            } else {
+                i++;
+            }
+        }
+        return found;
+    }
+
+    /** "Pull up and stall turn", "pull up half roll": both are figures, though to pull up begins many a one. */
+    private static boolean isPullingUp(List<Word> words, int at) {
+        return at == 0
+                && words.size() > 3
+                && words.get(0).plain().startsWith("pull")
+                && words.get(1).plain().equals("up")
+                && (words.get(2).plain().equals("and")
+                        || PARTS.contains(words.get(2).plain()));
+    }
+}

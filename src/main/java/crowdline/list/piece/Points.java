@@ -1,0 +1,55 @@
+package crowdline.list.piece;
+
+import crowdline.list.name.Names.Sense;
+import crowdline.list.word.Word;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A number that may be the points of a roll, though no roll of the catalogue has as many, or that may count rolls.
+ *
+ * @param sense what may be meant
+ * @param at which word is the number
+ */
+record Points(Sense sense, int at) {
+    private static final Map<Integer, String> ROLLS =
+            Map.of(2, "two-point roll", 4, "four-point roll", 8, "eight-point roll");
+
+    /** Of a name that stands at these words; null if it has no such number. */
+    static @Nullable Points of(List<Word> words, int from, int to) {
+        Double before = from == 0 ? null : words.get(from - 1).number();
+        if (before != null && words.get(from).plain().equals("point")) {
+            return new Points(sense(before, ROLLS.size(), List.of()), from - 1);
+        }
+        boolean isOf = from > 2
+                && before != null
+                && words.get(from).plain().equals("roll")
+                && words.get(from - 2).plain().equals("of")
+                && words.get(from - 3).number() != null;
+        if (isOf && before != null) {
+            return new Points(sense(before, 2, List.of()), from - 1);
+        }
+        boolean isTimes = to == from + 1
+                && words.get(from).plain().equals("roll")
+                && to + 2 < words.size()
+                && words.get(to).plain().equals("of")
+                && words.get(to + 2).plain().equals("time");
+        Double after = isTimes ? words.get(to + 1).number() : null;
+        return after == null ? null : new Points(sense(after, 2, List.of("aileron roll")), to + 1);
+    }
+
+    private static Sense sense(double number, int most, List<String> others) {
+        List<String> choices = Stream.concat(
+                        ROLLS.keySet().stream()
+                                .sorted(Comparator.comparingDouble((Integer points) -> Math.abs(points - number))
+                                        .thenComparing(Comparator.naturalOrder()))
+                                .limit(most)
+                                .map(ROLLS::get),
+                        others.stream())
+                .toList();
+        return new Sense(choices.get(0), choices.get(0), false, choices);
+    }
+}

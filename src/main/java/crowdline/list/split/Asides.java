@@ -1,0 +1,73 @@
+package crowdline.list.split;
+
+import crowdline.list.word.Text;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What stands around a list. */
+public final class Asides {
+    /** A stretch of the text. */
+    private record Span(int start, int end) {}
+
+    private final Text text;
+    private final List<Span> notes = new ArrayList<>();
+    private final List<Span> told = new ArrayList<>();
+    private boolean isParted;
+    private boolean isLast;
+
+    public Asides(Text text) {
+        this.text = text;
+    }
+
+    /** Adds a stretch; what goes on with the same line joins the note before. */
+    public void add(int start, int end) {
+        isLast = true;
+        Span last = notes.isEmpty() ? null : notes.get(notes.size() - 1);
+        if (last != null && last.end() == start && isOneLine(last.start(), end)) {
+            notes.set(notes.size() - 1, new Span(last.start(), end));
+        } else {
+            notes.add(new Span(start, end));
+        }
+    }
+
+    /** Whether nothing of the list came since. */
+    public boolean isLast() {
+        return isLast;
+    }
+
+    public void listGoesOn() {
+        isLast = false;
+    }
+
+    /** Says whether the text takes leave here; once it did, it has. */
+    public void part(boolean takesLeave) {
+        isParted |= takesLeave;
+    }
+
+    public boolean isParted() {
+        return isParted;
+    }
+
+    private boolean isOneLine(int start, int end) {
+        return text.written().substring(start, end).strip().indexOf('\n') < 0;
+    }
+
+    /** Remembers that a stretch names a figure. */
+    public void addTold(int start, int end) {
+        told.add(new Span(start, end));
+    }
+
+    /** All of them as they were written. */
+    public List<String> written() {
+        return notes.stream()
+                .map(span -> text.written().substring(span.start(), span.end()).strip())
+                .map(note -> note.replaceFirst("^[\\s,;>]+", ""))
+                .filter(note -> !note.isBlank())
+                .toList();
+    }
+
+    /** Those that name a figure. */
+    public List<String> told() {
+        return told.stream().map(span -> text.piece(span.start(), span.end())).toList();
+    }
+}

@@ -1,0 +1,31 @@
+package crowdline.list.split;
+
+import crowdline.list.word.Text;
+import java.util.List;
+
+/**
+ * A line of a text, or a sentence in it.
+ *
+ * @param start where it begins
+ * @param end where it ends, exclusive
+ * @param line the line's number, from 0
+ * @param numbered whether it begins with a number or a bullet
+ * @param pieces at least one
+ */
+public record Sentence(int start, int end, int line, boolean numbered, List<Piece> pieces) {
+    public Sentence {
+        pieces = List.copyOf(pieces);
+    }
+
+    /** Whether an empty line stands before it. */
+    public boolean followsGap(Text text) {
+        int breaks = 0;
+        for (int i = start;
+                i < pieces.get(0).from()
+                        && Character.isWhitespace(text.written().charAt(i));
+                i++) {
+            breaks += text.written().charAt(i) == '\n' ? 1 : 0;
+        }
+        return breaks > 1;
+    }
+}

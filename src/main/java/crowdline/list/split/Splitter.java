@@ -1,0 +1,309 @@
+package crowdline.list.split;
+
+import crowdline.list.word.Manner;
+import crowdline.list.word.Text;
+import crowdline.list.word.Word;
+import crowdline.list.word.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Parts a text into sentences and these into pieces, in time that grows as the text does. */
+public final class Splitter {
+    /** Nobody writes more of one figure; a longer stretch is cut between two words. */
+    private static final int LONGEST_PIECE = 400;
+    /** A line as long as this was broken by the program that sent it, if the next goes on in small letters. */
+    private static final int WRAPPED = 58;
+
+    private static final Pattern MARK = Pattern.compile(
+            "[\\s>|]*(?:[-*•·–—▪◦‣●○+»]+\\s+|(?:fig(?:ure)?|no|item|step|manoeuvre|maneuver)\\.?\\s*#?\\d{1,3}\\b\\s*[:.)-]?\\s*(?=\\S)"
+                    + "|#?\\s?\\(?\\d{1,3}(?:\\s*[.):]|\\s-|/(?=\\s))(?=\\s|\\p{L})\\s*|\\d{1,3}\\t|#\\d{1,3}\\s+|\\(?(?:[a-z]|i{1,3}|iv|vi{0,3}|ix|xi{0,2})[.)]\\s+|\\[(?:[ x]|\\d{1,2})?\\]\\s*){1,4}+");
+
+    private static final Pattern COUNTED = Pattern.compile("\\s*(\\d{1,3})\\s+(?=\\p{L}|\\d)");
+
+    private static final Pattern BREAK = Pattern.compile("(?<stop>(?<=[\\p{L}\\d)\"'])[.!?]+(?=\\s|$))"
+            + "|(?<comma>(?:-+>+|=+>+|~+>|[→⇒➔➜➡»›⟶►▶]|>+|;|(?<!\\d),|,(?!\\d{3}(?:\\D|$))|\\s\\+\\s|\\s/\\s|\\.{2,}|…|\\s\\\\\\s))"
+            + "|(?<numbered>(?<=[\\s;,])(?:\\(?\\d{1,2}[.)]\\s|\\[\\d{1,2}\\]\\s|[a-h]\\)\\s))"
+            + "|(?<word>\\b(?:and then|(?<![^\\n])right then|then|and finally|followed(?: immediately| directly)? (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
+            + "after (?:that|this|which)|afterwards|before (?:a|an|the|my|another|pulling|going|doing)\\b(?! crowd)|onto|"
+            + "(?:(?:to|and|then|i|we) ){0,3}(?:finish|finishing|end|ending|close|closing|start|starting|begin|beginning|open|opening)(?:es|s)?(?: off| up)? with)\\b)"
+            + "|(?<spoken>\\b(?:comma|full stop(?! land)|new line|semicolon)\\b)"
+            + "|(?<dash>\\t+|\\|+| {3,}(?=\\S)|\\s[-–—]+\\s|:(?=\\s|$))");
+
+    private static final Pattern SHORTENED = Pattern.compile(
+            ".*\\b(?:w|approx|sec|secs|min|mins|max|ft|kt|kts|pt|rev|inv|neg|no|deg|e\\.?g|i\\.?e|incl|alt|perf|perform|ht|spd|hgt|lt|rt|vert|hor|horiz|opp|sq|repos|ca|hes|fig|mr|mrs|dr)",
+            Pattern.DOTALL);
+
+    /** A row of a table begins with a time, or has a tab in it. */
+    private static final Pattern ROW = Pattern.compile("\\d{1,2}:\\d{2}\\b|[^\\n]*\\t");
+
+    private static final Pattern PULLS_UP = Pattern.compile(".*\\b(?:pull(?:s|ing)?|up)\\s*", Pattern.DOTALL);
+
+    private final Text text;
+    private final List<Sentence> sentences = new ArrayList<>();
+
+    /** The last number that counts what is flown in one line. */
+    private int counted;
+
+    private Splitter(Text text) {
+        this.text = text;
+    }
+
+    /** The sentences of a text, with every letter of it in one of their pieces. */
+    public static List<Sentence> split(Text text) {
+        Splitter splitter = new Splitter(text);
+        splitter.splitLines();
+        return splitter.sentences;
+    }
+
+    /** A line with where its words begin. */
+    private record Line(int start, int end, int words, boolean numbered) {
+        boolean isBlank() {
+            return words >= end;
+        }
+    }
+
+    private void splitLines() {
+        List<Line> lines = lines();
+        int number = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            Line line = lines.get(i);
+            int end = line.end();
+            while (i + 1 < lines.size() && goesOn(lines.get(i), lines.get(i + 1))) {
+                i++;
+                end = lines.get(i).end();
+            }
+            if (!line.isBlank()) {
+                split(line, end, number);
+            }
+            number++;
+        }
+    }
+
+    private List<Line> lines() {
+        List<Line> lines = new ArrayList<>();
+        int start = 0;
+        int counted = 0;
+        String folded = text.folded();
+        while (start < folded.length()) {
+            int end = lineEnd(start);
+            Matcher mark = MARK.matcher(folded).region(start, end);
+            int words = mark.lookingAt() ? mark.end() : start;
+            boolean numbered = words > start;
+            Matcher count = COUNTED.matcher(folded).region(start, end);
+            if (!numbered
+                    && count.lookingAt()
+                    && Integer.parseInt(count.group(1)) == counted + 1
+                    && isCountedOn(end, counted)) {
+                counted++;
+                words = count.end();
+                numbered = true;
+            }
+            while (words < end && Character.isWhitespace(folded.charAt(words))) {
+                words++;
+            }
+            lines.add(new Line(start, end, words, numbered));
+            start = end + 1;
+        }
+        return lines;
+    }
+
+    /** The second of two lines shows that numbers count the lines; the first alone might count the figures. */
+    private boolean isCountedOn(int end, int counted) {
+        if (counted > 0) {
+            return true;
+        }
+        int next = end + 1;
+        while (next < text.folded().length()
+                && Character.isWhitespace(text.folded().charAt(next))) {
+            next++;
+        }
+        Matcher count = COUNTED.matcher(text.folded())
+                .region(Math.min(next, text.folded().length()), text.folded().length());
+        return count.lookingAt() && Integer.parseInt(count.group(1)) == 2;
+    }
+
+    private int lineEnd(int start) {
+        for (int i = start; i < text.folded().length(); i++) {
+            char c = text.folded().charAt(i);
+            if (c == '\n' || c == '\r' || c == '\u2028' || c == '\f' || c == '\u0085') {
+                return i;
+            }
+        }
+        return text.folded().length();
+    }
+
+    private boolean goesOn(Line line, Line next) {
+        if (line.isBlank() || next.isBlank() || next.numbered() || line.end() - line.start() < WRAPPED) {
+            return false;
+        }
+        boolean isRow =
+                ROW.matcher(text.folded()).region(next.words(), next.end()).lookingAt();
+        String written = text.written().substring(line.start(), line.end()).stripTrailing();
+        if (isRow || written.endsWith(";")) {
+            return false;
+        }
+        return Character.isLowerCase(text.written().charAt(next.words()))
+                || Character.isDigit(text.written().charAt(next.words()));
+    }
+
+    private void split(Line line, int end, int number) {
+        Sentence last = sentences.isEmpty() ? null : sentences.get(sentences.size() - 1);
+        int start = last == null ? 0 : last.end();
+        List<Piece> pieces = new ArrayList<>();
+        int pieceStart = start;
+        int from = line.words();
+        Piece.Parting parting = Piece.Parting.LINE;
+        boolean numbered = line.numbered();
+        Matcher found = BREAK.matcher(text.folded()).region(line.words(), end);
+        found.useTransparentBounds(true);
+        counted = line.numbered() ? count(text.folded().substring(line.start(), line.words())) : 0;
+        List<Bracket> brackets = brackets(line.words(), end);
+        int next = 0;
+        while (found.find()) {
+            while (next < brackets.size() && brackets.get(next).close() < found.start()) {
+                next++;
+            }
+            boolean isInside = next < brackets.size() && brackets.get(next).open() < found.start();
+            if (isInside || !isBreak(found, from)) {
+                if (found.group("numbered") != null) {
+                    found.region(found.start() + 1, end);
+                }
+                continue;
+            }
+            boolean isWord = found.group("word") != null || found.group("numbered") != null;
+            boolean isStop = found.group("stop") != null;
+            int pieceEnd = isWord ? found.start() : found.end();
+            cut(pieces, pieceStart, from, found.start(), pieceEnd, parting);
+            pieceStart = pieceEnd;
+            from = found.end();
+            parting = found.group("dash") != null ? Piece.Parting.DASH : Piece.Parting.COMMA;
+            if (isStop) {
+                parting = Piece.Parting.LINE;
+                close(start, pieceStart, number, numbered, pieces);
+                start = pieceStart;
+                numbered = false;
+            }
+        }
+        cut(pieces, pieceStart, from, end, end, parting);
+        close(start, end, number, numbered, pieces);
+    }
+
+    private void close(int start, int end, int number, boolean numbered, List<Piece> pieces) {
+        if (!pieces.isEmpty()) {
+            sentences.add(new Sentence(start, end, number, numbered, pieces));
+            pieces.clear();
+        }
+    }
+
+    private void cut(List<Piece> pieces, int start, int from, int to, int end, Piece.Parting parting) {
+        int begin = start;
+        int words = from;
+        Piece.Parting by = parting;
+        while (to - words > LONGEST_PIECE) {
+            int at = words + LONGEST_PIECE;
+            while (at > words && !Character.isWhitespace(text.folded().charAt(at))) {
+                at--;
+            }
+            at = at == words ? words + LONGEST_PIECE : at;
+            pieces.add(new Piece(begin, words, at, at, by));
+            begin = at;
+            words = at;
+            by = Piece.Parting.COMMA;
+        }
+        pieces.add(new Piece(begin, words, Math.max(words, to), Math.max(words, end), by));
+    }
+
+    private boolean isBreak(Matcher found, int from) {
+        if (found.group("word") != null && found.group().endsWith("into")) {
+            return !PULLS_UP.matcher(text.folded())
+                    .region(Math.max(from, found.start() - 40), found.start())
+                    .matches();
+        }
+        if (found.group("stop") != null) {
+            return !isInitial(found.start(), from)
+                    && !SHORTENED
+                            .matcher(text.folded())
+                            .region(Math.max(from, found.start() - 12), found.start())
+                            .matches();
+        }
+        if (found.group("numbered") != null) {
+            int number = count(found.group());
+            boolean isNext = number == counted + 1;
+            counted = isNext ? number : counted;
+            return isNext;
+        }
+        if (found.group("dash") != null
+                && !found.group().isBlank()
+                && found.group().indexOf('|') < 0
+                && isLabel(from, found.start())) {
+            return false;
+        }
+        return (found.group("comma") == null && found.group("dash") == null) || !isWay(found);
+    }
+
+    /** "Entry speed: 140" says one thing. */
+    private boolean isLabel(int from, int to) {
+        List<Word> words = Words.of(text.folded(), from, to);
+        return !words.isEmpty() && words.stream().allMatch(Manner.LABEL::has);
+    }
+
+    /** The "R." of "R. Smith" at the beginning of a line. */
+    private boolean isInitial(int stop, int from) {
+        int after = stop + 2;
+        return stop == from + 1
+                && after < text.written().length()
+                && Character.isUpperCase(text.written().charAt(from))
+                && Character.isUpperCase(text.written().charAt(after))
+                && Character.isLetter(text.folded().charAt(from));
+    }
+
+    /** The number that a mark such as "3." or "c)" counts, or 0. */
+    private static int count(String mark) {
+        String digits = mark.replaceAll("\\D", "");
+        String letters = mark.replaceAll("[^a-z]", "");
+        return !digits.isEmpty() && digits.length() < 4
+                ? Integer.parseInt(digits)
+                : letters.length() == 1 ? letters.charAt(0) - 'a' + 1 : 0;
+    }
+
+    /** "L -> R" and "left > right" are one thing. */
+    private boolean isWay(Matcher found) {
+        String before = text.folded()
+                .substring(Math.max(0, found.start() - 6), found.start())
+                .stripTrailing();
+        String after = text.folded()
+                .substring(found.end(), Math.min(text.folded().length(), found.end() + 7))
+                .stripLeading();
+        return found.group().matches("[-=~>→⇒\\s/]+")
+                && before.matches("(?s)(?:.*[^\\p{L}])?(?:l|r|left|right)")
+                && after.matches("(?s)(?:l|r|left|right)(?:[^\\p{L}].*)?");
+    }
+
+    private record Bracket(int open, int close) {}
+
+    /** What stands in brackets that close soon, outermost. */
+    private List<Bracket> brackets(int from, int to) {
+        List<Bracket> brackets = new ArrayList<>();
+        for (int i = from; i < to; i++) {
+            char c = text.folded().charAt(i);
+            int close = c == '(' ? closing(')', i, to) : c == '[' ? closing(']', i, to) : -1;
+            if (close > 0) {
+                brackets.add(new Bracket(i, close));
+                i = close;
+            }
+        }
+        return brackets;
+    }
+
+    private int closing(char closing, int open, int end) {
+        int limit = Math.min(end, open + LONGEST_PIECE);
+        for (int i = open + 1; i < limit; i++) {
+            if (text.folded().charAt(i) == closing) {
+                return i;
+            }
+        }
+        return -1;
+    }
+}

@@ -1,0 +1,7 @@
+/**
+ * A text parted into sentences and pieces.
+ */
+@NullMarked
+package crowdline.list.split;
+
+import org.jspecify.annotations.NullMarked;

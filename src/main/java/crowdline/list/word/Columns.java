@@ -1,0 +1,271 @@
+package crowdline.list.word;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The columns of a text that is a table, or that begins its lines with times. A bare number under "Speed" is read as if
+ * it had a unit; a time of day, or since the act began, is taken for no duration.
+ */
+final class Columns {
+    /** Fewer times that rise may be durations by chance. */
+    private static final int RISING = 3;
+
+    /** No figure lasts as many minutes as the hours of a display day. */
+    private static final int FIRST_HOUR = 7;
+
+    /** What parts two things that begin with their times. */
+    private static final String PARTING = "\n,;→>";
+
+    private static final Pattern CELL = Pattern.compile("\\t| {2,}|[|;,]");
+    private static final Pattern TABS = Pattern.compile("\\t");
+    private static final Pattern BARS = Pattern.compile("[|]");
+    private static final Pattern SEMICOLONS = Pattern.compile(";");
+    private static final Pattern COMMAS = Pattern.compile(",");
+    private static final Pattern GAPS = Pattern.compile(" {2,}");
+    private static final Pattern BARE = Pattern.compile("\\d{1,6}(?:\\.\\d+)?");
+    private static final Pattern AMOUNT =
+            Pattern.compile("(?:(\\d{1,3}):)?(\\d{1,4}(?:\\.\\d+)?)(?: ?(?:s|secs?|seconds?))?");
+    private static final Pattern CLOCK = Pattern.compile(
+            "[\\s>*\\-•(\\[]{0,8}(?:#?\\d{1,3}[.):]?\\s+)?(?:t? ?\\+ ?)?(\\d{1,2}):(\\d{2})(?::(\\d{2}))?(?!\\d)"
+                    + "(?:\\s?(?:-|to|until)\\s?(\\d{1,2}:\\d{2})(?!\\d))?");
+
+    /** What a column holds, by the words of its head. */
+    private record Field(List<String> before, List<String> after, boolean isTime) {}
+
+    /** A cell under a head that says what it holds. */
+    private record Cell(int start, int end, String text, Field field, int column) {}
+
+    /** Ahead of which place in the text which words are to be thought. */
+    private final Map<Integer, Field> fields = new HashMap<>();
+    /** Where times begin that are no durations, and where they end. */
+    private final Map<Integer, Integer> elapsed = new HashMap<>();
+
+    private Columns() {}
+
+    /** The columns of a text that is {@link Words#folded}. */
+    static Columns of(String folded) {
+        Columns columns = new Columns();
+        columns.readTables(folded);
+        columns.readClocks(folded);
+        return columns;
+    }
+
+    /** The words of a stretch of the text, with the units that the heads of columns give. */
+    List<Word> with(List<Word> words) {
+        if (fields.isEmpty() && elapsed.isEmpty()) {
+            return words;
+        }
+        List<Word> all = new ArrayList<>();
+        int silentTo = -1;
+        for (Word word : words) {
+            silentTo = Math.max(silentTo, elapsed.getOrDefault(word.start(), -1));
+            if (word.start() < silentTo) {
+                continue;
+            }
+            Field field = fields.get(word.start());
+            if (field == null) {
+                all.add(word);
+            } else {
+                field.before().forEach(plain -> all.add(thought(plain, word)));
+                all.add(word);
+                field.after().forEach(plain -> all.add(thought(plain, word)));
+            }
+        }
+        return all;
+    }
+
+    private static Word thought(String plain, Word beside) {
+        return new Word(plain, beside.start(), beside.end(), null);
+    }
+
+    private void readTables(String folded) {
+        Pattern parting = null;
+        List<@Nullable Field> heads = List.of();
+        List<Cell> cells = new ArrayList<>();
+        int start = 0;
+        while (start <= folded.length()) {
+            int end = folded.indexOf('\n', start);
+            end = end < 0 ? folded.length() : end;
+            String line = folded.substring(start, end);
+            if (isHead(line)) {
+                take(cells);
+                parting = parting(line);
+                heads = split(line, parting, 0).stream()
+                        .map(cell -> field(cell.text()))
+                        .toList();
+            } else if (parting != null) {
+                addCells(line, parting, start, heads, cells);
+            }
+            start = end + 1;
+        }
+        take(cells);
+    }
+
+    private static void addCells(
+            String line, Pattern parting, int start, List<@Nullable Field> heads, List<Cell> cells) {
+        List<Part> parts = split(line, parting, start);
+        for (int i = 0; i < Math.min(parts.size(), heads.size()); i++) {
+            Field field = heads.get(i);
+            Part part = parts.get(i);
+            if (field != null && !part.text().isEmpty()) {
+                cells.add(new Cell(part.start(), part.start() + part.text().length(), part.text(), field, i));
+            }
+        }
+    }
+
+    /** Keeps what the cells below one head hold. */
+    private void take(List<Cell> cells) {
+        Map<Integer, List<Cell>> times = new HashMap<>();
+        for (Cell cell : cells) {
+            boolean isSide = cell.text().matches("l|r|left|right");
+            if (cell.field().isTime() && AMOUNT.matcher(cell.text()).matches()) {
+                times.computeIfAbsent(cell.column(), c -> new ArrayList<>()).add(cell);
+            }
+            boolean isPlace = cell.field().after().contains("end")
+                    || cell.field().before().contains("from");
+            if (isPlace ? isSide : BARE.matcher(cell.text()).matches()) {
+                fields.put(cell.start(), cell.field());
+            }
+        }
+        for (List<Cell> column : times.values()) {
+            boolean isElapsed = column.get(0).field().after().isEmpty()
+                    || rises(column.stream().map(cell -> seconds(cell.text())).toList());
+            if (isElapsed) {
+                column.forEach(cell -> {
+                    fields.remove(cell.start());
+                    elapsed.put(cell.start(), cell.end());
+                });
+            }
+        }
+        cells.clear();
+    }
+
+    private static double seconds(String amount) {
+        Matcher found = AMOUNT.matcher(amount);
+        if (!found.matches()) {
+            return 0;
+        }
+        double minutes = found.group(1) == null ? 0 : Double.parseDouble(found.group(1));
+        return minutes * 60 + Double.parseDouble(found.group(2));
+    }
+
+    private static boolean rises(List<Double> times) {
+        for (int i = 1; i < times.size(); i++) {
+            if (times.get(i) <= times.get(i - 1)) {
+                return false;
+            }
+        }
+        return times.size() >= RISING;
+    }
+
+    /** Lines that begin with a time, each later than the one before. */
+    private void readClocks(String folded) {
+        List<int[]> clocks = new ArrayList<>();
+        List<Double> times = new ArrayList<>();
+        int start = 0;
+        while (start < folded.length()) {
+            int end = partEnd(folded, start);
+            Matcher found = CLOCK.matcher(folded).region(start, end);
+            if (found.lookingAt()) {
+                clocks.add(new int[] {found.start(1), found.end()});
+                if (found.group(4) != null) {
+                    clocks.add(new int[] {found.start(4), found.end(4)});
+                }
+                String last = found.group(3);
+                times.add(Double.parseDouble(found.group(1)) * 3600
+                        + Double.parseDouble(found.group(2)) * 60
+                        + (last == null ? 0 : Double.parseDouble(last)));
+            }
+            start = end + 1;
+        }
+        if (rises(times) || isTimeOfDay(times)) {
+            clocks.forEach(clock -> elapsed.put(clock[0], clock[1]));
+        }
+    }
+
+    /** Two things may happen within a minute of the day, but two figures do not last as long by chance, and so long. */
+    private static boolean isTimeOfDay(List<Double> times) {
+        boolean isSorted = times.equals(times.stream().sorted().toList());
+        return isSorted && times.stream().distinct().count() >= RISING && times.get(0) >= FIRST_HOUR * 3600;
+    }
+
+    private static int partEnd(String folded, int start) {
+        int end = start;
+        while (end < folded.length() && PARTING.indexOf(folded.charAt(end)) < 0) {
+            end++;
+        }
+        return end;
+    }
+
+    private static boolean isHead(String line) {
+        if (!CELL.matcher(line.strip()).find()) {
+            return false;
+        }
+        List<Word> words = Words.of(line);
+        return words.size() > 1
+                && words.stream().allMatch(Manner.COLUMN::has)
+                && split(line, parting(line), 0).stream().anyMatch(part -> field(part.text()) != null);
+    }
+
+    private static Pattern parting(String line) {
+        return line.indexOf('\t') >= 0
+                ? TABS
+                : line.indexOf('|') >= 0
+                        ? BARS
+                        : line.indexOf(';') >= 0 ? SEMICOLONS : line.indexOf(',') >= 0 ? COMMAS : GAPS;
+    }
+
+    /** A cell and where its words begin. */
+    private record Part(int start, String text) {}
+
+    private static List<Part> split(String line, Pattern parting, int start) {
+        List<Part> parts = new ArrayList<>();
+        int from = parting.equals(GAPS) ? line.length() - line.stripLeading().length() : 0;
+        Matcher found = parting.matcher(line).region(from, line.length());
+        while (found.find()) {
+            parts.add(part(line, from, found.start(), start));
+            from = found.end();
+        }
+        parts.add(part(line, from, line.length(), start));
+        return parts;
+    }
+
+    private static Part part(String line, int from, int to, int start) {
+        String cell = line.substring(from, to);
+        return new Part(start + from + cell.length() - cell.stripLeading().length(), cell.strip());
+    }
+
+    private static @Nullable Field field(String head) {
+        List<String> words = Words.of(head).stream().map(Word::plain).toList();
+        if (has(words, "elapsed", "cumulative", "cum", "running", "clock", "since", "start")) {
+            return new Field(List.of(), List.of(), true);
+        }
+        if (has(words, "speed", "spd", "kt", "entry", "mph", "km", "kmh", "kph")) {
+            return unit(has(words, "mph") ? "mph" : has(words, "km", "kmh", "kph") ? "kmh" : "kt");
+        }
+        if (has(words, "height", "alt", "altitude", "base", "ft", "hgt", "ht", "metre", "m")) {
+            return unit(has(words, "metre", "m") ? "metre" : "ft");
+        }
+        if (has(words, "time", "duration", "dur", "length", "s", "min", "timing")) {
+            return new Field(List.of(), List.of(has(words, "min") ? "min" : "s"), true);
+        }
+        if (has(words, "where", "place", "position", "location", "end", "side")) {
+            return new Field(List.of(), List.of("end"), false);
+        }
+        return has(words, "from") ? new Field(List.of("from"), List.of(), false) : null;
+    }
+
+    private static Field unit(String unit) {
+        return new Field(List.of(), List.of(unit), false);
+    }
+
+    private static boolean has(List<String> words, String... any) {
+        return words.stream().anyMatch(List.of(any)::contains);
+    }
+}

@@ -1,0 +1,39 @@
+package crowdline.list.word;
+
+import java.util.List;
+
+/**
+ * A text as it was written, and the same in small letters without accents; both are equally long.
+ *
+ * @param written as it was written
+ * @param folded as it is compared
+ * @param columns what stands above its cells, if it is a table
+ */
+public record Text(String written, String folded, Columns columns) {
+    public static Text of(String written) {
+        String folded = Words.folded(written);
+        return new Text(written, folded, Columns.of(folded));
+    }
+
+    /** The words of a stretch, with the units that the heads of columns give. */
+    public List<Word> words(int from, int to) {
+        return columns.with(Words.of(folded, from, to));
+    }
+
+    /** A stretch as it was written, without spaces and commas around it. */
+    public String piece(int from, int to) {
+        int first = from;
+        int last = to;
+        while (first < last && isEdge(written.charAt(first))) {
+            first++;
+        }
+        while (last > first && isEdge(written.charAt(last - 1))) {
+            last--;
+        }
+        return written.substring(first, last);
+    }
+
+    private static boolean isEdge(char c) {
+        return !Character.isLetterOrDigit(c) && "()'\"½¼¾°[]{}!?:@~’′″“”".indexOf(c) < 0;
+    }
+}

@@ -1,0 +1,333 @@
+package crowdline.list.word;
+
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Takes a text apart into words, in a form in which two ways of writing a thing are one. */
+public final class Words {
+    private static final Pattern WORD = Pattern.compile("\\d{1,2}:\\d{2}(?!\\d)|\\d{1,2}'\\d{2}\""
+            + "|(?<!\\p{L})(?<way>l ?(?:-+>?|>|to|2|→|/) ?r|r ?(?:-+>?|>|to|2|→|/) ?l|ltr|rtl)(?!\\p{L})"
+            + "|(?<whole>\\d{1,3})(?: |-| and )?(?<part>1/2|1/4|3/4|[½¼¾])(?!\\d)"
+            + "|(?<fraction>1/2|1/4|3/4|[½¼¾])(?!\\d)"
+            + "|(?<thousands>\\d{1,3}(?:,\\d{3}){1,3})(?!\\d)"
+            + "|(?<number>\\d{1,9}(?:\\.\\d{1,6})?)"
+            + "|(?<!\\p{L})(?:w/(?!over|o(?!\\p{L}))|w\\.(?=\\s)|(?:c/l|k/e)(?!\\p{L}))"
+            + "|\\p{L}+(?:'\\p{L}+){0,3}"
+            + "|[^\\s\\p{L}]");
+
+    /** Signs that say nothing. */
+    private static final String SILENT = "-()[]{}.,;:!?_\"'|=<#•";
+
+    private static final Map<String, String> SAME = same(
+            "centre center ctr central",
+            "flick snap",
+            "point pt pnt pts",
+            "kt kts knot kn kias",
+            "ft feet foot '",
+            "metre meter mtr",
+            "s sec second",
+            "min minute",
+            "reverse rev reversed revers rever",
+            "inverted inv",
+            "negative neg",
+            "degree deg °",
+            "left lh l lft port",
+            "to too",
+            "through thru",
+            "cuban cub cubain cubian",
+            "vertical vert vertically",
+            "low lo",
+            "double dbl",
+            "knifeedge ke k/e",
+            "square sq",
+            "reposition repo repos",
+            "with w/ w.",
+            "turn trn",
+            "landing ldg lndg",
+            "inverted upsidedown inverse",
+            "right rh r rt rgt starboard stbd",
+            "aileron ail",
+            "hesitation hes hesi",
+            "half halves",
+            "quarter qtr",
+            "and & + n",
+            "at @",
+            "top apex",
+            "about ~",
+            "x × *",
+            "1 one",
+            "2 two",
+            "3 three",
+            "4 four",
+            "5 five",
+            "6 six",
+            "7 seven",
+            "8 eight ate",
+            "9 nine",
+            "10 ten",
+            "12 twelve",
+            "16 sixteen",
+            "0 zero",
+            "11 eleven",
+            "13 thirteen",
+            "14 fourteen",
+            "15 fifteen",
+            "17 seventeen",
+            "18 eighteen",
+            "19 nineteen",
+            "20 twenty",
+            "30 thirty",
+            "40 forty fourty",
+            "50 fifty",
+            "60 sixty",
+            "70 seventy",
+            "80 eighty",
+            "90 ninety",
+            "45 fortyfive",
+            "leftend lhe lhs",
+            "rightend rhe rhs",
+            "opposite opp",
+            "pass passage passing",
+            "slow slowly",
+            "climb clb",
+            "descend desc dsnd",
+            "from frm fr",
+            "spin vrille",
+            "loop looping lupe lupin",
+            "roll role rowl tonneau",
+            "right write",
+            "toward towards",
+            "across accross",
+            "smoke smokes smoking");
+
+    private static final Map<String, Double> PARTS = Map.of("half", 0.5, "quarter", 0.25, "three-quarter", 0.75);
+
+    /** What "half" is more likely said of than of the number before it, unless there are several. */
+    private static final Set<String> HALVED = Set.of("cuban", "loop", "roll", "flick");
+
+    private Words() {}
+
+    /** All ways to write a word that are known. */
+    public static Set<String> spellings() {
+        return SAME.keySet();
+    }
+
+    private static Map<String, String> same(String... rows) {
+        Map<String, String> same = new HashMap<>();
+        for (String row : rows) {
+            List<String> words = List.of(row.split(" "));
+            words.subList(1, words.size()).forEach(word -> same.put(word, words.get(0)));
+        }
+        return Map.copyOf(same);
+    }
+
+    /** The text in small letters without accents, letter for letter as long as it was. */
+    public static String folded(String text) {
+        StringBuilder folded = new StringBuilder(text.length());
+        for (int i = 0; i < text.length(); i++) {
+            folded.append(folded(text.charAt(i)));
+        }
+        return folded.toString();
+    }
+
+    private static char folded(char c) {
+        if (c < 128) {
+            return Character.toLowerCase(c);
+        }
+        return switch (c) {
+            case '’', '‘', '′', '`', '´' -> '\'';
+            case '–', '—', '−', '‐', '‑', '‒' -> '-';
+            case '“', '”', '″' -> '"';
+            case '\u00a0', '\u2009', '\u202f' -> ' ';
+            default -> {
+                char plain = Normalizer.normalize(String.valueOf(c), Normalizer.Form.NFD)
+                        .charAt(0);
+                yield Character.toLowerCase(plain);
+            }
+        };
+    }
+
+    /** The words of a text that is {@link #folded}. */
+    public static List<Word> of(String folded) {
+        return of(folded, 0, folded.length());
+    }
+
+    /** The words of a stretch of a text that is {@link #folded}. */
+    public static List<Word> of(String folded, int from, int to) {
+        List<Word> words = new ArrayList<>();
+        Matcher found = WORD.matcher(folded).region(from, to);
+        while (found.find()) {
+            String text = found.group();
+            boolean isFeet = text.equals("'")
+                    && !words.isEmpty()
+                    && words.get(words.size() - 1).number() != null;
+            boolean isSeconds = text.equals("\"")
+                    && !words.isEmpty()
+                    && words.get(words.size() - 1).end() == found.start()
+                    && (words.get(words.size() - 1).start() == 0
+                            || folded.charAt(words.get(words.size() - 1).start() - 1) != '"')
+                    && words.get(words.size() - 1).number() != null;
+            if (isSeconds) {
+                words.add(new Word("s", found.start(), found.end(), null));
+                continue;
+            }
+            if (text.equals("w") && found.end() < folded.length() && folded.charAt(found.end()) == ' ') {
+                words.add(new Word("with", found.start(), found.end(), null));
+                continue;
+            }
+            if (text.equals("-") && isRange(folded, found)) {
+                words.add(new Word("to", found.start(), found.end(), null));
+                continue;
+            }
+            if (text.length() == 1 && SILENT.contains(text) && !isFeet) {
+                continue;
+            }
+            boolean isTurns = text.equals("t")
+                    && !words.isEmpty()
+                    && words.get(words.size() - 1).number() != null;
+            words.add(isTurns ? new Word("turn", found.start(), found.end(), null) : word(found, text));
+        }
+        return halvesJoined(quartersJoined(Numerals.joined(words, folded)));
+    }
+
+    /** "10-12". */
+    private static boolean isRange(String folded, Matcher dash) {
+        return dash.start() > 0
+                && dash.end() < folded.length()
+                && Character.isDigit(folded.charAt(dash.start() - 1))
+                && Character.isDigit(folded.charAt(dash.end()));
+    }
+
+    private static Word word(Matcher found, String text) {
+        if (text.endsWith("\"") && text.length() > 1) {
+            return new Word(text.replace('\'', ':').replace("\"", ""), found.start(), found.end(), null);
+        }
+        String part = found.group("part");
+        if (part != null) {
+            return number(found, Double.parseDouble(found.group("whole")) + share(part));
+        }
+        if (found.group("way") != null) {
+            return new Word(text.startsWith("l") ? "lefttoright" : "righttoleft", found.start(), found.end(), null);
+        }
+        if (found.group("fraction") != null) {
+            double share = share(text);
+            return new Word(
+                    share == 0.5 ? "half" : share == 0.25 ? "quarter" : "three-quarter",
+                    found.start(),
+                    found.end(),
+                    null);
+        }
+        if (found.group("thousands") != null) {
+            return number(found, Double.parseDouble(text.replace(",", "")));
+        }
+        if (found.group("number") != null) {
+            return number(found, Double.parseDouble(text));
+        }
+        String plain = plain(text);
+        boolean isNumber = Character.isDigit(plain.charAt(0)) && plain.indexOf(':') < 0;
+        return new Word(plain, found.start(), found.end(), isNumber ? Double.valueOf(plain) : null);
+    }
+
+    private static Word number(Matcher found, double number) {
+        String plain = number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
+        return new Word(plain, found.start(), found.end(), number);
+    }
+
+    private static double share(String fraction) {
+        return switch (fraction) {
+            case "1/4", "¼" -> 0.25;
+            case "3/4", "¾" -> 0.75;
+            default -> 0.5;
+        };
+    }
+
+    /** The plain form of one word. */
+    public static String plain(String word) {
+        String same = SAME.get(word);
+        if (same != null) {
+            return same;
+        }
+        String one = singular(word.endsWith("'s") ? word.substring(0, word.length() - 2) : word);
+        return SAME.getOrDefault(one, one);
+    }
+
+    private static String singular(String word) {
+        if (word.length() < 4 || !word.endsWith("s") || word.endsWith("ss") || word.endsWith("us")) {
+            return word;
+        }
+        if (word.endsWith("ies") && word.length() > 4) {
+            return word.substring(0, word.length() - 3) + "y";
+        }
+        return word.endsWith("sses") ? word.substring(0, word.length() - 2) : word.substring(0, word.length() - 1);
+    }
+
+    private static boolean isHalved(List<Word> words, int at) {
+        if (at >= words.size()) {
+            return false;
+        }
+        Word word = words.get(at);
+        boolean isPlural = word.end() - word.start() > word.plain().length();
+        return HALVED.contains(word.plain()) && !isPlural;
+    }
+
+    /** "three quarters" is one part, but "three quarter clovers" are three. */
+    private static List<Word> quartersJoined(List<Word> words) {
+        List<Word> joined = new ArrayList<>(words.size());
+        for (int i = 0; i < words.size(); i++) {
+            boolean isThree = words.get(i).plain().equals("3")
+                    && i + 1 < words.size()
+                    && words.get(i + 1).plain().equals("quarter")
+                    && (i + 2 == words.size() || !words.get(i + 2).plain().startsWith("clover"));
+            joined.add(
+                    isThree
+                            ? new Word(
+                                    "three-quarter",
+                                    words.get(i).start(),
+                                    words.get(i + 1).end(),
+                                    null)
+                            : words.get(i));
+            i += isThree ? 1 : 0;
+        }
+        return joined;
+    }
+
+    /** "one and a half" is one number. */
+    private static List<Word> halvesJoined(List<Word> words) {
+        List<Word> joined = new ArrayList<>(words.size());
+        for (int i = 0; i < words.size(); i++) {
+            Word word = words.get(i);
+            int half = i + 2 < words.size() && words.get(i + 2).plain().equals("a") ? i + 3 : i + 2;
+            boolean isOne = word.plain().equals("turn")
+                    || (half == i + 3 && word.plain().matches("roll|flick|spin|rotation|loop"));
+            Double number = isOne ? Double.valueOf(1) : word.number();
+            if (number != null
+                    && half < words.size()
+                    && words.get(i + 1).plain().equals("and")
+                    && PARTS.containsKey(words.get(half).plain())
+                    && !isHalved(words, half + 1)) {
+                double sum = number + PARTS.getOrDefault(words.get(half).plain(), 0.0);
+                Word many = new Word(
+                        String.valueOf(sum), word.start(), words.get(half).end(), sum);
+                if (isOne && !word.plain().equals("turn")) {
+                    joined.add(word);
+                    joined.add(many);
+                } else {
+                    joined.add(many);
+                    if (isOne) {
+                        joined.add(word);
+                    }
+                }
+                i = half;
+            } else {
+                joined.add(word);
+            }
+        }
+        return joined;
+    }
+}

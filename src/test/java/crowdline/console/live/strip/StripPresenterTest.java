@@ -1,0 +1,34 @@
+package crowdline.console.live.strip;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.console.live.SmallShow;
+import crowdline.console.live.row.LiveMoment;
+import crowdline.live.event.FlightEvent;
+import crowdline.live.event.Source;
+import crowdline.patter.Plan;
+import crowdline.steer.Tracking;
+import org.junit.jupiter.api.Test;
+
+class StripPresenterTest {
+    private static String sureness(double chance) {
+        LiveMoment moment = SmallShow.moment(
+                112,
+                Plan.EMPTY,
+                SmallShow.after(new FlightEvent.SourceChosen(99, Source.AIRCRAFT), new FlightEvent.ActStarted(100)));
+        Tracking tracking = new Tracking(chance, 0.2, null, null, false);
+        return StripPresenter.of(
+                        new LiveMoment(moment.state(), moment.now(), moment.plan(), moment.clock(), tracking),
+                        SmallShow.words())
+                .sureness()
+                .word();
+    }
+
+    /** The follower tells no more than 0.9 of what may yet turn out to be another figure. */
+    @Test
+    void whatMayYetBeWrongIsOnlyFairlySure() {
+        assertThat(sureness(0.96)).isEqualTo("Sure");
+        assertThat(sureness(0.9)).isEqualTo("Fairly sure");
+        assertThat(sureness(0.59)).isEqualTo("Not sure");
+    }
+}
