@@ -145,7 +145,7 @@ public final class Sayings {
                 said(Detail.PLACE, Place.CENTRE));
         add(
                 "middle",
-                "(?:(?:in|at|over) (?:the )?)?Measured.middle(?: of (?:the )?(?:display|crowd|line|show|box)(?: line)?)?",
+                "(?:(?:in|at|over) (?:the )?)?middle(?: of (?:the )?(?:display|crowd|line|show|box)(?: line)?)?",
                 said(Detail.PLACE, Place.CENTRE));
         add(" c ", "c(?= $)", said(Detail.PLACE, Place.CENTRE));
         add("overhead", "overhead", said(Detail.PLACE, Place.CENTRE));
