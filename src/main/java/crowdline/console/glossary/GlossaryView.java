@@ -37,7 +37,7 @@ public final class GlossaryView {
 
     /** What the list has in it. */
     enum Sift {
-        ALL("Everything"),
+        ALL("All"),
         FIGURES("Figures"),
         WORDS("Words");
 

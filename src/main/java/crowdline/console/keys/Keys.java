@@ -86,6 +86,8 @@ final class Keys {
                         case "TAB" -> "Tab";
                         case "PERIOD" -> ".";
                         case "COMMA" -> ",";
+                        case "INSERT" -> "Insert";
+                        case "DELETE" -> "Delete";
                         case "HOME" -> "Home";
                         case "END" -> "End";
                         case "PLUS", "EQUALS", "ADD" -> "+";

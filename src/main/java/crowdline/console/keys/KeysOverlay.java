@@ -106,7 +106,7 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
                 List<String> keys = Stream.of(command, Command.SECOND_WINDOW)
                         .flatMap(each -> shown(each, taken).stream().limit(1))
                         .toList();
-                entries.add(new Entry(keys, "Full screen, second", "Fill the screen; a window for a second speaker"));
+                entries.add(new Entry(keys, "Full screen, second", "Fill the screen; a second window"));
             } else if (command.scope() == scope && !isBesideAnother(command)) {
                 entries.add(new Entry(shown(command, taken), command.label(), command.help()));
             }

@@ -44,7 +44,7 @@ final class FactList {
         List<CrowdFact> facts = of(place);
         List<FactRow> rows = new ArrayList<>(facts.stream()
                 .map(fact -> new FactRow(
-                        String.format(Locale.UK, "%,.1f %s", fact.number(), fact.unit()),
+                        number(fact.number()) + " " + fact.unit(),
                         fact.text(),
                         already(fact, show, place).orElseGet(() -> verdict.apply(remark(fact, show, place))),
                         true))
@@ -127,5 +127,10 @@ final class FactList {
     private Optional<PlaceFacts> found(RemarkPlace place) {
         Map<RemarkPlace, PlaceFacts> all = known;
         return all == null ? Optional.empty() : Optional.ofNullable(all.get(place));
+    }
+
+    /** Three figures, no more than a prediction knows. */
+    private static String number(double value) {
+        return String.format(Locale.UK, Math.abs(value) < 100 ? "%.1f" : "%,.0f", value);
     }
 }

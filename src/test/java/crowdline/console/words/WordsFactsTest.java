@@ -53,7 +53,7 @@ class WordsFactsTest {
     void eachFactStandsWithItsNumberItsWordsAndItsSeconds() {
         goToTheLoop();
         assertThat(facts().chosen()).isZero();
-        assertThat(facts().rows()).extracting(FactRow::number).containsExactly("4.1 g", "1,187.3 ft");
+        assertThat(facts().rows()).extracting(FactRow::number).containsExactly("4.1 g", "1,187 ft");
         assertThat(facts().rows().get(0).text()).isEqualTo("At the bottom everything feels about four times as heavy.");
         // The figure lasts 10 s; the default pace is 0.15 s and 0.0731 s a letter, so 48 letters take 3.7 s.
         assertThat(facts().rows().get(0).mark().word()).startsWith("Fits: 3.").endsWith(" of 10.0 s");

@@ -14,6 +14,10 @@ final class FoundRows extends Painted<FindView> {
     private static final double ROWS_SHARE = 0.4;
     /** The rows are no higher than this many of the words of a figure's look, so that few do not stand apart; tuned. */
     private static final double MOST_HEIGHT = 1.6;
+    /** And no lower than this many, while there are {@value #FEWEST}. */
+    private static final double LEAST_HEIGHT = 1.2;
+
+    private static final int FEWEST = 3;
 
     FoundRows(Appearance appearance) {
         super("Found", appearance);
@@ -48,17 +52,34 @@ final class FoundRows extends Painted<FindView> {
                 foot,
                 pen.palette().text());
         Box rest = inner.aboveBottom(hintPx + pen.px(4));
-        double each = Math.min(rest.h() / FindView.MOST, pen.sizePx(TextRole.VALUE) * MOST_HEIGHT);
-        for (int i = 0; i < v.rows().size(); i++) {
+        int lines = rowsIn(pen, rest);
+        double each = Math.min(rest.h() / lines, pen.sizePx(TextRole.VALUE) * MOST_HEIGHT);
+        int first = firstShown(v.rows(), lines);
+        for (int i = 0; i < Math.min(lines, v.rows().size()); i++) {
             row(
                     pen,
-                    v.rows().get(i),
+                    v.rows().get(first + i),
                     rest.left(rest.w() * ROWS_SHARE).belowTop(i * each).top(each));
         }
         FindView.Page open = v.open();
         if (open != null) {
             page(pen, open, rest.rightOf(rest.w() * ROWS_SHARE + pen.px(20)));
         }
+    }
+
+    /** As many as can be read at this zoom; the rest are reached by the arrows and by their digits. */
+    private static int rowsIn(Pen pen, Box box) {
+        int fitting = (int) (box.h() / (pen.sizePx(TextRole.VALUE) * LEAST_HEIGHT));
+        return Math.min(FindView.MOST, Math.max(FEWEST, fitting));
+    }
+
+    /** So that the one that is open is among those shown. */
+    static int firstShown(List<FindView.Row> rows, int lines) {
+        int open = 0;
+        for (int i = 0; i < rows.size(); i++) {
+            open = rows.get(i).isOpen() ? i : open;
+        }
+        return Math.max(0, open - lines + 1);
     }
 
     private static void row(Pen pen, FindView.Row row, Box box) {
@@ -75,7 +96,8 @@ final class FoundRows extends Painted<FindView> {
                 kind,
                 row.isOpen() ? text : pen.palette().soft());
         Box name = inner.rightOf(digit.w()).left(inner.w() * 0.71);
-        pen.midway(pen.line(row.name(), TextRole.VALUE, true, name), name, text);
+        double sizePx = Math.min(pen.sizePx(TextRole.VALUE), box.h() / LEAST_HEIGHT);
+        pen.midway(pen.at(row.name(), true, sizePx, name, 1), name, text);
     }
 
     private static void page(Pen pen, FindView.Page page, Box box) {
@@ -97,8 +119,15 @@ final class FoundRows extends Painted<FindView> {
                     pen.palette().accent());
         }
         Box text = inner.belowTop(namePx + pen.px(4));
+        // Never smaller than without zoom: who zooms wants to read the beginning, not to see the end.
         pen.atTop(
-                pen.block(List.of(page.text()), pen.plain(), pen.sizePx(TextRole.VALUE), pen.leastPx(), text, 30),
+                pen.block(
+                        List.of(page.text()),
+                        pen.plain(),
+                        pen.sizePx(TextRole.VALUE),
+                        pen.designedPx(TextRole.BODY),
+                        text,
+                        30),
                 text,
                 pen.palette().text());
     }
