@@ -92,13 +92,16 @@ final class Lines {
             if (style.isMarked() && !sentence.numbered() && isGuess(heard) && !lines.isEmpty()) {
                 return said(lines.get(lines.size() - 1), heard);
             }
-            if (Smoke.isTold(lines, heard) || (told.isProse() && Telling.isDenied(heard))) {
+            if (Smoke.isTold(lines, heard) || Denial.isDenied(heard, told.isProse())) {
                 asides.add(piece.start(), piece.end());
                 return previous;
             }
             return addFigures(heard, piece.parting() == Parting.LINE ? null : previous);
         }
         Draft draft = heard.drafts().get(0);
+        if (Denial.takesBack(heard, isFigureNext) && isOnTheLastLine(piece)) {
+            return takeBack(last(), piece);
+        }
         if (previous != null && goingOn.isRestOf(previous, heard)) {
             return previous;
         }
@@ -113,6 +116,10 @@ final class Lines {
         }
         if (heard.isDetail()) {
             return addDetail(draft, piece, told, previous);
+        }
+        if (isFigureNext && Prelude.isSomebody(heard, text)) {
+            asides.add(piece.start(), piece.end());
+            return null;
         }
         if (previous != null && previous.isFigure() && Condition.isAll(heard.words())) {
             previous.doubt();
@@ -162,6 +169,7 @@ final class Lines {
         return (told.isProse() || (style.figureEachLine() && told.isOne()))
                 && previous.isFigure()
                 && heard.piece().parting() != Parting.LINE
+                && !(heard.isFigure() && heard.piece().parting() == Parting.THEN)
                 && (heard.isFigure()
                         || Manner.FLOWN.count(heard.words()) * 2 < heard.words().size());
     }
@@ -233,6 +241,23 @@ final class Lines {
         Draft end = lines.get(lines.size() - 1);
         end.takeIn(end.end(), piece.end());
         return end;
+    }
+
+    private boolean isOnTheLastLine(Piece piece) {
+        return !lines.isEmpty()
+                && text.written()
+                                .substring(Math.min(last().end(), piece.from()), piece.from())
+                                .indexOf('\n')
+                        < 0;
+    }
+
+    /** "Square loop? No, a loop": the figure named before is not flown. */
+    private @Nullable Draft takeBack(Draft denied, Piece piece) {
+        lines.remove(denied);
+        figures -= denied.isFigure() ? 1 : 0;
+        denied.eachSpan(asides::add);
+        asides.add(piece.start(), piece.end());
+        return null;
     }
 
     private Draft begun(Piece piece) {

@@ -56,7 +56,7 @@ final class Prelude {
                 && !piece.isDetail()
                 && (piece.words().stream().allMatch(Prelude::describes)
                         || Manner.HEADING.hasAny(piece.words())
-                        || (endsWithAColon(piece, text) && (isFirst || isWhoFlies(piece)))
+                        || (endsWithAColon(piece, text) && (isFirst || isWhoFlies(piece) || isSomebody(piece, text)))
                         || (isFirst && leadsToAColon(pieces, at, text)));
     }
 
@@ -84,6 +84,16 @@ final class Prelude {
         return piece.words().stream().allMatch(word -> WHO.contains(word.plain()) || word.number() != null)
                 || (piece.words().size() == 2
                         && WHO.contains(piece.words().get(1).plain()));
+    }
+
+    /** "Beat: stall turn, Anna: loop": one word with a capital is who flies what follows. */
+    static boolean isSomebody(Heard piece, Text text) {
+        List<Word> words = piece.words();
+        return words.size() == 1
+                && words.get(0).number() == null
+                && Character.isUpperCase(text.written().charAt(words.get(0).start()))
+                && !Manner.FLOWN.has(words.get(0))
+                && endsWithAColon(piece, text);
     }
 
     /** Whether a word says how something is, not what. */

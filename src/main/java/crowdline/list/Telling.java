@@ -13,53 +13,6 @@ import java.util.regex.Pattern;
 
 /** Tells of a sentence that talks whether what it names is flown: "Then a lazy eight while everybody listens". */
 final class Telling {
-    private static final Set<String> NOT = Set.of(
-            "if",
-            "unless",
-            "instead",
-            "without",
-            "leave",
-            "no",
-            "not",
-            "never",
-            "don't",
-            "won't",
-            "dont",
-            "wont",
-            "can't",
-            "cannot",
-            "isn't",
-            "aren't",
-            "didn't",
-            "doesn't",
-            "isnt",
-            "had",
-            "was",
-            "were",
-            "used",
-            "mentioned",
-            "about",
-            "or",
-            "than",
-            "cancel",
-            "cancelled",
-            "omit",
-            "drop",
-            "skip",
-            "whether",
-            "hope",
-            "could",
-            "should",
-            "wanted",
-            "meant",
-            "planned",
-            "tried",
-            "told",
-            "said",
-            "asked",
-            "questions",
-            "question");
-
     /** Who flies, or when. */
     private static final Set<String> FLIES = Set.of(
             "i", "i'll", "ill", "we", "we'll", "she", "he", "they", "then", "next", "after", "first", "finally",
@@ -80,15 +33,6 @@ final class Telling {
                 && pieces.stream().anyMatch(Telling::leadsToAFigure);
     }
 
-    /** "So no tail slide": a figure that is named and not flown. */
-    static boolean isDenied(Heard piece) {
-        List<Word> name = piece.drafts().get(0).name();
-        return piece.isFigure()
-                && !name.isEmpty()
-                && piece.words().stream()
-                        .anyMatch(word -> word.start() < name.get(0).start() && NOT.contains(word.plain()));
-    }
-
     private static boolean leadsToAFigure(Heard piece) {
         List<Word> name = piece.drafts().get(0).name();
         if (!piece.isFigure() || name.isEmpty()) {
@@ -101,7 +45,7 @@ final class Telling {
         return ahead.stream().allMatch(Telling::leads)
                 || (says
                         && (!piece.isWeak() || isLanding(piece))
-                        && ahead.stream().noneMatch(word -> NOT.contains(word.plain())));
+                        && ahead.stream().noneMatch(word -> Denial.isIn(word)));
     }
 
     private static boolean isLanding(Heard piece) {
@@ -110,7 +54,7 @@ final class Telling {
     }
 
     private static boolean leads(Word word) {
-        return !NOT.contains(word.plain())
+        return !Denial.isIn(word)
                 && (word.number() != null
                         || LeftOver.isSilent(word)
                         || Manner.isAny(word.plain())

@@ -14,6 +14,9 @@ public final class Measured {
     /** A number without a unit from here on is a height in feet: nothing in a list is as fast. */
     public static final double LEAST_BARE_FT = 500;
 
+    /** What is counted is flown whole, or a half or a quarter of it. */
+    private static final double PARTS = 4;
+
     private Measured() {}
 
     /** "At 200" says of a pass how high it is, or how fast. */
@@ -69,7 +72,8 @@ public final class Measured {
             default -> ListLine.MOST_COUNT;
         };
         double least = detail == Detail.HEIGHT_FT ? 0 : detail == Detail.ENTRY_KT ? 1 : ListLine.LEAST;
-        if (value < least || value > most) {
+        boolean isPart = detail == Detail.COUNT && Math.rint(value * PARTS) != value * PARTS;
+        if (value < least || value > most || isPart) {
             return false;
         }
         draft.say(detail, value);

@@ -253,7 +253,7 @@ public final class Sayings {
         addOfFigure(
                 "¤",
                 "(?<!last )(?<!next )(?<!first )(?:x )?" + NUM
-                        + " (?!ship|aircraft|aeroplane|plane|man )(?:x |time |consecutive |successive |more )?(?=(?:[a-z]+ ){0,3}¤)",
+                        + " (?!ship|aircraft|aeroplane|plane|man |g )(?:x |time |consecutive |successive |more )?(?=(?:[a-z]+ ){0,3}¤)",
                 count(1));
         addOfFigure(" x | time ", "(?:x |time )" + NUM, count(1));
         addOfFigure(" x | time | in a row| off | piece ", NUM + "(?: x| time| in a row| off| piece)", count(1));

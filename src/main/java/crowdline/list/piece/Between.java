@@ -25,6 +25,9 @@ final class Between {
             "no",
             "not");
 
+    /** "Take off and come back with a wing-over" are two figures. */
+    private static final Set<String> COMING_BACK = Set.of("back", "return", "returning", "returns", "again");
+
     /** Stands between two names of one figure. */
     static final Set<String> NAMING_AGAIN = Set.of("/", "aka", "the", "through");
 
@@ -57,13 +60,24 @@ final class Between {
         return depth > 0;
     }
 
+    /** "Loop with half roll = Immelmann": what stands behind the sign is what it is called. */
+    static boolean isCalled(Text text, Word main, Word other) {
+        return text.folded()
+                        .substring(main.end(), Math.max(main.end(), other.start()))
+                        .indexOf('=')
+                >= 0;
+    }
+
     /** Whether a figure is only an addition to those before it. */
     static boolean isAddition(List<Word> words, int first, List<Found> own, Found next) {
         int after = own.get(own.size() - 1).to();
         for (int i = after; i < next.from(); i++) {
             boolean isFrom = words.get(i).plain().equals("from")
                     && words.subList(i + 1, next.from()).stream().allMatch(LeftOver::isJoining);
-            if (isFrom || ADDING.contains(words.get(i).plain())) {
+            boolean isHow = i > after
+                    && words.get(i).plain().equals("with")
+                    && words.subList(after, i).stream().anyMatch(word -> COMING_BACK.contains(word.plain()));
+            if (isFrom || (!isHow && ADDING.contains(words.get(i).plain()))) {
                 return true;
             }
         }

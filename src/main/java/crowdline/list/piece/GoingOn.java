@@ -37,8 +37,11 @@ public final class GoingOn {
             "reverse half Cuban",
             "Cuban eight");
 
-    /** On which part of it a roll is flown. */
-    private static final Set<String> LINES = Set.of("line", "downline", "upline", "way", "up", "down", "out");
+    /** On which part of it a roll is flown, wherever it is said. */
+    private static final Set<String> PARTS = Set.of("line", "downline", "upline", "way");
+
+    /** The same, said behind the roll. */
+    private static final Set<String> LINES = Set.of("up", "down", "out");
 
     private static final Set<String> LEVEL = Set.of("straight", "and", "level", "wing", "flight");
 
@@ -162,8 +165,15 @@ public final class GoingOn {
         }
         return before.figure().equals("rolling turn")
                 ? within.figure().equals("aileron roll") && draft.says(Detail.COUNT)
-                : WITH_LINES.contains(before.figure())
-                        && heard.words().stream().anyMatch(word -> LINES.contains(word.plain()));
+                : WITH_LINES.contains(before.figure()) && isOnALine(heard.words(), draft.name());
+    }
+
+    /** "On the way down a half roll" and "half roll down", but not "coming down from it a slow roll". */
+    private static boolean isOnALine(List<Word> words, List<Word> roll) {
+        int name = roll.isEmpty() ? 0 : roll.get(0).start();
+        return words.stream()
+                .anyMatch(
+                        word -> PARTS.contains(word.plain()) || (LINES.contains(word.plain()) && word.start() > name));
     }
 
     /** "After the loop it is a stall turn": the loop is the one before. */
@@ -232,11 +242,17 @@ public final class GoingOn {
     }
 
     /** "The avalanche, a loop with a flick on top": what the same figure is in other words. */
-    private static boolean isExplained(Draft previous, Names.Sense before, Heard heard) {
+    private boolean isExplained(Draft previous, Names.Sense before, Heard heard) {
         Draft draft = heard.drafts().get(0);
         Names.Sense again = draft.sense();
-        return again != null
-                && again.figure().equals(before.figure())
+        boolean isSame = again != null && again.figure().equals(before.figure());
+        if (isSame
+                && heard.isWeak()
+                && text.written()
+                        .startsWith("ing", Math.max(0, draft.name().get(0).end() - 3))) {
+            return true;
+        }
+        return isSame
                 && Set.of("a", "an", "that", "which", "ie")
                         .contains(heard.words().get(0).plain())
                 && !plain(draft.name()).equals(plain(previous.name()))

@@ -70,6 +70,11 @@ public final class PieceReader {
         int begin = from;
         List<Found> own = new ArrayList<>();
         for (Found next : found) {
+            if (!own.isEmpty() && Between.isCalled(text, spelt.get(own.get(0).from()), spelt.get(next.from()))) {
+                boolean isSame = own.get(0).sense().figure().equals(next.sense().figure());
+                own = new ArrayList<>(List.of(isSame ? own.get(0) : next));
+                continue;
+            }
             if (!own.isEmpty()
                     && !Between.isAddition(spelt, first, own, next)
                     && !Between.isInBrackets(text, spelt.get(own.get(0).from()), spelt.get(next.from()))) {

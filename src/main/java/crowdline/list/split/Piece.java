@@ -14,8 +14,10 @@ public record Piece(int start, int from, int to, int end, Parting parting) {
     public enum Parting {
         /** By the line's beginning, or a sentence's. */
         LINE,
-        /** By a comma, an arrow, or a word such as "then". */
+        /** By a comma, an arrow, or a word such as "into". */
         COMMA,
+        /** By "then" or another word that leads on to what is flown next. */
+        THEN,
         /** By a dash, a colon or a tab, which may as well lead to what is said of the same figure. */
         DASH
     }

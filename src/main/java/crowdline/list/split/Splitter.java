@@ -18,7 +18,7 @@ public final class Splitter {
 
     private static final Pattern MARK = Pattern.compile(
             "[\\s>|]*(?:[-*•·–—▪◦‣●○+»]+\\s+|(?:fig(?:ure)?|no|item|step|manoeuvre|maneuver)\\.?\\s*#?\\d{1,3}\\b\\s*[:.)-]?\\s*(?=\\S)"
-                    + "|#?\\s?\\(?\\d{1,3}(?:\\s*[.):]|\\s-|/(?=\\s))(?=\\s|\\p{L})\\s*|\\d{1,3}\\t|#\\d{1,3}\\s+|\\(?(?:[a-z]|i{1,3}|iv|vi{0,3}|ix|xi{0,2})[.)]\\s+|\\[(?:[ x]|\\d{1,2})?\\]\\s*){1,4}+");
+                    + "|#?\\s?\\(?\\d{1,3}(?:\\s*[.):]|\\s-|/(?=\\s))(?=\\s|\\p{L})\\s*|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|last|then)\\s*:\\s+|\\d{1,3}\\t|#\\d{1,3}\\s+|\\(?(?:[a-z]|i{1,3}|iv|vi{0,3}|ix|xi{0,2})[.)]\\s+|\\[(?:[ x]|\\d{1,2})?\\]\\s*){1,4}+");
 
     private static final Pattern COUNTED = Pattern.compile("\\s*(\\d{1,3})\\s+(?=\\p{L}|\\d)");
 
@@ -37,6 +37,10 @@ public final class Splitter {
 
     /** A row of a table begins with a time, or has a tab in it. */
     private static final Pattern ROW = Pattern.compile("\\d{1,2}:\\d{2}\\b|[^\\n]*\\t");
+
+    /** What follows is flown after what stands before. */
+    private static final Pattern LEADS_ON =
+            Pattern.compile("(?:and |right )?then|and finally|followed.*|after (?:that|this|which)|afterwards");
 
     private static final Pattern PULLS_UP = Pattern.compile(".*\\b(?:pull(?:s|ing)?|up)\\s*", Pattern.DOTALL);
 
@@ -178,7 +182,7 @@ public final class Splitter {
             cut(pieces, pieceStart, from, found.start(), pieceEnd, parting);
             pieceStart = pieceEnd;
             from = found.end();
-            parting = found.group("dash") != null ? Piece.Parting.DASH : Piece.Parting.COMMA;
+            parting = parting(found);
             if (isStop) {
                 parting = Piece.Parting.LINE;
                 close(start, pieceStart, number, numbered, pieces);
@@ -188,6 +192,14 @@ public final class Splitter {
         }
         cut(pieces, pieceStart, from, end, end, parting);
         close(start, end, number, numbered, pieces);
+    }
+
+    private static Piece.Parting parting(Matcher found) {
+        if (found.group("dash") != null) {
+            return Piece.Parting.DASH;
+        }
+        String word = found.group("word");
+        return word != null && LEADS_ON.matcher(word).matches() ? Piece.Parting.THEN : Piece.Parting.COMMA;
     }
 
     private void close(int start, int end, int number, boolean numbered, List<Piece> pieces) {

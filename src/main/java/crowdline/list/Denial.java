@@ -1,0 +1,125 @@
+package crowdline.list;
+
+import crowdline.list.piece.Heard;
+import crowdline.list.word.Word;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** Tells which of the figures that are named are not flown: "same as last year, except no tumble". */
+final class Denial {
+    private static final Set<String> NOT = Set.of(
+            "if",
+            "unless",
+            "instead",
+            "without",
+            "leave",
+            "no",
+            "not",
+            "never",
+            "don't",
+            "won't",
+            "dont",
+            "wont",
+            "can't",
+            "cannot",
+            "isn't",
+            "aren't",
+            "didn't",
+            "doesn't",
+            "isnt",
+            "had",
+            "was",
+            "were",
+            "used",
+            "mentioned",
+            "about",
+            "or",
+            "than",
+            "cancel",
+            "cancelled",
+            "omit",
+            "drop",
+            "skip",
+            "whether",
+            "hope",
+            "could",
+            "should",
+            "wanted",
+            "meant",
+            "planned",
+            "tried",
+            "told",
+            "said",
+            "asked",
+            "questions",
+            "question");
+
+    /** What stands right ahead of the name of what is not flown. */
+    private static final Set<String> RIGHT_AHEAD = Set.of("no", "not", "never", "without", "except", "omit", "skip");
+
+    /** "Leave out the spin." */
+    private static final Set<String> OUT = Set.of("leave", "leaving", "left", "miss", "cut", "drop");
+
+    /** In plain words, of which "this" is one without its last letter. */
+    private static final Pattern TAKEN_BACK = Pattern.compile(
+            "(?:that's |it's |is |now |but |we're |i'm )?(?:not (?:thi|today|now|any ?more|flown|flying|doing|included|in|for)\\b.*"
+                    + "|not|cancelled|deleted|scrapped|scrubbed|dropped|skipped|omitted|removed|struck out|left out|taken out)");
+
+    /** Where one figure is named and another meant. */
+    private static final Pattern SLIP =
+            Pattern.compile("(?:no|sorry|no sorry|oops|i mean|correction|rather|wait|no wait)");
+
+    private Denial() {}
+
+    static boolean isIn(Word word) {
+        return NOT.contains(word.plain());
+    }
+
+    /**
+     * "So no tail slide": a figure that is named and not flown.
+     *
+     * @param isProse whether it stands in a sentence that talks, where a denial may stand anywhere ahead of the name
+     */
+    static boolean isDenied(Heard piece, boolean isProse) {
+        List<Word> name = piece.drafts().get(0).name();
+        if (!piece.isFigure() || name.isEmpty() || piece.drafts().size() > 1) {
+            return false;
+        }
+        List<Word> ahead = piece.words().stream()
+                .filter(word -> word.start() < name.get(0).start())
+                .toList();
+        return isProse ? ahead.stream().anyMatch(Denial::isIn) : isRightAhead(ahead);
+    }
+
+    private static boolean isRightAhead(List<Word> ahead) {
+        int at = ahead.size() - 1;
+        while (at >= 0
+                && Set.of("the", "a", "an", "any", "more")
+                        .contains(ahead.get(at).plain())) {
+            at--;
+        }
+        if (at < 0) {
+            return false;
+        }
+        boolean isOut = at > 0
+                && ahead.get(at).plain().equals("out")
+                && OUT.contains(ahead.get(at - 1).plain());
+        return isOut || RIGHT_AHEAD.contains(ahead.get(at).plain());
+    }
+
+    /**
+     * Whether a piece takes back the figure before it: "not this year", or "sorry" with another figure behind it.
+     *
+     * @param isFigureNext whether the next piece is a figure
+     */
+    static boolean takesBack(Heard piece, boolean isFigureNext) {
+        String said = piece.words().stream()
+                .filter(word -> Character.isLetter(word.plain().charAt(0)))
+                .map(Word::plain)
+                .collect(Collectors.joining(" "));
+        return TAKEN_BACK.matcher(said).matches()
+                || (isFigureNext && SLIP.matcher(said).matches());
+    }
+}
