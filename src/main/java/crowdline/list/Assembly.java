@@ -10,9 +10,11 @@ import crowdline.list.word.Manner;
 import crowdline.list.word.Text;
 import crowdline.list.word.Word;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Puts the pieces of a text together into lines and notes, in order. */
 final class Assembly {
+    private static final Pattern PAGE_FOOT = Pattern.compile("page \\d{1,2}(?: ?(?:of|/) ?\\d{1,2})?");
     private static final int LONGEST_NAME = 3;
     private static final int LONGEST_TITLE = 4;
 
@@ -87,6 +89,14 @@ final class Assembly {
                             .substring(sentence.start(), sentence.end())
                             .strip()
                             .equals("--"));
+            return;
+        }
+        if (PAGE_FOOT
+                .matcher(text.folded()
+                        .substring(sentence.start(), sentence.end())
+                        .strip())
+                .matches()) {
+            addNote(sentence.start(), sentence.end());
             return;
         }
         if (Condition.isAll(pieces.get(0).words())) {

@@ -15,6 +15,7 @@ import crowdline.list.word.Text;
 import crowdline.list.word.Word;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -104,6 +105,15 @@ final class Lines {
         }
         if (previous != null && goingOn.isRestOf(previous, heard)) {
             return previous;
+        }
+        if (GoingOn.isAnother(lines, heard)) {
+            draft.mean(Objects.requireNonNull(last().sense()));
+            draft.forgetNotes();
+            draft.beginAt(piece.start());
+            if (Condition.in(heard.words(), 0) < heard.words().size()) {
+                draft.doubt();
+            }
+            return addFigures(heard, null);
         }
         if (previous != null && GoingOn.isHeldInverted(previous, heard)) {
             draft.mean(INVERTED);

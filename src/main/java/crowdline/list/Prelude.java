@@ -32,7 +32,15 @@ final class Prelude {
             "formation",
             "number",
             "aircraft",
-            "alone");
+            "alone",
+            "front",
+            "rear",
+            "outer",
+            "inner",
+            "outside",
+            "inside",
+            "other",
+            "rest");
 
     private Prelude() {}
 
@@ -86,12 +94,12 @@ final class Prelude {
                         && WHO.contains(piece.words().get(1).plain()));
     }
 
-    /** "Beat: stall turn, Anna: loop": one word with a capital is who flies what follows. */
+    /** "Beat: stall turn, Anna: loop": one word ahead of a colon is who flies what follows, or what it is called. */
     static boolean isSomebody(Heard piece, Text text) {
         List<Word> words = piece.words();
         return words.size() == 1
                 && words.get(0).number() == null
-                && Character.isUpperCase(text.written().charAt(words.get(0).start()))
+                && !Denial.takesBack(piece, true)
                 && !Manner.FLOWN.has(words.get(0))
                 && endsWithAColon(piece, text);
     }

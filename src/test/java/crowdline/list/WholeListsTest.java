@@ -27,7 +27,12 @@ class WholeListsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"mailbox.txt, 219, 16, 23", "second-mailbox.txt, 207, 13, 22", "third-mailbox.txt, 131, 3, 12"})
+    @CsvSource({
+        "mailbox.txt, 219, 16, 23",
+        "second-mailbox.txt, 207, 13, 22",
+        "third-mailbox.txt, 131, 3, 12",
+        "fourth-mailbox.txt, 117, 13, 21"
+    })
     void noFewerFiguresOfAMailAreReadThanBefore(String file, int figures, int missed, int tooMany) {
         assertRead(mails(file), figures, missed, tooMany);
     }

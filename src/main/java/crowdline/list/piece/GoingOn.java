@@ -187,6 +187,19 @@ public final class GoingOn {
                 && heard.words().get(0).plain().equals("after");
     }
 
+    /** "Loop. Another one straight after." */
+    public static boolean isAnother(List<Draft> lines, Heard heard) {
+        List<String> words = heard.words().stream()
+                .map(Word::plain)
+                .filter(word -> !word.equals("and") && !word.equals("then"))
+                .toList();
+        boolean isSaid = !words.isEmpty()
+                && (words.get(0).equals("another")
+                        || words.equals(List.of("again"))
+                        || words.equals(List.of("same", "again")));
+        return isSaid && !lines.isEmpty() && lines.get(lines.size() - 1).isFigure();
+    }
+
     /** Who comes down under a canopy lands under it. */
     public static void landUnderCanopy(List<Draft> lines, Draft draft) {
         Names.Sense landing = draft.sense();
