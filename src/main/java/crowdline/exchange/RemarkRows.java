@@ -3,6 +3,7 @@ package crowdline.exchange;
 import crowdline.show.Act;
 import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
+import crowdline.show.Speaker;
 import crowdline.show.bounds.Nearest;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.MomentName;
@@ -47,6 +48,7 @@ final class RemarkRows {
             Map.entry(Column.LATEST, List.of("latest s", "latest")),
             Map.entry(Column.WEIGHT, List.of("weight", "importance", "priority")),
             Map.entry(Column.ONCE, List.of("once", "only once")),
+            Map.entry(Column.SPEAKER, List.of("speaker", "said by", "voice", "who says it", "commentator")),
             Map.entry(Column.ID, List.of("id", "remark id")));
 
     private final Show show;
@@ -71,6 +73,7 @@ final class RemarkRows {
         LATEST,
         WEIGHT,
         ONCE,
+        SPEAKER,
         ID
     }
 
@@ -220,7 +223,10 @@ final class RemarkRows {
                         ? YES.contains(row.text(heads.of(Column.ONCE)).toLowerCase(Locale.ROOT))
                         : old != null && old.once(),
                 old != null && old.draft() && isSame,
-                old == null ? null : old.duty());
+                old == null ? null : old.duty(),
+                heads.has(Column.SPEAKER)
+                        ? speaker(row.text(heads.of(Column.SPEAKER)))
+                        : old == null ? null : old.speaker());
     }
 
     private boolean isTaken(String id) {
@@ -263,6 +269,19 @@ final class RemarkRows {
         return MomentName.of(written)
                 .orElseThrow(() -> new Refused("There is no moment " + Text.quoted(written)
                         + "; write one that the figure has, such as over the top"));
+    }
+
+    private @Nullable String speaker(String written) throws Refused {
+        if (written.isEmpty()) {
+            return null;
+        }
+        String near = Nearest.hint(
+                written, show.speakers().all().stream().map(Speaker::name).toList());
+        return show.speakers()
+                .find(written)
+                .map(Speaker::name)
+                .orElseThrow(() -> new Refused("Nobody called " + Text.quoted(written) + " speaks at this show"
+                        + (near.isEmpty() ? "; add the speaker in Prepare first, under People" : near)));
     }
 
     private static @Nullable Double number(Cells.Row row, Heads<Column> heads, Column column) throws Refused {

@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 /** The remarks of a show as rows of cells, given to a spreadsheet and taken back. */
 public final class RemarkTable {
     private static final String HEAD =
-            "act,figure,figure id,kind,words,short words,at,until,earliest s,latest s,weight,once,id";
+            "act,figure,figure id,kind,words,short words,at,until,earliest s,latest s,weight,once,speaker,id";
 
     private RemarkTable() {}
 
@@ -119,6 +119,7 @@ public final class RemarkTable {
                                 seconds(remark.latestS()),
                                 RunningOrder.number(remark.weight()),
                                 remark.once() ? "yes" : "",
+                                CsvCell.quoted(Objects.requireNonNullElse(remark.speaker(), "")),
                                 CsvCell.quoted(remark.id()))
                         .reduce((a, b) -> a + ',' + b)
                         .orElseThrow()

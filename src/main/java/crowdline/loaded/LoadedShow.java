@@ -19,9 +19,9 @@ import crowdline.show.Variant;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.check.LocatedFinding;
 import crowdline.sight.ActSheet;
-import crowdline.speech.pace.Pace;
-import crowdline.speech.pace.SpokenTime;
-import crowdline.speech.say.Spoken;
+import crowdline.speech.pace.PacedVoices;
+import crowdline.speech.pace.Paces;
+import crowdline.speech.pace.Voices;
 import crowdline.timing.ActTimes;
 import crowdline.timing.Pass;
 import java.time.Instant;
@@ -31,7 +31,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -46,12 +45,12 @@ public final class LoadedShow {
 
     private final Show show;
     private final Catalogue catalogue;
-    private final Pace pace;
+    private final Paces paces;
     private final Workers workers;
     private final int flights;
     private final int settled;
     private final Map<Flown, Prediction> predictions;
-    private final Function<String, SpokenTime> spoken;
+    private final Voices voices;
     private final Known shared;
 
     /** What is shared with what becomes of the show. */
@@ -68,21 +67,21 @@ public final class LoadedShow {
      * @param workers fly the varied flights
      * @param flights how many of them are behind the first bands, 1 or more
      */
-    public LoadedShow(Show show, Catalogue catalogue, Pace pace, Workers workers, int flights) {
-        this(show, catalogue, pace, workers, flights, FLIGHTS);
+    public LoadedShow(Show show, Catalogue catalogue, Paces paces, Workers workers, int flights) {
+        this(show, catalogue, paces, workers, flights, FLIGHTS);
     }
 
     /** @param settled how many are behind them once the show has settled, 1 or more */
-    LoadedShow(Show show, Catalogue catalogue, Pace pace, Workers workers, int flights, int settled) {
+    LoadedShow(Show show, Catalogue catalogue, Paces paces, Workers workers, int flights, int settled) {
         this.settled = settled;
         this.show = show;
         this.catalogue = catalogue;
-        this.pace = pace;
+        this.paces = paces;
         this.workers = workers;
         this.flights = flights;
         predictions = new ConcurrentHashMap<>();
         shared = new Known();
-        spoken = times(show, pace);
+        voices = new PacedVoices(show, paces);
     }
 
     /** Hears how far it is with how many. */
@@ -129,36 +128,32 @@ public final class LoadedShow {
     private LoadedShow(LoadedShow before, Show edited) {
         show = edited;
         catalogue = before.catalogue;
-        pace = before.pace;
+        paces = before.paces;
         workers = before.workers;
         flights = before.flights;
         settled = before.settled;
         predictions = new ConcurrentHashMap<>();
         shared = before.shared;
-        spoken = edited.sayAs().equals(before.show.sayAs()) ? before.spoken : times(edited, before.pace);
+        boolean sounds =
+                edited.sayAs().equals(before.show.sayAs()) && edited.speakers().equals(before.show.speakers());
+        voices = sounds ? before.voices : new PacedVoices(edited, before.paces);
     }
 
-    private LoadedShow(LoadedShow same, Pace speaker) {
+    private LoadedShow(LoadedShow same, Paces others) {
         show = same.show;
         catalogue = same.catalogue;
-        pace = speaker;
+        paces = others;
         workers = same.workers;
         flights = same.flights;
         settled = same.settled;
         predictions = same.predictions;
         shared = same.shared;
-        spoken = times(show, speaker);
+        voices = new PacedVoices(show, others);
     }
 
-    private static Function<String, SpokenTime> times(Show show, Pace pace) {
-        Spoken words = new Spoken(show.sayAs());
-        Map<String, SpokenTime> known = new ConcurrentHashMap<>();
-        return text -> known.computeIfAbsent(text, t -> pace.time(words.expand(t)));
-    }
-
-    /** The same said by another speaker, which flies nothing anew. */
-    public LoadedShow atPace(Pace speaker) {
-        return new LoadedShow(this, speaker);
+    /** The same said at other paces, which flies nothing anew. */
+    public LoadedShow atPaces(Paces others) {
+        return new LoadedShow(this, others);
     }
 
     /** What became of the show. Only variants whose flight the edit changes are predicted anew, when they are asked for. */
@@ -191,16 +186,17 @@ public final class LoadedShow {
         return with(show.withAir(air));
     }
 
-    public Pace pace() {
-        return pace;
+    public Paces paces() {
+        return paces;
     }
 
     public Show show() {
         return show;
     }
 
-    public Function<String, SpokenTime> spoken() {
-        return spoken;
+    /** Who says its remarks, and how long they take. */
+    public Voices voices() {
+        return voices;
     }
 
     /** Empty if there is no such act or variant, or if nobody described what flies it and where it begins. */
@@ -248,7 +244,7 @@ public final class LoadedShow {
         return new ShowLookup(
                 show,
                 catalogue,
-                spoken,
+                voices,
                 (act, variant) -> prediction(act.id(), variant.name())
                         .map(Prediction::sheet)
                         .orElse(ActSheet.NONE),
@@ -259,7 +255,7 @@ public final class LoadedShow {
     }
 
     public PlanAhead planAhead() {
-        return new PlanAhead(show, spoken);
+        return new PlanAhead(show, voices);
     }
 
     /** How long figures last, for the clock; a figure nobody predicted has no length, and the clock waits for the hand. */

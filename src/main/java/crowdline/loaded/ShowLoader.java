@@ -7,7 +7,7 @@ import crowdline.show.check.Finding;
 import crowdline.show.check.LocatedFinding;
 import crowdline.show.check.Severity;
 import crowdline.show.check.ShowRules;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.passes.PassesFile;
 import crowdline.storage.show.ShowFile;
@@ -23,19 +23,19 @@ import org.jspecify.annotations.Nullable;
 /** Reads a show, checks it and computes everything the console needs from it. Takes a moment; off the event thread. */
 public final class ShowLoader {
     private final Supplier<Catalogue> catalogue;
-    private final Supplier<Pace> pace;
+    private final Supplier<Paces> paces;
     private final Path passes;
     private final Workers workers;
     private final int settled;
 
     /**
      * @param catalogue asked for when a show is loaded, and not before
-     * @param pace the speaker's, asked for when a show is loaded
+     * @param paces asked for when a show is loaded
      * @param passes where passes are that could not be kept beside their show
      * @param workers fly the varied flights behind the bands
      */
-    public ShowLoader(Supplier<Catalogue> catalogue, Supplier<Pace> pace, Path passes, Workers workers) {
-        this(catalogue, pace, passes, workers, LoadedShow.FLIGHTS);
+    public ShowLoader(Supplier<Catalogue> catalogue, Supplier<Paces> paces, Path passes, Workers workers) {
+        this(catalogue, paces, passes, workers, LoadedShow.FLIGHTS);
     }
 
     /**
@@ -43,10 +43,10 @@ public final class ShowLoader {
      *
      * @param settled 1 or more
      */
-    public ShowLoader(Supplier<Catalogue> catalogue, Supplier<Pace> pace, Path passes, Workers workers, int settled) {
+    public ShowLoader(Supplier<Catalogue> catalogue, Supplier<Paces> paces, Path passes, Workers workers, int settled) {
         this.settled = settled;
         this.catalogue = catalogue;
-        this.pace = pace;
+        this.paces = paces;
         this.passes = passes;
         this.workers = workers;
     }
@@ -80,7 +80,7 @@ public final class ShowLoader {
      */
     public Optional<LoadedShow> soundBefore(Path file, byte[] content, int flights) {
         Optional<LoadedShow> loaded = ShowFile.soundBefore(content)
-                .map(show -> new LoadedShow(show, catalogue.get(), pace.get(), workers, flights, settled));
+                .map(show -> new LoadedShow(show, catalogue.get(), paces.get(), workers, flights, settled));
         // What is wrong with a pass is said when the show is checked.
         loaded.ifPresent(show -> learn(file, show));
         return loaded;
@@ -88,7 +88,7 @@ public final class ShowLoader {
 
     /** A show that has no file yet, with nothing computed. */
     public LoadedShow fresh(Show show) {
-        return new LoadedShow(show, catalogue.get(), pace.get(), workers, LoadedShow.FIRST_FLIGHTS, settled);
+        return new LoadedShow(show, catalogue.get(), paces.get(), workers, LoadedShow.FIRST_FLIGHTS, settled);
     }
 
     /** Has a show learn from the passes of its file; what was found in them. */
@@ -113,7 +113,7 @@ public final class ShowLoader {
         return load(
                 file,
                 ShowFile.bytes(file),
-                known -> new LoadedShow(known, catalogue.get(), pace.get(), workers, flights, settled));
+                known -> new LoadedShow(known, catalogue.get(), paces.get(), workers, flights, settled));
     }
 
     /** Checks content that a show was already loaded from. */
@@ -124,7 +124,7 @@ public final class ShowLoader {
     /** Checks content, and loads the show in it if nothing stands in its way. */
     public Result load(Path file, byte[] content, int flights) {
         return load(
-                file, content, known -> new LoadedShow(known, catalogue.get(), pace.get(), workers, flights, settled));
+                file, content, known -> new LoadedShow(known, catalogue.get(), paces.get(), workers, flights, settled));
     }
 
     private Result load(Path file, byte[] content, Function<Show, LoadedShow> loading) {

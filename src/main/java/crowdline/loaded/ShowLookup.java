@@ -16,13 +16,13 @@ import crowdline.show.figure.RemarkForm;
 import crowdline.show.figure.RemarkKind;
 import crowdline.sight.ActSheet;
 import crowdline.speech.pace.SpokenTime;
+import crowdline.speech.pace.Voices;
 import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** The words of a show as the Live screen looks them up: names, sentences, remarks and how long they take. */
@@ -32,7 +32,7 @@ public final class ShowLookup {
     private final Map<String, Remark> remarks;
     private final Map<String, PieceOf> parts = new HashMap<>();
     private final Afterwards afterwards;
-    private final Function<String, SpokenTime> times;
+    private final Voices voices;
     private final BiFunction<Act, Variant, ActSheet> flights;
     private final Sights sights;
     private final Seen seen;
@@ -54,22 +54,18 @@ public final class ShowLookup {
     }
 
     /**
-     * @param times how long a text takes this speaker; asked at every look, so it should know the answer by then
+     * @param voices how long remarks take and who says them; asked at every look, so it should know the answer by then
      * @param flights the predicted path of an act in a variant; likewise
      */
-    public ShowLookup(
-            Show show,
-            Catalogue catalogue,
-            Function<String, SpokenTime> times,
-            BiFunction<Act, Variant, ActSheet> flights) {
-        this(show, catalogue, times, flights, (act, variant, figure) -> "", Seen.NOTHING);
+    public ShowLookup(Show show, Catalogue catalogue, Voices voices, BiFunction<Act, Variant, ActSheet> flights) {
+        this(show, catalogue, voices, flights, (act, variant, figure) -> "", Seen.NOTHING);
     }
 
     /** The same, with where to look and what there is to see. */
     public ShowLookup(
             Show show,
             Catalogue catalogue,
-            Function<String, SpokenTime> times,
+            Voices voices,
             BiFunction<Act, Variant, ActSheet> flights,
             Sights sights,
             Seen seen) {
@@ -77,7 +73,7 @@ public final class ShowLookup {
         this.seen = seen;
         this.show = show;
         this.catalogue = catalogue.with(show.figures());
-        this.times = times;
+        this.voices = voices;
         this.flights = flights;
         remarks = show.remarksById();
         show.gaps().pieces().forEach(this::piece);
@@ -160,13 +156,18 @@ public final class ShowLookup {
         return Optional.ofNullable(remarks.get(id));
     }
 
-    /** How long a form of a remark takes this speaker, with the answer that is waited for. */
+    /** How long a form of a remark takes its speaker, with the answer that is waited for. */
     public SpokenTime time(Remark remark, boolean shortForm) {
-        SpokenTime said = times.apply(remark.words(shortForm));
+        SpokenTime said = voices.time(remark, shortForm);
         PieceOf part = parts.get(remark.id());
         return part == null || part.answerS() == 0
                 ? said
                 : said.plus(new SpokenTime(part.answerS(), part.answerS(), part.answerS()));
+    }
+
+    /** The name of who says a remark, if it is not whoever sits at the console. */
+    public Optional<String> other(Remark remark) {
+        return voices.other(remark);
     }
 
     /** What sort of remark it is, in a word; of a part of a piece, which. */

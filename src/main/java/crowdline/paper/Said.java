@@ -9,6 +9,8 @@ import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkForm;
 import crowdline.show.figure.RemarkKind;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A remark as it stands on paper.
@@ -21,15 +23,12 @@ record Said(String id, RemarkKind kind, String when, String seconds, String note
 
     static Said of(PaperAct act, Placed placed) {
         Remark remark = act.lookup().remark(placed.remarkId()).orElseThrow();
-        String note = (placed.tight() ? "just fits" : "")
-                + (placed.tight() && remark.draft() ? ", " : "")
-                + (remark.draft() ? "draft" : "");
         return new Said(
                 placed.remarkId(),
                 placed.kind(),
                 clock(placed.startS()),
                 seconds(placed.endS() - placed.startS()),
-                note,
+                note(act, remark, placed.tight()),
                 remark.words(placed.form() == RemarkForm.SHORT));
     }
 
@@ -40,8 +39,15 @@ record Said(String id, RemarkKind kind, String when, String seconds, String note
                 remark.kind(),
                 "",
                 seconds(act.lookup().time(remark, false).seconds()),
-                remark.draft() ? "draft" : "",
+                note(act, remark, false),
                 remark.text());
+    }
+
+    /** Who says it if it is not whoever reads the paper, whether it just fits, and whether it is a draft. */
+    private static String note(PaperAct act, Remark remark, boolean tight) {
+        return Stream.of(act.lookup().other(remark).orElse(""), tight ? "just fits" : "", remark.draft() ? "draft" : "")
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.joining(", "));
     }
 
     /** Seconds from the start of the act, such as 1:07, or −0:10 before it. */

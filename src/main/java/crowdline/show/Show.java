@@ -39,6 +39,7 @@ import org.jspecify.annotations.Nullable;
  * @param incident the organiser's words for when something goes wrong, or null if there are none yet
  * @param announcements the organiser's words for other occasions that nobody can plan
  * @param gaps what the gaps between acts are filled with
+ * @param speakers who speaks to the crowd
  */
 public record Show(
         String title,
@@ -54,7 +55,8 @@ public record Show(
         Map<String, String> sayAs,
         @Nullable Incident incident,
         List<Announcement> announcements,
-        Gaps gaps) {
+        Gaps gaps,
+        Speakers speakers) {
 
     /** An act so much earlier by the clock than the one before it is after midnight; half a day tells it from a slip. */
     private static final Duration PAST_MIDNIGHT = Duration.ofHours(12);
@@ -138,7 +140,8 @@ public record Show(
                 sayAs,
                 incident,
                 announcements,
-                Gaps.NONE);
+                Gaps.NONE,
+                Speakers.NONE);
     }
 
     /** A show without announcements. */
@@ -284,6 +287,11 @@ public record Show(
     /** The same with its gaps filled otherwise. */
     public Show withGaps(Gaps other) {
         return with(copy -> copy.gaps = other);
+    }
+
+    /** The same with others who speak. */
+    public Show withSpeakers(Speakers other) {
+        return with(copy -> copy.speakers = other);
     }
 
     /** The announcement with this id. */

@@ -27,6 +27,7 @@ final class ShowCopy {
 
     List<Announcement> announcements;
     Gaps gaps;
+    Speakers speakers;
 
     ShowCopy(Show show) {
         title = show.title();
@@ -43,6 +44,7 @@ final class ShowCopy {
         incident = show.incident();
         announcements = show.announcements();
         gaps = show.gaps();
+        speakers = show.speakers();
     }
 
     Show made() {
@@ -60,6 +62,7 @@ final class ShowCopy {
                 sayAs,
                 incident,
                 announcements,
-                gaps);
+                gaps,
+                speakers);
     }
 }

@@ -248,7 +248,7 @@ class IncidentEverywhereTest {
                 "crowdline.console.second.SecondWindow",
                 "crowdline.console.prepare.field.Fields",
                 "crowdline.console.preview.PreviewChoice",
-                "crowdline.console.words.MomentBox",
+                "crowdline.console.words.ChoiceBox",
                 "crowdline.console.window.ContextMenu",
                 "crowdline.console.window.TextMenu",
                 "crowdline.console.words.RemarkFields"));

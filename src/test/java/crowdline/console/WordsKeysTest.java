@@ -243,7 +243,7 @@ class WordsKeysTest {
                     return basis.called().apply(figure);
                 },
                 basis.said(),
-                basis.takes(),
+                basis.voices(),
                 basis.lasts(),
                 basis.names());
         SwingUtilities.invokeAndWait(() -> {

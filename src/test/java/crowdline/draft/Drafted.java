@@ -20,6 +20,7 @@ import crowdline.show.aircraft.TimedAircraft;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.figure.Remark;
 import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.KindsFile;
 import crowdline.timing.ActTimes;
@@ -106,7 +107,7 @@ public record Drafted(Show show, Act act, Flight flight) {
     }
 
     private LoadedShow loaded() {
-        return new LoadedShow(show, CATALOGUE, Pace.DEFAULT, Workers.ALONE, LoadedShow.FIRST_FLIGHTS);
+        return new LoadedShow(show, CATALOGUE, Paces.DEFAULT, Workers.ALONE, LoadedShow.FIRST_FLIGHTS);
     }
 
     private ActTimes times() {

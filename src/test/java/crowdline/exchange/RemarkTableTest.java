@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import crowdline.edit.act.CannotBe;
 import crowdline.show.Show;
+import crowdline.show.Speaker;
+import crowdline.show.Speakers;
 import crowdline.show.figure.MomentKind;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
@@ -106,5 +108,33 @@ class RemarkTableTest {
     @Test
     void wordsNeedAColumn() {
         assertThatThrownBy(() -> rows("act,figure\na,b\n")).hasMessageContaining("no column of words was recognised");
+    }
+
+    @Test
+    void speakersAreGivenAndTakenByName() throws ShowFileException, CannotBe {
+        show = show.withSpeakers(
+                new Speakers(List.of(new Speaker("Ann", false), new Speaker("Ben, the other", false))));
+        Remark first = show.acts().get(0).figures().get(0).remarks().get(0);
+        Show taken = RemarkTable.take(RemarkTable.read(
+                        PASTED, "id;text;speaker\n" + first.id() + ";" + first.text() + ";ben, the other\n", show))
+                .of(show)
+                .show();
+        assertThat(taken.acts().get(0).figures().get(0).remarks().get(0)).isEqualTo(first.saidBy("Ben, the other"));
+        show = taken;
+        assertThat(RemarkTable.take(RemarkTable.read(PASTED, RemarkTable.of(show), show))
+                        .of(show)
+                        .show())
+                .isEqualTo(show);
+        assertThat(rows("id;text\n" + first.id() + ";Other words.\n")
+                        .get(0)
+                        .remark()
+                        .speaker())
+                .as("no such column")
+                .isEqualTo("Ben, the other");
+        assertThat(rows("text,said by\nHello there.,Bem the other\n").get(0).said())
+                .singleElement()
+                .asString()
+                .contains("Nobody called \u201cBem the other\u201d speaks")
+                .contains("Ben, the other");
     }
 }

@@ -6,7 +6,7 @@ import crowdline.app.shell.Folders;
 import crowdline.flight.Workers;
 import crowdline.show.check.LocatedFinding;
 import crowdline.show.check.Severity;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.show.CatalogueFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -42,7 +42,7 @@ class LargeShowTest {
     private static ShowLoader.Result loaded(byte[] content) {
         return new ShowLoader(
                         CatalogueFile::shipped,
-                        () -> Pace.DEFAULT,
+                        () -> Paces.DEFAULT,
                         Folders.here().passes(),
                         Workers.ALONE)
                 .load(Path.of("large.json"), content, 1);

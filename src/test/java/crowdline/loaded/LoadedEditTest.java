@@ -13,7 +13,7 @@ import crowdline.show.figure.Figure;
 import crowdline.show.figure.Placing;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.ShowFile;
 import crowdline.timing.FigureTime;
@@ -42,7 +42,7 @@ class LoadedEditTest {
     void load() throws Exception {
         byte[] content = Files.readAllBytes(Path.of("src/test/resources/crowdline/shows", "fenmarsh-air-day.json"));
         show = ShowFile.soundBefore(content).orElseThrow();
-        loaded = new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, this::fly, 2);
+        loaded = new LoadedShow(show, CatalogueFile.shipped(), Paces.DEFAULT, this::fly, 2);
         loaded.predictAll((n, all) -> {});
     }
 
@@ -252,8 +252,8 @@ class LoadedEditTest {
                 show.figures(),
                 java.util.Map.of("Xy", "a very long name that is said slowly"),
                 show.incident());
-        assertThat(loaded.with(said).spoken().apply("Xy").seconds())
-                .isGreaterThan(loaded.spoken().apply("Xy").seconds() + 1);
-        assertThat(loaded.with(show).spoken()).isSameAs(loaded.spoken());
+        assertThat(loaded.with(said).voices().time("Xy").seconds())
+                .isGreaterThan(loaded.voices().time("Xy").seconds() + 1);
+        assertThat(loaded.with(show).voices()).isSameAs(loaded.voices());
     }
 }

@@ -1,16 +1,23 @@
 package crowdline.loaded;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import crowdline.app.window.time.LoadedPredictions;
 import crowdline.console.prepare.glance.PrepareView;
 import crowdline.flight.Workers;
 import crowdline.measure.Measures;
+import crowdline.patter.Placed;
+import crowdline.patter.Plan;
 import crowdline.sheet.RunningSheet;
 import crowdline.show.Act;
 import crowdline.show.Show;
+import crowdline.show.Speaker;
+import crowdline.show.Speakers;
 import crowdline.show.Variant;
+import crowdline.show.figure.Remark;
 import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.ShowFile;
 import crowdline.timing.ActTimes;
@@ -34,7 +41,7 @@ class LoadedShowTest {
     void load() throws Exception {
         byte[] content = Files.readAllBytes(Path.of("src/test/resources/crowdline/shows", "fenmarsh-air-day.json"));
         Show show = ShowFile.soundBefore(content).orElseThrow();
-        loaded = new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, Workers.ALONE, LoadedShow.FIRST_FLIGHTS);
+        loaded = new LoadedShow(show, CatalogueFile.shipped(), Paces.DEFAULT, Workers.ALONE, LoadedShow.FIRST_FLIGHTS);
         act = show.acts().get(0);
         variant = act.variants().get(0);
     }
@@ -177,16 +184,46 @@ class LoadedShowTest {
     void anotherSpeakerTimesTheWordsAnewAndFliesNothingAnew() {
         Pace slow = new Pace("slow", 0.3, 2 * Pace.DEFAULT.perLetterS(), 0.5, 1.38, 0.1);
         String text = "Look up to the right.";
-        double usualS = loaded.spoken().apply(text).seconds();
+        double usualS = loaded.voices().time(text).seconds();
         Prediction flown = prediction();
 
-        LoadedShow again = loaded.atPace(slow);
+        LoadedShow again = loaded.atPaces(new Paces(slow, List.of()));
 
-        assertThat(again.spoken().apply(text).seconds())
-                .isCloseTo(2 * usualS, org.assertj.core.api.Assertions.within(1e-9));
+        assertThat(again.voices().time(text).seconds()).isCloseTo(2 * usualS, within(1e-9));
         assertThat(again.prediction(act.id(), variant.name())).containsSame(flown);
-        assertThat(again.withWords(again.show()).pace()).isEqualTo(slow);
-        assertThat(again.inAir(again.show().air()).pace()).isEqualTo(slow);
-        assertThat(loaded.spoken().apply(text).seconds()).isEqualTo(usualS);
+        assertThat(again.withWords(again.show()).paces().own()).isEqualTo(slow);
+        assertThat(again.inAir(again.show().air()).paces().own()).isEqualTo(slow);
+        assertThat(loaded.voices().time(text).seconds()).isEqualTo(usualS);
+    }
+
+    @Test
+    void aRemarkOfTheOtherIsPlannedAtTheOthersPace() {
+        Remark one = act.remarks().stream()
+                .filter(r -> plan(loaded).find(r.id()).isPresent())
+                .findFirst()
+                .orElseThrow();
+        double usualS = length(loaded, one);
+        Pace slow = new Pace("Ben", 0.3, 1.2 * Pace.DEFAULT.perLetterS(), 0.3, 0.83, 0.1);
+        Show given = loaded.show()
+                .withSpeakers(new Speakers(List.of(new Speaker("Ann", false), new Speaker("Ben", false))))
+                .withAct(act.withFigures(
+                        act.figures(),
+                        act.remarks().stream()
+                                .map(r -> r.id().equals(one.id()) ? r.saidBy("Ben") : r)
+                                .toList()));
+        LoadedShow both = loaded.with(given).atPaces(new Paces(Pace.DEFAULT, List.of(slow)));
+        assertThat(length(both, one)).isBetween(1.15 * usualS, 1.35 * usualS);
+        assertThat(both.words().time(one.saidBy("Ben"), false).seconds()).isCloseTo(length(both, one), within(0.06));
+        Show alone = given.withSpeakers(new Speakers(List.of(new Speaker("Ann", false), new Speaker("Ben", true))));
+        assertThat(length(both.with(alone), one)).as("Ben is away").isEqualTo(usualS);
+    }
+
+    private Plan plan(LoadedShow of) {
+        return of.plan(of.show().act(act.id()).orElseThrow(), prediction().times());
+    }
+
+    private double length(LoadedShow of, Remark remark) {
+        Placed placed = plan(of).find(remark.id()).orElseThrow();
+        return placed.endS() - placed.startS();
     }
 }

@@ -3,7 +3,7 @@ package crowdline.loaded;
 import crowdline.flight.Workers;
 import crowdline.show.Act;
 import crowdline.show.Show;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.ShowFile;
 import java.nio.file.Files;
@@ -38,7 +38,7 @@ final class ManyActs {
                 demo.figures(),
                 demo.sayAs(),
                 demo.incident());
-        LoadedShow loaded = new LoadedShow(many, CatalogueFile.shipped(), Pace.DEFAULT, Workers.ALONE, 1);
+        LoadedShow loaded = new LoadedShow(many, CatalogueFile.shipped(), Paces.DEFAULT, Workers.ALONE, 1);
         loaded.predictAll((number, all) -> {});
         double totalS = 0;
         for (Act act : acts) {

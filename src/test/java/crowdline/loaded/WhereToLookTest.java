@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.app.shell.Folders;
 import crowdline.flight.Workers;
 import crowdline.show.Act;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.show.CatalogueFile;
 import java.nio.file.Path;
 import java.util.Objects;
@@ -16,7 +16,7 @@ class WhereToLookTest {
     void crowdIsToldWhereToLookOnceThatIsWorkedOut() throws Exception {
         LoadedShow show = Objects.requireNonNull(new ShowLoader(
                         CatalogueFile::shipped,
-                        () -> Pace.DEFAULT,
+                        () -> Paces.DEFAULT,
                         Folders.here().passes(),
                         Workers.ALONE)
                 .load(Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json"), 1)

@@ -21,7 +21,7 @@ import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.check.LocatedFinding;
 import crowdline.show.figure.Figure;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.steer.Tracking;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.ShowFile;
@@ -60,7 +60,7 @@ final class WholeShow {
         List<String> found = reading.with(FlownCheck.of(show, CatalogueFile.shipped())).findings().stream()
                 .map(LocatedFinding::asLine)
                 .toList();
-        LoadedShow loaded = new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, Workers.ALONE, FLIGHTS);
+        LoadedShow loaded = new LoadedShow(show, CatalogueFile.shipped(), Paces.DEFAULT, Workers.ALONE, FLIGHTS);
         loaded.refine(FLIGHTS);
         LoadedPredictions.view(loaded, List.of());
         var tours = Tours.of(loaded);

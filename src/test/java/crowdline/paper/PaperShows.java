@@ -14,7 +14,7 @@ import crowdline.show.Variant;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.ShowFile;
@@ -123,7 +123,7 @@ final class PaperShows {
     }
 
     static LoadedShow loaded(Show show) {
-        return new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, Workers.ALONE, 3);
+        return new LoadedShow(show, CatalogueFile.shipped(), Paces.DEFAULT, Workers.ALONE, 3);
     }
 
     static Wanted wanted(Show show, boolean large) {

@@ -3,7 +3,7 @@ package crowdline.practice;
 import crowdline.flight.Workers;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
 import java.nio.file.Path;
@@ -15,7 +15,7 @@ final class PracticeShows {
 
     static LoadedShow loaded(String name) throws ShowFileException {
         return Objects.requireNonNull(new ShowLoader(
-                        CatalogueFile::shipped, () -> Pace.DEFAULT, Path.of("target", "no-passes"), Workers.ALONE)
+                        CatalogueFile::shipped, () -> Paces.DEFAULT, Path.of("target", "no-passes"), Workers.ALONE)
                 .load(Path.of("demo-shows", name + ".json"), 1)
                 .loaded());
     }

@@ -18,6 +18,7 @@ import crowdline.show.check.LocatedFinding;
 import crowdline.show.check.ShowRules;
 import crowdline.show.figure.Figure;
 import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.KindsFile;
 import java.time.LocalDate;
@@ -75,7 +76,7 @@ public class EditBench {
                 .map(Figure::id)
                 .findFirst()
                 .orElseThrow();
-        loaded = new LoadedShow(show, catalogue, Pace.DEFAULT, Workers.ALONE, LoadedShow.FIRST_FLIGHTS);
+        loaded = new LoadedShow(show, catalogue, Paces.DEFAULT, Workers.ALONE, LoadedShow.FIRST_FLIGHTS);
         loaded.predictAll((n, all) -> {});
     }
 

@@ -22,7 +22,7 @@ import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.figure.Figure;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.steer.Tracking;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
@@ -83,7 +83,7 @@ public class StepBench {
                 .read(Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json"))
                 .show());
         LoadedShow loaded =
-                new LoadedShow(show, CatalogueFile.shipped(), Pace.DEFAULT, Workers.ALONE, LoadedShow.FLIGHTS);
+                new LoadedShow(show, CatalogueFile.shipped(), Paces.DEFAULT, Workers.ALONE, LoadedShow.FLIGHTS);
         Act act = show.acts().get(0);
         Variant variant = act.variants().get(0);
         prediction = loaded.prediction(act.id(), variant.name()).orElseThrow();

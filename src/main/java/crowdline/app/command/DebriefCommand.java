@@ -12,7 +12,7 @@ import crowdline.sheet.DayBeside;
 import crowdline.sheet.DaySheet;
 import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.DebriefTable;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.journal.JournalReading;
 import crowdline.storage.json.JsonOut;
@@ -76,7 +76,7 @@ public final class DebriefCommand implements Callable<Integer> {
         LoadedShow loaded = new UsableShow(terminal)
                 .load(
                         file,
-                        new ShowLoader(CatalogueFile::shipped, () -> Pace.DEFAULT, folders.passes(), Workers.ALONE),
+                        new ShowLoader(CatalogueFile::shipped, () -> Paces.DEFAULT, folders.passes(), Workers.ALONE),
                         LoadedShow.FIRST_FLIGHTS);
         Optional<LastFlown> flown = LastFlown.of(file, loaded, folders);
         if (flown.isEmpty()) {

@@ -50,7 +50,7 @@ public final class DemoCommand implements Callable<Integer> {
         terminal.line(
                 "To get the window, run this on a desktop, or under a virtual one: xvfb-run scripts/crowdline demo");
         terminal.line("");
-        new SheetPrinter(terminal, folders, workers).print(show, pace.pace(folders));
+        new SheetPrinter(terminal, folders, workers).print(show, pace.paces(folders));
         return ExitCode.FINE;
     }
 }

@@ -14,7 +14,7 @@ import crowdline.loaded.ShowLoader;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.bounds.Nearest;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.json.JsonOut;
 import crowdline.storage.passes.PassesFile;
@@ -106,7 +106,7 @@ public final class LearnCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ShowFileException {
         Path showFile = Objects.requireNonNull(file);
-        ShowLoader loader = new ShowLoader(CatalogueFile::shipped, () -> Pace.DEFAULT, otherPasses, workers);
+        ShowLoader loader = new ShowLoader(CatalogueFile::shipped, () -> Paces.DEFAULT, otherPasses, workers);
         LoadedShow loaded = new UsableShow(terminal).load(showFile, loader, LoadedShow.FLIGHTS);
         List<Act> acts = choice.of(loaded.show());
         PassesFile passes = new PassesFile(showFile, otherPasses);

@@ -3,6 +3,7 @@ package crowdline.app.command;
 import crowdline.app.shell.Folders;
 import crowdline.show.bounds.Nearest;
 import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.settings.PaceFile;
 import crowdline.storage.settings.PaceShelf;
@@ -35,24 +36,25 @@ final class PaceOption {
     }
 
     /**
-     * The pace to use.
+     * The pace to use, and those of everybody timed in the window.
      *
      * @throws ShowFileException if it cannot be read, or if nobody of that name was timed
      */
-    Pace pace(Folders folders) throws ShowFileException {
+    Paces paces(Folders folders) throws ShowFileException {
         Whose given = whose;
         if (given != null && given.file != null) {
-            return PaceFile.read(given.file);
+            return new PaceShelf(folders.paces()).read().with(PaceFile.read(given.file));
         }
         PaceShelf shelf = new PaceShelf(folders.paces());
         if (given == null || given.name == null) {
             String last = new SettingsFile(folders.settings()).read().settings().speaker();
-            return shelf.paceOf(last);
+            return shelf.pacesOf(last);
         }
         String name = given.name;
         PaceShelf.Reading known = shelf.read();
         List<String> names = known.paces().stream().map(Pace::name).toList();
         return known.of(name)
+                .map(known::with)
                 .orElseThrow(() -> new ShowFileException("there is no speaker " + name + "; "
                         + (names.isEmpty()
                                 ? "none has been timed in the window yet"

@@ -8,6 +8,7 @@ import crowdline.loaded.ActPlans;
 import crowdline.loaded.ActPlans.Planned;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
+import crowdline.loaded.ShowLookup;
 import crowdline.patter.Margins;
 import crowdline.patter.Placed;
 import crowdline.patter.Unplaced;
@@ -16,6 +17,7 @@ import crowdline.show.Show;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
 import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.json.JsonOut;
 import crowdline.storage.show.CatalogueFile;
@@ -27,7 +29,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -69,11 +70,12 @@ public final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ShowFileException {
-        Pace speaker = pace.pace(folders);
+        Paces paces = pace.paces(folders);
+        Pace speaker = paces.own();
         LoadedShow loaded = new UsableShow(terminal)
                 .load(
                         Objects.requireNonNull(file),
-                        new ShowLoader(CatalogueFile::shipped, () -> speaker, folders.passes(), workers),
+                        new ShowLoader(CatalogueFile::shipped, () -> paces, folders.passes(), workers),
                         LoadedShow.FLIGHTS);
         Show show = loaded.show();
         List<Act> acts = choice.of(show);
@@ -86,16 +88,15 @@ public final class PlanCommand implements Callable<Integer> {
         }
         List<Planned> planned = ActPlans.of(loaded, acts, choice::variant);
         if (json) {
-            Set<String> drafts =
-                    show.everyRemark().filter(Remark::draft).map(Remark::id).collect(Collectors.toSet());
+            ShowLookup words = loaded.words();
             Map<String, Object> all = new LinkedHashMap<>();
-            all.put("acts", planned.stream().map(p -> row(p, drafts)).toList());
+            all.put("acts", planned.stream().map(p -> row(p, words)).toList());
             all.put("pace", speaker.name());
             terminal.json(JsonOut.of(all));
         } else {
             terminal.line(PaceOption.sentence(speaker));
             terminal.line("");
-            planned.forEach(p -> PlanTable.lines(show, p).forEach(terminal::line));
+            planned.forEach(p -> PlanTable.lines(loaded.words(), p).forEach(terminal::line));
         }
         return unsaidDuties(show, planned).isEmpty() ? ExitCode.FINE : ExitCode.BLOCKED;
     }
@@ -112,7 +113,7 @@ public final class PlanCommand implements Callable<Integer> {
         return unsaid;
     }
 
-    private static Map<String, Object> row(Planned planned, Set<String> drafts) {
+    private static Map<String, Object> row(Planned planned, ShowLookup words) {
         Margins margins = planned.margins();
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("id", planned.act().id());
@@ -120,7 +121,7 @@ public final class PlanCommand implements Callable<Integer> {
         row.put(
                 "placed",
                 planned.plan().placed().stream()
-                        .map(p -> row(p, margins, drafts))
+                        .map(p -> row(p, margins, words))
                         .toList());
         row.put(
                 "unplaced",
@@ -130,7 +131,7 @@ public final class PlanCommand implements Callable<Integer> {
         return row;
     }
 
-    private static Map<String, Object> row(Placed placed, Margins margins, Set<String> drafts) {
+    private static Map<String, Object> row(Placed placed, Margins margins, ShowLookup words) {
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("remark", placed.remarkId());
         row.put("figure", placed.figureId());
@@ -139,7 +140,9 @@ public final class PlanCommand implements Callable<Integer> {
         row.put("startS", JsonOut.thousandths(placed.startS()));
         row.put("endS", JsonOut.thousandths(placed.endS()));
         row.put("goodDay", placed.tight());
-        row.put("draft", drafts.contains(placed.remarkId()));
+        Remark remark = words.remark(placed.remarkId()).orElseThrow();
+        row.put("draft", remark.draft());
+        row.put("speaker", words.other(remark).orElse(null));
         margins.whyShort(placed).ifPresent(why -> row.put("reason", why));
         return row;
     }

@@ -1,12 +1,12 @@
 package crowdline.app.command;
 
 import crowdline.loaded.ActPlans;
+import crowdline.loaded.ShowLookup;
 import crowdline.patter.Margins;
 import crowdline.patter.Placed;
 import crowdline.patter.Unplaced;
 import crowdline.sheet.Columns;
 import crowdline.sheet.RunningSheet;
-import crowdline.show.Show;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkForm;
 import java.util.ArrayList;
@@ -23,8 +23,8 @@ final class PlanTable {
 
     private PlanTable() {}
 
-    static List<String> lines(Show show, ActPlans.Planned planned) {
-        Map<String, Remark> remarks = show.remarksById();
+    static List<String> lines(ShowLookup words, ActPlans.Planned planned) {
+        Map<String, Remark> remarks = words.show().remarksById();
         Margins margins = planned.margins();
         List<String> lines = new ArrayList<>();
         lines.addAll(Columns.wrapped(planned.act().title(), Columns.MOST));
@@ -37,7 +37,7 @@ final class PlanTable {
         lines.add("");
         List<Placed> all = planned.plan().placed();
         String row = "%6s  %6s"
-                + column(all.stream().map(p -> kind(p, remarks)).toList(), "kind")
+                + column(all.stream().map(p -> kind(p, words)).toList(), "kind")
                 + column(all.stream().map(PlanTable::figure).toList(), "figure")
                 + column(all.stream().map(Placed::remarkId).toList(), "remark") + "  ";
         lines.addAll(row(String.format(row, "starts", "lasts", "kind", "figure", "remark"), "what is said"));
@@ -47,7 +47,7 @@ final class PlanTable {
                     row,
                     (placed.startS() < 0 ? "-" : "") + RunningSheet.minutes(Math.abs(placed.startS())),
                     String.format(Locale.UK, "%.1f s", placed.endS() - placed.startS()),
-                    kind(placed, remarks),
+                    kind(placed, words),
                     figure(placed),
                     placed.remarkId());
             String said = remark.words(placed.form() == RemarkForm.SHORT);
@@ -72,9 +72,11 @@ final class PlanTable {
         return lines;
     }
 
-    private static String kind(Placed placed, Map<String, Remark> remarks) {
+    private static String kind(Placed placed, ShowLookup words) {
+        Remark remark = words.remark(placed.remarkId()).orElseThrow();
         return placed.kind().name().toLowerCase(Locale.ROOT)
-                + (Objects.requireNonNull(remarks.get(placed.remarkId())).draft() ? ", draft" : "");
+                + (remark.draft() ? ", draft" : "")
+                + words.other(remark).map(name -> ", " + name).orElse("");
     }
 
     private static String figure(Placed placed) {

@@ -16,7 +16,7 @@ import crowdline.sheet.page.PagePdf;
 import crowdline.sheet.page.Pages;
 import crowdline.show.Act;
 import crowdline.show.bounds.Nearest;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.AtomicFile;
 import crowdline.storage.show.CatalogueFile;
 import java.io.ByteArrayOutputStream;
@@ -95,11 +95,11 @@ public final class SheetCommand implements Callable<Integer> {
         }
         Measures measures = units.measures(folders);
         Path file = Objects.requireNonNull(show);
-        Pace speaker = pace.pace(folders);
+        Paces paces = pace.paces(folders);
         LoadedShow loaded = new UsableShow(terminal)
                 .load(
                         file,
-                        new ShowLoader(CatalogueFile::shipped, () -> speaker, folders.passes(), workers),
+                        new ShowLoader(CatalogueFile::shipped, () -> paces, folders.passes(), workers),
                         LoadedShow.FLIGHTS);
         List<Act> acts = choice.of(loaded.show());
         LastFlown flown =

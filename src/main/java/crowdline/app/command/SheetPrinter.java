@@ -16,7 +16,7 @@ import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkForm;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.timing.ActTimes;
@@ -38,16 +38,16 @@ final class SheetPrinter {
         this.folders = folders;
     }
 
-    /** @param pace whose remarks they are */
-    void print(Path file, Pace pace) throws ShowFileException {
+    /** @param paces of those whose remarks they are */
+    void print(Path file, Paces paces) throws ShowFileException {
         LoadedShow loaded = new UsableShow(terminal)
                 .load(
                         file,
-                        new ShowLoader(CatalogueFile::shipped, () -> pace, folders.passes(), workers),
+                        new ShowLoader(CatalogueFile::shipped, () -> paces, folders.passes(), workers),
                         LoadedShow.FLIGHTS);
         Show show = loaded.show();
         terminal.line(show.title() + ", " + show.venue().name() + ", " + show.date());
-        terminal.line(PaceOption.sentence(pace));
+        terminal.line(PaceOption.sentence(paces.own()));
         terminal.line("");
         for (Act act : show.acts()) {
             loaded.prediction(act.id(), act.variants().get(0).name()).ifPresent(p -> {

@@ -27,7 +27,8 @@ final class DemoEdited {
         Catalogue catalogue = loaded.catalogue();
         Show show = loaded.show();
         try {
-            Show edited = new AddAct(catalogue, new FirstDraft(catalogue, loaded.pace(), 0.5))
+            Show edited = new AddAct(
+                            catalogue, new FirstDraft(catalogue, loaded.paces().own(), 0.5))
                     .fromList(
                             new ListReader(catalogue).read(LIST),
                             new AddAct.Wanted(

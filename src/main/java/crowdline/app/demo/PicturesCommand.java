@@ -36,7 +36,7 @@ import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.figure.Figure;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.speech.plain.ActReading;
 import crowdline.speech.say.Spoken;
 import crowdline.storage.file.ShowFileException;
@@ -77,7 +77,7 @@ public final class PicturesCommand implements Callable<Integer> {
         Show show = loaded.show();
         Editing editing = new Editing();
         editing.open("the demo show", show);
-        WordsModel model = new WordsModel(editing, BasisForWords.basis(() -> loaded, catalogue, loaded::pace));
+        WordsModel model = new WordsModel(editing, BasisForWords.basis(() -> loaded, catalogue, loaded::paces));
         model.planned(new WordsPlan(
                 RemarkStandings.of(
                         ActPlans.of(loaded, show.acts(), act -> act.variants().get(0))),
@@ -101,7 +101,8 @@ public final class PicturesCommand implements Callable<Integer> {
                         d.until(),
                         d.earliestS(),
                         d.latestS(),
-                        d.once())));
+                        d.once(),
+                        d.speaker())));
         return model;
     }
 
@@ -124,7 +125,7 @@ public final class PicturesCommand implements Callable<Integer> {
             return ExitCode.UNUSABLE;
         }
         Catalogue catalogue = CatalogueFile.shipped();
-        ShowLoader.Result result = new ShowLoader(() -> catalogue, () -> Pace.DEFAULT, folders.passes(), workers)
+        ShowLoader.Result result = new ShowLoader(() -> catalogue, () -> Paces.DEFAULT, folders.passes(), workers)
                 .load(folders.demoShow(), LoadedShow.FLIGHTS);
         LoadedShow loaded = result.loaded();
         if (loaded == null) {

@@ -42,7 +42,7 @@ import crowdline.running.RunningShow;
 import crowdline.running.WorkerThreads;
 import crowdline.show.DayAir;
 import crowdline.show.catalogue.Catalogue;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.settings.DrillFile;
 import crowdline.storage.settings.PaceShelf;
 import crowdline.storage.unsaved.UnsavedShelf;
@@ -105,8 +105,8 @@ final class ConsoleHost implements Host {
             AircraftSource aircraft,
             SerialPorts ports,
             WalkAndDebrief rehearsal,
-            PaceShelf paces,
-            PaceInUse pace,
+            PaceShelf shelf,
+            PaceInUse paces,
             DrillFile drill,
             UnsavedShelf unsaved,
             Ticker ticker,
@@ -125,13 +125,13 @@ final class ConsoleHost implements Host {
         this.ticker = ticker;
         this.flights = flights;
         this.io = io;
-        prepare = new PrepareKeeper(catalogue, pace, edits);
+        prepare = new PrepareKeeper(catalogue, paces, edits);
         glossary = new GlossaryFlights(
                 catalogue,
                 io,
                 new DrillKeeper(
                         drill,
-                        () -> PaceKeeper.speaker(pace.get()),
+                        () -> PaceKeeper.speaker(paces.get().own()),
                         wall,
                         why -> opening.say(new Mark(Form.DIAMOND, Tone.CAUTION, why)),
                         io),
@@ -139,7 +139,7 @@ final class ConsoleHost implements Host {
         paper = new PaperKeeper(
                 catalogue,
                 opening::running,
-                pace,
+                paces,
                 rehearsal::flown,
                 () -> settings.get().measures(),
                 flights,
@@ -148,12 +148,12 @@ final class ConsoleHost implements Host {
                 catalogue,
                 opening,
                 unsaved,
-                pace,
+                paces,
                 wall,
                 saved -> settings.change(s -> s.withRecent(saved)),
                 window::send,
                 this::unlessClosed);
-        this.pace = new PaceKeeper(paces, pace, opening::running, this::retimed, opening::say, io);
+        this.pace = new PaceKeeper(shelf, paces, opening::running, this::retimed, opening::say, io);
         receivers = new ReceiverFinder(aircraft, ports, opening::say, io);
         pedals = new PedalListener(
                 settings.get().buttons(),
@@ -252,9 +252,9 @@ final class ConsoleHost implements Host {
         }
     }
 
-    private void retimed(Pace next) {
-        String speaker = PaceKeeper.speaker(next);
-        opening.usePace(next);
+    private void retimed(Paces next) {
+        String speaker = PaceKeeper.speaker(next.own());
+        opening.usePaces(next);
         window.send(w -> w.showSpeaker(speaker));
         settings.change(s -> s.withSpeaker(speaker.isEmpty() ? null : speaker));
     }

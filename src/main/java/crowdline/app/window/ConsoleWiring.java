@@ -59,7 +59,7 @@ final class ConsoleWiring {
     private final ExecutorService io = Executors.newSingleThreadExecutor(work -> new Thread(work, "io"));
     private final WorkerThreads flights = new WorkerThreads();
     private final SettingsFile.Reading reading;
-    private final PaceInUse pace;
+    private final PaceInUse paces;
     private final PendingWindow window = new PendingWindow();
     private final AircraftSource aircraft;
     private final ShowOpener opening;
@@ -78,9 +78,9 @@ final class ConsoleWiring {
         Settings settings = reading.settings();
         // Whoever asks for it is on the io thread, where it is done first.
         Supplier<Catalogue> catalogue = CompletableFuture.supplyAsync(CatalogueFile::shipped, io)::join;
-        PaceShelf paces = new PaceShelf(folders.paces());
-        pace = new PaceInUse(paces.paceOf(settings.speaker()));
-        ShowLoader loader = new ShowLoader(catalogue, pace, folders.passes(), flights, settled);
+        PaceShelf shelf = new PaceShelf(folders.paces());
+        paces = new PaceInUse(shelf.pacesOf(settings.speaker()));
+        ShowLoader loader = new ShowLoader(catalogue, paces, folders.passes(), flights, settled);
         SerialPorts ports = new SerialPorts(folders.serial());
         aircraft = new AircraftSource(machine.ticker()::nanos, ports);
         Clock clock = machine.wall().withZone(ZoneOffset.UTC);
@@ -103,7 +103,7 @@ final class ConsoleWiring {
                 io,
                 new PractisedKeeper(
                         new PractisedFile(folders.practised()),
-                        () -> PaceKeeper.speaker(pace.get()),
+                        () -> PaceKeeper.speaker(paces.get().own()),
                         machine.wall().withZone(ZoneId.systemDefault()),
                         why -> opening.say(new Mark(Form.DIAMOND, Tone.CAUTION, why)),
                         io));
@@ -117,8 +117,8 @@ final class ConsoleWiring {
                 aircraft,
                 ports,
                 rehearsal,
+                shelf,
                 paces,
-                pace,
                 new DrillFile(folders.drill()),
                 new UnsavedShelf(folders.unsaved()),
                 machine.ticker(),
@@ -147,7 +147,9 @@ final class ConsoleWiring {
     /** Opens the window, and in it the show, the one that was open last, or none. */
     void open(@Nullable Path show, WindowOpener.Devices devices) {
         Settings settings = reading.settings();
-        Stream.of(Optional.ofNullable(reading.said()), PaceKeeper.missing(settings.speaker(), pace.get()))
+        Stream.of(
+                        Optional.ofNullable(reading.said()),
+                        PaceKeeper.missing(settings.speaker(), paces.get().own()))
                 .flatMap(Optional::stream)
                 .forEach(said -> opening.say(new Mark(Form.DIAMOND, Tone.CAUTION, said)));
         Path first = show != null ? show : lastOpened(settings);
@@ -169,7 +171,7 @@ final class ConsoleWiring {
             Appearance appearance = appearance(settings);
             LookAndFeel.wear(appearance);
             ConsoleFrame frame = new ConsoleFrame(host, appearance);
-            frame.showSpeaker(PaceKeeper.speaker(pace.get()));
+            frame.showSpeaker(PaceKeeper.speaker(paces.get().own()));
             window.made(frame);
         });
     }

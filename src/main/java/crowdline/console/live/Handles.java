@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param nextIndex place in the variant of the next figure, or null
  * @param chosenActId id of the act chosen in the running order, or null if that is not open
  * @param chosenDutyId id of the duty chosen in the list of them, or null if that is not open
+ * @param othersTurn true if somebody other than who sits at the console speaks next
  */
 public record Handles(
         @Nullable String sayId,
@@ -24,7 +25,8 @@ public record Handles(
         @Nullable String fillerId,
         @Nullable Integer nextIndex,
         @Nullable String chosenActId,
-        @Nullable String chosenDutyId) {
+        @Nullable String chosenDutyId,
+        boolean othersTurn) {
 
     public static final Handles NONE = new Handles(null, false, false, List.of(), null, null);
 
@@ -36,17 +38,22 @@ public record Handles(
             List<String> factIds,
             @Nullable String fillerId,
             @Nullable Integer nextIndex) {
-        this(sayId, sayShort, sayWaits, factIds, fillerId, nextIndex, null, null);
+        this(sayId, sayShort, sayWaits, factIds, fillerId, nextIndex, null, null, false);
     }
 
     /** With an act chosen in the running order. */
     public Handles withChosenAct(@Nullable String actId) {
-        return new Handles(sayId, sayShort, sayWaits, factIds, fillerId, nextIndex, actId, chosenDutyId);
+        return new Handles(sayId, sayShort, sayWaits, factIds, fillerId, nextIndex, actId, chosenDutyId, othersTurn);
     }
 
     /** With a duty chosen in the list of them. */
     public Handles withChosenDuty(@Nullable String dutyId) {
-        return new Handles(sayId, sayShort, sayWaits, factIds, fillerId, nextIndex, chosenActId, dutyId);
+        return new Handles(sayId, sayShort, sayWaits, factIds, fillerId, nextIndex, chosenActId, dutyId, othersTurn);
+    }
+
+    Handles withTurn(boolean isTheOthers) {
+        return new Handles(
+                sayId, sayShort, sayWaits, factIds, fillerId, nextIndex, chosenActId, chosenDutyId, isTheOthers);
     }
 
     public Handles {

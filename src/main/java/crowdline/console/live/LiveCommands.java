@@ -87,7 +87,7 @@ public final class LiveCommands {
             case JOT -> happens(atS -> new LiveEvent.NoteMade(atS, ""));
             // The place goes to where it is asked; nothing happens in the show.
             case ASK_IN_LIVE -> new Meaning.Nothing("The Glossary asks what was seen.");
-            case HAND_OVER -> happens(atS -> new LiveEvent.HandedOver(atS, !state.otherSpeaks()));
+            case HAND_OVER -> happens(atS -> new LiveEvent.HandedOver(atS, !handles.othersTurn()));
             case LOOK_UP -> new Meaning.Nothing("The place shows what is looked up.");
             case ANNOUNCE -> new Meaning.Nothing("The place shows the announcements.");
             case ORDER, ORDER_UP, ORDER_DOWN, PUT_IN_ACT -> new Meaning.Nothing("The place shows the running order.");

@@ -19,6 +19,7 @@ import crowdline.live.now.DayNow;
 import crowdline.live.now.Upcoming;
 import crowdline.live.state.Course;
 import crowdline.live.state.Talk;
+import crowdline.live.state.WhoseTurn;
 import crowdline.loaded.ShowLookup;
 import crowdline.show.Act;
 import crowdline.show.figure.Figure;
@@ -47,6 +48,13 @@ public final class LivePresenter {
         List<Remark> fillers = Takeable.of(moment, words, act, RemarkKind.FILLER, saying.remarkId());
         List<Upcoming> upcoming = moment.now().upcoming();
         Integer nextIndex = upcoming.isEmpty() ? null : upcoming.get(0).index();
+        Handles handles = new Handles(
+                saying.remarkId(),
+                saying.shortForm(),
+                saying.waits(),
+                facts.stream().map(Remark::id).toList(),
+                fillers.isEmpty() ? null : fillers.get(0).id(),
+                nextIndex);
         return new LiveView(
                 StripPresenter.of(moment, words),
                 NowPresenter.of(moment, words).next(nextIndex),
@@ -54,19 +62,13 @@ public final class LivePresenter {
                 next(moment, act, facts),
                 incident(moment),
                 marks(moment),
-                new Handles(
-                        saying.remarkId(),
-                        saying.shortForm(),
-                        saying.waits(),
-                        facts.stream().map(Remark::id).toList(),
-                        fillers.isEmpty() ? null : fillers.get(0).id(),
-                        nextIndex),
+                handles.withTurn(Turns.of(moment, handles, words).isPresent()),
                 null);
     }
 
     private List<Mark> marks(LiveMoment moment) {
         List<Mark> marks = new ArrayList<>(warnings(moment));
-        if (moment.state().otherSpeaks()) {
+        if (moment.state().whoseTurn() == WhoseTurn.OTHER) {
             marks.add(new Mark(
                     Form.SQUARE,
                     Tone.CAUTION,

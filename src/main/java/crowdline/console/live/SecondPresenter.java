@@ -1,12 +1,12 @@
 package crowdline.console.live;
 
+import crowdline.console.live.Turns.OthersTurn;
 import crowdline.console.live.next.NextView;
 import crowdline.console.live.row.LiveMoment;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;
 import crowdline.console.theme.Tone;
-import crowdline.live.state.Talk;
 import crowdline.loaded.ShowLookup;
 import crowdline.patter.Placed;
 import crowdline.show.figure.Remark;
@@ -37,30 +37,30 @@ public final class SecondPresenter {
         return new SecondView(
                 new LiveView(
                         live.strip(), live.now(), live.say(), read, live.incident(), List.of(), Handles.NONE, null),
-                turn(moment, live),
+                turn(moment, live, words),
                 then(moment, live.handles().sayId(), words));
     }
 
-    private static Mark turn(LiveMoment moment, LiveView live) {
+    private static Mark turn(LiveMoment moment, LiveView live, ShowLookup words) {
         if (live.incident() != null) {
             return new Mark(Form.STOP, Tone.ALARM, "Incident: say nothing");
         }
-        return moment.state().otherSpeaks()
-                ? new Mark(Form.UP, Tone.CAUTION, "You speak next")
-                : new Mark(Form.RING, Tone.CALM, "The commentator speaks");
+        OthersTurn turn = Turns.of(moment, live.handles(), words).orElse(null);
+        if (turn == null) {
+            return new Mark(Form.RING, Tone.CALM, "The commentator speaks");
+        }
+        return new Mark(Form.UP, Tone.CAUTION, turn.now() ? "You speak now" : "You speak next");
     }
 
     /** @param sayId the remark on the screen, or null */
     private static String then(LiveMoment moment, @Nullable String sayId, ShowLookup words) {
-        Talk here = moment.state().talkHere();
-        double nowS = moment.now().nowS();
-        for (Placed placed : moment.plan().placed()) {
-            Remark remark = words.remark(placed.remarkId()).orElse(null);
-            if (remark != null && !placed.remarkId().equals(sayId) && !here.settled(placed) && placed.startS() > nowS) {
-                return "Then, in " + Seconds.left(placed.startS() - nowS) + ": "
-                        + remark.words(placed.form() == RemarkForm.SHORT);
-            }
+        Placed placed = Turns.then(moment, sayId, words).orElse(null);
+        if (placed == null) {
+            return "";
         }
-        return "";
+        Remark remark = words.remark(placed.remarkId()).orElseThrow();
+        return "Then, in " + Seconds.left(placed.startS() - moment.now().nowS())
+                + words.other(remark).map(name -> ", " + name).orElse("") + ": "
+                + remark.words(placed.form() == RemarkForm.SHORT);
     }
 }

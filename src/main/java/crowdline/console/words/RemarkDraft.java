@@ -6,6 +6,7 @@ import crowdline.show.figure.RemarkKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param earliestS earliest start in seconds against its figure or that moment, as typed, empty for none
  * @param latestS latest end in seconds against its figure or its moments, as typed, empty for none
  * @param once whether it is said once at most
+ * @param speaker the name of who says it, empty for whoever sits at the console
  */
 public record RemarkDraft(
         RemarkKind kind,
@@ -30,7 +32,8 @@ public record RemarkDraft(
         String until,
         String earliestS,
         String latestS,
-        boolean once) {
+        boolean once,
+        String speaker) {
 
     /** Tied to no moment. */
     public RemarkDraft(
@@ -41,7 +44,7 @@ public record RemarkDraft(
             String earliestS,
             String latestS,
             boolean once) {
-        this(kind, text, shortText, weight, "", "", earliestS, latestS, once);
+        this(kind, text, shortText, weight, "", "", earliestS, latestS, once, "");
     }
 
     /**
@@ -67,7 +70,8 @@ public record RemarkDraft(
                 words(remark.until()),
                 number(remark.earliestS()),
                 number(remark.latestS()),
-                remark.once());
+                remark.once(),
+                Objects.requireNonNullElse(remark.speaker(), ""));
     }
 
     /** The same with an aside put into its text after that many letters, between commas if the sentence goes on. */
@@ -76,7 +80,7 @@ public record RemarkDraft(
         boolean goesOn =
                 !after.isBlank() && Character.isLetterOrDigit(after.strip().codePointAt(0));
         String with = text.substring(0, at) + ", " + aside + (goesOn ? "," : "") + after;
-        return new RemarkDraft(kind, with, shortText, weight, this.at, until, earliestS, latestS, once);
+        return new RemarkDraft(kind, with, shortText, weight, this.at, until, earliestS, latestS, once, speaker);
     }
 
     /**
@@ -118,7 +122,8 @@ public record RemarkDraft(
                     heavy == null ? before.weight() : heavy,
                     once,
                     before.draft(),
-                    before.duty());
+                    before.duty(),
+                    speaker.isBlank() ? null : speaker);
             return new Reading(remark.equals(before) ? before : remark.withDraft(false), problems);
         } catch (IllegalArgumentException e) {
             problems.add("This remark cannot be used, so the old one is kept: " + e.getMessage() + ".");

@@ -24,13 +24,16 @@ import javax.swing.text.JTextComponent;
 
 /** The fields a remark is typed into. What is typed is told at every letter; showing a page tells nothing. */
 final class RemarkFields {
+    private static final String NOT_HERE = "not in this figure";
+
     final JComboBox<RemarkKind> kind = PlainText.plain(new JComboBox<>(RemarkKind.values()));
     final JCheckBox once = new JCheckBox("Once a day at most");
     final JTextArea text = area("What to say");
     final JTextArea shortText = area("Short form");
     final JTextField weight = field("Weight");
-    final MomentBox at = new MomentBox("Moment it is tied to", "the start of the figure");
-    final MomentBox until = new MomentBox("Moment by which it is over", "no moment");
+    final ChoiceBox at = new ChoiceBox("Moment it is tied to", "the start of the figure", NOT_HERE);
+    final ChoiceBox until = new ChoiceBox("Moment by which it is over", "no moment", NOT_HERE);
+    final ChoiceBox speaker = new ChoiceBox("Who says it", "whoever sits at the console", "not among the speakers");
     final JTextField earliest = field("Earliest start, seconds from the start of the figure or from its moment");
     final JTextField latest = field("Latest end, seconds from the start of the figure or from its moment");
     private final Consumer<RemarkDraft> typed;
@@ -44,6 +47,7 @@ final class RemarkFields {
         once.addActionListener(e -> tell());
         at.addActionListener(e -> tell());
         until.addActionListener(e -> tell());
+        speaker.addActionListener(e -> tell());
         for (JTextComponent each : new JTextComponent[] {text, shortText, weight, earliest, latest}) {
             each.getDocument().addDocumentListener(new Told());
         }
@@ -60,6 +64,7 @@ final class RemarkFields {
             put(weight, draft.weight());
             at.show(draft.at(), page.moments());
             until.show(draft.until(), page.moments());
+            speaker.show(draft.speaker(), page.speakers());
             boolean ties = page.inFigure() && draft.kind() != RemarkKind.CALL;
             at.setEnabled(ties);
             until.setEnabled(ties);
@@ -73,7 +78,8 @@ final class RemarkFields {
     }
 
     void enable(boolean enabled) {
-        for (Component each : new Component[] {kind, once, text, shortText, weight, at, until, earliest, latest}) {
+        for (Component each :
+                new Component[] {kind, once, text, shortText, weight, speaker, at, until, earliest, latest}) {
             each.setEnabled(enabled);
         }
     }
@@ -95,6 +101,7 @@ final class RemarkFields {
         kind.setFont(appearance.plain(TextRole.BODY));
         once.setFont(appearance.plain(TextRole.BODY));
         at.setFont(appearance.plain(TextRole.BODY));
+        speaker.setFont(appearance.plain(TextRole.BODY));
         until.setFont(appearance.plain(TextRole.BODY));
         text.setFont(appearance.plain(TextRole.SMALL));
         shortText.setFont(appearance.plain(TextRole.SMALL));
@@ -119,7 +126,8 @@ final class RemarkFields {
                 until.chosen(),
                 earliest.getText(),
                 latest.getText(),
-                once.isSelected()));
+                once.isSelected(),
+                speaker.chosen()));
     }
 
     /** Leaves the caret alone where the text is the same. */

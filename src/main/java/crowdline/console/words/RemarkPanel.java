@@ -152,7 +152,7 @@ final class RemarkPanel extends JPanel {
                 "insets 0 0 0 " + worn.room(6) + ", gap " + worn.room(8) + " " + worn.room(5),
                 "[][0:0:,grow,fill][][0:0:,grow,fill]",
                 (roomy ? "" : "[]") + "[][][" + worn.room(84) + ":,fill][][][][][][" + worn.room(70) + ":,grow,fill][]["
-                        + worn.room(58) + ":,fill][][][][][]"));
+                        + worn.room(58) + ":,fill][][][][][][]"));
         page.add(label("Kind", fields.kind, worn));
         page.add(fields.kind, roomy ? "growx" : "spanx, growx, wmin 0, wrap");
         page.add(fields.once, "spanx, wmin 0, wrap");
@@ -174,6 +174,8 @@ final class RemarkPanel extends JPanel {
         page.add(shortVerdict, "spanx, growx, wmin 0, wrap");
         page.add(label("Weight", fields.weight, worn));
         page.add(fields.weight, "growx, wrap");
+        page.add(label("Said by", fields.speaker, worn));
+        page.add(fields.speaker, "spanx, growx, w 0:0:, wrap");
         page.add(label("Tied to", fields.at, worn));
         page.add(fields.at, "spanx, growx, w 0:0:, wrap");
         page.add(label("Over by", fields.until, worn));

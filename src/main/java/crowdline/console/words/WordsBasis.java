@@ -1,7 +1,7 @@
 package crowdline.console.words;
 
 import crowdline.show.figure.Figure;
-import crowdline.speech.pace.SpokenTime;
+import crowdline.speech.pace.Voices;
 import crowdline.speech.say.SpokenText;
 import crowdline.timing.FigureTime;
 import java.util.Map;
@@ -16,7 +16,7 @@ import java.util.function.Function;
  * @param tradeWords words that need explaining, with plain words for each
  * @param called every name of a figure
  * @param said how a text sounds
- * @param takes how long it takes this speaker
+ * @param voices how long remarks take
  * @param lasts how long a figure lasts, by act and figure, if anybody predicted it
  * @param names how a figure is called
  */
@@ -24,7 +24,7 @@ public record WordsBasis(
         Map<String, String> tradeWords,
         Function<Figure, Set<String>> called,
         Function<String, SpokenText> said,
-        Function<String, SpokenTime> takes,
+        Voices voices,
         BiFunction<String, String, Optional<FigureTime>> lasts,
         Function<Figure, String> names) {
     public WordsBasis {

@@ -16,6 +16,7 @@ import crowdline.patter.Room;
 import crowdline.show.Act;
 import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
+import crowdline.show.Speaker;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.MomentName;
 import crowdline.show.figure.Remark;
@@ -56,26 +57,32 @@ final class WordsPresenter {
     List<RemarkRow> rows(Show show, RemarkPlace place, WordsPlan plan) {
         return place.in(show).stream()
                 .map(r -> new RemarkRow(
-                        ShowLookup.word(r.kind()), r.text(), verdict(r, place, plan), r.draft() ? DRAFT : null))
+                        ShowLookup.word(r.kind())
+                                + basis.voices()
+                                        .other(r)
+                                        .map(name -> ", " + name)
+                                        .orElse(""),
+                        r.text(),
+                        verdict(r, place, plan),
+                        r.draft() ? DRAFT : null))
                 .toList();
     }
 
     /** How long a remark takes against the time there is for it, and what the plan makes of it. */
     Mark verdict(Remark remark, RemarkPlace place, WordsPlan plan) {
         return verdict(
-                remark.text(), room(remark, place), plan.remark(remark.id()).standing());
+                remark, false, room(remark, place), plan.remark(remark.id()).standing());
     }
 
     RemarkPage page(
             Show show, Remark remark, RemarkPlace place, RemarkDraft draft, List<String> problems, WordsPlan plan) {
         Optional<Room> room = room(remark, place);
-        String shorter = remark.shortText();
         return new RemarkPage(
                 draft,
                 remark.draft() ? UNREAD : null,
                 draft.text().isBlank() ? "" : basis.said().apply(draft.text()).spoken(),
                 verdict(remark, place, plan),
-                shorter == null ? null : verdict(shorter, room, Standing.UNKNOWN),
+                remark.shortText() == null ? null : verdict(remark, true, room, Standing.UNKNOWN),
                 aboutRoom(remark, place),
                 plan.remark(remark.id()).words(),
                 problems,
@@ -86,12 +93,13 @@ final class WordsPresenter {
                         .map(time -> time.moments().moments().stream()
                                 .map(m -> m.name().words())
                                 .toList())
-                        .orElse(List.of()));
+                        .orElse(List.of()),
+                show.speakers().all().stream().map(Speaker::name).toList());
     }
 
     /** What fits its figure alone is called fitting only if it fits beside everything else that is planned, too. */
-    private Mark verdict(String text, Optional<Room> room, Standing standing) {
-        SpokenTime time = basis.takes().apply(text);
+    private Mark verdict(Remark remark, boolean shortForm, Optional<Room> room, Standing standing) {
+        SpokenTime time = basis.voices().time(remark, shortForm);
         String takes = String.format(Locale.UK, "%.1f s (%.1f to %.1f)", time.seconds(), time.lowS(), time.highS());
         String of = room.map(there -> String.format(Locale.UK, "%s of %.1f s", takes, there.likelyS()))
                 .orElse(takes);

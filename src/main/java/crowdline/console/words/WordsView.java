@@ -66,6 +66,7 @@ public record WordsView(
      * @param reads how all remarks of the place's act read together, in a sentence; empty if there are too few
      * @param inFigure whether it belongs to a figure, so that earliest and latest mean something
      * @param moments what there is to see in its figure, in words, in order
+     * @param speakers the names of those who speak at the show
      */
     public record RemarkPage(
             RemarkDraft draft,
@@ -79,9 +80,12 @@ public record WordsView(
             List<SpeechFinding> findings,
             String reads,
             boolean inFigure,
-            List<String> moments) {
+            List<String> moments,
+            List<String> speakers) {
+
         public RemarkPage {
             moments = List.copyOf(moments);
+            speakers = List.copyOf(speakers);
             problems = List.copyOf(problems);
             findings = List.copyOf(findings);
         }

@@ -7,6 +7,8 @@ import crowdline.edit.act.Edit;
 import crowdline.show.Performer;
 import crowdline.show.Performer.SourcedFact;
 import crowdline.show.Show;
+import crowdline.show.Speaker;
+import crowdline.show.Speakers;
 import crowdline.show.bounds.Written;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -74,6 +76,11 @@ public final class People {
     /** Tells how names and words are said: as written, as spoken. */
     public static Edit words(Map<String, String> sayAs) {
         return ((Edit) show -> Change.of("How words are said", show.withSayAs(sayAs))).refusing();
+    }
+
+    /** Tells who speaks to the crowd, whoever usually sits at the console first. */
+    public static Edit speakers(List<Speaker> all) {
+        return ((Edit) show -> Change.of("Who speaks", show.withSpeakers(new Speakers(all)))).refusing();
     }
 
     private static Edit person(String id, String name, String about, UnaryOperator<Performer> changing) {

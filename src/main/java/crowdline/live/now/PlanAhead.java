@@ -19,6 +19,7 @@ import crowdline.show.figure.Quiet;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
 import crowdline.speech.pace.SpokenTime;
+import crowdline.speech.pace.Voices;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
 import java.util.ArrayList;
@@ -28,7 +29,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Turns the running show at one moment into the question what to say when. */
@@ -43,18 +43,18 @@ public final class PlanAhead {
     private final Show show;
     private final Afterwards afterwards;
     private final GapAhead gaps;
-    private final Function<String, SpokenTime> spoken;
+    private final Voices voices;
     /** Said once, it is not said again on that day, whatever the act. */
     private final Set<String> onceADay = new HashSet<>();
 
     private final Set<String> duties = new HashSet<>();
 
-    /** @param spoken how long a text takes this speaker */
-    public PlanAhead(Show show, Function<String, SpokenTime> spoken) {
+    /** @param voices how long remarks take */
+    public PlanAhead(Show show, Voices voices) {
         this.show = show;
         afterwards = new Afterwards(show);
         gaps = new GapAhead(show, remark -> candidate(remark, null));
-        this.spoken = spoken;
+        this.voices = voices;
         Duties.in(show).forEach(r -> duties.add(r.id()));
         show.everyRemark()
                 .filter(r -> !duties.contains(r.id()))
@@ -151,7 +151,7 @@ public final class PlanAhead {
                 .flatMap(next -> act.figure(next.figureId()).stream())
                 .flatMap(figure -> figure.remarks().stream())
                 .filter(r -> r.kind() == RemarkKind.CALL && !done.contains(r.id()))
-                .mapToDouble(r -> length(r.text()).seconds() + rules.callEndsAtLeastBeforeS() + 2 * rules.spareS())
+                .mapToDouble(r -> length(r, false).seconds() + rules.callEndsAtLeastBeforeS() + 2 * rules.spareS())
                 .max()
                 .orElse(0);
     }
@@ -254,12 +254,12 @@ public final class PlanAhead {
     }
 
     private Candidate candidate(Remark remark, @Nullable String figureId) {
-        String shorter = remark.shortText();
-        return new Candidate(remark, figureId, length(remark.text()), shorter == null ? null : length(shorter));
+        return new Candidate(
+                remark, figureId, length(remark, false), remark.shortText() == null ? null : length(remark, true));
     }
 
-    private SpokenLength length(String text) {
-        SpokenTime time = spoken.apply(text);
+    private SpokenLength length(Remark remark, boolean shortForm) {
+        SpokenTime time = voices.time(remark, shortForm);
         double seconds = Math.max(LEAST_S, time.seconds());
         return new SpokenLength(
                 seconds, Math.max(LEAST_S / 2, Math.min(time.lowS(), seconds)), Math.max(time.highS(), seconds));

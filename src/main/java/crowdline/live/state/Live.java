@@ -45,8 +45,8 @@ public final class Live {
             return new Step.Refused("The incident page is open: type RESUME to leave it.");
         }
         if (event instanceof LiveEvent.HandedOver over) {
-            return new Step.Moved(
-                    state.withOtherSpeaks(over.toOther()).plusTakeBack(TakeBack.ofTurn(over, state.otherSpeaks())));
+            return new Step.Moved(state.withWhoseTurn(state.whoseTurn().handed(over.toOther()))
+                    .plusTakeBack(TakeBack.ofTurn(over, state.whoseTurn())));
         }
         if (event instanceof ShowEvent show) {
             return ShowSteps.next(state, show);
@@ -55,7 +55,11 @@ public final class Live {
             return flight(state, flight);
         }
         if (event instanceof TalkEvent talk) {
-            return TalkSteps.next(state, talk);
+            Step step = TalkSteps.next(state, talk);
+            return talk instanceof TalkEvent.RemarkStarted || !(step instanceof Step.Moved moved)
+                    ? step
+                    : new Step.Moved(moved.state()
+                            .withWhoseTurn(moved.state().whoseTurn().settled()));
         }
         return undone(state, event.atS());
     }
@@ -164,8 +168,8 @@ public final class Live {
         if (last.day() != null) {
             back = back.withDay(last.day());
         }
-        if (last.otherSpoke() != null) {
-            back = back.withOtherSpeaks(last.otherSpoke());
+        if (last.whoseTurn() != null) {
+            back = back.withWhoseTurn(last.whoseTurn());
         }
         if (last.announced() != null) {
             back = back.withAnnounced(last.announced());

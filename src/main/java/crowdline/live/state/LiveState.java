@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param talk what was said
  * @param incidents when the incident page was open; the last one may still be
  * @param announced which announcements were shown and read out
- * @param otherSpeaks whether it is the co-commentator or interpreter who speaks next
+ * @param whoseTurn who speaks next, as far as keys say
  * @param notes what was written down
  * @param takeBacks what can be taken back, the most recent last
  */
@@ -28,7 +28,7 @@ public record LiveState(
         Talk talk,
         List<IncidentSpan> incidents,
         Announced announced,
-        boolean otherSpeaks,
+        WhoseTurn whoseTurn,
         List<Note> notes,
         List<TakeBack> takeBacks) {
 
@@ -44,7 +44,15 @@ public record LiveState(
     /** Before a show is opened. */
     public static LiveState initial() {
         return new LiveState(
-                null, Day.NONE, Course.NONE, Talk.NONE, List.of(), Announced.NONE, false, List.of(), List.of());
+                null,
+                Day.NONE,
+                Course.NONE,
+                Talk.NONE,
+                List.of(),
+                Announced.NONE,
+                WhoseTurn.BY_PLAN,
+                List.of(),
+                List.of());
     }
 
     /** Ids of the acts in running order, cancelled ones among them. */
@@ -124,39 +132,39 @@ public record LiveState(
     }
 
     LiveState withShow(String title, Day next) {
-        return new LiveState(title, next, course, talk, incidents, announced, otherSpeaks, notes, takeBacks);
+        return new LiveState(title, next, course, talk, incidents, announced, whoseTurn, notes, takeBacks);
     }
 
     LiveState withDay(Day next) {
-        return new LiveState(showTitle, next, course, talk, incidents, announced, otherSpeaks, notes, takeBacks);
+        return new LiveState(showTitle, next, course, talk, incidents, announced, whoseTurn, notes, takeBacks);
     }
 
     LiveState withCourse(Course next) {
-        return new LiveState(showTitle, day, next, talk, incidents, announced, otherSpeaks, notes, takeBacks);
+        return new LiveState(showTitle, day, next, talk, incidents, announced, whoseTurn, notes, takeBacks);
     }
 
     LiveState withTalk(Talk next) {
-        return new LiveState(showTitle, day, course, next, incidents, announced, otherSpeaks, notes, takeBacks);
+        return new LiveState(showTitle, day, course, next, incidents, announced, whoseTurn, notes, takeBacks);
     }
 
     LiveState withIncidents(List<IncidentSpan> next) {
-        return new LiveState(showTitle, day, course, talk, next, announced, otherSpeaks, notes, takeBacks);
+        return new LiveState(showTitle, day, course, talk, next, announced, whoseTurn, notes, takeBacks);
     }
 
     LiveState withAnnounced(Announced next) {
-        return new LiveState(showTitle, day, course, talk, incidents, next, otherSpeaks, notes, takeBacks);
+        return new LiveState(showTitle, day, course, talk, incidents, next, whoseTurn, notes, takeBacks);
     }
 
-    LiveState withOtherSpeaks(boolean next) {
+    LiveState withWhoseTurn(WhoseTurn next) {
         return new LiveState(showTitle, day, course, talk, incidents, announced, next, notes, takeBacks);
     }
 
     LiveState withNotes(List<Note> next) {
-        return new LiveState(showTitle, day, course, talk, incidents, announced, otherSpeaks, next, takeBacks);
+        return new LiveState(showTitle, day, course, talk, incidents, announced, whoseTurn, next, takeBacks);
     }
 
     LiveState withTakeBacks(List<TakeBack> next) {
-        return new LiveState(showTitle, day, course, talk, incidents, announced, otherSpeaks, notes, next);
+        return new LiveState(showTitle, day, course, talk, incidents, announced, whoseTurn, notes, next);
     }
 
     LiveState plusTakeBack(TakeBack more) {

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param notes the notes before it, or null if it was none
  * @param day the running order before it, or null if it did not change that
  * @param announced the announcements before it, or null if it did not change them
- * @param otherSpoke whose turn it was before it, or null if it did not change that
+ * @param whoseTurn whose turn it was before it, or null if it did not change that
  */
 public record TakeBack(
         LiveEvent event,
@@ -22,7 +22,7 @@ public record TakeBack(
         @Nullable List<Note> notes,
         @Nullable Day day,
         @Nullable Announced announced,
-        @Nullable Boolean otherSpoke) {
+        @Nullable WhoseTurn whoseTurn) {
     public TakeBack {
         notes = notes == null ? null : List.copyOf(notes);
     }
@@ -43,23 +43,18 @@ public record TakeBack(
         return new TakeBack(event, null, null, null, null, announced, null);
     }
 
-    static TakeBack ofTurn(LiveEvent event, boolean otherSpoke) {
-        return new TakeBack(event, null, null, null, null, null, otherSpoke);
+    static TakeBack ofTurn(LiveEvent event, WhoseTurn before) {
+        return new TakeBack(event, null, null, null, null, null, before);
     }
 
     /** With the course before it as well. */
     TakeBack with(Course before) {
-        return new TakeBack(event, before, talk, notes, day, announced, otherSpoke);
+        return new TakeBack(event, before, talk, notes, day, announced, whoseTurn);
     }
 
     /** False once the clock or the aircraft has moved the act on since: nobody expects to be thrown back that far. */
     boolean isPossible() {
-        return course != null
-                || talk != null
-                || notes != null
-                || day != null
-                || announced != null
-                || otherSpoke != null;
+        return course != null || talk != null || notes != null || day != null || announced != null || whoseTurn != null;
     }
 
     /** After a step that no hand made. */

@@ -32,7 +32,8 @@ public enum Most {
     CONTACTS("contacts", 50),
     ANNOUNCEMENTS("announcements", 50),
     PIECES("pieces", 100),
-    PARTS("parts", 50);
+    PARTS("parts", 50),
+    SPEAKERS("speakers", 20);
 
     /** Letters in one text: six minutes of speech. */
     static final int LETTERS = 5_000;

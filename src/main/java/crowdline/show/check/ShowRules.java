@@ -24,6 +24,7 @@ public final class ShowRules {
             new RemarkRule(),
             new DutyRule(),
             new PieceRule(),
+            new SpeakerRule(),
             new PerformerRule(),
             new SayAsRule(),
             new GlossaryRule());

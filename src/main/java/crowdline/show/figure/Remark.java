@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param draft true while the program's own words stand in it and nobody has read and accepted them
  * @param duty how often and when it is to be said, of a duty of the day; null if only its words are known. Without meaning
  *     for another kind, and within an act
+ * @param speaker who says it, by name, or null for whoever sits at the console
  */
 public record Remark(
         String id,
@@ -36,7 +37,8 @@ public record Remark(
         double weight,
         boolean once,
         boolean draft,
-        @Nullable DutyTimes duty) {
+        @Nullable DutyTimes duty,
+        @Nullable String speaker) {
 
     public Remark {
         Most.mustBeText("remark id", id);
@@ -54,6 +56,26 @@ public record Remark(
             throw new IllegalArgumentException("latestS is " + latestS + "; it must be after earliestS, " + earliestS);
         }
         Quantity.WEIGHT.must(weight);
+        if (speaker != null) {
+            Most.mustBeText("remark speaker", speaker);
+        }
+    }
+
+    /** A remark said by whoever sits at the console. */
+    public Remark(
+            String id,
+            RemarkKind kind,
+            String text,
+            @Nullable String shortText,
+            @Nullable MomentName at,
+            @Nullable MomentName until,
+            @Nullable Double earliestS,
+            @Nullable Double latestS,
+            double weight,
+            boolean once,
+            boolean draft,
+            @Nullable DutyTimes duty) {
+        this(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, duty, null);
     }
 
     /** A remark of which nobody says how often it is wanted. */
@@ -92,22 +114,30 @@ public record Remark(
 
     /** The same, tied to moments of its figure. */
     public Remark tied(@Nullable MomentName at, @Nullable MomentName until) {
-        return new Remark(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, duty);
+        return new Remark(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, duty, speaker);
     }
 
     /** The same as a first draft, or as a person's own words. */
     public Remark withDraft(boolean isDraft) {
-        return new Remark(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, isDraft, duty);
+        return new Remark(
+                id, kind, text, shortText, at, until, earliestS, latestS, weight, once, isDraft, duty, speaker);
     }
 
     /** The same with another id. */
     public Remark withId(String other) {
-        return new Remark(other, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, duty);
+        return new Remark(
+                other, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, duty, speaker);
     }
 
     /** The same asked for otherwise. */
     public Remark asked(@Nullable DutyTimes other) {
-        return new Remark(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, other);
+        return new Remark(
+                id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, other, speaker);
+    }
+
+    /** The same said by somebody else; null for whoever sits at the console. */
+    public Remark saidBy(@Nullable String other) {
+        return new Remark(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, duty, other);
     }
 
     /** How often and when a duty is to be said: what somebody asked for, or once. */

@@ -1,6 +1,7 @@
 package crowdline.storage.settings;
 
 import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.AtomicFile;
 import crowdline.storage.file.OwnerOnly;
 import crowdline.storage.file.Sha256;
@@ -48,6 +49,11 @@ public final class PaceShelf {
             said = List.copyOf(said);
         }
 
+        /** These, with one that the console goes by. */
+        public Paces with(Pace own) {
+            return new Paces(own, paces);
+        }
+
         /** The pace of a speaker. */
         public Optional<Pace> of(String speaker) {
             return paces.stream().filter(p -> p.name().equals(speaker)).findFirst();
@@ -75,9 +81,12 @@ public final class PaceShelf {
         return name;
     }
 
-    /** The pace of a speaker; the default's for nobody, and for one whose pace cannot be read. */
-    public Pace paceOf(@Nullable String speaker) {
-        return speaker == null ? Pace.DEFAULT : read().of(speaker).orElse(Pace.DEFAULT);
+    /**
+     * The pace of a speaker, and those of everybody else; the default's for nobody, and for one whose pace cannot be read.
+     */
+    public Paces pacesOf(@Nullable String speaker) {
+        Reading reading = read();
+        return reading.with(speaker == null ? Pace.DEFAULT : reading.of(speaker).orElse(Pace.DEFAULT));
     }
 
     /** Every pace that can be read. */

@@ -8,6 +8,8 @@ import crowdline.show.Incident;
 import crowdline.show.Performer;
 import crowdline.show.Piece;
 import crowdline.show.Show;
+import crowdline.show.Speaker;
+import crowdline.show.Speakers;
 import crowdline.show.Term;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
@@ -75,7 +77,8 @@ final class ShowFromTree {
                 f.textByKey("sayAs"),
                 incident.orElse(null),
                 f.list("announcements", ShowFromTree::announcement),
-                gaps.orElseThrow(Refusals.Noted::new));
+                gaps.orElseThrow(Refusals.Noted::new),
+                new Speakers(f.list("speakers", s -> new Speaker(s.text("name"), s.flag("away")))));
     }
 
     private static Gaps gaps(Fields f) {
@@ -204,7 +207,8 @@ final class ShowFromTree {
                 f.number("weight", ORDINARY_WEIGHT),
                 f.flag("once"),
                 f.flag("draft"),
-                f.has("duty") ? duty(f.group("duty")) : null);
+                f.has("duty") ? duty(f.group("duty")) : null,
+                f.textOrNull("speaker"));
     }
 
     private static DutyTimes duty(Fields f) {

@@ -71,6 +71,13 @@ final class ShowToTree {
         }
         return keys.list("announcements", show.announcements(), false, this::announcement)
                 .group("gaps", gaps(show.gaps()), show.gaps().equals(Gaps.NONE))
+                .list(
+                        "speakers",
+                        show.speakers().all(),
+                        false,
+                        speaker -> keys().text("name", speaker.name())
+                                .flag("away", speaker.away())
+                                .node())
                 .node();
     }
 
@@ -267,7 +274,7 @@ final class ShowToTree {
         if (duty != null) {
             keys.group("duty", duty(duty), false);
         }
-        return keys.node();
+        return keys.text("speaker", remark.speaker()).node();
     }
 
     private JsonNode duty(DutyTimes duty) {

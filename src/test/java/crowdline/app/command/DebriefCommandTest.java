@@ -19,7 +19,7 @@ import crowdline.show.Show;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkForm;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.journal.JournalMachine;
 import crowdline.storage.journal.JournalShelf;
 import crowdline.storage.journal.JournalShow;
@@ -56,7 +56,7 @@ class DebriefCommandTest {
     private Act flown() throws Exception {
         LoadedShow loaded = new ShowLoader(
                         CatalogueFile::shipped,
-                        () -> Pace.DEFAULT,
+                        () -> Paces.DEFAULT,
                         Folders.here().passes(),
                         Workers.ALONE)
                 .load(file, 1)

@@ -13,7 +13,7 @@ import crowdline.show.Variant;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
 import java.nio.file.Path;
@@ -29,7 +29,7 @@ class DemoDutiesTest {
     private static LoadedShow loaded(String file) throws ShowFileException {
         return Objects.requireNonNull(new ShowLoader(
                         CatalogueFile::shipped,
-                        () -> Pace.DEFAULT,
+                        () -> Paces.DEFAULT,
                         Folders.here().passes(),
                         Workers.ALONE)
                 .load(Path.of(file), LoadedShow.FLIGHTS)

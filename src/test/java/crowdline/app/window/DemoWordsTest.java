@@ -10,7 +10,7 @@ import crowdline.loaded.ShowLoader;
 import crowdline.patter.Placed;
 import crowdline.show.Performer;
 import crowdline.show.figure.Remark;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
 import java.nio.file.Path;
@@ -33,7 +33,7 @@ class DemoWordsTest {
     private static LoadedShow loaded(String name) throws ShowFileException {
         return Objects.requireNonNull(new ShowLoader(
                         CatalogueFile::shipped,
-                        () -> Pace.DEFAULT,
+                        () -> Paces.DEFAULT,
                         Folders.here().passes(),
                         Workers.ALONE)
                 .load(Path.of("demo-shows", name + ".json"), LoadedShow.FLIGHTS)

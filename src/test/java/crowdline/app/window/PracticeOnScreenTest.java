@@ -74,7 +74,7 @@ class PracticeOnScreenTest {
                 new Talk(null, List.of()),
                 state.incidents(),
                 state.announced(),
-                state.otherSpeaks(),
+                state.whoseTurn(),
                 state.notes(),
                 state.takeBacks());
     }

@@ -8,6 +8,7 @@ import crowdline.app.window.second.WatchingWindow;
 import crowdline.console.second.SecondWindow;
 import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.LiveEvent;
+import crowdline.live.state.WhoseTurn;
 import crowdline.storage.journal.JournalMachine;
 import crowdline.storage.settings.SecondLook;
 import crowdline.storage.settings.SettingsFile;
@@ -140,7 +141,7 @@ class SecondWindowOnScreenTest {
                     return true;
                 });
             }
-            assertThat(screen.running().desk().snapshot().state().otherSpeaks()).isFalse();
+            assertThat(screen.running().desk().snapshot().state().whoseTurn()).isEqualTo(WhoseTurn.BY_PLAN);
         }
     }
 

@@ -7,12 +7,18 @@ import crowdline.live.event.FlightEvent;
 import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.state.LiveState;
+import crowdline.loaded.ShowLookup;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
+import crowdline.show.catalogue.Catalogue;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkForm;
+import crowdline.sight.ActSheet;
+import crowdline.speech.pace.SpokenTime;
+import crowdline.speech.pace.Voices;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class SecondPresenterTest {
@@ -65,5 +71,61 @@ class SecondPresenterTest {
                         .turn()
                         .word())
                 .isEqualTo("Incident: say nothing");
+    }
+
+    /** The first remark is whoever's sits at the console, the second the other's. */
+    private static final Voices BENS_IS_THE_SECOND = new Voices() {
+        @Override
+        public SpokenTime time(String text) {
+            return new SpokenTime(3, 3, 3);
+        }
+
+        @Override
+        public Optional<String> other(Remark remark) {
+            return remark.equals(REMARKS.get(1)) ? Optional.of("Ben") : Optional.empty();
+        }
+    };
+
+    private static LiveView live(double nowS, Plan plan, LiveState state) {
+        return new LivePresenter(words()).view(SmallShow.moment(nowS, plan, state));
+    }
+
+    private static ShowLookup words() {
+        return new ShowLookup(
+                SmallShow.show(), new Catalogue(List.of()), BENS_IS_THE_SECOND, (act, variant) -> ActSheet.NONE);
+    }
+
+    private static String turn(double nowS, Plan plan, LiveState state) {
+        return SecondPresenter.of(SmallShow.moment(nowS, plan, state), live(nowS, plan, state), words())
+                .turn()
+                .word();
+    }
+
+    @Test
+    void thePlanHandsOverWhenTheNextRemarkIsTheOthers() {
+        LiveState flying = SmallShow.after(new FlightEvent.ActStarted(100));
+        Plan plan = new Plan(List.of(placed(0, 101), placed(1, 115), placed(2, 125)), List.of(), 0, 9, true);
+        assertThat(turn(102, plan, flying)).isEqualTo("You speak next");
+        assertThat(turn(113, plan, flying)).as("between the two").isEqualTo("You speak next");
+        assertThat(turn(116, plan, flying)).isEqualTo("You speak now");
+        assertThat(turn(126, plan, flying))
+                .as("what is said is not the other's")
+                .isEqualTo("The commentator speaks");
+        assertThat(live(113, plan, flying).say().caption()).isEqualTo("Ben: Say in 2 s");
+        assertThat(live(116, plan, flying).say().caption()).isEqualTo("Ben: Say now");
+        assertThat(live(102, plan, flying).say().caption()).isEqualTo("Say now");
+    }
+
+    @Test
+    void theKeyOverrulesThePlan() {
+        Plan plan = new Plan(List.of(placed(0, 101), placed(1, 108)), List.of(), 0, 6, true);
+        LiveState flying = SmallShow.after(new FlightEvent.ActStarted(100));
+        assertThat(live(109, plan, flying).handles().othersTurn()).isTrue();
+        LiveState taken = SmallShow.after(new FlightEvent.ActStarted(100), new LiveEvent.HandedOver(101, false));
+        assertThat(turn(109, plan, taken)).isEqualTo("The commentator speaks");
+        assertThat(live(109, plan, taken).say().caption())
+                .as("and nobody else is named")
+                .isEqualTo("Say now");
+        assertThat(live(109, plan, taken).handles().othersTurn()).isFalse();
     }
 }

@@ -45,7 +45,8 @@ class RemarkPanelTest {
                 page.findings(),
                 page.reads(),
                 page.inFigure(),
-                page.moments());
+                page.moments(),
+                page.speakers());
     }
 
     /** The seconds of a text have a line of their own, whether or not it is a draft. */

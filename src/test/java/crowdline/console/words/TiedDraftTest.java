@@ -29,7 +29,7 @@ class TiedDraftTest {
     void timesAgainstTwoMomentsMayLieAnyWayRound() {
         RemarkDraft draft = RemarkDraft.of(TIED);
         assertThat(draft.read(TIED).problems()).isEmpty();
-        RemarkDraft untied = new RemarkDraft(RemarkKind.FACT, "Round.", "", "1", "", "", "1", "-2", false);
+        RemarkDraft untied = new RemarkDraft(RemarkKind.FACT, "Round.", "", "1", "", "", "1", "-2", false, "");
         assertThat(untied.read(TIED).problems()).singleElement().asString().contains("must come after");
     }
 
@@ -42,7 +42,7 @@ class TiedDraftTest {
 
     @Test
     void theBoxOffersWhatThereIsAndKeepsWhatIsNotThere() {
-        MomentBox box = new MomentBox("Moment", "the start of the figure");
+        ChoiceBox box = new ChoiceBox("Moment", "the start of the figure", "not in this figure");
         box.show("", List.of("begins", "over the top"));
         assertThat(box.getItemCount()).isEqualTo(3);
         assertThat(box.chosen()).isEmpty();

@@ -5,6 +5,8 @@ import crowdline.show.DayAir;
 import crowdline.show.Incident;
 import crowdline.show.Performer;
 import crowdline.show.Show;
+import crowdline.show.Speaker;
+import crowdline.show.Speakers;
 import crowdline.show.Variant;
 import crowdline.show.Venue;
 import crowdline.show.WindAt;
@@ -59,17 +61,18 @@ final class SeededShows {
 
     private Show show() {
         return new Show(
-                text(),
-                LocalDate.of(2027, 1, 1).plusDays(random.nextInt(1000)),
-                venue(),
-                chance() ? DayAir.STANDARD : air(),
-                some(i -> aircraft()),
-                some(i -> performer()),
-                some(i -> act()),
-                some(i -> remark()),
-                some(i -> entry()),
-                chance() ? Map.of() : Map.of("Quillan", text(), text(), text()),
-                chance() ? null : incident());
+                        text(),
+                        LocalDate.of(2027, 1, 1).plusDays(random.nextInt(1000)),
+                        venue(),
+                        chance() ? DayAir.STANDARD : air(),
+                        some(i -> aircraft()),
+                        some(i -> performer()),
+                        some(i -> act()),
+                        some(i -> remark()),
+                        some(i -> entry()),
+                        chance() ? Map.of() : Map.of("Quillan", text(), text(), text()),
+                        chance() ? null : incident())
+                .withSpeakers(new Speakers(some(i -> new Speaker(text(), chance()))));
     }
 
     private Venue venue() {
@@ -219,7 +222,9 @@ final class SeededShows {
                 or(() -> within(1, 20)),
                 chance() ? 1 : within(0.001, 1_000),
                 chance(),
-                chance());
+                chance(),
+                null,
+                or(this::text));
     }
 
     private CatalogueEntry entry() {

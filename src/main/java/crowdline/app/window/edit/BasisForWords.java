@@ -3,10 +3,15 @@ package crowdline.app.window.edit;
 import crowdline.console.words.WordsBasis;
 import crowdline.loaded.LoadedShow;
 import crowdline.show.catalogue.Catalogue;
-import crowdline.speech.pace.Pace;
+import crowdline.show.figure.Remark;
+import crowdline.speech.pace.PacedVoices;
+import crowdline.speech.pace.Paces;
+import crowdline.speech.pace.SpokenTime;
+import crowdline.speech.pace.Voices;
 import crowdline.speech.plain.RemarkHints;
 import crowdline.speech.say.Spoken;
 import crowdline.timing.FigureTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -19,18 +24,41 @@ public final class BasisForWords {
      * All of it, for a show that may be edited.
      *
      * @param now the show by which they are judged at the moment
-     * @param pace the speaker's of the moment
+     * @param paces of the moment
      */
-    public static WordsBasis basis(Supplier<LoadedShow> now, Catalogue known, Supplier<Pace> pace) {
+    public static WordsBasis basis(Supplier<LoadedShow> now, Catalogue known, Supplier<Paces> paces) {
         Supplier<Catalogue> all = new Made<>(() -> now.get().show().figures(), known::with);
         Supplier<Spoken> spoken = new Made<>(() -> now.get().show().sayAs(), Spoken::new);
         return new WordsBasis(
                 RemarkHints.tradeWords(all.get().entries()),
                 figure -> RemarkHints.namesOf(figure, all.get()),
                 text -> spoken.get().expand(text),
-                text -> pace.get().time(spoken.get().expand(text)),
+                voices(now, paces),
                 (act, figure) -> lasts(now.get(), act, figure),
                 figure -> all.get().nameOf(figure));
+    }
+
+    /** Those of the show and the paces of the moment. */
+    private static Voices voices(Supplier<LoadedShow> now, Supplier<Paces> paces) {
+        Supplier<Voices> newest = new Made<>(
+                () -> List.of(now.get().show().sayAs(), now.get().show().speakers(), paces.get()),
+                made -> new PacedVoices(now.get().show(), paces.get()));
+        return new Voices() {
+            @Override
+            public SpokenTime time(String text) {
+                return newest.get().time(text);
+            }
+
+            @Override
+            public SpokenTime time(Remark remark, boolean shortForm) {
+                return newest.get().time(remark, shortForm);
+            }
+
+            @Override
+            public Optional<String> other(Remark remark) {
+                return newest.get().other(remark);
+            }
+        };
     }
 
     /** Made anew only where what it is made of has changed. On the event thread. */

@@ -16,7 +16,7 @@ import crowdline.running.RunningShow;
 import crowdline.show.DayAir;
 import crowdline.show.Show;
 import crowdline.show.catalogue.Catalogue;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.NameLocks;
 import crowdline.storage.file.Sha256;
 import crowdline.storage.file.ShowFileException;
@@ -45,7 +45,7 @@ public final class EditKeeper implements EditHost {
 
     private final Supplier<Catalogue> catalogue;
     private final LiveShow live;
-    private final Supplier<Pace> pace;
+    private final Supplier<Paces> paces;
     private final Consumer<Consumer<ConsoleFrame>> window;
     private final Executor io;
     private final ShowFile shows = new ShowFile();
@@ -66,7 +66,7 @@ public final class EditKeeper implements EditHost {
 
     /**
      * @param shelf what is edited and not saved is kept there
-     * @param pace the speaker's of the moment
+     * @param paces of the moment
      * @param wall the clock on the wall
      * @param saved told of every file that was saved into
      * @param window hands work to the window once there is one
@@ -75,7 +75,7 @@ public final class EditKeeper implements EditHost {
             Supplier<Catalogue> catalogue,
             LiveShow live,
             UnsavedShelf shelf,
-            Supplier<Pace> pace,
+            Supplier<Paces> paces,
             Clock wall,
             Consumer<Path> saved,
             Consumer<Consumer<ConsoleFrame>> window,
@@ -90,7 +90,7 @@ public final class EditKeeper implements EditHost {
         offers = new UnsavedOffers(shelf, wall, offer -> tell(edit -> edit.offer(offer)), this::caution);
         this.catalogue = catalogue;
         this.live = live;
-        this.pace = pace;
+        this.paces = paces;
         this.window = window;
         this.io = io;
         judge = new EditJudge(catalogue, window);
@@ -153,7 +153,7 @@ public final class EditKeeper implements EditHost {
             before.lock().close();
         }
         if (live.running() == null) {
-            live.run(file, ShowFile.bytes(file), before.loaded().with(show).atPace(pace.get()));
+            live.run(file, ShowFile.bytes(file), before.loaded().with(show).atPaces(paces.get()));
         } else if (!file.equals(live.openFile())) {
             say(Form.RING, Tone.CALM, "Saved as " + file + "; Live is still running " + live.openFile());
         }
@@ -174,7 +174,7 @@ public final class EditKeeper implements EditHost {
                 return;
             }
             new IntoLive(live, window, this::say)
-                    .take(show, file, running, before.loaded().with(show).atPace(pace.get()))
+                    .take(show, file, running, before.loaded().with(show).atPaces(paces.get()))
                     .ifPresent(io::execute);
         }));
     }
@@ -225,7 +225,7 @@ public final class EditKeeper implements EditHost {
                 now.called(),
                 now.file() != null,
                 now.show(),
-                BasisForWords.basis(() -> Objects.requireNonNullElse(judged, now.loaded()), catalogue.get(), pace));
+                BasisForWords.basis(() -> Objects.requireNonNullElse(judged, now.loaded()), catalogue.get(), paces));
         window.accept(frame -> frame.edit(opened));
         judge(now.show());
     }
@@ -324,7 +324,7 @@ public final class EditKeeper implements EditHost {
         if (now == null) {
             return;
         }
-        LoadedShow next = now.loaded().with(show.withAir(airOfToday(now, show))).atPace(pace.get());
+        LoadedShow next = now.loaded().with(show.withAir(airOfToday(now, show))).atPaces(paces.get());
         judged = next;
         boolean inFile = now.file() != null && show.equals(now.show());
         judge.judge(next, inFile ? now.document() : null, () -> waiting.get() != null);

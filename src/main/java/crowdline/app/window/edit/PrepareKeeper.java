@@ -13,7 +13,7 @@ import crowdline.list.line.FigureList;
 import crowdline.show.Show;
 import crowdline.show.aircraft.Kinds;
 import crowdline.show.catalogue.Catalogue;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.show.IncidentTemplate;
 import crowdline.storage.show.KindsFile;
 import java.util.concurrent.Executor;
@@ -28,7 +28,7 @@ public final class PrepareKeeper implements PrepareHost {
     private static final System.Logger LOG = System.getLogger(PrepareKeeper.class.getName());
 
     private final Supplier<Catalogue> catalogue;
-    private final Supplier<Pace> pace;
+    private final Supplier<Paces> paces;
     private final Executor work;
     private final Kinds kinds = KindsFile.shipped();
     /** Reads the newest that was pasted and nobody has read yet. */
@@ -41,12 +41,12 @@ public final class PrepareKeeper implements PrepareHost {
     private record Reader(Catalogue catalogue, ListReader lists) {}
 
     /**
-     * @param pace the speaker's of the moment
+     * @param paces of the moment
      * @param work one thread, on which nothing else takes long
      */
-    public PrepareKeeper(Supplier<Catalogue> catalogue, Supplier<Pace> pace, Executor work) {
+    public PrepareKeeper(Supplier<Catalogue> catalogue, Supplier<Paces> paces, Executor work) {
         this.catalogue = catalogue;
-        this.pace = pace;
+        this.paces = paces;
         this.work = work;
     }
 
@@ -114,7 +114,7 @@ public final class PrepareKeeper implements PrepareHost {
 
     @Override
     public FirstDraft drafting() {
-        return new FirstDraft(catalogue.get(), pace.get(), DraftWords.SHARE);
+        return new FirstDraft(catalogue.get(), paces.get().own(), DraftWords.SHARE);
     }
 
     @Override

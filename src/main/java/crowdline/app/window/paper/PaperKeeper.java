@@ -16,7 +16,7 @@ import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.catalogue.Catalogue;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.AtomicFile;
 import crowdline.storage.file.ShowFileException;
 import java.awt.print.PrinterException;
@@ -40,7 +40,7 @@ public final class PaperKeeper implements PaperHost {
 
     private final Supplier<Catalogue> catalogue;
     private final Supplier<@Nullable RunningShow> running;
-    private final Supplier<Pace> pace;
+    private final Supplier<Paces> paces;
     private final Supplier<Wanted.@Nullable Flown> flown;
     private final Supplier<Measures> measures;
     private final WorkerThreads flights;
@@ -58,14 +58,14 @@ public final class PaperKeeper implements PaperHost {
     public PaperKeeper(
             Supplier<Catalogue> catalogue,
             Supplier<@Nullable RunningShow> running,
-            Supplier<Pace> pace,
+            Supplier<Paces> paces,
             Supplier<Wanted.@Nullable Flown> flown,
             Supplier<Measures> measures,
             WorkerThreads flights,
             Executor work) {
         this.catalogue = catalogue;
         this.running = running;
-        this.pace = pace;
+        this.paces = paces;
         this.flown = flown;
         this.measures = measures;
         this.flights = flights;
@@ -137,10 +137,10 @@ public final class PaperKeeper implements PaperHost {
             made = now;
             return now;
         }
-        if (before != null && before.show().equals(show) && before.pace().equals(pace.get())) {
+        if (before != null && before.show().equals(show) && before.paces().equals(paces.get())) {
             return before;
         }
-        LoadedShow loaded = new LoadedShow(show, catalogue.get(), pace.get(), flights, LoadedShow.FLIGHTS);
+        LoadedShow loaded = new LoadedShow(show, catalogue.get(), paces.get(), flights, LoadedShow.FLIGHTS);
         if (now != null) {
             loaded.learn(now.passes());
         }

@@ -18,7 +18,7 @@ import crowdline.loaded.ShowLookup;
 import crowdline.running.WatchedShow;
 import crowdline.running.WatchedShow.Seen;
 import crowdline.running.WorkerThreads;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.steer.Tracking;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.journal.JournalMachine;
@@ -60,10 +60,10 @@ public final class WatchingWindow implements AutoCloseable {
         this.machine = machine;
         SettingsFile own = new SettingsFile(folders.settings().resolve("second"));
         settings = new KeptSettings(own, own.read().settings(), io);
-        Pace pace = new PaceShelf(folders.paces())
-                .paceOf(new SettingsFile(folders.settings()).read().settings().speaker());
+        Paces paces = new PaceShelf(folders.paces())
+                .pacesOf(new SettingsFile(folders.settings()).read().settings().speaker());
         byte[] content = ShowFile.bytes(file);
-        LoadedShow loaded = new ShowLoader(CatalogueFile::shipped, () -> pace, folders.passes(), flights)
+        LoadedShow loaded = new ShowLoader(CatalogueFile::shipped, () -> paces, folders.passes(), flights)
                 .load(file, content, LoadedShow.FIRST_FLIGHTS)
                 .loaded();
         if (loaded == null) {

@@ -18,7 +18,7 @@ import crowdline.running.AircraftSource;
 import crowdline.running.RunningShow;
 import crowdline.show.DayAir;
 import crowdline.show.catalogue.Catalogue;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.journal.JournalMachine;
 import crowdline.storage.journal.JournalOpening;
@@ -271,17 +271,17 @@ public final class ShowOpener implements LiveShow {
     }
 
     /** Times everything anew for another speaker; from any thread. */
-    public void usePace(Pace pace) {
+    public void usePaces(Paces paces) {
         io.execute(() -> {
             OpenShow now = open;
             if (now != null) {
-                guarded(now.file(), () -> timeAt(pace, now.running()));
+                guarded(now.file(), () -> timeAt(paces, now.running()));
             }
         });
     }
 
-    private void timeAt(Pace pace, RunningShow show) {
-        LoadedShow again = show.loaded().atPace(pace);
+    private void timeAt(Paces paces, RunningShow show) {
+        LoadedShow again = show.loaded().atPaces(paces);
         show.take(again);
         window.send(ConsoleFrame::liveChanged);
         ShowLoader.Result before = known;

@@ -61,7 +61,7 @@ public record LoadedPredictions(LoadedShow loaded, Function<Prediction, LearnedT
 
     private static PrepareView view(
             LoadedShow loaded, Function<Prediction, LearnedTimes> learned, List<LocatedFinding> findings) {
-        return new PreparePresenter(loaded.catalogue(), loaded.spoken(), new LoadedPredictions(loaded, learned))
+        return new PreparePresenter(loaded.catalogue(), loaded.voices(), new LoadedPredictions(loaded, learned))
                 .view(loaded.show(), findings);
     }
 }

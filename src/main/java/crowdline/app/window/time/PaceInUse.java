@@ -1,22 +1,22 @@
 package crowdline.app.window.time;
 
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import java.util.function.Supplier;
 
-/** The pace in use; read and set from any thread. */
-public final class PaceInUse implements Supplier<Pace> {
-    private volatile Pace pace;
+/** The pace in use, and those of the others; read and set from any thread. */
+public final class PaceInUse implements Supplier<Paces> {
+    private volatile Paces paces;
 
-    public PaceInUse(Pace first) {
-        pace = first;
+    public PaceInUse(Paces first) {
+        paces = first;
     }
 
     @Override
-    public Pace get() {
-        return pace;
+    public Paces get() {
+        return paces;
     }
 
-    void set(Pace next) {
-        pace = next;
+    void set(Paces next) {
+        paces = next;
     }
 }

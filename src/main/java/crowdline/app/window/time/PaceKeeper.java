@@ -12,6 +12,7 @@ import crowdline.running.RunningShow;
 import crowdline.show.Show;
 import crowdline.show.figure.Remark;
 import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.speech.say.Spoken;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.settings.PaceShelf;
@@ -29,28 +30,28 @@ import org.jspecify.annotations.Nullable;
 public final class PaceKeeper implements PaceHost {
     private final PaceShelf shelf;
     private final Supplier<@Nullable RunningShow> running;
-    private final Consumer<Pace> changed;
+    private final Consumer<Paces> changed;
     private final Consumer<Mark> say;
     private final Executor io;
-    private final PaceInUse pace;
+    private final PaceInUse paces;
     private final JavaSound sound = new JavaSound();
     private final Microphone microphone = new MicrophoneListener(sound::open, SwingUtilities::invokeLater);
 
     /**
-     * @param pace the pace in use; set before anybody is told
+     * @param paces those in use; set before anybody is told
      * @param running the show being run, if any
-     * @param changed told of every other pace from now on, on the io thread
+     * @param changed told of all others from now on, on the io thread
      * @param say says a sentence in the foot line
      */
     public PaceKeeper(
             PaceShelf shelf,
-            PaceInUse pace,
+            PaceInUse paces,
             Supplier<@Nullable RunningShow> running,
-            Consumer<Pace> changed,
+            Consumer<Paces> changed,
             Consumer<Mark> say,
             Executor io) {
         this.shelf = shelf;
-        this.pace = pace;
+        this.paces = paces;
         this.running = running;
         this.changed = changed;
         this.say = say;
@@ -79,7 +80,7 @@ public final class PaceKeeper implements PaceHost {
             Show open = show == null ? null : show.loaded().show();
             Found all = new Found(
                     reading.paces().stream().map(Pace::name).toList(),
-                    speaker(pace.get()),
+                    speaker(paces.get().own()),
                     RemarksToTime.of(texts(open), new Spoken(open == null ? Map.of() : open.sayAs())),
                     sound.whyNone().orElse(""));
             SwingUtilities.invokeLater(() -> found.accept(all));
@@ -103,14 +104,14 @@ public final class PaceKeeper implements PaceHost {
     public void use(String speaker) {
         io.execute(() -> {
             if (speaker.isEmpty()) {
-                change(Pace.DEFAULT);
+                change(Pace.DEFAULT, shelf.read());
                 return;
             }
             PaceShelf.Reading reading = shelf.read();
             sayOf(reading);
             reading.of(speaker)
                     .ifPresentOrElse(
-                            this::change,
+                            pace -> change(pace, reading),
                             () -> say.accept(
                                     new Mark(Form.STOP, Tone.ALARM, "The pace of " + speaker + " is no longer there")));
         });
@@ -131,7 +132,7 @@ public final class PaceKeeper implements PaceHost {
                 return;
             }
             List<String> names = all.stream().map(Pace::name).toList();
-            change(all.get((names.indexOf(pace.get().name()) + 1) % all.size()));
+            change(all.get((names.indexOf(paces.get().own().name()) + 1) % all.size()), reading);
         });
     }
 
@@ -140,16 +141,16 @@ public final class PaceKeeper implements PaceHost {
         io.execute(() -> {
             try {
                 shelf.write(made);
-                change(made);
+                change(made, shelf.read());
             } catch (ShowFileException e) {
                 say.accept(new Mark(Form.STOP, Tone.ALARM, String.valueOf(e.getMessage())));
             }
         });
     }
 
-    private void change(Pace next) {
-        pace.set(next);
-        changed.accept(next);
+    private void change(Pace next, PaceShelf.Reading known) {
+        paces.set(known.with(next));
+        changed.accept(paces.get());
         say.accept(new Mark(
                 Form.DISC,
                 Tone.GOOD,

@@ -13,6 +13,7 @@ import crowdline.live.now.FigureNow;
 import crowdline.live.now.LiveNow;
 import crowdline.live.state.Talk;
 import crowdline.live.state.TalkEnd;
+import crowdline.live.state.WhoseTurn;
 import crowdline.loaded.ShowLookup;
 import crowdline.patter.Fit;
 import crowdline.patter.PatterRules;
@@ -121,9 +122,13 @@ public final class SayPresenter {
         Double endS = windowEndS(moment, words, turn);
         double thereIsS = endS == null ? Math.max(takesS, goneS) : Math.max(0, endS - turn.startS());
         double waitS = turn.startS() - nowS;
-        String caption = waitS > NOW_S
-                ? SayWhen.of(moment, words, turn.remark()).words(turn.remark(), waitS)
-                : turn.begun() ? "Saying" : "Say now";
+        String says = moment.state().whoseTurn() == WhoseTurn.CONSOLE
+                ? ""
+                : words.other(turn.remark()).map(name -> name + ": ").orElse("");
+        String caption = says
+                + (waitS > NOW_S
+                        ? SayWhen.of(moment, words, turn.remark()).words(turn.remark(), waitS)
+                        : turn.begun() ? "Saying" : "Say now");
         String kind = words.sort(turn.remark())
                 + (turn.shortForm() ? ", short form" : "")
                 + (turn.remark().draft() ? ", draft" : "");

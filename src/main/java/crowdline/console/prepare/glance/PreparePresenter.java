@@ -33,6 +33,7 @@ import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
 import crowdline.sight.ActSheet;
 import crowdline.speech.pace.SpokenTime;
+import crowdline.speech.pace.Voices;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
 import java.time.format.DateTimeFormatter;
@@ -42,7 +43,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
@@ -64,12 +64,12 @@ public final class PreparePresenter {
     }
 
     private final Catalogue catalogue;
-    private final Function<String, SpokenTime> spoken;
+    private final Voices voices;
     private final Predictions predictions;
 
-    public PreparePresenter(Catalogue catalogue, Function<String, SpokenTime> spoken, Predictions predictions) {
+    public PreparePresenter(Catalogue catalogue, Voices voices, Predictions predictions) {
         this.catalogue = catalogue;
-        this.spoken = spoken;
+        this.voices = voices;
         this.predictions = predictions;
     }
 
@@ -219,7 +219,7 @@ public final class PreparePresenter {
     }
 
     private RemarkView remark(Remark remark, Optional<FigureTime> lasts) {
-        SpokenTime time = spoken.apply(remark.text());
+        SpokenTime time = voices.time(remark, false);
         String takes = String.format(Locale.UK, "%.1f s", time.seconds());
         Optional<Room> room = lasts.map(l -> Room.of(remark, l, PatterRules.DEFAULT));
         return new RemarkView(

@@ -21,10 +21,11 @@ final class PairTable extends JTable {
      * @param name for screen readers
      * @param left title of the first column
      * @param right title of the second
+     * @param usual what stands in the second until something else is typed; empty if nothing does
      * @param told told all whole pairs whenever one was typed
      */
-    PairTable(String name, String left, String right, Consumer<List<Pair>> told) {
-        rows = new Rows(left, right, told);
+    PairTable(String name, String left, String right, String usual, Consumer<List<Pair>> told) {
+        rows = new Rows(left, right, usual, told);
         setModel(rows);
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         putClientProperty("terminateEditOnFocusLost", true);
@@ -40,10 +41,6 @@ final class PairTable extends JTable {
     record Pair(String left, String right) {
         boolean isWhole() {
             return !left.isBlank() && !right.isBlank();
-        }
-
-        boolean isBlank() {
-            return left.isBlank() && right.isBlank();
         }
     }
 
@@ -69,10 +66,12 @@ final class PairTable extends JTable {
 
     private static final class Rows extends AbstractTableModel {
         private final String[] titles;
+        private final String usual;
         private final transient Consumer<List<Pair>> told;
         private transient List<Pair> pairs = new ArrayList<>();
 
-        Rows(String left, String right, Consumer<List<Pair>> told) {
+        Rows(String left, String right, String usual, Consumer<List<Pair>> told) {
+            this.usual = usual;
             titles = new String[] {left, right};
             this.told = told;
         }
@@ -111,14 +110,15 @@ final class PairTable extends JTable {
             if (text.equals(getValueAt(row, column))) {
                 return;
             }
-            Pair before = row < pairs.size() ? pairs.get(row) : new Pair("", "");
+            Pair before = row < pairs.size() ? pairs.get(row) : new Pair("", usual);
             Pair after = column == 0 ? new Pair(text, before.right()) : new Pair(before.left(), text);
             if (row < pairs.size()) {
                 pairs.set(row, after);
             } else {
                 pairs.add(after);
             }
-            pairs.removeIf(Pair::isBlank);
+            pairs.removeIf(pair -> pair.left().isBlank()
+                    && (pair.right().isBlank() || pair.right().equals(usual)));
             fireTableDataChanged();
             told.accept(pairs.stream().filter(Pair::isWhole).toList());
         }

@@ -16,6 +16,7 @@ import crowdline.edit.day.People;
 import crowdline.show.Performer;
 import crowdline.show.Performer.SourcedFact;
 import crowdline.show.Show;
+import crowdline.show.Speaker;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,9 +29,15 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
-/** Who flies: their names, how these are said, and what is known of each with who vouches for it; and how words are said. */
+/**
+ * Who flies: their names, how these are said, and what is known of each with who vouches for it; how words are said; and who
+ * speaks.
+ */
 public final class PeoplePage extends JPanel implements PrepareCard {
     private static final String NOBODY = "Nobody yet. Whoever flies an act appears here by name. Ins adds somebody.";
+
+    private static final String HERE = "here";
+    private static final String AWAY = "away";
 
     private final ShowForm form;
     private final Choices<Performer> people = new Choices<>("People", Performer::id, Performer::name, this::chosen);
@@ -38,8 +45,11 @@ public final class PeoplePage extends JPanel implements PrepareCard {
     private final JTextField sayAs;
     private final PairTable facts;
     private final PairTable words;
+    private final PairTable speakers;
     private final JTextArea factsTitle = PlainText.wrapped("Heading", "What is known, each with who vouches for it");
     private final JTextArea wordsTitle = PlainText.wrapped("Heading", "How names and words are said, in every act");
+    private final JTextArea speakersTitle = PlainText.wrapped(
+            "Heading", "Who speaks: whoever sits at the console first; \u201caway\u201d for who is not there today");
     private final JTextArea nobody = PlainText.wrapped("What to do first", NOBODY);
     private final JPanel person = new JPanel();
     private final transient Tools tools;
@@ -56,16 +66,25 @@ public final class PeoplePage extends JPanel implements PrepareCard {
                 "Facts with their sources",
                 "Fact",
                 "Who vouches for it",
+                "",
                 pairs -> make(People.facts(
                         id(),
                         pairs.stream()
                                 .map(p -> new SourcedFact(p.left(), p.right()))
                                 .toList())));
-        words = new PairTable("How words are said", "As written", "As said", pairs -> {
+        words = new PairTable("How words are said", "As written", "As said", "", pairs -> {
             Map<String, String> said = new LinkedHashMap<>();
             pairs.forEach(p -> said.put(p.left(), p.right()));
             make(People.words(said));
         });
+        speakers = new PairTable(
+                "Who speaks",
+                "Name",
+                "Today",
+                HERE,
+                pairs -> make(People.speakers(pairs.stream()
+                        .map(p -> new Speaker(p.left(), p.right().equalsIgnoreCase(AWAY)))
+                        .toList())));
         ContextMenu.on(people.list(), tools.actions(), List.of(Command.ADD, Command.REMOVE));
         getAccessibleContext().setAccessibleName("People");
     }
@@ -112,6 +131,9 @@ public final class PeoplePage extends JPanel implements PrepareCard {
                 .entrySet().stream()
                         .map(e -> new PairTable.Pair(e.getKey(), e.getValue()))
                         .toList());
+        speakers.show(show.speakers().all().stream()
+                .map(s -> new PairTable.Pair(s.name(), s.away() ? AWAY : HERE))
+                .toList());
         nobody.setVisible(show.performers().isEmpty());
         person.setVisible(!show.performers().isEmpty());
     }
@@ -144,7 +166,8 @@ public final class PeoplePage extends JPanel implements PrepareCard {
         people.wear(worn);
         facts.wear(worn);
         words.wear(worn);
-        for (JTextArea heading : new JTextArea[] {factsTitle, wordsTitle}) {
+        speakers.wear(worn);
+        for (JTextArea heading : new JTextArea[] {factsTitle, wordsTitle, speakersTitle}) {
             heading.setFont(worn.strong(TextRole.BODY));
             heading.setFocusable(false);
         }
@@ -163,9 +186,13 @@ public final class PeoplePage extends JPanel implements PrepareCard {
         person.add(factsTitle, "spanx, wmin 0, wrap");
         person.add(Scrolling.down(facts), "spanx, grow, wmin 0, hmin 0");
         JPanel said = new JPanel(new MigLayout(
-                "insets 0, gap 0 " + worn.room(6) + ", wrap 1", "[0:0:,grow,fill]", "[][0:0:,grow,fill]"));
+                "insets 0, gap " + worn.room(14) + " " + worn.room(6),
+                "[0:0:,grow,fill][0:0:,grow,fill]",
+                "[bottom][0:0:,grow,fill]"));
         said.add(wordsTitle, "wmin 0");
+        said.add(speakersTitle, "wmin 0, wrap");
         said.add(Scrolling.down(words), "grow, wmin 0, hmin 0");
+        said.add(Scrolling.down(speakers), "grow, wmin 0, hmin 0");
         add(Scrolling.down(people.list()), "grow, wmin 0, hmin 0, spany 2");
         add(nobody, "wmin 0, split 2");
         add(person, "grow, wmin 0, hmin 0, wrap");

@@ -8,7 +8,7 @@ import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
 import crowdline.show.Act;
 import crowdline.show.figure.Figure;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.steer.Tracking.Guess;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
@@ -22,7 +22,7 @@ class ByPositionTest {
     @Test
     void figuresHaveTheNamesOfTheGlossaryAndWaysAreNone() throws ShowFileException {
         LoadedShow show = Objects.requireNonNull(new ShowLoader(
-                        CatalogueFile::shipped, () -> Pace.DEFAULT, Path.of("target", "no-passes"), Workers.ALONE)
+                        CatalogueFile::shipped, () -> Paces.DEFAULT, Path.of("target", "no-passes"), Workers.ALONE)
                 .load(Path.of("demo-shows", "wrackenholt-evening.json"), 1)
                 .loaded());
         Act act = show.show().act("quickthorn-solo").orElseThrow();

@@ -17,7 +17,7 @@ import crowdline.show.Show;
 import crowdline.show.figure.Placing;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.journal.JournalMachine;
 import crowdline.storage.journal.JournalShelf;
@@ -70,7 +70,7 @@ class EditKeeperTest {
         }
         LoadedShow loaded = new ShowLoader(
                         CatalogueFile::shipped,
-                        () -> Pace.DEFAULT,
+                        () -> Paces.DEFAULT,
                         Folders.here().passes(),
                         Workers.ALONE)
                 .load(file(), 1)
@@ -129,7 +129,7 @@ class EditKeeperTest {
                 CatalogueFile::shipped,
                 live(),
                 new UnsavedShelf(folder.resolve("unsaved")),
-                () -> Pace.DEFAULT,
+                () -> Paces.DEFAULT,
                 Clock.fixed(Instant.parse("2026-05-02T12:00:00Z"), ZoneOffset.UTC),
                 saved -> {},
                 window,

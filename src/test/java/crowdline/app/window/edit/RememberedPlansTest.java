@@ -10,7 +10,7 @@ import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.ShowFile;
 import java.nio.file.Files;
@@ -28,7 +28,7 @@ class RememberedPlansTest {
     void load() throws Exception {
         byte[] content = Files.readAllBytes(Path.of("src/test/resources/crowdline/shows", "fenmarsh-air-day.json"));
         loaded = new LoadedShow(
-                ShowFile.soundBefore(content).orElseThrow(), CatalogueFile.shipped(), Pace.DEFAULT, Workers.ALONE, 1);
+                ShowFile.soundBefore(content).orElseThrow(), CatalogueFile.shipped(), Paces.DEFAULT, Workers.ALONE, 1);
     }
 
     private List<ActPlans.Planned> round(LoadedShow of) {

@@ -9,7 +9,7 @@ import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
 import crowdline.show.RemarkPlace;
 import crowdline.sight.CrowdFact;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
 import java.nio.file.Path;
@@ -31,7 +31,7 @@ class ShowFactsTest {
     void compute() throws ShowFileException {
         LoadedShow loaded = new ShowLoader(
                         CatalogueFile::shipped,
-                        () -> Pace.DEFAULT,
+                        () -> Paces.DEFAULT,
                         Folders.here().passes(),
                         Workers.ALONE)
                 .load(Path.of("src/test/resources/crowdline/shows/fenmarsh-air-day.json"), 1)

@@ -9,7 +9,7 @@ import crowdline.paper.SheetKind;
 import crowdline.running.WorkerThreads;
 import crowdline.sheet.page.Pages;
 import crowdline.show.Show;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.ShowFile;
@@ -35,7 +35,7 @@ class PaperKeeperTest {
     private final PaperKeeper keeper = new PaperKeeper(
             CatalogueFile::shipped,
             () -> null,
-            () -> Pace.DEFAULT,
+            () -> Paces.DEFAULT,
             () -> null,
             () -> Measures.USUAL,
             flights,

@@ -13,7 +13,7 @@ import crowdline.practice.PracticeScore;
 import crowdline.practice.PracticeScore.About;
 import crowdline.practice.PracticeScore.Line;
 import crowdline.running.AircraftSource;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.journal.JournalMachine;
 import crowdline.storage.show.CatalogueFile;
@@ -49,7 +49,7 @@ class PracticeShowTest {
 
     PracticeShowTest() throws ShowFileException {
         show = Objects.requireNonNull(new ShowLoader(
-                        CatalogueFile::shipped, () -> Pace.DEFAULT, Path.of("target", "no-passes"), Workers.ALONE)
+                        CatalogueFile::shipped, () -> Paces.DEFAULT, Path.of("target", "no-passes"), Workers.ALONE)
                 .load(Path.of("demo-shows", "wrackenholt-evening.json"), 1)
                 .loaded());
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.paint.Mark;
 import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.settings.PaceShelf;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,7 +20,7 @@ class PaceKeeperTest {
     @TempDir
     Path folder;
 
-    private final PaceInUse pace = new PaceInUse(Pace.DEFAULT);
+    private final PaceInUse pace = new PaceInUse(Paces.DEFAULT);
     private final List<Pace> told = new ArrayList<>();
     private final List<String> said = new ArrayList<>();
 
@@ -28,7 +29,13 @@ class PaceKeeperTest {
     }
 
     private PaceKeeper desk(PaceShelf shelf) {
-        return new PaceKeeper(shelf, pace, () -> null, told::add, (Mark mark) -> said.add(mark.word()), Runnable::run);
+        return new PaceKeeper(
+                shelf,
+                pace,
+                () -> null,
+                paces -> told.add(paces.own()),
+                (Mark mark) -> said.add(mark.word()),
+                Runnable::run);
     }
 
     @Test
@@ -40,7 +47,7 @@ class PaceKeeperTest {
             desk.useNext();
         }
         assertThat(told).containsExactly(ANNA, BO, Pace.DEFAULT, ANNA);
-        assertThat(pace.get()).isEqualTo(ANNA);
+        assertThat(pace.get().own()).isEqualTo(ANNA);
         assertThat(said.get(0)).isEqualTo("Times are now for Anna");
     }
 
@@ -55,7 +62,7 @@ class PaceKeeperTest {
     void aPaceKeptIsGoneByAndThereTheNextTime() {
         desk(shelf()).keep(ANNA);
         assertThat(told).containsExactly(ANNA);
-        assertThat(shelf().paceOf("Anna")).isEqualTo(ANNA);
+        assertThat(shelf().pacesOf("Anna").own()).isEqualTo(ANNA);
         assertThat(PaceKeeper.missing("Anna", ANNA)).isEmpty();
     }
 
@@ -70,7 +77,7 @@ class PaceKeeperTest {
 
     @Test
     void aPaceThatIsGoneIsSaidAtTheStart() {
-        Pace first = shelf().paceOf("Anna");
+        Pace first = shelf().pacesOf("Anna").own();
         assertThat(first).isEqualTo(Pace.DEFAULT);
         assertThat(PaceKeeper.missing("Anna", first)).isPresent();
         assertThat(PaceKeeper.missing(null, first)).isEmpty();

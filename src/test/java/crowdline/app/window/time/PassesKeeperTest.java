@@ -13,7 +13,7 @@ import crowdline.running.LiveDesk;
 import crowdline.show.Act;
 import crowdline.show.Variant;
 import crowdline.show.figure.Figure;
-import crowdline.speech.pace.Pace;
+import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.journal.JournalMachine;
 import crowdline.storage.journal.JournalShelf;
@@ -59,7 +59,7 @@ class PassesKeeperTest {
                 PassesKeeperTest.class.getResourceAsStream("/crowdline/storage/show/full.json"))) {
             Files.write(show(), in.readAllBytes());
         }
-        loaded = new ShowLoader(CatalogueFile::shipped, () -> Pace.DEFAULT, folder.resolve("state"), Workers.ALONE)
+        loaded = new ShowLoader(CatalogueFile::shipped, () -> Paces.DEFAULT, folder.resolve("state"), Workers.ALONE)
                 .load(show(), 1)
                 .loaded();
     }

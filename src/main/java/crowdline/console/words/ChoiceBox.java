@@ -9,20 +9,23 @@ import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
 import javax.swing.JList;
 
-/** A choice of the moments that a figure has, or none. What a remark is tied to stays in the list even if it is not there. */
-final class MomentBox extends JComboBox<String> {
+/** A choice of one of some names, or none. What was chosen stays in the list even if it is not there. */
+final class ChoiceBox extends JComboBox<String> {
     private static final String NONE = "";
     private static final int SHOWN = 12;
 
     private final String none;
+    private final String absent;
     private List<String> there = List.of();
 
     /**
      * @param name what is chosen, for who does not see it
-     * @param none what it means to choose no moment
+     * @param none what it means to choose none
+     * @param absent what is said of a choice that is not there
      */
-    MomentBox(String name, String none) {
+    ChoiceBox(String name, String none, String absent) {
         this.none = none;
+        this.absent = absent;
         PlainText.plain(this);
         getAccessibleContext().setAccessibleName(name);
         setMaximumRowCount(SHOWN);
@@ -31,14 +34,14 @@ final class MomentBox extends JComboBox<String> {
     }
 
     /**
-     * @param chosen the words of a moment, or empty
-     * @param moments those of the figure
+     * @param chosen what is chosen, or empty
+     * @param names those there are
      */
-    void show(String chosen, List<String> moments) {
-        there = moments;
+    void show(String chosen, List<String> names) {
+        there = names;
         List<String> all = new ArrayList<>();
         all.add(NONE);
-        all.addAll(moments);
+        all.addAll(names);
         if (!all.contains(chosen)) {
             all.add(chosen);
         }
@@ -52,7 +55,7 @@ final class MomentBox extends JComboBox<String> {
         setSelectedItem(chosen);
     }
 
-    /** The words of the moment chosen, empty for none. */
+    /** What is chosen, empty for none. */
     String chosen() {
         return getSelectedItem() instanceof String words ? words : NONE;
     }
@@ -61,8 +64,8 @@ final class MomentBox extends JComboBox<String> {
         @Override
         public Component getListCellRendererComponent(
                 JList<?> list, Object value, int index, boolean isSelected, boolean cellHasFocus) {
-            String words = value instanceof String moment ? moment : NONE;
-            String shown = words.isEmpty() ? none : there.contains(words) ? words : words + ": not in this figure";
+            String words = value instanceof String name ? name : NONE;
+            String shown = words.isEmpty() ? none : there.contains(words) ? words : words + ": " + absent;
             return super.getListCellRendererComponent(list, shown, index, isSelected, cellHasFocus);
         }
     }

@@ -1,0 +1,89 @@
+package crowdline.show.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.show.Act;
+import crowdline.show.DayAir;
+import crowdline.show.Show;
+import crowdline.show.Speaker;
+import crowdline.show.Speakers;
+import crowdline.show.Variant;
+import crowdline.show.Venue;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.figure.Figure;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+class SpeakerRuleTest {
+    private static List<String> found(String speaker, String... speakers) {
+        Remark remark = Remark.of("hello", RemarkKind.FACT, "Good afternoon.").saidBy(speaker);
+        Figure figure =
+                new Figure("loop", "loop", null, null, null, 10.0, null, null, null, false, List.of(), List.of(remark));
+        Act act = new Act(
+                "a",
+                "a",
+                "ada",
+                "wren",
+                LocalTime.of(14, 0),
+                10,
+                null,
+                List.of(figure),
+                List.of(new Variant("full", null, List.of("loop"))),
+                List.of(remark));
+        Show show = new Show(
+                        "Harbour Day",
+                        LocalDate.of(2027, 6, 1),
+                        new Venue("Nowhere", 52, 0, 0, 90, 200, ZoneId.of("UTC"), Venue.Limits.NONE),
+                        DayAir.STANDARD,
+                        List.of(),
+                        List.of(),
+                        List.of(act),
+                        List.of(remark),
+                        List.of(),
+                        Map.of(),
+                        null)
+                .withSpeakers(new Speakers(List.of(speakers).stream()
+                        .map(name -> new Speaker(name, false))
+                        .toList()));
+        List<String> found = new ArrayList<>();
+        new SpeakerRule()
+                .check(
+                        show,
+                        new Catalogue(List.of()),
+                        f -> found.add(f.severity() + " " + f.code() + " " + f.path() + ": " + f.message()));
+        return found;
+    }
+
+    @Test
+    void aNameNobodyHasIsFoundWhereverItStandsWithTheNearestThatIsThere() {
+        assertThat(found("Ben", "Ann", "Ben")).isEmpty();
+        assertThat(found("ben", "Ann", "Ben")).as("however it is written").isEmpty();
+        List<String> found = found("Bem Varley", "Ann", "Ben Varley");
+        assertThat(found).hasSize(3);
+        assertThat(found.get(0))
+                .startsWith("WARNING speaker-unknown remarks[0].speaker: the remark \"hello\" is for \"Bem Varley\"")
+                .contains("Ben Varley");
+        assertThat(found.get(1)).contains("acts[0].remarks[0].speaker");
+        assertThat(found.get(2)).contains("acts[0].figures[0].remarks[0].speaker");
+    }
+
+    @Test
+    void aShowWithoutSpeakersSaysWhatToDo() {
+        assertThat(found("Ben").get(0))
+                .endsWith("whoever sits at the console says it; add the speaker, or name one who" + " is there");
+    }
+
+    @Test
+    void twoOfOneNameAreFound() {
+        assertThat(found("Ben", "Ben", "ben"))
+                .containsExactly("WARNING speaker-twice speakers[1].name: two speakers are called \"ben\", so only the"
+                        + " first of them is found; give each a name of their own");
+    }
+}

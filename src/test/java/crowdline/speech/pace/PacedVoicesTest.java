@@ -1,0 +1,119 @@
+package crowdline.speech.pace;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import crowdline.show.DayAir;
+import crowdline.show.Show;
+import crowdline.show.Speaker;
+import crowdline.show.Speakers;
+import crowdline.show.Venue;
+import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+class PacedVoicesTest {
+    private static final Remark REMARK = new Remark(
+            "r",
+            RemarkKind.FACT,
+            "Four times her weight, all in her arms.",
+            "Four times her weight.",
+            null,
+            null,
+            1,
+            false);
+
+    /** A letter takes as many tenths of a second as is said, and nothing else takes time. */
+    private static Pace pace(String name, double tenths) {
+        return new Pace(name, 0, tenths / 10, 0, 0, 0.1);
+    }
+
+    private static final Pace ANN = pace("Ann", 1);
+    private static final Pace BEN = pace("Ben", 3);
+    private static final Paces AT_ANNS = new Paces(ANN, List.of(ANN, BEN));
+
+    private static Voices voices(Paces paces, Speaker... speakers) {
+        Show show = new Show(
+                        "Harbour Day",
+                        LocalDate.of(2027, 6, 1),
+                        new Venue("Nowhere", 52, 0, 0, 90, 200, ZoneId.of("UTC"), Venue.Limits.NONE),
+                        DayAir.STANDARD,
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        Map.of(),
+                        null)
+                .withSpeakers(new Speakers(List.of(speakers)));
+        return new PacedVoices(show, paces);
+    }
+
+    private static Voices both(Paces paces) {
+        return voices(paces, new Speaker("Ann", false), new Speaker("Ben", false));
+    }
+
+    private static Remark by(@Nullable String speaker) {
+        return REMARK.saidBy(speaker);
+    }
+
+    private static double seconds(Voices voices, @Nullable String speaker, boolean shortForm) {
+        return voices.time(by(speaker), shortForm).seconds();
+    }
+
+    @Test
+    void aRemarkTakesWhoeverSaysIt() {
+        Voices voices = both(AT_ANNS);
+        double annS = seconds(voices, null, false);
+        assertThat(seconds(voices, "Ann", false)).isEqualTo(annS);
+        assertThat(seconds(voices, "Ben", false)).isCloseTo(3 * annS, within(1e-9));
+        assertThat(seconds(voices, "Ben", true)).isCloseTo(3 * seconds(voices, null, true), within(1e-9));
+        assertThat(voices.other(by("Ben"))).contains("Ben");
+        assertThat(voices.other(by("Ann"))).as("who sits at the console").isEmpty();
+        assertThat(voices.other(by(null))).isEmpty();
+    }
+
+    /** The second speaker has sat down at the console, and the first has become the other. */
+    @Test
+    void whoseTimesAreChosenSitsAtTheConsole() {
+        Voices voices = both(new Paces(BEN, List.of(ANN, BEN)));
+        assertThat(voices.other(by("Ben"))).isEmpty();
+        assertThat(voices.other(by("Ann"))).contains("Ann");
+        assertThat(seconds(voices, "Ann", false) * 3).isCloseTo(seconds(voices, "Ben", false), within(1e-9));
+        assertThat(seconds(voices, null, false)).isEqualTo(seconds(voices, "Ben", false));
+    }
+
+    @Test
+    void whatIsSomebodysWhoIsAwayOrUnknownIsSaidAtTheConsole() {
+        Voices voices = voices(AT_ANNS, new Speaker("Ann", false), new Speaker("Ben", true));
+        for (String speaker : List.of("Ben", "Cleo")) {
+            assertThat(voices.other(by(speaker))).isEmpty();
+            assertThat(seconds(voices, speaker, false)).isEqualTo(seconds(voices, null, false));
+        }
+    }
+
+    /** With nobody chosen, as on a machine where nobody was timed, the first speaker sits at the console. */
+    @Test
+    void aSpeakerWhomNobodyTimedTakesTheUsualTime() {
+        Voices voices = both(Paces.DEFAULT);
+        assertThat(voices.other(by("Ben"))).contains("Ben");
+        assertThat(voices.other(by("Ann"))).isEmpty();
+        assertThat(voices.time(by("Ben"), false)).isEqualTo(voices.time(by(null), false));
+    }
+
+    /** The same name from another keyboard: an accent of its own, capitals, space around it. */
+    @Test
+    void aNameIsTheSameHoweverItIsTyped() {
+        Voices voices = voices(
+                new Paces(ANN, List.of(pace("Ren\u00e9e", 3))),
+                new Speaker("Ann", false),
+                new Speaker("Rene\u0301e", false));
+        assertThat(voices.other(by(" REN\u00c9E"))).isPresent();
+        assertThat(seconds(voices, "ren\u00e9e", false)).isCloseTo(3 * seconds(voices, null, false), within(1e-9));
+    }
+}
