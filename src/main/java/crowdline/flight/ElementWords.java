@@ -17,6 +17,8 @@ public final class ElementWords {
                 case HESITATION -> "hesitation roll";
                 case BARREL -> "barrel roll";
             };
+        } else if (element instanceof Element.Reversal reversal) {
+            return reversal.way() == Element.ReversalWay.UNDER ? "roll underneath" : "roll back over the top";
         } else if (element instanceof Element.Flick flick) {
             return flick.kind() == Element.FlickKind.POSITIVE ? "flick" : "negative flick";
         } else if (element instanceof Element.Spin spin) {

@@ -59,10 +59,10 @@ final class Captions {
     private static String felt(Flown flown, Moment moment, double atS, double nextS) {
         double g = flown.at(atS).g();
         switch (moment.name().kind()) {
-            case BEGINS, FLIES_OUT -> {
+            case BEGINS, FLIES_OUT, TURN_ENDS -> {
                 return "";
             }
-            case PULLS_UP, PULLS_OUT, PUSHES_UP, PUSHES_OUT, PUSHES_OVER -> {
+            case PULLS_UP, PULLS_OUT, PUSHES_UP, PUSHES_OUT, PUSHES_OVER, TURN_BEGINS -> {
                 for (Pose pose : flown.between(atS, Math.min(atS + BUILDS_UP_S, Math.max(nextS, atS)))) {
                     g = Math.abs(pose.g() - 1) > Math.abs(g - 1) ? pose.g() : g;
                 }

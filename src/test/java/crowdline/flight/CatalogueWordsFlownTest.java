@@ -3,6 +3,7 @@ package crowdline.flight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import crowdline.flight.body.Rig;
 import crowdline.flight.leg.Sample;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.storage.show.CatalogueFile;
@@ -49,6 +50,37 @@ class CatalogueWordsFlownTest {
         // The crowd looks along +y: what points away from it shows its other side.
         assertThat(early.up().y()).isGreaterThan(0.5);
         assertThat(early.g()).isGreaterThan(1.8);
+    }
+
+    /** Banked one way and heavy, then on underneath, and banked and heavy the other way the instant the roll ends. */
+    @Test
+    void derryTurnRollsUnderneathFromOneTurnIntoTheOther() {
+        assertThat(entry("Derry turn").whatItIs())
+                .isEqualTo(
+                        "A turn one way, a roll on underneath through upside down, and at once a turn the other way.");
+        List<Sample> all = flown("Derry turn");
+        double bankDeg = Rig.kind("strong aerobatic monoplane").usual().turnBankDeg();
+        List<Sample> under = all.stream().filter(s -> s.up().z() < 0).toList();
+        Sample before = all.stream()
+                .filter(s -> s.tS() < under.get(0).tS() && s.g() > 1.8)
+                .reduce((a, b) -> b)
+                .orElseThrow();
+        Sample after = all.stream()
+                .filter(s -> s.tS() > under.get(under.size() - 1).tS() && s.g() > 1.8)
+                .findFirst()
+                .orElseThrow();
+        assertThat(Math.abs(before.rollDeg())).isCloseTo(bankDeg, within(2.0));
+        assertThat(after.rollDeg()).isCloseTo(-before.rollDeg(), within(2.0));
+        assertThat(before.g()).isCloseTo(1 / Math.cos(Math.toRadians(bankDeg)), within(0.1));
+        assertThat(after.g()).isCloseTo(before.g(), within(0.1));
+        assertThat(all)
+                .filteredOn(s -> s.tS() > before.tS() && s.tS() < after.tS())
+                .allSatisfy(s -> assertThat(Math.abs(s.rollDeg()))
+                        .as("never through level")
+                        .isGreaterThan(bankDeg - 2));
+        Sample first = all.get(0);
+        Sample last = all.get(all.size() - 1);
+        assertThat(last.nose().minus(first.nose()).length()).isLessThan(0.06);
     }
 
     @Test

@@ -37,6 +37,8 @@ class ElementWordsTest {
         words.put(new Element.HoverRoll(3, 1), "hover roll");
         words.put(new Element.Tumble(Side.LEFT, 2, 1), "tumble");
         words.put(new Element.Turn(Side.LEFT, 90, 45, 0, 0, 1), "turn");
+        words.put(new Element.Reversal(Element.ReversalWay.UNDER, 1), "roll underneath");
+        words.put(new Element.Reversal(Element.ReversalWay.OVER, 1), "roll back over the top");
         words.put(new Element.Turn(Side.LEFT, 90, 45, 20, 0, 1), "wing-over");
         words.put(new Element.Turn(Side.LEFT, 90, 45, 0, -1, 1), "rolling turn");
         words.put(new Element.Turn(Side.LEFT, 90, 45.0, 20, true, 0, 1), "climbing turn");

@@ -62,6 +62,8 @@ final class Pilot {
             tumble(tumble);
         } else if (e instanceof Element.Turn turn) {
             turn(turn);
+        } else if (e instanceof Element.Reversal over) { // turns here end with level wings
+            rollThrough(360, Element.Side.LEFT, Math.toRadians(a.airframe.rollRateDegPerS()), over.power(), 0);
         } else if (e instanceof Element.HoverRoll hover) {
             wait(hover.seconds() * pauses.factor(), hover.power());
         } else {

@@ -40,6 +40,16 @@ class CaptionsTest {
         assertThat(words("inverted pass")).contains("rolls upright: lifted into the straps");
     }
 
+    /** Heavy, a roll underneath through upside down, and heavy the other way. */
+    @Test
+    void turnIsToldWithHowHeavyItGetsOnEitherSideOfTheRollBetween() {
+        assertThat(words("Derry turn"))
+                .startsWith("begins", "the turn begins: twice as heavy", "the turn ends", "rolls")
+                .endsWith("the turn begins: twice as heavy", "the turn ends", "flies out")
+                .anyMatch(w -> w.startsWith("upside down"));
+        assertThat(words("steep turn")).anyMatch(w -> w.matches("the turn begins: .* as heavy"));
+    }
+
     @Test
     void levelFlightIsNothingToTell() {
         assertThat(words("low pass")).containsExactly("begins", "flies out");

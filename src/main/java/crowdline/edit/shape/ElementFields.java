@@ -41,6 +41,14 @@ public final class ElementFields {
             roll(fields, roll);
         } else if (element instanceof Element.Turn turn) {
             turn(fields, turn);
+        } else if (element instanceof Element.Reversal r) {
+            fields.add(choice(
+                    "Rolls",
+                    Arrays.asList(Element.ReversalWay.values()),
+                    ElementText::way,
+                    r.way(),
+                    w -> new Element.Reversal(w, r.power())));
+            fields.add(power(r.power(), p -> new Element.Reversal(r.way(), p)));
         } else if (element instanceof Element.Run run) {
             run(fields, run);
         } else if (element instanceof Element.Reposition back) {
@@ -197,25 +205,36 @@ public final class ElementFields {
 
     private static void turn(List<ElementField> fields, Element.Turn t) {
         fields.add(choice(TOWARD, t.toward(), s -> {
-            return new Element.Turn(s, t.degrees(), t.bankDeg(), t.peakPathDeg(), t.climbs(), t.rolls(), t.power());
+            return new Element.Turn(
+                    s, t.degrees(), t.bankDeg(), t.peakPathDeg(), t.climbs(), t.rolls(), t.endsBanked(), t.power());
         }));
         fields.add(number(DEGREES, Quantity.TURN_DEGREES, t.degrees(), v -> {
-            return new Element.Turn(t.toward(), v, t.bankDeg(), t.peakPathDeg(), t.climbs(), t.rolls(), t.power());
+            return new Element.Turn(
+                    t.toward(), v, t.bankDeg(), t.peakPathDeg(), t.climbs(), t.rolls(), t.endsBanked(), t.power());
         }));
         fields.add(optional("Bank, °", Quantity.TURN_BANK_DEG, t.bankDeg(), "as such an aircraft usually shows", v -> {
-            return new Element.Turn(t.toward(), t.degrees(), v, t.peakPathDeg(), t.climbs(), t.rolls(), t.power());
+            return new Element.Turn(
+                    t.toward(), t.degrees(), v, t.peakPathDeg(), t.climbs(), t.rolls(), t.endsBanked(), t.power());
         }));
         fields.add(number("Climbs at most, °", Quantity.TURN_PEAK_PATH_DEG, t.peakPathDeg(), v -> {
-            return new Element.Turn(t.toward(), t.degrees(), t.bankDeg(), v, t.climbs(), t.rolls(), t.power());
+            return new Element.Turn(
+                    t.toward(), t.degrees(), t.bankDeg(), v, t.climbs(), t.rolls(), t.endsBanked(), t.power());
         }));
         fields.add(choice("Comes down", EITHER, c -> c ? "stays up" : "comes down again", t.climbs(), c -> {
-            return new Element.Turn(t.toward(), t.degrees(), t.bankDeg(), t.peakPathDeg(), c, t.rolls(), t.power());
+            return new Element.Turn(
+                    t.toward(), t.degrees(), t.bankDeg(), t.peakPathDeg(), c, t.rolls(), t.endsBanked(), t.power());
         }));
         fields.add(number("Rolls in it", Quantity.TURN_ROLLS, t.rolls(), v -> {
-            return new Element.Turn(t.toward(), t.degrees(), t.bankDeg(), t.peakPathDeg(), t.climbs(), v, t.power());
+            return new Element.Turn(
+                    t.toward(), t.degrees(), t.bankDeg(), t.peakPathDeg(), t.climbs(), v, t.endsBanked(), t.power());
+        }));
+        fields.add(choice("At its end", EITHER, b -> b ? "stays banked" : "levels the wings", t.endsBanked(), b -> {
+            return new Element.Turn(
+                    t.toward(), t.degrees(), t.bankDeg(), t.peakPathDeg(), t.climbs(), t.rolls(), b, t.power());
         }));
         fields.add(power(t.power(), p -> {
-            return new Element.Turn(t.toward(), t.degrees(), t.bankDeg(), t.peakPathDeg(), t.climbs(), t.rolls(), p);
+            return new Element.Turn(
+                    t.toward(), t.degrees(), t.bankDeg(), t.peakPathDeg(), t.climbs(), t.rolls(), t.endsBanked(), p);
         }));
     }
 

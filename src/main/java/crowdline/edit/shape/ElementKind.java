@@ -2,6 +2,7 @@ package crowdline.edit.shape;
 
 import crowdline.show.figure.Element;
 import crowdline.show.figure.Element.FlickKind;
+import crowdline.show.figure.Element.ReversalWay;
 import crowdline.show.figure.Element.RollStyle;
 import crowdline.show.figure.Element.Side;
 import crowdline.show.figure.Element.Size;
@@ -18,6 +19,7 @@ public enum ElementKind {
     ARC("pull or push", new Element.Arc(Way.PULL, 90.0, null, Size.LOAD_G, 3, 1)),
     ROLL("roll", new Element.Roll(RollStyle.AILERON, Side.LEFT, 360, null, 0, 0.5, 1)),
     TURN("turn", new Element.Turn(Side.LEFT, 180, 45, 0, 0, 1)),
+    REVERSAL("roll to the other bank", new Element.Reversal(ReversalWay.UNDER, 1)),
     FLICK("flick", new Element.Flick(FlickKind.POSITIVE, Side.LEFT, 360, 1)),
     SPIN("spin", new Element.Spin(SpinKind.UPRIGHT, Side.LEFT, 1, 0)),
     PIVOT("pivot", new Element.Pivot(Side.LEFT, 1)),

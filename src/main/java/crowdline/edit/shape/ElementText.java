@@ -17,7 +17,10 @@ final class ElementText {
         } else if (element instanceof Element.Roll roll) {
             return roll(roll);
         } else if (element instanceof Element.Turn turn) {
-            return (turn.rolls() != 0 ? "rolling turn " : "turn ") + side(turn.toward()) + number(turn.degrees()) + "°";
+            return (turn.rolls() != 0 ? "rolling turn " : "turn ") + side(turn.toward()) + number(turn.degrees()) + "°"
+                    + (turn.endsBanked() ? ", stays banked" : "");
+        } else if (element instanceof Element.Reversal reversal) {
+            return "roll to the other bank, " + way(reversal.way());
         } else if (element instanceof Element.Flick flick) {
             return (flick.kind() == Element.FlickKind.POSITIVE ? "flick " : "negative flick ") + side(flick.toward())
                     + number(flick.degrees()) + "°";
@@ -86,6 +89,14 @@ final class ElementText {
             case LEFT, RIGHT -> ElementField.word(side) + " ";
             case AWAY -> "away from the crowd ";
             case CROWD -> "towards the crowd ";
+        };
+    }
+
+    /** Which way round to the other bank. */
+    static String way(Element.ReversalWay way) {
+        return switch (way) {
+            case UNDER -> "underneath";
+            case OVER -> "over the top";
         };
     }
 

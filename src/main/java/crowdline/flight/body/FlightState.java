@@ -36,6 +36,11 @@ public record FlightState(double tS, Vec place, double speedMps, Vec direction, 
         return up.times(Math.cos(rollRad)).plus(rightWing().times(Math.sin(rollRad)));
     }
 
+    /** How far it would roll about its direction to have its up there, radians, right wing down positive, −π to π. */
+    public double rollTo(Vec there) {
+        return Math.atan2(there.dot(rightWing()), there.dot(up));
+    }
+
     /** Later and elsewhere in the same direction, after a roll about it, right wing down for a positive angle. */
     public FlightState rolled(double laterS, Vec there, double mps, double rollRad) {
         return new FlightState(laterS, there, mps, direction, rolledUp(rollRad).unit());

@@ -1,5 +1,6 @@
 package crowdline.flight.leg;
 
+import crowdline.flight.body.Attitude;
 import crowdline.flight.body.FlightState;
 import crowdline.flight.body.Variation;
 import crowdline.flight.body.Vec;
@@ -17,6 +18,9 @@ public final class ElementFlyer {
     private final Forces forces;
     private final Integrator integrator;
     private final Variation variation;
+    /** Less than this is no bank, degrees. */
+    private static final double LEAST_BANK_DEG = 1;
+
     private double lastLegS;
 
     public ElementFlyer(Forces forces, Integrator integrator, Variation variation) {
@@ -38,6 +42,8 @@ public final class ElementFlyer {
             return arc(arc, from);
         } else if (element instanceof Element.Roll roll) {
             return roll(roll, from);
+        } else if (element instanceof Element.Reversal reversal) {
+            return reversal(reversal, from);
         } else if (element instanceof Element.Flick flick) {
             return flick(flick, from);
         } else if (element instanceof Element.Spin spin) {
@@ -163,6 +169,18 @@ public final class ElementFlyer {
         return run(StraightLeg.roll(forces, from, power, angle, law), from, "roll");
     }
 
+    private FlightState reversal(Element.Reversal reversal, FlightState from) throws CannotFly {
+        double bank = Attitude.of(from).bankDeg();
+        double size = Math.abs(bank);
+        if (size < LEAST_BANK_DEG || size > 180 - LEAST_BANK_DEG) {
+            throw new CannotFly(
+                    "rolls from one bank to the other, and begins in none; the turn before it has to end banked", from);
+        }
+        boolean under = reversal.way() == Element.ReversalWay.UNDER;
+        double angle = Math.copySign(under ? 360 - 2 * size : 2 * size, under ? bank : -bank);
+        return aileron(from, Math.toRadians(angle), reversal.power());
+    }
+
     private FlightState hesitation(Element.Roll roll, FlightState from, int side) throws CannotFly {
         double part = 360.0 / roll.pointsPerTurn();
         FlightState at = from;
@@ -256,8 +274,10 @@ public final class ElementFlyer {
                 level.headingRad(), side, bank, through, Math.toRadians(turn.peakPathDeg()), turn.climbs());
         double rolls = 2 * Math.PI * turn.rolls() / through * side;
         double speed = Math.max(from.speedMps(), 1);
-        double ease = curve.rateRadPerS(speed) * bank / forces.body.rollRateAt(speed);
-        return run(new SteeredLeg(forces, level, curve, through, rolls, ease, turn.power()), level, "turn");
+        double perRollRad = curve.rateRadPerS(speed) / forces.body.rollRateAt(speed);
+        SteeredLeg.Banking banking =
+                SteeredLeg.Banking.of(level.rollTo(from.up()), side * bank, turn.endsBanked(), perRollRad, through);
+        return run(new SteeredLeg(forces, level, curve, through, rolls, banking, turn.power()), level, "turn");
     }
 
     private FlightState ahead(Element.Run run, FlightState from) throws CannotFly {

@@ -25,32 +25,69 @@ final class SteeredLeg implements Leg {
     private final Curve curve;
     private final double angleRad;
     private final double rollsPerRad;
-    private final double easeRad;
+    private final Banking banking;
     private final double power;
     private final Vec exitDirection;
     private final Bend bend = new Bend();
+
+    /**
+     * How the wings go into the bank and out of it; the path is bent from its first moment to its last.
+     *
+     * @param fromRad the bank it begins in, radians, right wing down positive
+     * @param inRad over so much of the curve they go into the bank that balances it, at most half of it
+     * @param outRad over so much of it they come back to level at its end; 0 to stay banked
+     */
+    record Banking(double fromRad, double inRad, double outRad) {
+        /** Nothing but the force that bends the path says how the wings lie, and at the end they are level. */
+        static final Banking BALANCED = new Banking(0, 0, 0);
+
+        /**
+         * For a turn at a bank.
+         *
+         * @param bankRad right wing down positive
+         * @param stays true to stay banked at its end
+         * @param perRollRad how much of the curve is flown while the wings roll through a radian
+         */
+        static Banking of(double fromRad, double bankRad, boolean stays, double perRollRad, double wholeRad) {
+            double most = wholeRad / 2;
+            return new Banking(
+                    fromRad,
+                    Math.min(perRollRad * Math.abs(bankRad - fromRad), most),
+                    stays ? 0 : Math.min(perRollRad * Math.abs(bankRad), most));
+        }
+
+        boolean staysBanked() {
+            return !equals(BALANCED) && outRad == 0;
+        }
+
+        /** The bank at an angle along a curve with so much left of it, where one would balance it. */
+        double at(double angleRad, double leftRad, double balancedRad) {
+            double done = Math.max(angleRad, 0);
+            if (done < inRad) {
+                return fromRad + (balancedRad - fromRad) * done / inRad;
+            }
+            double left = Math.max(leftRad, 0);
+            return left < outRad ? balancedRad * left / outRad : balancedRad;
+        }
+    }
 
     /**
      * @param angleRad where the curve ends
      * @param rollsPerRad roll angle for each radian of the curve; 0 flies in balance
      */
     SteeredLeg(Forces forces, FlightState from, Curve curve, double angleRad, double rollsPerRad, double power) {
-        this(forces, from, curve, angleRad, rollsPerRad, 0, power);
+        this(forces, from, curve, angleRad, rollsPerRad, Banking.BALANCED, power);
     }
 
-    /**
-     * @param easeRad over so much of the curve the wings go from level into the bank at its beginning, and out of it at its
-     *     end; the path is bent from its first moment
-     */
     SteeredLeg(
             Forces forces,
             FlightState from,
             Curve curve,
             double angleRad,
             double rollsPerRad,
-            double easeRad,
+            Banking banking,
             double power) {
-        this.easeRad = Math.min(easeRad, angleRad / 2);
+        this.banking = banking;
         this.forces = forces;
         this.from = from;
         this.curve = curve;
@@ -112,11 +149,8 @@ final class SteeredLeg implements Leg {
     @Override
     public void look(double t, double[] y, Look look) {
         curve.at(y[4], bend);
-        double v = Math.max(y[3], 1);
-        double over = forces.overGroundMps(y[2], y[3], bend.tx, bend.ty);
-        double bending = over * over / v * curve.rateRadPerS(v);
         Vec d = bend.direction();
-        Vec across = new Vec(acrossX(bending), acrossY(bending), acrossZ(bending));
+        Vec across = across(y);
         Vec u = up(y[4], d, across);
         look.direction(d.x(), d.y(), d.z());
         look.up(u.x(), u.y(), u.z());
@@ -124,6 +158,14 @@ final class SteeredLeg implements Leg {
         double asked = across.dot(u) / Units.G_MPS2;
         look.load(forces.capG(look.rhoKgM3, y[3], asked), asked);
         look.keptAnyway = true;
+    }
+
+    /** What the air must give where the curve is bent now, m/s². */
+    private Vec across(double[] y) {
+        double v = Math.max(y[3], 1);
+        double over = forces.overGroundMps(y[2], y[3], bend.tx, bend.ty);
+        double bending = over * over / v * curve.rateRadPerS(v);
+        return new Vec(acrossX(bending), acrossY(bending), acrossZ(bending));
     }
 
     private Vec up(double angle, Vec d, Vec across) {
@@ -136,20 +178,25 @@ final class SteeredLeg implements Leg {
     }
 
     private Vec banked(double angle, Vec d, Vec across) {
-        if (easeRad == 0) {
+        if (banking.equals(Banking.BALANCED)) {
             return across;
         }
         Vec full = from.up().z() < 0 ? across.times(-1) : across;
-        double share = Math.min(1, Math.min(angle, angleRad - angle) / easeRad);
         Vec level = from.up().across(d).unit();
-        double bank = Math.atan2(d.cross(level).dot(full), level.dot(full));
-        return level.turnedAbout(d, Math.max(share, 0) * bank);
+        double balanced = Math.atan2(d.cross(level).dot(full), level.dot(full));
+        return level.turnedAbout(d, banking.at(angle, angleRad - angle, balanced));
     }
 
     @Override
     public FlightState after(double tS, double t, double[] y) {
-        // Out of the bank again: level wings, as it began.
-        Vec up = from.up().across(exitDirection).unit();
+        Vec up;
+        if (banking.staysBanked() && rollsPerRad == 0) {
+            curve.at(angleRad, bend);
+            up = up(angleRad, exitDirection, across(y));
+        } else {
+            // Out of the bank again: level wings.
+            up = from.up().across(exitDirection).unit();
+        }
         return new FlightState(tS, new Vec(y[0], y[1], y[2]), y[3], exitDirection, up);
     }
 }

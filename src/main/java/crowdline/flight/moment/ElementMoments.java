@@ -53,6 +53,10 @@ record ElementMoments(List<Seen> seen, double ownFromS) {
             barrel(flown, samples, seen);
         } else if (element instanceof Element.Roll roll) {
             roll(roll, flown, samples, seen);
+        } else if (element instanceof Element.Reversal) {
+            seen.add(new Seen(MomentKind.ROLLS, flown.startS()));
+            upsideDown(flown, samples, seen);
+            seen.add(new Seen(MomentKind.ROLL_ENDS, flown.endS()));
         } else if (element instanceof Element.Flick) {
             seen.add(new Seen(MomentKind.FLICKS, flown.startS()));
         } else if (element instanceof Element.Spin) {

@@ -33,14 +33,9 @@ final class Powers {
         } else if (element instanceof Element.Flick flick) {
             return new Element.Flick(flick.kind(), flick.toward(), flick.degrees(), power);
         } else if (element instanceof Element.Turn turn) {
-            return new Element.Turn(
-                    turn.toward(),
-                    turn.degrees(),
-                    turn.bankDeg(),
-                    turn.peakPathDeg(),
-                    turn.climbs(),
-                    turn.rolls(),
-                    power);
+            return turn.drawn(turn.bankDeg(), turn.peakPathDeg(), power);
+        } else if (element instanceof Element.Reversal reversal) {
+            return new Element.Reversal(reversal.way(), power);
         }
         return element;
     }

@@ -92,8 +92,7 @@ final class Turns {
     }
 
     private static Element.Turn peaking(Element.Turn turn, double peakPathDeg) {
-        return new Element.Turn(
-                turn.toward(), turn.degrees(), bank(turn), peakPathDeg, turn.climbs(), turn.rolls(), turn.power());
+        return turn.drawn(bank(turn), peakPathDeg, turn.power());
     }
 
     /** A circle closes at one speed: no steeper than the power carries it, if there is any. */
@@ -128,8 +127,7 @@ final class Turns {
     }
 
     private static Element.Turn banked(Element.Turn turn, double bankDeg, double power) {
-        return new Element.Turn(
-                turn.toward(), turn.degrees(), bankDeg, turn.peakPathDeg(), turn.climbs(), turn.rolls(), power);
+        return turn.drawn(bankDeg, turn.peakPathDeg(), power);
     }
 
     /** With the most power that is not too much. */

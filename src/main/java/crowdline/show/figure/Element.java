@@ -122,6 +122,14 @@ public sealed interface Element {
         BARREL
     }
 
+    /** Which way round a roll goes from one bank to the other. */
+    enum ReversalWay {
+        /** On underneath, the long way, through upside down. */
+        UNDER,
+        /** Back over the top, the short way, through level. */
+        OVER
+    }
+
     /** Which lift a flick stalls: positive (pulled in) or negative (pushed in). */
     enum FlickKind {
         POSITIVE,
@@ -252,6 +260,16 @@ public sealed interface Element {
         }
     }
 
+    /**
+     * A roll at the airframe's own rate from the bank it is in to the same bank the other way, as between two turns. It
+     * needs a bank to begin in: a turn that ends banked.
+     */
+    record Reversal(ReversalWay way, double power) implements Element {
+        public Reversal {
+            Quantity.POWER.must(power);
+        }
+    }
+
     /** A flick (snap) roll: one wing stalled, rotating by itself. */
     record Flick(FlickKind kind, Side toward, double degrees, double power) implements Element {
         public Flick {
@@ -299,12 +317,14 @@ public sealed interface Element {
     }
 
     /**
-     * A turn across the ground at a bank angle. {@code peakPathDeg} above zero makes it climb in its first half and
+     * A turn across the ground at a bank angle, which begins in whatever bank it finds. {@code peakPathDeg} above zero makes it climb in its first half and
      * descend in its second, as a wing-over does. {@code rolls} above zero makes it a rolling turn with so many full
      * rolls, to the inside of the turn when positive and to the outside when negative.
      *
      * @param bankDeg 1 to 89, or null for what such an aircraft usually shows
      * @param climbs true to climb all the way and end level, as a chandelle does, instead of coming down again
+     * @param endsBanked true to stay in the bank at its end, for what comes next to begin in, instead of levelling the
+     *     wings; a rolling turn, which has none, ends with its wings level all the same
      */
     record Turn(
             Side toward,
@@ -313,6 +333,7 @@ public sealed interface Element {
             double peakPathDeg,
             boolean climbs,
             double rolls,
+            boolean endsBanked,
             double power)
             implements Element {
         public Turn {
@@ -327,6 +348,22 @@ public sealed interface Element {
 
         public Turn(Side toward, double degrees, double bankDeg, double peakPathDeg, double rolls, double power) {
             this(toward, degrees, bankDeg, peakPathDeg, false, rolls, power);
+        }
+
+        public Turn(
+                Side toward,
+                double degrees,
+                @Nullable Double bankDeg,
+                double peakPathDeg,
+                boolean climbs,
+                double rolls,
+                double power) {
+            this(toward, degrees, bankDeg, peakPathDeg, climbs, rolls, false, power);
+        }
+
+        /** The same turn with these numbers. */
+        public Turn drawn(@Nullable Double bankDeg, double peakPathDeg, double power) {
+            return new Turn(toward, degrees, bankDeg, peakPathDeg, climbs, rolls, endsBanked, power);
         }
 
         @Override

@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
  * @param netM where it ended above where it began, metres
  * @param loopedDeg through how much the nose went round up and over, or down and under, degrees; pulled and pushed added up
  * @param pushedDeg how much of that away from the pilot's head, degrees
- * @param roundDeg through how much it went round on the level, degrees
+ * @param roundDeg through how much it went round on the level, degrees, one way and the other added up
  * @param rolledDeg through how much it rolled about its nose, degrees, one way and the other added up
  * @param upS how long it pointed straight up, seconds
  * @param downS how long it pointed straight down, seconds
@@ -93,7 +93,7 @@ record Traits(
                     a.nose().x() * b.nose().y() - a.nose().y() * b.nose().x(),
                     a.nose().x() * b.nose().x() + a.nose().y() * b.nose().y()));
             if (level && Math.abs(a.up().z()) < 0.94 && Math.abs(heading) < 20) {
-                round += heading;
+                round += Math.abs(heading);
             } else if (Math.abs(yaw) < 4 * s * 10) {
                 looped += Math.abs(pitch);
                 pushed += Math.max(-pitch, 0);
@@ -125,7 +125,7 @@ record Traits(
                 last.place().z() - first.place().z(),
                 looped,
                 pushed,
-                Math.abs(round),
+                round,
                 rolled,
                 up,
                 down,

@@ -25,6 +25,7 @@ final class ElementFromTree {
             case "line" -> line(f);
             case "arc" -> arc(f);
             case "roll" -> roll(f);
+            case "reversal" -> new Element.Reversal(f.choice("way", ShowNames.REVERSAL_WAY), full(f));
             case "flick" ->
                 new Element.Flick(f.choice("kind", ShowNames.FLICK_KIND), side(f), f.number("degrees"), full(f));
             case "spin" -> new Element.Spin(f.choice("kind", ShowNames.SPIN_KIND), side(f), f.number("turns"), none(f));
@@ -40,6 +41,7 @@ final class ElementFromTree {
                         f.number("peakPathDeg", 0),
                         f.flag("climbs"),
                         f.number("rolls", 0),
+                        f.flag("endsBanked"),
                         full(f));
             case "run" ->
                 new Element.Run(

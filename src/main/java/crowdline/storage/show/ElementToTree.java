@@ -21,6 +21,9 @@ final class ElementToTree {
         if (element instanceof Element.Roll roll) {
             return full(roll(roll, keys), element);
         }
+        if (element instanceof Element.Reversal reversal) {
+            return full(keys.text("do", "reversal").choice("way", ShowNames.REVERSAL_WAY, reversal.way()), element);
+        }
         if (element instanceof Element.Flick flick) {
             keys.text("do", "flick")
                     .choice("kind", ShowNames.FLICK_KIND, flick.kind())
@@ -53,7 +56,11 @@ final class ElementToTree {
             if (turn.climbs()) {
                 keys.node().put("climbs", true);
             }
-            return full(keys.number("rolls", turn.rolls(), 0), element);
+            keys.number("rolls", turn.rolls(), 0);
+            if (turn.endsBanked()) {
+                keys.node().put("endsBanked", true);
+            }
+            return full(keys, element);
         }
         if (element instanceof Element.Run run) {
             keys.text("do", "run")

@@ -6,6 +6,7 @@ import crowdline.show.aircraft.Engine.Turns;
 import crowdline.show.catalogue.EntrySpeed;
 import crowdline.show.figure.Asked;
 import crowdline.show.figure.Element.FlickKind;
+import crowdline.show.figure.Element.ReversalWay;
 import crowdline.show.figure.Element.RollStyle;
 import crowdline.show.figure.Element.Side;
 import crowdline.show.figure.Element.SlideKind;
@@ -60,6 +61,11 @@ final class ShowNames {
         case PASS -> "pass";
         case FLICK -> "flick";
         case SLOW -> "slow";
+    });
+
+    static final DiskNames<ReversalWay> REVERSAL_WAY = new DiskNames<>(ReversalWay.class, way -> switch (way) {
+        case UNDER -> "under";
+        case OVER -> "over";
     });
 
     static final DiskNames<FlickKind> FLICK_KIND = new DiskNames<>(FlickKind.class, kind -> switch (kind) {

@@ -127,6 +127,26 @@ class ShapeTest {
     }
 
     @Test
+    void turnsThatStayBankedAndTheRollBetweenThemAreMadeByWords() throws CannotBe {
+        Element turn = field(ElementKind.TURN.fresh(), "At its end").with("stays banked");
+        assertThat(turn).isEqualTo(new Element.Turn(Side.LEFT, 180, 45.0, 0, false, 0, true, 1));
+        for (ElementField field : ElementFields.of(turn)) {
+            if (!field.label().equals("Kind") && !field.label().equals("At its end")) {
+                assertThat(field(field.with(field.value()), "At its end").value())
+                        .as(field.label())
+                        .isEqualTo("stays banked");
+            }
+        }
+        Element roll = field(turn, "Kind").with("roll to the other bank");
+        assertThat(new Shape(List.of(turn, roll, field(roll, "Rolls").with("over the top")))
+                        .rows().stream().map(Shape.Row::words))
+                .containsExactly(
+                        "turn left 180°, stays banked",
+                        "roll to the other bank, underneath",
+                        "roll to the other bank, over the top");
+    }
+
+    @Test
     void rowsAreAddedTakenOutAndMovedAsFarAsThereAreAny() {
         Shape shape = new Shape(List.of(ARC, LINE, ROLL));
         List<Shape.Row> rows = shape.rows();

@@ -42,9 +42,9 @@ class TurnsTest {
 
     @Test
     void turnKeepsAllButWhatIsDrawn() throws CannotFly {
-        Element.Turn asked = new Element.Turn(Side.AWAY, 90, 50.0, 0, false, 1, 0.8);
+        Element.Turn asked = new Element.Turn(Side.AWAY, 90, 50.0, 0, false, 1, true, 0.8);
         assertThat(turns.drawn(asked, Rig.level(60, 500), 0.5))
-                .isEqualTo(new Element.Turn(Side.AWAY, 90, 50.0, 0, false, 1, 0.4));
+                .isEqualTo(new Element.Turn(Side.AWAY, 90, 50.0, 0, false, 1, true, 0.4));
     }
 
     /** cos φ = 1 / n at the load n the wing comfortably gives: 85 % of ½ ρ v² S c / (m g). */

@@ -125,6 +125,24 @@ class WhatIsThatTest {
         assertThat(missed).as("of " + walked).hasSizeLessThanOrEqualTo(walked / 12);
     }
 
+    /** What goes round one way and then as far the other went round a curve all the same. */
+    @ParameterizedTest
+    @MethodSource("kinds")
+    void turnsThatEndTheWayTheyBeganWentRoundACurve(Kind kind) {
+        int curve = Clue.LINE.answers().indexOf("round a curve, leaning over");
+        for (String name : List.of("Derry turn", "lazy eight", "steep turn")) {
+            Flown flown = computed(alone(kind).fly(CATALOGUE.find(name).orElseThrow()));
+            if (flown.isEmpty()) {
+                // Too fast to swing up and round in a reasonable time.
+                assertThat(kind.name() + ", " + name).isEqualTo("fast jet, lazy eight");
+                continue;
+            }
+            Traits traits = Traits.of(flown);
+            assertThat(traits.roundDeg()).as(name).isGreaterThan(90);
+            assertThat(Clue.LINE.allowed(traits) & Clue.only(curve)).as(name).isNotZero();
+        }
+    }
+
     @Test
     void notSureLeavesEverythingOpenAndAsksSomethingElse() {
         WhatIsThat asked = first().answer(0);

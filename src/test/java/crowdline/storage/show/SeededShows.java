@@ -254,7 +254,7 @@ final class SeededShows {
     private Element element() {
         double power = chance() ? 1 : chance() ? 0 : within(0, 1);
         Element.Side side = pick(Element.Side.values());
-        return switch (random.nextInt(13)) {
+        return switch (random.nextInt(14)) {
             case 0 -> line(power);
             case 1 -> arc(power);
             case 2 ->
@@ -280,7 +280,9 @@ final class SeededShows {
                         chance() ? 0 : within(0, 85),
                         chance(),
                         chance() ? 0 : within(-9, 9),
+                        chance(),
                         power);
+            case 12 -> new Element.Reversal(pick(Element.ReversalWay.values()), power);
             case 11 -> new Element.Run(along(), within(-1_000, 60_000), within(0.1, 2_000), power);
             case 10 ->
                 new Element.Reposition(

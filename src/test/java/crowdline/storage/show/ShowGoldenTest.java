@@ -26,6 +26,8 @@ import crowdline.show.figure.Element.HoverRoll;
 import crowdline.show.figure.Element.Line;
 import crowdline.show.figure.Element.Pivot;
 import crowdline.show.figure.Element.Reposition;
+import crowdline.show.figure.Element.Reversal;
+import crowdline.show.figure.Element.ReversalWay;
 import crowdline.show.figure.Element.Roll;
 import crowdline.show.figure.Element.RollStyle;
 import crowdline.show.figure.Element.Run;
@@ -268,6 +270,17 @@ class ShowGoldenTest {
     }
 
     @Test
+    void turnsThatEndBankedAndTheRollsBetweenThemAreRead() {
+        assertThat(read("show-1-banked.json").acts().get(0).figures().get(0).elements())
+                .containsExactly(
+                        new Turn(Side.AWAY, 60, null, 0, false, 0, true, 1),
+                        new Reversal(ReversalWay.UNDER, 1),
+                        new Turn(Side.CROWD, 30, 60.0, 0, false, 0, true, 1),
+                        new Reversal(ReversalWay.OVER, 0.5),
+                        new Turn(Side.LEFT, 30, 60, 0, 0, 1));
+    }
+
+    @Test
     void crowdThatMeasuresOtherwiseIsReadAndWritten() throws Exception {
         Show show = read("show-1-units.json");
         assertThat(show.venue().crowdUnits()).isEqualTo(CrowdUnits.METRIC);
@@ -339,9 +352,10 @@ class ShowGoldenTest {
     }
 
     @Test
-    void everyElementAndEveryChoiceIsInTheGoldenShow() throws ReflectiveOperationException {
+    void everyElementAndEveryChoiceIsInAGoldenShow() throws ReflectiveOperationException {
         Set<Object> seen = new HashSet<>();
         collect(SHOW, seen);
+        collect(read("show-1-banked.json"), seen);
         Set<Object> all = new HashSet<>(List.of(Element.class.getPermittedSubclasses()));
         for (Class<?> type : Stream.concat(
                         Stream.of(Element.class.getDeclaredClasses()), Stream.of(Heading.class, RemarkKind.class))
