@@ -1,6 +1,7 @@
 package crowdline.flight;
 
 import crowdline.show.figure.Element;
+import crowdline.show.figure.ReversalWay;
 
 /** What an element is called, in words. */
 public final class ElementWords {
@@ -18,7 +19,7 @@ public final class ElementWords {
                 case BARREL -> "barrel roll";
             };
         } else if (element instanceof Element.Reversal reversal) {
-            return reversal.way() == Element.ReversalWay.UNDER ? "roll underneath" : "roll back over the top";
+            return reversal.way() == ReversalWay.UNDER ? "roll underneath" : "roll back over the top";
         } else if (element instanceof Element.Flick flick) {
             return flick.kind() == Element.FlickKind.POSITIVE ? "flick" : "negative flick";
         } else if (element instanceof Element.Spin spin) {

@@ -131,7 +131,7 @@ final class Joining {
         boolean toLeft = to.toRight();
         Element.Side side = toLeft == away ? Element.Side.LEFT : Element.Side.RIGHT;
         double degrees = away ? LITTLE_DEG : 120;
-        List<Element> turn = List.of(new Element.Turn(side, degrees, straight.bankDeg(at, to), 0, false, 0, 1));
+        List<Element> turn = List.of(new Element.Turn(side, degrees, straight.bankDeg(at, to), 0, 0, 1));
         FigureTrial.Outcome out = trial.fly(turn, at);
         return out.flown() ? Piece.transit(Transit.TURNS_BACK, turn, out.seconds(), at, out.end()) : null;
     }

@@ -9,6 +9,7 @@ import crowdline.show.bounds.Quantity;
 import crowdline.show.figure.Element;
 import crowdline.show.figure.Element.Size;
 import crowdline.show.figure.Element.Until;
+import crowdline.show.figure.ReversalWay;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -44,7 +45,7 @@ public final class ElementFields {
         } else if (element instanceof Element.Reversal r) {
             fields.add(choice(
                     "Rolls",
-                    Arrays.asList(Element.ReversalWay.values()),
+                    Arrays.asList(ReversalWay.values()),
                     ElementText::way,
                     r.way(),
                     w -> new Element.Reversal(w, r.power())));

@@ -2,7 +2,6 @@ package crowdline.edit.shape;
 
 import crowdline.show.figure.Element;
 import crowdline.show.figure.Element.FlickKind;
-import crowdline.show.figure.Element.ReversalWay;
 import crowdline.show.figure.Element.RollStyle;
 import crowdline.show.figure.Element.Side;
 import crowdline.show.figure.Element.Size;
@@ -10,6 +9,7 @@ import crowdline.show.figure.Element.SlideKind;
 import crowdline.show.figure.Element.SpinKind;
 import crowdline.show.figure.Element.Until;
 import crowdline.show.figure.Element.Way;
+import crowdline.show.figure.ReversalWay;
 import java.util.Arrays;
 import java.util.List;
 

@@ -4,6 +4,7 @@ import crowdline.show.figure.Element;
 import crowdline.show.figure.Element.RollStyle;
 import crowdline.show.figure.Element.Size;
 import crowdline.show.figure.Element.Until;
+import crowdline.show.figure.ReversalWay;
 
 /** An element in one line of words, as it stands in a list. */
 final class ElementText {
@@ -93,7 +94,7 @@ final class ElementText {
     }
 
     /** Which way round to the other bank. */
-    static String way(Element.ReversalWay way) {
+    static String way(ReversalWay way) {
         return switch (way) {
             case UNDER -> "underneath";
             case OVER -> "over the top";

@@ -6,6 +6,7 @@ import crowdline.flight.body.Variation;
 import crowdline.flight.body.Vec;
 import crowdline.measure.Units;
 import crowdline.show.figure.Element;
+import crowdline.show.figure.ReversalWay;
 import java.util.Objects;
 
 /** Flies one element after another: turns each into legs, and says when one cannot be flown. */
@@ -176,7 +177,7 @@ public final class ElementFlyer {
             throw new CannotFly(
                     "rolls from one bank to the other, and begins in none; the turn before it has to end banked", from);
         }
-        boolean under = reversal.way() == Element.ReversalWay.UNDER;
+        boolean under = reversal.way() == ReversalWay.UNDER;
         double angle = Math.copySign(under ? 360 - 2 * size : 2 * size, under ? bank : -bank);
         return aileron(from, Math.toRadians(angle), reversal.power());
     }

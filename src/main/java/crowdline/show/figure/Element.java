@@ -122,14 +122,6 @@ public sealed interface Element {
         BARREL
     }
 
-    /** Which way round a roll goes from one bank to the other. */
-    enum ReversalWay {
-        /** On underneath, the long way, through upside down. */
-        UNDER,
-        /** Back over the top, the short way, through level. */
-        OVER
-    }
-
     /** Which lift a flick stalls: positive (pulled in) or negative (pushed in). */
     enum FlickKind {
         POSITIVE,
@@ -260,10 +252,7 @@ public sealed interface Element {
         }
     }
 
-    /**
-     * A roll at the airframe's own rate from the bank it is in to the same bank the other way, as between two turns. It
-     * needs a bank to begin in: a turn that ends banked.
-     */
+    /** A roll at the airframe's own rate from the bank it is in, that of a turn that ends banked, to the other bank. */
     record Reversal(ReversalWay way, double power) implements Element {
         public Reversal {
             Quantity.POWER.must(power);
@@ -323,8 +312,7 @@ public sealed interface Element {
      *
      * @param bankDeg 1 to 89, or null for what such an aircraft usually shows
      * @param climbs true to climb all the way and end level, as a chandelle does, instead of coming down again
-     * @param endsBanked true to stay in the bank at its end, for what comes next to begin in, instead of levelling the
-     *     wings; a rolling turn, which has none, ends with its wings level all the same
+     * @param endsBanked true to stay in the bank at its end instead of levelling the wings; a rolling turn has none
      */
     record Turn(
             Side toward,
@@ -347,18 +335,7 @@ public sealed interface Element {
         }
 
         public Turn(Side toward, double degrees, double bankDeg, double peakPathDeg, double rolls, double power) {
-            this(toward, degrees, bankDeg, peakPathDeg, false, rolls, power);
-        }
-
-        public Turn(
-                Side toward,
-                double degrees,
-                @Nullable Double bankDeg,
-                double peakPathDeg,
-                boolean climbs,
-                double rolls,
-                double power) {
-            this(toward, degrees, bankDeg, peakPathDeg, climbs, rolls, false, power);
+            this(toward, degrees, bankDeg, peakPathDeg, false, rolls, false, power);
         }
 
         /** The same turn with these numbers. */
@@ -374,7 +351,6 @@ public sealed interface Element {
 
     /**
      * Straight ahead to a place on the A-axis, on the way to a height and a speed: how two figures are joined.
-     *
      * @param alongM where it ends, metres to the commentator's right
      * @param awayM how far beyond the display line, metres
      * @param heightFt height to come to, feet above the datum

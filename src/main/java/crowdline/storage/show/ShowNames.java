@@ -6,7 +6,6 @@ import crowdline.show.aircraft.Engine.Turns;
 import crowdline.show.catalogue.EntrySpeed;
 import crowdline.show.figure.Asked;
 import crowdline.show.figure.Element.FlickKind;
-import crowdline.show.figure.Element.ReversalWay;
 import crowdline.show.figure.Element.RollStyle;
 import crowdline.show.figure.Element.Side;
 import crowdline.show.figure.Element.SlideKind;
@@ -14,6 +13,7 @@ import crowdline.show.figure.Element.SpinKind;
 import crowdline.show.figure.Element.Way;
 import crowdline.show.figure.Placing.Heading;
 import crowdline.show.figure.RemarkKind;
+import crowdline.show.figure.ReversalWay;
 import crowdline.storage.json.DiskNames;
 import java.util.Set;
 

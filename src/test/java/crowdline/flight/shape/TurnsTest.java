@@ -31,7 +31,7 @@ class TurnsTest {
     }
 
     private static Element.Turn turn(double degrees, @Nullable Double bankDeg, double power) {
-        return new Element.Turn(Side.LEFT, degrees, bankDeg, 0, false, 0, power);
+        return new Element.Turn(Side.LEFT, degrees, bankDeg, 0, false, 0, false, power);
     }
 
     private static double bank(Element.Turn turn) {
@@ -68,13 +68,13 @@ class TurnsTest {
         for (double degrees : new double[] {90, 180, 270}) {
             double climbing = Math.toDegrees(Math.atan(100 * Math.PI / 20 / G));
             double wingOver = Math.toDegrees(Math.atan(100 * Math.PI / 14 / G));
-            Element.Turn asked = new Element.Turn(Side.LEFT, degrees, null, 30, true, 0, 1);
+            Element.Turn asked = new Element.Turn(Side.LEFT, degrees, null, 30, true, 0, false, 1);
             assertThat(bank(turns.drawn(asked, fast, 1))).isEqualTo(Math.rint(Math.min(climbing, 60)));
-            Element.Turn back = new Element.Turn(Side.LEFT, degrees, null, 30, false, 0, 1);
+            Element.Turn back = new Element.Turn(Side.LEFT, degrees, null, 30, false, 0, false, 1);
             assertThat(bank(turns.drawn(back, fast, 1)))
                     .isEqualTo(Math.rint(Math.min(wingOver, airframe.usual().turnBankDeg())));
         }
-        Element.Turn slow = new Element.Turn(Side.LEFT, 180, null, 30, false, 0, 1);
+        Element.Turn slow = new Element.Turn(Side.LEFT, 180, null, 30, false, 0, false, 1);
         assertThat(bank(turns.drawn(slow, Rig.level(50, 500), 1)))
                 .isEqualTo(Math.rint(Math.toDegrees(Math.atan(50 * Math.PI / 14 / G))));
     }
@@ -82,7 +82,7 @@ class TurnsTest {
     @Test
     void climbingTurnHasTheMostPowerThatLeavesFourFifthsOfTheSpeed() throws CannotFly {
         FlightState at = Rig.level(80, 500);
-        Element.Turn drawn = turns.drawn(new Element.Turn(Side.LEFT, 180, 52.0, 12, true, 0, 1), at, 1);
+        Element.Turn drawn = turns.drawn(new Element.Turn(Side.LEFT, 180, 52.0, 12, true, 0, false, 1), at, 1);
         assertThat(drawn.power()).isStrictlyBetween(0.05, 0.95);
         assertThat(quiet.fly(drawn, at).speedMps()).isCloseTo(64, within(0.1)).isLessThanOrEqualTo(64);
         assertThat(quiet.fly(moved(drawn, 0.003), at).speedMps()).isGreaterThan(64);
@@ -91,7 +91,7 @@ class TurnsTest {
     @Test
     void openClimbingTurnIsAsSteepAsLeavesHalfOfTheSpeedWithAllItsPower() throws CannotFly {
         FlightState at = Rig.level(80, 500);
-        Element.Turn drawn = turns.drawn(new Element.Turn(Side.LEFT, 180, null, 12, true, 0, 1), at, 1);
+        Element.Turn drawn = turns.drawn(new Element.Turn(Side.LEFT, 180, null, 12, true, 0, false, 1), at, 1);
         assertThat(drawn.power()).isEqualTo(1);
         assertThat(drawn.peakPathDeg()).isGreaterThan(20);
         assertThat(quiet.fly(drawn, at).speedMps()).isBetween(40.0, 48.0);
@@ -108,7 +108,7 @@ class TurnsTest {
             FlightState at = Rig.level(mps, 500);
             double left = Math.max(0.5 * mps, 1.4 * stall);
             double steepest = Math.min(Math.toDegrees(5.5 * 20 / (Math.PI * left)), 40);
-            Element.Turn drawn = turns.drawn(new Element.Turn(Side.LEFT, 180, null, 12, true, 0, 1), at, 1);
+            Element.Turn drawn = turns.drawn(new Element.Turn(Side.LEFT, 180, null, 12, true, 0, false, 1), at, 1);
             double deg = drawn.peakPathDeg();
             assertThat(deg).as("at %s m/s", mps).isBetween(8.0, Math.rint(steepest));
             if (deg < Math.rint(steepest)) {
@@ -118,7 +118,7 @@ class TurnsTest {
                 assertThat(endMps(drawn, deg - 1, at)).as("a degree less").isGreaterThan(left);
             }
         }
-        assertThat(turns.drawn(new Element.Turn(Side.LEFT, 180, null, 12, true, 0, 1), Rig.level(140, 500), 1)
+        assertThat(turns.drawn(new Element.Turn(Side.LEFT, 180, null, 12, true, 0, false, 1), Rig.level(140, 500), 1)
                         .peakPathDeg())
                 .as("fast enough for the steepest that levels off gently")
                 .isEqualTo(Math.rint(Math.toDegrees(5.5 * 20 / (Math.PI * 70))));
@@ -128,7 +128,14 @@ class TurnsTest {
         try {
             return quiet.fly(
                             new Element.Turn(
-                                    turn.toward(), turn.degrees(), bank(turn), peakPathDeg, true, 0, turn.power()),
+                                    turn.toward(),
+                                    turn.degrees(),
+                                    bank(turn),
+                                    peakPathDeg,
+                                    true,
+                                    0,
+                                    false,
+                                    turn.power()),
                             at)
                     .speedMps();
         } catch (CannotFly e) {
@@ -139,7 +146,7 @@ class TurnsTest {
     @Test
     void climbingTurnThatIsTooSlowAnywayHasAllItsPower() throws CannotFly {
         FlightState at = Rig.level(60, 500);
-        Element.Turn drawn = turns.drawn(new Element.Turn(Side.LEFT, 180, null, 45, true, 0, 0.3), at, 1);
+        Element.Turn drawn = turns.drawn(new Element.Turn(Side.LEFT, 180, null, 45, true, 0, false, 0.3), at, 1);
         assertThat(drawn.power()).isEqualTo(0.3);
         assertThat(quiet.fly(drawn, at).speedMps()).isLessThan(48);
     }
@@ -147,7 +154,7 @@ class TurnsTest {
     @Test
     void wingOverHasTheMostPowerThatBringsItDownAsHighAsItBegan() throws CannotFly {
         FlightState at = Rig.level(70, 500);
-        Element.Turn drawn = turns.drawn(new Element.Turn(Side.LEFT, 180, null, 30, false, 0, 1), at, 1);
+        Element.Turn drawn = turns.drawn(new Element.Turn(Side.LEFT, 180, null, 30, false, 0, false, 1), at, 1);
         double endM = quiet.fly(drawn, at).place().z();
         assertThat(endM).isGreaterThanOrEqualTo(500);
         if (drawn.power() < 1) {
@@ -200,6 +207,7 @@ class TurnsTest {
                 turn.peakPathDeg(),
                 turn.climbs(),
                 turn.rolls(),
+                false,
                 turn.power() + power);
     }
 
@@ -231,7 +239,7 @@ class TurnsTest {
     @Test
     void turnAtTheEndIsThoughtOfWithTheBankAndThePowerItIsFlownWith() throws CannotFly {
         FlightState at = across(-900, 1, 60);
-        Element.Turn open = new Element.Turn(Side.LEFT, 90, null, 0, false, 0, 0.8);
+        Element.Turn open = new Element.Turn(Side.LEFT, 90, null, 0, false, 0, false, 0.8);
         Element.Turn flown = turn(90, (double) Math.round(airframe.usual().turnBankDeg()), 0.4);
         double metres = turns.backToTheLineM(open, at, 0, 1, 0.5);
         assertThat(awayAfter(metres, 1, flown, at)).isCloseTo(0, within(1.0));

@@ -109,7 +109,7 @@ class BadInputTest {
                         "\"do\": \"line\"",
                         "\"do\": \"lien\"",
                         "32:18",
-                        "acts[0].figures[1].elements[0].do is \"lien\"; it must be one of line, arc, roll, flick, spin,"
+                        "acts[0].figures[1].elements[0].do is \"lien\"; it must be one of line, arc, roll, reversal, flick, spin,"
                                 + " pivot, slide, hover-roll, tumble, turn, run, reposition; did you mean \"line\"?"),
                 arguments(
                         "\"seconds\": 8, ",

@@ -27,6 +27,7 @@ import crowdline.show.figure.Placing;
 import crowdline.show.figure.Quiet;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
+import crowdline.show.figure.ReversalWay;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -282,7 +283,7 @@ final class SeededShows {
                         chance() ? 0 : within(-9, 9),
                         chance(),
                         power);
-            case 12 -> new Element.Reversal(pick(Element.ReversalWay.values()), power);
+            case 12 -> new Element.Reversal(pick(ReversalWay.values()), power);
             case 11 -> new Element.Run(along(), within(-1_000, 60_000), within(0.1, 2_000), power);
             case 10 ->
                 new Element.Reposition(

@@ -27,7 +27,6 @@ import crowdline.show.figure.Element.Line;
 import crowdline.show.figure.Element.Pivot;
 import crowdline.show.figure.Element.Reposition;
 import crowdline.show.figure.Element.Reversal;
-import crowdline.show.figure.Element.ReversalWay;
 import crowdline.show.figure.Element.Roll;
 import crowdline.show.figure.Element.RollStyle;
 import crowdline.show.figure.Element.Run;
@@ -47,6 +46,7 @@ import crowdline.show.figure.Placing.Heading;
 import crowdline.show.figure.Quiet;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
+import crowdline.show.figure.ReversalWay;
 import crowdline.storage.Golden;
 import java.lang.reflect.RecordComponent;
 import java.nio.file.Path;
@@ -99,7 +99,7 @@ class ShowGoldenTest {
             new Arc(Way.PULL, 90.0, null, Size.CORNER, 0, 1),
             new Arc(Way.PUSH, null, 0.0, Size.OVER, 0, 0.5),
             new Arc(Way.PULL, 360.0, null, Size.RADIUS_M, 90, 0.75, 1),
-            new Turn(Side.AWAY, 180, null, 25, true, 0, 1),
+            new Turn(Side.AWAY, 180, null, 25, true, 0, false, 1),
             new Run(-600, 900, 140, 0.75));
 
     private static Placing placing(Heading heading) {
@@ -358,7 +358,8 @@ class ShowGoldenTest {
         collect(read("show-1-banked.json"), seen);
         Set<Object> all = new HashSet<>(List.of(Element.class.getPermittedSubclasses()));
         for (Class<?> type : Stream.concat(
-                        Stream.of(Element.class.getDeclaredClasses()), Stream.of(Heading.class, RemarkKind.class))
+                        Stream.of(Element.class.getDeclaredClasses()),
+                        Stream.of(Heading.class, RemarkKind.class, ReversalWay.class))
                 .filter(Class::isEnum)
                 .toList()) {
             all.addAll(List.of(type.getEnumConstants()));
