@@ -2,7 +2,6 @@ package crowdline.layout;
 
 import crowdline.flight.body.FlightState;
 import crowdline.flight.body.Vec;
-import crowdline.measure.Units;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -195,7 +194,7 @@ final class Choosing {
     private List<Entry> entries(Wish wish, boolean toRight, @Nullable FlightState at) {
         Measured m = ground.measured(wish, toRight);
         Double pinnedFt = wish.heightFt();
-        double height = pinnedFt != null ? Units.mFromFt(pinnedFt) : Objects.requireNonNull(heights.get(wish.id()));
+        double height = pinnedFt != null ? ground.toldM(pinnedFt, m) : Objects.requireNonNull(heights.get(wish.id()));
         double best = ground.bestM(wish, m);
         List<Entry> entries = new ArrayList<>();
         entries.add(entry(best, height, m));
@@ -203,15 +202,16 @@ final class Choosing {
             for (double share : ELSEWHERE) {
                 entries.add(entry(share * ground.area.spreadM() - m.middleM(), height, m));
             }
-            if (at != null && at.toRight() == toRight) {
+            if (at != null && at.toRight() == toRight && Math.abs(at.place().x()) < Joining.OUT_OF_SIGHT_M) {
                 Entry here = entry(at.place().x(), height, m);
                 entries.add(here);
                 if (at.place().y() > here.awayM() + AS_FAR_OUT_M) {
                     entries.add(here.away(at.place().y()));
                 }
                 double aheadM = ground.joining.straight.needM(at, here);
-                if (aheadM > 0) {
-                    entries.add(here.at(here.alongM() + here.way() * aheadM));
+                Entry ahead = here.at(here.alongM() + here.way() * aheadM);
+                if (aheadM > 0 && Math.abs(ahead.alongM()) < Joining.OUT_OF_SIGHT_M) {
+                    entries.add(ahead);
                 }
             }
         }

@@ -26,6 +26,10 @@ final class Flying {
     private static final double ROLLING_STALLS = 0.9;
     /** How often a figure is begun anew, higher or faster. */
     private static final int MOST_CORRECTIONS = 3;
+    /** Lower than this it has landed, metres. */
+    private static final double ON_THE_GROUND_M = 5;
+    /** So near to a limit it counts as beyond it, as it is flown a little differently step by step, metres. */
+    private static final double ROUGH_M = 0.3;
 
     /** Nobody sees what is further out or further up. */
     private static final double FAR_OUT_M = 30_000;
@@ -37,6 +41,7 @@ final class Flying {
     private final Ground ground;
     private final @Nullable Entry first;
     private final double raisedM;
+    private final boolean highest;
     private final List<Piece> pieces = new ArrayList<>();
     private final List<LaidOut.Finding> findings = new ArrayList<>();
     private @Nullable FlightState entry;
@@ -46,11 +51,13 @@ final class Flying {
     /**
      * @param first where the first figure that is flown is to begin; null if none is
      * @param raisedM how much higher than chosen everything is flown, metres
+     * @param highest whether it is not raised any more, so that what comes too low all the same is given up
      */
-    Flying(Ground ground, @Nullable Entry first, double raisedM) {
+    Flying(Ground ground, @Nullable Entry first, double raisedM, boolean highest) {
         this.ground = ground;
         this.first = first;
         this.raisedM = raisedM;
+        this.highest = highest;
     }
 
     /** Where the aircraft is by now; null before it begins. */
@@ -87,8 +94,16 @@ final class Flying {
         boolean toRight = ground.overGround(wish, true);
         FlightState standing = written(ground.onRunway(toRight));
         FlightState airborne = written(ground.airborne(toRight, raisedM));
+        if (at != null && at.place().z() > ON_THE_GROUND_M) {
+            findings.add(new LaidOut.Finding(
+                    wish.id(),
+                    wish.name()
+                            + " comes after figures that are flown, with no landing between; if the act begins with it,"
+                            + " move it to the front",
+                    true));
+        }
         begin(standing);
-        pieces.add(Piece.figure(wish, List.of(), seconds(wish, TAKE_OFF_S), standing, airborne));
+        pieces.add(Piece.timed(wish, seconds(wish, TAKE_OFF_S), standing, airborne));
         at = airborne;
     }
 
@@ -97,14 +112,14 @@ final class Flying {
         boolean toRight = ground.overGround(wish, from.toRight());
         FlightState stopped =
                 written(FlightState.along(new Vec(0, 0, 0), ROLLING_STALLS * ground.trial.stallMps(0), toRight));
-        pieces.add(Piece.figure(wish, List.of(), seconds(wish, LANDING_S), from, stopped));
+        pieces.add(Piece.timed(wish, seconds(wish, LANDING_S), from, stopped));
         at = stopped;
     }
 
     private void figure(Wish wish, @Nullable Entry to) {
         if (!wish.isFlown()) {
             FlightState from = start(wish);
-            pieces.add(Piece.figure(wish, List.of(), seconds(wish, TIMED_S), from, from));
+            pieces.add(Piece.timed(wish, seconds(wish, TIMED_S), from, from));
             return;
         }
         if (to == null) {
@@ -125,6 +140,7 @@ final class Flying {
         }
         FlightState before = at;
         int pieceCount = pieces.size();
+        Wish turning = turnBack;
         boolean free = wish.alongM() == null && wish.end() == null;
         Entry found = inThinnerAir(wish, to, before);
         Entry wanted = free && before != null ? ground.joining.fromHere(before, found) : found;
@@ -133,12 +149,20 @@ final class Flying {
             join(from, free ? reached(from, wanted) : wanted);
             FlightState there = Objects.requireNonNull(at);
             FigureTrial.Outcome out = wish.flownIfItCan(ground.trial, there);
-            Entry better = i < MOST_CORRECTIONS ? corrected(wish, wanted, there, out) : null;
-            if (better == null) {
-                begun(wish, there, out.flown() ? out : wish.flown(ground.trial, there));
+            double low = lowM(pieces.subList(pieceCount, pieces.size()), out);
+            Entry better = i < MOST_CORRECTIONS ? corrected(wish, wanted, there, out, low) : null;
+            boolean leaves = better == null && out.flown() && low > 0 && isGivenUp(wish);
+            if (better == null && !leaves) {
+                begun(wish, wanted, there, out.flown() ? out : wish.flown(ground.trial, there));
                 return;
             }
             pieces.subList(pieceCount, pieces.size()).clear();
+            turnBack = turning;
+            if (better == null) {
+                at = from;
+                lacking(wish, from, new Shortfalls(ground, wish, wanted, there, out).below(low));
+                return;
+            }
             wanted = better;
         }
     }
@@ -146,7 +170,7 @@ final class Flying {
     /** So much further on that its speed is had by then, where there is room. */
     private Entry reached(FlightState from, Entry wanted) {
         Entry further = ground.joining.reached(from, wanted);
-        boolean isOutside = ground.area.halfGiven() && Math.abs(further.alongM()) > ground.area.halfM();
+        boolean isOutside = Math.abs(further.alongM()) > ground.farthestM();
         return isOutside ? wanted : further;
     }
 
@@ -157,7 +181,12 @@ final class Flying {
         }
         double heightM = from == null ? to.heightM() : from.place().z();
         double base = ground.trial.stallMps(ground.area.baseM());
-        return to.faster(Math.max(1, ground.trial.stallMps(heightM) / base));
+        double thinner = Math.max(1, ground.trial.stallMps(heightM) / base);
+        return to.faster(Math.max(1, Math.min(thinner, mostMps() / to.mps())));
+    }
+
+    private double mostMps() {
+        return SHARE_OF_NEVER_EXCEED * Units.mpsFromKt(ground.trial.airframe().neverExceedKt());
     }
 
     /** Where the act begins, so that it runs in to its first figure. */
@@ -174,17 +203,31 @@ final class Flying {
     }
 
     /** A beginning that mends what was wrong with how a figure came out; null if it was well, or cannot be mended. */
-    private @Nullable Entry corrected(Wish wish, Entry to, FlightState there, FigureTrial.Outcome out) {
+    private @Nullable Entry corrected(Wish wish, Entry to, FlightState there, FigureTrial.Outcome out, double lowM) {
         boolean could = ground.measured(wish, there.toRight()).closes();
         if (!out.flown() || (!out.closes() && could)) {
-            double most = SHARE_OF_NEVER_EXCEED
-                    * Units.mpsFromKt(ground.trial.airframe().neverExceedKt());
-            double faster = Math.min(Math.max(to.mps(), there.speedMps()) * 1.05, most);
+            double faster = Math.min(Math.max(to.mps(), there.speedMps()) * 1.05, mostMps());
             return wish.kt() == null && faster > there.speedMps() * 1.01 ? to.atLeast(faster) : null;
         }
-        double low = ground.area.baseM() - out.box().lowestM();
-        boolean high = wish.heightFt() != null || ground.joining.sinks();
-        return low > Shortfalls.NOTICED_M && !high ? to.raised(low + Ground.MARGIN_M) : null;
+        double base = wish.heightFt() != null ? ground.floorM() : ground.area.baseM();
+        double low = Math.max(base - Shortfalls.NOTICED_M - out.box().lowestM(), lowM);
+        return low > 0 && !ground.joining.sinks() ? to.raised(low + Ground.MARGIN_M) : null;
+    }
+
+    /** How far a figure and the way to it come below what they may, metres; a climb from below is no matter. */
+    private double lowM(List<Piece> way, FigureTrial.Outcome out) {
+        double lowest = out.box().lowestM();
+        for (Piece piece : way) {
+            if (piece.from().place().z() > ground.floorM()) {
+                lowest = Math.min(lowest, piece.lowestM());
+            }
+        }
+        return ground.floorM() + ROUGH_M - lowest;
+    }
+
+    /** Whether a figure is given up where it comes too low; what somebody gave its elements is flown as it stands. */
+    private boolean isGivenUp(Wish wish) {
+        return !wish.own() && (!ground.joining.sinks() || highest);
     }
 
     private void join(FlightState from, Entry to) {
@@ -196,7 +239,7 @@ final class Flying {
         for (Piece piece : joined) {
             Wish asked = turnBack;
             if (asked != null && piece.transit() == Transit.TURNS_BACK) {
-                pieces.add(Piece.figure(asked, piece.elements(), piece.seconds(), piece.from(), piece.to()));
+                pieces.add(piece.as(asked));
                 turnBack = null;
             } else {
                 pieces.add(piece);
@@ -205,7 +248,7 @@ final class Flying {
         }
     }
 
-    private void begun(Wish wish, FlightState from, FigureTrial.Outcome out) {
+    private void begun(Wish wish, Entry wanted, FlightState from, FigureTrial.Outcome out) {
         if (!out.flown()) {
             lacking(wish, from, Objects.requireNonNull(out.lack()));
             return;
@@ -218,7 +261,7 @@ final class Flying {
             lacking(wish, from, "takes it out of everybody's sight");
             return;
         }
-        pieces.add(Piece.figure(wish, out.elements(), out.seconds(), from, out.end()));
+        pieces.add(Piece.figure(wish, from, out));
         at = out.end();
         if (out.seconds() < LEAST_S) {
             findings.add(new LaidOut.Finding(
@@ -226,7 +269,7 @@ final class Flying {
                     wish.name() + " lasts no time: what its line is to reach does not lie ahead of it, so give the line"
                             + " a time or a length"));
         }
-        findings.addAll(new Shortfalls(ground, wish, from, out).said());
+        findings.addAll(new Shortfalls(ground, wish, wanted, from, out).said());
     }
 
     private static boolean isFarOut(Vec place) {
@@ -252,7 +295,7 @@ final class Flying {
     }
 
     private void begin(FlightState from) {
-        entry = from;
+        entry = pieces.isEmpty() ? from : entry;
     }
 
     /** As a show file writes it, so that it is flown again from the same place. */
@@ -274,7 +317,7 @@ final class Flying {
         Wish left = turnBack;
         if (left != null) {
             FlightState from = start(left);
-            pieces.add(Piece.figure(left, List.of(), seconds(left, TIMED_S), from, from));
+            pieces.add(Piece.timed(left, seconds(left, TIMED_S), from, from));
             turnBack = null;
         }
         FlightState from = entry;

@@ -59,6 +59,24 @@ final class Ground {
                 k -> Measured.of(wish, trial, toRight, area.baseM() + MARGIN_M));
     }
 
+    /** The lowest anything may come above the datum: a base that nobody gave is only a height to draw at, metres. */
+    double floorM() {
+        return area.baseGiven() ? area.baseM() : 0;
+    }
+
+    /** How far from the middle of the line a figure may be begun, metres. */
+    double farthestM() {
+        return area.halfGiven() ? Math.min(area.halfM(), Joining.OUT_OF_SIGHT_M) : Joining.OUT_OF_SIGHT_M;
+    }
+
+    /** The height a figure was told, or the nearest to it that base and ceiling leave; metres. */
+    double toldM(double toldFt, Measured m) {
+        Double ceiling = area.ceilingM();
+        double told = Units.mFromFt(toldFt);
+        double below = ceiling == null ? told : Math.min(told, ceiling - m.upM() - MARGIN_M);
+        return Math.max(below, floorM() - m.downM() + MARGIN_M);
+    }
+
     /** Where it begins so that it is flown where it is wanted, or best seen. */
     double bestM(Wish wish, Measured m) {
         Double pinned = wish.alongM();

@@ -27,6 +27,8 @@ final class Joining {
     static final double BACK_RADII = 3.7;
 
     private static final int MOST_FURTHER = 4;
+    /** Nothing is flown to further along the line, metres: a round number within what a show file takes for plausible. */
+    static final double OUT_OF_SIGHT_M = 4_800;
 
     private static final double STEP_S = 3;
     private static final int MOST_TRIES = 6;
@@ -39,7 +41,7 @@ final class Joining {
 
     private static final double SLOWING = 0.85;
     /** A glider is told to stay as high as it can. */
-    private static final double AS_HIGH_AS_IT_CAN_M = 1_500;
+    private static final double AS_HIGH_AS_IT_CAN_M = 400;
     /** A figure is begun this much further on, seconds, rather than that the aircraft comes round for it; by judgement. */
     private static final double FURTHER_S = 14;
     /** So far past where a figure would have begun best it is begun all the same, rather than flying round, seconds. */
@@ -79,7 +81,7 @@ final class Joining {
     @Nullable
     Piece upright(FlightState at) {
         FigureTrial.Outcome out = trial.fly(UPRIGHT, at);
-        return out.flown() ? Piece.transit(Transit.ROLLS_UPRIGHT, UPRIGHT, out.seconds(), at, out.end()) : null;
+        return out.flown() ? Piece.transit(Transit.ROLLS_UPRIGHT, UPRIGHT, at, out) : null;
     }
 
     /**
@@ -133,7 +135,7 @@ final class Joining {
         double degrees = away ? LITTLE_DEG : 120;
         List<Element> turn = List.of(new Element.Turn(side, degrees, straight.bankDeg(at, to), 0, 0, 1));
         FigureTrial.Outcome out = trial.fly(turn, at);
-        return out.flown() ? Piece.transit(Transit.TURNS_BACK, turn, out.seconds(), at, out.end()) : null;
+        return out.flown() ? Piece.transit(Transit.TURNS_BACK, turn, at, out) : null;
     }
 
     /** By turns away from the crowd, once if it is to be flown the other way, else twice. */
@@ -223,7 +225,7 @@ final class Joining {
         }
         List<Element> run = List.of(run(at, to.alongM(), to));
         FigureTrial.Outcome out = trial.fly(run, at);
-        return out.flown() ? Piece.transit(name(at, to, out, first), run, out.seconds(), at, out.end()) : null;
+        return out.flown() ? Piece.transit(name(at, to, out, first), run, at, out) : null;
     }
 
     private Element.Run run(FlightState at, double alongM, Entry to) {
@@ -253,15 +255,22 @@ final class Joining {
         return to.mps() < SLOWING * at.speedMps() ? Transit.SLOWS_DOWN : Transit.FLIES_ON;
     }
 
+    /** A place along the line, no further from its middle than anybody sees. */
+    private static double seen(double alongM) {
+        return Math.max(-OUT_OF_SIGHT_M, Math.min(alongM, OUT_OF_SIGHT_M));
+    }
+
     /** Out, round and back; null if it cannot be flown at all. */
-    private @Nullable Piece turnBack(FlightState at, Entry to) {
+    private @Nullable Piece turnBack(FlightState at, Entry wanted) {
+        Entry to = wanted.at(seen(wanted.alongM()));
         int outWay = at.toRight() ? 1 : -1;
         double extraM = 0;
         Piece best = null;
         for (int i = 0; i < MOST_TRIES; i++) {
             List<Element> elements = new ArrayList<>();
-            if (extraM >= NEAR_M) {
-                elements.add(run(at, at.place().x() + outWay * extraM, to));
+            double outM = seen(at.place().x() + outWay * extraM);
+            if ((outM - at.place().x()) * outWay >= NEAR_M) {
+                elements.add(run(at, outM, to));
             }
             elements.add(new Element.Reposition(
                     Math.rint(to.alongM()),
@@ -274,9 +283,12 @@ final class Joining {
             if (!out.flown()) {
                 return best;
             }
-            best = Piece.transit(Transit.TURNS_BACK, elements, out.seconds(), at, out.end());
+            best = Piece.transit(Transit.TURNS_BACK, elements, at, out);
             double moreM = moreM(out.end(), to);
             if (moreM == 0) {
+                return best;
+            }
+            if (outM != at.place().x() + outWay * extraM) {
                 return best;
             }
             extraM += Math.max(moreM, NEAR_M);

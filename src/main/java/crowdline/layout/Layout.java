@@ -29,7 +29,8 @@ public final class Layout {
     public LaidOut of(List<Wish> wishes) {
         Choosing choosing = new Choosing(ground);
         List<Choosing.Choice> choices = choosing.chosen(wishes);
-        LaidOut laid = flown(wishes, choosing, choices, 0);
+        boolean once = !ground.joining.sinks();
+        LaidOut laid = flown(wishes, choosing, choices, 0, once);
         double raise = 0;
         for (int i = 0; i < MOST_RAISES && raise < MOST_RAISED_M; i++) {
             double missing = missing(laid);
@@ -37,9 +38,12 @@ public final class Layout {
                 break;
             }
             raise = Math.min(raise + missing + 2, MOST_RAISED_M);
-            laid = flown(wishes, choosing, choices, raise);
+            laid = flown(wishes, choosing, choices, raise, once);
         }
         double missing = raise < MOST_RAISED_M ? 0 : missing(laid);
+        if (!once && lowestM(laid) < ground.floorM()) {
+            laid = flown(wishes, choosing, choices, raise, true);
+        }
         return missing < 1 ? laid : laid.with(tooLong(wishes.get(0), missing));
     }
 
@@ -61,21 +65,28 @@ public final class Layout {
         for (Piece piece : laid.pieces()) {
             Wish wish = piece.wish();
             if (wish != null && wish.isFlown() && piece.lack() == null) {
-                double lowestM =
-                        ground.trial.fly(piece.elements(), piece.from()).box().lowestM();
-                least = Math.min(least, lowestM - ground.area.baseM());
+                least = Math.min(least, piece.lowestM() - ground.area.baseM());
             }
         }
         return least < 0 ? -least : 0;
     }
 
-    private LaidOut flown(List<Wish> wishes, Choosing choosing, List<Choosing.Choice> choices, double raisedM) {
+    private static double lowestM(LaidOut laid) {
+        return laid.pieces().stream()
+                .filter(piece -> !piece.elements().isEmpty())
+                .mapToDouble(Piece::lowestM)
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private LaidOut flown(
+            List<Wish> wishes, Choosing choosing, List<Choosing.Choice> choices, double raisedM, boolean highest) {
         Entry first = choices.stream()
                 .map(Choosing.Choice::entry)
                 .filter(Objects::nonNull)
                 .findFirst()
                 .orElse(null);
-        Flying flying = new Flying(ground, first == null ? null : first.raised(raisedM), raisedM);
+        Flying flying = new Flying(ground, first == null ? null : first.raised(raisedM), raisedM, highest);
         for (int i = 0; i < wishes.size(); i++) {
             Entry entry = choices.get(i).entry();
             if (entry != null) {

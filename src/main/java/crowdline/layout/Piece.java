@@ -1,5 +1,6 @@
 package crowdline.layout;
 
+import crowdline.flight.FigureTrial;
 import crowdline.flight.body.FlightState;
 import crowdline.show.figure.Element;
 import java.util.List;
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param to where it leaves the aircraft
  * @param lack why it cannot be flown as it was wanted, in a sentence that follows its name; null if it can. It is only
  *     timed then
+ * @param lowestM how low it comes above the datum, metres
  */
 public record Piece(
         @Nullable Wish wish,
@@ -24,21 +26,50 @@ public record Piece(
         double seconds,
         FlightState from,
         FlightState to,
-        @Nullable String lack) {
+        @Nullable String lack,
+        double lowestM) {
     public Piece {
         elements = List.copyOf(elements);
     }
 
-    static Piece figure(Wish wish, List<Element> elements, double seconds, FlightState from, FlightState to) {
-        return new Piece(wish, null, elements, seconds, from, to, null);
+    /** What only takes its time. */
+    static Piece timed(Wish wish, double seconds, FlightState from, FlightState to) {
+        double lowestM = Math.min(from.place().z(), to.place().z());
+        return new Piece(wish, null, List.of(), seconds, from, to, null, lowestM);
     }
 
-    static Piece transit(Transit transit, List<Element> elements, double seconds, FlightState from, FlightState to) {
-        return new Piece(null, transit, elements, seconds, from, to, null);
+    static Piece figure(Wish wish, FlightState from, FigureTrial.Outcome out) {
+        return new Piece(
+                wish,
+                null,
+                out.elements(),
+                out.seconds(),
+                from,
+                out.end(),
+                null,
+                out.box().lowestM());
+    }
+
+    static Piece transit(Transit transit, List<Element> elements, FlightState from, FigureTrial.Outcome out) {
+        return new Piece(
+                null,
+                transit,
+                elements,
+                out.seconds(),
+                from,
+                out.end(),
+                null,
+                out.box().lowestM());
     }
 
     static Piece lacking(Wish wish, double seconds, FlightState at, String lack) {
-        return new Piece(wish, null, List.of(), seconds, at, at, lack);
+        return new Piece(
+                wish, null, List.of(), seconds, at, at, lack, at.place().z());
+    }
+
+    /** The same, asked for as a figure of the act. */
+    Piece as(Wish asked) {
+        return new Piece(asked, null, elements, seconds, from, to, lack, lowestM);
     }
 
     public boolean isTransit() {

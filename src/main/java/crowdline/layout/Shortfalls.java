@@ -6,6 +6,7 @@ import crowdline.measure.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 
 /** What of one figure that is flown could not be had, each a sentence with the smallest change that would do. */
 final class Shortfalls {
@@ -20,13 +21,16 @@ final class Shortfalls {
 
     private final Ground ground;
     private final Wish wish;
+    private final Entry wanted;
     private final FlightState from;
     private final FigureTrial.Outcome out;
     private final List<LaidOut.Finding> findings = new ArrayList<>();
 
-    Shortfalls(Ground ground, Wish wish, FlightState from, FigureTrial.Outcome out) {
+    /** @param wanted where it was to begin in the end, which may be higher than told */
+    Shortfalls(Ground ground, Wish wish, Entry wanted, FlightState from, FigureTrial.Outcome out) {
         this.ground = ground;
         this.wish = wish;
+        this.wanted = wanted;
         this.from = from;
         this.out = out;
     }
@@ -56,11 +60,27 @@ final class Shortfalls {
         }
     }
 
-    /** Says where a height that somebody pinned is not had on the way there. */
+    /** Says where a height that somebody pinned is not the one it begins at, and why. */
     private void height() {
-        Double wanted = wish.heightFt();
+        Double told = wish.heightFt();
+        if (told == null) {
+            return;
+        }
         double has = Units.ftFromM(from.place().z());
-        if (wanted != null && Math.abs(has - wanted) > Math.max(NEAR_FT, NEAR_SHARE * wanted)) {
+        boolean isFar = Math.abs(has - told) > Math.max(NEAR_FT, NEAR_SHARE * told);
+        boolean isHigher = has > told;
+        boolean isRaised = wanted.heightM() > Units.mFromFt(told) && !ground.joining.sinks();
+        Double ceiling = ground.area.ceilingM();
+        double z = from.place().z();
+        if (isHigher && ground.area.baseGiven() && Units.mFromFt(told) < ground.area.baseM() - NOTICED_M) {
+            told("and the base is %,.0f ft: it begins at %,.0f ft, the lowest it can", told, ground.area.baseM(), z);
+        } else if (isFar && isHigher && isRaised) {
+            told("and comes below the " + floor() + " from there: it begins at %,.0f ft", told, z);
+        } else if (isFar && !isHigher && ceiling != null && Units.mFromFt(told) > ceiling) {
+            told("and the ceiling is %,.0f ft: it begins at %,.0f ft, the highest it can", told, ceiling, z);
+        } else if (isFar && !isHigher && ceiling != null && wanted.heightM() < Units.mFromFt(told)) {
+            told("and tops the ceiling from there: it begins at %,.0f ft", told, z);
+        } else if (isFar) {
             findings.add(new LaidOut.Finding(
                     wish.id(),
                     String.format(
@@ -69,16 +89,16 @@ final class Shortfalls {
                                     + " or leave its height open",
                             wish.name(),
                             tens(has),
-                            wanted,
+                            told,
                             tens(has))));
         }
     }
 
     /** Says where a speed that somebody pinned is not had on the way there. */
     private void speed() {
-        Double wanted = wish.kt();
+        Double told = wish.kt();
         double has = Units.ktFromMps(from.speedMps());
-        if (wanted != null && Math.abs(has - wanted) > Math.max(NEAR_KT, NEAR_SHARE * wanted)) {
+        if (told != null && Math.abs(has - told) > Math.max(NEAR_KT, NEAR_SHARE * told)) {
             findings.add(new LaidOut.Finding(
                     wish.id(),
                     String.format(
@@ -87,7 +107,7 @@ final class Shortfalls {
                                     + " or leave its speed open",
                             wish.name(),
                             has,
-                            wanted,
+                            told,
                             has)));
         }
     }
@@ -114,28 +134,35 @@ final class Shortfalls {
     private void room() {
         along();
         Double ceiling = ground.area.ceilingM();
-        // A base that nobody gave is only a height to draw at: a pilot may well have told less.
-        boolean given = ground.area.baseGiven();
-        double low = (given ? ground.area.baseM() : 0) - out.box().lowestM();
-        Double told = wish.heightFt();
-        if (low > NOTICED_M && told != null && given && out.box().lowestM() > Units.mFromFt(told) - Fit.LEVEL_M) {
-            findings.add(new LaidOut.Finding(
-                    wish.id(),
-                    String.format(
-                            Locale.UK,
-                            "%s is told %,.0f ft, and the base is %,.0f ft; tell it more, or give a lower base",
-                            wish.name(),
-                            told,
-                            Units.ftFromM(ground.area.baseM()))));
-        } else if (low > NOTICED_M && !ground.joining.sinks()) {
-            String below = given ? "base" : "ground";
-            finding("%s comes %.0f ft below the " + below + "; it needs %.0f ft more before it", low, low);
+        double low = ground.floorM() - out.box().lowestM();
+        if (low > NOTICED_M && !ground.joining.sinks()) {
+            finding("%s comes %.0f ft below the " + floor() + "; it needs %.0f ft more before it", low, low);
         }
         if (ceiling != null && out.box().highestM() > ceiling + 1) {
             finding(
                     "%s tops %.0f ft above the ceiling; it needs a ceiling %.0f ft higher, or to be left out",
                     out.box().highestM() - ceiling, out.box().highestM() - ceiling);
         }
+    }
+
+    /** What is missing where it comes too low however high it begins, in a sentence that follows its name. */
+    String below(double lowM) {
+        return String.format(
+                Locale.UK, "comes %,.0f ft below the %s from as high as it gets", tens(Units.ftFromM(lowM)), floor());
+    }
+
+    private String floor() {
+        // A base that nobody gave is only a height to draw at: a pilot may well have told less.
+        return ground.area.baseGiven() ? "base" : "ground";
+    }
+
+    private void told(String message, double toldFt, double... metres) {
+        Object[] feet =
+                DoubleStream.of(metres).mapToObj(m -> tens(Units.ftFromM(m))).toArray();
+        findings.add(new LaidOut.Finding(
+                wish.id(),
+                String.format(Locale.UK, "%s is told %,.0f ft, ", wish.name(), toldFt)
+                        + String.format(Locale.UK, message, feet)));
     }
 
     private void finding(String message, double firstM, double secondM) {

@@ -143,6 +143,7 @@ class FlowTest {
 
         assertThat(laid.findings())
                 .extracting(LaidOut.Finding::message)
-                .containsExactly("low pass is told 100 ft, and the base is 300 ft; tell it more, or give a lower base");
+                .containsExactly(
+                        "low pass is told 100 ft, and the base is 300 ft: it begins at 320 ft, the lowest it can");
     }
 }

@@ -212,15 +212,20 @@ class LayoutTest {
         Venue.Limits limits = new Venue.Limits(500.0, null, null, null);
         assertThat(laid("fast jet", limits, a("low pass").heightFt(100)).findings())
                 .extracting(LaidOut.Finding::message)
-                .containsExactly("low pass is told 100 ft, and the base is 500 ft; tell it more, or give a lower base");
+                .containsExactly(
+                        "low pass is told 100 ft, and the base is 500 ft: it begins at 520 ft, the lowest it can");
     }
 
     @Test
-    void whatComesBelowTheGroundIsSaidThoughNobodyGaveABase() {
-        assertThat(laid("fast jet", a("split S").heightFt(1500)).findings())
+    void aHeightThatLeadsBelowTheGroundIsRaisedThoughNobodyGaveABase() {
+        LaidOut laid = laid("fast jet", a("split S").heightFt(1500));
+
+        assertThat(laid.findings())
                 .singleElement()
                 .satisfies(f -> assertThat(f.message())
-                        .matches("split S comes [\\d,]+ ft below the ground; it needs [\\d,]+ ft more before it"));
+                        .matches("split S is told 1,500 ft, and comes below the ground from there: it begins"
+                                + " at [\\d,]+ ft"));
+        assertThat(laid.pieces()).allMatch(piece -> piece.lowestM() >= 0);
     }
 
     @Test

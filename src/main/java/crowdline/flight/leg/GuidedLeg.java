@@ -28,6 +28,14 @@ final class GuidedLeg implements Leg {
     private static final double SHARE_OF_WING = 0.75;
     /** The least load of a turn, g: a gentle bank is always carried. */
     private static final double LEAST_G = 1.05;
+    /** Of what the airframe takes, what is used between figures. */
+    private static final double SHARE_OF_LIMIT = 0.9;
+    /** Nobody is pushed harder against the straps between figures, g; by judgement. */
+    private static final double HARDEST_PUSH_G = -1;
+    /** Of the never-exceed speed, where a dive is held that would go on to it. */
+    private static final double SHARE_OF_NEVER_EXCEED = 0.95;
+    /** Sine of the path down for each part of that speed there is to go. */
+    private static final double HEIGHT_FOR_SPEED = 1.5;
     /** Sine of the path for each part of the wanted speed there is to spare. */
     private static final double SPEED_FOR_HEIGHT = 0.4;
 
@@ -88,13 +96,27 @@ final class GuidedLeg implements Leg {
 
     private double pathRate(double[] y, double v) {
         double wanted = (aim.heightM() - y[2]) / (HEIGHT_S * v);
-        double steepest = Math.sin(STEEPEST_RAD);
-        double path = Math.asin(Math.min(Math.max(wanted, -steepest), steepestUp(y, v)));
+        double path = Math.asin(Math.min(Math.max(wanted, steepestDown(y, v)), steepestUp(y, v)));
         double most = mostG(forces, y[2], v);
         double tan = tanBank(y, v);
         double room = Math.sqrt(Math.max(most * most - tan * tan, LEAST_G * LEAST_G)) - 1;
         double fastest = Units.G_MPS2 * room / v;
-        return Math.min((path - y[5]) / PATH_S, fastest);
+        double push = Math.max(HARDEST_PUSH_G, SHARE_OF_LIMIT * forces.body.limitNegativeG());
+        double soonestDown = Units.G_MPS2 * (push - Math.cos(y[5])) / v;
+        return Math.max(Math.min((path - y[5]) / PATH_S, fastest), soonestDown);
+    }
+
+    /** Sine of the steepest path down, less steep where the speed would come near the one that is never exceeded. */
+    private double steepestDown(double[] y, double v) {
+        double steepest = -Math.sin(STEEPEST_RAD);
+        double most = SHARE_OF_NEVER_EXCEED * forces.body.neverExceedMps();
+        double toGo = HEIGHT_FOR_SPEED * (most - v) / most;
+        if (toGo > -steepest) {
+            return steepest;
+        }
+        double across = Units.G_MPS2 * Math.hypot(1, tanBank(y, v));
+        double idle = forces.alongMps2(y[2], v, Math.cos(y[4]), Math.sin(y[4]), 0, across, 0, 0) / Units.G_MPS2;
+        return Math.min(Math.max(idle - toGo, steepest), 0);
     }
 
     /**
@@ -141,7 +163,8 @@ final class GuidedLeg implements Leg {
 
     /** The most load that is used, g. */
     private static double mostG(Forces forces, double zM, double v) {
-        return Math.max(SHARE_OF_WING * forces.capG(forces.rho(zM), v, 99), LEAST_G);
+        double carried = SHARE_OF_WING * forces.capG(forces.rho(zM), v, 99);
+        return Math.max(Math.min(carried, SHARE_OF_LIMIT * forces.body.limitPositiveG()), LEAST_G);
     }
 
     /** A gentle bank that leads back on to the display line, and along it. */

@@ -176,7 +176,7 @@ class FiguresTest {
         assertThatThrownBy(() -> figures.pin(SOLO, id(show, "loop"), new Pin.Height(1_450.0))
                         .of(show))
                 .isInstanceOf(CannotBe.class)
-                .hasMessageMatching("(?s)Loop tops [0-9.]+ ft above the ceiling; it needs a ceiling .*");
+                .hasMessageMatching("(?s)Loop is told 1,450 ft, and tops the ceiling from there: it begins at .*");
     }
 
     @ParameterizedTest

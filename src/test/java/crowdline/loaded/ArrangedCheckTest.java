@@ -1,0 +1,158 @@
+package crowdline.loaded;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.arrange.ShowArranging;
+import crowdline.layout.LaidOut;
+import crowdline.list.ListReader;
+import crowdline.show.Show;
+import crowdline.show.Venue;
+import crowdline.show.aircraft.Kind;
+import crowdline.show.aircraft.Sliders;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.show.check.Finding;
+import crowdline.show.check.Severity;
+import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.IncidentTemplate;
+import crowdline.storage.show.KindsFile;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** An act made of a list passes the check without an error, however little of the list can be flown as it was told. */
+class ArrangedCheckTest {
+    private static final Catalogue CATALOGUE = CatalogueFile.shipped();
+    private static final int LISTS_FOR_EACH_KIND = Integer.getInteger("crowdline.contradicting", 3);
+
+    private static final List<String> PLACES =
+            List.of(" left end", " right end", " in the middle", " from the left", " right to left");
+    private static final List<String> HEIGHTS =
+            List.of(" at 20 ft", " at 100 ft", " at 900 ft", " from 3,000 ft", " at 5,000 ft", " at 12,000 ft");
+    private static final List<String> SPEEDS = List.of(" at 35 kt", " at 100 kt", " at 140 kt", " at 250 kt");
+
+    static List<String> flying() {
+        return KindsFile.shipped().all().stream()
+                .filter(Kind::flies)
+                .map(Kind::name)
+                .toList();
+    }
+
+    private static ShowArranging.Made made(String list, String kind, Venue.Limits limits) {
+        Show empty = ShowArranging.empty(
+                "A day",
+                LocalDate.of(2027, 5, 2),
+                ZoneOffset.UTC,
+                IncidentTemplate.shipped().incident());
+        Venue v = empty.venue();
+        Show show = empty.withVenue(new Venue(v.name(), null, null, null, null, null, v.timeZone(), limits));
+        ShowArranging.Making making =
+                id -> KindsFile.shipped().named(kind).airframe(id, "The aircraft", Sliders.TYPICAL);
+        return new ShowArranging(CATALOGUE)
+                .add(
+                        show,
+                        new ListReader(CATALOGUE).read(list),
+                        making,
+                        new ShowArranging.About("An act", "Somebody", LocalTime.of(14, 0)));
+    }
+
+    private static List<String> errors(ShowArranging.Made made) {
+        return FlownCheck.of(made.show(), CATALOGUE).stream()
+                .filter(f -> f.severity() == Severity.ERROR)
+                .map(Finding::message)
+                .toList();
+    }
+
+    private static Venue.Limits base(double feet) {
+        return new Venue.Limits(feet, null, null, null);
+    }
+
+    /** Lists of any figures with heights, speeds and places that nobody could have in that order. */
+    @ParameterizedTest
+    @MethodSource("flying")
+    void whatContradictsItselfIsAnActWithoutAnError(String kind) {
+        for (int i = 0; i < LISTS_FOR_EACH_KIND; i++) {
+            Random random = new Random(31L * kind.hashCode() + i);
+            String list = contradicting(random);
+            Venue.Limits limits = i % 3 == 0 ? Venue.Limits.NONE : base(200 + 100.0 * random.nextInt(8));
+
+            assertThat(errors(made(list, kind, limits)))
+                    .as(limits + "\n" + list)
+                    .isEmpty();
+        }
+    }
+
+    private static String contradicting(Random random) {
+        List<CatalogueEntry> all = CATALOGUE.entries();
+        List<String> lines = new ArrayList<>();
+        int figures = 6 + random.nextInt(8);
+        for (int i = 0; i < figures; i++) {
+            lines.add(all.get(random.nextInt(all.size())).name()
+                    + one(PLACES, random)
+                    + one(HEIGHTS, random)
+                    + one(SPEEDS, random)
+                    + (random.nextInt(6) == 0 ? " (" + (3 + random.nextInt(60)) + " s)" : ""));
+        }
+        return String.join("\n", lines);
+    }
+
+    private static String one(List<String> of, Random random) {
+        return random.nextInt(3) == 0 ? of.get(random.nextInt(of.size())) : "";
+    }
+
+    @Test
+    void aHeightThatDoesNotDoIsFlownHigherAndSaidOnce() {
+        ShowArranging.Made made = made("low pass, split S from 5,000 ft, loop", "fast jet", Venue.Limits.NONE);
+
+        assertThat(errors(made)).isEmpty();
+        assertThat(made.arranged().findings())
+                .extracting(LaidOut.Finding::message)
+                .singleElement()
+                .satisfies(message -> assertThat(message)
+                        .matches("split S is told 5,000 ft, and comes below the ground from there: it begins"
+                                + " at [67],\\d+ ft"));
+    }
+
+    @Test
+    void aTakeOffAfterAFigureLeavesTheActBegunInTheAir() {
+        ShowArranging.Made made = made("low pass, take-off, loop", "strong aerobatic monoplane", Venue.Limits.NONE);
+
+        assertThat(errors(made)).isEmpty();
+        assertThat(made.arranged().findings())
+                .extracting(LaidOut.Finding::message)
+                .containsExactly(
+                        "take-off comes after figures that are flown, with no landing between; if the act begins"
+                                + " with it, move it to the front");
+    }
+
+    @Test
+    void whatNeedsMoreHeightThanThereIsUnderTheCeilingTouchesNoBase() {
+        ShowArranging.Made made = made(
+                "loop at 4,000 ft, four-point roll at 7,000 ft, low pass at 100 ft",
+                "piston fighter",
+                new Venue.Limits(600.0, 3_500.0, null, null));
+
+        assertThat(errors(made)).isEmpty();
+        assertThat(made.arranged().findings())
+                .extracting(LaidOut.Finding::message)
+                .contains("low pass is told 100 ft, and the base is 600 ft: it begins at 620 ft, the lowest it can")
+                .anyMatch(message ->
+                        message.startsWith("four-point roll is told 7,000 ft, and the ceiling is 3,500 ft:"));
+    }
+
+    @Test
+    void nothingIsFlownToWhereNobodySeesIt() {
+        ShowArranging.Made made =
+                made("low pass, loop from 9,000 ft, low pass from the left, stall turn", "fast jet", base(500));
+
+        assertThat(FlownCheck.of(made.show(), CATALOGUE))
+                .extracting(Finding::message)
+                .noneMatch(message -> message.contains("alongM"));
+    }
+}
