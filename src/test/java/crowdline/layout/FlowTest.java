@@ -146,4 +146,16 @@ class FlowTest {
                 .containsExactly(
                         "low pass is told 100 ft, and the base is 300 ft: it begins at 320 ft, the lowest it can");
     }
+
+    @Test
+    void aHeightThatLeadsBelowTheGroundIsRaisedThoughNobodyGaveABase() {
+        LaidOut laid = LayoutTest.laid("fast jet", a("split S").heightFt(1500));
+
+        assertThat(laid.findings())
+                .singleElement()
+                .satisfies(f -> assertThat(f.message())
+                        .matches("split S is told 1,500 ft, and comes below the ground from there: it begins"
+                                + " at [\\d,]+ ft"));
+        assertThat(laid.pieces()).allMatch(piece -> piece.lowestM() >= 0);
+    }
 }

@@ -217,18 +217,6 @@ class LayoutTest {
     }
 
     @Test
-    void aHeightThatLeadsBelowTheGroundIsRaisedThoughNobodyGaveABase() {
-        LaidOut laid = laid("fast jet", a("split S").heightFt(1500));
-
-        assertThat(laid.findings())
-                .singleElement()
-                .satisfies(f -> assertThat(f.message())
-                        .matches("split S is told 1,500 ft, and comes below the ground from there: it begins"
-                                + " at [\\d,]+ ft"));
-        assertThat(laid.pieces()).allMatch(piece -> piece.lowestM() >= 0);
-    }
-
-    @Test
     void aCeilingTooLowIsAFindingWithWhatWouldDo() {
         Venue.Limits limits = new Venue.Limits(500.0, 1000.0, null, null);
         LaidOut laid = laid(BIPLANE, limits, a("loop"));
