@@ -7,11 +7,12 @@ import crowdline.live.debrief.Debrief.Run;
 import crowdline.live.debrief.Debrief.Told;
 import crowdline.live.debrief.DutyRun;
 import crowdline.loaded.ShowLookup;
-import crowdline.sheet.DaySheet;
 import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.DutySheet;
 import crowdline.sheet.chart.ChartPainter;
 import crowdline.sheet.chart.DayChart;
+import crowdline.sheet.day.DayCharts;
+import crowdline.sheet.day.DayWords;
 import crowdline.sheet.ink.Ink;
 import crowdline.sheet.page.Cell;
 import crowdline.sheet.page.Flow;
@@ -67,11 +68,7 @@ final class DebriefPages {
         changes();
         if (debrief.day().span() != null) {
             section("The day as a chart", 0);
-            flow.text(
-                    "how",
-                    "Acts as planned, grey, and as flown; duties said, a disc, and shown, a ring; how much of every five"
-                            + " minutes was talk; how late the figures of each act began.",
-                    type.small());
+            flow.text("how", DayWords.HOW + " Talk is told for every five minutes.", type.small());
             chart();
         }
         if (!debrief.day().duties().isEmpty()) {
@@ -216,12 +213,13 @@ final class DebriefPages {
     }
 
     private void chart() {
-        DayChart chart = DaySheet.chart(debrief, flown.hour());
-        double rows =
-                Math.max(2, chart.acts().size()) + Math.max(2, chart.duties().size()) + 7;
-        double height = Math.min(flow.room().height() - type.pt(60), type.pt(60) + rows * type.pt(17));
+        DayChart chart = DayCharts.day(debrief, flown.hour(), null);
+        double height = Math.min(
+                flow.room().height() - type.pt(60), chart.lines() * type.small().sizePt());
         ChartPainter painter = new ChartPainter(
-                chart, type.small().sizePt(), new ChartPainter.Colours(0xFFFFFF, Type.BLACK, Type.RULE, Type.ACCENT));
+                chart,
+                type.small().sizePt(),
+                new ChartPainter.Colours(0xFFFFFF, Type.BLACK, Type.RULE, Type.RULE, Type.ACCENT));
         flow.picture(
                 "chart",
                 0,

@@ -81,7 +81,13 @@ class RowSizesTest {
                 "Day", "Field", "calm", List.of(act("Act"), act(LONG)), List.of(finding("Odd"), finding(LONG))));
         DebriefPanel debrief = new DebriefPanel(appearance);
         debrief.show(new DebriefView(
-                "Day", mark("Done"), List.of(run("Act"), run(LONG)), List.of(), List.of(line("Odd"), line(LONG)), ""));
+                "Day",
+                mark("Done"),
+                List.of(run("Act"), run(LONG)),
+                List.of(),
+                List.of(line("Odd"), line(LONG)),
+                "",
+                List.of()));
         return List.of(passes, glossary, (JPanel) prepare.component(), debrief);
     }
 

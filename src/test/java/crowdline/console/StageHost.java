@@ -99,7 +99,13 @@ final class StageHost implements Host, EditHost, PedalHost, PaceHost, DebriefHos
     @Override
     public DebriefView view() {
         return new DebriefView(
-                "Marram Field", new Mark(Form.DISC, Tone.GOOD, "All thanked"), List.of(), List.of(), List.of(), "");
+                "Marram Field",
+                new Mark(Form.DISC, Tone.GOOD, "All thanked"),
+                List.of(),
+                List.of(),
+                List.of(),
+                "",
+                List.of());
     }
 
     @Override

@@ -3,6 +3,7 @@ package crowdline.app.demo;
 import crowdline.console.debrief.DebriefPresenter;
 import crowdline.console.debrief.DebriefView;
 import crowdline.live.debrief.Debrief;
+import crowdline.live.event.AnnouncementEvent;
 import crowdline.live.event.FlightEvent;
 import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.LiveEvent;
@@ -21,11 +22,12 @@ import crowdline.show.figure.RemarkForm;
 import crowdline.timing.FigureTime;
 import java.time.Instant;
 import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** A show's first act flown twice through the real state machine, as a debrief has it, for pictures. */
+/** A show's acts flown, each later than the one before, through the real state machine, as a debrief has it, for pictures. */
 final class DemoDebrief {
     private final LoadedShow loaded;
     private LiveState state = LiveState.initial();
@@ -46,14 +48,25 @@ final class DemoDebrief {
         fly(act, 100, 1.05);
         happens(new IncidentEvent.IncidentOpened(600));
         happens(new IncidentEvent.IncidentClosed(652, true));
-        fly(act, 1000, 1.02);
+        happens(new AnnouncementEvent.AnnouncementRead(
+                700, "lost", "Lost child", List.of("A boy of four is waiting at the blue tent.")));
+        List<Act> acts = loaded.show().acts();
+        for (Act next : acts.subList(1, acts.size())) {
+            double lateS = 90 * acts.indexOf(next);
+            double startS = 100 + ChronoUnit.SECONDS.between(act.slotStart(), next.slotStart()) + lateS;
+            happens(new LiveEvent.NoteMade(startS - 60, "The wind has turned."));
+            fly(next, startS, 1.02);
+        }
         views.put("debrief", view(act));
         return views;
     }
 
     private void fly(Act act, double startS, double longer) {
         Variant variant = act.variants().get(0);
-        Prediction prediction = loaded.prediction(act.id(), variant.name()).orElseThrow();
+        Prediction prediction = loaded.prediction(act.id(), variant.name()).orElse(null);
+        if (prediction == null) {
+            return;
+        }
         happens(new FlightEvent.ActChosen(
                 startS - 50,
                 act.id(),
@@ -72,7 +85,8 @@ final class DemoDebrief {
                 boolean here = one.startS() >= figure.startS() && one.startS() < figure.endS();
                 if (here && k % 4 != 3) {
                     double saidAtS = Math.min(atS + lastsS, atS + one.endS() - figure.startS());
-                    happens(new TalkEvent.RemarkStarted(saidAtS - 1, one.remarkId(), RemarkForm.FULL));
+                    happens(new TalkEvent.RemarkStarted(
+                            saidAtS - one.endS() + one.startS(), one.remarkId(), RemarkForm.FULL));
                     happens(new TalkEvent.RemarkSaid(saidAtS, one.remarkId(), RemarkForm.FULL));
                 }
             }

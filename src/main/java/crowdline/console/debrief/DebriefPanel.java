@@ -21,7 +21,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The Debrief place: the acts flown and what to change at the left, the chosen act against its plan at the right. */
 public final class DebriefPanel extends JPanel {
-    private static final String KEYS = "S saves text   C a table   D the day   J JSON   Ctrl+P prints   ← → acts";
+    private static final String KEYS =
+            "G charts   S saves text   C a table   D the day   J JSON   Ctrl+P prints   ← → acts";
 
     private final JTextArea title = PlainText.wrapped("Show", "");
     private final JTextArea thanks = PlainText.wrapped("Duties and thanks", "");

@@ -24,10 +24,11 @@ public final class DebriefPlace implements PlaceScreen {
     private static final String OF_THE_DAY = "day";
     private static final String OF_PRACTICE = "practice";
 
-    private final PlaceOrEmpty<DebriefView, DebriefPanel> place;
+    private final PlaceOrEmpty<DebriefView, DebriefBook> place;
     private final CommandTable commands = CommandTable.of(Command.Scope.DEBRIEF)
             .on(Command.LATER_RUN, this::hasShow, () -> step(1))
             .on(Command.EARLIER_RUN, this::hasShow, () -> step(-1))
+            .on(Command.DAY_CHARTS, this::hasShow, this::turn)
             .on(Command.SCORE_NEXT, this::hasScore, () -> ifScored(Scored::next))
             .on(Command.SCORE_AGAIN, this::hasScore, () -> ifScored(Scored::again))
             .on(Command.SCORE_AWAY, this::hasScore, () -> show((Scored) null))
@@ -46,7 +47,7 @@ public final class DebriefPlace implements PlaceScreen {
         place = new PlaceOrEmpty<>(
                 "Debrief",
                 appearance,
-                new LazyCard<>(appearance, DebriefPanel::new, DebriefPanel::show, DebriefPanel::wear),
+                new LazyCard<>(appearance, DebriefBook::new, DebriefBook::show, DebriefBook::wear),
                 ways);
         whole.setOpaque(false);
         whole.add(place, OF_THE_DAY);
@@ -150,8 +151,14 @@ public final class DebriefPlace implements PlaceScreen {
         return scored == null && place.hasShow();
     }
 
-    private void step(int by) {
-        place.ifShown(panel -> panel.step(by));
+    /** To the act, or the chart, so many on. */
+    public void step(int by) {
+        place.ifShown(book -> book.step(by));
+    }
+
+    /** Turns to the charts of the day, or back to its acts. */
+    public void turn() {
+        place.ifShown(DebriefBook::turn);
     }
 
     private void ifServed(Consumer<DebriefHost> asked) {

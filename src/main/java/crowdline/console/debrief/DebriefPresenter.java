@@ -18,6 +18,8 @@ import crowdline.live.event.Source;
 import crowdline.loaded.ShowLookup;
 import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.DutySheet;
+import crowdline.sheet.day.DayCharts;
+import crowdline.sheet.day.DayWords;
 import crowdline.show.figure.RemarkKind;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
@@ -64,7 +66,36 @@ public final class DebriefPresenter {
                 debrief.runs().isEmpty()
                         ? "No act has been flown yet. Press F5 for Live and Space as each figure begins; what was flown"
                                 + " and what you marked with S then appear here beside the plan."
-                        : "");
+                        : "",
+                charts(debrief, hour));
+    }
+
+    private static List<ChartView> charts(Debrief debrief, DoubleFunction<LocalTime> hour) {
+        List<ChartView> charts = new ArrayList<>();
+        if (!debrief.runs().isEmpty()) {
+            charts.add(
+                    new ChartView("The day", DayCharts.day(debrief, hour, null), withHow(DayWords.day(debrief, hour))));
+        }
+        for (int i = 0; i < debrief.runs().size(); i++) {
+            Run run = debrief.runs().get(i);
+            charts.add(new ChartView(
+                    run.title() + ", " + when(run, hour),
+                    DayCharts.run(debrief, hour, i, null),
+                    withHow(DayWords.run(debrief, hour, i))));
+        }
+        return charts;
+    }
+
+    private static List<String> withHow(List<String> words) {
+        return Stream.concat(words.stream(), Stream.of(DayWords.HOW)).toList();
+    }
+
+    private static String when(Run run, DoubleFunction<LocalTime> hour) {
+        Double endS = run.sessionEndS();
+        return run.variant()
+                + (run.run() > 1 ? ", run " + run.run() : "")
+                + ", " + HOUR.format(hour.apply(run.sessionStartS()))
+                + (endS == null ? ", in the air" : " to " + HOUR.format(hour.apply(endS)));
     }
 
     private static Line duty(DutyRun duty, DoubleFunction<LocalTime> hour) {
@@ -75,15 +106,10 @@ public final class DebriefPresenter {
     }
 
     private static RunView run(Run run, DoubleFunction<LocalTime> hour) {
-        Double endS = run.sessionEndS();
-        String when = run.variant()
-                + (run.run() > 1 ? ", run " + run.run() : "")
-                + ", " + HOUR.format(hour.apply(run.sessionStartS()))
-                + (endS == null ? ", in the air" : " to " + HOUR.format(hour.apply(endS)));
         long said = run.remarks().stream().filter(r -> r.told() == Told.SAID).count();
         return new RunView(
                 run.title(),
-                when,
+                when(run, hour),
                 DebriefSheet.total(run) + off(run),
                 run.figures().stream().map(DebriefPresenter::figure).toList(),
                 said + " of " + run.remarks().size() + " remarks marked",

@@ -12,9 +12,16 @@ import java.util.List;
  * @param incidents when the incident page was open, and which announcements were shown and read out
  * @param changes what to change
  * @param empty what to do if nothing has been flown, else empty
+ * @param charts of the day, then of each act flown; none if nothing has been flown
  */
 public record DebriefView(
-        String title, Mark thanks, List<RunView> runs, List<String> incidents, List<Line> changes, String empty) {
+        String title,
+        Mark thanks,
+        List<RunView> runs,
+        List<String> incidents,
+        List<Line> changes,
+        String empty,
+        List<ChartView> charts) {
 
     /**
      * An act as it was flown.
@@ -46,5 +53,6 @@ public record DebriefView(
         runs = List.copyOf(runs);
         incidents = List.copyOf(incidents);
         changes = List.copyOf(changes);
+        charts = List.copyOf(charts);
     }
 }

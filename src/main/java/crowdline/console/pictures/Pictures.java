@@ -195,6 +195,11 @@ public final class Pictures {
                     pane.go(Place.DEBRIEF);
                     pane.debrief().show(view);
                 }));
+        DebriefView day = screens.debriefs().get("debrief");
+        if (day != null) {
+            all.put("debrief-day", pane -> charts(pane, day, 0));
+            all.put("debrief-act", pane -> charts(pane, day, 1));
+        }
         all.put("prepare", pane -> pane.showPrepare(screens.prepare()));
         all.put("prepare-passes", pane -> {
             pane.showPrepare(screens.prepare());
@@ -251,6 +256,13 @@ public final class Pictures {
             pane.showKeys(true);
         });
         return all;
+    }
+
+    private static void charts(ConsolePane pane, DebriefView day, int chart) {
+        pane.go(Place.DEBRIEF);
+        pane.debrief().show(day);
+        pane.debrief().turn();
+        pane.debrief().step(chart);
     }
 
     private static BufferedImage draw(Appearance appearance, Setting setting, Consumer<ConsolePane> scene) {

@@ -1,31 +1,26 @@
 package crowdline.sheet.chart;
 
+import crowdline.sheet.chart.DayChart.Beside;
+import crowdline.sheet.chart.DayChart.Shape;
+import crowdline.sheet.chart.DayChart.Share;
+import crowdline.sheet.chart.DayChart.Span;
 import crowdline.sheet.ink.Ink;
-import crowdline.sheet.ink.Lettering;
-import java.awt.BasicStroke;
-import java.awt.Color;
-import java.awt.Font;
 import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Area;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
-import java.text.FieldPosition;
-import java.text.NumberFormat;
-import java.text.ParsePosition;
 import java.util.List;
-import java.util.Locale;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
-import org.jfree.chart.axis.SymbolAxis;
-import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.SeriesRenderingOrder;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.StandardXYBarPainter;
 import org.jfree.chart.renderer.xy.XYBarRenderer;
-import org.jfree.chart.renderer.xy.XYItemRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
-import org.jfree.data.xy.XYDataset;
 import org.jfree.data.xy.XYIntervalSeries;
 import org.jfree.data.xy.XYIntervalSeriesCollection;
 import org.jfree.data.xy.XYSeries;
@@ -33,8 +28,14 @@ import org.jfree.data.xy.XYSeriesCollection;
 
 /** Draws the chart of a day, on a screen or on paper. */
 public final class ChartPainter implements Ink.Drawn {
-    /** Of a name at the left. */
+    /** Of a name at the left, at most and at least. */
     private static final int LETTERS = 26;
+
+    private static final int LEAST_LETTERS = 8;
+    /** Names take no more of the width than this. */
+    private static final double NAMES = 0.28;
+    /** How wide a letter is, in sizes of the letters. */
+    private static final double LETTER = 0.55;
 
     private final DayChart chart;
     private final double sizePx;
@@ -44,11 +45,12 @@ public final class ChartPainter implements Ink.Drawn {
      * Colours as 0xRRGGBB.
      *
      * @param ground behind it
-     * @param text letters and what was planned
+     * @param text letters, what was said in what was flown, and another day
      * @param rule lines that guide the eye
+     * @param planned what was planned
      * @param flown what was flown, said and late
      */
-    public record Colours(int ground, int text, int rule, int flown) {}
+    public record Colours(int ground, int text, int rule, int planned, int flown) {}
 
     /** @param sizePx of its letters */
     public ChartPainter(DayChart chart, double sizePx, Colours colours) {
@@ -59,188 +61,147 @@ public final class ChartPainter implements Ink.Drawn {
 
     @Override
     public void paint(Graphics2D g, double x, double y, double width, double height) {
-        CombinedDomainXYPlot all = new CombinedDomainXYPlot(hours());
+        int letters = (int) (width * NAMES / (sizePx * LETTER));
+        ChartLook look = new ChartLook(sizePx, Math.max(LEAST_LETTERS, Math.min(LETTERS, letters)), colours);
+        CombinedDomainXYPlot all = new CombinedDomainXYPlot(ClockAxis.of(chart, look, width * (1 - NAMES) * 0.9));
         all.setGap(sizePx);
-        all.add(acts(), Math.max(2, chart.acts().size()));
-        if (!chart.duties().isEmpty()) {
-            all.add(duties(), Math.max(2, chart.duties().size()));
+        all.setDomainAxisLocation(AxisLocation.TOP_OR_LEFT);
+        all.add(late(look), 40);
+        all.add(talk(look), 30);
+        all.add(bars(look), 10 * Math.max(2, chart.bars().rows().size()));
+        for (DayChart.Dots dots : List.of(chart.duties(), chart.line())) {
+            if (!dots.rows().isEmpty()) {
+                all.add(dots(look, dots), 10 * Math.max(1, dots.rows().size()));
+            }
         }
-        all.add(talk(), 3);
-        all.add(late(), 4);
-        JFreeChart drawn = new JFreeChart(null, font(), all, false);
-        drawn.setBackgroundPaint(new Color(colours.ground()));
+        JFreeChart drawn = new JFreeChart(null, look.font(), all, false);
+        drawn.setBackgroundPaint(look.ground());
         drawn.setAntiAlias(true);
         drawn.draw(g, new Rectangle2D.Double(x, y, width, height));
     }
 
-    private Font font() {
-        return Lettering.runs("x", false).get(0).face().at(sizePx);
-    }
-
-    private NumberAxis hours() {
-        NumberAxis hours = new NumberAxis();
-        dress(hours);
-        hours.setAutoRangeIncludesZero(false);
-        double[] span = span();
-        hours.setRange(span[0] - 0.02, span[1] + 0.02);
-        double wide = span[1] - span[0];
-        hours.setTickUnit(new NumberTickUnit(wide < 1 ? 1.0 / 6 : wide < 3 ? 0.5 : wide < 8 ? 1 : 2));
-        hours.setNumberFormatOverride(new Clock());
-        return hours;
-    }
-
-    /** From the first hour to the last that anything is drawn at, half an hour at least. */
-    private double[] span() {
-        double from = Double.POSITIVE_INFINITY;
-        double to = Double.NEGATIVE_INFINITY;
-        for (List<DayChart.Span> spans : List.of(chart.planned(), chart.flown())) {
-            for (DayChart.Span span : spans) {
-                from = Math.min(from, span.fromH());
-                to = Math.max(to, span.toH());
-            }
+    private XYPlot bars(ChartLook look) {
+        Beside beside = chart.beside();
+        XYIntervalSeriesCollection all = new XYIntervalSeriesCollection();
+        all.addSeries(series("planned", chart.bars().planned(), -0.4, -0.1));
+        all.addSeries(series("flown", chart.bars().flown(), -0.05, 0.25));
+        all.addSeries(series("spoken", chart.bars().spoken(), 0.05, 0.15));
+        all.addSeries(series("beside", beside == null ? List.of() : beside.flown(), 0.29, 0.42));
+        XYBarRenderer bars = look.bars();
+        bars.setSeriesPaint(0, look.planned());
+        bars.setSeriesPaint(1, look.flown());
+        bars.setSeriesPaint(2, look.ground());
+        bars.setSeriesPaint(3, look.ground());
+        bars.setDrawBarOutline(true);
+        bars.setSeriesOutlinePaint(0, look.planned());
+        bars.setSeriesOutlinePaint(1, look.flown());
+        bars.setSeriesOutlinePaint(2, look.ground());
+        bars.setSeriesOutlinePaint(3, look.text());
+        for (int i = 0; i < 4; i++) {
+            bars.setSeriesOutlineStroke(i, look.line(i == 3 ? 0.08 : 0.01));
         }
-        for (DayChart.Share share : chart.talk()) {
-            from = Math.min(from, share.fromH());
-            to = Math.max(to, share.toH());
-        }
-        for (DayChart.Dot dot : chart.told()) {
-            from = Math.min(from, dot.atH());
-            to = Math.max(to, dot.atH());
-        }
-        return from > to ? new double[] {0, 24} : new double[] {from, Math.max(to, from + 0.5)};
+        XYPlot plot =
+                look.plot(all, look.names(chart.bars().name(), chart.bars().rows()), bars);
+        plot.setSeriesRenderingOrder(SeriesRenderingOrder.FORWARD);
+        return plot;
     }
 
-    private XYPlot acts() {
-        XYIntervalSeries planned = new XYIntervalSeries("planned");
-        XYIntervalSeries flown = new XYIntervalSeries("flown");
-        for (DayChart.Span span : chart.planned()) {
-            add(planned, span, -0.36, -0.04);
+    private static XYIntervalSeries series(String name, List<Span> spans, double low, double high) {
+        XYIntervalSeries series = new XYIntervalSeries(name);
+        for (Span span : spans) {
+            series.add(span.fromH(), span.fromH(), span.toH(), span.row(), span.row() + low, span.row() + high);
         }
-        for (DayChart.Span span : chart.flown()) {
-            add(flown, span, 0.0, 0.36);
-        }
-        XYIntervalSeriesCollection both = new XYIntervalSeriesCollection();
-        both.addSeries(planned);
-        both.addSeries(flown);
-        XYBarRenderer bars = bars();
-        bars.setUseYInterval(true);
-        bars.setSeriesPaint(0, new Color(colours.rule()));
-        bars.setSeriesPaint(1, new Color(colours.flown()));
-        return plot(both, names("Acts", chart.acts()), bars);
+        return series;
     }
 
-    private static void add(XYIntervalSeries series, DayChart.Span span, double low, double high) {
-        series.add(span.fromH(), span.fromH(), span.toH(), span.row(), span.row() + low, span.row() + high);
-    }
-
-    private XYBarRenderer bars() {
-        XYBarRenderer bars = new XYBarRenderer();
-        bars.setBarPainter(new StandardXYBarPainter());
-        bars.setShadowVisible(false);
-        return bars;
-    }
-
-    private XYPlot duties() {
-        XYSeries said = new XYSeries("said");
-        XYSeries shown = new XYSeries("shown");
-        chart.told().forEach(dot -> (dot.said() ? said : shown).add(dot.atH(), dot.row()));
-        XYSeriesCollection both = new XYSeriesCollection();
-        both.addSeries(said);
-        both.addSeries(shown);
+    private XYPlot dots(ChartLook look, DayChart.Dots of) {
+        XYSeriesCollection all = new XYSeriesCollection();
         XYLineAndShapeRenderer dots = new XYLineAndShapeRenderer(false, true);
         double r = sizePx * 0.4;
-        for (int i = 0; i < 2; i++) {
-            dots.setSeriesShape(i, new Ellipse2D.Double(-r, -r, 2 * r, 2 * r));
-            dots.setSeriesPaint(i, new Color(colours.flown()));
-            dots.setSeriesShapesFilled(i, i == 0);
+        for (Shape shape : Shape.values()) {
+            XYSeries series = new XYSeries(shape);
+            of.dots().stream().filter(dot -> dot.shape() == shape).forEach(dot -> series.add(dot.atH(), dot.row()));
+            int index = all.getSeriesCount();
+            all.addSeries(series);
+            dots.setSeriesShape(index, shape == Shape.CROSS ? cross(r) : new Ellipse2D.Double(-r, -r, 2 * r, 2 * r));
+            dots.setSeriesPaint(index, shape == Shape.CROSS ? look.text() : look.flown());
+            dots.setSeriesShapesFilled(index, shape != Shape.RING);
+            dots.setSeriesOutlineStroke(index, look.line(0.12));
         }
-        return plot(both, names("Duties", chart.duties()), dots);
+        return look.plot(all, look.names(of.name(), of.rows()), dots);
     }
 
-    private XYPlot talk() {
+    private static java.awt.Shape cross(double r) {
+        Area cross = new Area(new Rectangle2D.Double(-r * 1.2, -r * 0.22, r * 2.4, r * 0.44));
+        cross.add(new Area(new Rectangle2D.Double(-r * 0.22, -r * 1.2, r * 0.44, r * 2.4)));
+        return cross.createTransformedArea(AffineTransform.getRotateInstance(Math.PI / 4));
+    }
+
+    private XYPlot talk(ChartLook look) {
         XYIntervalSeries talk = new XYIntervalSeries("talk");
-        for (DayChart.Share share : chart.talk()) {
+        for (Share share : chart.talk()) {
             talk.add(share.fromH(), share.fromH(), share.toH(), share.percent(), 0, share.percent());
         }
         XYIntervalSeriesCollection all = new XYIntervalSeriesCollection();
         all.addSeries(talk);
-        XYBarRenderer bars = bars();
-        bars.setUseYInterval(true);
-        bars.setSeriesPaint(0, new Color(colours.flown()));
+        XYBarRenderer bars = look.bars();
+        bars.setSeriesPaint(0, look.flown());
         NumberAxis percent = new NumberAxis("Talk, %");
         percent.setRange(0, 100);
         percent.setTickUnit(new NumberTickUnit(50));
-        return plot(all, percent, bars);
+        XYPlot plot = look.plot(all, percent, bars);
+        Beside beside = chart.beside();
+        if (beside != null) {
+            XYSeries then = new XYSeries("beside", false);
+            for (Share share : beside.talk()) {
+                then.add(share.fromH(), share.percent());
+                then.add(share.toH(), share.percent());
+            }
+            XYSeriesCollection steps = new XYSeriesCollection();
+            steps.addSeries(then);
+            XYLineAndShapeRenderer line = new XYLineAndShapeRenderer(true, false);
+            line.setSeriesPaint(0, look.text());
+            line.setSeriesStroke(0, look.dashed());
+            line.setDrawSeriesLineAsPath(true);
+            plot.setDataset(1, steps);
+            plot.setRenderer(1, line);
+        }
+        return plot;
     }
 
-    private XYPlot late() {
+    private XYPlot late(ChartLook look) {
         XYSeriesCollection curves = new XYSeriesCollection();
         XYLineAndShapeRenderer lines = new XYLineAndShapeRenderer(true, true);
-        double r = sizePx * 0.15;
-        for (DayChart.Curve curve : chart.late()) {
-            XYSeries series = new XYSeries(curves.getSeriesCount() + " " + curve.name(), false);
-            curve.points().forEach(point -> series.add(point.atH(), point.minutes()));
-            int index = curves.getSeriesCount();
-            curves.addSeries(series);
-            lines.setSeriesPaint(index, new Color(colours.flown()));
-            lines.setSeriesStroke(index, new BasicStroke((float) (sizePx * 0.12)));
-            lines.setSeriesShape(index, new Ellipse2D.Double(-r, -r, 2 * r, 2 * r));
+        lines.setDrawSeriesLineAsPath(true);
+        chart.late().curves().forEach(curve -> {
+            int index = add(curves, curve);
+            lines.setSeriesPaint(index, look.flown());
+            lines.setSeriesStroke(index, look.line(0.14));
+        });
+        Beside beside = chart.beside();
+        if (beside != null) {
+            beside.late().forEach(curve -> {
+                int index = add(curves, curve);
+                lines.setSeriesPaint(index, look.text());
+                lines.setSeriesStroke(index, look.dashed());
+                lines.setSeriesShapesFilled(index, false);
+            });
         }
-        NumberAxis minutes = new NumberAxis("Late, min");
-        minutes.setStandardTickUnits(NumberAxis.createIntegerTickUnits());
-        XYPlot plot = plot(curves, minutes, lines);
-        plot.addRangeMarker(new ValueMarker(0, new Color(colours.text()), new BasicStroke((float) (sizePx * 0.08))));
+        double r = sizePx * 0.2;
+        lines.setDefaultShape(new Ellipse2D.Double(-r, -r, 2 * r, 2 * r));
+        lines.setAutoPopulateSeriesShape(false);
+        NumberAxis late = new NumberAxis(chart.late().name());
+        late.setStandardTickUnits(NumberAxis.createIntegerTickUnits());
+        XYPlot plot = look.plot(curves, late, lines);
+        plot.addRangeMarker(new ValueMarker(0, look.text(), look.line(0.08)));
         return plot;
     }
 
-    private SymbolAxis names(String label, List<String> names) {
-        SymbolAxis axis = new SymbolAxis(
-                label,
-                names.stream()
-                        .map(name -> name.length() <= LETTERS ? name : name.substring(0, LETTERS - 1) + "…")
-                        .toArray(String[]::new));
-        axis.setGridBandsVisible(false);
-        axis.setInverted(true);
-        axis.setRange(-0.5, Math.max(0.5, names.size() - 0.5));
-        return axis;
-    }
-
-    private XYPlot plot(XYDataset data, NumberAxis range, XYItemRenderer renderer) {
-        dress(range);
-        XYPlot plot = new XYPlot(data, null, range, renderer);
-        plot.setBackgroundPaint(new Color(colours.ground()));
-        plot.setDomainGridlinePaint(new Color(colours.rule()));
-        plot.setRangeGridlinePaint(new Color(colours.rule()));
-        plot.setOutlinePaint(new Color(colours.rule()));
-        return plot;
-    }
-
-    private void dress(ValueAxis axis) {
-        axis.setLabelFont(font());
-        axis.setTickLabelFont(font());
-        axis.setLabelPaint(new Color(colours.text()));
-        axis.setTickLabelPaint(new Color(colours.text()));
-        axis.setAxisLinePaint(new Color(colours.text()));
-    }
-
-    /** Hours of the day as a clock has them. */
-    private static final class Clock extends NumberFormat {
-        private static final long serialVersionUID = 1;
-
-        @Override
-        public StringBuffer format(double hours, StringBuffer to, FieldPosition at) {
-            long minutes = Math.floorMod(Math.round(hours * 60), 24 * 60L);
-            return to.append(String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60));
-        }
-
-        @Override
-        public StringBuffer format(long hours, StringBuffer to, FieldPosition at) {
-            return format((double) hours, to, at);
-        }
-
-        @Override
-        public Number parse(String text, ParsePosition at) {
-            throw new UnsupportedOperationException("nobody types into a chart");
-        }
+    private static int add(XYSeriesCollection curves, DayChart.Curve curve) {
+        int index = curves.getSeriesCount();
+        XYSeries series = new XYSeries(index + " " + curve.name(), false);
+        curve.points().forEach(point -> series.add(point.atH(), point.late()));
+        curves.addSeries(series);
+        return index;
     }
 }

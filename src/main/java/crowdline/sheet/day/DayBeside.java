@@ -1,9 +1,11 @@
-package crowdline.sheet;
+package crowdline.sheet.day;
 
 import crowdline.live.debrief.DayRun;
 import crowdline.live.debrief.DayRun.ActRun;
 import crowdline.live.debrief.DayRun.Flight;
 import crowdline.live.debrief.DutyRun;
+import crowdline.sheet.DutySheet;
+import crowdline.sheet.RunningSheet;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;

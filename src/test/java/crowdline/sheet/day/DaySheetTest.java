@@ -1,4 +1,4 @@
-package crowdline.sheet;
+package crowdline.sheet.day;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -15,6 +15,7 @@ import crowdline.sheet.chart.ChartPainter;
 import crowdline.sheet.chart.DayChart;
 import crowdline.sheet.chart.DayChart.Dot;
 import crowdline.sheet.chart.DayChart.Point;
+import crowdline.sheet.chart.DayChart.Shape;
 import crowdline.sheet.chart.DayChart.Share;
 import crowdline.sheet.chart.DayChart.Span;
 import crowdline.show.figure.DutyTimes;
@@ -63,14 +64,14 @@ class DaySheetTest {
 
     @Test
     void theChartHasThePlanWhatWasFlownAndHowLateItWas() {
-        DayChart chart = DaySheet.chart(debrief(DAY), DaySheetTest::hour);
-        assertThat(chart.acts()).containsExactly("Night, one", "Night two");
-        assertThat(chart.planned()).containsExactly(new Span(0, 23.5, 23.6), new Span(1, 24.25, 24.45));
-        assertThat(chart.flown()).hasSize(1);
-        assertThat(chart.flown().get(0).fromH()).isCloseTo(23 + 35 / 60.0, within(1e-9));
-        assertThat(chart.late()).hasSize(1);
-        assertThat(chart.late().get(0).points())
-                .extracting(Point::minutes)
+        DayChart chart = DayCharts.day(debrief(DAY), DaySheetTest::hour, null);
+        assertThat(chart.bars().rows()).containsExactly("Night, one", "Night two");
+        assertThat(chart.bars().planned()).containsExactly(new Span(0, 23.5, 23.6), new Span(1, 24.25, 24.45));
+        assertThat(chart.bars().flown()).hasSize(1);
+        assertThat(chart.bars().flown().get(0).fromH()).isCloseTo(23 + 35 / 60.0, within(1e-9));
+        assertThat(chart.late().curves()).hasSize(1);
+        assertThat(chart.late().curves().get(0).points())
+                .extracting(Point::late)
                 .satisfiesExactly(
                         began -> assertThat(began).isCloseTo(5, within(1e-9)),
                         then -> assertThat(then).isCloseTo(5.5, within(1e-9)));
@@ -78,8 +79,15 @@ class DaySheetTest {
 
     @Test
     void theChartHasEachTimeADutyWasToldAndHowMuchWasTalk() {
-        DayChart chart = DaySheet.chart(debrief(DAY), DaySheetTest::hour);
-        assertThat(chart.told()).containsExactly(new Dot(0, 23.5, true), new Dot(0, 23.75, false));
+        DayChart chart = DayCharts.day(debrief(DAY), DaySheetTest::hour, null);
+        assertThat(chart.duties().rows()).containsExactly("Thanks to the dairy.", "Mind the rope.");
+        assertThat(chart.duties().dots())
+                .as("what is owed stands at the end")
+                .containsExactly(
+                        new Dot(0, 23.5, Shape.DISC),
+                        new Dot(0, 23.75, Shape.RING),
+                        new Dot(0, 23 + 2430 / 3600.0, Shape.CROSS),
+                        new Dot(1, 23 + 2430 / 3600.0, Shape.CROSS));
         assertThat(chart.talk())
                 .extracting(Share::percent)
                 .satisfiesExactly(
@@ -104,7 +112,7 @@ class DaySheetTest {
 
     @Test
     void aDayOnWhichNothingHappenedIsDrawnToo() {
-        DayChart empty = DaySheet.chart(debrief(DayRun.NONE), DaySheetTest::hour);
+        DayChart empty = DayCharts.day(debrief(DayRun.NONE), DaySheetTest::hour, null);
         assertThat(colours(empty)).hasSizeGreaterThan(1);
         assertThat(DaySheet.table(debrief(DayRun.NONE), DaySheetTest::hour)).hasSize(1);
     }
@@ -112,15 +120,17 @@ class DaySheetTest {
     @Test
     void whatWasFlownIsSeenInItsColour() {
         int flown = 0xFF0A4A87;
-        assertThat(colours(DaySheet.chart(debrief(DAY), DaySheetTest::hour))).contains(flown);
-        assertThat(colours(DaySheet.chart(debrief(DayRun.NONE), DaySheetTest::hour)))
+        assertThat(colours(DayCharts.day(debrief(DAY), DaySheetTest::hour, null)))
+                .contains(flown);
+        assertThat(colours(DayCharts.day(debrief(DayRun.NONE), DaySheetTest::hour, null)))
                 .doesNotContain(flown);
     }
 
     private static Set<Integer> colours(DayChart chart) {
         BufferedImage image = new BufferedImage(800, 500, BufferedImage.TYPE_INT_ARGB);
         Graphics2D g = image.createGraphics();
-        new ChartPainter(chart, 11, new ChartPainter.Colours(0xFFFFFF, 0, 0xB8C0C8, 0x0A4A87)).paint(g, 0, 0, 800, 500);
+        new ChartPainter(chart, 11, new ChartPainter.Colours(0xFFFFFF, 0, 0xB8C0C8, 0xB8C0C8, 0x0A4A87))
+                .paint(g, 0, 0, 800, 500);
         g.dispose();
         Set<Integer> colours = new HashSet<>();
         for (int x = 0; x < 800; x++) {

@@ -1,0 +1,105 @@
+package crowdline.console.debrief;
+
+import crowdline.console.paint.PlainText;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.TextRole;
+import java.util.List;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/** The charts of a debrief one after the other: first the day, then each act flown; what each shows stands beside it in words. */
+final class ChartPage extends JPanel {
+    private static final String KEYS =
+            "G acts and words   ← → day and acts   ↑ ↓ up and down   D saves the day   Ctrl+P prints";
+
+    private final JTextArea title = PlainText.wrapped("What is shown", "");
+    private final JTextArea words = PlainText.wrapped("The chart in words", "");
+    private final JLabel keys = PlainText.plain(new JLabel(KEYS));
+    private final ChartSurface chart;
+    private transient List<ChartView> charts = List.of();
+    private transient Appearance appearance;
+    private int chosen;
+
+    ChartPage(Appearance appearance) {
+        this.appearance = appearance;
+        chart = new ChartSurface(appearance);
+        getAccessibleContext().setAccessibleName("Charts");
+        wear(appearance);
+    }
+
+    /** Shows charts; the one that was chosen stays chosen. */
+    void show(List<ChartView> next) {
+        if (!next.equals(charts)) {
+            charts = List.copyOf(next);
+            chosen = Math.min(chosen, Math.max(0, charts.size() - 1));
+            turn();
+        }
+    }
+
+    /** To the chart before or after. */
+    void step(int by) {
+        int to = chosen + by;
+        if (to >= 0 && to < charts.size()) {
+            chosen = to;
+            turn();
+        }
+    }
+
+    @Nullable
+    ChartView shown() {
+        return chart.shown();
+    }
+
+    void takeFocus() {
+        chart.requestFocusInWindow();
+    }
+
+    private void turn() {
+        if (!charts.isEmpty()) {
+            ChartView view = charts.get(chosen);
+            title.setText(view.title());
+            words.setText(String.join("\n\n", view.words()));
+            words.setCaretPosition(0);
+            chart.show(view);
+            chart.scrollRectToVisible(new java.awt.Rectangle(0, 0, 1, 1));
+        }
+    }
+
+    void wear(Appearance worn) {
+        appearance = worn;
+        removeAll();
+        setBackground(worn.palette().ground());
+        title.setFont(worn.strong(TextRole.VALUE));
+        words.setFont(worn.plain(TextRole.BODY));
+        keys.setFont(worn.plain(TextRole.LABEL));
+        title.setForeground(worn.palette().text());
+        words.setForeground(worn.palette().text());
+        keys.setForeground(worn.palette().soft());
+        chart.wear(worn, 1);
+        String gap = worn.room(12);
+        boolean large = worn.zoom().percent() > 140;
+        setLayout(new MigLayout(
+                "insets " + gap + ", gap " + gap + " " + worn.room(6),
+                large ? "[0:0:,grow,fill]" : "[0:0:,grow 28,fill][0:0:,grow 72,fill]",
+                large ? "[][0:0:,grow 30,fill][0:0:,grow 70,fill][]" : "[][0:0:,grow,fill][]"));
+        add(title, "wmin 0, growx, spanx, wrap");
+        add(scroll(words), large ? "grow, wmin 0, hmin 0, wrap" : "grow, wmin 0, hmin 0");
+        add(scroll(chart), "grow, wmin 0, hmin 0, wrap");
+        add(keys, "wmin 0, spanx");
+        revalidate();
+        repaint();
+    }
+
+    private static JScrollPane scroll(javax.swing.JComponent of) {
+        JScrollPane scroll = new JScrollPane(of);
+        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.setBorder(null);
+        scroll.setOpaque(false);
+        scroll.getViewport().setOpaque(false);
+        return scroll;
+    }
+}

@@ -1,0 +1,60 @@
+package crowdline.console.debrief;
+
+import crowdline.console.theme.Appearance;
+import java.awt.CardLayout;
+import javax.swing.JPanel;
+
+/** What the Debrief place shows of a day: its acts in words, or its charts. */
+final class DebriefBook extends JPanel {
+    private static final String ACTS = "acts";
+    private static final String CHARTS = "charts";
+
+    private final CardLayout cards = new CardLayout();
+    private final DebriefPanel acts;
+    private final ChartPage charts;
+    private boolean charted;
+
+    DebriefBook(Appearance appearance) {
+        setLayout(cards);
+        setOpaque(false);
+        acts = new DebriefPanel(appearance);
+        charts = new ChartPage(appearance);
+        add(acts, ACTS);
+        add(charts, CHARTS);
+    }
+
+    void show(DebriefView view) {
+        acts.show(view);
+        charts.show(view.charts());
+        if (charted && view.charts().isEmpty()) {
+            turn(false);
+        }
+    }
+
+    /** Turns to the charts, or back to the acts. */
+    void turn() {
+        turn(!charted && charts.shown() != null);
+    }
+
+    private void turn(boolean toCharts) {
+        charted = toCharts;
+        cards.show(this, toCharts ? CHARTS : ACTS);
+        if (toCharts) {
+            charts.takeFocus();
+        }
+    }
+
+    /** To the act, or the chart, before or after. */
+    void step(int by) {
+        if (charted) {
+            charts.step(by);
+        } else {
+            acts.step(by);
+        }
+    }
+
+    void wear(Appearance appearance) {
+        acts.wear(appearance);
+        charts.wear(appearance);
+    }
+}

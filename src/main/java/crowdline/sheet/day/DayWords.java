@@ -1,0 +1,170 @@
+package crowdline.sheet.day;
+
+import crowdline.live.debrief.DayRun;
+import crowdline.live.debrief.DayRun.ActRun;
+import crowdline.live.debrief.DayRun.Flight;
+import crowdline.live.debrief.Debrief;
+import crowdline.live.debrief.Debrief.FigureRun;
+import crowdline.live.debrief.Debrief.Run;
+import crowdline.live.debrief.DutyRun;
+import crowdline.sheet.DebriefSheet;
+import crowdline.sheet.DutySheet;
+import crowdline.sheet.RunningSheet;
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.DoubleFunction;
+
+/** What a chart shows, in words. */
+public final class DayWords {
+    /** How a chart is read. */
+    public static final String HOW =
+            "Bars: planned above, flown below, and what was said in it. A disc was said, a ring only shown; a cross is owed.";
+
+    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
+    private static final DateTimeFormatter SECOND = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
+
+    private final Debrief debrief;
+    private final DayRun day;
+    private final DoubleFunction<LocalTime> hour;
+    private final DayCharts charts;
+
+    private DayWords(Debrief debrief, DoubleFunction<LocalTime> hour) {
+        this.debrief = debrief;
+        this.hour = hour;
+        day = debrief.day();
+        charts = new DayCharts(debrief, DayHours.of(hour));
+    }
+
+    /** Of the day: a sentence each for talk and quiet, for every act and duty, and for what else there was. */
+    public static List<String> day(Debrief debrief, DoubleFunction<LocalTime> hour) {
+        return new DayWords(debrief, hour).day();
+    }
+
+    /** Of an act flown, counted from 0: how long it took, how late it was, talk and quiet, and what else there was in it. */
+    public static List<String> run(Debrief debrief, DoubleFunction<LocalTime> hour, int run) {
+        return new DayWords(debrief, hour).run(debrief.runs().get(run));
+    }
+
+    private List<String> day() {
+        List<String> words = new ArrayList<>();
+        Flight span = day.span();
+        Double endS = span == null ? null : span.endS();
+        if (span != null && endS != null) {
+            words.add("From " + clock(span.startS()) + " to " + clock(endS) + ". " + talk(span.startS(), endS));
+        }
+        day.acts().forEach(act -> words.addAll(act(act)));
+        day.duties().forEach(duty -> words.add(duty(duty)));
+        words.addAll(DebriefSheet.announcements(debrief, hour));
+        if (!debrief.incidents().isEmpty()) {
+            words.addAll(DebriefSheet.incidents(debrief, hour));
+        }
+        words.addAll(DebriefSheet.notes(debrief, hour));
+        return words;
+    }
+
+    private List<String> act(ActRun act) {
+        String planned = act.title() + ": planned for " + HOUR.format(act.slot());
+        if (act.flights().isEmpty()) {
+            return List.of(planned + (act.cancelled() ? ", cancelled." : ", not flown."));
+        }
+        return act.flights().stream()
+                .map(flight -> {
+                    Double endS = flight.endS();
+                    String began = planned + ", began " + clock(flight.startS()) + ", "
+                            + late(charts.lateMinutes(act, flight)) + ". ";
+                    return endS == null ? began + "Still in the air." : began + talk(flight.startS(), endS);
+                })
+                .toList();
+    }
+
+    private static String late(double minutes) {
+        long whole = Math.round(minutes);
+        return whole == 0 ? "on time" : Math.abs(whole) + " min " + (whole > 0 ? "late" : "early");
+    }
+
+    private String duty(DutyRun duty) {
+        String when = DutySheet.when(duty, hour);
+        String asked = DutySheet.asked(duty);
+        return "Duty: " + DutySheet.count(duty) + (when.isEmpty() ? "" : " (" + when + ")")
+                + (asked.isEmpty() ? "" : ", " + asked) + ": " + duty.text();
+    }
+
+    private List<String> run(Run run) {
+        List<String> words = new ArrayList<>();
+        words.add(DebriefSheet.total(run) + ".");
+        Double endS = run.sessionEndS();
+        if (endS != null) {
+            words.add(talk(run.sessionStartS(), endS));
+        }
+        words.addAll(lateFigures(run));
+        double toS = endS == null ? Double.POSITIVE_INFINITY : endS;
+        for (DutyRun duty : day.duties()) {
+            List<String> when = duty.told().stream()
+                    .filter(told -> told.atS() >= run.sessionStartS() && told.atS() <= toS)
+                    .map(told -> (told.said() ? "said " : "shown ") + SECOND.format(hour.apply(told.atS())))
+                    .toList();
+            if (!when.isEmpty()) {
+                words.add("Duty " + String.join(", ", when) + ": " + duty.text());
+            }
+        }
+        return words;
+    }
+
+    /** How the lateness grew: at the figure that was latest and the one that was earliest, if it was a second or more. */
+    private static List<String> lateFigures(Run run) {
+        List<String> words = new ArrayList<>();
+        FigureRun latest = null;
+        FigureRun earliest = null;
+        for (FigureRun figure : run.figures()) {
+            latest = lateS(figure) >= 1 && (latest == null || lateS(figure) > lateS(latest)) ? figure : latest;
+            earliest = lateS(figure) <= -1 && (earliest == null || lateS(figure) < lateS(earliest)) ? figure : earliest;
+        }
+        if (latest != null) {
+            words.add("Latest: " + latest.name() + ", " + Math.round(lateS(latest)) + " s after its time.");
+        }
+        if (earliest != null) {
+            words.add("Earliest: " + earliest.name() + ", " + Math.round(-lateS(earliest)) + " s before its time.");
+        }
+        if (latest == null && earliest == null) {
+            words.add("No figure that is known of was a second early or late.");
+        }
+        return words;
+    }
+
+    private static double lateS(FigureRun figure) {
+        Double lateS = figure.lateS();
+        return lateS == null ? 0 : lateS;
+    }
+
+    /** "Talk 43 %, quiet 57 %; the longest quiet lasted 2:10, from 14:03." */
+    private String talk(double fromS, double toS) {
+        long percent = Math.round(day.talkPercent(fromS, toS));
+        double[] quiet = longestQuiet(fromS, toS);
+        return "Talk " + percent + "\u00a0%, quiet " + (100 - percent) + "\u00a0%; the longest quiet lasted "
+                + RunningSheet.minutes(quiet[1] - quiet[0]) + ", from "
+                + SECOND.format(hour.apply(quiet[0])) + ".";
+    }
+
+    private double[] longestQuiet(double fromS, double toS) {
+        double[] longest = {fromS, fromS};
+        double quietFromS = fromS;
+        for (DayRun.Talked talked : day.talk()) {
+            if (talked.toS() > fromS && talked.fromS() < toS) {
+                longest = longer(longest, quietFromS, talked.fromS());
+                quietFromS = Math.max(quietFromS, talked.toS());
+            }
+        }
+        return longer(longest, quietFromS, toS);
+    }
+
+    private static double[] longer(double[] longest, double fromS, double toS) {
+        return toS - fromS > longest[1] - longest[0] ? new double[] {fromS, toS} : longest;
+    }
+
+    private String clock(double sessionS) {
+        return HOUR.format(hour.apply(sessionS));
+    }
+}
