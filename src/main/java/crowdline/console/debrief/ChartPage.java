@@ -21,11 +21,9 @@ final class ChartPage extends JPanel {
     private final JLabel keys = PlainText.plain(new JLabel(KEYS));
     private final ChartSurface chart;
     private transient List<ChartView> charts = List.of();
-    private transient Appearance appearance;
     private int chosen;
 
     ChartPage(Appearance appearance) {
-        this.appearance = appearance;
         chart = new ChartSurface(appearance);
         getAccessibleContext().setAccessibleName("Charts");
         wear(appearance);
@@ -70,7 +68,6 @@ final class ChartPage extends JPanel {
     }
 
     void wear(Appearance worn) {
-        appearance = worn;
         removeAll();
         setBackground(worn.palette().ground());
         title.setFont(worn.strong(TextRole.VALUE));
