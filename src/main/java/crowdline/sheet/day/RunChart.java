@@ -17,13 +17,11 @@ import org.jspecify.annotations.Nullable;
 
 /** The chart of an act flown. Another day's flight of it is set beside from its beginning on, whatever the hour was. */
 final class RunChart {
-    private final Debrief debrief;
     private final DayCharts charts;
     private final DayHours hours;
     private final Run run;
 
     RunChart(Debrief debrief, DayHours hours, Run run) {
-        this.debrief = debrief;
         this.hours = hours;
         this.run = run;
         charts = new DayCharts(debrief, hours);
