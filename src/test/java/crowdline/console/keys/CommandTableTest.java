@@ -17,6 +17,7 @@ class CommandTableTest {
         CommandTable.Filling table = CommandTable.of(Command.Scope.DEBRIEF)
                 .on(Command.LATER_RUN, () -> {})
                 .on(Command.EARLIER_RUN, () -> {})
+                .on(Command.DAY_CHARTS, () -> {})
                 .on(Command.SAVE_TEXT, () -> {})
                 .on(Command.SCORE_NEXT, () -> {})
                 .on(Command.SCORE_AGAIN, () -> {})
