@@ -3,7 +3,6 @@ package crowdline.patter;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
@@ -46,12 +45,25 @@ final class Search {
             long prices,
             long bound,
             @Nullable Label before,
-            @Nullable Step step) {}
+            @Nullable Step step) {
+
+        /** The earlier first, and of two as early the one worth more. */
+        static int inTime(Label one, Label other) {
+            return one.free != other.free
+                    ? Integer.compare(one.free, other.free)
+                    : Long.compare(other.value, one.value);
+        }
+
+        static int mostPromising(Label one, Label other) {
+            return Long.compare(other.bound, one.bound);
+        }
+    }
 
     private final Workload work;
     private final List<Item> floating;
     private final Item[] items;
     private final Choice[][] choices;
+    private final Worths worths;
     private final long grain;
     private final int mostLabels;
     private final Relaxation relaxation;
@@ -70,6 +82,7 @@ final class Search {
         choices = floating.stream()
                 .map(item -> item.choices().toArray(Choice[]::new))
                 .toArray(Choice[][]::new);
+        worths = new Worths(floating);
         grain = grain(work);
         int ways = 3 + floating.stream().mapToInt(i -> i.choices().size()).sum();
         int size = ways * (work.bound().size() + 1);
@@ -126,12 +139,11 @@ final class Search {
 
     private List<Label> throughStage(int stage, List<Label> arriving) {
         if (arriving.size() > mostLabels) {
-            arriving.sort(Comparator.comparingLong(Label::bound).reversed());
+            arriving.sort(Label::mostPromising);
             arriving = arriving.subList(0, mostLabels);
             complete = false;
         }
-        PriorityQueue<Label> queue = new PriorityQueue<>(Comparator.comparingInt(Label::free)
-                .thenComparing(Comparator.comparingLong(Label::value).reversed()));
+        PriorityQueue<Label> queue = new PriorityQueue<>(Label::inTime);
         queue.addAll(arriving);
         List<Label> settled = new ArrayList<>();
         List<Label> leaving = new ArrayList<>();
@@ -212,13 +224,7 @@ final class Search {
             if (lead < 0) {
                 continue;
             }
-            long extra = other.used() & ~label.used();
-            while (extra != 0 && lead >= 0) {
-                int bit = Long.numberOfTrailingZeros(extra);
-                lead -= floating.get(bit).greatestValue();
-                extra &= extra - 1;
-            }
-            if (lead >= 0) {
+            if (lead >= worths.of(other.used() & ~label.used())) {
                 return true;
             }
         }
