@@ -20,13 +20,18 @@ import crowdline.show.aircraft.Engine;
  * @param rotationRadPerS speed of rotation at full throttle, rad/s
  * @param clockwise true if it turns clockwise seen from the cockpit
  * @param blades how they are made
+ * @param mostN what it gives at rest at full throttle and sea level before the corner is rounded, N; follows from the others
  */
-record Propeller(double powerW, double discM2, double rotationRadPerS, boolean clockwise, Blades blades)
+record Propeller(double powerW, double discM2, double rotationRadPerS, boolean clockwise, Blades blades, double mostN)
         implements Drive {
     /** Useful share of shaft power in flight. */
     static final double IN_FLIGHT = 0.83;
 
     private static final double RHO0 = 1.225;
+
+    Propeller(double powerW, double discM2, double rotationRadPerS, boolean clockwise, Blades blades) {
+        this(powerW, discM2, rotationRadPerS, clockwise, blades, mostN(powerW, discM2, blades));
+    }
 
     static Propeller of(Engine.Propeller propeller, double ofPower) {
         double radiusM = propeller.diameterM() / 2;
@@ -54,8 +59,13 @@ record Propeller(double powerW, double discM2, double rotationRadPerS, boolean c
         double cube = third * third * third;
         double u = Math.cbrt(cube + c / 2 + Math.sqrt(c * (c / 4 + cube)));
         double inFlight = IN_FLIGHT * power / (third + u + third * third / u);
-        double most = blades.corner * Math.cbrt(2 * RHO0 * discM2 * power * power);
+        // A cube root in the innermost loop is dear, and most of what is flown is flown at full power.
+        double most = share == 1 ? mostN : mostN(power, discM2, blades);
         return inFlight / Math.sqrt(Math.sqrt(Math.sqrt(1 + eighth(inFlight / most))));
+    }
+
+    private static double mostN(double powerW, double discM2, Blades blades) {
+        return blades.corner * Math.cbrt(2 * RHO0 * discM2 * powerW * powerW);
     }
 
     private static double eighth(double x) {

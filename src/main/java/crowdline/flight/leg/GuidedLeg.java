@@ -89,16 +89,18 @@ final class GuidedLeg implements Leg {
         double v = Math.max(y[3], 1);
         double over = forces.overGroundMps(y[2], v, tx, ty);
         forces.hold(y, v, over, tx, ty, tz, dy);
-        dy[3] = alongMps2(y, v, tx, ty, tz * Forces.share(over, v));
-        dy[4] = Units.G_MPS2 * tanBank(y, v) * over / (v * v);
-        dy[5] = pathRate(y, v);
+        double tan = tanBank(y, v);
+        double rate = pathRate(y, v, tan);
+        dy[3] = alongMps2(y, v, tx, ty, tz * Forces.share(over, v), acrossMps2(y, v, tan, rate));
+        dy[4] = Units.G_MPS2 * tan * over / (v * v);
+        dy[5] = rate;
     }
 
-    private double pathRate(double[] y, double v) {
+    /** @param tan of the bank, as below */
+    private double pathRate(double[] y, double v, double tan) {
         double wanted = (aim.heightM() - y[2]) / (HEIGHT_S * v);
-        double path = Math.asin(Math.min(Math.max(wanted, steepestDown(y, v)), steepestUp(y, v)));
+        double path = Math.asin(Math.min(Math.max(wanted, steepestDown(y, v, tan)), steepestUp(y, v, tan)));
         double most = mostG(forces, y[2], v);
-        double tan = tanBank(y, v);
         double room = Math.sqrt(Math.max(most * most - tan * tan, LEAST_G * LEAST_G)) - 1;
         double fastest = Units.G_MPS2 * room / v;
         double push = Math.max(HARDEST_PUSH_G, SHARE_OF_LIMIT * forces.body.limitNegativeG());
@@ -107,14 +109,14 @@ final class GuidedLeg implements Leg {
     }
 
     /** Sine of the steepest path down, less steep where the speed would come near the one that is never exceeded. */
-    private double steepestDown(double[] y, double v) {
+    private double steepestDown(double[] y, double v, double tan) {
         double steepest = -Math.sin(STEEPEST_RAD);
         double most = SHARE_OF_NEVER_EXCEED * forces.body.neverExceedMps();
         double toGo = HEIGHT_FOR_SPEED * (most - v) / most;
         if (toGo > -steepest) {
             return steepest;
         }
-        double across = Units.G_MPS2 * Math.hypot(1, tanBank(y, v));
+        double across = Units.G_MPS2 * Math.hypot(1, tan);
         double idle = forces.alongMps2(y[2], v, Math.cos(y[4]), Math.sin(y[4]), 0, across, 0, 0) / Units.G_MPS2;
         return Math.min(Math.max(idle - toGo, steepest), 0);
     }
@@ -123,9 +125,9 @@ final class GuidedLeg implements Leg {
      * Sine of the steepest climb that keeps the speed, with more of it while there is speed to spare; a glider sinks, and
      * dives for speed it does not have.
      */
-    private double steepestUp(double[] y, double v) {
+    private double steepestUp(double[] y, double v, double tan) {
         double steepest = Math.sin(STEEPEST_RAD);
-        double across = Units.G_MPS2 * Math.hypot(1, tanBank(y, v));
+        double across = Units.G_MPS2 * Math.hypot(1, tan);
         double excess =
                 forces.alongMps2(y[2], v, Math.cos(y[4]), Math.sin(y[4]), 0, across, aim.mostPower(), 0) / Units.G_MPS2;
         boolean gliding = aim.mostPower() == 0 || forces.body.drive() instanceof NoDrive;
@@ -136,13 +138,13 @@ final class GuidedLeg implements Leg {
     }
 
     /** What holds the weight and bends the path upward, g; negative where it is pushed over. */
-    private double liftingG(double[] y, double v) {
-        return Math.cos(y[5]) + v * pathRate(y, v) / Units.G_MPS2;
+    private static double liftingG(double[] y, double v, double pathRate) {
+        return Math.cos(y[5]) + v * pathRate / Units.G_MPS2;
     }
 
     /** What turns the heading, g, towards the inside of the bank. */
-    private double turningG(double[] y, double v) {
-        return Math.cos(y[5]) * tanBank(y, v);
+    private static double turningG(double[] y, double tan) {
+        return Math.cos(y[5]) * tan;
     }
 
     /** Tangent of the bank: the one wanted, as far as the wing carries it with something in hand. */
@@ -184,12 +186,11 @@ final class GuidedLeg implements Leg {
         return Math.min(Math.max(tan, -GENTLE_TAN), GENTLE_TAN);
     }
 
-    private double acrossMps2(double[] y, double v) {
-        return Units.G_MPS2 * Math.hypot(liftingG(y, v), turningG(y, v));
+    private static double acrossMps2(double[] y, double v, double tan, double pathRate) {
+        return Units.G_MPS2 * Math.hypot(liftingG(y, v, pathRate), turningG(y, tan));
     }
 
-    private double alongMps2(double[] y, double v, double tx, double ty, double tz) {
-        double across = acrossMps2(y, v);
+    private double alongMps2(double[] y, double v, double tx, double ty, double tz, double across) {
         double idle = forces.alongMps2(y[2], v, tx, ty, tz, across, 0, 0);
         double full = forces.alongMps2(y[2], v, tx, ty, tz, across, aim.mostPower(), 0);
         double wanted = (aim.speedMps() - v) / SPEED_S;
@@ -213,14 +214,17 @@ final class GuidedLeg implements Leg {
         Vec d = new Vec(cg * Math.cos(y[4]), cg * Math.sin(y[4]), Math.sin(y[5]));
         Vec level = Vec.UP.across(d).unit();
         // Banked towards the inside of the turn: left is counter-clockwise, and the left wing is −S.
-        double bank = Math.atan(tanBank(y, v));
+        double tan = tanBank(y, v);
+        double rate = pathRate(y, v, tan);
+        double across = acrossMps2(y, v, tan, rate);
+        double bank = Math.atan(tan);
         Vec up = level.turnedAbout(d, -bank);
         look.direction(d.x(), d.y(), d.z());
         look.up(up.x(), up.y(), up.z());
-        forces.see(y[2], v, acrossMps2(y, v), 0, 0, look);
-        double along = alongMps2(y, v, d.x(), d.y(), d.z());
+        forces.see(y[2], v, across, 0, 0, look);
+        double along = alongMps2(y, v, d.x(), d.y(), d.z(), across);
         look.thrustN = Math.max(look.thrustN, forces.body.massKg() * (along + Units.G_MPS2 * d.z()) + look.dragN);
-        double asked = liftingG(y, v) * Math.cos(bank) + turningG(y, v) * Math.sin(bank);
+        double asked = liftingG(y, v, rate) * Math.cos(bank) + turningG(y, tan) * Math.sin(bank);
         look.load(forces.capG(look.rhoKgM3, v, asked), asked);
         look.keptAnyway = true;
     }

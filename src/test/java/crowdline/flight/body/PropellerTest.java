@@ -54,6 +54,18 @@ class PropellerTest {
                 .isCloseTo(2736.84, within(0.03 * 2736.84));
     }
 
+    /** What is pulled at a share of the power is what an engine of that power pulls. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.001, 0.2, 0.5, 0.99})
+    void partOfThePowerPullsAsASmallerEngine(double share) {
+        for (double speed : List.of(0.0, 20.0, 60.0, 120.0)) {
+            double idle = (1 - share) * light.thrustN(speed, 1.225, 0);
+            double smaller =
+                    propeller(134 * share, 1.93, PropellerType.CONSTANT_SPEED).thrustN(speed, 1.225, 1);
+            assertThat(light.thrustN(speed, 1.225, share) - idle).isCloseTo(smaller, within(1e-9 * smaller));
+        }
+    }
+
     /** Measured and computed shares of the ideal pull at rest: 0.35 to 0.60 with fixed blades, 0.55 to 0.75 with variable. */
     @ParameterizedTest
     @CsvSource({
